@@ -1,0 +1,41 @@
+import { type Plan, plan } from "../core/plan.ts";
+import { distinct, type Problem } from "../core/problem.ts";
+import { dataPackage } from "../io/dataPackage.ts";
+import { computedTables, typedTables } from "../io/describedTables.ts";
+import type { ReadFiles } from "../io/readFiles.ts";
+import { computedCsv, problemsCsv } from "../io/writeComputed.ts";
+import { byPlace } from "./problemLine.ts";
+
+interface PlanFiles {
+	/** Text of every file to write, by name. */
+	readonly files: Readonly<Record<string, string>>;
+	/** Of reading and of planning, each once, by file and line. */
+	readonly problems: readonly Problem[];
+	/** False where the plan, or the workbook it is made from, is not whole. */
+	readonly made: boolean;
+}
+
+const NO_PLAN: Plan = { tables: {}, problems: [], made: false };
+
+/**
+ * Makes the plan of a workbook that was read, and the texts of its files.
+ *
+ * A file that could not be read counts as a plan not made even where it is
+ * optional: without the file the numbers would be others.
+ *
+ * @param besideWorkbook the results go into the workbook's own folder, so the description names its sheets too
+ */
+export function planFiles(
+	{ workbook, problems: found }: ReadFiles,
+	besideWorkbook: boolean,
+): PlanFiles {
+	const made = Object.keys(workbook.tables).length > 0 ? plan(workbook) : NO_PLAN;
+	const problems = distinct([...found, ...made.problems]).sort(byPlace);
+	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
+	const files: Record<string, string> = {
+		"problems.csv": problemsCsv(problems),
+		"datapackage.json": dataPackage(described),
+	};
+	for (const table of Object.values(made.tables)) files[table.sheet.file] = computedCsv(table);
+	return { files, problems, made: made.made && found.every(({ weight }) => weight === "advice") };
+}

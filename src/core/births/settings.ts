@@ -1,0 +1,48 @@
+import { typed } from "../column.ts";
+import { commonPractice, definition } from "../sources.ts";
+import { date } from "../values/date.ts";
+import { number } from "../values/number.ts";
+import { name } from "../values/text.ts";
+
+/** Most births a day that any single unit reports; larger figures are typing slips. */
+export const MOST_BIRTHS_PER_DAY = 500;
+
+export const planSettings = {
+	unit_name: typed({
+		label: "Name of the unit",
+		unit: "",
+		value: name(),
+		fallback: "Unnamed unit",
+		help: "Printed on every sheet and label.",
+	}),
+	plan_start: typed({
+		label: "First day of the plan",
+		unit: "",
+		value: date(),
+		help: "The plan runs from this day on.",
+	}),
+	plan_days: typed({
+		label: "Days in the plan",
+		unit: "days",
+		value: number({ min: 1, max: 366, whole: true }),
+		fallback: 7,
+		help: "Seven for a week.",
+	}),
+	plan_confidence: typed({
+		label: "How sure the plan should be",
+		unit: "share",
+		value: number({ min: 0.5, max: 0.9999 }),
+		fallback: 0.95,
+		decimals: 2,
+		help: "0.95: what is set aside is enough in at least 95 of 100 such days or weeks.",
+		source: definition,
+	}),
+	births_per_day: typed({
+		label: "Births a day",
+		unit: "births/day",
+		value: number({ min: 0, max: MOST_BIRTHS_PER_DAY }),
+		decimals: 1,
+		help: "Mean births a day, used for every day without a figure of its own.",
+		source: commonPractice,
+	}),
+};

@@ -1,0 +1,192 @@
+import { answer, noAnswer, type Outcome } from "./outcome.ts";
+import { nowhere, type Place, type Problem, problem } from "./problem.ts";
+import { definition, type Source } from "./sources.ts";
+
+/** What a calculation takes: a name, a unit and the limits inside which it holds. */
+export interface Input {
+	readonly label: string;
+	readonly unit: string;
+	readonly min?: number;
+	readonly max?: number;
+}
+
+/** What a refusal says: the words of a problem, and its place where the calculation knows it. */
+export type RefusalWords = Pick<Problem, "code" | "received" | "allowed" | "message"> & {
+	readonly place?: Place;
+};
+
+/** A calculation's own word that it has no answer, and why. */
+export class Refusal {
+	readonly reasons: readonly RefusalWords[];
+
+	constructor(reasons: readonly RefusalWords[]) {
+		this.reasons = reasons;
+	}
+}
+
+export function refuse(...reasons: readonly RefusalWords[]): Refusal {
+	return new Refusal(reasons);
+}
+
+/**
+ * A formula as data and a function: what goes in, what comes out, in what unit,
+ * in words, by whose authority, with one worked example that the tests run.
+ */
+// biome-ignore lint/suspicious/noExplicitAny: lists of calculations mix inputs of many types
+export interface Calculation<I extends object = any, O = any> {
+	readonly key: string;
+	readonly label: string;
+	readonly unit: string;
+	/** The formula in words. */
+	readonly formula: string;
+	readonly source: Source;
+	/** How the result is rounded; absent where it is not. */
+	readonly rounding?: string;
+	/** What can hurt someone, said where the number is. */
+	readonly caution?: string;
+	readonly inputs: { readonly [K in keyof I]: Input };
+	/** Values in, value out, and how close the tests ask the code to come. */
+	readonly example?: { readonly inputs: I; readonly result: O; readonly within: number };
+	compute(inputs: I): O | Refusal;
+}
+
+export function calculation<I extends object, O>(definition: Calculation<I, O>): Calculation<I, O> {
+	return definition;
+}
+
+/** Where a figure comes from, so that it can be asked "why?". */
+export type Origin =
+	| { readonly kind: "typed"; readonly place: Place }
+	| { readonly kind: "default"; readonly place: Place }
+	/** A date or a name that only says which row this is. */
+	| { readonly kind: "name" }
+	| {
+			readonly kind: "computed";
+			readonly calculation: Calculation;
+			readonly inputs: Readonly<Record<string, Figure<unknown>>>;
+	  };
+
+/** A value (or the reason there is none) that knows where it comes from. */
+export interface Figure<T = number> {
+	readonly label: string;
+	readonly unit: string;
+	readonly outcome: Outcome<T>;
+	readonly origin: Origin;
+}
+
+type Figures<I extends object> = { readonly [K in keyof I]: Figure<I[K]> };
+
+/**
+ * Runs a calculation on figures.
+ *
+ * Where an input has no value, or lies outside the calculation's limits, the
+ * result has none either and carries the problems. A result that is NaN or
+ * infinite is a mistake in this program and throws.
+ */
+export function derive<I extends object, O>(
+	definition: Calculation<I, O>,
+	inputs: Figures<I>,
+	place: Place = nowhere,
+): Figure<O> {
+	const { label, unit } = definition;
+	return {
+		label,
+		unit,
+		outcome: evaluate(definition, inputs, place),
+		origin: { kind: "computed", calculation: definition, inputs: inputs as never },
+	};
+}
+
+function evaluate<I extends object, O>(
+	definition: Calculation<I, O>,
+	inputs: Figures<I>,
+	place: Place,
+): Outcome<O> {
+	const values: Partial<Record<keyof I, unknown>> = {};
+	const problems: Problem[] = [];
+	for (const key in definition.inputs) {
+		const { outcome, origin } = inputs[key];
+		if (!outcome.ok) {
+			problems.push(...outcome.problems);
+			continue;
+		}
+		values[key] = outcome.value;
+		const wrong = outsideLimits(definition, definition.inputs[key], outcome.value);
+		if (wrong) problems.push(problem(placeOf(origin, place), wrong));
+	}
+	if (problems.length > 0) return noAnswer(...problems);
+	const result = definition.compute(values as I);
+	if (result instanceof Refusal)
+		return noAnswer(
+			...result.reasons.map(({ place: own, ...words }) => problem(own ?? place, words)),
+		);
+	if (typeof result === "number" && !Number.isFinite(result))
+		throw new Error(`program error: ${definition.key} gave ${result}`);
+	return answer(result);
+}
+
+function placeOf(origin: Origin, otherwise: Place): Place {
+	return "place" in origin ? origin.place : otherwise;
+}
+
+function outsideLimits(definition: Calculation, input: Input, value: unknown) {
+	if (typeof value !== "number") return undefined;
+	const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, label } = input;
+	if (value >= min && value <= max) return undefined;
+	const allowed = `a number from ${min} to ${max}`;
+	return {
+		code: "outside-limits",
+		received: String(value),
+		allowed,
+		message: `${label} is ${value}; ${definition.label} needs ${allowed}.`,
+	};
+}
+
+/** A figure that a person typed. */
+export function typedFigure<T>(label: string, unit: string, value: T, place: Place): Figure<T> {
+	return { label, unit, outcome: answer(value), origin: { kind: "typed", place } };
+}
+
+/** A figure whose typed text could not be understood. */
+export function refusedFigure(
+	label: string,
+	unit: string,
+	place: Place,
+	...problems: readonly Problem[]
+): Figure<never> {
+	return { label, unit, outcome: noAnswer(...problems), origin: { kind: "typed", place } };
+}
+
+/** A figure nobody typed: the format's default stands. */
+export function defaultFigure<T>(label: string, unit: string, value: T, place: Place): Figure<T> {
+	return { label, unit, outcome: answer(value), origin: { kind: "default", place } };
+}
+
+/** A date or name at the head of a row. */
+export function nameFigure<T>(label: string, value: T): Figure<T> {
+	return { label, unit: "", outcome: answer(value), origin: { kind: "name" } };
+}
+
+/** Several figures as one list; it has no value unless they all have one. */
+export function gather<T>(
+	label: string,
+	unit: string,
+	figures: Readonly<Record<string, Figure<T>>>,
+): Figure<T[]> {
+	const inputs = Object.fromEntries(
+		Object.entries(figures).map(([key, figure]) => [
+			key,
+			{ label: figure.label, unit: figure.unit },
+		]),
+	);
+	const list: Calculation<Record<string, T>, T[]> = {
+		key: "list",
+		label,
+		unit,
+		formula: "Each of them in turn.",
+		source: definition,
+		inputs,
+		compute: (values) => Object.keys(inputs).map((key) => values[key] as T),
+	};
+	return derive(list, figures);
+}

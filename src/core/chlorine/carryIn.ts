@@ -1,0 +1,44 @@
+import { calculation } from "../calculation.ts";
+import { sources } from "../sources.ts";
+
+interface Inputs {
+	readonly strengthMadePct: number;
+	readonly bathLitres: number;
+	readonly kits: number;
+	readonly mlPerKit: number;
+}
+
+const ML_PER_LITRE = 1000;
+
+/** Strength of the soak after wet kits have carried water into it. */
+export const strengthAfterCarryIn = calculation<Inputs, number>({
+	key: "strength_after_carry_in_pct",
+	label: "Strength after wet kits",
+	unit: "%",
+	formula: "Strength made × bath ÷ (bath + kits × water each carries in).",
+	source: sources.carryIn,
+	caution: "Drain and dry the pieces before the soak.",
+	inputs: {
+		strengthMadePct: { label: "Strength made", unit: "%", min: 0 },
+		bathLitres: { label: "Solution in the soak container", unit: "L", min: 1e-6 },
+		kits: { label: "Kits through the bath", unit: "kits", min: 0 },
+		mlPerKit: { label: "Water a wet kit carries into the soak", unit: "mL/kit", min: 0 },
+	},
+	example: {
+		inputs: { strengthMadePct: 0.5, bathLitres: 5, kits: 1, mlPerKit: 100 },
+		result: 0.490196,
+		within: 1e-6,
+	},
+	compute: ({ strengthMadePct, bathLitres, kits, mlPerKit }) =>
+		(strengthMadePct * bathLitres) / (bathLitres + (kits * mlPerKit) / ML_PER_LITRE),
+});
+
+/** Strength to start from so that the soak still has the wanted strength after the wet kits. */
+export function strengthToStartFrom({
+	strengthMadePct: wantedPct,
+	bathLitres,
+	kits,
+	mlPerKit,
+}: Inputs): number {
+	return (wantedPct * (bathLitres + (kits * mlPerKit) / ML_PER_LITRE)) / bathLitres;
+}

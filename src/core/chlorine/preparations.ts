@@ -1,0 +1,73 @@
+import { calculation } from "../calculation.ts";
+import { type Counts, once } from "../counts/counts.ts";
+import { poisson } from "../counts/poisson.ts";
+import { sumOf } from "../counts/sumOf.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { sources } from "../sources.ts";
+import { MINUTES_PER_HOUR } from "../values/clock.ts";
+
+interface Inputs {
+	readonly rounds: RoundsOfDay;
+	readonly made: "each_round" | "each_day";
+	readonly lifeHours: number;
+}
+
+/**
+ * How many times the solution is made on a day.
+ *
+ * Each round: as often as rounds run. Each day: once on a day with a round, and
+ * again for a round that starts after the solution made that day has reached its age.
+ */
+export const preparationsOfDay = calculation<Inputs, Counts>({
+	key: "preparations",
+	label: "Preparations: how likely each number is",
+	unit: "preparations",
+	formula:
+		"Rounds that run, where the solution is made for each round; days with a round, where it is made once a day and used no longer than its life.",
+	source: sources.solutionLife,
+	inputs: {
+		rounds: { label: "Kits in each round, expected", unit: "kits" },
+		made: { label: "Solution is made", unit: "" },
+		lifeHours: { label: "A mixed solution may be used for", unit: "h", min: 1, max: 24 },
+	},
+	compute: ({ rounds, made, lifeHours }) => {
+		if (rounds.kind === "after_each_use")
+			return made === "each_round" ? poisson(rounds.kits[0]) : oneByOne(rounds.kits[0], lifeHours);
+		if (made === "each_round") return sumOf(rounds.kits.map((m) => once(-Math.expm1(-m))));
+		return onceADay(rounds.starts, rounds.kits, lifeHours * MINUTES_PER_HOUR);
+	},
+});
+
+/** Goes through the day's rounds; the state is how many preparations were made, and when the last. */
+function onceADay(starts: readonly number[], kits: readonly number[], lifeMinutes: number): Counts {
+	let states = [{ madeAt: Number.NEGATIVE_INFINITY, count: 0, chance: 1 }];
+	starts.forEach((start, i) => {
+		const runs = -Math.expm1(-(kits[i] as number));
+		states = states.flatMap((state) => {
+			if (start - state.madeAt < lifeMinutes) return [state];
+			const fresh = { madeAt: start, count: state.count + 1, chance: state.chance * runs };
+			return [fresh, { ...state, chance: state.chance * (1 - runs) }];
+		});
+	});
+	const chance = new Float64Array(Math.max(...states.map((s) => s.count)) + 1);
+	for (const state of states) chance[state.count] = (chance[state.count] as number) + state.chance;
+	return { first: 0, chance };
+}
+
+const HOURS_PER_DAY = 24;
+
+/**
+ * Kits one by one: a preparation starts with a kit and serves those that follow
+ * within its life. More than n preparations need more than n kits outside the
+ * lives of the first n: P(≤ n) = P(Poisson(kits · (1 − n·life/24)) ≤ n).
+ */
+function oneByOne(kits: number, lifeHours: number): Counts {
+	const most = Math.ceil(HOURS_PER_DAY / lifeHours);
+	const atMost = Array.from({ length: most + 1 }, (_, n) => {
+		const share = 1 - (n * lifeHours) / HOURS_PER_DAY;
+		if (share <= 0) return 1;
+		const { first, chance } = poisson(kits * share);
+		return chance.reduce((sum, p, i) => (first + i <= n ? sum + p : sum), 0);
+	});
+	return { first: 0, chance: Float64Array.from(atMost, (sum, n) => sum - (atMost[n - 1] ?? 0)) };
+}

@@ -1,0 +1,46 @@
+import type { Calculation } from "./calculation.ts";
+import type { Source } from "./sources.ts";
+import type { ValueKind } from "./values/valueKind.ts";
+
+/**
+ * Everything the program knows about one column, said once.
+ *
+ * From it follow the row schema and type, the grid's column, the CSV header and
+ * codec, the Table Schema, the help page and the printed form. The key of the
+ * column is its place in the sheet's `columns`.
+ */
+export interface Column<T> {
+	/** Short name in the user's language. */
+	readonly label: string;
+	/** Unit of the values, "" where they have none. */
+	readonly unit: string;
+	/** "typed": a person enters it. "computed": the plan gives it. */
+	readonly role: "typed" | "computed";
+	readonly value: ValueKind<T>;
+	/** What the column is for, in a sentence. */
+	readonly help: string;
+	/** Decimals on screen and paper; files keep up to six. */
+	readonly decimals?: number;
+	/** Set where a blank or absent cell means this value. */
+	readonly fallback?: NoInfer<T>;
+	/** For a computed column: how its values come about. */
+	readonly calculation?: Calculation;
+	readonly source?: Source;
+	/** Added after the first edition of the format: an older file may lack it. */
+	readonly added?: boolean;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: a record of columns holds columns of many types
+export type Columns = Record<string, Column<any>>;
+
+type Said<T> = Omit<Column<T>, "role">;
+
+/** A column that a person fills in. */
+export function typed<T>(column: Said<T>): Column<T> {
+	return { ...column, role: "typed" };
+}
+
+/** A column that the plan fills in. */
+export function computed<T>(column: Said<T>): Column<T> {
+	return { ...column, role: "computed" };
+}

@@ -1,0 +1,54 @@
+/**
+ * How likely each whole number is: `chance[i]` is the probability of `first + i`.
+ *
+ * The chances add up to 1 but for the tail that was cut off, which is below TAIL
+ * on either side.
+ */
+export interface Counts {
+	readonly first: number;
+	readonly chance: Float64Array;
+}
+
+/** Chances smaller than this, all together, are left out at either end. */
+export const TAIL = 1e-13;
+
+/** A count that is known. */
+export function always(value: number): Counts {
+	return { first: value, chance: Float64Array.of(1) };
+}
+
+/** Something that happens or does not: 1 with the chance given (0 to 1), else 0. */
+export function once(chance: number): Counts {
+	return { first: 0, chance: Float64Array.of(1 - chance, chance) };
+}
+
+/** The mean of a count. */
+export function mean(counts: Counts): number {
+	let sum = 0;
+	counts.chance.forEach((p, i) => {
+		sum += p * (counts.first + i);
+	});
+	return sum;
+}
+
+/** Chance that the count is at most `most`. */
+export function chanceAtMost(counts: Counts, most: number): number {
+	let sum = 0;
+	const last = Math.min(most - counts.first, counts.chance.length - 1);
+	for (let i = 0; i <= last; i++) sum += counts.chance[i] as number;
+	return sum;
+}
+
+/**
+ * What to set aside: the smallest count whose cumulative chance is at least `level`.
+ *
+ * @param level at least 0, below 1 − TAIL
+ */
+export function setAside(counts: Counts, level: number): number {
+	let sum = 0;
+	for (let i = 0; i < counts.chance.length; i++) {
+		sum += counts.chance[i] as number;
+		if (sum >= level) return counts.first + i;
+	}
+	return counts.first + counts.chance.length - 1;
+}

@@ -1,0 +1,70 @@
+import { type Calculation, calculation } from "../calculation.ts";
+import { commonPractice, definition, type Source } from "../sources.ts";
+import { type Counts, mean, setAside } from "./counts.ts";
+import { poisson } from "./poisson.ts";
+
+export const confidenceInput = {
+	label: "How sure the plan should be",
+	unit: "share",
+	min: 0.5,
+	max: 0.9999,
+};
+
+/** What "set aside" means, said wherever a figure of that name stands. */
+export const SET_ASIDE_IN_WORDS =
+	"The smallest number that is enough with at least the chance the plan asks for";
+
+/** A Poisson count of something, from its mean. */
+export function poissonCount(
+	label: string,
+	unit: string,
+	source: Source,
+): Calculation<{ mean: number }, Counts> {
+	return calculation<{ mean: number }, Counts>({
+		key: "poisson",
+		label: `${label}: how likely each number is`,
+		unit,
+		formula: "Poisson counts with this mean: chance of k is mean^k · e^−mean ÷ k!",
+		source,
+		inputs: { mean: { label: `${label}, expected`, unit, min: 0, max: 1e7 } },
+		compute: ({ mean: meanCount }) => poisson(meanCount),
+	});
+}
+
+/** The mean of a count. */
+export function expectedOf(
+	key: string,
+	label: string,
+	unit: string,
+): Calculation<{ counts: Counts }, number> {
+	return calculation<{ counts: Counts }, number>({
+		key,
+		label: `${label}, expected`,
+		unit,
+		formula: "The mean: each number times its chance, added up.",
+		source: definition,
+		inputs: { counts: { label: `${label}: how likely each number is`, unit } },
+		compute: ({ counts }) => mean(counts),
+	});
+}
+
+/** What to set aside of a count. */
+export function setAsideOf(
+	key: string,
+	label: string,
+	unit: string,
+): Calculation<{ counts: Counts; confidence: number }, number> {
+	return calculation<{ counts: Counts; confidence: number }, number>({
+		key,
+		label: `${label}, set aside`,
+		unit,
+		formula: `${SET_ASIDE_IN_WORDS}.`,
+		source: commonPractice,
+		rounding: "A whole number, never rounded down.",
+		inputs: {
+			counts: { label: `${label}: how likely each number is`, unit },
+			confidence: confidenceInput,
+		},
+		compute: ({ counts, confidence }) => setAside(counts, confidence),
+	});
+}

@@ -1,0 +1,104 @@
+import { always, type Counts, TAIL } from "./counts.ts";
+
+/**
+ * A Poisson count with the mean given.
+ *
+ * Terms are built outwards from the most likely count, each from its neighbour,
+ * and scaled to add up to 1: nothing underflows, however large the mean.
+ *
+ * @param meanCount 0 or more
+ * @example setAside(poisson(3), 0.95) // 6
+ */
+export function poisson(meanCount: number): Counts {
+	if (meanCount === 0) return always(0);
+	const mode = Math.floor(meanCount);
+	const below = termsBelow(meanCount, mode);
+	const above = termsAbove(meanCount, mode);
+	const chance = new Float64Array(below.length + 1 + above.length);
+	let sum = 1;
+	for (const term of below) sum += term;
+	for (const term of above) sum += term;
+	for (let i = 0; i < below.length; i++) chance[below.length - 1 - i] = (below[i] as number) / sum;
+	chance[below.length] = 1 / sum;
+	for (let i = 0; i < above.length; i++) chance[below.length + 1 + i] = (above[i] as number) / sum;
+	return { first: mode - below.length, chance };
+}
+
+/** Relative to the most likely count, terms below this cannot be seen in any result. */
+const SMALLEST_TERM = TAIL * 1e-3;
+
+function termsBelow(meanCount: number, mode: number): number[] {
+	const terms: number[] = [];
+	let term = 1;
+	for (let k = mode; k > 0; k--) {
+		term *= k / meanCount;
+		if (term < SMALLEST_TERM) break;
+		terms.push(term);
+	}
+	return terms;
+}
+
+function termsAbove(meanCount: number, mode: number): number[] {
+	const terms: number[] = [];
+	let term = 1;
+	for (let k = mode + 1; ; k++) {
+		term *= meanCount / k;
+		if (term < SMALLEST_TERM) return terms;
+		terms.push(term);
+	}
+}
+
+/**
+ * E[(N − kits)+] for a Poisson count N: how many uses, on average, find no kit.
+ *
+ * Summed over the smaller side of the count, so that it stays exact where it is tiny.
+ *
+ * @param kits whole, 0 or more
+ * @param meanCount 0 or more
+ */
+export function expectedBeyond(kits: number, meanCount: number): number {
+	if (meanCount === 0) return 0;
+	return kits < meanCount
+		? meanCount - kits + shortfallBelow(kits, meanCount)
+		: excessAbove(kits, meanCount);
+}
+
+/** The chance of exactly `count`, through logarithms so that it does not underflow on the way. */
+function chanceOf(count: number, meanCount: number): number {
+	let log = -meanCount;
+	for (let k = 1; k <= count; k++) log += Math.log(meanCount / k);
+	return Math.exp(log);
+}
+
+function shortfallBelow(kits: number, meanCount: number): number {
+	let term = chanceOf(kits, meanCount);
+	let sum = 0;
+	for (let k = kits; k > 0; k--) {
+		term *= k / meanCount;
+		sum += (kits - k + 1) * term;
+	}
+	return sum;
+}
+
+function excessAbove(kits: number, meanCount: number): number {
+	let term = chanceOf(kits, meanCount);
+	let sum = 0;
+	for (let k = kits + 1; ; k++) {
+		term *= meanCount / k;
+		const part = (k - kits) * term;
+		sum += part;
+		if (part <= sum * Number.EPSILON) return sum;
+	}
+}
+
+/** Chance that a Poisson count is at least `kits`. */
+export function chanceAtLeast(kits: number, meanCount: number): number {
+	if (kits <= 0) return 1;
+	if (meanCount === 0) return 0;
+	const { first, chance } = poisson(meanCount);
+	if (kits > first + chance.length - 1)
+		return expectedBeyond(kits - 1, meanCount) - expectedBeyond(kits, meanCount);
+	let sum = 0;
+	for (let i = chance.length - 1; i >= Math.max(0, kits - first); i--) sum += chance[i] as number;
+	return sum;
+}

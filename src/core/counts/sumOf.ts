@@ -1,0 +1,54 @@
+import { always, type Counts, TAIL } from "./counts.ts";
+
+/** The sum of two independent counts, exactly. */
+export function plus(a: Counts, b: Counts): Counts {
+	const chance = new Float64Array(a.chance.length + b.chance.length - 1);
+	for (let i = 0; i < a.chance.length; i++) {
+		const p = a.chance[i] as number;
+		// Use comes in packs and pieces, so many amounts in between cannot occur.
+		if (p === 0) continue;
+		for (let j = 0; j < b.chance.length; j++)
+			chance[i + j] = (chance[i + j] as number) + p * (b.chance[j] as number);
+	}
+	return withoutTails({ first: a.first + b.first, chance });
+}
+
+/** The sum of independent counts, added in pairs of pairs; 0 where there are none. */
+export function sumOf(parts: readonly Counts[]): Counts {
+	if (parts.length < 2) return parts[0] ?? always(0);
+	const middle = parts.length >> 1;
+	return plus(sumOf(parts.slice(0, middle)), sumOf(parts.slice(middle)));
+}
+
+/** Cuts off both ends where their chances cannot be seen in any result. */
+function withoutTails({ first, chance }: Counts): Counts {
+	const cut = TAIL * 1e-3;
+	let from = 0;
+	let to = chance.length;
+	for (let sum = chance[from] as number; from < to - 1 && sum < cut; )
+		sum += chance[++from] as number;
+	for (let sum = chance[to - 1] as number; to > from + 1 && sum < cut; )
+		sum += chance[--to - 1] as number;
+	return from === 0 && to === chance.length
+		? { first, chance }
+		: { first: first + from, chance: chance.slice(from, to) };
+}
+
+/** The count with a known number added. */
+export function shifted({ first, chance }: Counts, by: number): Counts {
+	return { first: first + by, chance };
+}
+
+/** Chances of one way or another of coming to a count, added up. */
+export function either(one: Counts | undefined, other: Counts): Counts {
+	if (!one) return other;
+	const first = Math.min(one.first, other.first);
+	const end = Math.max(one.first + one.chance.length, other.first + other.chance.length);
+	const chance = new Float64Array(end - first);
+	for (const part of [one, other])
+		part.chance.forEach((p, i) => {
+			const at = part.first + i - first;
+			chance[at] = (chance[at] as number) + p;
+		});
+	return { first, chance };
+}

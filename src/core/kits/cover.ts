@@ -1,0 +1,81 @@
+import { calculation, refuse } from "../calculation.ts";
+import { sources } from "../sources.ts";
+import { type Reprocessing, unmetPer1000 } from "./unmetUses.ts";
+
+/** How many kits are needed, why, and what each number of kits would mean. */
+export interface Cover {
+	readonly kitsNeeded: number;
+	/** Smallest number that keeps unmet needs below the limit. */
+	readonly byRisk: number;
+	/** One for each delivery bed, and the spares. */
+	readonly byBeds: number;
+	readonly decidedBy: "risk" | "beds";
+	/** Unmet needs per 1,000 uses with 1, 2, 3 … kits, three beyond those needed. */
+	readonly unmetPer1000: readonly number[];
+}
+
+interface Inputs {
+	readonly reprocessing: Reprocessing;
+	readonly unmetAllowed: number;
+	readonly deliveryBeds: number;
+	readonly spareKits: number;
+}
+
+/** A unit that would need more kits than this has some figure wrong. */
+const MOST_KITS = 500;
+/** How far the curve goes on beyond the kits needed. */
+const CURVE_BEYOND = 3;
+
+/** Kits needed so that one is ready: the larger of two rules. Where both ask for the same, risk is named. */
+export const kitCover = calculation<Inputs, Cover>({
+	key: "kit_cover",
+	label: "How many kits are enough",
+	unit: "kits",
+	formula:
+		"The larger of: the smallest number of kits with which no more needs than allowed, of 1,000, find none ready; and delivery beds plus spare kits.",
+	source: sources.palm,
+	inputs: {
+		reprocessing: { label: "When used kits come back", unit: "" },
+		unmetAllowed: {
+			label: "Most needs that may find no kit ready",
+			unit: "per 1,000 uses",
+			min: 1e-6,
+		},
+		deliveryBeds: { label: "Delivery beds", unit: "beds", min: 0 },
+		spareKits: { label: "Spare kits", unit: "kits", min: 0 },
+	},
+	compute: ({ reprocessing, unmetAllowed, deliveryBeds, spareKits }) => {
+		const curve: number[] = [];
+		const unmetWith = (kits: number) => {
+			while (curve.length < kits) curve.push(unmetPer1000(curve.length + 1, reprocessing));
+			return curve[kits - 1] as number;
+		};
+		let byRisk = 1;
+		while (unmetWith(byRisk) > unmetAllowed)
+			if (++byRisk > MOST_KITS)
+				return refuse({
+					code: "too-many-kits",
+					received: `more than ${MOST_KITS} kits`,
+					allowed: `at most ${MOST_KITS} kits`,
+					message: `More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
+				});
+		const byBeds = deliveryBeds + spareKits;
+		const kitsNeeded = Math.max(byRisk, byBeds);
+		unmetWith(kitsNeeded + CURVE_BEYOND);
+		const decidedBy = byRisk >= byBeds ? "risk" : "beds";
+		return { kitsNeeded, byRisk, byBeds, decidedBy, unmetPer1000: curve };
+	},
+});
+
+/** The number of kits the unit must own. */
+export const kitsNeeded = calculation<{ cover: Cover }, number>({
+	key: "kits_needed",
+	label: "Kits needed",
+	unit: "kits",
+	formula: "The number that both the chance of finding none ready and the delivery beds ask for.",
+	source: sources.palm,
+	rounding: "A whole number of kits, never rounded down.",
+	caution: "A baby cannot wait. A kit in repair or incomplete is not a kit in service.",
+	inputs: { cover: { label: "How many kits are enough", unit: "kits" } },
+	compute: ({ cover }) => cover.kitsNeeded,
+});

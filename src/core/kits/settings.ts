@@ -1,0 +1,49 @@
+import { typed } from "../column.ts";
+import { commonPractice, sources } from "../sources.ts";
+import { number } from "../values/number.ts";
+
+export const kitSettings = {
+	kits_used_per_100_births: typed({
+		label: "Kits used per 100 births",
+		unit: "kits/100 births",
+		value: number({ min: 0, max: 100 }),
+		fallback: 10,
+		decimals: 1,
+		help: "Enter 100 where every kit laid out for a birth is reprocessed, used or not.",
+		source: sources.enBirth,
+	}),
+	delivery_beds: typed({
+		label: "Delivery beds",
+		unit: "beds",
+		value: number({ min: 0, max: 100, whole: true }),
+		fallback: 2,
+		help: "One ready kit is kept for each.",
+		source: commonPractice,
+	}),
+	spare_kits: typed({
+		label: "Spare kits",
+		unit: "kits",
+		value: number({ min: 0, max: 100, whole: true }),
+		fallback: 1,
+		help: "Kept on top of one for each delivery bed.",
+		source: commonPractice,
+	}),
+	unmet_per_1000_uses: typed({
+		label: "Most needs that may find no kit ready",
+		unit: "per 1,000 uses",
+		value: number({ min: 0.001, max: 500 }),
+		fallback: 1,
+		decimals: 2,
+		help: "The chance the unit is prepared to accept; smaller asks for more kits.",
+		source: commonPractice,
+	}),
+	ready_life_days: typed({
+		label: "Days a disinfected kit stays ready",
+		unit: "days",
+		value: number({ min: 0.25, max: 90 }),
+		fallback: 7,
+		decimals: 0,
+		help: "Covered, dry, in a disinfected container. After that it goes through a round again.",
+		source: sources.readyLife,
+	}),
+};

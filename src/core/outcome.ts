@@ -1,0 +1,23 @@
+import type { Problem } from "./problem.ts";
+
+/**
+ * A value, or the problems because of which there is none.
+ *
+ * Nothing in the core stands in for a missing value: no 0, no NaN, no empty text.
+ */
+export type Outcome<T> =
+	| { readonly ok: true; readonly value: T }
+	| { readonly ok: false; readonly problems: readonly Problem[] };
+
+export function answer<T>(value: T): Outcome<T> {
+	return { ok: true, value };
+}
+
+export function noAnswer(...problems: readonly Problem[]): Outcome<never> {
+	return { ok: false, problems };
+}
+
+/** The problems of an outcome; none when it has a value. */
+export function problemsOf(outcome: Outcome<unknown>): readonly Problem[] {
+	return outcome.ok ? [] : outcome.problems;
+}

@@ -1,0 +1,112 @@
+import { calculation, derive, type Figure, gather } from "../calculation.ts";
+import { type Cover, kitCover, kitsNeeded } from "../kits/cover.ts";
+import type { Reprocessing } from "../kits/unmetUses.ts";
+import { DayClock, type HourShares } from "../rounds/dayClock.ts";
+import { roundMinutes } from "../rounds/roundMinutes.ts";
+import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaround.ts";
+import { commonPractice, sources } from "../sources.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import type { DayFigures } from "./dayFigures.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+export interface CoverFigures {
+	readonly kitsOfFullestRound: Figure;
+	readonly turnaround: Figure;
+	readonly cover: Figure<Cover>;
+	readonly kitsNeeded: Figure;
+}
+
+interface InRounds {
+	readonly starts: readonly number[];
+	readonly turnaround: number;
+	readonly usesPerDay: readonly number[];
+	readonly hourShares: HourShares;
+}
+
+const inRounds = calculation<InRounds, Reprocessing>({
+	key: "back_in_rounds",
+	label: "When used kits come back",
+	unit: "",
+	formula:
+		"Kits used before a round begins are ready when it ends. The plan's rounds are gone through one by one, the last day's uses going on past its midnight.",
+	source: sources.palm,
+	inputs: {
+		starts: { label: "Rounds start at", unit: "minutes after midnight" },
+		turnaround: { label: "Minutes until the kits of a round are ready", unit: "min", min: 0 },
+		usesPerDay: { label: "Kits used, expected", unit: "kits/day" },
+		hourShares: { label: "Births through the day", unit: "share of each hour" },
+	},
+	compute: ({ starts, turnaround, usesPerDay, hourShares }) => {
+		const days = usesPerDay.map((_, day) => day * MINUTES_PER_DAY);
+		const all = days.flatMap((midnight) => starts.map((start) => midnight + start));
+		const after = days.length * MINUTES_PER_DAY + (starts[0] as number);
+		return {
+			kind: "in_rounds",
+			starts: [...all, after],
+			turnaround,
+			uses: new DayClock(usesPerDay, hourShares),
+		};
+	},
+});
+
+const afterEachUse = calculation<Pick<InRounds, "turnaround" | "usesPerDay">, Reprocessing>({
+	key: "back_after_each_use",
+	label: "When used kits come back",
+	unit: "",
+	formula: "Each kit is ready again after the minutes of a round with one kit.",
+	source: sources.palm,
+	inputs: {
+		turnaround: { label: "Minutes of a round", unit: "min", min: 0 },
+		usesPerDay: { label: "Kits used, expected", unit: "kits/day" },
+	},
+	compute: ({ turnaround, usesPerDay }) => ({ kind: "after_each_use", turnaround, usesPerDay }),
+});
+
+const oneKit = calculation<object, number>({
+	key: "one_kit",
+	label: "Kits in the round",
+	unit: "kits",
+	formula: "After each use, every kit is a round of its own.",
+	source: commonPractice,
+	inputs: {},
+	compute: () => 1,
+});
+
+/** How many kits the unit needs, over the days of the plan. */
+export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): CoverFigures {
+	const { settings } = unit.read;
+	const byDate = <T>(label: string, of: (day: DayFigures) => Figure<T>) =>
+		gather(label, "kits", Object.fromEntries(days.map((day) => [day.date, of(day)])));
+	const kits = unit.afterEachUse
+		? derive(oneKit, {})
+		: derive(kitsOfFullestRound, {
+				days: byDate("Kits in each round, expected", (day) => day.rounds),
+				confidence: settings.plan_confidence,
+				kitsInService: unit.kitsInService,
+			});
+	const minutes = derive(roundMinutes, {
+		steps: unit.steps,
+		kits,
+		workers: settings.workers_per_round,
+		kitsInLoad: unit.kitsInLoad,
+	});
+	const turnaround = unit.afterEachUse
+		? minutes
+		: derive(turnaroundMinutes, { minutes, rounds: unit.timetable.rounds });
+	const usesPerDay = byDate("Kits used, expected", (day) => day.kitUses);
+	const reprocessing = unit.afterEachUse
+		? derive(afterEachUse, { turnaround, usesPerDay })
+		: derive(inRounds, {
+				starts: unit.timetable.starts,
+				turnaround,
+				usesPerDay,
+				hourShares: unit.hourShares,
+			});
+	const cover = derive(kitCover, {
+		reprocessing,
+		unmetAllowed: settings.unmet_per_1000_uses,
+		deliveryBeds: settings.delivery_beds,
+		spareKits: settings.spare_kits,
+	});
+	return { kitsOfFullestRound: kits, turnaround, cover, kitsNeeded: derive(kitsNeeded, { cover }) };
+}

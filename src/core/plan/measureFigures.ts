@@ -1,0 +1,153 @@
+import { calculation, derive, type Figure } from "../calculation.ts";
+import type { Preparation } from "../chlorine/measureOut.ts";
+import type { Counts } from "../counts/counts.ts";
+import { expectedOf, setAsideOf } from "../counts/measures.ts";
+import { countTimes } from "../quantities.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import type { Measure } from "../sheets/weekTotal.ts";
+import { sources } from "../sources.ts";
+import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
+import { gauzeOver } from "./supplyFigures.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** What is expected of one measure, and what to set aside. */
+export interface Pair {
+	readonly expected: Figure;
+	readonly setAside: Figure;
+}
+
+/** The counts of a day, or of the whole plan, from which everything else follows. */
+export interface CountFigures {
+	readonly births: Pair;
+	readonly kitsUsed: Pair;
+	readonly kitsExpired: Pair;
+	readonly kitsToReprocess: Pair;
+	readonly roundCounts: Figure<Counts>;
+	readonly loadCounts: Figure<Counts>;
+	readonly preparationCounts: Figure<Counts>;
+	readonly rounds: Figure<RoundsOfDay[]>;
+}
+
+const roundsExpected = expectedOf("rounds_expected", "Rounds that run", "rounds");
+const roundsSetAside = setAsideOf("rounds_set_aside", "Rounds that run", "rounds");
+const loadsExpected = expectedOf("loads_expected", "Loads", "loads");
+const loadsSetAside = setAsideOf("loads_set_aside", "Loads", "loads");
+const preparationsExpected = expectedOf("preparations_expected", "Preparations", "preparations");
+const preparationsSetAside = setAsideOf("preparations_set_aside", "Preparations", "preparations");
+
+const loads = { label: "Loads", unit: "loads" };
+const preparations = { label: "Preparations", unit: "preparations" };
+const litresEach = { label: "Litres of a preparation", unit: "L" };
+const productEach = { label: "Product for one preparation", unit: "mL, g or tablets" };
+const bucketsEach = { label: "Rinse buckets of boiled water", unit: "buckets/load" };
+const bucketFill = { label: "Boiled water in a bucket", unit: "L" };
+const buckets = { label: "Buckets of boiled water", unit: "buckets" };
+
+const solutionLitres = countTimes("solution_litres", "Solution", "L", preparations, litresEach);
+const productQuantity = countTimes(
+	"chlorine",
+	"Product",
+	"mL, g or tablets",
+	preparations,
+	productEach,
+	sources.madeUpTo,
+);
+const boiledBuckets = countTimes(
+	"boiled_buckets",
+	"Boiled water",
+	"buckets",
+	loads,
+	bucketsEach,
+	sources.threeRinses,
+);
+const boiledLitres = countTimes(
+	"boiled_litres",
+	"Boiled water",
+	"L",
+	buckets,
+	bucketFill,
+	sources.threeRinses,
+);
+
+const quantityMeasured = calculation<{ preparation: Preparation }, number>({
+	key: "quantity_measured",
+	label: "Product for one preparation",
+	unit: "mL, g or tablets",
+	formula: "As measured out for one preparation.",
+	source: sources.madeUpTo,
+	inputs: { preparation: { label: "One preparation", unit: "" } },
+	compute: ({ preparation }) => preparation.quantity,
+});
+
+export const preparationLitresOf = calculation<{ preparation: Preparation }, number>({
+	key: "preparation_litres_made",
+	label: "Litres of a preparation",
+	unit: "L",
+	formula: "As made up for one preparation.",
+	source: sources.madeUpTo,
+	inputs: { preparation: { label: "One preparation", unit: "" } },
+	compute: ({ preparation }) => preparation.litres,
+});
+
+/** Every measure of the plan, for one day or for the whole of it. */
+export function measureFigures(
+	unit: UnitFigures,
+	litres: Figure,
+	counts: CountFigures,
+): Record<Measure, Pair> {
+	const { settings } = unit.read;
+	const confidence = settings.plan_confidence;
+	const rounds = pair(counts.roundCounts, roundsExpected, roundsSetAside, confidence);
+	const loadPair = pair(counts.loadCounts, loadsExpected, loadsSetAside, confidence);
+	const made = pair(
+		counts.preparationCounts,
+		preparationsExpected,
+		preparationsSetAside,
+		confidence,
+	);
+	const product = derive(quantityMeasured, { preparation: unit.productInUse.preparation });
+	const bucketPair = times(boiledBuckets, loadPair, settings.rinse_buckets);
+	const vinegar = {
+		everyRounds: settings.descale_every_rounds,
+		litresEach: unit.vinegarPerDescale,
+	};
+	return {
+		births: counts.births,
+		kits_used: counts.kitsUsed,
+		kits_expired: counts.kitsExpired,
+		kits_to_reprocess: counts.kitsToReprocess,
+		rounds,
+		solution_litres: times(solutionLitres, made, litres),
+		chlorine: times(productQuantity, made, product),
+		boiled_litres: times(boiledLitres, bucketPair, settings.bucket_fill_litres),
+		boiled_buckets: bucketPair,
+		vinegar_litres: {
+			expected: derive(vinegarExpected, { ...vinegar, rounds: rounds.expected }),
+			setAside: derive(vinegarSetAside, { ...vinegar, rounds: rounds.setAside }),
+		},
+		gauze_pieces: gauzeOver(unit, counts.rounds),
+	};
+}
+
+export function pair(
+	counts: Figure<Counts>,
+	expected: ReturnType<typeof expectedOf>,
+	setAside: ReturnType<typeof setAsideOf>,
+	confidence: Figure,
+): Pair {
+	return {
+		expected: derive(expected, { counts }),
+		setAside: derive(setAside, { counts, confidence }),
+	};
+}
+
+function times(
+	product: ReturnType<typeof countTimes>,
+	{ expected, setAside }: Pair,
+	each: Figure,
+): Pair {
+	return {
+		expected: derive(product, { count: expected, each }),
+		setAside: derive(product, { count: setAside, each }),
+	};
+}

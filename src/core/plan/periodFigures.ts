@@ -1,0 +1,87 @@
+import { calculation, derive, type Figure, gather } from "../calculation.ts";
+import type { Counts } from "../counts/counts.ts";
+import { poissonCount, setAsideOf } from "../counts/measures.ts";
+import { sumOf } from "../counts/sumOf.ts";
+import { total } from "../quantities.ts";
+import { sources } from "../sources.ts";
+import type { DayFigures } from "./dayFigures.ts";
+import type { CountFigures, Pair } from "./measureFigures.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+const births = poissonMeasure("births", "Births", "births");
+const kitsUsed = poissonMeasure("kits_used", "Kits used", "kits");
+const kitsExpired = poissonMeasure("kits_expired", "Kits gone out of date", "kits");
+const kitsToReprocess = poissonMeasure("kits_to_reprocess", "Kits to reprocess", "kits");
+
+/** The calculations of a measure whose counts are Poisson, with its mean given day by day. */
+function poissonMeasure(key: string, label: string, unit: string) {
+	return {
+		label,
+		unit,
+		total: total(`${key}_expected`, `${label}, expected`, unit),
+		counts: poissonCount(label, unit, sources.thinning),
+		setAside: setAsideOf(`${key}_set_aside`, label, unit),
+	};
+}
+
+/** The counts of a single day. */
+export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
+	const confidence = unit.read.settings.plan_confidence;
+	const of = (measure: ReturnType<typeof poissonMeasure>, expected: Figure): Pair => ({
+		expected,
+		setAside: derive(measure.setAside, {
+			counts: derive(measure.counts, { mean: expected }),
+			confidence,
+		}),
+	});
+	return {
+		births: of(births, day.births),
+		kitsUsed: of(kitsUsed, day.kitUses),
+		kitsExpired: of(kitsExpired, day.expiries),
+		kitsToReprocess: of(kitsToReprocess, day.toReprocess),
+		roundCounts: day.roundCounts,
+		loadCounts: day.loadCounts,
+		preparationCounts: day.preparationCounts,
+		rounds: gather("Kits in each round, expected", "kits", { [day.date]: day.rounds }),
+	};
+}
+
+/**
+ * The counts of the whole plan. A total of Poisson counts is Poisson; rounds, loads
+ * and preparations of the days are added up exactly. The days' set-asides are not used.
+ */
+export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): CountFigures {
+	const confidence = unit.read.settings.plan_confidence;
+	const byDate = <T>(label: string, figureUnit: string, figureOf: (day: DayFigures) => Figure<T>) =>
+		gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, figureOf(day)])));
+	const poisson = (
+		measure: ReturnType<typeof poissonMeasure>,
+		of: (day: DayFigures) => Figure,
+	): Pair => {
+		const expected = derive(measure.total, { parts: byDate(measure.label, measure.unit, of) });
+		const counts = derive(measure.counts, { mean: expected });
+		return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
+	};
+	const added = (label: string, figureUnit: string, of: (day: DayFigures) => Figure<Counts>) =>
+		derive(addedUp, { counts: byDate(label, figureUnit, of) });
+	return {
+		births: poisson(births, (day) => day.births),
+		kitsUsed: poisson(kitsUsed, (day) => day.kitUses),
+		kitsExpired: poisson(kitsExpired, (day) => day.expiries),
+		kitsToReprocess: poisson(kitsToReprocess, (day) => day.toReprocess),
+		roundCounts: added("Rounds that run", "rounds", (day) => day.roundCounts),
+		loadCounts: added("Loads", "loads", (day) => day.loadCounts),
+		preparationCounts: added("Preparations", "preparations", (day) => day.preparationCounts),
+		rounds: byDate("Kits in each round, expected", "kits", (day) => day.rounds),
+	};
+}
+
+const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
+	key: "counts_added_up",
+	label: "Total: how likely each number is",
+	unit: "",
+	formula: "The days' counts added up exactly: every combination of days, with its chance.",
+	source: sources.thinning,
+	inputs: { counts: { label: "The days' counts", unit: "" } },
+	compute: ({ counts }) => sumOf(counts),
+});

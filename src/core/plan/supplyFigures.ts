@@ -1,0 +1,94 @@
+import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../calculation.ts";
+import { problem } from "../problem.ts";
+import type { GoodRow } from "../read/readTable.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { itemsSheet } from "../sheets/items.ts";
+import { type UsageRow, usageSheet } from "../sheets/usage.ts";
+import { ratesOfItem } from "../stock/ratesOfItem.ts";
+import { useExpected, useSetAside } from "../stock/useOverDays.ts";
+import type { Pair } from "./measureFigures.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+const usageLabel = "What is used up";
+const usageUnit = "in the item's measure";
+const noPieces = nameFigure("Pieces in a kit", 0);
+
+/** Use of one item over some days, by its lines in usage.csv. */
+export function itemOver(unit: UnitFigures, item: string, days: Figure<RoundsOfDay[]>): Pair {
+	return useOver(
+		unit,
+		linesOf(unit, (name) => name === item),
+		days,
+	);
+}
+
+/** Use of all items of the group gauze together. */
+export function gauzeOver(unit: UnitFigures, days: Figure<RoundsOfDay[]>): Pair {
+	const gauze = new Set(
+		unit.read.tables.items.rows.flatMap(({ value }) =>
+			value.group === "gauze" ? [value.item] : [],
+		),
+	);
+	return useOver(
+		unit,
+		linesOf(unit, (name) => gauze.has(name)),
+		days,
+	);
+}
+
+/** The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use. */
+function linesOf(
+	unit: UnitFigures,
+	wanted: (item: string) => boolean,
+): Figure<readonly UsageRow[]> {
+	const { usage, items } = unit.read.tables;
+	const place = { file: usageSheet.file, line: null, column: "quantity" };
+	const bad = [
+		...usage.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
+		...items.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
+	].flatMap((row) => row.problems);
+	if (bad.length > 0) return refusedFigure(usageLabel, usageUnit, place, ...bad);
+	const lines = usage.rows.filter(({ value }) => wanted(value.item)).map(({ value }) => value);
+	return typedFigure(usageLabel, usageUnit, lines, place);
+}
+
+function useOver(
+	unit: UnitFigures,
+	usage: Figure<readonly UsageRow[]>,
+	days: Figure<RoundsOfDay[]>,
+): Pair {
+	const { settings } = unit.read;
+	const byPiece = usage.outcome.ok && usage.outcome.value.some((row) => row.basis === "piece");
+	const inputs = {
+		rates: derive(ratesOfItem, {
+			usage,
+			workers: settings.workers_per_round,
+			piecesInKit: byPiece ? unit.piecesInKit : noPieces,
+		}),
+		days,
+		kitsInLoad: unit.kitsInLoad,
+		descaleEvery: settings.descale_every_rounds,
+	};
+	return {
+		expected: derive(useExpected, inputs),
+		setAside: derive(useSetAside, { ...inputs, confidence: settings.plan_confidence }),
+	};
+}
+
+/** Lines of usage.csv whose item is not in the store's list. */
+export function unknownItems({ usage, items }: UnitFigures["read"]["tables"]) {
+	const known = new Set([...items.rows, ...items.badRows].map(({ value }) => value.item));
+	return usage.rows
+		.filter(({ value }) => !known.has(value.item))
+		.map(({ line, value }: GoodRow<UsageRow>) =>
+			problem(
+				{ file: usageSheet.file, line, column: "item" },
+				{
+					code: "unknown-item",
+					received: value.item,
+					allowed: `an item listed in ${itemsSheet.file}`,
+					message: `"${value.item}" is not among the items of the store, so its use is not planned.`,
+				},
+			),
+		);
+}

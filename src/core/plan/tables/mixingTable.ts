@@ -1,0 +1,121 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import type { Strength } from "../../chlorine/availableChlorine.ts";
+import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
+import type { Preparation } from "../../chlorine/measureOut.ts";
+import { mixingRemark } from "../../chlorine/mixingRemark.ts";
+import type { ProductFigures } from "../../chlorine/productFigures.ts";
+import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { mixingSheet } from "../../sheets/mixing.ts";
+import { sources } from "../../sources.ts";
+import { usableLots } from "../../stock/usableLots.ts";
+import type { IsoDate } from "../../values/date.ts";
+import type { CoverFigures } from "../coverFigures.ts";
+import { preparationLitresOf } from "../measureFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+
+const part = <T extends number>(key: keyof Preparation & string, label: string, unit: string) =>
+	calculation<{ preparation: Preparation }, T>({
+		key,
+		label,
+		unit,
+		formula: "As measured out for one preparation.",
+		source: sources.madeUpTo,
+		inputs: { preparation: { label: "One preparation", unit: "" } },
+		compute: ({ preparation }) => preparation[key] as T,
+	});
+
+const quantity = part("quantity", "Product to measure", "mL, g or tablets");
+const water = part("waterLitres", "Water", "L");
+const strengthMade = part("strengthMadePct", "Strength made", "%");
+
+const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
+	key: "kits_through_bath",
+	label: "Kits through the bath",
+	unit: "kits",
+	formula: "A full soak, or the kits of the fullest round where they are more.",
+	source: sources.carryIn,
+	inputs: {
+		kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
+		fullestRound: { label: "Kits in the fullest round", unit: "kits", min: 0 },
+	},
+	compute: ({ kitsInLoad, fullestRound }) => Math.max(kitsInLoad, fullestRound),
+});
+
+/** One row for each product and usable lot; a product without one is shown at its label's strength. */
+export function mixingTable(
+	unit: UnitFigures,
+	cover: CoverFigures,
+	firstDay: IsoDate,
+): ComputedTable {
+	const kits = derive(kitsThroughBath, {
+		kitsInLoad: unit.kitsInLoad,
+		fullestRound: cover.kitsOfFullestRound,
+	});
+	const rows = unit.products.flatMap((product) => {
+		const item = product.name.outcome.ok ? product.name.outcome.value : "";
+		const lots = usableLots(unit.read.tables.lots, item, firstDay).map(({ value, line }) =>
+			typedFigure("Lot", "", value.lot, { file: lotsSheet.file, line, column: "lot" }),
+		);
+		const named: readonly Figure<string>[] = lots.length > 0 ? lots : [nameFigure("Lot", "")];
+		return named.map((lot) => mixingRow(unit, product, lot, kits));
+	});
+	return { sheet: mixingSheet, rows };
+}
+
+function mixingRow(
+	unit: UnitFigures,
+	product: ProductFigures,
+	lot: Figure<string>,
+	kits: Figure,
+): ComputedRow {
+	const { settings } = unit.read;
+	const { preparation, strength } = product;
+	const made = derive(strengthMade, { preparation });
+	const afterCarryIn = derive(strengthAfterCarryIn, {
+		strengthMadePct: made,
+		bathLitres: settings.soak_fill_litres,
+		kits,
+		mlPerKit: settings.carry_in_ml_per_kit,
+	});
+	return {
+		product: product.name,
+		lot,
+		strength_today_g_per_l: gramsPerLitre(strength),
+		litres: derive(preparationLitresOf, { preparation }),
+		product_quantity: derive(quantity, { preparation }),
+		product_measure: nameFigure(
+			"Measured in",
+			preparation.outcome.ok ? preparation.outcome.value.measure : "",
+		),
+		water_litres: derive(water, { preparation }),
+		strength_made_pct: made,
+		strength_after_carry_in_pct: afterCarryIn,
+		remark: derive(mixingRemark, {
+			strengthMadePct: made,
+			afterCarryInPct: afterCarryIn,
+			targetPct: settings.target_strength_pct,
+			bathLitres: settings.soak_fill_litres,
+			kits,
+			mlPerKit: settings.carry_in_ml_per_kit,
+			strength,
+		}),
+	};
+}
+
+const litreStrength = calculation<{ strength: Strength }, number>({
+	key: "strength_g_per_l",
+	label: "Strength of the product",
+	unit: "g/L",
+	formula: "Grams of available chlorine in a litre of the liquid.",
+	source: sources.onePercent,
+	inputs: { strength: { label: "Available chlorine in the product", unit: "g/L" } },
+	compute: ({ strength }) => (strength as Strength & { form: "liquid" }).gramsPerLitre,
+});
+
+/** Only a liquid has grams per litre; powder and tablets leave the cell blank. */
+function gramsPerLitre(strength: Figure<Strength>): Figure<number> | Figure<string> {
+	if (strength.outcome.ok && strength.outcome.value.form !== "liquid")
+		return nameFigure("Strength of the product", "");
+	return derive(litreStrength, { strength });
+}

@@ -1,0 +1,59 @@
+import { calculation, derive, type Figure, typedFigure } from "../../calculation.ts";
+import type { Preparation } from "../../chlorine/measureOut.ts";
+import type { ComputedTable } from "../../computedTable.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import { supplyUseSheet } from "../../sheets/supplyUse.ts";
+import type { Measure } from "../../sheets/weekTotal.ts";
+import { definition } from "../../sources.ts";
+import { inMeasure } from "../../stock/inMeasure.ts";
+import type { CountFigures, Pair } from "../measureFigures.ts";
+import { itemOver } from "../supplyFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+
+/** One row for each item of the store. The product in use comes from the solution, all else from usage.csv. */
+export function supplyUseTable(
+	unit: UnitFigures,
+	counts: CountFigures,
+	period: Record<Measure, Pair>,
+): ComputedTable {
+	const inUse = unit.productInUse.name.outcome;
+	const rows = unit.read.tables.items.rows.map((row) => {
+		const { item } = row.value;
+		const isProduct = inUse.ok && inUse.value === item;
+		const measure = cell(row, "measure", row.value.measure);
+		const use = isProduct
+			? productUse(unit, measure, period.chlorine)
+			: itemOver(unit, item, counts.rounds);
+		return {
+			item: cell(row, "item", item),
+			measure,
+			expected: use.expected,
+			set_aside: use.setAside,
+		};
+	});
+	return { sheet: supplyUseSheet, rows };
+}
+
+function cell(row: GoodRow<ItemsRow>, column: "item" | "measure", text: string): Figure<string> {
+	const place = { file: itemsSheet.file, line: row.line, column };
+	return typedFigure(itemsSheet.columns[column].label, "", text, place);
+}
+
+const measuredIn = calculation<{ preparation: Preparation }, string>({
+	key: "measured_in",
+	label: "Product is measured in",
+	unit: "",
+	formula: "Liquids in mL, powder in g, tablets by number.",
+	source: definition,
+	inputs: { preparation: { label: "One preparation", unit: "" } },
+	compute: ({ preparation }) => preparation.measure,
+});
+
+function productUse(unit: UnitFigures, measure: Figure<string>, use: Pair): Pair {
+	const from = derive(measuredIn, { preparation: unit.productInUse.preparation });
+	return {
+		expected: derive(inMeasure, { quantity: use.expected, from, to: measure }),
+		setAside: derive(inMeasure, { quantity: use.setAside, from, to: measure }),
+	};
+}

@@ -1,0 +1,44 @@
+import { type Calculation, calculation } from "./calculation.ts";
+import { definition, type Source } from "./sources.ts";
+
+interface Product {
+	readonly count: number;
+	readonly each: number;
+}
+
+/** A number of things times what each of them takes. */
+export function countTimes(
+	key: string,
+	label: string,
+	unit: string,
+	count: { label: string; unit: string },
+	each: { label: string; unit: string },
+	source: Source = definition,
+): Calculation<Product, number> {
+	return calculation<Product, number>({
+		key,
+		label,
+		unit,
+		formula: `${count.label} × ${each.label.toLowerCase()}.`,
+		source,
+		inputs: { count: { ...count, min: 0 }, each: { ...each, min: 0 } },
+		compute: ({ count: n, each: amount }) => n * amount,
+	});
+}
+
+interface Addition {
+	readonly parts: readonly number[];
+}
+
+/** Several amounts of the same thing, added up. */
+export function total(key: string, label: string, unit: string): Calculation<Addition, number> {
+	return calculation<Addition, number>({
+		key,
+		label,
+		unit,
+		formula: "All of them added up.",
+		source: definition,
+		inputs: { parts: { label: "Parts", unit } },
+		compute: ({ parts }) => parts.reduce((sum, part) => sum + part, 0),
+	});
+}

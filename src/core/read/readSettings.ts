@@ -1,0 +1,88 @@
+import { defaultFigure, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { advice, type Problem, problem } from "../problem.ts";
+import type { ValueOf } from "../sheet.ts";
+import { settings } from "../sheets/settings.ts";
+import { type SettingRow, unitSheet } from "../sheets/unit.ts";
+import type { TextTable } from "../workbook.ts";
+import { badCell, type ReadTable, readTable } from "./readTable.ts";
+
+type Definitions = typeof settings;
+
+/** Every setting of the unit as a figure that knows whether it was typed or is the default. */
+export type Settings = { readonly [K in keyof Definitions]: Figure<ValueOf<Definitions[K]>> };
+
+export interface ReadSettings {
+	readonly settings: Settings;
+	readonly problems: readonly Problem[];
+}
+
+/** Reads unit.csv. A blank or absent setting takes its default; one without a default has no value. */
+export function readSettings(table: TextTable | undefined): ReadSettings {
+	const read = readTable(unitSheet, table);
+	const figures = Object.fromEntries(
+		Object.keys(settings).map((key) => [key, settingFigure(key as keyof Definitions, read)]),
+	);
+	const cells = Object.values(figures).flatMap((f) =>
+		f.outcome.ok || f.outcome.problems[0]?.code === "not-given" ? [] : f.outcome.problems,
+	);
+	return {
+		settings: figures as Settings,
+		problems: [
+			...read.problems,
+			...read.badRows.flatMap((row) =>
+				row.value.key && row.value.key in settings ? [] : row.problems,
+			),
+			...read.rows.flatMap((row) => unknownSetting(row.value, row.line)),
+			...cells,
+		],
+	};
+}
+
+function settingFigure(key: keyof Definitions, read: ReadTable<SettingRow>): Figure<unknown> {
+	const { label, unit, value, fallback } = settings[key] as (typeof settings)[typeof key] & {
+		fallback?: unknown;
+	};
+	const nobody = { file: unitSheet.file, line: null, column: key };
+	const doubled = read.badRows
+		.filter((row) => row.value.key === key)
+		.flatMap((row) => row.problems);
+	if (doubled.length > 0) return refusedFigure(label, unit, nobody, ...doubled);
+	const row = read.rows.find((r) => r.value.key === key);
+	const place = { file: unitSheet.file, line: row?.line ?? null, column: "value" };
+	const text = row?.value.value ?? "";
+	if (text.trim() === "") {
+		if (fallback !== undefined) return defaultFigure(label, unit, fallback, row ? place : nobody);
+		return refusedFigure(label, unit, nobody, notGiven(key, label, value.allowed));
+	}
+	const checked = value.schema.safeParse(text);
+	return checked.success
+		? typedFigure(label, unit, checked.data as unknown, place)
+		: refusedFigure(label, unit, place, badCell(place, label, text, value.allowed));
+}
+
+function notGiven(key: string, label: string, allowed: string): Problem {
+	return problem(
+		{ file: unitSheet.file, line: null, column: key },
+		{
+			code: "not-given",
+			received: "",
+			allowed,
+			message: `${label} is not given; enter ${allowed} as ${key} in the unit's settings.`,
+		},
+	);
+}
+
+function unknownSetting(row: SettingRow, line: number): Problem[] {
+	if (row.key in settings) return [];
+	return [
+		advice(
+			{ file: unitSheet.file, line, column: "key" },
+			{
+				code: "unknown-setting",
+				received: row.key,
+				allowed: "one of the settings listed in the guide",
+				message: `There is no setting called "${row.key}"; it is kept and not used.`,
+			},
+		),
+	];
+}

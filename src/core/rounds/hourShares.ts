@@ -1,0 +1,39 @@
+import { defaultFigure, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { problem } from "../problem.ts";
+import type { ReadTable } from "../read/readTable.ts";
+import { type HoursRow, hoursSheet } from "../sheets/hours.ts";
+import { flatDay, type HourShares } from "./dayClock.ts";
+
+const label = "Births through the day";
+const unit = "share of each hour";
+const place = { file: hoursSheet.file, line: null, column: "share" };
+
+/** Shares of the 24 hours from the unit's weights; flat where none are given. An hour left out weighs 0. */
+export function hourShares(table: ReadTable<HoursRow>): Figure<HourShares> {
+	const bad = table.badRows.flatMap((row) => row.problems);
+	if (bad.length > 0) return refusedFigure(label, unit, place, ...bad);
+	if (table.rows.length === 0) return defaultFigure(label, unit, flatDay, place);
+	const weights = Array.from(flatDay, (_, hour) =>
+		table.rows.reduce((sum, row) => sum + (row.value.hour === hour ? row.value.share : 0), 0),
+	);
+	const total = weights.reduce((sum, weight) => sum + weight, 0);
+	if (total > 0)
+		return typedFigure(
+			label,
+			unit,
+			weights.map((w) => w / total),
+			place,
+		);
+	return refusedFigure(
+		label,
+		unit,
+		place,
+		problem(place, {
+			code: "no-weight",
+			received: "weights that are all 0",
+			allowed: "at least one weight above 0",
+			message:
+				"The weights of the hours are all 0; give at least one, or leave the sheet empty for a flat day.",
+		}),
+	);
+}

@@ -1,0 +1,106 @@
+import { calculation } from "../calculation.ts";
+import { type Counts, once } from "../counts/counts.ts";
+import { groupsOf } from "../counts/groupsOf.ts";
+import { poisson } from "../counts/poisson.ts";
+import { sumOf } from "../counts/sumOf.ts";
+import { sources } from "../sources.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
+
+/** Mean number of kits in each round of a day, or of the whole day after each use. */
+export type RoundsOfDay =
+	| {
+			readonly kind: "in_rounds";
+			readonly starts: readonly number[];
+			readonly kits: readonly number[];
+	  }
+	| { readonly kind: "after_each_use"; readonly kits: readonly [number] };
+
+interface ArrivalInputs {
+	readonly starts: readonly number[];
+	readonly hourShares: HourShares;
+	readonly usesYesterday: number;
+	readonly usesToday: number;
+	readonly expiriesYesterday: number;
+	readonly expiriesToday: number;
+}
+
+/**
+ * Mean number of kits in each round of a day: what came in since the round before.
+ *
+ * The first round of the day takes what came in since the last round of the day before.
+ */
+export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
+	key: "kits_in_rounds",
+	label: "Kits in each round, expected",
+	unit: "kits",
+	formula:
+		"Kits used since the start of the round before, by the share of births in those hours, and kits gone out of date, spread evenly over the day.",
+	source: sources.thinning,
+	inputs: {
+		starts: { label: "Rounds start at", unit: "minutes after midnight" },
+		hourShares: { label: "Births through the day", unit: "share of each hour" },
+		usesYesterday: { label: "Kits used the day before, expected", unit: "kits/day", min: 0 },
+		usesToday: { label: "Kits used, expected", unit: "kits/day", min: 0 },
+		expiriesYesterday: {
+			label: "Kits gone out of date the day before, expected",
+			unit: "kits/day",
+			min: 0,
+		},
+		expiriesToday: { label: "Kits gone out of date, expected", unit: "kits/day", min: 0 },
+	},
+	compute: ({ starts, hourShares, usesYesterday, usesToday, expiriesYesterday, expiriesToday }) => {
+		const uses = new DayClock([usesYesterday, usesToday], hourShares);
+		const expiries = new DayClock([expiriesYesterday, expiriesToday], flatDay);
+		const lastYesterday = starts.at(-1) as number;
+		const kits = starts.map((start, i) => {
+			const from = i === 0 ? lastYesterday : MINUTES_PER_DAY + (starts[i - 1] as number);
+			const to = MINUTES_PER_DAY + start;
+			return uses.between(from, to) + expiries.between(from, to);
+		});
+		return { kind: "in_rounds", starts, kits };
+	},
+});
+
+/** After each use: every kit of the day is a round of its own. */
+export const kitsAfterEachUse = calculation<{ kits: number }, RoundsOfDay>({
+	key: "kits_after_each_use",
+	label: "Kits reprocessed one by one, expected",
+	unit: "kits/day",
+	formula: "All kits to reprocess that day; each is a round of its own.",
+	source: sources.thinning,
+	inputs: { kits: { label: "Kits to reprocess, expected", unit: "kits/day", min: 0 } },
+	compute: ({ kits }) => ({ kind: "after_each_use", kits: [kits] }),
+});
+
+const roundsInput = { rounds: { label: "Kits in each round, expected", unit: "kits" } };
+
+/** How many rounds of a day run: a round runs when at least one kit waits for it. */
+export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
+	key: "rounds_that_run",
+	label: "Rounds that run: how likely each number is",
+	unit: "rounds",
+	formula:
+		"A round with a mean of m kits runs with chance 1 − e^−m; the rounds of the day are added up exactly. After each use, every kit is a round.",
+	source: sources.thinning,
+	inputs: roundsInput,
+	compute: ({ rounds }) =>
+		rounds.kind === "in_rounds"
+			? sumOf(rounds.kits.map((m) => once(-Math.expm1(-m))))
+			: poisson(rounds.kits[0]),
+});
+
+/** How many loads the rounds of a day make. */
+export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number }, Counts>({
+	key: "loads",
+	label: "Loads: how likely each number is",
+	unit: "loads",
+	formula:
+		"The kits of a round divided by the kits in one soak, rounded up; added up over the rounds of the day exactly. After each use, every kit is a load.",
+	source: sources.thinning,
+	inputs: { ...roundsInput, kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 } },
+	compute: ({ rounds, kitsInLoad }) =>
+		rounds.kind === "in_rounds"
+			? sumOf(rounds.kits.map((m) => groupsOf(poisson(m), kitsInLoad)))
+			: poisson(rounds.kits[0]),
+});

@@ -1,0 +1,88 @@
+import { typed } from "../column.ts";
+import { type RowOf, sheet } from "../sheet.ts";
+import { sources } from "../sources.ts";
+import { choice, yesNo } from "../values/choice.ts";
+import { number } from "../values/number.ts";
+import { name } from "../values/text.ts";
+import { optional } from "../values/valueKind.ts";
+
+/** How a label states strength. */
+export const strengthMeasures = [
+	"pct_w_v",
+	"pct_w_w",
+	"pct_naocl_w_v",
+	"pct_naocl_w_w",
+	"mg_per_l",
+	"g_per_l",
+	"chlorometric_degree",
+	"g_per_tablet",
+] as const;
+export type StrengthMeasure = (typeof strengthMeasures)[number];
+
+export const chlorineSheet = sheet({
+	file: "chlorine.csv",
+	title: "Chlorine products",
+	about: "Every product the unit can get, with the strength on its label. One of them is in use.",
+	unique: ["product"],
+	columns: {
+		product: typed({
+			label: "Product",
+			unit: "",
+			value: name(),
+			help: "Also listed under items, where its packs and prices are.",
+		}),
+		form: typed({
+			label: "Form",
+			unit: "",
+			value: choice(["liquid", "powder", "tablet"]),
+			help: "How it comes.",
+		}),
+		strength: typed({
+			label: "Strength on the label",
+			unit: "in the measure beside it",
+			value: number({ min: 0.000001, max: 1_000_000 }),
+			decimals: 2,
+			help: "For tablets: grams of available chlorine in one tablet, from the label, not its weight.",
+			source: sources.tabletLabel,
+		}),
+		strength_measure: typed({
+			label: "Strength is in",
+			unit: "",
+			value: choice(strengthMeasures),
+			help: "w/v: grams per 100 mL. w/w: grams per 100 g. naocl: the label counts sodium hypochlorite.",
+		}),
+		density_kg_per_l: typed({
+			label: "Density",
+			unit: "kg/L",
+			value: optional(number({ min: 0.8, max: 1.6 })),
+			decimals: 2,
+			help: "Needed for a liquid whose strength is w/w; left blank otherwise.",
+		}),
+		fade_factor: typed({
+			label: "Fades faster than the law by",
+			unit: "times",
+			value: number({ min: 0, max: 100 }),
+			fallback: 1.3,
+			decimals: 1,
+			help: "Real bottles fade faster than clean solutions in a laboratory.",
+		}),
+		loss_points_per_year: typed({
+			label: "Powder loses a year",
+			unit: "points of %",
+			value: number({ min: 0, max: 50 }),
+			fallback: 2,
+			decimals: 1,
+			help: "70 % becomes 68 % after a year at 2 points.",
+			source: sources.powderLoss,
+		}),
+		in_use: typed({
+			label: "In use",
+			unit: "",
+			value: yesNo(),
+			fallback: "no",
+			help: "Exactly one product is in use.",
+		}),
+	},
+});
+
+export type ChlorineRow = RowOf<typeof chlorineSheet>;

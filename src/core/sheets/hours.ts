@@ -1,0 +1,31 @@
+import { typed } from "../column.ts";
+import { type RowOf, sheet } from "../sheet.ts";
+import { commonPractice } from "../sources.ts";
+import { number } from "../values/number.ts";
+
+export const hoursSheet = sheet({
+	file: "hours.csv",
+	title: "Births through the day",
+	about:
+		"How the births of a day are spread over its hours, as weights. Without it every hour is alike.",
+	optional: true,
+	unique: ["hour"],
+	columns: {
+		hour: typed({
+			label: "Hour",
+			unit: "h",
+			value: number({ min: 0, max: 23, whole: true }),
+			help: "0 is midnight to one o'clock.",
+		}),
+		share: typed({
+			label: "Weight",
+			unit: "",
+			value: number({ min: 0, max: 1_000_000 }),
+			decimals: 2,
+			help: "Any weights: only their proportions count. Counts of births by hour will do.",
+			source: commonPractice,
+		}),
+	},
+});
+
+export type HoursRow = RowOf<typeof hoursSheet>;

@@ -1,0 +1,68 @@
+import { typed } from "../column.ts";
+import { type RowOf, sheet } from "../sheet.ts";
+import { choice } from "../values/choice.ts";
+import { number } from "../values/number.ts";
+import { name } from "../values/text.ts";
+import { optional } from "../values/valueKind.ts";
+
+export const itemsSheet = sheet({
+	file: "items.csv",
+	title: "Items of the store",
+	about: "Everything that is ordered: how it is measured, packed, priced and delivered.",
+	unique: ["item"],
+	columns: {
+		item: typed({ label: "Item", unit: "", value: name(), help: "What it is called here." }),
+		group: typed({
+			label: "Group",
+			unit: "",
+			value: choice(["gauze", "gloves", "other"]),
+			fallback: "other",
+			help: "The week plan adds up the group gauze.",
+		}),
+		measure: typed({
+			label: "Measure",
+			unit: "",
+			value: name(),
+			help: "Unit of every quantity of this item: piece, pair, mL, L, g, kg, tablet.",
+		}),
+		pack_size: typed({
+			label: "Pack size",
+			unit: "in the item's measure",
+			value: number({ min: 0.000001, max: 1_000_000 }),
+			fallback: 1,
+			decimals: 2,
+			help: "How much is in one pack.",
+		}),
+		pack_price: typed({
+			label: "Price of a pack",
+			unit: "currency",
+			value: optional(number({ min: 0, max: 1_000_000_000 })),
+			decimals: 2,
+			help: "Blank where it is not known.",
+		}),
+		lead_days: typed({
+			label: "Days from order to delivery",
+			unit: "days",
+			value: number({ min: 0, max: 366 }),
+			fallback: 7,
+			help: "How long the store waits for it.",
+		}),
+		wastage_pct: typed({
+			label: "Wastage",
+			unit: "%",
+			value: number({ min: 0, max: 90 }),
+			fallback: 0,
+			help: "Share that is spilt, torn or thrown away.",
+		}),
+		service_level: typed({
+			label: "How sure the stock should be",
+			unit: "share",
+			value: number({ min: 0.5, max: 0.9999 }),
+			fallback: 0.95,
+			decimals: 2,
+			help: "Chance that the stock lasts until the next delivery.",
+		}),
+	},
+});
+
+export type ItemsRow = RowOf<typeof itemsSheet>;

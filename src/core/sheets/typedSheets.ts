@@ -1,0 +1,31 @@
+import type { Sheet } from "../sheet.ts";
+import { birthsSheet } from "./births.ts";
+import { checksSheet } from "./checks.ts";
+import { chlorineSheet } from "./chlorine.ts";
+import { hoursSheet } from "./hours.ts";
+import { itemsSheet } from "./items.ts";
+import { kindsSheet } from "./kinds.ts";
+import { kitsSheet } from "./kits.ts";
+import { lotsSheet } from "./lots.ts";
+import { recordsSheet } from "./records.ts";
+import { roundsSheet } from "./rounds.ts";
+import { stepsSheet } from "./steps.ts";
+import { unitSheet } from "./unit.ts";
+import { usageSheet } from "./usage.ts";
+
+/** Every sheet that people fill in, in the order of the format. */
+export const typedSheets: readonly Sheet[] = [
+	unitSheet,
+	birthsSheet,
+	hoursSheet,
+	roundsSheet,
+	stepsSheet,
+	kindsSheet,
+	kitsSheet,
+	usageSheet,
+	itemsSheet,
+	chlorineSheet,
+	lotsSheet,
+	recordsSheet,
+	checksSheet,
+];

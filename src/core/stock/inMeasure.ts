@@ -1,0 +1,48 @@
+import { calculation, refuse } from "../calculation.ts";
+import { definition } from "../sources.ts";
+
+interface Inputs {
+	readonly quantity: number;
+	readonly from: string;
+	readonly to: string;
+}
+
+/** How a measure may be written, what it measures, and how much of the base measure it is. */
+const measures: Record<string, { base: string; size: number }> = {
+	ml: { base: "mL", size: 1 },
+	l: { base: "mL", size: 1000 },
+	litre: { base: "mL", size: 1000 },
+	litres: { base: "mL", size: 1000 },
+	g: { base: "g", size: 1 },
+	kg: { base: "g", size: 1000 },
+	tablet: { base: "tablet", size: 1 },
+	tablets: { base: "tablet", size: 1 },
+};
+
+/** A quantity in the measure in which the store counts the item. */
+export const inMeasure = calculation<Inputs, number>({
+	key: "in_measure",
+	label: "Quantity in the store's measure",
+	unit: "in the item's measure",
+	formula: "1 L is 1,000 mL; 1 kg is 1,000 g.",
+	source: definition,
+	inputs: {
+		quantity: { label: "Product", unit: "as measured out", min: 0 },
+		from: { label: "Product is measured in", unit: "" },
+		to: { label: "Measure", unit: "" },
+	},
+	example: { inputs: { quantity: 790, from: "mL", to: "L" }, result: 0.79, within: 1e-12 },
+	compute: ({ quantity, from, to }) => {
+		const source = measures[from.trim().toLowerCase()];
+		const target = measures[to.trim().toLowerCase()];
+		if (source && target && source.base === target.base)
+			return (quantity * source.size) / target.size;
+		return refuse({
+			code: "measure-mismatch",
+			received: to,
+			allowed: "mL or L for a liquid, g or kg for powder, tablet for tablets",
+			message: `The product in use is measured in ${from}, and the store counts it in "${to}".`,
+			place: { file: "items.csv", line: null, column: "measure" },
+		});
+	},
+});

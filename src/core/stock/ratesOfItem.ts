@@ -1,0 +1,44 @@
+import { calculation } from "../calculation.ts";
+import type { UsageRow } from "../sheets/usage.ts";
+import { definition } from "../sources.ts";
+
+/** How much of an item goes for one day, round that runs, load, kit and descaling. */
+export interface Rates {
+	readonly perDay: number;
+	readonly perRound: number;
+	readonly perLoad: number;
+	readonly perKit: number;
+	readonly perDescale: number;
+}
+
+interface Inputs {
+	readonly usage: readonly UsageRow[];
+	readonly workers: number;
+	readonly piecesInKit: number;
+}
+
+/** Adds up an item's lines; pieces go by the kit, people by the round. */
+export const ratesOfItem = calculation<Inputs, Rates>({
+	key: "rates_of_item",
+	label: "Use by day, round, load, kit and descaling",
+	unit: "in the item's measure",
+	formula:
+		"Lines of the same count added up; for a piece × pieces in a kit; for a person in a round × people in a round.",
+	source: definition,
+	inputs: {
+		usage: { label: "What is used up", unit: "in the item's measure" },
+		workers: { label: "People in a round", unit: "people", min: 1 },
+		piecesInKit: { label: "Pieces in a kit", unit: "pieces", min: 0 },
+	},
+	compute: ({ usage, workers, piecesInKit }) => {
+		const of = (basis: UsageRow["basis"]) =>
+			usage.reduce((sum, row) => sum + (row.basis === basis ? row.quantity : 0), 0);
+		return {
+			perDay: of("day"),
+			perRound: of("round") + of("worker_round") * workers,
+			perLoad: of("load"),
+			perKit: of("kit") + of("piece") * piecesInKit,
+			perDescale: of("descale"),
+		};
+	},
+});

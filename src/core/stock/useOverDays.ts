@@ -1,0 +1,62 @@
+import { calculation } from "../calculation.ts";
+import { mean, setAside } from "../counts/counts.ts";
+import { groupsOf } from "../counts/groupsOf.ts";
+import { confidenceInput, SET_ASIDE_IN_WORDS } from "../counts/measures.ts";
+import { poisson } from "../counts/poisson.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { commonPractice, sources } from "../sources.ts";
+import { commonStep } from "./commonStep.ts";
+import type { Rates } from "./ratesOfItem.ts";
+import { stepsUsed } from "./stepsUsed.ts";
+
+export interface UseInputs {
+	readonly rates: Rates;
+	readonly days: readonly RoundsOfDay[];
+	readonly kitsInLoad: number;
+	/** Rounds that run between descalings; 0: never. */
+	readonly descaleEvery: number;
+}
+
+const inputs = {
+	rates: { label: "Use by day, round, load, kit and descaling", unit: "in the item's measure" },
+	days: { label: "Kits in each round, expected", unit: "kits" },
+	kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
+	descaleEvery: { label: "Descale every so many rounds that run", unit: "rounds", min: 0 },
+};
+
+/** Mean use of an item over some days. */
+export const useExpected = calculation<UseInputs, number>({
+	key: "use_expected",
+	label: "Use, expected",
+	unit: "in the item's measure",
+	formula:
+		"Use a day × days + use a round × rounds expected + use a load × loads expected + use a kit × kits expected + use a descaling × rounds expected ÷ rounds between descalings.",
+	source: sources.thinning,
+	inputs,
+	compute: ({ rates, days, kitsInLoad, descaleEvery }) => {
+		let use = rates.perDay * days.length;
+		for (const { kind, kits } of days)
+			for (const m of kits) {
+				const rounds = kind === "in_rounds" ? -Math.expm1(-m) : m;
+				const loads = kind === "in_rounds" ? mean(groupsOf(poisson(m), kitsInLoad)) : m;
+				use += rates.perRound * rounds + rates.perLoad * loads + rates.perKit * m;
+				if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
+			}
+		return use;
+	},
+});
+
+/** What to set aside of an item for some days, from the exact distribution of its use. */
+export const useSetAside = calculation<UseInputs & { readonly confidence: number }, number>({
+	key: "use_set_aside",
+	label: "Use, set aside",
+	unit: "in the item's measure",
+	formula: `${SET_ASIDE_IN_WORDS}, from the exact distribution of the use: the rounds of all days are added up as they come.`,
+	source: commonPractice,
+	rounding: "A possible amount of use, never less than asked for.",
+	inputs: { ...inputs, confidence: confidenceInput },
+	compute: ({ confidence, ...use }) => {
+		const step = commonStep(use);
+		return setAside(stepsUsed(use, step), confidence) * step;
+	},
+});

@@ -1,0 +1,59 @@
+import { textSchema, type ValueKind } from "./valueKind.ts";
+
+interface NumberLimits {
+	readonly min: number;
+	readonly max: number;
+	readonly whole?: boolean;
+}
+
+/** More digits than any quantity on a ward has; longer text is not a number. */
+const LONGEST_NUMBER = 32;
+const PLAIN = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d{1,3})?$/i;
+const SPACED_THOUSANDS = /^([+-]?\d{1,3})((?:[ \u00a0\u202f\u2009]\d{3})+)(?=$|[.,])/;
+/** "1,000" is a thousand to one reader and one to another. */
+const TWO_MEANINGS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
+
+/**
+ * Reads a number as people write it: decimal point or comma, spaces between thousands.
+ *
+ * Text with two meanings ("1,000") is refused, because a wrong guess is a factor of 1,000.
+ *
+ * @example readNumber("0,5") // 0.5
+ */
+export function readNumber(text: string): number | undefined {
+	const trimmed = text.trim();
+	if (trimmed.length > LONGEST_NUMBER || TWO_MEANINGS.test(trimmed)) return undefined;
+	const closed = trimmed.replace(SPACED_THOUSANDS, (whole) => whole.replace(/\s/g, ""));
+	if (!PLAIN.test(closed)) return undefined;
+	const value = Number(closed.replace(",", "."));
+	return Number.isFinite(value) ? value : undefined;
+}
+
+/** A number from `min` to `max`, both included. */
+export function number({ min, max, whole = false }: NumberLimits): ValueKind<number> {
+	const allowed = `a ${whole ? "whole " : ""}number from ${min} to ${max}`;
+	return {
+		allowed,
+		numeric: true,
+		tableSchema: {
+			type: whole ? "integer" : "number",
+			constraints: { minimum: min, maximum: max },
+		},
+		schema: textSchema(allowed, (text) => {
+			const value = readNumber(text);
+			if (value === undefined || value < min || value > max) return undefined;
+			return whole && !Number.isInteger(value) ? undefined : value;
+		}),
+		write: writeNumber,
+	};
+}
+
+/**
+ * A number for a file: decimal point, at most six decimals, no exponent, no trailing zeros.
+ *
+ * @example writeNumber(2 / 3) // "0.666667"
+ */
+export function writeNumber(value: number): string {
+	const text = value.toFixed(6);
+	return text.replace(/\.?0+$/, "").replace(/^-0$/, "0");
+}

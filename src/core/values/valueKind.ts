@@ -1,0 +1,48 @@
+import { z } from "zod";
+
+/**
+ * How one kind of cell is read, checked, written and described.
+ *
+ * `schema` turns the text of a cell into a value. `allowed` says in words what
+ * the schema accepts, and `tableSchema` says the same to other programs
+ * (Table Schema, Frictionless Data).
+ */
+export interface ValueKind<T> {
+	readonly schema: z.ZodType<T, string>;
+	readonly allowed: string;
+	readonly tableSchema: { readonly type: string; readonly [more: string]: unknown };
+	/** True for a kind whose cells are set flush right. */
+	readonly numeric: boolean;
+	/** The options of a closed list, for a picker; absent elsewhere. */
+	readonly options?: readonly string[];
+	/** The text of a value in a file: decimal point, ISO dates. */
+	write(value: T): string;
+}
+
+/** A schema from a reading function that gives undefined for text it refuses. */
+export function textSchema<T>(
+	allowed: string,
+	read: (text: string) => T | undefined,
+): z.ZodType<T, string> {
+	return z.string().transform((text, context) => {
+		const value = read(text);
+		if (value !== undefined) return value;
+		context.addIssue({ code: "custom", message: allowed });
+		return z.NEVER;
+	});
+}
+
+/** The same kind, where a blank cell means "not given". */
+export function optional<T>(kind: ValueKind<T>): ValueKind<T | null> {
+	const allowed = `${kind.allowed}, or blank`;
+	return {
+		...kind,
+		allowed,
+		schema: textSchema<T | null>(allowed, (text) => {
+			if (text.trim() === "") return null;
+			const read = kind.schema.safeParse(text);
+			return read.success ? read.data : undefined;
+		}),
+		write: (value) => (value === null ? "" : kind.write(value)),
+	};
+}

@@ -1,0 +1,49 @@
+import { typed } from "../column.ts";
+import { commonPractice, estimate, sources } from "../sources.ts";
+import { number } from "../values/number.ts";
+
+export const vinegarSettings = {
+	descale_every_rounds: typed({
+		label: "Descale every so many rounds that run",
+		unit: "rounds",
+		value: number({ min: 0, max: 1000, whole: true }),
+		fallback: 7,
+		help: "0: never. A visible white crust is the reason to do it sooner.",
+		source: estimate,
+	}),
+	descale_fill_litres: typed({
+		label: "Descaling bath",
+		unit: "L",
+		value: number({ min: 0.1, max: 100 }),
+		fallback: 2,
+		decimals: 1,
+		help: "Diluted vinegar, in a vessel of its own.",
+		source: estimate,
+	}),
+	vinegar_acid_pct: typed({
+		label: "Acid in the vinegar",
+		unit: "%",
+		value: number({ min: 1, max: 80 }),
+		fallback: 5,
+		decimals: 1,
+		help: "From the label.",
+		source: sources.vinegarStrength,
+	}),
+	descale_acid_pct: typed({
+		label: "Acid wanted in the bath",
+		unit: "%",
+		value: number({ min: 0.1, max: 10 }),
+		fallback: 2.5,
+		decimals: 1,
+		help: "2.5 % from 5 % vinegar is equal parts vinegar and water.",
+		source: commonPractice,
+	}),
+	descale_minutes: typed({
+		label: "Time in the descaling bath",
+		unit: "min",
+		value: number({ min: 1, max: 240 }),
+		fallback: 10,
+		help: "Then rinse and drain until there is no smell, before any chlorine.",
+		source: estimate,
+	}),
+};

@@ -1,0 +1,83 @@
+import { calculation, refuse } from "../calculation.ts";
+import { sources } from "../sources.ts";
+
+interface Inputs {
+	readonly bathLitres: number;
+	readonly wantedAcidPct: number;
+	readonly vinegarAcidPct: number;
+}
+
+const CAUTION =
+	"Acid on chlorine frees a poisonous gas. A vessel, drain and cloth of its own; rinse and drain until there is no smell before any chlorine.";
+
+/** Vinegar for one descaling bath. */
+export const vinegarPerDescale = calculation<Inputs, number>({
+	key: "vinegar_per_descale",
+	label: "Vinegar for one descaling",
+	unit: "L",
+	formula: "Bath × acid wanted ÷ acid in the vinegar.",
+	source: sources.vinegarStrength,
+	caution: CAUTION,
+	inputs: {
+		bathLitres: { label: "Descaling bath", unit: "L", min: 0 },
+		wantedAcidPct: { label: "Acid wanted in the bath", unit: "%", min: 0 },
+		vinegarAcidPct: { label: "Acid in the vinegar", unit: "%", min: 0.1 },
+	},
+	example: {
+		inputs: { bathLitres: 2, wantedAcidPct: 2.5, vinegarAcidPct: 5 },
+		result: 1,
+		within: 0,
+	},
+	compute: ({ bathLitres, wantedAcidPct, vinegarAcidPct }) =>
+		vinegarAcidPct < wantedAcidPct
+			? refuse({
+					code: "vinegar-too-weak",
+					received: `${vinegarAcidPct} %`,
+					allowed: `at least ${wantedAcidPct} %`,
+					message: `The vinegar holds ${vinegarAcidPct} % acid and ${wantedAcidPct} % is wanted; it cannot be made stronger.`,
+					place: { file: "unit.csv", line: null, column: "vinegar_acid_pct" },
+				})
+			: (bathLitres * wantedAcidPct) / vinegarAcidPct,
+});
+
+interface VinegarInputs {
+	readonly rounds: number;
+	readonly everyRounds: number;
+	readonly litresEach: number;
+}
+
+const vinegarInputs = {
+	rounds: { label: "Rounds that run", unit: "rounds", min: 0 },
+	everyRounds: { label: "Descale every so many rounds that run", unit: "rounds", min: 0 },
+	litresEach: { label: "Vinegar for one descaling", unit: "L", min: 0 },
+};
+
+/** Vinegar expected: descalings expected are rounds expected ÷ rounds between descalings. */
+export const vinegarExpected = calculation<VinegarInputs, number>({
+	key: "vinegar_litres_expected",
+	label: "Vinegar, expected",
+	unit: "L",
+	formula: "Rounds expected ÷ rounds between descalings × vinegar for one. 0 between means never.",
+	source: sources.vinegarStrength,
+	caution: CAUTION,
+	inputs: vinegarInputs,
+	example: { inputs: { rounds: 7, everyRounds: 14, litresEach: 1 }, result: 0.5, within: 0 },
+	compute: ({ rounds, everyRounds, litresEach }) =>
+		everyRounds === 0 ? 0 : (rounds / everyRounds) * litresEach,
+});
+
+/** Vinegar set aside: whole descalings for the rounds set aside. */
+export const vinegarSetAside = calculation<VinegarInputs, number>({
+	key: "vinegar_litres_set_aside",
+	label: "Vinegar, set aside",
+	unit: "L",
+	formula:
+		"Rounds set aside ÷ rounds between descalings, rounded up to whole descalings, × vinegar for one.",
+	source: sources.vinegarStrength,
+	rounding: "Up to whole descalings.",
+	caution: CAUTION,
+	inputs: vinegarInputs,
+	example: { inputs: { rounds: 8, everyRounds: 7, litresEach: 1 }, result: 2, within: 0 },
+	compute: ({ rounds, everyRounds, litresEach }) =>
+		everyRounds === 0 ? 0 : Math.ceil(rounds / everyRounds) * litresEach,
+});

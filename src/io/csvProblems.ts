@@ -1,0 +1,74 @@
+import { type Problem, problem } from "../core/problem.ts";
+import { lineOf, type TextTable } from "../core/workbook.ts";
+
+/** Longest text of a single cell, in characters: some thirty printed pages. */
+export const LONGEST_CELL = 100_000;
+/** Most rows of one sheet: more than a century of daily records for two units. */
+export const MOST_ROWS = 100_000;
+
+const count = (n: number) => n.toLocaleString("en").replaceAll(",", "\u2009");
+
+/** A quote mark that does not end where a cell ends. */
+export function quoteProblem(
+	file: string,
+	line: number,
+	code: string,
+	cells: readonly string[],
+): Problem {
+	const unclosed = code === "MissingQuotes";
+	return problem(
+		{ file, line, column: "" },
+		{
+			code: unclosed ? "unclosed-quote" : "loose-quote",
+			received: beginning(cells.at(-1) ?? ""),
+			allowed: 'text in quotes "…", with every quote mark inside it written twice',
+			message: unclosed
+				? `${file} line ${line}: a quote mark opens and is never closed, so all that follows became one cell. Close it, or take it away.`
+				: `${file} line ${line}: a cell begins with a quote mark and goes on after the closing one. Write quote marks inside it twice.`,
+		},
+	);
+}
+
+/** One problem for every cell beyond LONGEST_CELL; its text is kept. */
+export function longCells(file: string, table: TextTable): Problem[] {
+	const found = (cells: readonly string[], line: number) =>
+		cells.flatMap((cell, at) =>
+			cell.length > LONGEST_CELL ? [longCell(file, line, table.header[at] ?? "", cell)] : [],
+		);
+	return [
+		...found(table.header, 1),
+		...table.rows.flatMap((cells, row) => found(cells, lineOf(table, row))),
+	];
+}
+
+function longCell(file: string, line: number, key: string, cell: string): Problem {
+	const column = beginning(key);
+	const allowed = `at most ${count(LONGEST_CELL)} characters in a cell`;
+	return problem(
+		{ file, line, column },
+		{
+			code: "long-cell",
+			received: beginning(cell),
+			allowed,
+			message: `${file} line ${line}, ${column || "a cell without a column"}: the text is ${count(cell.length)} characters long; allowed is ${allowed}. It is kept.`,
+		},
+	);
+}
+
+/** So many rows that an old computer would stop working on them. */
+export function tooManyRows(file: string): Problem {
+	return problem(
+		{ file, line: MOST_ROWS + 2, column: "" },
+		{
+			code: "too-many-rows",
+			received: `more than ${count(MOST_ROWS)} rows`,
+			allowed: `at most ${count(MOST_ROWS)} rows`,
+			message: `${file} has more than ${count(MOST_ROWS)} rows; nothing was read from it.`,
+		},
+	);
+}
+
+/** The start of someone's text, for a message. */
+function beginning(text: string): string {
+	return text.length > 60 ? `${text.slice(0, 60)}… (${count(text.length)} characters)` : text;
+}

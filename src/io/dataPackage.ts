@@ -1,0 +1,73 @@
+import type { Column } from "../core/column.ts";
+import type { Workbook } from "../core/workbook.ts";
+import { type DescribedTable, typedTables } from "./describedTables.ts";
+
+/**
+ * The description of a workbook's files for other programs, `datapackage.json`:
+ * Frictionless Data Package 1, profile tabular-data-package, with one Table
+ * Schema a file. It says nothing about when it was made, so that the same
+ * workbook always gives the same file.
+ */
+export function dataPackage(of: Workbook | readonly DescribedTable[]): string {
+	const tables = "tables" in of ? typedTables(of) : of;
+	const descriptor = {
+		profile: "tabular-data-package",
+		name: "basinbook-workbook",
+		title: "Planning workbook for newborn resuscitation kits",
+		resources: tables.map(resource),
+	};
+	return `${JSON.stringify(descriptor, null, "\t")}\n`;
+}
+
+function resource({ path, sheet, header }: DescribedTable) {
+	const { title, about, unique, columns } = sheet;
+	return {
+		profile: "tabular-data-resource",
+		name: path.replace(/\.csv$/, ""),
+		path,
+		title,
+		description: about,
+		format: "csv",
+		mediatype: "text/csv",
+		encoding: "utf-8",
+		dialect: {
+			delimiter: ",",
+			lineTerminator: "\r\n",
+			quoteChar: '"',
+			doubleQuote: true,
+			skipInitialSpace: false,
+			header: true,
+			caseSensitiveHeader: true,
+		},
+		schema: {
+			fields: header.map((key) => field(key, columns[key])),
+			missingValues: [""],
+			...(unique?.every((key) => header.includes(key)) ? { primaryKey: unique } : {}),
+		},
+	};
+}
+
+/** A column that the format does not know is described as text. */
+function field(name: string, column: Column<unknown> | undefined) {
+	if (!column) return { name, type: "string", description: "Not part of the format." };
+	const { constraints, ...kind } = column.value.tableSchema;
+	return {
+		name,
+		title: column.label,
+		...kind,
+		description: describe(column),
+		constraints: { ...(constraints as object | undefined), required: isRequired(column) },
+	};
+}
+
+function describe({ help, unit, fallback, value }: Column<unknown>): string {
+	const standard = fallback === undefined ? "" : value.write(fallback);
+	return [help, unit && `Unit: ${unit}.`, standard && `Blank means ${standard}.`]
+		.filter((part) => part !== "")
+		.join(" ");
+}
+
+/** Typed in, and not allowed to be blank. A computed cell is blank where there is no answer. */
+function isRequired({ role, fallback, value }: Column<unknown>): boolean {
+	return role === "typed" && fallback === undefined && !value.schema.safeParse("").success;
+}

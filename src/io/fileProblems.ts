@@ -1,0 +1,51 @@
+import { advice, type Problem, problem } from "../core/problem.ts";
+import { MOST_BYTES } from "./zipRefusals.ts";
+
+const whole = (file: string) => ({ file, line: null, column: "" });
+
+export function unknownFile(file: string): Problem {
+	return advice(whole(file), {
+		code: "unknown-file",
+		received: file,
+		allowed: "the files of a workbook",
+		message: `${file} is not part of a workbook; it was not read.`,
+	});
+}
+
+export function resultFiles(files: readonly string[]): Problem {
+	const list = files.join(", ");
+	return advice(whole(""), {
+		code: "result-file",
+		received: list,
+		allowed: "the files that people fill in",
+		message: `Results of an earlier plan (${list}) were not read: the plan is worked out anew.`,
+	});
+}
+
+export function doubledFiles(file: string, times: number): Problem {
+	return problem(whole(file), {
+		code: "doubled-file",
+		received: `${file}, ${times} times`,
+		allowed: "each file once",
+		message: `${file} was given ${times} times, and nobody can tell which one counts; none of them was read.`,
+	});
+}
+
+export function tooLargeFile(file: string, bytes: number): Problem {
+	return problem(whole(file), {
+		code: "too-large",
+		received: `${bytes} bytes`,
+		allowed: `at most ${MOST_BYTES} bytes`,
+		message: `${file} has ${Math.ceil(bytes / 1024 / 1024)} MB; a file may have at most ${MOST_BYTES / 1024 / 1024} MB. It was not read.`,
+	});
+}
+
+export function notAWorkbook(names: readonly string[]): Problem {
+	const received = names.slice(0, 10).join(", ");
+	return problem(whole(""), {
+		code: "no-workbook",
+		received,
+		allowed: "the CSV files of a workbook, or a zip of them",
+		message: `${received === "" ? "There is no file" : `None of these files (${received}) is`} of a workbook, so there is nothing to plan from.`,
+	});
+}

@@ -1,0 +1,77 @@
+import { mkdir, readdir, readFile, stat, writeFile } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import { type Problem, problem } from "../core/problem.ts";
+import { tooLargeFile } from "./fileProblems.ts";
+import { type ReadFiles, readFiles } from "./readFiles.ts";
+import type { NamedBytes } from "./unzip.ts";
+import { MOST_BYTES } from "./zipRefusals.ts";
+
+/**
+ * Reads a workbook from a folder of CSV files, or from a zip file.
+ *
+ * In a folder, only CSV files and `datapackage.json` are looked at: what else
+ * lies there, in it or in folders below, is nobody's concern. A file or folder
+ * that cannot be read is a problem; nothing is thrown.
+ */
+export async function readFolder(path: string): Promise<ReadFiles> {
+	const files: NamedBytes[] = [];
+	const problems: Problem[] = [];
+	const paths = await filesAt(path).catch((error: unknown) => {
+		problems.push(unreadable(path, error));
+		return undefined;
+	});
+	if (paths === undefined) return { workbook: { tables: {} }, problems };
+	for (const file of paths) {
+		const name = basename(file);
+		try {
+			const { size } = await stat(file);
+			if (size > MOST_BYTES) problems.push(tooLargeFile(name, size));
+			else files.push({ name, bytes: await readFile(file) });
+		} catch (error) {
+			problems.push(unreadable(name, error));
+		}
+	}
+	const read = readFiles(files);
+	return { ...read, problems: [...problems, ...read.problems] };
+}
+
+async function filesAt(path: string): Promise<string[]> {
+	if (!(await stat(path)).isDirectory()) return [path];
+	const entries = await readdir(path, { withFileTypes: true });
+	const wanted = entries.filter(
+		(entry) => !entry.isDirectory() && /(\.csv|^datapackage\.json)$/i.test(entry.name),
+	);
+	return wanted.map(({ name }) => join(path, name)).sort();
+}
+
+/**
+ * Writes files into a folder, which is made where it does not exist.
+ *
+ * @throws the file system's own error, where it cannot.
+ */
+export async function writeFiles(
+	path: string,
+	files: Readonly<Record<string, string | Uint8Array>>,
+): Promise<void> {
+	for (const [name, contents] of Object.entries(files)) {
+		const file = join(path, name);
+		await mkdir(dirname(file), { recursive: true });
+		await writeFile(file, contents);
+	}
+}
+
+function unreadable(file: string, error: unknown): Problem {
+	const reason = (error as { code?: string }).code ?? String(error);
+	const absent = reason === "ENOENT";
+	return problem(
+		{ file, line: null, column: "" },
+		{
+			code: "unreadable",
+			received: reason,
+			allowed: "a folder of CSV files, or a zip of them, that can be read",
+			message: absent
+				? `There is no file or folder ${file}.`
+				: `${file} cannot be read (${reason}).`,
+		},
+	);
+}

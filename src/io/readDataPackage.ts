@@ -1,0 +1,52 @@
+import { advice, type Problem } from "../core/problem.ts";
+
+/** Longest description read, in characters. */
+const LONGEST_DESCRIPTION = 1_000_000;
+/** Deepest nesting read; the format needs seven levels. */
+const DEEPEST_NESTING = 32;
+
+/**
+ * Looks at an existing `datapackage.json`.
+ *
+ * The workbook is read from its CSV files alone, so a strange description is
+ * advice and never keeps a workbook from opening.
+ */
+export function checkDataPackage(file: string, text: string): Problem[] {
+	const wrong = complaint(text);
+	if (!wrong) return [];
+	return [
+		advice(
+			{ file, line: null, column: "" },
+			{
+				code: "strange-description",
+				received: wrong,
+				allowed: "a Data Package description (JSON with a list of resources)",
+				message: `${file}: ${wrong}. It is not used; the CSV files are read as they are, and saving writes a new description.`,
+			},
+		),
+	];
+}
+
+function complaint(text: string): string | undefined {
+	if (text.length > LONGEST_DESCRIPTION) return `it has ${text.length} characters`;
+	if (nesting(text) > DEEPEST_NESTING) return "it is nested too deeply";
+	let descriptor: unknown;
+	try {
+		descriptor = JSON.parse(text);
+	} catch {
+		return "it is not valid JSON";
+	}
+	const resources = (descriptor as { resources?: unknown } | null)?.resources;
+	return Array.isArray(resources) ? undefined : "it has no list of resources";
+}
+
+/** Deepest level of brackets outside quoted text, told before anything is parsed. */
+function nesting(text: string): number {
+	let level = 0;
+	let deepest = 0;
+	for (const [mark] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[\]{}]/gs)) {
+		if (mark === "[" || mark === "{") deepest = Math.max(deepest, ++level);
+		else if (mark === "]" || mark === "}") level--;
+	}
+	return deepest;
+}

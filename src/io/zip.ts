@@ -1,0 +1,40 @@
+import { zipSync } from "fflate";
+import type { Plan } from "../core/plan.ts";
+import type { Workbook } from "../core/workbook.ts";
+import { writeCsv } from "./csv.ts";
+import { dataPackage } from "./dataPackage.ts";
+import { computedTables, typedTables } from "./describedTables.ts";
+import { type ReadFiles, readFiles } from "./readFiles.ts";
+import { computedCsv, problemsCsv } from "./writeComputed.ts";
+
+/** The earliest date a zip can hold; a fixed one makes equal workbooks equal files. */
+const NO_DATE = new Date(1980, 0, 1);
+const PLAN_FOLDER = "plan/";
+
+/**
+ * The workbook as one zip file: its sheets, its description, and in the folder
+ * `plan` the results, where a plan is given. The same input gives the same bytes.
+ */
+export function zipWorkbook(workbook: Workbook, plan?: Plan): Uint8Array {
+	const described = [...typedTables(workbook), ...(plan ? computedTables(plan, PLAN_FOLDER) : [])];
+	const texts: Record<string, string> = { "datapackage.json": dataPackage(described) };
+	for (const [file, table] of Object.entries(workbook.tables)) texts[file] = writeCsv(table);
+	for (const table of Object.values(plan?.tables ?? {}))
+		texts[`${PLAN_FOLDER}${table.sheet.file}`] = computedCsv(table);
+	if (plan) texts[`${PLAN_FOLDER}problems.csv`] = problemsCsv(plan.problems);
+	const encoder = new TextEncoder();
+	const entries = Object.keys(texts)
+		.sort()
+		.map((name) => [name, encoder.encode(texts[name])]);
+	return zipSync(Object.fromEntries(entries), { mtime: NO_DATE });
+}
+
+/**
+ * Opens a workbook from one zip file.
+ *
+ * A zip that is damaged, too large or not to be trusted is refused whole, with
+ * the reason among the problems and no table in the workbook.
+ */
+export function readZip(bytes: Uint8Array): ReadFiles {
+	return readFiles([{ name: "workbook.zip", bytes }]);
+}

@@ -1,0 +1,14 @@
+import type { Source } from "../../core/sources.ts";
+import { type Child, el } from "../dom/el.ts";
+
+/** A source in words: title, place, how sure, and what other sources say. The address is text: no request leaves. */
+export function sourceWords({ title, place, url, mark, disagreement }: Source): Child[] {
+	const sure = mark === "common practice, no source" || mark === "definition" ? "" : ` (${mark})`;
+	return [
+		el("strong", {}, "Source. "),
+		`${title}${place ? `; ${place}` : ""}${sure}.`,
+		url && el("span", { class: "address" }, ` ${url}`),
+		disagreement &&
+			el("span", { class: "disagreement" }, el("strong", {}, " Others differ: "), disagreement),
+	];
+}

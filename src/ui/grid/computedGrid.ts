@@ -1,0 +1,48 @@
+import type { ComputedTable } from "../../core/computedTable.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import { shownCell } from "../shown/shownFigure.ts";
+import { columnWidth } from "./columnWidth.ts";
+import type { GridCell, GridModel } from "./gridModel.ts";
+
+const ROW_PX = 34;
+const SAMPLED_ROWS = 60;
+
+/** A sheet that the plan fills in: locked, and every cell can be asked "why?". */
+export function computedGrid({ sheet, rows }: ComputedTable): GridModel {
+	const keys = Object.keys(sheet.columns);
+	const shown = (row: number, key: string) => {
+		const column = sheet.columns[key];
+		const figure = rows[row]?.[key];
+		if (!column || !figure) return "";
+		const text = shownCell(key, column, figure);
+		return key === "date" ? shownDay(text) : text;
+	};
+	return {
+		name: sheet.title,
+		columns: keys.map((key) => {
+			const { label = key, unit = "", value } = sheet.columns[key] ?? {};
+			const sample = rows.slice(0, SAMPLED_ROWS).map((_, row) => shown(row, key));
+			return {
+				key,
+				label,
+				unit,
+				numeric: value?.numeric ?? false,
+				width: Math.max(columnWidth(label, sample), columnWidth(unit, [])),
+			};
+		}),
+		rowCount: rows.length,
+		fixedColumns: 1,
+		rowHeight: () => ROW_PX,
+		cell(row, at): GridCell {
+			const key = keys[at] ?? "";
+			const figure = rows[row]?.[key];
+			if (!figure) return { kind: "computed", text: "" };
+			return {
+				kind: "computed",
+				text: shown(row, key),
+				waiting: !figure.outcome.ok,
+				figures: [figure],
+			};
+		},
+	};
+}

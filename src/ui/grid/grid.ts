@@ -1,0 +1,19 @@
+import type { CellText, GridModel } from "./gridModel.ts";
+
+/** What a grid tells the view it stands in. */
+export interface GridEvents {
+	/** The person moved to a cell. */
+	selected(row: number, column: number): void;
+	/** The person asked for these texts. The grid waits for a new model to show them. */
+	edited(changes: readonly CellText[]): void;
+	/** Something to say in words: what a paste left out. */
+	told(messages: readonly string[]): void;
+}
+
+/** A grid on the page. One adapter makes it; no other file knows by what library. */
+export interface Grid {
+	show(model: GridModel): void;
+	select(row: number, column: number): void;
+	selection(): { readonly row: number; readonly column: number } | undefined;
+	destroy(): void;
+}

@@ -1,0 +1,185 @@
+import Handsontable from "handsontable";
+import "handsontable/dist/handsontable.css";
+import { choiceEditor } from "./choiceEditor.ts";
+import { clipboardText } from "./clipboardText.ts";
+import type { Grid, GridEvents } from "./grid.ts";
+import { renderHeader } from "./renderHeader.ts";
+import { type GridModel, spoken } from "./gridModel.ts";
+import { LONGEST_TEXT, pasted } from "./pasted.ts";
+import { renderCell } from "./renderCell.ts";
+
+const HEADER_PX = 52;
+const ROOM_FOR_SCROLLBAR_PX = 18;
+const TALLEST_SHARE = 0.72;
+const TAB = 9;
+
+const ChoiceEditor = choiceEditor(Handsontable.editors.TextEditor);
+
+/**
+ * The grid, by Handsontable 6.2.2. This is the only file that knows the library.
+ *
+ * It shows a model and reports what a person does; it never keeps a changed text
+ * itself. Cells and headers are text nodes; its own paste, undo and menus are off.
+ */
+export function handsontableGrid(host: HTMLElement, first: GridModel, events: GridEvents): Grid {
+	let model = first;
+	const data: string[][] = [];
+	const fillData = () => {
+		data.length = 0;
+		for (let row = 0; row < model.rowCount; row++)
+			data.push(
+				model.columns.map((_, column) => {
+					const cell = model.cell(row, column);
+					return cell.raw ?? cell.text;
+				}),
+			);
+	};
+	fillData();
+
+	const settings = (): Handsontable.GridSettings => ({
+		colWidths: model.columns.map((column) => column.width),
+		columns: model.columns.map(() => ({})),
+		fixedColumnsLeft: Math.min(model.fixedColumns, model.columns.length),
+		rowHeights: (row: number) => model.rowHeight(row),
+		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
+		height: height(model),
+	});
+	const hot = new Handsontable(host, {
+		...settings(),
+		data,
+		colHeaders: () => "",
+		columnHeaderHeight: HEADER_PX,
+		rowHeaderWidth: 44,
+		cells: (row = 0, column = 0) => ({
+			readOnly: model.cell(row, column).kind !== "typed",
+			options: model.columns[column]?.options,
+			editor: model.columns[column]?.options ? ChoiceEditor : Handsontable.editors.TextEditor,
+			renderer: (_: unknown, td: HTMLElement, r: number, c: number) => renderCell(td, model, r, c),
+		}),
+		afterGetColHeader: (column: number, th: HTMLElement) =>
+			renderHeader(th, model.columns[column]),
+		beforeChange: (changes: readonly [number, string | number, unknown, unknown][] | null) => {
+			const asked = (changes ?? []).map(([row, column, , text]) => ({
+				row,
+				column: Number(column),
+				text: String(text ?? ""),
+			}));
+			const different = asked.filter(({ row, column, text }) => text !== data[row]?.[column]);
+			if (different.length > 0) queueMicrotask(() => events.edited(different));
+			return false;
+		},
+		afterSelection: (row: number, column: number) => {
+			for (const part of [host, ...host.querySelectorAll("textarea")])
+				part.setAttribute("aria-label", spoken(model, row, column));
+			if (!host.contains(document.activeElement)) host.focus({ preventScroll: true });
+			events.selected(row, column);
+		},
+		beforeKeyDown: (event: Event) => {
+			if ((event as KeyboardEvent).keyCode !== TAB || editing()) return;
+			Handsontable.dom.stopImmediatePropagation(event);
+			hot.unlisten();
+		},
+		copyPaste: false,
+		undo: false,
+		fillHandle: false,
+		autoColumnSize: false,
+		autoRowSize: false,
+		outsideClickDeselects: false,
+		maxRows: Number.POSITIVE_INFINITY,
+		renderAllRows: false,
+	} as unknown as Handsontable.GridSettings);
+
+	const editing = () => hot.getActiveEditor()?.isOpened() ?? false;
+	const quiet = () => {
+		for (const part of host.querySelectorAll(".ht_master, [class*=ht_clone]"))
+			part.setAttribute("aria-hidden", "true");
+		for (const area of host.querySelectorAll("textarea"))
+			if (!area.hasAttribute("aria-label")) area.setAttribute("aria-label", model.name);
+	};
+	quiet();
+
+	host.tabIndex = 0;
+	host.setAttribute("role", "application");
+	host.setAttribute("aria-label", model.name);
+	const onFocusIn = (event: FocusEvent) => {
+		const comesFromOutside = !host.contains(event.relatedTarget as Node | null);
+		host.tabIndex = -1;
+		hot.listen();
+		if (event.target !== host || !comesFromOutside || hot.getSelectedLast()) return;
+		hot.selectCell(0, 0);
+	};
+	const onFocusOut = (event: FocusEvent) => {
+		if (host.contains(event.relatedTarget as Node | null)) return;
+		host.tabIndex = 0;
+		hot.unlisten();
+	};
+	const onPaste = (event: ClipboardEvent) => {
+		const text = event.clipboardData?.getData("text/plain") ?? "";
+		if (editing() && text.length <= LONGEST_TEXT) return;
+		event.preventDefault();
+		event.stopImmediatePropagation();
+		const [row = 0, column = 0, endRow = row, endColumn = column] = hot.getSelectedLast() ?? [];
+		const { cells, told } = pasted(
+			text,
+			Math.min(row, endRow),
+			Math.min(column, endColumn),
+			model.columns.length - 1,
+		);
+		const open = cells.filter((cell) => isOpen(model, cell.row, cell.column));
+		const locked = cells.length - open.length;
+		if (open.length > 0) events.edited(open);
+		events.told(
+			locked > 0 ? [...told, `${locked} pasted cells were left out: they are computed.`] : told,
+		);
+	};
+	const onCopy = (event: ClipboardEvent) => {
+		if (editing()) return;
+		const range = hot.getSelectedLast();
+		if (!range) return;
+		event.preventDefault();
+		event.stopImmediatePropagation();
+		const [row, column, endRow, endColumn] = range as [number, number, number, number];
+		event.clipboardData?.setData("text/plain", clipboardText(data, row, column, endRow, endColumn));
+		if (event.type === "cut") hot.emptySelectedCells();
+	};
+	host.addEventListener("focusin", onFocusIn);
+	host.addEventListener("focusout", onFocusOut);
+	host.addEventListener("paste", onPaste, true);
+	host.addEventListener("copy", onCopy, true);
+	host.addEventListener("cut", onCopy, true);
+
+	return {
+		show(next) {
+			const sameShape =
+				next.columns.length === model.columns.length &&
+				next.columns.every((column, at) => column.width === model.columns[at]?.width);
+			const sameRows = next.rowCount === model.rowCount;
+			model = next;
+			fillData();
+			if (!sameShape) hot.updateSettings({ ...settings(), data }, false);
+			else if (!sameRows) hot.updateSettings({ data, height: height(model) }, false);
+			else hot.render();
+			quiet();
+		},
+		select: (row, column) => {
+			hot.selectCell(row, column);
+		},
+		selection() {
+			const range = hot.getSelectedLast();
+			return range ? { row: range[0] ?? 0, column: range[1] ?? 0 } : undefined;
+		},
+		destroy: () => hot.destroy(),
+	};
+}
+
+/** Rows beyond the last become new ones, so they are open wherever their column is. */
+function isOpen(model: GridModel, row: number, column: number): boolean {
+	return model.cell(Math.min(row, model.rowCount - 1), column).kind === "typed";
+}
+
+function height(model: GridModel): number {
+	let rows = HEADER_PX + ROOM_FOR_SCROLLBAR_PX;
+	for (let row = 0; row < model.rowCount && rows < window.innerHeight; row++)
+		rows += model.rowHeight(row);
+	return Math.min(rows, Math.max(320, Math.round(window.innerHeight * TALLEST_SHARE)));
+}

@@ -1,0 +1,36 @@
+import { el } from "../dom/el.ts";
+import type { GridCell, GridModel } from "./gridModel.ts";
+
+/** Draws one cell with text nodes only. Its state is in its shape and words as well as its colour. */
+export function renderCell(td: HTMLElement, model: GridModel, row: number, column: number): void {
+	const cell = model.cell(row, column);
+	td.className = cellClasses(cell, model.columns[column]?.numeric ?? false, model.group?.(row));
+	td.title = cell.problems?.[0]?.message ?? waitingWords(cell);
+	td.replaceChildren();
+	const group = column === 0 ? model.group?.(row) : undefined;
+	if (group) td.append(el("span", { class: "group-name" }, group));
+	if (cell.problems?.length) td.append(el("span", { class: "problem-mark" }, "!"));
+	td.append(el("span", { class: "figure" }, cell.text));
+	if (cell.beneath) td.append(el("span", { class: "beneath" }, cell.beneath));
+}
+
+/** Why a cell shows a dash. */
+export function waitingWords(cell: GridCell): string {
+	for (const figure of cell.figures ?? [])
+		if (!figure.outcome.ok) return `Waits for: ${figure.outcome.problems[0]?.message ?? ""}`;
+	return "";
+}
+
+export function cellClasses(cell: GridCell, numeric: boolean, group?: string): string {
+	const classes: (string | false | undefined)[] = [
+		"cell",
+		cell.kind,
+		numeric && "numeric",
+		cell.own && "own",
+		cell.standIn && "stand-in",
+		(cell.problems?.length ?? 0) > 0 && "bad",
+		cell.waiting && "waiting",
+		group !== undefined && "group-start",
+	];
+	return classes.filter(Boolean).join(" ");
+}

@@ -1,0 +1,113 @@
+import type { Column } from "../../core/column.ts";
+import { settings } from "../../core/sheets/settings.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
+import { lineOf } from "../../core/workbook.ts";
+import { problemsAt } from "../book/problemsAt.ts";
+import type { State } from "../book/store.ts";
+import { type NewText, tableOf } from "../book/withTexts.ts";
+import type { CellText, GridCell, GridColumn, GridModel } from "./gridModel.ts";
+
+const ROW_PX = 34;
+export const VALUE_COLUMN = 1;
+
+const columns: readonly GridColumn[] = [
+	{ key: "label", label: "Setting", unit: "", numeric: false, width: 300 },
+	{ key: "value", label: "Here", unit: "blank: the default", numeric: true, width: 150 },
+	{ key: "unit", label: "Unit", unit: "", numeric: false, width: 150 },
+	{ key: "default", label: "Default", unit: "", numeric: true, width: 140 },
+];
+
+interface SettingRow {
+	readonly key: string;
+	/** Row of unit.csv, where the setting stands there. */
+	readonly row: number | undefined;
+	readonly column: Column<unknown> | undefined;
+}
+
+/** Every setting in the order of its subject, then whatever else the file names. */
+function settingRows(state: State): readonly SettingRow[] {
+	const table = tableOf(state.workbook, unitSheet.file);
+	const at = table.header.indexOf("key");
+	const keys = table.rows.map((cells) => (cells[at] ?? "").trim());
+	const known = Object.entries(settings).map(([key, column]) => {
+		const row = keys.indexOf(key);
+		return { key, row: row < 0 ? undefined : row, column: column as Column<unknown> };
+	});
+	const others = keys.flatMap((key, row) =>
+		key === "" || (key in settings && keys.indexOf(key) === row) ? [] : [{ key, row, column: undefined }],
+	);
+	return [...known, ...others];
+}
+
+/** The unit's settings as a form: name, value, unit, default. Only the value can be edited. */
+export function settingsGrid(state: State): GridModel {
+	const table = tableOf(state.workbook, unitSheet.file);
+	const valueAt = table.header.indexOf("value");
+	const rows = settingRows(state);
+	const problems = problemsAt(state.plan.problems, unitSheet.file);
+	const valueCell = ({ key, row, column }: SettingRow): GridCell => {
+		const line = row === undefined ? null : lineOf(table, row);
+		const text = row === undefined ? "" : (table.rows[row]?.[valueAt] ?? "");
+		return {
+			kind: "typed",
+			text,
+			own: text.trim() !== "" && column?.fallback !== undefined,
+			problems: [
+				...problems(line, "value"),
+				...(line === null ? [] : problems(line, "key")),
+				...problems(null, key),
+			],
+			entry: {
+				label: column?.label ?? key,
+				unit: column?.unit ?? "",
+				help: column?.help ?? "This setting is not known here. It is kept and not used.",
+				allowed: column?.value.allowed ?? "any text",
+				...(column?.value.options ? { options: column.value.options } : {}),
+				...(column?.fallback === undefined ? {} : { blank: column.value.write(column.fallback) }),
+			},
+		};
+	};
+	return {
+		name: unitSheet.title,
+		columns,
+		rowCount: rows.length,
+		fixedColumns: 1,
+		rowHeight: () => ROW_PX,
+		cell(at, column) {
+			const row = rows[at];
+			if (!row) return { kind: "label", text: "" };
+			if (column === VALUE_COLUMN) return valueCell(row);
+			const { column: definition, key } = row;
+			const fallback = definition?.fallback;
+			const byDefault =
+				definition === undefined || fallback === undefined ? "" : definition.value.write(fallback);
+			const texts = [definition?.label ?? key, "", definition?.unit ?? "", byDefault];
+			return { kind: "label", text: texts[column] ?? "" };
+		},
+	};
+}
+
+/** What to write into unit.csv for texts of the form: a setting that is not there yet gets its row. */
+export function settingTexts(state: State, changes: readonly CellText[]): NewText[] {
+	const rows = settingRows(state);
+	let next = tableOf(state.workbook, unitSheet.file).rows.length;
+	return changes.flatMap(({ row, column, text }) => {
+		const setting = rows[row];
+		if (!setting || column !== VALUE_COLUMN) return [];
+		if (setting.row !== undefined) return [{ row: setting.row, column: "value", text }];
+		const at = next++;
+		return [
+			{ row: at, column: "key", text: setting.key },
+			{ row: at, column: "value", text },
+		];
+	});
+}
+
+/** The row of the form that a place in unit.csv speaks of; the first where it names none. */
+export function settingRowOf(state: State, line: number | null, column: string): number {
+	const table = tableOf(state.workbook, unitSheet.file);
+	const found = settingRows(state).findIndex(({ key, row }) =>
+		line === null ? key === column : row !== undefined && lineOf(table, row) === line,
+	);
+	return Math.max(0, found);
+}

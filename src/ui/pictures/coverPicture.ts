@@ -1,0 +1,71 @@
+import { dot, line, plot, ruleY, text } from "@observablehq/plot";
+
+/** One number of kits and how often it is not enough. */
+export interface CoverPoint {
+	readonly kits: number;
+	/** Needs that find no kit ready, per 1,000. */
+	readonly unmet: number;
+}
+
+/** Below this the picture would only show empty air. */
+const LEAST_SHOWN = 1e-4;
+
+/** The kits picture: needs that find none ready against number of kits, the target drawn, the unit's own number marked. */
+export function coverPicture(
+	points: readonly CoverPoint[],
+	target: number,
+	owned: number | undefined,
+	width: number,
+): SVGElement {
+	const shown = points.filter((point) => point.unmet >= LEAST_SHOWN);
+	const own = shown.filter((point) => point.kits === owned);
+	const lastKits = Math.max(...shown.map((point) => point.kits));
+	const top = Math.max(1000, target);
+	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
+	return plot({
+		width,
+		height: 280,
+		marginLeft: 64,
+		marginRight: 24,
+		marginBottom: 40,
+		marginTop: 28,
+		x: { domain: points.map((p) => p.kits), type: "point", label: "kits in service", tickSize: 0 },
+		y: {
+			type: "log",
+			domain: [bottom, top],
+			label: "needs in 1,000 that find no kit ready",
+			ticks: 5,
+			tickFormat: (value: number) => (value >= 1 ? value.toFixed(0) : String(Number(value.toPrecision(2)))),
+		},
+		marks: [
+			ruleY([target], { className: "target-line" }),
+			text([{ kits: lastKits, unmet: target }], {
+				x: "kits",
+				y: "unmet",
+				text: () => `at most ${target}`,
+				dy: -8,
+				textAnchor: "end",
+				className: "target-label",
+			}),
+			line(shown, { x: "kits", y: "unmet", className: "cover-line" }),
+			dot(shown, { x: "kits", y: "unmet", r: 4, className: "cover-dot" }),
+			dot(own, { x: "kits", y: "unmet", r: 9, className: "own-dot" }),
+			text(own, {
+				x: "kits",
+				y: "unmet",
+				text: () => "this unit",
+				dy: -18,
+				className: "own-label",
+			}),
+			text(shown, {
+				x: "kits",
+				y: "unmet",
+				text: (point: CoverPoint) => String(Number(point.unmet.toPrecision(2))),
+				dx: 10,
+				dy: 10,
+				textAnchor: "start",
+				className: "cover-label",
+			}),
+		],
+	}) as SVGElement;
+}

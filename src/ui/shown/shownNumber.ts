@@ -1,0 +1,26 @@
+const THIN_SPACE = "\u2009";
+const EXACT_ENOUGH = 1e-9;
+
+/** A number for reading: fixed decimals, thin space between thousands. */
+export function shownNumber(value: number, decimals: number): string {
+	return spaced(value.toFixed(decimals));
+}
+
+/** The same, rounded up: what is set aside must never be shown as less than it is. */
+export function shownUp(value: number, decimals: number): string {
+	const scale = 10 ** decimals;
+	return spaced((Math.ceil(value * scale - EXACT_ENOUGH) / scale).toFixed(decimals));
+}
+
+/** A number of unknown measure: at most six significant digits. */
+export function shownPlain(value: number): string {
+	const digits = Math.abs(value) >= 1e6 ? value.toFixed(0) : String(Number(value.toPrecision(6)));
+	return spaced(digits);
+}
+
+function spaced(digits: string): string {
+	const [whole = "", part] = digits.split(".");
+	const grouped =
+		whole.replace("-", "").length < 4 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE);
+	return part === undefined ? grouped : `${grouped}.${part}`;
+}

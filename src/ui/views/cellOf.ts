@@ -1,0 +1,21 @@
+import { unitSheet } from "../../core/sheets/unit.ts";
+import type { Place } from "../../core/problem.ts";
+import { lineOf } from "../../core/workbook.ts";
+import type { State } from "../book/store.ts";
+import { tableOf } from "../book/withTexts.ts";
+import type { GridModel } from "../grid/gridModel.ts";
+import { settingRowOf, VALUE_COLUMN } from "../grid/settingsGrid.ts";
+
+/** Where in its grid a place of a file stands; the first cell where no closer one is known. */
+export function cellOf(
+	state: State,
+	model: GridModel,
+	{ file, line, column }: Place,
+): { readonly row: number; readonly column: number } {
+	if (file === unitSheet.file)
+		return { row: settingRowOf(state, line, column), column: VALUE_COLUMN };
+	const table = tableOf(state.workbook, file);
+	const row = table.rows.findIndex((_, at) => lineOf(table, at) === line);
+	const at = model.columns.findIndex(({ key }) => key === column);
+	return { row: Math.max(0, row), column: Math.max(0, at) };
+}

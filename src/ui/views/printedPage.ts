@@ -1,0 +1,38 @@
+import type { State } from "../book/store.ts";
+import { type Child, el } from "../dom/el.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import { standing } from "./cautions.ts";
+import { daysOf } from "./weekGrid.ts";
+import { unitSetting } from "./unitSettings.ts";
+
+/** Unit and dates, for the head of a printed page. */
+export function printedHead(state: State): Child[] {
+	const days = daysOf(state);
+	const period =
+		days.length === 0
+			? ""
+			: `${shownDayAndYear(days[0] ?? "")} to ${shownDayAndYear(days.at(-1) ?? "")}`;
+	return [
+		el(
+			"div",
+			{ class: "printed-head" },
+			el("strong", {}, unitSetting(state, "unit_name") ?? ""),
+			el("span", {}, period),
+			el("span", {}, `Basinbook ${document.body.dataset.version ?? ""}`),
+		),
+	];
+}
+
+/** Who prepared and who checked, room to write, and whose word comes first. */
+export function printedFoot(): Child[] {
+	return [
+		el(
+			"div",
+			{ class: "printed-foot" },
+			el("span", { class: "write" }, "Notes"),
+			el("span", { class: "write short" }, "Prepared by, date"),
+			el("span", { class: "write short" }, "Checked by, date"),
+		),
+		el("p", { class: "standing" }, standing),
+	];
+}

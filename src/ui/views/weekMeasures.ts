@@ -1,0 +1,96 @@
+/** One row of the plan as people read it: its columns in day-plan.csv and its total in week-total.csv. */
+export interface WeekMeasure {
+	readonly group?: string;
+	readonly label: string;
+	readonly unit: string;
+	/** Column shown large. */
+	readonly large: string;
+	/** Column shown small beneath, with the word that says what it is. */
+	readonly small?: { readonly column: string; readonly word: string };
+	/** Row of week-total.csv; absent where the days do not add up. */
+	readonly total?: string;
+	/** Row of week-total.csv whose figure shown large is the expected one. */
+	readonly totalIsExpected?: boolean;
+}
+
+const expected = (column: string) => ({ column, word: "expected" });
+
+/** The measures of the plan, in the order of the work. Births stand first and can be edited. */
+export const weekMeasures: readonly WeekMeasure[] = [
+	{
+		group: "Births",
+		label: "Births expected",
+		unit: "births",
+		large: "births_expected",
+		small: { column: "births_set_aside", word: "plan for" },
+		total: "births",
+		totalIsExpected: true,
+	},
+	{
+		group: "Kits",
+		label: "Kits to reprocess",
+		unit: "kits",
+		large: "kits_to_reprocess_set_aside",
+		small: expected("kits_to_reprocess_expected"),
+		total: "kits_to_reprocess",
+	},
+	{
+		label: "Kits needed",
+		unit: "kits",
+		large: "kits_needed",
+		small: { column: "kits_in_service", word: "in service" },
+	},
+	{
+		group: "Rounds",
+		label: "Rounds that run",
+		unit: "rounds",
+		large: "rounds_set_aside",
+		small: expected("rounds_expected"),
+		total: "rounds",
+	},
+	{
+		group: "Solution",
+		label: "Chlorine solution",
+		unit: "L",
+		large: "solution_litres_set_aside",
+		small: expected("solution_litres_expected"),
+		total: "solution_litres",
+	},
+	{
+		group: "Product",
+		label: "Product to measure",
+		unit: "",
+		large: "chlorine_quantity_set_aside",
+		total: "chlorine",
+	},
+	{
+		group: "Boiled water",
+		label: "Boiled water",
+		unit: "L",
+		large: "boiled_litres_set_aside",
+		small: expected("boiled_litres_expected"),
+		total: "boiled_litres",
+	},
+	{
+		label: "Rinse buckets",
+		unit: "buckets",
+		large: "boiled_buckets_set_aside",
+		total: "boiled_buckets",
+	},
+	{
+		group: "Vinegar",
+		label: "Vinegar",
+		unit: "L",
+		large: "vinegar_litres_set_aside",
+		small: expected("vinegar_litres_expected"),
+		total: "vinegar_litres",
+	},
+	{
+		group: "Gauze",
+		label: "Gauze",
+		unit: "pieces",
+		large: "gauze_pieces_set_aside",
+		small: expected("gauze_pieces_expected"),
+		total: "gauze_pieces",
+	},
+];
