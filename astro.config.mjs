@@ -21,7 +21,9 @@ const classicScript = {
 				logLevel: "warn",
 				publicDir: false,
 				define: { "process.env.NODE_ENV": '"production"' },
-				resolve: { alias: unused.map((find) => ({ find, replacement: here("src/ui/grid/nothing.ts") })) },
+				resolve: {
+					alias: unused.map((find) => ({ find, replacement: here("src/ui/grid/nothing.ts") })),
+				},
 				build: {
 					outDir: fileURLToPath(dir),
 					emptyOutDir: false,

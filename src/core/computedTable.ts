@@ -12,3 +12,20 @@ export interface ComputedTable {
 	readonly sheet: Sheet;
 	readonly rows: readonly ComputedRow[];
 }
+
+/**
+ * A computed sheet whose rows are worked out when first looked at.
+ *
+ * For long sheets on which no other figure depends: an edit does not pay for them
+ * until they are shown or exported. The rows are the same whenever that is.
+ */
+export function onDemand(sheet: Sheet, rows: () => readonly ComputedRow[]): ComputedTable {
+	let known: readonly ComputedRow[] | undefined;
+	return {
+		sheet,
+		get rows() {
+			known ??= rows();
+			return known;
+		},
+	};
+}

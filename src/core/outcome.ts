@@ -21,3 +21,8 @@ export function noAnswer(...problems: readonly Problem[]): Outcome<never> {
 export function problemsOf(outcome: Outcome<unknown>): readonly Problem[] {
 	return outcome.ok ? [] : outcome.problems;
 }
+
+/** The value of an outcome, or undefined where there is none: for remarks that then are not made. */
+export function valueIn<T>({ outcome }: { readonly outcome: Outcome<T> }): T | undefined {
+	return outcome.ok ? outcome.value : undefined;
+}

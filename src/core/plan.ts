@@ -1,13 +1,16 @@
 import type { ComputedTable } from "./computedTable.ts";
+import { checkProblems } from "./kits/checkProblems.ts";
+import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { answer, type Outcome, problemsOf } from "./outcome.ts";
-import { planAdvice } from "./plan/planAdvice.ts";
+import { kitAdvice } from "./plan/kitAdvice.ts";
 import { planTables } from "./plan/planTables.ts";
+import { productAdvice } from "./plan/productAdvice.ts";
+import { roundAdvice } from "./plan/roundAdvice.ts";
 import { unknownItems } from "./plan/supplyFigures.ts";
 import { unitFigures } from "./plan/unitFigures.ts";
 import { distinct, type Problem } from "./problem.ts";
 import { type ReadWorkbook, readWorkbook } from "./read/readWorkbook.ts";
 import { computedSheets } from "./sheets/computedSheets.ts";
-import { mixingSheet } from "./sheets/mixing.ts";
 import { addDays, type IsoDate } from "./values/date.ts";
 import type { Workbook } from "./workbook.ts";
 
@@ -26,20 +29,23 @@ export function plan(workbook: Workbook): Plan {
 	const read = readWorkbook(workbook);
 	const dates = datesOf(read);
 	if (!dates.ok) return withoutDates([...read.problems, ...dates.problems]);
-	const unit = unitFigures(read);
+	const first = dates.value[0] as IsoDate;
+	const last = dates.value.at(-1) as IsoDate;
+	const unit = unitFigures(read, first, last);
 	const made = planTables(unit, dates.value);
 	return {
-		tables: byFile(made.tables),
+		tables: byFile([...made.needed, ...made.compared, ...made.views]),
 		problems: inOrder([
 			...read.problems,
 			...unknownItems(read.tables),
-			...made.tables.flatMap(unanswered),
-			...planAdvice(unit, made),
+			...kindsWithoutUse(read),
+			...checkProblems(read, last),
+			...[...made.needed, ...made.compared].flatMap(unanswered),
+			...kitAdvice(unit, made),
+			...roundAdvice(unit, made),
+			...productAdvice(unit, first),
 		]),
-		// What a product that is not in use would make is for comparing; the plan does not wait for it.
-		made: made.tables.every(
-			(table) => table.sheet === mixingSheet || unanswered(table).length === 0,
-		),
+		made: made.needed.every((table) => unanswered(table).length === 0),
 	};
 }
 

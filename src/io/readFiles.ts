@@ -13,7 +13,7 @@ import {
 	unknownFile,
 } from "./fileProblems.ts";
 import { checkDataPackage } from "./readDataPackage.ts";
-import { type NamedBytes, unzip } from "./unzip.ts";
+import { isZip, type NamedBytes, unzip } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 export interface ReadFiles {
@@ -35,7 +35,7 @@ for (const file of ["boiling.csv", "run-sheet.csv", "order.csv"]) computedFiles.
 export function readFiles(given: readonly NamedBytes[]): ReadFiles {
 	const problems: Problem[] = [];
 	const files = given.flatMap((file) => {
-		if (!isZip(file)) return [file];
+		if (!isZip(file.bytes) && !/\.zip$/i.test(file.name)) return [file];
 		const unzipped = unzip(baseName(file.name), file.bytes);
 		problems.push(...unzipped.problems);
 		return unzipped.files;
@@ -68,13 +68,6 @@ function readOne(name: string, bytes: Uint8Array, tables: Record<string, TextTab
 	const { table, problems } = readCsv(name, decoded.text);
 	if (problems[0]?.code !== "too-many-rows") tables[name] = table;
 	return problems;
-}
-
-function isZip({ name, bytes }: NamedBytes): boolean {
-	const [p, k, three, four] = bytes;
-	const marked =
-		p === 0x50 && k === 0x4b && ((three === 3 && four === 4) || (three === 5 && four === 6));
-	return marked || name.toLowerCase().endsWith(".zip");
 }
 
 /** What operating systems and spreadsheets leave beside files is passed over in silence. */

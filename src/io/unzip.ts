@@ -52,9 +52,14 @@ export function unzip(file: string, bytes: Uint8Array): Unzipped {
 	return { files, problems: [] };
 }
 
+/** Whether a file begins as a zip does: with an entry, or with the end of an empty list. */
+export function isZip([p, k, three, four]: Uint8Array): boolean {
+	return p === 0x50 && k === 0x4b && ((three === 3 && four === 4) || (three === 5 && four === 6));
+}
+
 function directoryOf(bytes: Uint8Array): ZipEntry[] | "not a zip" | undefined {
 	try {
-		return zipDirectory(bytes) ?? "not a zip";
+		return zipDirectory(bytes) ?? (isZip(bytes) ? undefined : "not a zip");
 	} catch {
 		return undefined;
 	}

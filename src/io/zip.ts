@@ -5,6 +5,7 @@ import { writeCsv } from "./csv.ts";
 import { dataPackage } from "./dataPackage.ts";
 import { computedTables, typedTables } from "./describedTables.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
+import { standardTable } from "./standardTable.ts";
 import { computedCsv, problemsCsv } from "./writeComputed.ts";
 
 /** The earliest date a zip can hold; a fixed one makes equal workbooks equal files. */
@@ -14,11 +15,14 @@ const PLAN_FOLDER = "plan/";
 /**
  * The workbook as one zip file: its sheets, its description, and in the folder
  * `plan` the results, where a plan is given. The same input gives the same bytes.
+ * Text comes back from readZip as it was, but for numbers typed with a decimal
+ * comma, which are written with a point, and times such as 7:00, written 07:00.
  */
 export function zipWorkbook(workbook: Workbook, plan?: Plan): Uint8Array {
 	const described = [...typedTables(workbook), ...(plan ? computedTables(plan, PLAN_FOLDER) : [])];
 	const texts: Record<string, string> = { "datapackage.json": dataPackage(described) };
-	for (const [file, table] of Object.entries(workbook.tables)) texts[file] = writeCsv(table);
+	for (const [file, table] of Object.entries(workbook.tables))
+		texts[file] = writeCsv(standardTable(file, table));
 	for (const table of Object.values(plan?.tables ?? {}))
 		texts[`${PLAN_FOLDER}${table.sheet.file}`] = computedCsv(table);
 	if (plan) texts[`${PLAN_FOLDER}problems.csv`] = problemsCsv(plan.problems);

@@ -1,4 +1,3 @@
-import "./style/workbook.css";
 import type { Place } from "../core/problem.ts";
 import { demoWorkbook } from "./book/demo.ts";
 import { keepDraft } from "./book/draft.ts";
@@ -13,6 +12,8 @@ import { paintRail, setUpMenu } from "./shell/rail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
 import { problemList } from "./views/problemList.ts";
 import { SheetView } from "./views/sheetView.ts";
+// Last, so that it stands over the grid library's own sheet.
+import "./style/workbook.css";
 
 const store = new Store(demoWorkbook());
 let draftTrouble: string | undefined;
@@ -47,7 +48,11 @@ function paintShell(): void {
 	fill(
 		byId("trouble"),
 		state.programError &&
-			el("p", { class: "reason" }, `Program error: ${state.programError}. Your text is safe; undo, or save the workbook to a file.`),
+			el(
+				"p",
+				{ class: "reason" },
+				`Program error: ${state.programError}. Your text is safe; undo, or save the workbook to a file.`,
+			),
 		state.reading.length > 0 && problemList(state.reading, goTo, "Found while opening"),
 	);
 }

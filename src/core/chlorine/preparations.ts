@@ -32,7 +32,9 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 	},
 	compute: ({ rounds, made, lifeHours }) => {
 		if (rounds.kind === "after_each_use")
-			return made === "each_round" ? poisson(rounds.kits[0]) : oneByOne(rounds.kits[0], lifeHours);
+			return made === "each_round"
+				? poisson(rounds.kits[0] as number)
+				: oneByOne(rounds.kits[0] as number, lifeHours);
 		if (made === "each_round") return sumOf(rounds.kits.map((m) => once(-Math.expm1(-m))));
 		return onceADay(rounds.starts, rounds.kits, lifeHours * MINUTES_PER_HOUR);
 	},

@@ -102,3 +102,13 @@ export function chanceAtLeast(kits: number, meanCount: number): number {
 	for (let i = chance.length - 1; i >= Math.max(0, kits - first); i--) sum += chance[i] as number;
 	return sum;
 }
+
+/** Chances that a Poisson count is at most 0, 1, … `kits` − 1. Their sum is the mean number of `kits` not taken. */
+export function chancesAtMost(kits: number, meanCount: number): number[] {
+	const { first, chance } = poisson(meanCount);
+	let sum = 0;
+	return Array.from({ length: kits }, (_, k) => {
+		sum += chance[k - first] ?? 0;
+		return Math.min(sum, 1);
+	});
+}

@@ -6,13 +6,24 @@ import { roundMinutes } from "../rounds/roundMinutes.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaround.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import type { DayFigures } from "./dayFigures.ts";
+import { together } from "./byKind.ts";
+import type { DayFigures, KindOfDay } from "./dayFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+
+export interface KindCover {
+	readonly name: string;
+	readonly kitsInService: Figure;
+	readonly reprocessing: Figure<Reprocessing>;
+	readonly cover: Figure<Cover>;
+	readonly kitsNeeded: Figure;
+}
 
 export interface CoverFigures {
 	readonly kitsOfFullestRound: Figure;
 	readonly turnaround: Figure;
-	readonly cover: Figure<Cover>;
+	/** Each kind of kit apart, in the order of the unit's kinds. */
+	readonly kinds: readonly KindCover[];
+	/** Kits of all kinds together. */
 	readonly kitsNeeded: Figure;
 }
 
@@ -74,39 +85,61 @@ const oneKit = calculation<object, number>({
 
 /** How many kits the unit needs, over the days of the plan. */
 export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): CoverFigures {
-	const { settings } = unit.read;
-	const byDate = <T>(label: string, of: (day: DayFigures) => Figure<T>) =>
-		gather(label, "kits", Object.fromEntries(days.map((day) => [day.date, of(day)])));
-	const kits = unit.afterEachUse
-		? derive(oneKit, {})
-		: derive(kitsOfFullestRound, {
-				days: byDate("Kits in each round, expected", (day) => day.rounds),
-				confidence: settings.plan_confidence,
-				kitsInService: unit.kitsInService,
-			});
+	const kits = unit.afterEachUse ? derive(oneKit, {}) : kitsOfFullest(unit, days);
+	const turnaround = turnaroundWith(unit, kits);
+	const kinds = unit.kinds.map((kind, k) => {
+		const usesPerDay = byDate(
+			days,
+			"Kits used, expected",
+			(day) => (day.kinds[k] as KindOfDay).uses,
+		);
+		const reprocessing = reprocessingOf(unit, turnaround, usesPerDay);
+		const cover = coverOf(unit, reprocessing);
+		const { name, kitsInService } = kind;
+		return { name, kitsInService, reprocessing, cover, kitsNeeded: derive(kitsNeeded, { cover }) };
+	});
+	return {
+		kitsOfFullestRound: kits,
+		turnaround,
+		kinds,
+		kitsNeeded: together(kinds, "Kits needed", "kits", (kind) => kind.kitsNeeded),
+	};
+}
+
+function byDate<T>(days: readonly DayFigures[], label: string, of: (day: DayFigures) => Figure<T>) {
+	return gather(label, "kits", Object.fromEntries(days.map((day) => [day.date, of(day)])));
+}
+
+function kitsOfFullest(unit: UnitFigures, days: readonly DayFigures[]): Figure {
+	return derive(kitsOfFullestRound, {
+		days: byDate(days, "Kits in each round, expected", (day) => day.rounds),
+		confidence: unit.read.settings.plan_confidence,
+		kitsInService: unit.kitsInService,
+	});
+}
+
+function turnaroundWith(unit: UnitFigures, kits: Figure): Figure {
 	const minutes = derive(roundMinutes, {
 		steps: unit.steps,
 		kits,
-		workers: settings.workers_per_round,
+		workers: unit.read.settings.workers_per_round,
 		kitsInLoad: unit.kitsInLoad,
 	});
-	const turnaround = unit.afterEachUse
-		? minutes
-		: derive(turnaroundMinutes, { minutes, rounds: unit.timetable.rounds });
-	const usesPerDay = byDate("Kits used, expected", (day) => day.kitUses);
-	const reprocessing = unit.afterEachUse
-		? derive(afterEachUse, { turnaround, usesPerDay })
-		: derive(inRounds, {
-				starts: unit.timetable.starts,
-				turnaround,
-				usesPerDay,
-				hourShares: unit.hourShares,
-			});
-	const cover = derive(kitCover, {
+	if (unit.afterEachUse) return minutes;
+	return derive(turnaroundMinutes, { minutes, rounds: unit.timetable.rounds });
+}
+
+function reprocessingOf(unit: UnitFigures, turnaround: Figure, usesPerDay: Figure<number[]>) {
+	if (unit.afterEachUse) return derive(afterEachUse, { turnaround, usesPerDay });
+	const { timetable, hourShares } = unit;
+	return derive(inRounds, { starts: timetable.starts, turnaround, usesPerDay, hourShares });
+}
+
+function coverOf({ read: { settings } }: UnitFigures, reprocessing: Figure<Reprocessing>) {
+	return derive(kitCover, {
 		reprocessing,
 		unmetAllowed: settings.unmet_per_1000_uses,
 		deliveryBeds: settings.delivery_beds,
 		spareKits: settings.spare_kits,
 	});
-	return { kitsOfFullestRound: kits, turnaround, cover, kitsNeeded: derive(kitsNeeded, { cover }) };
 }

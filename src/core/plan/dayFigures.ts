@@ -1,9 +1,10 @@
 import { birthsOfDay } from "../births/birthsOfDay.ts";
-import { calculation, derive, type Figure } from "../calculation.ts";
+import { derive, type Figure, gather } from "../calculation.ts";
 import { preparationsOfDay } from "../chlorine/preparations.ts";
 import type { Counts } from "../counts/counts.ts";
-import { poissonCount } from "../counts/measures.ts";
 import { expiriesPerDay } from "../kits/expiries.ts";
+import type { KindFigures } from "../kits/kindFigures.ts";
+import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import {
 	kitsAfterEachUse,
@@ -11,41 +12,35 @@ import {
 	loadsOfDay,
 	type RoundsOfDay,
 	roundsThatRun,
+	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
-import { definition, sources } from "../sources.ts";
 import type { IsoDate } from "../values/date.ts";
+import { together } from "./byKind.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+
+/** What one day brings for one kind of kit. */
+export interface KindOfDay {
+	readonly name: string;
+	readonly uses: Figure;
+	readonly expiries: Figure;
+	readonly toReprocess: Figure;
+}
 
 /** What one day brings, before anything is set aside for it. */
 export interface DayFigures {
 	readonly date: IsoDate;
 	readonly births: Figure;
-	readonly birthCounts: Figure<Counts>;
+	/** Each kind of kit apart, in the order of the unit's kinds. */
+	readonly kinds: readonly KindOfDay[];
+	/** All kinds together. */
 	readonly kitUses: Figure;
 	readonly expiries: Figure;
 	readonly toReprocess: Figure;
-	readonly toReprocessCounts: Figure<Counts>;
 	readonly rounds: Figure<RoundsOfDay>;
 	readonly roundCounts: Figure<Counts>;
 	readonly loadCounts: Figure<Counts>;
 	readonly preparationCounts: Figure<Counts>;
 }
-
-const birthCount = poissonCount("Births", "births", sources.poissonBirths);
-const reprocessCount = poissonCount("Kits to reprocess", "kits", sources.thinning);
-
-const kitsToReprocess = calculation<{ uses: number; expiries: number }, number>({
-	key: "kits_to_reprocess_expected",
-	label: "Kits to reprocess, expected",
-	unit: "kits",
-	formula: "Kits used + kits gone out of date.",
-	source: definition,
-	inputs: {
-		uses: { label: "Kits used, expected", unit: "kits", min: 0 },
-		expiries: { label: "Kits gone out of date, expected", unit: "kits", min: 0 },
-	},
-	compute: ({ uses, expiries }) => uses + expiries,
-});
 
 /** The figures of every day of the plan, in order. */
 export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
@@ -57,33 +52,15 @@ export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFig
 function oneDay(unit: UnitFigures, date: IsoDate, yesterday: DayFigures | undefined): DayFigures {
 	const { settings, tables } = unit.read;
 	const births = birthsOfDay(date, tables.births, settings.births_per_day);
-	const uses = derive(kitUses, { births, kitsPer100Births: settings.kits_used_per_100_births });
-	const expiries = derive(expiriesPerDay, {
-		kitsInService: unit.kitsInService,
-		usesPerDay: uses,
-		readyLifeDays: settings.ready_life_days,
-	});
-	const toReprocess = derive(kitsToReprocess, { uses, expiries });
-	// The day before the plan is like its first day.
-	const before = yesterday ?? { kitUses: uses, expiries };
-	const rounds: Figure<RoundsOfDay> = unit.afterEachUse
-		? derive(kitsAfterEachUse, { kits: toReprocess })
-		: derive(kitsInRounds, {
-				starts: unit.timetable.starts,
-				hourShares: unit.hourShares,
-				usesYesterday: before.kitUses,
-				usesToday: uses,
-				expiriesYesterday: before.expiries,
-				expiriesToday: expiries,
-			});
+	const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
+	const rounds = roundsOfKinds(unit, kinds, yesterday);
 	return {
 		date,
 		births,
-		birthCounts: derive(birthCount, { mean: births }),
-		kitUses: uses,
-		expiries,
-		toReprocess,
-		toReprocessCounts: derive(reprocessCount, { mean: toReprocess }),
+		kinds,
+		kitUses: together(kinds, "Kits used, expected", "kits", (kind) => kind.uses),
+		expiries: together(kinds, "Kits gone out of date, expected", "kits", (kind) => kind.expiries),
+		toReprocess: together(kinds, "Kits to reprocess, expected", "kits", (kind) => kind.toReprocess),
 		rounds,
 		roundCounts: derive(roundsThatRun, { rounds }),
 		loadCounts: derive(loadsOfDay, { rounds, kitsInLoad: unit.kitsInLoad }),
@@ -93,4 +70,49 @@ function oneDay(unit: UnitFigures, date: IsoDate, yesterday: DayFigures | undefi
 			lifeHours: settings.solution_life_hours,
 		}),
 	};
+}
+
+function kindOfDay(unit: UnitFigures, kind: KindFigures, births: Figure): KindOfDay {
+	const uses = derive(kitUses, { births, kitsPer100Births: kind.usesPer100Births });
+	const expiries = derive(expiriesPerDay, {
+		kitsInService: kind.kitsInService,
+		usesPerDay: uses,
+		readyLifeDays: unit.read.settings.ready_life_days,
+	});
+	return {
+		name: kind.name,
+		uses,
+		expiries,
+		toReprocess: derive(kitsToReprocess, { uses, expiries }),
+	};
+}
+
+/** Rounds carry the kits of all kinds. The day before the plan is like its first day. */
+function roundsOfKinds(
+	unit: UnitFigures,
+	kinds: readonly KindOfDay[],
+	yesterday: DayFigures | undefined,
+): Figure<RoundsOfDay> {
+	const each = kinds.map((kind, k) => roundsOfKind(unit, kind, yesterday?.kinds[k] ?? kind));
+	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;
+	const named = Object.fromEntries(
+		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
+	);
+	return derive(roundsTogether, { kinds: gather("Kits in each round, by kind", "kits", named) });
+}
+
+function roundsOfKind(
+	unit: UnitFigures,
+	today: KindOfDay,
+	yesterday: KindOfDay,
+): Figure<RoundsOfDay> {
+	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
+	return derive(kitsInRounds, {
+		starts: unit.timetable.starts,
+		hourShares: unit.hourShares,
+		usesYesterday: yesterday.uses,
+		usesToday: today.uses,
+		expiriesYesterday: yesterday.expiries,
+		expiriesToday: today.expiries,
+	});
 }

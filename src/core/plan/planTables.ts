@@ -5,9 +5,14 @@ import { type CoverFigures, coverFigures } from "./coverFigures.ts";
 import { type DayFigures, dayFigures } from "./dayFigures.ts";
 import { measureFigures } from "./measureFigures.ts";
 import { countsOfDay, countsOfPeriod } from "./periodFigures.ts";
+import { type RoundPlan, roundPlans } from "./roundPlans.ts";
+import { dayCoverTable } from "./tables/dayCoverTable.ts";
 import { dayPlanTable } from "./tables/dayPlanTable.ts";
 import { kitCoverTable } from "./tables/kitCoverTable.ts";
+import { kitRegisterTable } from "./tables/kitRegisterTable.ts";
+import { leversTable } from "./tables/leversTable.ts";
 import { mixingTable } from "./tables/mixingTable.ts";
+import { runSheetTable } from "./tables/runSheetTable.ts";
 import { supplyUseTable } from "./tables/supplyUseTable.ts";
 import { weekTotalTable } from "./tables/weekTotalTable.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -15,7 +20,13 @@ import type { UnitFigures } from "./unitFigures.ts";
 export interface PlanTables {
 	readonly days: readonly DayFigures[];
 	readonly cover: CoverFigures;
-	readonly tables: readonly ComputedTable[];
+	readonly rounds: readonly RoundPlan[];
+	/** The plan is made when every cell of these has an answer. */
+	readonly needed: readonly ComputedTable[];
+	/** What a product that is not in use would make is for comparing; the plan does not wait for it. */
+	readonly compared: readonly ComputedTable[];
+	/** Views of the same figures, worked out when looked at. */
+	readonly views: readonly ComputedTable[];
 }
 
 /** All computed sheets of a plan for the days given; at least one day. */
@@ -29,12 +40,23 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 		day,
 		measures: measureFigures(unit, litres, countsOfDay(unit, day)),
 	}));
-	const tables = [
-		dayPlanTable(unit, cover, byDay),
-		weekTotalTable(unit, period),
-		kitCoverTable(cover),
-		mixingTable(unit, cover, dates[0] as IsoDate),
-		supplyUseTable(unit, counts, period),
-	];
-	return { days, cover, tables };
+	const rounds = roundPlans(unit, days);
+	return {
+		days,
+		cover,
+		rounds,
+		needed: [
+			dayPlanTable(unit, cover, byDay),
+			weekTotalTable(unit, period),
+			kitCoverTable(cover),
+			supplyUseTable(unit, counts, period),
+		],
+		compared: [mixingTable(unit, cover, dates[0] as IsoDate)],
+		views: [
+			dayCoverTable(cover, days),
+			leversTable(unit, dates),
+			runSheetTable(unit, rounds),
+			kitRegisterTable(unit),
+		],
+	};
 }

@@ -11,7 +11,12 @@ import type { UnitFigures } from "./unitFigures.ts";
 
 const usageLabel = "What is used up";
 const usageUnit = "in the item's measure";
-const noPieces = nameFigure("Pieces in a kit", 0);
+/** Where nothing goes by the piece, the kinds' lists of pieces do not matter. */
+const noPieces = ({ kinds }: UnitFigures) =>
+	nameFigure(
+		"Pieces in a kit of each kind",
+		kinds.map(() => 0),
+	);
 
 /** Use of one item over some days, by its lines in usage.csv. */
 export function itemOver(unit: UnitFigures, item: string, days: Figure<RoundsOfDay[]>): Pair {
@@ -46,7 +51,9 @@ function linesOf(
 	const bad = [
 		...usage.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
 		...items.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
-	].flatMap((row) => row.problems);
+	]
+		.flatMap((row) => row.problems)
+		.concat([...usage.problems, ...items.problems].filter((p) => p.weight === "error"));
 	if (bad.length > 0) return refusedFigure(usageLabel, usageUnit, place, ...bad);
 	const lines = usage.rows.filter(({ value }) => wanted(value.item)).map(({ value }) => value);
 	return typedFigure(usageLabel, usageUnit, lines, place);
@@ -63,7 +70,7 @@ function useOver(
 		rates: derive(ratesOfItem, {
 			usage,
 			workers: settings.workers_per_round,
-			piecesInKit: byPiece ? unit.piecesInKit : noPieces,
+			piecesInKits: byPiece ? unit.piecesInKits : noPieces(unit),
 		}),
 		days,
 		kitsInLoad: unit.kitsInLoad,

@@ -1,14 +1,17 @@
-import { derive, type Figure } from "../calculation.ts";
+import { derive, type Figure, gather } from "../calculation.ts";
 import { kitsInLoad } from "../chlorine/kitsInLoad.ts";
 import { type ProductFigures, productFigures, productInUse } from "../chlorine/productFigures.ts";
-import { kitsInService, piecesInKit } from "../kits/kitCounts.ts";
+import { type KindFigures, kindFigures } from "../kits/kindFigures.ts";
+import { type KitReadiness, readiness } from "../kits/readiness.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
 import { hourShares } from "../rounds/hourShares.ts";
 import { type Timetable, timetable } from "../rounds/timetable.ts";
 import type { StepsRow } from "../sheets/steps.ts";
+import type { IsoDate } from "../values/date.ts";
 import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
+import { byName, together } from "./byKind.ts";
 
 /** What holds for the unit on every day of the plan. */
 export interface UnitFigures {
@@ -17,28 +20,42 @@ export interface UnitFigures {
 	readonly timetable: Timetable;
 	readonly hourShares: Figure<HourShares>;
 	readonly steps: Figure<readonly StepsRow[]>;
+	/** How each kit of the register stands on the first day. */
+	readonly readiness: readonly KitReadiness[];
+	readonly kinds: readonly KindFigures[];
+	/** Kits of all kinds. */
 	readonly kitsInService: Figure;
-	readonly piecesInKit: Figure;
+	readonly piecesInKits: Figure<number[]>;
 	readonly kitsInLoad: Figure;
 	readonly vinegarPerDescale: Figure;
 	readonly products: readonly ProductFigures[];
 	readonly productInUse: ProductFigures;
 }
 
-export function unitFigures(read: ReadWorkbook): UnitFigures {
+/** @param firstDay and @param lastDay of the plan */
+export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoDate): UnitFigures {
 	const { settings, tables } = read;
 	const { reprocessing } = settings;
 	const products = productFigures(read);
+	const kits = readiness(read, firstDay, lastDay);
+	const serving = new Set(kits.filter((kit) => kit.serves).map((kit) => kit.kit.value.kit));
+	const kinds = kindFigures(read, (kit) => serving.has(kit.kit));
 	return {
 		read,
 		afterEachUse: reprocessing.outcome.ok && reprocessing.outcome.value === "after_each_use",
-		timetable: timetable(tables.rounds),
-		hourShares: hourShares(tables.hours),
+		timetable: reprocessing.outcome.ok ? timetable(tables.rounds) : notKnown(reprocessing),
+		hourShares: hourShares(tables.hours, tables.records),
 		steps: listFigure("Steps of a round", "min", tables.steps, (rows) =>
 			rows.map((row) => row.value),
 		),
-		kitsInService: kitsInService(tables.kits),
-		piecesInKit: piecesInKit(tables.kits, tables.kinds),
+		readiness: kits,
+		kinds,
+		kitsInService: together(kinds, "Kits in service", "kits", (kind) => kind.kitsInService),
+		piecesInKits: gather(
+			"Pieces in a kit of each kind",
+			"pieces",
+			byName(kinds, (kind) => kind.piecesInKit),
+		),
 		kitsInLoad: derive(kitsInLoad, {
 			capacityKits: settings.soak_capacity_kits,
 			fillLitres: settings.soak_fill_litres,
@@ -53,4 +70,9 @@ export function unitFigures(read: ReadWorkbook): UnitFigures {
 		products,
 		productInUse: productInUse(read, products),
 	};
+}
+
+/** Without knowing whether kits are reprocessed in rounds, nothing is planned as if they were. */
+function notKnown(reprocessing: Figure<unknown>): Timetable {
+	return { rounds: reprocessing as Figure<never>, starts: reprocessing as Figure<never> };
 }

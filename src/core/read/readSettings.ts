@@ -30,7 +30,7 @@ export function readSettings(table: TextTable | undefined): ReadSettings {
 		problems: [
 			...read.problems,
 			...read.badRows.flatMap((row) =>
-				row.value.key && row.value.key in settings ? [] : row.problems,
+				row.value.key && Object.hasOwn(settings, row.value.key) ? [] : row.problems,
 			),
 			...read.rows.flatMap((row) => unknownSetting(row.value, row.line)),
 			...cells,
@@ -73,7 +73,7 @@ function notGiven(key: string, label: string, allowed: string): Problem {
 }
 
 function unknownSetting(row: SettingRow, line: number): Problem[] {
-	if (row.key in settings) return [];
+	if (Object.hasOwn(settings, row.key)) return [];
 	return [
 		advice(
 			{ file: unitSheet.file, line, column: "key" },

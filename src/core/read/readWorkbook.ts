@@ -5,6 +5,7 @@ import { chlorineSheet } from "../sheets/chlorine.ts";
 import { hoursSheet } from "../sheets/hours.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { kindsSheet } from "../sheets/kinds.ts";
+import { kindUseSheet } from "../sheets/kindUse.ts";
 import { kitsSheet } from "../sheets/kits.ts";
 import { lotsSheet } from "../sheets/lots.ts";
 import { recordsSheet } from "../sheets/records.ts";
@@ -22,6 +23,7 @@ function readTables({ tables }: Workbook) {
 		rounds: readTable(roundsSheet, tables[roundsSheet.file]),
 		steps: readTable(stepsSheet, tables[stepsSheet.file]),
 		kinds: readTable(kindsSheet, tables[kindsSheet.file]),
+		kindUse: readTable(kindUseSheet, tables[kindUseSheet.file]),
 		kits: readTable(kitsSheet, tables[kitsSheet.file]),
 		usage: readTable(usageSheet, tables[usageSheet.file]),
 		items: readTable(itemsSheet, tables[itemsSheet.file]),

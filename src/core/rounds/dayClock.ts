@@ -28,7 +28,8 @@ export class DayClock {
 
 	/** Mean count from minute `from` to minute `to`, both counted from the first midnight. */
 	between(from: number, to: number): number {
-		return this.#until(to) - this.#until(from);
+		// Rounding must not make the mean of hours without births negative.
+		return Math.max(0, this.#until(to) - this.#until(from));
 	}
 
 	#until(minute: number): number {

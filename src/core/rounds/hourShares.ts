@@ -1,18 +1,26 @@
-import { defaultFigure, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { defaultFigure, derive, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { problem } from "../problem.ts";
 import type { ReadTable } from "../read/readTable.ts";
 import { type HoursRow, hoursSheet } from "../sheets/hours.ts";
+import { type RecordsRow, recordsSheet } from "../sheets/records.ts";
 import { flatDay, type HourShares } from "./dayClock.ts";
+import { sharesFromTimes } from "./sharesFromTimes.ts";
 
 const label = "Births through the day";
 const unit = "share of each hour";
 const place = { file: hoursSheet.file, line: null, column: "share" };
 
-/** Shares of the 24 hours from the unit's weights; flat where none are given. An hour left out weighs 0. */
-export function hourShares(table: ReadTable<HoursRow>): Figure<HourShares> {
+/**
+ * Shares of the 24 hours: the unit's own weights, else learned from the times in the
+ * register, else flat. An hour left out of the weights weighs 0.
+ */
+export function hourShares(
+	table: ReadTable<HoursRow>,
+	records: ReadTable<RecordsRow>,
+): Figure<HourShares> {
 	const bad = table.badRows.flatMap((row) => row.problems);
 	if (bad.length > 0) return refusedFigure(label, unit, place, ...bad);
-	if (table.rows.length === 0) return defaultFigure(label, unit, flatDay, place);
+	if (table.rows.length === 0) return fromRegister(records);
 	const weights = Array.from(flatDay, (_, hour) =>
 		table.rows.reduce((sum, row) => sum + (row.value.hour === hour ? row.value.share : 0), 0),
 	);
@@ -36,4 +44,15 @@ export function hourShares(table: ReadTable<HoursRow>): Figure<HourShares> {
 				"The weights of the hours are all 0; give at least one, or leave the sheet empty for a flat day.",
 		}),
 	);
+}
+
+function fromRegister(records: ReadTable<RecordsRow>): Figure<HourShares> {
+	const times = records.rows.flatMap(({ value }) => value.times);
+	if (times.length === 0) return defaultFigure(label, unit, flatDay, place);
+	const recorded = typedFigure("Times of births", "h:min", times, {
+		file: recordsSheet.file,
+		line: null,
+		column: "times",
+	});
+	return derive(sharesFromTimes, { times: recorded });
 }

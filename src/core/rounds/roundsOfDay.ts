@@ -3,18 +3,20 @@ import { type Counts, once } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { poisson } from "../counts/poisson.ts";
 import { sumOf } from "../counts/sumOf.ts";
-import { sources } from "../sources.ts";
+import { definition, sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
 
 /** Mean number of kits in each round of a day, or of the whole day after each use. */
-export type RoundsOfDay =
-	| {
-			readonly kind: "in_rounds";
-			readonly starts: readonly number[];
-			readonly kits: readonly number[];
-	  }
-	| { readonly kind: "after_each_use"; readonly kits: readonly [number] };
+export type RoundsOfDay = {
+	/** All kits of a round together; a single number after each use. */
+	readonly kits: readonly number[];
+	/** The same for each kind of kit apart: byKind[kind][round]. */
+	readonly byKind: readonly (readonly number[])[];
+} & (
+	| { readonly kind: "in_rounds"; readonly starts: readonly number[] }
+	| { readonly kind: "after_each_use" }
+);
 
 interface ArrivalInputs {
 	readonly starts: readonly number[];
@@ -58,7 +60,7 @@ export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 			const to = MINUTES_PER_DAY + start;
 			return uses.between(from, to) + expiries.between(from, to);
 		});
-		return { kind: "in_rounds", starts, kits };
+		return { kind: "in_rounds", starts, kits, byKind: [kits] };
 	},
 });
 
@@ -70,7 +72,24 @@ export const kitsAfterEachUse = calculation<{ kits: number }, RoundsOfDay>({
 	formula: "All kits to reprocess that day; each is a round of its own.",
 	source: sources.thinning,
 	inputs: { kits: { label: "Kits to reprocess, expected", unit: "kits/day", min: 0 } },
-	compute: ({ kits }) => ({ kind: "after_each_use", kits: [kits] }),
+	compute: ({ kits }) => ({ kind: "after_each_use", kits: [kits], byKind: [[kits]] }),
+});
+
+/** The rounds of a day with the kits of all kinds in them. */
+export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, RoundsOfDay>({
+	key: "rounds_together",
+	label: "Kits in each round, expected",
+	unit: "kits",
+	formula: "The kits of all kinds in a round added up.",
+	source: definition,
+	inputs: { kinds: { label: "Kits in each round, by kind", unit: "kits" } },
+	compute: ({ kinds }) => {
+		const first = kinds[0] as RoundsOfDay;
+		const kits = first.kits.map((_, i) =>
+			kinds.reduce((sum, kind) => sum + (kind.kits[i] as number), 0),
+		);
+		return { ...first, kits, byKind: kinds.flatMap((kind) => kind.byKind) };
+	},
 });
 
 const roundsInput = { rounds: { label: "Kits in each round, expected", unit: "kits" } };
@@ -87,7 +106,7 @@ export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 	compute: ({ rounds }) =>
 		rounds.kind === "in_rounds"
 			? sumOf(rounds.kits.map((m) => once(-Math.expm1(-m))))
-			: poisson(rounds.kits[0]),
+			: poisson(rounds.kits[0] as number),
 });
 
 /** How many loads the rounds of a day make. */
@@ -102,5 +121,5 @@ export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number 
 	compute: ({ rounds, kitsInLoad }) =>
 		rounds.kind === "in_rounds"
 			? sumOf(rounds.kits.map((m) => groupsOf(poisson(m), kitsInLoad)))
-			: poisson(rounds.kits[0]),
+			: poisson(rounds.kits[0] as number),
 });

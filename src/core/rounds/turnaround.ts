@@ -78,7 +78,12 @@ export const turnaroundMinutes = calculation<FitInputs, number>({
 	},
 });
 
-function tooLong({ value, line }: GoodRow<RoundsRow>, needs: number, has: number): RefusalWords {
+/** A round that has not ended when the next one begins. */
+export function tooLong(
+	{ value, line }: GoodRow<RoundsRow>,
+	needs: number,
+	has: number,
+): RefusalWords {
 	const name = `${value.label || "The round"} at ${writeClock(value.start)}`;
 	return {
 		code: "round-too-long",

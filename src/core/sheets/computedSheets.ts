@@ -1,7 +1,11 @@
 import type { Sheet } from "../sheet.ts";
+import { dayCoverSheet } from "./dayCover.ts";
 import { dayPlanSheet } from "./dayPlan.ts";
 import { kitCoverSheet } from "./kitCover.ts";
+import { kitRegisterSheet } from "./kitRegister.ts";
+import { leversSheet } from "./levers.ts";
 import { mixingSheet } from "./mixing.ts";
+import { runSheetSheet } from "./runSheet.ts";
 import { supplyUseSheet } from "./supplyUse.ts";
 import { weekTotalSheet } from "./weekTotal.ts";
 
@@ -10,6 +14,10 @@ export const computedSheets: readonly Sheet[] = [
 	dayPlanSheet,
 	weekTotalSheet,
 	kitCoverSheet,
+	dayCoverSheet,
+	leversSheet,
+	runSheetSheet,
+	kitRegisterSheet,
 	mixingSheet,
 	supplyUseSheet,
 ];

@@ -2,7 +2,7 @@ import { computed } from "../column.ts";
 import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, wholeAmount } from "./computedValues.ts";
+import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
@@ -34,6 +34,13 @@ export const kitCoverSheet = sheet({
 			unit: "",
 			value: optional(choice(["risk", "beds"])),
 			help: "At the number needed: the chance that none is ready, or the delivery beds and spare kits.",
+		}),
+		kind: computed({
+			label: "Kind",
+			unit: "",
+			value: words(),
+			help: "Blank where all kits are alike.",
+			added: true,
 		}),
 	},
 });

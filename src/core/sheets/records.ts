@@ -1,6 +1,7 @@
 import { MOST_BIRTHS_PER_DAY } from "../births/settings.ts";
 import { typed } from "../column.ts";
 import { type RowOf, sheet } from "../sheet.ts";
+import { clockList } from "../values/clockList.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
@@ -26,6 +27,13 @@ export const recordsSheet = sheet({
 			unit: "kits",
 			value: dailyCount(),
 			help: "Kits that were used on a baby, or opened.",
+		}),
+		times: typed({
+			label: "Times of births",
+			unit: "h:min",
+			value: clockList(),
+			help: "Where they are recorded: clock times with a space between, for example 03:10 14:25.",
+			added: true,
 		}),
 	},
 });

@@ -5,6 +5,7 @@ import { chlorineSheet } from "./chlorine.ts";
 import { hoursSheet } from "./hours.ts";
 import { itemsSheet } from "./items.ts";
 import { kindsSheet } from "./kinds.ts";
+import { kindUseSheet } from "./kindUse.ts";
 import { kitsSheet } from "./kits.ts";
 import { lotsSheet } from "./lots.ts";
 import { recordsSheet } from "./records.ts";
@@ -21,6 +22,7 @@ export const typedSheets: readonly Sheet[] = [
 	roundsSheet,
 	stepsSheet,
 	kindsSheet,
+	kindUseSheet,
 	kitsSheet,
 	usageSheet,
 	itemsSheet,

@@ -14,7 +14,9 @@ const MOST_AMOUNTS = 50_000;
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */
 export function commonStep({ rates, days }: UseInputs): number {
-	const amounts = Object.values(rates).filter((rate) => rate > 0);
+	const amounts = Object.values(rates)
+		.flat()
+		.filter((rate) => rate > 0);
 	if (amounts.length === 0) return 1;
 	const exact =
 		amounts.map((rate) => Math.round(rate / FINEST)).reduce(greatestCommonDivisor) * FINEST;

@@ -7,14 +7,15 @@ export interface Rates {
 	readonly perDay: number;
 	readonly perRound: number;
 	readonly perLoad: number;
-	readonly perKit: number;
+	/** For a kit of each kind, in the order of the kinds planned for. */
+	readonly perKit: readonly number[];
 	readonly perDescale: number;
 }
 
 interface Inputs {
 	readonly usage: readonly UsageRow[];
 	readonly workers: number;
-	readonly piecesInKit: number;
+	readonly piecesInKits: readonly number[];
 }
 
 /** Adds up an item's lines; pieces go by the kit, people by the round. */
@@ -28,16 +29,16 @@ export const ratesOfItem = calculation<Inputs, Rates>({
 	inputs: {
 		usage: { label: "What is used up", unit: "in the item's measure" },
 		workers: { label: "People in a round", unit: "people", min: 1 },
-		piecesInKit: { label: "Pieces in a kit", unit: "pieces", min: 0 },
+		piecesInKits: { label: "Pieces in a kit of each kind", unit: "pieces" },
 	},
-	compute: ({ usage, workers, piecesInKit }) => {
+	compute: ({ usage, workers, piecesInKits }) => {
 		const of = (basis: UsageRow["basis"]) =>
 			usage.reduce((sum, row) => sum + (row.basis === basis ? row.quantity : 0), 0);
 		return {
 			perDay: of("day"),
 			perRound: of("round") + of("worker_round") * workers,
 			perLoad: of("load"),
-			perKit: of("kit") + of("piece") * piecesInKit,
+			perKit: piecesInKits.map((pieces) => of("kit") + of("piece") * pieces),
 			perDescale: of("descale"),
 		};
 	},

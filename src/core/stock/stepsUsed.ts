@@ -1,13 +1,16 @@
 import { upTo } from "../chlorine/measureOut.ts";
-import { always, type Counts } from "../counts/counts.ts";
-import { poisson } from "../counts/poisson.ts";
-import { either, plus, shifted, sumOf } from "../counts/sumOf.ts";
+import type { Counts } from "../counts/counts.ts";
+import { shifted, sumOf } from "../counts/sumOf.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { kitsWithUse } from "./kitsWithUse.ts";
 import type { UseInputs } from "./useOverDays.ts";
+import { withDescaling } from "./withDescaling.ts";
 
+/** Rates of an item counted in whole steps. */
 interface Steps {
 	readonly perRound: number;
 	readonly perLoad: number;
-	readonly perKit: number;
+	readonly perKit: readonly number[];
 	readonly perDescale: number;
 }
 
@@ -20,103 +23,53 @@ export function stepsUsed(
 	const steps: Steps = {
 		perRound: inSteps(rates.perRound),
 		perLoad: inSteps(rates.perLoad),
-		perKit: inSteps(rates.perKit),
+		perKit: rates.perKit.map(inSteps),
 		perDescale: descaleEvery > 0 ? inSteps(rates.perDescale) : 0,
 	};
-	const everyDay = inSteps(rates.perDay) * days.length;
-	return shifted(inRounds(steps, days, kitsInLoad, descaleEvery), everyDay);
+	const oneByOne = days.every((day) => day.kind === "after_each_use");
+	const used = oneByOne
+		? kitByKit(steps, days, descaleEvery)
+		: inRounds(steps, days, kitsInLoad, descaleEvery);
+	return shifted(used, inSteps(rates.perDay) * days.length);
+}
+
+/** Mean kits of each kind in each round of the days: meansOfRounds[round][kind]. */
+function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
+	return days.flatMap((day) =>
+		day.kits.map((_, round) => day.byKind.map((of) => of[round] as number)),
+	);
 }
 
 function inRounds(
-	steps: Steps,
-	days: UseInputs["days"],
+	{ perRound, perLoad, perKit, perDescale }: Steps,
+	days: readonly RoundsOfDay[],
 	kitsInLoad: number,
 	every: number,
 ): Counts {
-	const oneByOne = days.every((day) => day.kind === "after_each_use");
-	if (oneByOne)
-		return kitByKit(
-			steps,
-			days.reduce((sum, day) => sum + (day.kits[0] as number), 0),
-			every,
-		);
-	const means = days.flatMap((day) => [...day.kits]);
-	const perRound = means.map((m) => useOfRound(steps, m, kitsInLoad));
-	return steps.perDescale === 0
-		? sumOf(perRound)
-		: withDescaling(steps.perDescale, means, perRound, every);
-}
-
-/** Use of one round: nothing where it does not run. */
-function useOfRound(
-	{ perRound, perLoad, perKit }: Steps,
-	kits: number,
-	kitsInLoad: number,
-): Counts {
-	return mapped(poisson(kits), (n) =>
-		n === 0 ? 0 : perRound + perLoad * Math.ceil(n / kitsInLoad) + perKit * n,
+	const means = meansOfRounds(days);
+	const used = means.map((kinds) =>
+		kitsWithUse(kinds, perKit, (kits) =>
+			kits === 0 ? 0 : perRound + perLoad * Math.ceil(kits / kitsInLoad),
+		),
 	);
+	if (perDescale === 0) return sumOf(used);
+	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
+	return withDescaling(perDescale, every, used, idle);
 }
 
-/** Each kit a round and a load of its own; a descaling with the first round and every so many after. */
+/** Each kit a round and a load of its own; a descaling with the first and every so many after. */
 function kitByKit(
 	{ perRound, perLoad, perKit, perDescale }: Steps,
-	kits: number,
+	days: readonly RoundsOfDay[],
 	every: number,
 ): Counts {
-	return mapped(
-		poisson(kits),
-		(n) =>
-			n * (perRound + perLoad + perKit) +
-			(perDescale === 0 ? 0 : Math.ceil(n / every) * perDescale),
+	const kinds = perKit.map((_, kind) =>
+		days.reduce((sum, day) => sum + (day.byKind[kind]?.[0] as number), 0),
 	);
-}
-
-/**
- * Rounds in turn, keeping apart how many have run since the last descaling.
- *
- * The first round that runs descales, so that n rounds take ceil(n / every) descalings.
- */
-function withDescaling(
-	perDescale: number,
-	means: readonly number[],
-	perRound: readonly Counts[],
-	every: number,
-): Counts {
-	let sinceDescaling: (Counts | undefined)[] = [always(0)];
-	means.forEach((m, i) => {
-		const idle = Math.exp(-m);
-		const running = whenRunning(perRound[i] as Counts, idle);
-		const next: (Counts | undefined)[] = [];
-		sinceDescaling.forEach((used, phase) => {
-			if (!used) return;
-			const after = (phase + 1) % every;
-			const added = plus(phase === 0 ? shifted(used, perDescale) : used, running);
-			next[phase] = either(next[phase], { ...used, chance: used.chance.map((p) => p * idle) });
-			next[after] = either(next[after], added);
-		});
-		sinceDescaling = next;
-	});
-	return sinceDescaling.reduce(
-		(all, used) => either(all, used ?? { first: 0, chance: new Float64Array() }),
-		undefined,
-	) as Counts;
-}
-
-/** The use of a round with the chance of its not running taken out of the amount 0. */
-function whenRunning(use: Counts, idle: number): Counts {
-	const chance = Float64Array.from(use.chance);
-	if (use.first === 0) chance[0] = Math.max(0, (chance[0] as number) - idle);
-	return { first: use.first, chance };
-}
-
-/** How likely each amount is when every count stands for an amount. */
-function mapped({ first, chance }: Counts, amountOf: (count: number) => number): Counts {
-	const amounts = Array.from(chance, (_, i) => amountOf(first + i));
-	const least = Math.min(...amounts);
-	const spread = new Float64Array(Math.max(...amounts) - least + 1);
-	amounts.forEach((amount, i) => {
-		spread[amount - least] = (spread[amount - least] as number) + (chance[i] as number);
-	});
-	return { first: least, chance: spread };
+	return kitsWithUse(
+		kinds,
+		perKit,
+		(kits) =>
+			kits * (perRound + perLoad) + (perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
+	);
 }

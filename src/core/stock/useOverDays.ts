@@ -35,13 +35,17 @@ export const useExpected = calculation<UseInputs, number>({
 	inputs,
 	compute: ({ rates, days, kitsInLoad, descaleEvery }) => {
 		let use = rates.perDay * days.length;
-		for (const { kind, kits } of days)
+		for (const { kind, kits, byKind } of days) {
+			byKind.forEach((ofKind, k) => {
+				for (const m of ofKind) use += (rates.perKit[k] as number) * m;
+			});
 			for (const m of kits) {
 				const rounds = kind === "in_rounds" ? -Math.expm1(-m) : m;
 				const loads = kind === "in_rounds" ? mean(groupsOf(poisson(m), kitsInLoad)) : m;
-				use += rates.perRound * rounds + rates.perLoad * loads + rates.perKit * m;
+				use += rates.perRound * rounds + rates.perLoad * loads;
 				if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
 			}
+		}
 		return use;
 	},
 });

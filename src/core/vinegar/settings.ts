@@ -38,6 +38,15 @@ export const vinegarSettings = {
 		help: "2.5 % from 5 % vinegar is equal parts vinegar and water.",
 		source: commonPractice,
 	}),
+	descale_rinse_minutes: typed({
+		label: "Rinse and drain after vinegar",
+		unit: "min",
+		value: number({ min: 1, max: 120 }),
+		fallback: 5,
+		help: "Until there is no smell. It always stands between vinegar and chlorine.",
+		source: estimate,
+		added: true,
+	}),
 	descale_minutes: typed({
 		label: "Time in the descaling bath",
 		unit: "min",

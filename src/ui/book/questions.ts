@@ -11,8 +11,14 @@ export interface Question {
 export const questions: readonly Question[] = [
 	{ question: "This week", sheets: [THIS_WEEK, "day-plan.csv", "week-total.csv"] },
 	{ question: "What is coming?", sheets: ["births.csv", "records.csv", "hours.csv"] },
-	{ question: "What must be ready?", sheets: ["kit-cover.csv", "rounds.csv", "kits.csv", "checks.csv"] },
+	{
+		question: "What must be ready?",
+		sheets: ["kit-cover.csv", "rounds.csv", "kits.csv", "checks.csv"],
+	},
 	{ question: "What do we mix and boil?", sheets: ["mixing.csv", "chlorine.csv"] },
-	{ question: "What do we fetch?", sheets: ["supply-use.csv", "lots.csv", "usage.csv", "items.csv"] },
+	{
+		question: "What do we fetch?",
+		sheets: ["supply-use.csv", "lots.csv", "usage.csv", "items.csv"],
+	},
 	{ question: "How we work here", sheets: ["unit.csv", "steps.csv", "kinds.csv"] },
 ];

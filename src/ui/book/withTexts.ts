@@ -16,11 +16,7 @@ export function tableOf(workbook: Workbook, file: string): TextTable {
 }
 
 /** The workbook with many cells of one file replaced: one step, however many cells. */
-export function withTexts(
-	workbook: Workbook,
-	file: string,
-	changes: readonly NewText[],
-): Workbook {
+export function withTexts(workbook: Workbook, file: string, changes: readonly NewText[]): Workbook {
 	const table = tableOf(workbook, file);
 	const header = [...table.header];
 	for (const { column } of changes) if (!header.includes(column)) header.push(column);

@@ -1,5 +1,6 @@
 import { el, fill } from "../dom/el.ts";
 import type { Entry, GridCell } from "../grid/gridModel.ts";
+import { shownChoice } from "../shown/shownChoice.ts";
 
 /**
  * Shows what a cell is for and lets it be filled in here as well: on a phone,
@@ -34,7 +35,9 @@ function optionField(options: readonly string[], text: string): HTMLSelectElemen
 	const field = el(
 		"select",
 		{ id: "entry-field" },
-		...["", ...options, ...kept].map((option) => el("option", { value: option }, option)),
+		...["", ...options, ...kept].map((option) =>
+			el("option", { value: option }, shownChoice(option, options)),
+		),
 	);
 	field.value = text;
 	return field;

@@ -44,7 +44,7 @@ export function why(figure: Figure<unknown>): Explanation {
 		problems: outcome.ok ? [] : outcome.problems,
 	};
 	if (origin.kind !== "computed")
-		return { ...said, origin: originWords(figure), place: origin.place, ingredients: [] };
+		return { ...said, origin: originWords(figure), ...placeOf(figure), ingredients: [] };
 	const { formula, rounding, caution, source, inputs } = origin.calculation;
 	return {
 		...said,
@@ -59,18 +59,23 @@ export function why(figure: Figure<unknown>): Explanation {
 }
 
 function ingredient(figure: Figure<unknown>, label?: string, unit?: string): Ingredient {
-	const { origin } = figure;
 	return {
 		label: label || figure.label,
 		unit: unit || figure.unit,
 		value: shownFigure(figure),
 		origin: originWords(figure),
-		...(origin.kind === "computed" ? { figure } : { place: origin.place }),
+		...placeOf(figure),
+		...(figure.origin.kind === "computed" ? { figure } : {}),
 	};
+}
+
+function placeOf({ origin }: Figure<unknown>): { readonly place?: Place } {
+	return origin.kind === "typed" || origin.kind === "default" ? { place: origin.place } : {};
 }
 
 function originWords({ origin }: Figure<unknown>): string {
 	if (origin.kind === "computed") return "computed";
+	if (origin.kind === "name") return "the name of this row";
 	const { file, line } = origin.place;
 	const where = file === "" ? "" : titleOf(file);
 	if (origin.kind === "default") return where === "" ? "default" : `default; ${where}`;

@@ -1,8 +1,8 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Place } from "../../core/problem.ts";
 import { type Child, el, fill } from "../dom/el.ts";
-import { type Explanation, type Ingredient, why } from "./why.ts";
 import { sourceWords } from "./sourceWords.ts";
+import { type Explanation, type Ingredient, why } from "./why.ts";
 
 /** Shows why a number is what it is; computed ingredients open in turn, with a way back. */
 export function whyPane(
@@ -17,8 +17,7 @@ export function whyPane(
 		fill(
 			pane,
 			el("h2", {}, "Why this number?"),
-			trail.length > 0 &&
-				el("button", { type: "button", class: "quiet", onclick: back }, "← Back"),
+			trail.length > 0 && el("button", { type: "button", class: "quiet", onclick: back }, "← Back"),
 			...shown.flatMap((figure) =>
 				explanation(why(figure), (deeper) => open([...trail, deeper]), goTo),
 			),
@@ -39,11 +38,18 @@ function explanation(
 			"section",
 			{ class: "why" },
 			el("h3", {}, said.label),
-			el("p", { class: "why-value" }, said.value === "" ? "blank" : said.value, " ", unitOf(said.unit)),
+			el(
+				"p",
+				{ class: "why-value" },
+				said.value === "" ? "blank" : said.value,
+				" ",
+				unitOf(said.unit),
+			),
 			...said.problems.map((p) =>
 				el("p", { class: "reason" }, "Waits for: ", placeLink(p.message, p, goTo)),
 			),
-			said.origin && el("p", {}, capital(said.origin), ". ", place && placeLink("Go there", place, goTo)),
+			said.origin &&
+				el("p", {}, capital(said.origin), ". ", place && placeLink("Go there", place, goTo)),
 			said.caution && el("p", { class: "caution" }, el("strong", {}, "Caution. "), said.caution),
 			said.formula && el("p", { class: "formula" }, said.formula),
 			said.ingredients.length > 0 &&

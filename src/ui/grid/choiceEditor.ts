@@ -1,6 +1,8 @@
 import type Handsontable from "handsontable";
 import { el, fill } from "../dom/el.ts";
 
+import { shownChoice } from "../shown/shownChoice.ts";
+
 type TextEditor = typeof Handsontable.editors.TextEditor;
 
 /** A text editor with the closed list of the column beneath it: type, or take one with arrows or a click. */
@@ -20,7 +22,11 @@ export function choiceEditor(Base: TextEditor) {
 			fill(
 				this.list,
 				...options.map((option) =>
-					el("div", { class: "choice", onmousedown: (event) => this.#take(event, option) }, option),
+					el(
+						"div",
+						{ class: "choice", onmousedown: (event) => this.#take(event, option) },
+						shownChoice(option, options),
+					),
 				),
 			);
 			this.TEXTAREA.onkeydown = (event: KeyboardEvent) => this.#step(event, options);

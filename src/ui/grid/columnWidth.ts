@@ -1,13 +1,24 @@
-const CHARACTER_PX = 8.2;
-const PADDING_PX = 26;
+const CHARACTER_PX = 9.4;
+const HEAD_CHARACTER_PX = 8.4;
+const PADDING_PX = 24;
 const NARROWEST_PX = 76;
-const WIDEST_PX = 280;
+const WIDEST_PX = 300;
 
-/** Width that shows the longest of these texts on one line, and the longest word of the header. */
-export function columnWidth(header: string, texts: Iterable<string>): number {
-	let longest = Math.max(...header.split(/[\s,]+/).map((word) => word.length), header.length / 3);
+/** Width that shows these texts on one line each, the column's name on two and its unit on one. */
+export function columnWidth(label: string, unit: string, texts: Iterable<string>): number {
+	let longest = 0;
 	for (const text of texts) longest = Math.max(longest, text.length);
-	return Math.round(
-		Math.min(WIDEST_PX, Math.max(NARROWEST_PX, longest * CHARACTER_PX + PADDING_PX)),
+	const words = label.split(/\s+/).map((word) => word.length);
+	const head = Math.max(...words, twoLines(words), unit.length);
+	const wanted = Math.max(longest * CHARACTER_PX, head * HEAD_CHARACTER_PX) + PADDING_PX;
+	return Math.round(Math.min(WIDEST_PX, Math.max(NARROWEST_PX, wanted)));
+}
+
+/** The shortest line length, in characters, that breaks words of these lengths into two lines. */
+function twoLines(words: readonly number[]): number {
+	const length = (part: readonly number[]) => part.reduce((sum, word) => sum + word + 1, -1);
+	const breaks = words.map((_, at) =>
+		Math.max(length(words.slice(0, at)), length(words.slice(at))),
 	);
+	return Math.min(...breaks);
 }

@@ -5,6 +5,7 @@ import { columnWidth } from "./columnWidth.ts";
 import type { GridCell, GridModel } from "./gridModel.ts";
 
 const ROW_PX = 34;
+const HEADER_PX = 62;
 const SAMPLED_ROWS = 60;
 
 /** A sheet that the plan fills in: locked, and every cell can be asked "why?". */
@@ -27,11 +28,12 @@ export function computedGrid({ sheet, rows }: ComputedTable): GridModel {
 				label,
 				unit,
 				numeric: value?.numeric ?? false,
-				width: Math.max(columnWidth(label, sample), columnWidth(unit, [])),
+				width: columnWidth(label, unit, sample),
 			};
 		}),
 		rowCount: rows.length,
 		fixedColumns: 1,
+		headerHeight: HEADER_PX,
 		rowHeight: () => ROW_PX,
 		cell(row, at): GridCell {
 			const key = keys[at] ?? "";

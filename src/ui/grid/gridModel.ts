@@ -59,12 +59,14 @@ export interface GridModel {
 	readonly rowCount: number;
 	/** Columns that stay in place when the others scroll. */
 	readonly fixedColumns: number;
+	/** Height of the column names on screen, in pixels. */
+	readonly headerHeight: number;
 	/** Height of a row on screen, in pixels. */
 	rowHeight(row: number): number;
 	/** Number in the margin: the line of the file. Absent where rows are no lines. */
 	rowName?(row: number): string;
-	/** Name of the group that begins at this row. */
-	group?(row: number): string | undefined;
+	/** True for the last row of a group: a stronger line is drawn beneath. */
+	endsGroup?(row: number): boolean;
 	cell(row: number, column: number): GridCell;
 }
 

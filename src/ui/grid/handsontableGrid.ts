@@ -1,19 +1,21 @@
-import Handsontable from "handsontable";
 import "handsontable/dist/handsontable.css";
+import Core from "handsontable/es/core.js";
+import TextEditor from "handsontable/es/editors/textEditor.js";
+import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
+import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
 import { choiceEditor } from "./choiceEditor.ts";
 import { clipboardText } from "./clipboardText.ts";
 import type { Grid, GridEvents } from "./grid.ts";
-import { renderHeader } from "./renderHeader.ts";
 import { type GridModel, spoken } from "./gridModel.ts";
 import { LONGEST_TEXT, pasted } from "./pasted.ts";
 import { renderCell } from "./renderCell.ts";
+import { renderHeader } from "./renderHeader.ts";
 
-const HEADER_PX = 52;
 const ROOM_FOR_SCROLLBAR_PX = 18;
 const TALLEST_SHARE = 0.72;
 const TAB = 9;
 
-const ChoiceEditor = choiceEditor(Handsontable.editors.TextEditor);
+const ChoiceEditor = choiceEditor(TextEditor);
 
 /**
  * The grid, by Handsontable 6.2.2. This is the only file that knows the library.
@@ -36,7 +38,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	};
 	fillData();
 
-	const settings = (): Handsontable.GridSettings => ({
+	const layout = () => ({
 		colWidths: model.columns.map((column) => column.width),
 		columns: model.columns.map(() => ({})),
 		fixedColumnsLeft: Math.min(model.fixedColumns, model.columns.length),
@@ -44,52 +46,62 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
 		height: height(model),
 	});
-	const hot = new Handsontable(host, {
-		...settings(),
-		data,
-		colHeaders: () => "",
-		columnHeaderHeight: HEADER_PX,
-		rowHeaderWidth: 44,
-		cells: (row = 0, column = 0) => ({
-			readOnly: model.cell(row, column).kind !== "typed",
-			options: model.columns[column]?.options,
-			editor: model.columns[column]?.options ? ChoiceEditor : Handsontable.editors.TextEditor,
-			renderer: (_: unknown, td: HTMLElement, r: number, c: number) => renderCell(td, model, r, c),
-		}),
-		afterGetColHeader: (column: number, th: HTMLElement) =>
-			renderHeader(th, model.columns[column]),
-		beforeChange: (changes: readonly [number, string | number, unknown, unknown][] | null) => {
-			const asked = (changes ?? []).map(([row, column, , text]) => ({
-				row,
-				column: Number(column),
-				text: String(text ?? ""),
-			}));
-			const different = asked.filter(({ row, column, text }) => text !== data[row]?.[column]);
-			if (different.length > 0) queueMicrotask(() => events.edited(different));
-			return false;
+	const hot = new Core(
+		host,
+		{
+			...layout(),
+			data,
+			colHeaders: () => "",
+			columnHeaderHeight: first.headerHeight,
+			rowHeaderWidth: 44,
+			cells: (row = 0, column = 0) => ({
+				readOnly: model.cell(row, column).kind !== "typed",
+				options: model.columns[column]?.options,
+				editor: model.columns[column]?.options ? ChoiceEditor : TextEditor,
+				renderer: (_: unknown, td: HTMLElement, r: number, c: number) =>
+					renderCell(td, model, r, c),
+			}),
+			afterGetColHeader: (column: number, th: HTMLElement) =>
+				renderHeader(th, model.columns[column]),
+			beforeChange: (changes: readonly [number, string | number, unknown, unknown][] | null) => {
+				const asked = (changes ?? []).map(([row, column, , text]) => ({
+					row,
+					column: Number(column),
+					text: String(text ?? ""),
+				}));
+				const different = asked.filter(({ row, column, text }) => text !== data[row]?.[column]);
+				if (different.length > 0) queueMicrotask(() => events.edited(different));
+				return false;
+			},
+			afterSelection: (row: number, column: number) => {
+				for (const part of [host, ...host.querySelectorAll("textarea")])
+					part.setAttribute("aria-label", spoken(model, row, column));
+				if (!host.contains(document.activeElement)) host.focus({ preventScroll: true });
+				events.selected(row, column);
+			},
+			beforeKeyDown: (event: Event) => {
+				if ((event as KeyboardEvent).keyCode !== TAB || editing()) return;
+				stopImmediatePropagation(event);
+				hot.unlisten();
+			},
+			copyPaste: false,
+			undo: false,
+			fillHandle: false,
+			autoColumnSize: false,
+			autoRowSize: false,
+			outsideClickDeselects: false,
+			maxRows: Number.POSITIVE_INFINITY,
+			renderAllRows: false,
 		},
-		afterSelection: (row: number, column: number) => {
-			for (const part of [host, ...host.querySelectorAll("textarea")])
-				part.setAttribute("aria-label", spoken(model, row, column));
-			if (!host.contains(document.activeElement)) host.focus({ preventScroll: true });
-			events.selected(row, column);
-		},
-		beforeKeyDown: (event: Event) => {
-			if ((event as KeyboardEvent).keyCode !== TAB || editing()) return;
-			Handsontable.dom.stopImmediatePropagation(event);
-			hot.unlisten();
-		},
-		copyPaste: false,
-		undo: false,
-		fillHandle: false,
-		autoColumnSize: false,
-		autoRowSize: false,
-		outsideClickDeselects: false,
-		maxRows: Number.POSITIVE_INFINITY,
-		renderAllRows: false,
-	} as unknown as Handsontable.GridSettings);
+		rootInstanceSymbol,
+	);
+	hot.init();
 
-	const editing = () => hot.getActiveEditor()?.isOpened() ?? false;
+	const update = (settings: object) => hot.updateSettings(settings as never, false);
+	const editing = () => {
+		const editor = hot.getActiveEditor() as { isOpened?(): boolean } | undefined;
+		return editor?.isOpened?.() ?? false;
+	};
 	const quiet = () => {
 		for (const part of host.querySelectorAll(".ht_master, [class*=ht_clone]"))
 			part.setAttribute("aria-hidden", "true");
@@ -156,8 +168,8 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			const sameRows = next.rowCount === model.rowCount;
 			model = next;
 			fillData();
-			if (!sameShape) hot.updateSettings({ ...settings(), data }, false);
-			else if (!sameRows) hot.updateSettings({ data, height: height(model) }, false);
+			if (!sameShape) update({ ...layout(), data });
+			else if (!sameRows) update({ data, height: height(model) });
 			else hot.render();
 			quiet();
 		},
@@ -178,7 +190,7 @@ function isOpen(model: GridModel, row: number, column: number): boolean {
 }
 
 function height(model: GridModel): number {
-	let rows = HEADER_PX + ROOM_FOR_SCROLLBAR_PX;
+	let rows = model.headerHeight + ROOM_FOR_SCROLLBAR_PX;
 	for (let row = 0; row < model.rowCount && rows < window.innerHeight; row++)
 		rows += model.rowHeight(row);
 	return Math.min(rows, Math.max(320, Math.round(window.innerHeight * TALLEST_SHARE)));

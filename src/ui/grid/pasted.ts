@@ -34,7 +34,9 @@ export function pasted(text: string, row: number, column: number, lastColumn: nu
 	const told: string[] = [];
 	const widest = lines.reduce((most, line) => Math.max(most, line.length), 0);
 	if (lines.length > MOST_ROWS)
-		told.push(`Rows after the first ${words(MOST_ROWS)} were left out (${words(lines.length)} came).`);
+		told.push(
+			`Rows after the first ${words(MOST_ROWS)} were left out (${words(lines.length)} came).`,
+		);
 	if (widest > width)
 		told.push(`Columns after the first ${width} were left out (${words(widest)} came).`);
 	let long = 0;

@@ -4,11 +4,9 @@ import type { GridCell, GridModel } from "./gridModel.ts";
 /** Draws one cell with text nodes only. Its state is in its shape and words as well as its colour. */
 export function renderCell(td: HTMLElement, model: GridModel, row: number, column: number): void {
 	const cell = model.cell(row, column);
-	td.className = cellClasses(cell, model.columns[column]?.numeric ?? false, model.group?.(row));
+	td.className = cellClasses(cell, model.columns[column]?.numeric ?? false, model.endsGroup?.(row));
 	td.title = cell.problems?.[0]?.message ?? waitingWords(cell);
 	td.replaceChildren();
-	const group = column === 0 ? model.group?.(row) : undefined;
-	if (group) td.append(el("span", { class: "group-name" }, group));
 	if (cell.problems?.length) td.append(el("span", { class: "problem-mark" }, "!"));
 	td.append(el("span", { class: "figure" }, cell.text));
 	if (cell.beneath) td.append(el("span", { class: "beneath" }, cell.beneath));
@@ -21,7 +19,7 @@ export function waitingWords(cell: GridCell): string {
 	return "";
 }
 
-export function cellClasses(cell: GridCell, numeric: boolean, group?: string): string {
+export function cellClasses(cell: GridCell, numeric: boolean, endsGroup = false): string {
 	const classes: (string | false | undefined)[] = [
 		"cell",
 		cell.kind,
@@ -30,7 +28,7 @@ export function cellClasses(cell: GridCell, numeric: boolean, group?: string): s
 		cell.standIn && "stand-in",
 		(cell.problems?.length ?? 0) > 0 && "bad",
 		cell.waiting && "waiting",
-		group !== undefined && "group-start",
+		endsGroup && "group-end",
 	];
 	return classes.filter(Boolean).join(" ");
 }

@@ -36,15 +36,13 @@ export function semanticTable(model: GridModel): HTMLTableElement {
 function bodyRow(model: GridModel, row: number): HTMLTableRowElement {
 	const cells = model.columns.map((column, at) => {
 		const cell = model.cell(row, at);
-		const group = at === 0 ? model.group?.(row) : undefined;
 		const content = [
-			group && el("span", { class: "group-name" }, group),
 			(cell.problems?.length ?? 0) > 0 && el("span", { class: "problem-mark" }, "!"),
 			el("span", { class: "figure" }, cell.text),
 			cell.beneath && el("span", { class: "beneath" }, cell.beneath),
 			cell.problems?.[0] && el("span", { class: "reason" }, cell.problems[0].message),
 		] as const;
-		const classes = cellClasses(cell, column.numeric, model.group?.(row));
+		const classes = cellClasses(cell, column.numeric, model.endsGroup?.(row));
 		return at === 0 && cell.text !== ""
 			? el("th", { scope: "row", class: classes }, ...content)
 			: el("td", { class: classes }, ...content);

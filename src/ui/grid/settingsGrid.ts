@@ -5,16 +5,18 @@ import { lineOf } from "../../core/workbook.ts";
 import { problemsAt } from "../book/problemsAt.ts";
 import type { State } from "../book/store.ts";
 import { type NewText, tableOf } from "../book/withTexts.ts";
+import { shownChoice } from "../shown/shownChoice.ts";
 import type { CellText, GridCell, GridColumn, GridModel } from "./gridModel.ts";
 
 const ROW_PX = 34;
+const HEADER_PX = 46;
 export const VALUE_COLUMN = 1;
 
 const columns: readonly GridColumn[] = [
-	{ key: "label", label: "Setting", unit: "", numeric: false, width: 300 },
-	{ key: "value", label: "Here", unit: "blank: the default", numeric: true, width: 150 },
-	{ key: "unit", label: "Unit", unit: "", numeric: false, width: 150 },
-	{ key: "default", label: "Default", unit: "", numeric: true, width: 140 },
+	{ key: "label", label: "Setting", unit: "", numeric: false, width: 350 },
+	{ key: "value", label: "Here", unit: "blank: the default", numeric: true, width: 190 },
+	{ key: "unit", label: "Unit", unit: "", numeric: false, width: 168 },
+	{ key: "default", label: "Default", unit: "", numeric: true, width: 158 },
 ];
 
 interface SettingRow {
@@ -34,9 +36,17 @@ function settingRows(state: State): readonly SettingRow[] {
 		return { key, row: row < 0 ? undefined : row, column: column as Column<unknown> };
 	});
 	const others = keys.flatMap((key, row) =>
-		key === "" || (key in settings && keys.indexOf(key) === row) ? [] : [{ key, row, column: undefined }],
+		key === "" || (key in settings && keys.indexOf(key) === row)
+			? []
+			: [{ key, row, column: undefined }],
 	);
 	return [...known, ...others];
+}
+
+/** True for a value that differs from the default it stands over. */
+function isOwn(text: string, column: Column<unknown> | undefined): boolean {
+	if (text.trim() === "" || column?.fallback === undefined) return false;
+	return text.trim() !== column.value.write(column.fallback);
 }
 
 /** The unit's settings as a form: name, value, unit, default. Only the value can be edited. */
@@ -50,8 +60,9 @@ export function settingsGrid(state: State): GridModel {
 		const text = row === undefined ? "" : (table.rows[row]?.[valueAt] ?? "");
 		return {
 			kind: "typed",
-			text,
-			own: text.trim() !== "" && column?.fallback !== undefined,
+			text: shownChoice(text, column?.value.options),
+			raw: text,
+			own: isOwn(text, column),
 			problems: [
 				...problems(line, "value"),
 				...(line === null ? [] : problems(line, "key")),
@@ -72,6 +83,7 @@ export function settingsGrid(state: State): GridModel {
 		columns,
 		rowCount: rows.length,
 		fixedColumns: 1,
+		headerHeight: HEADER_PX,
 		rowHeight: () => ROW_PX,
 		cell(at, column) {
 			const row = rows[at];
@@ -80,7 +92,9 @@ export function settingsGrid(state: State): GridModel {
 			const { column: definition, key } = row;
 			const fallback = definition?.fallback;
 			const byDefault =
-				definition === undefined || fallback === undefined ? "" : definition.value.write(fallback);
+				definition === undefined || fallback === undefined
+					? ""
+					: shownChoice(definition.value.write(fallback), definition.value.options);
 			const texts = [definition?.label ?? key, "", definition?.unit ?? "", byDefault];
 			return { kind: "label", text: texts[column] ?? "" };
 		},

@@ -4,17 +4,21 @@ import { problemsAt } from "../book/problemsAt.ts";
 import { sheetOf, titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
 import { tableOf } from "../book/withTexts.ts";
+import { shownChoice } from "../shown/shownChoice.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { Entry, GridCell, GridColumn, GridModel } from "./gridModel.ts";
 
 const ROW_PX = 34;
+const HEADER_PX = 62;
 const SAMPLED_ROWS = 200;
 
 /** A sheet that people fill in, cell by cell as typed, with one empty row at the end to go on in. */
 export function typedGrid(state: State, file: string): GridModel {
 	const table = tableOf(state.workbook, file);
 	const definitions = sheetOf(file)?.columns ?? {};
-	const extra = table.header.filter((key, at) => !(key in definitions) && table.header.indexOf(key) === at);
+	const extra = table.header.filter(
+		(key, at) => !(key in definitions) && table.header.indexOf(key) === at,
+	);
 	const keys = [...Object.keys(definitions), ...extra];
 	const places = keys.map((key) => table.header.indexOf(key));
 	const problems = problemsAt(state.plan.problems, file);
@@ -29,6 +33,7 @@ export function typedGrid(state: State, file: string): GridModel {
 		columns,
 		rowCount: table.rows.length + 1,
 		fixedColumns: 1,
+		headerHeight: HEADER_PX,
 		rowHeight: () => ROW_PX,
 		rowName: (row) => (row < table.rows.length ? String(lineOf(table, row)) : "+"),
 		cell(row, column): GridCell {
@@ -38,7 +43,8 @@ export function typedGrid(state: State, file: string): GridModel {
 			const ofRow = line === null || column > 0 ? [] : problems(line, "");
 			return {
 				kind: "typed",
-				text: text(row, column),
+				text: shownChoice(text(row, column), columns[column]?.options),
+				raw: text(row, column),
 				problems: [...own, ...ofRow],
 				...(entries[column] ? { entry: entries[column] } : {}),
 			};
@@ -59,7 +65,7 @@ function gridColumn(
 		label,
 		unit,
 		numeric: column?.value.numeric ?? false,
-		width: Math.max(columnWidth(label, sample), columnWidth(unit, options ?? [])),
+		width: columnWidth(label, unit, [...sample, ...(options ?? [])]),
 		...(options ? { options } : {}),
 	};
 }

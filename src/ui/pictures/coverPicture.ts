@@ -2,6 +2,8 @@ import { dot, line, plot, ruleY, text } from "@observablehq/plot";
 
 /** One number of kits and how often it is not enough. */
 export interface CoverPoint {
+	/** Kind of kit; blank where the unit has only one. */
+	readonly kind: string;
 	readonly kits: number;
 	/** Needs that find no kit ready, per 1,000. */
 	readonly unmet: number;
@@ -18,7 +20,8 @@ export function coverPicture(
 	width: number,
 ): SVGElement {
 	const shown = points.filter((point) => point.unmet >= LEAST_SHOWN);
-	const own = shown.filter((point) => point.kits === owned);
+	const firsts = shown.filter((point, at) => point.kind !== shown[at - 1]?.kind);
+	const own = firsts.length === 1 ? shown.filter((point) => point.kits === owned) : [];
 	const lastKits = Math.max(...shown.map((point) => point.kits));
 	const top = Math.max(1000, target);
 	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
@@ -29,13 +32,19 @@ export function coverPicture(
 		marginRight: 24,
 		marginBottom: 40,
 		marginTop: 28,
-		x: { domain: points.map((p) => p.kits), type: "point", label: "kits in service", tickSize: 0 },
+		x: {
+			domain: [...new Set(points.map((point) => point.kits))].sort((a, b) => a - b),
+			type: "point",
+			label: "kits in service",
+			tickSize: 0,
+		},
 		y: {
 			type: "log",
 			domain: [bottom, top],
 			label: "needs in 1,000 that find no kit ready",
 			ticks: 5,
-			tickFormat: (value: number) => (value >= 1 ? value.toFixed(0) : String(Number(value.toPrecision(2)))),
+			tickFormat: (value: number) =>
+				value >= 1 ? value.toFixed(0) : String(Number(value.toPrecision(2))),
 		},
 		marks: [
 			ruleY([target], { className: "target-line" }),
@@ -47,22 +56,33 @@ export function coverPicture(
 				textAnchor: "end",
 				className: "target-label",
 			}),
-			line(shown, { x: "kits", y: "unmet", className: "cover-line" }),
+			line(shown, { x: "kits", y: "unmet", z: "kind", className: "cover-line" }),
 			dot(shown, { x: "kits", y: "unmet", r: 4, className: "cover-dot" }),
 			dot(own, { x: "kits", y: "unmet", r: 9, className: "own-dot" }),
 			text(own, {
 				x: "kits",
 				y: "unmet",
 				text: () => "this unit",
-				dy: -18,
+				dx: -12,
+				dy: 14,
+				textAnchor: "end",
 				className: "own-label",
+			}),
+			text(firsts, {
+				x: "kits",
+				y: "unmet",
+				text: "kind",
+				dx: 10,
+				dy: -22,
+				textAnchor: "start",
+				className: "kind-label",
 			}),
 			text(shown, {
 				x: "kits",
 				y: "unmet",
 				text: (point: CoverPoint) => String(Number(point.unmet.toPrecision(2))),
-				dx: 10,
-				dy: 10,
+				dx: 8,
+				dy: -9,
 				textAnchor: "start",
 				className: "cover-label",
 			}),

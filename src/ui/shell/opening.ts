@@ -26,7 +26,11 @@ export function offerDraft(store: Store): void {
 	fill(
 		dialog,
 		el("h2", {}, "Go on where you left off?"),
-		el("p", {}, `A draft was kept on this computer on ${new Date(draft.keptAt).toLocaleString()}. A draft is not a saved workbook: save it to a file.`),
+		el(
+			"p",
+			{},
+			`A draft was kept on this computer on ${new Date(draft.keptAt).toLocaleString()}. A draft is not a saved workbook: save it to a file.`,
+		),
 		el(
 			"div",
 			{ class: "choices-row" },

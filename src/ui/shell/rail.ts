@@ -6,7 +6,9 @@ export function paintRail(rail: HTMLElement, state: State, open: string): void {
 		const file = link.dataset.sheet ?? "";
 		if (file === open) link.setAttribute("aria-current", "page");
 		else link.removeAttribute("aria-current");
-		const errors = state.plan.problems.filter((p) => p.weight === "error" && p.file === file).length;
+		const errors = state.plan.problems.filter(
+			(p) => p.weight === "error" && p.file === file,
+		).length;
 		const mark = link.querySelector<HTMLElement>(".rail-mark");
 		if (!mark) continue;
 		mark.hidden = errors === 0;

@@ -2,7 +2,7 @@ import { demoWorkbook } from "../book/demo.ts";
 import { emptyWorkbook } from "../book/emptyWorkbook.ts";
 import type { State, Store } from "../book/store.ts";
 import { byId } from "../dom/el.ts";
-import { type Opened, askForFiles } from "../files/openFiles.ts";
+import { askForFiles, type Opened } from "../files/openFiles.ts";
 import { saveWorkbook } from "../files/saveWorkbook.ts";
 import { unitSetting } from "../views/unitSettings.ts";
 
@@ -34,5 +34,10 @@ export function paintTopBar(state: State, draftTrouble: string | undefined): voi
 
 function fileName(state: State): string {
 	const words = `${unitSetting(state, "unit_name") ?? "workbook"} ${unitSetting(state, "plan_start") ?? ""}`;
-	return words.replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "").slice(0, 60) || "workbook";
+	return (
+		words
+			.replace(/[^\p{L}\p{N}]+/gu, "-")
+			.replace(/^-|-$/g, "")
+			.slice(0, 60) || "workbook"
+	);
 }

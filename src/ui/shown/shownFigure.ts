@@ -5,7 +5,8 @@ import { shownNumber, shownPlain, shownUp } from "./shownNumber.ts";
 /** Stands where there is no answer; the reason is beside it. */
 export const DASH = "–";
 
-const LONGEST_LIST = 8;
+const LONGEST_LIST = 4;
+const DIGITS_IN_LISTS = 3;
 
 /** The value of a figure of any kind in words, or a dash. */
 export function shownFigure(figure: Figure<unknown>): string {
@@ -26,13 +27,21 @@ function shownValue(value: unknown): string {
 	if (value === null || value === undefined || value === "") return "";
 	if (typeof value === "number") return shownPlain(value);
 	if (Array.isArray(value)) return shownList(value);
+	if (value instanceof Float64Array) return shownList([...value]);
 	if (typeof value === "object") return shownParts(value);
 	return String(value);
 }
 
 function shownList(values: readonly unknown[]): string {
-	const first = values.slice(0, LONGEST_LIST).map(shownValue).join("; ");
+	const first = values.slice(0, LONGEST_LIST).map(shownBriefly).join("; ");
 	return values.length > LONGEST_LIST ? `${first}; … (${values.length} in all)` : first;
+}
+
+/** Long lists stand for a shape, so three digits say enough. */
+function shownBriefly(value: unknown): string {
+	return typeof value === "number"
+		? shownPlain(Number(value.toPrecision(DIGITS_IN_LISTS)))
+		: shownValue(value);
 }
 
 function shownParts(value: object): string {

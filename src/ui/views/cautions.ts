@@ -1,21 +1,6 @@
 import { el } from "../dom/el.ts";
 
-/** What can hurt someone where chlorine is mixed. Stands over every instruction to mix. */
-export const mixingCautions: readonly string[] = [
-	"Never let chlorine meet vinegar or any acid, or ammonia or urine: poisonous gas.",
-	"Product into water, never water onto product.",
-	"Open the windows or work outside; gloves, eye protection and apron on.",
-	"Label it at once: date, time mixed, discard time. Keep it from children, heat and light.",
-];
-
-/** What can hurt someone in a day's work; short, for the plan and its printed page. */
-export const weekCautions: readonly string[] = [
-	"Chlorine and vinegar never in the same basin, and never one after the other without a rinse.",
-	"Product into water; windows open; gloves, eye protection, apron.",
-	"Boiling water scalds: carry it covered, keep children away, let it cool before hands go in.",
-	"Label every mixed solution with date, time and discard time.",
-];
-
+/** A list of cautions; it stands where the act is. */
 export function cautionList(cautions: readonly string[]): HTMLElement {
 	return el(
 		"aside",
@@ -24,7 +9,3 @@ export function cautionList(cautions: readonly string[]): HTMLElement {
 		el("ul", {}, ...cautions.map((words) => el("li", {}, words))),
 	);
 }
-
-/** Whose word comes before this workbook's. */
-export const standing =
-	"A planning aid, not a validated process. Your national protocol, the maker's instructions and licensed practice come first.";

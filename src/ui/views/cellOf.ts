@@ -1,5 +1,5 @@
-import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Place } from "../../core/problem.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
 import type { State } from "../book/store.ts";
 import { tableOf } from "../book/withTexts.ts";

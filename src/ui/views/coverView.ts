@@ -3,7 +3,7 @@ import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
 import { type CoverPoint, coverPicture } from "../pictures/coverPicture.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
-import { firstEnough, numberIn } from "./headline.ts";
+import { enoughRows, numberIn, wordIn } from "./headline.ts";
 import { unitSetting } from "./unitSettings.ts";
 
 const WIDEST_PX = 760;
@@ -14,14 +14,18 @@ export function coverView(state: State, room: number): HTMLElement | undefined {
 	const points = rows.flatMap((row): CoverPoint[] => {
 		const kits = numberIn(row, "kits");
 		const unmet = numberIn(row, "unmet_per_1000_uses");
-		return kits === undefined || unmet === undefined ? [] : [{ kits, unmet }];
+		const kind = wordIn(row, "kind");
+		return kits === undefined || unmet === undefined ? [] : [{ kind, kits, unmet }];
 	});
 	const target = unitSetting(state, "unmet_per_1000_uses");
 	if (points.length === 0 || target === undefined) return undefined;
 	const owned = numberIn(state.plan.tables["day-plan.csv"]?.rows[0], "kits_in_service");
 	const picture = coverPicture(points, target, owned, Math.min(WIDEST_PX, Math.max(280, room)));
 	picture.setAttribute("role", "img");
-	picture.setAttribute("aria-label", "Needs that find no kit ready, by number of kits; the table below has the numbers.");
+	picture.setAttribute(
+		"aria-label",
+		"Needs that find no kit ready, by number of kits; the table below has the numbers.",
+	);
 	return el(
 		"figure",
 		{ class: "picture" },
@@ -30,8 +34,13 @@ export function coverView(state: State, room: number): HTMLElement | undefined {
 	);
 }
 
-function sentence(points: readonly CoverPoint[], target: number, owned: number | undefined): string {
-	const own = points.find((point) => point.kits === owned);
+function sentence(
+	points: readonly CoverPoint[],
+	target: number,
+	owned: number | undefined,
+): string {
+	const kinds = new Set(points.map((point) => point.kind));
+	const own = kinds.size === 1 ? points.find((point) => point.kits === owned) : undefined;
 	const each = "Each further kit cuts the needs that find none ready many times over";
 	const aim = `the line is the most this unit accepts: ${shownPlain(target)} in 1,000`;
 	if (!own) return `${each}; ${aim}.`;
@@ -39,9 +48,10 @@ function sentence(points: readonly CoverPoint[], target: number, owned: number |
 }
 
 function rule(state: State): string {
-	const outcome = firstEnough(state)?.deciding?.outcome;
-	const deciding = outcome?.ok ? outcome.value : "";
-	if (deciding === "beds") return "Decided by the beds: one kit for each delivery bed, and the spares.";
-	if (deciding === "risk") return "Decided by the risk: the first number under the line.";
-	return "";
+	const deciding = new Set(enoughRows(state).map((row) => wordIn(row, "deciding")));
+	const words = [
+		deciding.has("risk") && "Decided by the risk: the first number under the line.",
+		deciding.has("beds") && "Decided by the beds: one kit for each delivery bed, and the spares.",
+	];
+	return words.filter(Boolean).join(" ");
 }

@@ -21,7 +21,7 @@ export function numberIn(row: ComputedRow | undefined, key: string): number | un
 	return outcome?.ok && typeof outcome.value === "number" ? outcome.value : undefined;
 }
 
-function wordIn(row: ComputedRow | undefined, key: string): string {
+export function wordIn(row: ComputedRow | undefined, key: string): string {
 	const outcome = row?.[key]?.outcome;
 	return outcome?.ok ? String(outcome.value ?? "") : "";
 }
@@ -43,19 +43,32 @@ function weekHeadline(state: State): string {
 		: `${kits(needed)} ${needed === 1 ? "is" : "are"} needed; this unit has only ${owned} in service`;
 }
 
-/** The row of the cover table that is the first to be enough. */
-export function firstEnough(state: State): ComputedRow | undefined {
-	return rowsOf(state, kitCoverSheet.file).find((row) => wordIn(row, "enough") === "yes");
+/** For each kind of kit, the row of the cover table that is the first to be enough. */
+export function enoughRows(state: State): ComputedRow[] {
+	const enough = rowsOf(state, kitCoverSheet.file).filter((row) => wordIn(row, "enough") === "yes");
+	return enough.filter(
+		(row, at) => at === 0 || wordIn(row, "kind") !== wordIn(enough[at - 1], "kind"),
+	);
 }
 
 function coverHeadline(state: State): string {
-	const needed = numberIn(firstEnough(state), "kits");
-	if (needed === undefined) return titleOf(kitCoverSheet.file);
-	return needed > 1 ? `${kits(needed)} are enough; ${needed - 1} ${needed === 2 ? "is" : "are"} not` : "1 kit is enough";
+	const rows = enoughRows(state);
+	if (rows.length === 0) return titleOf(kitCoverSheet.file);
+	return rows.map((row) => enoughWords(row, rows.length > 1)).join("; ");
+}
+
+function enoughWords(row: ComputedRow, named: boolean): string {
+	const needed = numberIn(row, "kits") ?? 0;
+	if (named) return `${wordIn(row, "kind")}: ${needed}`;
+	const fewer = needed - 1;
+	if (fewer === 0) return "1 kit is enough";
+	return `${kits(needed)} are enough; ${fewer} ${fewer === 1 ? "is" : "are"} not`;
 }
 
 function mixingHeadline(state: State): string {
-	const row = rowsOf(state, mixingSheet.file).find((r) => numberIn(r, "product_quantity") !== undefined);
+	const row = rowsOf(state, mixingSheet.file).find(
+		(r) => numberIn(r, "product_quantity") !== undefined,
+	);
 	const quantity = numberIn(row, "product_quantity");
 	const water = numberIn(row, "water_litres");
 	const litres = numberIn(row, "litres");

@@ -1,9 +1,9 @@
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
-import { standing } from "./cautions.ts";
-import { daysOf } from "./weekGrid.ts";
+import { standing } from "./cautionWords.ts";
 import { unitSetting } from "./unitSettings.ts";
+import { daysOf } from "./weekGrid.ts";
 
 /** Unit and dates, for the head of a printed page. */
 export function printedHead(state: State): Child[] {

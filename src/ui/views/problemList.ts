@@ -48,7 +48,11 @@ function item(problem: Problem, goTo: (place: Place) => void): HTMLLIElement {
 	return el(
 		"li",
 		{},
-		el("span", { class: "problem-mark", "aria-hidden": "true" }, problem.weight === "error" ? "!" : "i"),
+		el(
+			"span",
+			{ class: "problem-mark", "aria-hidden": "true" },
+			problem.weight === "error" ? "!" : "i",
+		),
 		el("span", { class: "problem-words" }, problem.message),
 		where !== "" &&
 			el(

@@ -1,6 +1,6 @@
+import { birthsSheet } from "../../core/sheets/births.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
-import { birthsSheet } from "../../core/sheets/births.ts";
 import { THIS_WEEK } from "../book/questions.ts";
 import { isTyped } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
@@ -22,11 +22,7 @@ export function sheetGrid(state: State, file: string): GridModel | undefined {
 }
 
 /** The workbook after texts were typed or pasted into the cells of a sheet. */
-export function editedWorkbook(
-	state: State,
-	file: string,
-	changes: readonly CellText[],
-): Workbook {
+export function editedWorkbook(state: State, file: string, changes: readonly CellText[]): Workbook {
 	const { workbook } = state;
 	if (file === THIS_WEEK) {
 		const days = daysOf(state);
@@ -36,8 +32,7 @@ export function editedWorkbook(
 		});
 		return withTexts(workbook, birthsSheet.file, birthsTexts(state, figures));
 	}
-	if (file === unitSheet.file)
-		return withTexts(workbook, file, settingTexts(state, changes));
+	if (file === unitSheet.file) return withTexts(workbook, file, settingTexts(state, changes));
 	const keys = typedGrid(state, file).columns.map((column) => column.key);
 	const texts = changes.flatMap(({ row, column, text }) => {
 		const key = keys[column];

@@ -13,12 +13,13 @@ import type { Grid } from "../grid/grid.ts";
 import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/handsontableGrid.ts";
 import { semanticTable } from "../grid/semanticTable.ts";
-import { cautionList, mixingCautions, weekCautions } from "./cautions.ts";
+import { cautionList } from "./cautions.ts";
+import { mixingCautions, weekCautions } from "./cautionWords.ts";
 import { cellOf } from "./cellOf.ts";
 import { coverView } from "./coverView.ts";
 import { headline } from "./headline.ts";
-import { problemList } from "./problemList.ts";
 import { printedFoot, printedHead } from "./printedPage.ts";
+import { problemList } from "./problemList.ts";
 import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
 import { weekWords } from "./weekWords.ts";
 
@@ -42,8 +43,8 @@ export class SheetView {
 	readonly #under = el("div", { class: "under" });
 	readonly #head = el("div", { class: "print-only" });
 	readonly #foot = el("div", { class: "print-only" });
-	#grid?: Grid;
-	#model?: GridModel;
+	#grid: Grid | undefined;
+	#model: GridModel | undefined;
 
 	constructor(file: string, place: HTMLElement, around: Surroundings) {
 		this.file = file;
@@ -54,7 +55,7 @@ export class SheetView {
 			el("header", { class: "sheet-head" }, this.#title, this.#about),
 			this.#over,
 			this.#tools(),
-			el("div", { class: "desk" }, this.#host, this.#pane),
+			el("div", { class: file === THIS_WEEK ? "desk week" : "desk" }, this.#host, this.#pane),
 			this.#table,
 			this.#under,
 			this.#foot,
@@ -67,7 +68,11 @@ export class SheetView {
 		this.#title.textContent = headline(state, this.file);
 		const about = this.file === THIS_WEEK ? weekWords(state) : (sheetOf(this.file)?.about ?? "");
 		fill(this.#about, el("p", {}, about));
-		fill(this.#over, this.#picture(state), this.file === mixingSheet.file && cautionList(mixingCautions));
+		fill(
+			this.#over,
+			this.#picture(state),
+			this.file === mixingSheet.file && cautionList(mixingCautions),
+		);
 		this.#paintGrid(state);
 		const own = state.plan.problems.filter((problem) => problem.file === this.file);
 		fill(
@@ -160,7 +165,8 @@ export class SheetView {
 			"div",
 			{ class: "tools" },
 			asTable,
-			this.file !== THIS_WEEK && el("button", { type: "button", onclick: save }, "Save this sheet (CSV)"),
+			this.file !== THIS_WEEK &&
+				el("button", { type: "button", onclick: save }, "Save this sheet (CSV)"),
 			hasRows && el("button", { type: "button", onclick: remove }, "Delete row"),
 			this.file === THIS_WEEK &&
 				el("button", { type: "button", onclick: () => window.print() }, "Print this page"),

@@ -11,11 +11,13 @@ import { shownCell } from "../shown/shownFigure.ts";
 import { birthsOfDays } from "./weekBirths.ts";
 import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
 
-const ROW_PX = 50;
-const GROUP_ROW_PX = 62;
-const MEASURE_PX = 158;
-const DAY_PX = 86;
-const TOTAL_PX = 104;
+const HEADER_PX = 46;
+const ROW_PX = 46;
+const MEASURE_PX = 190;
+const NARROW_MEASURE_PX = 138;
+const NARROW_SCREEN_PX = 640;
+const DAY_PX = 82;
+const TOTAL_PX = 96;
 
 /** The days of the plan, as dates. Empty where the plan has no days yet. */
 export function daysOf(state: State): string[] {
@@ -36,9 +38,10 @@ export function weekGrid(state: State): GridModel {
 	const totals = totalsOf(state);
 	const births = birthsOfDays(state);
 	const problems = problemsAt(state.plan.problems, birthsSheet.file);
-	const dayColumns = days.map(
-		(date): GridColumn => ({ key: date, label: shownDay(date), unit: "", numeric: true, width: DAY_PX }),
-	);
+	const dayColumns = days.map((date): GridColumn => {
+		const [day = "", ...rest] = shownDay(date).split(" ");
+		return { key: date, label: day, unit: rest.join(" "), numeric: true, width: DAY_PX };
+	});
 	const dayCell = (measure: WeekMeasure, day: number): GridCell => {
 		const row = rows[day] ?? {};
 		return {
@@ -62,7 +65,7 @@ export function weekGrid(state: State): GridModel {
 			standIn: !isOwn,
 			problems: wrong,
 			entry: {
-				label: `${label}, ${dayColumns[day]?.label ?? ""}`,
+				label: `${label}, ${shownDay(days[day] ?? "")}`,
 				unit,
 				help,
 				allowed: value.allowed,
@@ -78,7 +81,7 @@ export function weekGrid(state: State): GridModel {
 			: [total.set_aside, total.expected];
 		const key = measure.totalIsExpected ? "expected" : "set_aside";
 		const smallKey = measure.totalIsExpected ? "set_aside" : "expected";
-		const word = measure.totalIsExpected ? "plan for" : "expected";
+		const word = measure.totalIsExpected ? "plan" : "exp.";
 		return {
 			...figureCell("computed", large, measure.large),
 			...(small && measure.small
@@ -91,31 +94,47 @@ export function weekGrid(state: State): GridModel {
 	return {
 		name: "The plan: days across, measures down",
 		columns: [
-			{ key: "measure", label: "Set aside", unit: "expected beneath", numeric: false, width: MEASURE_PX },
+			{
+				key: "measure",
+				label: "Set aside",
+				unit: "exp.: expected",
+				numeric: false,
+				width: window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX,
+			},
 			...dayColumns,
-			{ key: "total", label: "Whole period", unit: `${days.length} days`, numeric: true, width: TOTAL_PX },
+			{
+				key: "total",
+				label: "In all",
+				unit: `${days.length} days`,
+				numeric: true,
+				width: TOTAL_PX,
+			},
 		],
 		rowCount: weekMeasures.length,
 		fixedColumns: 1,
-		rowHeight: (row) => (weekMeasures[row]?.group ? GROUP_ROW_PX : ROW_PX),
-		group: (row) => weekMeasures[row]?.group,
+		headerHeight: HEADER_PX,
+		rowHeight: () => ROW_PX,
+		endsGroup: (row) => weekMeasures[row]?.group !== weekMeasures[row + 1]?.group,
 		cell(row, column) {
 			const measure = weekMeasures[row];
 			if (!measure) return { kind: "label", text: "" };
-			if (column === 0) return labelCell(measure, rows[0]);
+			if (column === 0) return labelCell(measure, rows[0], totals);
 			if (column > days.length) return totalCell(measure);
 			return row === 0 ? birthsCell(measure, column - 1) : dayCell(measure, column - 1);
 		},
 	};
 }
 
-function labelCell(measure: WeekMeasure, first: ComputedRow | undefined): GridCell {
+function labelCell(
+	measure: WeekMeasure,
+	first: ComputedRow | undefined,
+	totals: ReadonlyMap<string, ComputedRow>,
+): GridCell {
 	const product = first?.chlorine_product?.outcome;
-	const name =
-		measure.total === "chlorine" && product?.ok ? `: ${String(product.value)}` : "";
-	const figure = first?.[measure.large];
-	const unit = measure.unit === "" ? (figure?.unit ?? "") : measure.unit;
-	return { kind: "label", text: measure.label + name, beneath: unit };
+	const name = measure.total === "chlorine" && product?.ok ? `${String(product.value)}, ` : "";
+	const ownUnit = totals.get(measure.total ?? "")?.unit?.outcome;
+	const unit = measure.unit === "" && ownUnit?.ok ? String(ownUnit.value) : measure.unit;
+	return { kind: "label", text: measure.label, beneath: name + unit };
 }
 
 function totalsOf(state: State): Map<string, ComputedRow> {

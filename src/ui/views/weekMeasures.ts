@@ -1,6 +1,7 @@
 /** One row of the plan as people read it: its columns in day-plan.csv and its total in week-total.csv. */
 export interface WeekMeasure {
-	readonly group?: string;
+	/** Measures of one kind of work stand together. */
+	readonly group: string;
 	readonly label: string;
 	readonly unit: string;
 	/** Column shown large. */
@@ -13,21 +14,21 @@ export interface WeekMeasure {
 	readonly totalIsExpected?: boolean;
 }
 
-const expected = (column: string) => ({ column, word: "expected" });
+const expected = (column: string) => ({ column, word: "exp." });
 
 /** The measures of the plan, in the order of the work. Births stand first and can be edited. */
 export const weekMeasures: readonly WeekMeasure[] = [
 	{
-		group: "Births",
+		group: "births",
 		label: "Births expected",
 		unit: "births",
 		large: "births_expected",
-		small: { column: "births_set_aside", word: "plan for" },
+		small: { column: "births_set_aside", word: "plan" },
 		total: "births",
 		totalIsExpected: true,
 	},
 	{
-		group: "Kits",
+		group: "kits",
 		label: "Kits to reprocess",
 		unit: "kits",
 		large: "kits_to_reprocess_set_aside",
@@ -35,13 +36,14 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "kits_to_reprocess",
 	},
 	{
+		group: "kits",
 		label: "Kits needed",
 		unit: "kits",
 		large: "kits_needed",
-		small: { column: "kits_in_service", word: "in service" },
+		small: { column: "kits_in_service", word: "have" },
 	},
 	{
-		group: "Rounds",
+		group: "rounds",
 		label: "Rounds that run",
 		unit: "rounds",
 		large: "rounds_set_aside",
@@ -49,7 +51,7 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "rounds",
 	},
 	{
-		group: "Solution",
+		group: "solution",
 		label: "Chlorine solution",
 		unit: "L",
 		large: "solution_litres_set_aside",
@@ -57,14 +59,14 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "solution_litres",
 	},
 	{
-		group: "Product",
-		label: "Product to measure",
+		group: "product",
+		label: "Product",
 		unit: "",
 		large: "chlorine_quantity_set_aside",
 		total: "chlorine",
 	},
 	{
-		group: "Boiled water",
+		group: "boiled water",
 		label: "Boiled water",
 		unit: "L",
 		large: "boiled_litres_set_aside",
@@ -72,13 +74,14 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "boiled_litres",
 	},
 	{
+		group: "boiled water",
 		label: "Rinse buckets",
 		unit: "buckets",
 		large: "boiled_buckets_set_aside",
 		total: "boiled_buckets",
 	},
 	{
-		group: "Vinegar",
+		group: "vinegar",
 		label: "Vinegar",
 		unit: "L",
 		large: "vinegar_litres_set_aside",
@@ -86,7 +89,7 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "vinegar_litres",
 	},
 	{
-		group: "Gauze",
+		group: "gauze",
 		label: "Gauze",
 		unit: "pieces",
 		large: "gauze_pieces_set_aside",

@@ -5,5 +5,5 @@ import { unitSetting } from "./unitSettings.ts";
 export function weekWords(state: State): string {
 	const confidence = unitSetting(state, "plan_confidence") ?? 0.95;
 	const of100 = Number((confidence * 100).toPrecision(4));
-	return `Large: what to set aside, enough on at least ${of100} of 100 such days. Small: what is expected on average. A week's total is smaller than its days added up, because quiet days make up for busy ones. Births can be typed over.`;
+	return `Large: what to set aside, enough on at least ${of100} of 100 such days. Small: what is expected on average. In all: for the whole period together, where quiet days make up for busy ones.`;
 }

@@ -1,9 +1,9 @@
 import { calculation, derive, nameFigure } from "../../calculation.ts";
-import type { ComputedTable } from "../../computedTable.ts";
+import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
 import type { Cover } from "../../kits/cover.ts";
 import { kitCoverSheet } from "../../sheets/kitCover.ts";
 import { sources } from "../../sources.ts";
-import type { CoverFigures } from "../coverFigures.ts";
+import type { CoverFigures, KindCover } from "../coverFigures.ts";
 
 const unmetWithKits = calculation<{ cover: Cover; kits: number }, number>({
 	key: "unmet_per_1000_uses",
@@ -19,19 +19,22 @@ const unmetWithKits = calculation<{ cover: Cover; kits: number }, number>({
 	compute: ({ cover, kits }) => cover.unmetPer1000[kits - 1] as number,
 });
 
-/** One row for each number of kits, to three beyond those needed. */
-export function kitCoverTable({ cover }: CoverFigures): ComputedTable {
-	const { outcome } = cover;
-	if (!outcome.ok) return { sheet: kitCoverSheet, rows: [] };
-	const { kitsNeeded, decidedBy, unmetPer1000 } = outcome.value;
-	const rows = unmetPer1000.map((_, i) => {
+/** For each kind, one row for each number of kits, to three beyond those needed. */
+export function kitCoverTable({ kinds }: CoverFigures): ComputedTable {
+	return { sheet: kitCoverSheet, rows: kinds.flatMap(rowsOfKind) };
+}
+
+function rowsOfKind({ name, cover }: KindCover): ComputedRow[] {
+	if (!cover.outcome.ok) return [];
+	const { kitsNeeded, decidedBy, unmetPer1000 } = cover.outcome.value;
+	return unmetPer1000.map((_, i) => {
 		const kits = nameFigure("Kits", i + 1);
 		return {
+			kind: nameFigure("Kind", name),
 			kits,
 			unmet_per_1000_uses: derive(unmetWithKits, { cover, kits }),
 			enough: nameFigure("Enough", i + 1 >= kitsNeeded ? "yes" : "no"),
 			deciding: nameFigure("Decided by", i + 1 === kitsNeeded ? decidedBy : ""),
 		};
 	});
-	return { sheet: kitCoverSheet, rows };
 }

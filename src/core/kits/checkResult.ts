@@ -1,0 +1,43 @@
+import type { ChecksRow } from "../sheets/checks.ts";
+
+/** What a check says of a kit; it is computed, never typed. */
+export type CheckResult = "ready" | "reprocess" | "repair" | "incomplete";
+
+export interface Checked {
+	readonly result: CheckResult;
+	/** Pieces short of the kind's list. */
+	readonly missing: number;
+	/** Why, in words; "" where the kit is ready. */
+	readonly reason: string;
+}
+
+const tests = {
+	bag_refills: "the bag does not refill",
+	valve_moves: "the valve does not move",
+	seal_holds: "the seal does not hold",
+	relief_opens: "the pressure relief does not open",
+	suction_holds: "the suction does not hold",
+} as const;
+
+/**
+ * The result of a readiness check against the kind's list of pieces.
+ *
+ * Too few pieces: incomplete. A failed function test: repair. Not clean:
+ * reprocess. Only a kit that passes all of them is ready. A test left blank does
+ * not apply to the kit. Undefined where the check was not finished: pieces not
+ * counted, more counted than listed, cleanliness not judged.
+ *
+ * @param listed pieces of the kind's list
+ * @example 11 of 12 pieces counted → incomplete, 1 missing
+ */
+export function checkResult(check: ChecksRow, listed: number): Checked | undefined {
+	const counted = check.pieces_counted;
+	if (counted === null || counted > listed || check.clean === null) return undefined;
+	const missing = listed - counted;
+	if (missing > 0)
+		return { result: "incomplete", missing, reason: `${missing} of ${listed} pieces missing` };
+	const failed = Object.entries(tests).find(([test]) => check[test as keyof typeof tests] === "no");
+	if (failed) return { result: "repair", missing, reason: failed[1] };
+	if (check.clean === "no") return { result: "reprocess", missing, reason: "not clean" };
+	return { result: "ready", missing, reason: "" };
+}

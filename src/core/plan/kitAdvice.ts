@@ -1,0 +1,77 @@
+import type { Figure } from "../calculation.ts";
+import type { KitReadiness } from "../kits/readiness.ts";
+import { valueIn } from "../outcome.ts";
+import { advice, type Problem } from "../problem.ts";
+import { kitsSheet } from "../sheets/kits.ts";
+import type { KindCover } from "./coverFigures.ts";
+import type { PlanTables } from "./planTables.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** What the reader should know about the kits although every number stands. */
+export function kitAdvice(unit: UnitFigures, { days, cover }: PlanTables): Problem[] {
+	return [
+		...cover.kinds.flatMap(tooFewKits),
+		...unit.readiness.flatMap(leftOut),
+		...mostlyExpiries(days),
+	];
+}
+
+function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
+	const have = valueIn(kitsInService);
+	const need = valueIn(kitsNeeded);
+	if (have === undefined || need === undefined || have >= need) return [];
+	const ofKind = name ? ` of the kind ${name}` : "";
+	return [
+		advice(
+			{ file: "kits.csv", line: null, column: "status" },
+			{
+				code: "too-few-kits",
+				received: `${have} kits in service`,
+				allowed: `at least ${need}`,
+				message:
+					have === 0
+						? `No kit${ofKind} is in service; ${need} are needed.`
+						: `${have} kits${ofKind} are in service and ${need} are needed.`,
+			},
+		),
+	];
+}
+
+/** A kit that the register calls in service and the plan does not count on. */
+function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem[] {
+	if (serves || kit.value.status === "out_of_service") return [];
+	const then =
+		missing > 0
+			? "Find or order what is missing, then check it again."
+			: "It counts again once a later check passes.";
+	return [
+		advice(
+			{ file: kitsSheet.file, line: kit.line, column: "kit" },
+			{
+				code: "kit-left-out",
+				received: state,
+				allowed: "a kit whose latest check passed, not out of date",
+				message: `Kit ${kit.value.kit} is not counted: ${reason}. ${then}`,
+			},
+		),
+	];
+}
+
+function mostlyExpiries(days: PlanTables["days"]): Problem[] {
+	const sum = (of: (day: PlanTables["days"][number]) => Figure) =>
+		days.reduce((all, day) => all + (valueIn(of(day)) ?? Number.NaN), 0);
+	const expired = sum((day) => day.expiries);
+	const all = sum((day) => day.toReprocess);
+	if (!(expired > all / 2)) return [];
+	return [
+		advice(
+			{ file: "kits.csv", line: null, column: "status" },
+			{
+				code: "mostly-expiries",
+				received: `${expired.toFixed(1)} of ${all.toFixed(1)} kits`,
+				allowed: "",
+				message: `More than half of the kits to reprocess (${expired.toFixed(1)} of ${all.toFixed(1)}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
+			},
+		),
+	];
+}

@@ -1,0 +1,45 @@
+import { valueIn } from "../outcome.ts";
+import { advice, type Problem } from "../problem.ts";
+import { usableLots } from "../stock/usableLots.ts";
+import type { IsoDate } from "../values/date.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** What the reader should know about the chlorine products although every number stands. */
+export function productAdvice(unit: UnitFigures, firstDay: IsoDate): Problem[] {
+	return [...productWithoutLot(unit, firstDay), ...productsNotInStore(unit)];
+}
+
+function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
+	const product = valueIn(productInUse.name);
+	if (product === undefined || usableLots(read.tables.lots, product, firstDay).length > 0)
+		return [];
+	return [
+		advice(
+			{ file: "lots.csv", line: null, column: "lot" },
+			{
+				code: "no-usable-lot",
+				received: "no lot",
+				allowed: "a lot in the store that is not out of date",
+				message: `No lot of ${product} can be used on ${firstDay}; the plan goes by the strength on its label.`,
+			},
+		),
+	];
+}
+
+function productsNotInStore({ read }: UnitFigures): Problem[] {
+	const { chlorine, items } = read.tables;
+	const known = new Set([...items.rows, ...items.badRows].map((row) => row.value.item));
+	return chlorine.rows
+		.filter(({ value }) => !known.has(value.product))
+		.map(({ value, line }) =>
+			advice(
+				{ file: "chlorine.csv", line, column: "product" },
+				{
+					code: "unknown-item",
+					received: value.product,
+					allowed: "an item listed in items.csv",
+					message: `${value.product} is not among the items of the store, so it cannot be counted or ordered.`,
+				},
+			),
+		);
+}

@@ -1,0 +1,138 @@
+import { calculation, derive, type Figure, Refusal } from "../calculation.ts";
+import { setAside } from "../counts/counts.ts";
+import { confidenceInput } from "../counts/measures.ts";
+import { poisson } from "../counts/poisson.ts";
+import type { GoodRow } from "../read/readTable.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { type TimedStep, timedSteps } from "../rounds/timedSteps.ts";
+import { gapsBetween, tooLong } from "../rounds/turnaround.ts";
+import type { RoundsRow } from "../sheets/rounds.ts";
+import type { StepsRow } from "../sheets/steps.ts";
+import { commonPractice } from "../sources.ts";
+import type { IsoDate } from "../values/date.ts";
+import type { DayFigures } from "./dayFigures.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** One round of one day, by the clock. */
+export interface RoundPlan {
+	readonly date: IsoDate;
+	readonly round: GoodRow<RoundsRow>;
+	readonly steps: Figure<readonly TimedStep[]>;
+}
+
+interface Inputs {
+	readonly steps: readonly StepsRow[];
+	readonly kitsInRounds: RoundsOfDay;
+	readonly kitsInService: number;
+	readonly confidence: number;
+	readonly workers: number;
+	readonly kitsInLoad: number;
+	readonly rounds: readonly GoodRow<RoundsRow>[];
+	readonly index: number;
+	readonly descaleMinutes: number;
+	readonly rinseMinutes: number;
+}
+
+/** The steps of a round with their times, for the kits set aside for it; it must end before the next begins. */
+const stepsOfRound = calculation<Inputs, readonly TimedStep[]>({
+	key: "steps_of_round",
+	label: "Steps of the round by the clock",
+	unit: "",
+	formula:
+		"One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load.",
+	source: commonPractice,
+	inputs: {
+		steps: { label: "Steps of a round", unit: "min" },
+		kitsInRounds: { label: "Kits in each round, expected", unit: "kits" },
+		kitsInService: { label: "Kits in service", unit: "kits", min: 0 },
+		confidence: confidenceInput,
+		workers: { label: "People in a round", unit: "people", min: 1 },
+		kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
+		rounds: { label: "Rounds of the day", unit: "" },
+		index: { label: "Which round", unit: "" },
+		descaleMinutes: {
+			label: "Time in the descaling bath, 0 where none is due",
+			unit: "min",
+			min: 0,
+		},
+		rinseMinutes: { label: "Rinse and drain after vinegar", unit: "min", min: 0 },
+	},
+	compute: ({
+		steps,
+		kitsInRounds,
+		kitsInService,
+		confidence,
+		workers,
+		kitsInLoad,
+		rounds,
+		index,
+		...descale
+	}) => {
+		const round = rounds[index] as GoodRow<RoundsRow>;
+		const mean = kitsInRounds.kits[index] as number;
+		const timed = timedSteps(steps, {
+			start: round.value.start,
+			kits: Math.max(1, Math.min(setAside(poisson(mean), confidence), kitsInService)),
+			workers,
+			kitsInLoad,
+			descale:
+				descale.descaleMinutes > 0
+					? { minutes: descale.descaleMinutes, rinseMinutes: descale.rinseMinutes }
+					: null,
+		});
+		const has = gapsBetween(rounds.map(({ value }) => value.start))[index] as number;
+		const needs = (timed.at(-1)?.endsAt ?? round.value.start) - round.value.start;
+		return needs > has ? new Refusal([tooLong(round, needs, has)]) : timed;
+	},
+});
+
+/** Every round of the plan by the clock; none where each kit is reprocessed as it comes. */
+export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): RoundPlan[] {
+	const { settings } = unit.read;
+	const { rounds } = unit.timetable;
+	if (unit.afterEachUse || !rounds.outcome.ok) return [];
+	const due = new DescalingsDue(settings.descale_every_rounds);
+	return days.flatMap((day) =>
+		(rounds.outcome.ok ? rounds.outcome.value : []).map((round, index) => ({
+			date: day.date,
+			round,
+			steps: derive(stepsOfRound, {
+				steps: unit.steps,
+				kitsInRounds: day.rounds,
+				kitsInService: unit.kitsInService,
+				confidence: settings.plan_confidence,
+				workers: settings.workers_per_round,
+				kitsInLoad: unit.kitsInLoad,
+				rounds,
+				index: known("Which round", index),
+				descaleMinutes: due.at(day.rounds, index)
+					? settings.descale_minutes
+					: known("Time in the descaling bath, 0 where none is due", 0),
+				rinseMinutes: settings.descale_rinse_minutes,
+			}),
+		})),
+	);
+}
+
+function known(label: string, value: number): Figure {
+	return { label, unit: "", outcome: { ok: true, value }, origin: { kind: "name" } };
+}
+
+/** A descaling is due in the round in which the rounds expected so far pass a multiple of its interval. */
+class DescalingsDue {
+	readonly #every: Figure;
+	#ran = 0;
+
+	constructor(every: Figure) {
+		this.#every = every;
+	}
+
+	at(rounds: Figure<RoundsOfDay>, index: number): boolean {
+		if (!this.#every.outcome.ok || this.#every.outcome.value === 0 || !rounds.outcome.ok)
+			return false;
+		const every = this.#every.outcome.value;
+		const before = Math.floor(this.#ran / every);
+		this.#ran += -Math.expm1(-(rounds.outcome.value.kits[index] as number));
+		return Math.floor(this.#ran / every) > before;
+	}
+}

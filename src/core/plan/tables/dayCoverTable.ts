@@ -1,0 +1,79 @@
+import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { type Moment, momentOf } from "../../kits/throughTheDay.ts";
+import type { Reprocessing } from "../../kits/unmetUses.ts";
+import { dayCoverSheet } from "../../sheets/dayCover.ts";
+import { sources } from "../../sources.ts";
+import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
+import type { CoverFigures, KindCover } from "../coverFigures.ts";
+import type { DayFigures } from "../dayFigures.ts";
+
+interface Inputs {
+	readonly kits: number;
+	readonly reprocessing: Reprocessing;
+	readonly births: readonly number[];
+	readonly hour: number;
+}
+
+const moment = calculation<Inputs, Moment>({
+	key: "moment",
+	label: "Kits at half past the hour",
+	unit: "kits",
+	formula:
+		"Out of reach are the kits used since the start of the last round whose kits are ready again (after each use: within the turnaround). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.",
+	source: sources.palm,
+	inputs: {
+		kits: { label: "Kits in service", unit: "kits", min: 0 },
+		reprocessing: { label: "When used kits come back", unit: "" },
+		births: { label: "Births expected", unit: "births" },
+		hour: { label: "Hour", unit: "h", min: 0, max: 23 },
+	},
+	compute: ({ kits, reprocessing, births, hour }) => {
+		const busiest = births.indexOf(Math.max(...births));
+		const halfPast = busiest * MINUTES_PER_DAY + (hour + 0.5) * MINUTES_PER_HOUR;
+		return momentOf(kits, reprocessing, halfPast);
+	},
+});
+
+const part = (key: keyof Moment, label: string, unit: string) =>
+	calculation<{ moment: Moment }, number>({
+		key,
+		label,
+		unit,
+		formula: "At half past the hour.",
+		source: sources.palm,
+		inputs: { moment: { label: "Kits at half past the hour", unit: "kits" } },
+		compute: ({ moment: at }) => at[key],
+	});
+
+const ready = part("ready", "Kits ready, expected", "kits");
+const none = part("nonePer1000", "Needs that find none ready", "per 1,000 at that hour");
+const HOURS = 24;
+
+/** Each hour of the plan's busiest day, for each kind of kit. */
+export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]): ComputedTable {
+	const births = gather(
+		"Births expected",
+		"births",
+		Object.fromEntries(days.map((day) => [day.date, day.births])),
+	);
+	return onDemand(dayCoverSheet, () => cover.kinds.flatMap((kind) => hoursOf(kind, births)));
+}
+
+function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {
+	return Array.from({ length: HOURS }, (_, h) => {
+		const hour = nameFigure("Hour", h);
+		const at = derive(moment, {
+			kits: kind.kitsInService,
+			reprocessing: kind.reprocessing,
+			births,
+			hour,
+		});
+		return {
+			kind: nameFigure("Kind", kind.name),
+			hour,
+			ready_expected: derive(ready, { moment: at }),
+			none_ready_per_1000: derive(none, { moment: at }),
+		};
+	});
+}

@@ -1,0 +1,68 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import type { TimedStep } from "../../rounds/timedSteps.ts";
+import { runSheetSheet } from "../../sheets/runSheet.ts";
+import { commonPractice } from "../../sources.ts";
+import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
+import { addDays } from "../../values/date.ts";
+import type { RoundPlan } from "../roundPlans.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+
+interface Inputs {
+	readonly steps: readonly TimedStep[];
+	readonly index: number;
+}
+
+/** One cell of a timed step. Clock times are local wall-clock times: no time zone takes part. */
+function part<T>(key: string, label: string, unit: string, of: (step: TimedStep) => T) {
+	return calculation<Inputs, T>({
+		key,
+		label,
+		unit,
+		formula: "From the steps of the round by the clock.",
+		source: commonPractice,
+		inputs: {
+			steps: { label: "Steps of the round by the clock", unit: "" },
+			index: { label: "Which step", unit: "" },
+		},
+		compute: ({ steps, index }) => of(steps[index] as TimedStep),
+	});
+}
+
+const step = part("step", "Step", "", (s) => s.step);
+const starts = part("starts", "Starts", "h:min", (s) => writeClock(s.startsAt));
+const ends = part("ends", "Ends", "h:min", (s) => writeClock(s.endsAt));
+const handsOn = part("hands_on", "Hands on", "", (s) => s.handsOn);
+const kits = part("kits", "Kits", "kits", (s) => s.kits);
+
+/** Every round of every day, step by step. */
+export function runSheetTable(unit: UnitFigures, rounds: readonly RoundPlan[]): ComputedTable {
+	return onDemand(runSheetSheet, () => rounds.flatMap((round) => rowsOf(unit, round)));
+}
+
+function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
+	const { outcome } = plan.steps;
+	const count = outcome.ok ? outcome.value.length : 1;
+	return Array.from({ length: count }, (_, i) => {
+		const inputs = { steps: plan.steps, index: nameFigure("Which step", i) };
+		const timed = outcome.ok ? outcome.value[i] : undefined;
+		return {
+			date: nameFigure("Date", plan.date),
+			round: nameFigure("Round", plan.round.value.label || writeClock(plan.round.value.start)),
+			step: derive(step, inputs),
+			starts: derive(starts, inputs),
+			ends: derive(ends, inputs),
+			hands_on: derive(handsOn, inputs),
+			kits: derive(kits, inputs),
+			people: people(unit, timed),
+			ends_on: nameFigure(
+				"Ends on",
+				timed && timed.endsAt > MINUTES_PER_DAY ? addDays(plan.date, 1) : "",
+			),
+		};
+	});
+}
+
+function people(unit: UnitFigures, timed: TimedStep | undefined): Figure {
+	return timed?.handsOn === "no" ? nameFigure("People", 0) : unit.read.settings.workers_per_round;
+}

@@ -1,0 +1,79 @@
+import type { StepsRow } from "../sheets/steps.ts";
+
+/** A step of one round with its place on the clock, in minutes after the midnight the round belongs to. */
+export interface TimedStep {
+	readonly step: string;
+	readonly startsAt: number;
+	readonly endsAt: number;
+	readonly handsOn: "yes" | "no";
+	/** How many kits the step deals with; all of the round's, or those of one load. */
+	readonly kits: number;
+}
+
+export interface PlannedRound {
+	/** Minutes after midnight. */
+	readonly start: number;
+	readonly kits: number;
+	readonly workers: number;
+	readonly kitsInLoad: number;
+	/** Minutes of the vinegar bath and of the rinse after it; null where no descaling is due. */
+	readonly descale: { readonly minutes: number; readonly rinseMinutes: number } | null;
+}
+
+export const DESCALE_STEP = "Descale in diluted vinegar, in a vessel of its own";
+/** Stands between acid and chlorine, and cannot be switched off. */
+export const RINSE_STEP = "Rinse and drain until there is no smell of vinegar";
+
+/**
+ * The steps of a round one after the other.
+ *
+ * Steps counted by load are gone through once a load. A descaling comes before the
+ * first of them, because that is the soak, and is always followed by the rinse.
+ */
+export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): TimedStep[] {
+	const timed: TimedStep[] = [];
+	let clock = round.start;
+	const add = (step: string, minutes: number, handsOn: "yes" | "no", kits: number) => {
+		timed.push({ step, startsAt: clock, endsAt: clock + minutes, handsOn, kits });
+		clock += minutes;
+	};
+	let descaled = round.descale === null;
+	const descale = () => {
+		if (descaled || round.descale === null) return;
+		descaled = true;
+		add(DESCALE_STEP, round.descale.minutes, "no", round.kits);
+		add(RINSE_STEP, round.descale.rinseMinutes, "yes", round.kits);
+	};
+	for (const block of blocks(steps)) {
+		if (block[0]?.basis !== "load") {
+			for (const { step, basis, minutes, hands_on } of block)
+				add(
+					step,
+					basis === "kit" ? (minutes * round.kits) / round.workers : minutes,
+					hands_on,
+					round.kits,
+				);
+			continue;
+		}
+		descale();
+		const loads = Math.ceil(round.kits / round.kitsInLoad);
+		for (let load = 1; load <= loads; load++) {
+			const kits = Math.min(round.kitsInLoad, round.kits - (load - 1) * round.kitsInLoad);
+			const which = loads > 1 ? ` (load ${load} of ${loads})` : "";
+			for (const { step, minutes, hands_on } of block) add(step + which, minutes, hands_on, kits);
+		}
+	}
+	descale();
+	return timed;
+}
+
+/** Runs of steps that are counted by load, and runs of those that are not. */
+function blocks(steps: readonly StepsRow[]): StepsRow[][] {
+	const runs: StepsRow[][] = [];
+	for (const step of steps) {
+		const run = runs.at(-1);
+		if (run && (run[0]?.basis === "load") === (step.basis === "load")) run.push(step);
+		else runs.push([step]);
+	}
+	return runs;
+}

@@ -1,0 +1,88 @@
+import { describe, expect, test } from "vitest";
+import { calculation, derive, gather, refuse, typedFigure } from "../../src/core/calculation.ts";
+import { problemsOf } from "../../src/core/outcome.ts";
+import { definition } from "../../src/core/sources.ts";
+import { figure, missing } from "./answerOf.ts";
+
+const ratio = calculation<{ part: number; whole: number }, number>({
+	key: "ratio",
+	label: "Ratio",
+	unit: "share",
+	formula: "Part ÷ whole.",
+	source: definition,
+	inputs: { part: { label: "Part", unit: "kits", min: 0, max: 100 }, whole: { label: "Whole", unit: "kits" } },
+	compute: ({ part, whole }) =>
+		whole === 1
+			? refuse({ code: "one", received: "1", allowed: "not 1", message: "One is refused." })
+			: part / whole,
+});
+
+const place = { file: "unit.csv", line: 5, column: "value" };
+
+describe("derive", () => {
+	test("gives the value, and knows what it came from", () => {
+		const inputs = { part: figure(1), whole: figure(4) };
+		const result = derive(ratio, inputs);
+		expect(result).toMatchObject({ label: "Ratio", unit: "share", outcome: { ok: true, value: 0.25 } });
+		expect(result.origin).toEqual({ kind: "computed", calculation: ratio, inputs });
+	});
+
+	test("without an input there is no value, and its problem is passed on", () => {
+		const { outcome } = derive(ratio, { part: missing("a"), whole: figure(4) });
+		expect(problemsOf(outcome).map((p) => p.code)).toEqual(["a"]);
+	});
+
+	test("the problems of all inputs are passed on together", () => {
+		const { outcome } = derive(ratio, { part: missing("a"), whole: missing("b") });
+		expect(problemsOf(outcome).map((p) => p.code)).toEqual(["a", "b"]);
+	});
+
+	test("a problem is passed on through further calculations", () => {
+		const first = derive(ratio, { part: missing("a"), whole: figure(4) });
+		const second = derive(ratio, { part: figure(1), whole: derive(ratio, { part: figure(1), whole: first }) });
+		expect(problemsOf(second.outcome).map((p) => p.code)).toEqual(["a"]);
+	});
+
+	test.each([
+		[-0.001, false],
+		[0, true],
+		[100, true],
+		[100.001, false],
+	])("a part of %d lies inside its limits: %s", (part, inside) => {
+		expect(derive(ratio, { part: figure(part), whole: figure(4) }).outcome.ok).toBe(inside);
+	});
+
+	test("a value outside its limits is named where it was typed", () => {
+		const { outcome } = derive(ratio, { part: typedFigure("Part", "kits", 200, place), whole: figure(4) });
+		expect(problemsOf(outcome)).toMatchObject([{ code: "outside-limits", received: "200", ...place }]);
+	});
+
+	test("a refusal becomes a problem at the place given", () => {
+		const { outcome } = derive(ratio, { part: figure(1), whole: figure(1) }, place);
+		expect(problemsOf(outcome)).toEqual([
+			{ weight: "error", code: "one", received: "1", allowed: "not 1", message: "One is refused.", ...place },
+		]);
+	});
+
+	test.each([
+		["NaN", 0, 0],
+		["infinity", 1, 0],
+	])("%s is a mistake of the program and throws", (_name, part, whole) => {
+		expect(() => derive(ratio, { part: figure(part), whole: figure(whole) })).toThrow(/program error: ratio/);
+	});
+});
+
+describe("gather", () => {
+	test("lists the values in order", () => {
+		expect(gather("List", "kits", { b: figure(2), a: figure(1) }).outcome).toEqual({ ok: true, value: [2, 1] });
+	});
+
+	test("an empty list is a value", () => {
+		expect(gather("List", "kits", {}).outcome).toEqual({ ok: true, value: [] });
+	});
+
+	test("one missing value leaves no list", () => {
+		const { outcome } = gather("List", "kits", { a: figure(1), b: missing("b") });
+		expect(problemsOf(outcome).map((p) => p.code)).toEqual(["b"]);
+	});
+});
