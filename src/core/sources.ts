@@ -140,6 +140,15 @@ export const sources = {
 		url: "https://choleraoutbreak.org/book-page/appendix-14-preparation-and-use-1-chlorine-solution-disinfect-water",
 		mark: "seen",
 	},
+	fading: {
+		title: "Adam and Gordon, Inorganic Chemistry 38:1299-1304",
+		place:
+			"1999, abstract: second order, fitted for 15 to 55 °C and 0.7 to 3 mol/L; the factor 1 in the rate is from memory",
+		url: "https://suppr.wilddata.cn/browses/detail/pubmed/11670917",
+		mark: "seen",
+		disagreement:
+			"A maker of plants gives 3.5 times faster for each 10 °C, the law 3.9; a supplier reports far faster loss of 12.5 % bleach.",
+	},
 	carryIn: {
 		title: "Dilution by the water wet parts carry in",
 		place: "arithmetic; the rule to dry first is from memory",
@@ -163,6 +172,18 @@ export const sources = {
 		title: "Standard atmosphere and Antoine equation for water",
 		place: "constants from memory; checked against a table",
 		mark: "from memory",
+	},
+	cooling: {
+		title: "Newton's law of cooling; the rate scaled by volume to the power −1/3",
+		place: "derived; a covered 10 L pot at 0.25 per hour is an estimate, one k is an approximation",
+		mark: "derived",
+		disagreement: "Kettles measured by others give 0.13 to 0.57 per hour for 10 L.",
+	},
+	heat: {
+		title: "Heat of water: 4.186 kJ/kg/K; of evaporation: 2,257 kJ/kg",
+		place: "physical tables",
+		url: "https://wfrjr.com/data/formula/data/water.html",
+		mark: "seen",
 	},
 	stoves: {
 		title: "Open clean-cooking data (technical specifications of stoves)",

@@ -34,8 +34,9 @@ const strengths: ReferenceCase<Liquid>[] = [
 	{ id: "g/L over ten times the density", inputs: { strength: 120 / 11.68, measure: "pct_w_w", density: 1.168 }, expected: 120, tolerance: 1e-9, unit: "g/L", why: "the handbook's formula turned round", source: printed(from.chlorinationHandbook, "weight % = g/L ÷ (10 × density)", "derived") },
 	{ id: "weight of hypochlorite with the 1.05 factor", inputs: { strength: 10, measure: "pct_naocl_w_w", density: 1.16 }, expected: (10 * 10 * 1.16) / 1.05, tolerance: 0.05, unit: "g/L", why: "1.05 stands for 1.0499", source: printed(from.chlorinationHandbook, "factor 1.05") },
 ];
-checkCases("available chlorine of liquids", strengths, ({ strength, measure, density = null }: Liquid & { density?: number | null }) => {
-	const found = answerOf(availableChlorine, { form: "liquid", strength, measure, density });
+checkCases("available chlorine of liquids", strengths, ({ strength, measure, density }) => {
+	const label: Label = { form: "liquid", strength, measure, density: density ?? null };
+	const found = answerOf(availableChlorine, label);
 	return found.form === "liquid" ? found.gramsPerLitre : undefined;
 });
 

@@ -95,10 +95,10 @@ const tabletRows: readonly Row[] = [
 	["tablets of 1 g to 0.5 in 10 L", 1, 0.5, 10, 50, derived],
 	["tablets of 1 g to 0.1", 1, 0.1, 1, 1, derived],
 	["tablets of 1 g to 0.05 in 2 L", 1, 0.05, 2, 1, derived],
-	["tablets of 5 g to 0.5", 5, 0.5, 1, 1, printed(from.ifrcDisinfectants, "8.68 g tablets")],
-	["tablets of 5 g to 2", 5, 2, 1, 4, printed(from.ifrcDisinfectants, "8.68 g tablets")],
-	["tablets of 5 g to 0.2 in 10 L", 5, 0.2, 10, 4, printed(from.ifrcDisinfectants, "8.68 g tablets")],
-	["tablets of 5 g to 0.05 in 10 L", 5, 0.05, 10, 1, printed(from.ifrcDisinfectants, "8.68 g tablets")],
+	["tablets of 5 g to 0.5", 5, 0.5, 1, 1, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
+	["tablets of 5 g to 2", 5, 2, 1, 4, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
+	["tablets of 5 g to 0.2 in 10 L", 5, 0.2, 10, 4, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
+	["tablets of 5 g to 0.05 in 10 L", 5, 0.05, 10, 1, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
 ];
 const tablets: ReferenceCase<Tablets>[] = tabletRows.map(
 	([id, gramsPerTablet, targetPct, litres, expected, source]) => ({

@@ -6,7 +6,7 @@ export const ebolaGuidance =
 export const acuteRespiratory =
 	"WHO, Infection prevention and control of epidemic- and pandemic-prone acute respiratory infections, 2014";
 export const laboratoryDilutions =
-	"Table of recommended dilutions of chlorine-releasing compounds, text as in the WHO Laboratory Biosafety Manual";
+	"Table of recommended dilutions of chlorine-releasing compounds, text as in the WHO Laboratory Biosafety Manual (attribution from memory)";
 export const ifrcDisinfectants = "IFRC, Preparing and using disinfectants, 2022";
 export const healthDepartment2020 = "Philippines Department of Health, bleach solution, 2020, as printed in the press";
 export const cdcHandwashing = "CDC, How to make 0.1 % chlorine solution, 2021";
@@ -28,7 +28,7 @@ export const dilutionFormula = "Formula of the cleaning guide, recomputed";
 export const torontoHealth = "Toronto Public Health, low-level disinfection";
 export const atomicWeights = "IUPAC, standard atomic weights 1995, Table 2";
 export const chlorinationHandbook = "Product profile of sodium hypochlorite, after the Handbook of Chlorination, 1972";
-export const operationalModule = "Indian facility operational module, 2014";
+export const operationalModule = "Indian facility operational module";
 export const poissonTables = "Cumulative Poisson tables, three published copies";
 export const hospitalNights = "Teaching exercise: births in a maternity hospital by night";
 export const recomputed = "Recomputed with scipy, mpmath and R";

@@ -46,13 +46,14 @@ export function readTable<C extends Columns>(
 			problems: sheet.optional ? [] : [missingFile(file)],
 			absent: true,
 		};
-	const problems = headerProblems(sheet, table);
+	const names = table.header.map((key) => key.trim());
+	const problems = headerProblems(sheet, { ...table, header: names });
 	const rows: GoodRow<R>[] = [];
 	const badRows: BadRow<R>[] = [];
 	const columns = Object.entries(sheet.columns).map(([key, column]) => ({
 		key,
 		column,
-		at: table.header.indexOf(key),
+		at: names.indexOf(key),
 	}));
 	table.rows.forEach((cells, index) => {
 		if (cells.every((cell) => cell.trim() === "")) return;
@@ -81,6 +82,10 @@ export function readTable<C extends Columns>(
 	return refuseDoubles(sheet, { file, rows, badRows, problems, absent: false });
 }
 
+interface Named {
+	readonly value: Record<string, unknown>;
+}
+
 /** A row that says the same thing as an earlier one again is refused, and so is the earlier one. */
 function refuseDoubles<C extends Columns>(
 	sheet: Sheet<C>,
@@ -88,13 +93,11 @@ function refuseDoubles<C extends Columns>(
 ): ReadTable<RowOf<Sheet<C>>> {
 	const { unique } = sheet;
 	if (!unique) return read;
-	const linesByName = new Map<string, number[]>();
-	const nameOf = (row: { value: Record<string, unknown> }) =>
-		unique.map((key) => String(row.value[key])).join(", ");
-	for (const row of read.rows)
-		linesByName.set(nameOf(row), [...(linesByName.get(nameOf(row)) ?? []), row.line]);
-	const isDouble = (row: { value: Record<string, unknown> }) =>
-		(linesByName.get(nameOf(row))?.length ?? 0) > 1;
+	const lines = new Map<string, number[]>();
+	const keyOf = (row: Named) => JSON.stringify(unique.map((key) => row.value[key]));
+	const nameOf = (row: Named) => unique.map((key) => String(row.value[key])).join(", ");
+	for (const row of read.rows) lines.set(keyOf(row), [...(lines.get(keyOf(row)) ?? []), row.line]);
+	const isDouble = (row: Named) => (lines.get(keyOf(row))?.length ?? 0) > 1;
 	const doubled = read.rows.filter(isDouble);
 	if (doubled.length === 0) return read;
 	return {
@@ -111,7 +114,7 @@ function refuseDoubles<C extends Columns>(
 							code: "doubled-row",
 							received: nameOf(row),
 							allowed: `one row for each ${unique.join(" and ")}`,
-							message: `${nameOf(row)} stands in lines ${linesByName.get(nameOf(row))?.join(" and ")} of ${read.file}; keep one of them.`,
+							message: `${nameOf(row)} stands in lines ${lines.get(keyOf(row))?.join(" and ")} of ${read.file}; keep one of them.`,
 						},
 					),
 				],

@@ -2,17 +2,7 @@ import { typed } from "../column.ts";
 import { estimate, sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
-
-/** Fuels and stoves whose efficiency the unit may take over as a starting value. */
-export const fuels = [
-	"wood_three_stone",
-	"wood_improved",
-	"charcoal_traditional",
-	"charcoal_improved",
-	"kerosene",
-	"lpg",
-	"electric",
-] as const;
+import { fuelNames } from "./fuels.ts";
 
 export const waterSettings = {
 	soapy_water_litres: typed({
@@ -86,7 +76,7 @@ export const waterSettings = {
 	fuel: typed({
 		label: "Fuel and stove",
 		unit: "",
-		value: choice(fuels),
+		value: choice(fuelNames),
 		fallback: "charcoal_traditional",
 		help: "Sets the starting value for how much of the fuel's heat reaches the pot.",
 		source: sources.stoves,
@@ -110,7 +100,7 @@ export const waterSettings = {
 	tap_water_c: typed({
 		label: "Temperature of the water drawn",
 		unit: "°C",
-		value: number({ min: 0, max: 60 }),
+		value: number({ min: 0, max: 100 }),
 		fallback: 22,
 		help: "Before heating.",
 		source: estimate,

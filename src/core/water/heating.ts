@@ -1,0 +1,126 @@
+import { calculation, refuse } from "../calculation.ts";
+import { sources } from "../sources.ts";
+
+export const KJ_PER_LITRE_PER_C = 4.186;
+const KJ_PER_KG_EVAPORATED = 2257;
+const SECONDS_PER_MINUTE = 60;
+const KJ_PER_MJ = 1000;
+const KJ_PER_KWH = 3600;
+
+interface HeatInputs {
+	readonly litres: number;
+	readonly fromC: number;
+	readonly toC: number;
+}
+
+/** Heat to bring water to the boil; none where it is there already. */
+export const heatKj = calculation<HeatInputs, number>({
+	key: "heat_kj",
+	label: "Heat to bring the water to the boil",
+	unit: "kJ",
+	formula: "Litres × 4.186 × (boiling point − temperature of the water drawn).",
+	source: sources.heat,
+	inputs: {
+		litres: { label: "Water to heat", unit: "L", min: 0 },
+		fromC: { label: "Temperature of the water drawn", unit: "°C" },
+		toC: { label: "Boiling point", unit: "°C" },
+	},
+	example: { inputs: { litres: 10, fromC: 25, toC: 100 }, result: 3139.5, within: 0.01 },
+	compute: ({ litres, fromC, toC }) => litres * KJ_PER_LITRE_PER_C * Math.max(0, toC - fromC),
+});
+
+/** Power that reaches the water. */
+export const netPower = calculation<{ heatKw: number | null; efficiency: number }, number>({
+	key: "net_kw",
+	label: "Heat that reaches the water",
+	unit: "kW",
+	formula: "Heat the stove gives × share that reaches the pot.",
+	source: sources.stoves,
+	inputs: {
+		heatKw: { label: "Heat the stove gives", unit: "kW" },
+		efficiency: {
+			label: "Share of the heat that reaches the pot",
+			unit: "share",
+			min: 0.001,
+			max: 1,
+		},
+	},
+	example: { inputs: { heatKw: 3, efficiency: 0.2 }, result: 0.6, within: 1e-12 },
+	compute: ({ heatKw, efficiency }) =>
+		heatKw
+			? heatKw * efficiency
+			: refuse({
+					code: "no-heat",
+					received: heatKw === null ? "" : "0 kW",
+					allowed: "more than 0 kW",
+					message: "A stove that gives no heat never boils the water; enter the heat it gives.",
+					place: { file: "unit.csv", line: null, column: "heat_kw" },
+				}),
+});
+
+/** Minutes until the water boils. */
+export const heatMinutes = calculation<{ kj: number; netKw: number }, number>({
+	key: "heat_minutes",
+	label: "Heating",
+	unit: "min",
+	formula: "Heat ÷ heat that reaches the water ÷ 60.",
+	source: sources.heat,
+	inputs: {
+		kj: { label: "Heat to bring the water to the boil", unit: "kJ", min: 0 },
+		netKw: { label: "Heat that reaches the water", unit: "kW", min: 1e-6 },
+	},
+	example: { inputs: { kj: 3139.5, netKw: 0.6 }, result: 87.2083, within: 1e-3 },
+	compute: ({ kj, netKw }) => kj / netKw / SECONDS_PER_MINUTE,
+});
+
+/** Water that boils away while it is held at the boil. */
+export const evaporatedLitres = calculation<{ netKw: number; holdMinutes: number }, number>({
+	key: "evaporated_litres",
+	label: "Boils away while held",
+	unit: "L",
+	formula:
+		"Heat that reaches the water × minutes held × 60 ÷ 2,257. A lid keeps some of it back; start with that much more.",
+	source: sources.heat,
+	inputs: {
+		netKw: { label: "Heat that reaches the water", unit: "kW", min: 0 },
+		holdMinutes: { label: "Kept at the boil", unit: "min", min: 0 },
+	},
+	example: { inputs: { netKw: 1, holdMinutes: 20 }, result: 0.5317, within: 1e-4 },
+	compute: ({ netKw, holdMinutes }) =>
+		(netKw * holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED,
+});
+
+interface FuelInputs {
+	readonly kj: number;
+	readonly holdMinutes: number;
+	readonly netKw: number;
+	readonly efficiency: number;
+	/** MJ/kg; null for electricity, which is counted in kWh. */
+	readonly mjPerKg: number | null;
+}
+
+/** Fuel to heat the water and hold it at the boil: kg, or kWh of electricity. */
+export const fuelQuantity = calculation<FuelInputs, number>({
+	key: "fuel_quantity",
+	label: "Fuel",
+	unit: "kg or kWh",
+	formula:
+		"(Heat + heat that reaches the water × time held) ÷ share that reaches the pot ÷ heating value.",
+	source: sources.stoves,
+	inputs: {
+		kj: { label: "Heat to bring the water to the boil", unit: "kJ", min: 0 },
+		holdMinutes: { label: "Kept at the boil", unit: "min", min: 0 },
+		netKw: { label: "Heat that reaches the water", unit: "kW", min: 0 },
+		efficiency: { label: "Share of the heat that reaches the pot", unit: "share", min: 0.001 },
+		mjPerKg: { label: "Heating value of the fuel", unit: "MJ/kg" },
+	},
+	example: {
+		inputs: { kj: 3139.5, holdMinutes: 0, netKw: 1, efficiency: 0.12, mjPerKg: 16 },
+		result: 1.635,
+		within: 0.001,
+	},
+	compute: ({ kj, holdMinutes, netKw, efficiency, mjPerKg }) => {
+		const given = (kj + netKw * holdMinutes * SECONDS_PER_MINUTE) / efficiency;
+		return mjPerKg === null ? given / KJ_PER_KWH : given / KJ_PER_MJ / mjPerKg;
+	},
+});

@@ -1,0 +1,91 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { describe, expect, it } from "vitest";
+
+const SRC = join(import.meta.dirname, "../src");
+const IMPORT = /(?:from|import)\s*\(?\s*"([^"]+)"/g;
+
+interface Arrow {
+	/** Files the rule is about, from src. */
+	readonly from: RegExp;
+	/** What they must not import: a path from src, or a package. */
+	readonly to: RegExp;
+	readonly why: string;
+}
+
+const forbidden: Arrow[] = [
+	{
+		from: /^core\//,
+		to: /^(io|cli|ui|pages|layouts|components)\//,
+		why: "The core is what the command line, the page and the tests share; it knows none of them.",
+	},
+	{
+		from: /^core\//,
+		to: /^(?!core\/|zod$)/,
+		why: "The core is pure: no file, no browser, no clock, no library but zod, so that every number can be worked out again anywhere.",
+	},
+	{
+		from: /^io\//,
+		to: /^(cli|ui|pages|layouts|components)\//,
+		why: "Reading and writing serve the command line and the page alike, so they know neither.",
+	},
+	{
+		from: /^cli\//,
+		to: /^(ui|pages|layouts|components)\//,
+		why: "The command line runs without a browser.",
+	},
+	{
+		from: /^ui\//,
+		to: /^(cli|pages|layouts|components)\//,
+		why: "The script of the page is finished before the page is composed around it.",
+	},
+	{
+		from: /^ui\/(?!grid\/handsontable)/,
+		to: /^handsontable/,
+		why: "The grid is an old release, pinned for its licence; one adapter contains its age and can be exchanged.",
+	},
+	{
+		from: /^(?!io\/)/,
+		to: /^fflate$/,
+		why: "How a workbook lies on disk has one home.",
+	},
+	{
+		from: /^(?!io\/|ui\/grid\/)/,
+		to: /^papaparse$/,
+		why: "Separated text is read where a file comes in, and where a grid is pasted into.",
+	},
+];
+
+const files = readdirSync(SRC, { recursive: true, encoding: "utf8" })
+	.filter((file) => /\.(ts|astro)$/.test(file))
+	.map((file) => file.replaceAll("\\", "/"));
+
+/** What a file imports, as paths from src or names of packages. */
+function importsOf(file: string): string[] {
+	const text = readFileSync(join(SRC, file), "utf8");
+	return [...text.matchAll(IMPORT)].map(([, target = ""]) =>
+		target.startsWith(".")
+			? relative(SRC, join(SRC, file, "..", target)).replaceAll("\\", "/")
+			: target,
+	);
+}
+
+/** Rules with no one to break them would pass for nothing. */
+it("reads the imports of every source file", () => {
+	expect(files.length).toBeGreaterThan(50);
+	expect(files.flatMap(importsOf).length).toBeGreaterThan(200);
+});
+
+describe("imports go one way", () => {
+	for (const { from, to, why } of forbidden)
+		it(`${from.source} does not import ${to.source}: ${why}`, () => {
+			const broken = files
+				.filter((file) => from.test(file))
+				.flatMap((file) =>
+					importsOf(file)
+						.filter((target) => to.test(target))
+						.map((target) => `${file} imports ${target}`),
+				);
+			expect(broken).toEqual([]);
+		});
+});
