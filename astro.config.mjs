@@ -4,8 +4,8 @@ import { build } from "vite";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
-/** What the grid library asks for and this workbook never uses: dates, pickers, old browsers. */
-const unused = ["@babel/polyfill/lib/noConflict", "moment", "pikaday"];
+/** What the grid library asks for and this workbook never uses: dates and pickers. */
+const unused = ["moment", "pikaday"];
 
 /**
  * Builds the workbook as one classic script. Browsers refuse module scripts over
@@ -20,7 +20,11 @@ const classicScript = {
 				root: here("."),
 				logLevel: "warn",
 				publicDir: false,
-				define: { "process.env.NODE_ENV": '"production"' },
+				define: {
+					"process.env.NODE_ENV": '"production"',
+					setImmediate: "setTimeout",
+					clearImmediate: "clearTimeout",
+				},
 				resolve: {
 					alias: unused.map((find) => ({ find, replacement: here("src/ui/grid/nothing.ts") })),
 				},

@@ -36,6 +36,7 @@ export class WorkbookPage {
 			...options,
 		});
 		const page = await context.newPage();
+		page.setDefaultTimeout(8_000);
 		const workbook = new WorkbookPage(context, page, site);
 		await page.goto(`${site.address}index.html#${sheet}`);
 		await page.locator("#sheet h1").waitFor();

@@ -1,24 +1,28 @@
-import {
-	derive,
-	type Figure,
-	gather,
-	nameFigure,
-	refusedFigure,
-	typedFigure,
-} from "../calculation.ts";
+import { derive, type Figure, gather, refusedFigure, typedFigure } from "../calculation.ts";
+import { valueIn } from "../outcome.ts";
 import { type Place, problem } from "../problem.ts";
 import { total } from "../quantities.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { type ChlorineRow, chlorineSheet } from "../sheets/chlorine.ts";
-import { availableChlorine, type Strength } from "./availableChlorine.ts";
+import { type LotsRow, lotsSheet } from "../sheets/lots.ts";
+import { usableLots } from "../stock/usableLots.ts";
+import type { IsoDate } from "../values/date.ts";
+import { availableChlorine, GRAMS_PER_LITRE_PER_PCT, type Strength } from "./availableChlorine.ts";
 import { measureOut, type Preparation } from "./measureOut.ts";
+import { strengthOfLot } from "./strengthOfLot.ts";
 
-/** A chlorine product and one preparation made with it. */
+/** A chlorine product with the strength on its label. */
 export interface ProductFigures {
 	readonly name: Figure<string>;
-	readonly line: number | null;
+	readonly row: GoodRow<ChlorineRow>;
 	readonly inUse: boolean;
+	readonly strength: Figure<Strength>;
+}
+
+/** One preparation with a product, from a lot or, where there is none, by the label. */
+export interface LotPreparation {
+	readonly lot: GoodRow<LotsRow> | undefined;
 	readonly strength: Figure<Strength>;
 	readonly preparation: Figure<Preparation>;
 }
@@ -27,49 +31,109 @@ const preparationLitres = total("preparation_litres", "Litres of a preparation",
 
 /** Litres of one preparation: the soak and what is kept for wiping. */
 export function litresOfPreparation({ settings }: ReadWorkbook): Figure {
-	return derive(preparationLitres, {
-		parts: gather("Parts", "L", {
-			soak: settings.soak_fill_litres,
-			wipe: settings.wipe_solution_litres,
-		}),
+	const { soak_fill_litres: soak, wipe_solution_litres: wipe } = settings;
+	return derive(preparationLitres, { parts: gather("Parts", "L", { soak, wipe }) });
+}
+
+/** Every product that could be understood. */
+export function productFigures(read: ReadWorkbook): ProductFigures[] {
+	return read.tables.chlorine.rows.map((row) => {
+		const { value, line } = row;
+		const at = (column: string): Place => ({ file: chlorineSheet.file, line, column });
+		const cell = <T>(column: keyof typeof chlorineSheet.columns, content: T): Figure<T> =>
+			typedFigure(
+				chlorineSheet.columns[column].label,
+				chlorineSheet.columns[column].unit,
+				content,
+				at(column),
+			);
+		const strength = derive(
+			availableChlorine,
+			{
+				form: cell("form", value.form),
+				strength: cell("strength", value.strength),
+				measure: cell("strength_measure", value.strength_measure),
+				density: cell("density_kg_per_l", value.density_kg_per_l),
+			},
+			at("strength"),
+		);
+		return { name: cell("product", value.product), row, inUse: value.in_use === "yes", strength };
 	});
 }
 
-/** Every product that could be understood, with the strength on its label. */
-export function productFigures(read: ReadWorkbook): ProductFigures[] {
-	return read.tables.chlorine.rows.map((row) => productFigure(read, row));
+/** The product in use, or why there is not exactly one. */
+export function productInUse(
+	{ tables }: ReadWorkbook,
+	products: readonly ProductFigures[],
+): ProductFigures | Figure<never> {
+	const inUse = products.filter((product) => product.inUse);
+	const bad = tables.chlorine.badRows.flatMap((row) => row.problems);
+	const place = { file: chlorineSheet.file, line: null, column: "in_use" };
+	if (inUse.length === 1 && bad.length === 0) return inUse[0] as ProductFigures;
+	const notOne = problem(place, {
+		code: "product-in-use",
+		received: `${inUse.length} products in use`,
+		allowed: "exactly one product in use",
+		message: `${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
+	});
+	return refusedFigure("Product in use", "", place, ...(bad.length > 0 ? bad : [notOne]));
 }
 
-function productFigure(read: ReadWorkbook, { value, line }: GoodRow<ChlorineRow>): ProductFigures {
-	const at = (column: string): Place => ({ file: chlorineSheet.file, line, column });
-	const cell = <T>(column: keyof typeof chlorineSheet.columns, content: T): Figure<T> =>
-		typedFigure(
-			chlorineSheet.columns[column].label,
-			chlorineSheet.columns[column].unit,
-			content,
-			at(column),
-		);
-	const strength = derive(
-		availableChlorine,
-		{
-			form: cell("form", value.form),
-			strength: cell("strength", value.strength),
-			measure: cell("strength_measure", value.strength_measure),
-			density: cell("density_kg_per_l", value.density_kg_per_l),
-		},
-		at("strength"),
+/**
+ * The lots of a product that can be used on a day, first to expire first, each with
+ * its strength that day. Lots that have faded below the strength wanted are left out.
+ */
+export function strongLots(
+	read: ReadWorkbook,
+	product: ProductFigures,
+	day: IsoDate,
+): LotPreparation[] {
+	const target = valueIn(read.settings.target_strength_pct) ?? 0;
+	return lotsWithStrength(read, product, day).filter(
+		({ strength }) => !isTooWeak(strength, target),
 	);
-	return {
-		name: cell("product", value.product),
-		line,
-		inUse: value.in_use === "yes",
-		strength,
-		preparation: preparationWith(read, strength, at("strength")),
-	};
+}
+
+/** Every lot of a product in the store and in date, whatever its strength. */
+export function lotsWithStrength(
+	read: ReadWorkbook,
+	product: ProductFigures,
+	day: IsoDate,
+): LotPreparation[] {
+	return usableLots(read.tables.lots, product.row.value.product, day).map((lot) => {
+		const strength = strengthOfLot(read, product, lot, day);
+		const place = { file: lotsSheet.file, line: lot.line, column: "lot" };
+		return { lot, strength, preparation: preparationWith(read, strength, place) };
+	});
+}
+
+/** What a preparation takes on a day: from the lot to use first; without any lot, by the label. */
+export function preparationOn(
+	read: ReadWorkbook,
+	product: ProductFigures,
+	day: IsoDate,
+): LotPreparation {
+	const [first] = strongLots(read, product, day);
+	if (first) return first;
+	const [weak] = lotsWithStrength(read, product, day);
+	if (weak) return weak;
+	const place = { file: chlorineSheet.file, line: product.row.line, column: "strength" };
+	const { strength } = product;
+	return { lot: undefined, strength, preparation: preparationWith(read, strength, place) };
+}
+
+export function isTooWeak({ outcome }: Figure<Strength>, targetPct: number): boolean {
+	if (!outcome.ok || outcome.value.form === "tablet") return false;
+	const { value } = outcome;
+	const pct =
+		value.form === "liquid"
+			? value.gramsPerLitre / GRAMS_PER_LITRE_PER_PCT
+			: value.gramsPerGram * 100;
+	return pct < targetPct;
 }
 
 /** One preparation of the unit's solution from a product of the strength given. */
-export function preparationWith(
+function preparationWith(
 	read: ReadWorkbook,
 	strength: Figure<Strength>,
 	place: Place,
@@ -87,30 +151,3 @@ export function preparationWith(
 		place,
 	);
 }
-
-/** The product in use; where not exactly one is, every figure says so. */
-export function productInUse(
-	{ tables }: ReadWorkbook,
-	products: readonly ProductFigures[],
-): ProductFigures {
-	const inUse = products.filter((product) => product.inUse);
-	const bad = tables.chlorine.badRows;
-	const place = { file: chlorineSheet.file, line: null, column: "in_use" };
-	if (inUse.length === 1 && bad.length === 0) return inUse[0] as ProductFigures;
-	const reasons =
-		bad.length > 0
-			? bad.flatMap((row) => row.problems)
-			: [
-					problem(place, {
-						code: "product-in-use",
-						received: `${inUse.length} products in use`,
-						allowed: "exactly one product in use",
-						message: `${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
-					}),
-				];
-	const none = refusedFigure("Product in use", "", place, ...reasons);
-	return { name: none, line: null, inUse: true, strength: none, preparation: none };
-}
-
-/** For a sheet's row that names no lot. */
-export const noLot = nameFigure("Lot", "");

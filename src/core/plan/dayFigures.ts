@@ -1,5 +1,6 @@
 import { birthsOfDay } from "../births/birthsOfDay.ts";
 import { derive, type Figure, gather } from "../calculation.ts";
+import type { Preparation } from "../chlorine/measureOut.ts";
 import { preparationsOfDay } from "../chlorine/preparations.ts";
 import type { Counts } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiries.ts";
@@ -40,6 +41,8 @@ export interface DayFigures {
 	readonly roundCounts: Figure<Counts>;
 	readonly loadCounts: Figure<Counts>;
 	readonly preparationCounts: Figure<Counts>;
+	/** One preparation with the product in use, from the lot to use first that day. */
+	readonly preparation: Figure<Preparation>;
 }
 
 /** The figures of every day of the plan, in order. */
@@ -69,6 +72,7 @@ function oneDay(unit: UnitFigures, date: IsoDate, yesterday: DayFigures | undefi
 			made: settings.solution_made,
 			lifeHours: settings.solution_life_hours,
 		}),
+		preparation: unit.preparationOn(date),
 	};
 }
 

@@ -25,6 +25,8 @@ export interface CountFigures {
 	readonly roundCounts: Figure<Counts>;
 	readonly loadCounts: Figure<Counts>;
 	readonly preparationCounts: Figure<Counts>;
+	/** Product for them, as measured out from the lots in the store. */
+	readonly product: Pair;
 	readonly rounds: Figure<RoundsOfDay[]>;
 }
 
@@ -38,20 +40,11 @@ const preparationsSetAside = setAsideOf("preparations_set_aside", "Preparations"
 const loads = { label: "Loads", unit: "loads" };
 const preparations = { label: "Preparations", unit: "preparations" };
 const litresEach = { label: "Litres of a preparation", unit: "L" };
-const productEach = { label: "Product for one preparation", unit: "mL, g or tablets" };
 const bucketsEach = { label: "Rinse buckets of boiled water", unit: "buckets/load" };
 const bucketFill = { label: "Boiled water in a bucket", unit: "L" };
 const buckets = { label: "Buckets of boiled water", unit: "buckets" };
 
 const solutionLitres = countTimes("solution_litres", "Solution", "L", preparations, litresEach);
-const productQuantity = countTimes(
-	"chlorine",
-	"Product",
-	"mL, g or tablets",
-	preparations,
-	productEach,
-	sources.madeUpTo,
-);
 const boiledBuckets = countTimes(
 	"boiled_buckets",
 	"Boiled water",
@@ -68,16 +61,6 @@ const boiledLitres = countTimes(
 	bucketFill,
 	sources.threeRinses,
 );
-
-const quantityMeasured = calculation<{ preparation: Preparation }, number>({
-	key: "quantity_measured",
-	label: "Product for one preparation",
-	unit: "mL, g or tablets",
-	formula: "As measured out for one preparation.",
-	source: sources.madeUpTo,
-	inputs: { preparation: { label: "One preparation", unit: "" } },
-	compute: ({ preparation }) => preparation.quantity,
-});
 
 export const preparationLitresOf = calculation<{ preparation: Preparation }, number>({
 	key: "preparation_litres_made",
@@ -105,7 +88,6 @@ export function measureFigures(
 		preparationsSetAside,
 		confidence,
 	);
-	const product = derive(quantityMeasured, { preparation: unit.productInUse.preparation });
 	const bucketPair = times(boiledBuckets, loadPair, settings.rinse_buckets);
 	const vinegar = {
 		everyRounds: settings.descale_every_rounds,
@@ -118,7 +100,7 @@ export function measureFigures(
 		kits_to_reprocess: counts.kitsToReprocess,
 		rounds,
 		solution_litres: times(solutionLitres, made, litres),
-		chlorine: times(productQuantity, made, product),
+		chlorine: counts.product,
 		boiled_litres: times(boiledLitres, bucketPair, settings.bucket_fill_litres),
 		boiled_buckets: bucketPair,
 		vinegar_litres: {

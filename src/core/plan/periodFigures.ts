@@ -1,9 +1,11 @@
 import { calculation, derive, type Figure, gather } from "../calculation.ts";
+import type { Preparation } from "../chlorine/measureOut.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poissonCount, setAsideOf } from "../counts/measures.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { total } from "../quantities.ts";
 import { sources } from "../sources.ts";
+import { productExpected, productSetAside } from "../stock/productOverDays.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import type { CountFigures, Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -42,6 +44,7 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 		roundCounts: day.roundCounts,
 		loadCounts: day.loadCounts,
 		preparationCounts: day.preparationCounts,
+		product: productOver(unit, [day]),
 		rounds: gather("Kits in each round, expected", "kits", { [day.date]: day.rounds }),
 	};
 }
@@ -72,6 +75,7 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 		roundCounts: added("Rounds that run", "rounds", (day) => day.roundCounts),
 		loadCounts: added("Loads", "loads", (day) => day.loadCounts),
 		preparationCounts: added("Preparations", "preparations", (day) => day.preparationCounts),
+		product: productOver(unit, days),
 		rounds: byDate("Kits in each round, expected", "kits", (day) => day.rounds),
 	};
 }
@@ -85,3 +89,36 @@ const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 	inputs: { counts: { label: "The days' counts", unit: "" } },
 	compute: ({ counts }) => sumOf(counts),
 });
+
+const quantityMeasured = calculation<{ preparation: Preparation }, number>({
+	key: "quantity_measured",
+	label: "Product for one preparation",
+	unit: "mL, g or tablets",
+	formula: "As measured out for one preparation, at the strength the lot has that day.",
+	source: sources.madeUpTo,
+	inputs: { preparation: { label: "One preparation", unit: "" } },
+	compute: ({ preparation }) => preparation.quantity,
+});
+
+/** Product for the preparations of some days. */
+function productOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
+	const byDate = <T>(label: string, figureUnit: string, of: (day: DayFigures) => Figure<T>) =>
+		gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, of(day)])));
+	const inputs = {
+		preparations: byDate(
+			"Preparations of each day",
+			"preparations",
+			(day) => day.preparationCounts,
+		),
+		quantities: byDate("Product for one preparation on each day", "mL, g or tablets", (day) =>
+			derive(quantityMeasured, { preparation: day.preparation }),
+		),
+	};
+	return {
+		expected: derive(productExpected, inputs),
+		setAside: derive(productSetAside, {
+			...inputs,
+			confidence: unit.read.settings.plan_confidence,
+		}),
+	};
+}

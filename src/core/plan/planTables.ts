@@ -47,9 +47,9 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 		rounds,
 		needed: [
 			dayPlanTable(unit, cover, byDay),
-			weekTotalTable(unit, period),
+			weekTotalTable(days, period),
 			kitCoverTable(cover),
-			supplyUseTable(unit, counts, period),
+			supplyUseTable(unit, days, counts, period),
 		],
 		compared: [mixingTable(unit, cover, dates[0] as IsoDate)],
 		views: [

@@ -1,4 +1,3 @@
-import { valueIn } from "../outcome.ts";
 import { advice, type Problem } from "../problem.ts";
 import { usableLots } from "../stock/usableLots.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -10,7 +9,7 @@ export function productAdvice(unit: UnitFigures, firstDay: IsoDate): Problem[] {
 }
 
 function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
-	const product = valueIn(productInUse.name);
+	const product = "row" in productInUse ? productInUse.row.value.product : undefined;
 	if (product === undefined || usableLots(read.tables.lots, product, firstDay).length > 0)
 		return [];
 	return [

@@ -1,6 +1,12 @@
 import { derive, type Figure, gather } from "../calculation.ts";
 import { kitsInLoad } from "../chlorine/kitsInLoad.ts";
-import { type ProductFigures, productFigures, productInUse } from "../chlorine/productFigures.ts";
+import type { Preparation } from "../chlorine/measureOut.ts";
+import {
+	type ProductFigures,
+	preparationOn,
+	productFigures,
+	productInUse,
+} from "../chlorine/productFigures.ts";
 import { type KindFigures, kindFigures } from "../kits/kindFigures.ts";
 import { type KitReadiness, readiness } from "../kits/readiness.ts";
 import { listFigure } from "../read/listFigure.ts";
@@ -29,7 +35,10 @@ export interface UnitFigures {
 	readonly kitsInLoad: Figure;
 	readonly vinegarPerDescale: Figure;
 	readonly products: readonly ProductFigures[];
-	readonly productInUse: ProductFigures;
+	/** The product in use, or why there is not exactly one. */
+	readonly productInUse: ProductFigures | Figure<never>;
+	/** One preparation with the product in use on a day. */
+	readonly preparationOn: (day: IsoDate) => Figure<Preparation>;
 }
 
 /** @param firstDay and @param lastDay of the plan */
@@ -37,6 +46,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const { settings, tables } = read;
 	const { reprocessing } = settings;
 	const products = productFigures(read);
+	const inUse = productInUse(read, products);
 	const kits = readiness(read, firstDay, lastDay);
 	const serving = new Set(kits.filter((kit) => kit.serves).map((kit) => kit.kit.value.kit));
 	const kinds = kindFigures(read, (kit) => serving.has(kit.kit));
@@ -68,7 +78,8 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 			vinegarAcidPct: settings.vinegar_acid_pct,
 		}),
 		products,
-		productInUse: productInUse(read, products),
+		productInUse: inUse,
+		preparationOn: (day) => ("row" in inUse ? preparationOn(read, inUse, day).preparation : inUse),
 	};
 }
 

@@ -14,13 +14,16 @@ const MOST_AMOUNTS = 50_000;
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */
 export function commonStep({ rates, days }: UseInputs): number {
-	const amounts = Object.values(rates)
-		.flat()
-		.filter((rate) => rate > 0);
-	if (amounts.length === 0) return 1;
+	const amounts = Object.values(rates).flat();
+	return stepOf(amounts, mostUse(amounts, days));
+}
+
+/** The step for amounts of which hardly ever more than `most` is used. */
+export function stepOf(amounts: readonly number[], most: number): number {
+	const used = amounts.filter((amount) => amount > 0);
+	if (used.length === 0) return 1;
 	const exact =
-		amounts.map((rate) => Math.round(rate / FINEST)).reduce(greatestCommonDivisor) * FINEST;
-	const most = mostUse(amounts, days);
+		used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor) * FINEST;
 	return most / exact <= MOST_AMOUNTS ? exact : most / MOST_AMOUNTS;
 }
 

@@ -28,7 +28,7 @@ export function dayPlanTable(
 			rounds_set_aside: m.rounds.setAside,
 			solution_litres_expected: m.solution_litres.expected,
 			solution_litres_set_aside: m.solution_litres.setAside,
-			chlorine_product: unit.productInUse.name,
+			chlorine_product: "row" in unit.productInUse ? unit.productInUse.name : unit.productInUse,
 			chlorine_quantity_set_aside: m.chlorine.setAside,
 			boiled_litres_expected: m.boiled_litres.expected,
 			boiled_litres_set_aside: m.boiled_litres.setAside,

@@ -3,12 +3,17 @@ import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
 import type { Preparation } from "../../chlorine/measureOut.ts";
 import { mixingRemark } from "../../chlorine/mixingRemark.ts";
-import type { ProductFigures } from "../../chlorine/productFigures.ts";
+import {
+	type LotPreparation,
+	type ProductFigures,
+	preparationOn,
+	strongLots,
+} from "../../chlorine/productFigures.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { valueIn } from "../../outcome.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingSheet } from "../../sheets/mixing.ts";
 import { sources } from "../../sources.ts";
-import { usableLots } from "../../stock/usableLots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { CoverFigures } from "../coverFigures.ts";
 import { preparationLitresOf } from "../measureFigures.ts";
@@ -53,12 +58,9 @@ export function mixingTable(
 		fullestRound: cover.kitsOfFullestRound,
 	});
 	const rows = unit.products.flatMap((product) => {
-		const item = product.name.outcome.ok ? product.name.outcome.value : "";
-		const lots = usableLots(unit.read.tables.lots, item, firstDay).map(({ value, line }) =>
-			typedFigure("Lot", "", value.lot, { file: lotsSheet.file, line, column: "lot" }),
-		);
-		const named: readonly Figure<string>[] = lots.length > 0 ? lots : [nameFigure("Lot", "")];
-		return named.map((lot) => mixingRow(unit, product, lot, kits));
+		const lots = strongLots(unit.read, product, firstDay);
+		const shown = lots.length > 0 ? lots : [preparationOn(unit.read, product, firstDay)];
+		return shown.map((lot) => mixingRow(unit, product, lot, kits));
 	});
 	return { sheet: mixingSheet, rows };
 }
@@ -66,11 +68,10 @@ export function mixingTable(
 function mixingRow(
 	unit: UnitFigures,
 	product: ProductFigures,
-	lot: Figure<string>,
+	{ lot, strength, preparation }: LotPreparation,
 	kits: Figure,
 ): ComputedRow {
 	const { settings } = unit.read;
-	const { preparation, strength } = product;
 	const made = derive(strengthMade, { preparation });
 	const afterCarryIn = derive(strengthAfterCarryIn, {
 		strengthMadePct: made,
@@ -80,14 +81,11 @@ function mixingRow(
 	});
 	return {
 		product: product.name,
-		lot,
+		lot: lotName(lot),
 		strength_today_g_per_l: gramsPerLitre(strength),
 		litres: derive(preparationLitresOf, { preparation }),
 		product_quantity: derive(quantity, { preparation }),
-		product_measure: nameFigure(
-			"Measured in",
-			preparation.outcome.ok ? preparation.outcome.value.measure : "",
-		),
+		product_measure: nameFigure("Measured in", valueIn(preparation)?.measure ?? ""),
 		water_litres: derive(water, { preparation }),
 		strength_made_pct: made,
 		strength_after_carry_in_pct: afterCarryIn,
@@ -101,6 +99,15 @@ function mixingRow(
 			strength,
 		}),
 	};
+}
+
+function lotName(lot: LotPreparation["lot"]): Figure<string> {
+	if (!lot) return nameFigure("Lot", "");
+	return typedFigure("Lot", "", lot.value.lot, {
+		file: lotsSheet.file,
+		line: lot.line,
+		column: "lot",
+	});
 }
 
 const litreStrength = calculation<{ strength: Strength }, number>({

@@ -7,6 +7,7 @@ import { supplyUseSheet } from "../../sheets/supplyUse.ts";
 import type { Measure } from "../../sheets/weekTotal.ts";
 import { definition } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
+import type { DayFigures } from "../dayFigures.ts";
 import type { CountFigures, Pair } from "../measureFigures.ts";
 import { itemOver } from "../supplyFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -14,16 +15,17 @@ import type { UnitFigures } from "../unitFigures.ts";
 /** One row for each item of the store. The product in use comes from the solution, all else from usage.csv. */
 export function supplyUseTable(
 	unit: UnitFigures,
+	days: readonly DayFigures[],
 	counts: CountFigures,
 	period: Record<Measure, Pair>,
 ): ComputedTable {
-	const inUse = unit.productInUse.name.outcome;
+	const inUse = "row" in unit.productInUse ? unit.productInUse.row.value.product : undefined;
 	const rows = unit.read.tables.items.rows.map((row) => {
 		const { item } = row.value;
-		const isProduct = inUse.ok && inUse.value === item;
+		const isProduct = inUse === item;
 		const measure = cell(row, "measure", row.value.measure);
 		const use = isProduct
-			? productUse(unit, measure, period.chlorine)
+			? productUse(days, measure, period.chlorine)
 			: itemOver(unit, item, counts.rounds);
 		return {
 			item: cell(row, "item", item),
@@ -50,8 +52,8 @@ const measuredIn = calculation<{ preparation: Preparation }, string>({
 	compute: ({ preparation }) => preparation.measure,
 });
 
-function productUse(unit: UnitFigures, measure: Figure<string>, use: Pair): Pair {
-	const from = derive(measuredIn, { preparation: unit.productInUse.preparation });
+function productUse(days: readonly DayFigures[], measure: Figure<string>, use: Pair): Pair {
+	const from = derive(measuredIn, { preparation: (days[0] as DayFigures).preparation });
 	return {
 		expected: derive(inMeasure, { quantity: use.expected, from, to: measure }),
 		setAside: derive(inMeasure, { quantity: use.setAside, from, to: measure }),

@@ -1,8 +1,8 @@
 import { nameFigure } from "../../calculation.ts";
 import type { ComputedTable } from "../../computedTable.ts";
 import { type Measure, measures, weekTotalSheet } from "../../sheets/weekTotal.ts";
+import type { DayFigures } from "../dayFigures.ts";
 import type { Pair } from "../measureFigures.ts";
-import type { UnitFigures } from "../unitFigures.ts";
 
 const units: Record<Measure, string> = {
 	births: "births",
@@ -19,8 +19,11 @@ const units: Record<Measure, string> = {
 };
 
 /** One row a measure, over the whole plan. */
-export function weekTotalTable(unit: UnitFigures, period: Record<Measure, Pair>): ComputedTable {
-	const { outcome } = unit.productInUse.preparation;
+export function weekTotalTable(
+	days: readonly DayFigures[],
+	period: Record<Measure, Pair>,
+): ComputedTable {
+	const { outcome } = (days[0] as DayFigures).preparation;
 	const productUnit = outcome.ok ? outcome.value.measure : "";
 	const rows = measures.map((measure) => ({
 		measure_of: nameFigure("Total of", measure),

@@ -1,0 +1,56 @@
+import { calculation } from "../calculation.ts";
+import { upTo } from "../chlorine/measureOut.ts";
+import { type Counts, mean, setAside } from "../counts/counts.ts";
+import { confidenceInput, SET_ASIDE_IN_WORDS } from "../counts/measures.ts";
+import { stretched, sumOf } from "../counts/sumOf.ts";
+import { commonPractice, sources } from "../sources.ts";
+import { stepOf } from "./commonStep.ts";
+
+interface Inputs {
+	/** Preparations of each day. */
+	readonly preparations: readonly Counts[];
+	/** Product for one preparation on each day, as measured out. */
+	readonly quantities: readonly number[];
+}
+
+const inputs = {
+	preparations: { label: "Preparations of each day", unit: "preparations" },
+	quantities: { label: "Product for one preparation on each day", unit: "mL, g or tablets" },
+};
+
+/** Mean use of the product over some days; a preparation takes more of it as it fades. */
+export const productExpected = calculation<Inputs, number>({
+	key: "chlorine_expected",
+	label: "Product, expected",
+	unit: "mL, g or tablets",
+	formula: "Preparations expected × product for one preparation that day, added up over the days.",
+	source: sources.madeUpTo,
+	inputs,
+	compute: ({ preparations, quantities }) =>
+		preparations.reduce((sum, counts, day) => sum + mean(counts) * (quantities[day] as number), 0),
+});
+
+/** What to set aside of the product for some days. */
+export const productSetAside = calculation<Inputs & { readonly confidence: number }, number>({
+	key: "chlorine_set_aside",
+	label: "Product, set aside",
+	unit: "mL, g or tablets",
+	formula: `${SET_ASIDE_IN_WORDS}: preparations × product for one, added up over the days exactly.`,
+	source: commonPractice,
+	rounding: "A possible amount of use, never less than asked for.",
+	inputs: { ...inputs, confidence: confidenceInput },
+	compute: ({ preparations, quantities, confidence }) => {
+		const most = preparations.reduce(
+			(sum, { first, chance }, day) => sum + (first + chance.length) * (quantities[day] as number),
+			0,
+		);
+		const step = stepOf(quantities, most);
+		const byQuantity = new Map<number, Counts[]>();
+		preparations.forEach((counts, day) => {
+			const steps = Math.round(upTo(quantities[day] as number, step) / step);
+			byQuantity.set(steps, [...(byQuantity.get(steps) ?? []), counts]);
+		});
+		const used = [...byQuantity].map(([steps, counts]) => stretched(sumOf(counts), steps));
+		return setAside(sumOf(used), confidence) * step;
+	},
+});
