@@ -4,8 +4,8 @@ import { build } from "vite";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
-/** What the grid library asks for and this workbook never uses: dates and pickers. */
-const unused = ["moment", "pikaday"];
+/** What the grid library asks for and this workbook never uses: dates, pickers, old browsers. */
+const unused = ["@babel/polyfill/lib/noConflict", "moment", "pikaday"];
 
 /**
  * Builds the workbook as one classic script. Browsers refuse module scripts over

@@ -1,5 +1,4 @@
-import { calculation, derive, type Figure } from "../calculation.ts";
-import type { Preparation } from "../chlorine/measureOut.ts";
+import { derive, type Figure } from "../calculation.ts";
 import type { Counts } from "../counts/counts.ts";
 import { expectedOf, setAsideOf } from "../counts/measures.ts";
 import { countTimes } from "../quantities.ts";
@@ -61,16 +60,6 @@ const boiledLitres = countTimes(
 	bucketFill,
 	sources.threeRinses,
 );
-
-export const preparationLitresOf = calculation<{ preparation: Preparation }, number>({
-	key: "preparation_litres_made",
-	label: "Litres of a preparation",
-	unit: "L",
-	formula: "As made up for one preparation.",
-	source: sources.madeUpTo,
-	inputs: { preparation: { label: "One preparation", unit: "" } },
-	compute: ({ preparation }) => preparation.litres,
-});
 
 /** Every measure of the plan, for one day or for the whole of it. */
 export function measureFigures(

@@ -1,8 +1,9 @@
 import { calculation, derive, type Figure, gather } from "../calculation.ts";
-import type { Preparation } from "../chlorine/measureOut.ts";
+import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poissonCount, setAsideOf } from "../counts/measures.ts";
 import { sumOf } from "../counts/sumOf.ts";
+import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
 import { sources } from "../sources.ts";
 import { productExpected, productSetAside } from "../stock/productOverDays.ts";
@@ -90,15 +91,12 @@ const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 	compute: ({ counts }) => sumOf(counts),
 });
 
-const quantityMeasured = calculation<{ preparation: Preparation }, number>({
-	key: "quantity_measured",
-	label: "Product for one preparation",
-	unit: "mL, g or tablets",
-	formula: "As measured out for one preparation, at the strength the lot has that day.",
-	source: sources.madeUpTo,
-	inputs: { preparation: { label: "One preparation", unit: "" } },
-	compute: ({ preparation }) => preparation.quantity,
-});
+const quantityMeasured = partOf<Preparation, "quantity">(
+	measureOut,
+	"quantity",
+	"Product for one preparation",
+	"mL, g or tablets",
+);
 
 /** Product for the preparations of some days. */
 function productOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
@@ -111,7 +109,7 @@ function productOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
 			(day) => day.preparationCounts,
 		),
 		quantities: byDate("Product for one preparation on each day", "mL, g or tablets", (day) =>
-			derive(quantityMeasured, { preparation: day.preparation }),
+			derive(quantityMeasured, { whole: day.preparation }),
 		),
 	};
 	return {

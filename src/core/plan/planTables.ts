@@ -6,6 +6,7 @@ import { type DayFigures, dayFigures } from "./dayFigures.ts";
 import { measureFigures } from "./measureFigures.ts";
 import { countsOfDay, countsOfPeriod } from "./periodFigures.ts";
 import { type RoundPlan, roundPlans } from "./roundPlans.ts";
+import { boilingTable } from "./tables/boilingTable.ts";
 import { dayCoverTable } from "./tables/dayCoverTable.ts";
 import { dayPlanTable } from "./tables/dayPlanTable.ts";
 import { kitCoverTable } from "./tables/kitCoverTable.ts";
@@ -57,6 +58,7 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 			leversTable(unit, dates),
 			runSheetTable(unit, rounds),
 			kitRegisterTable(unit),
+			boilingTable(unit, rounds),
 		],
 	};
 }

@@ -8,6 +8,18 @@ export interface TimedStep {
 	readonly handsOn: "yes" | "no";
 	/** How many kits the step deals with; all of the round's, or those of one load. */
 	readonly kits: number;
+	/** Which load the step belongs to, from 1; 0 for a step that is not counted by load. */
+	readonly load: number;
+}
+
+/** When the soak of the first load ends and its rinse begins; the end of the round where there is no soak. */
+export function firstRinse(steps: readonly TimedStep[]): number | undefined {
+	return (steps.find((step) => step.load === 1) ?? steps.at(-1))?.endsAt;
+}
+
+/** How many loads a round makes. */
+export function loadsOf(steps: readonly TimedStep[]): number {
+	return Math.max(0, ...steps.map((step) => step.load));
 }
 
 export interface PlannedRound {
@@ -33,8 +45,8 @@ export const RINSE_STEP = "Rinse and drain until there is no smell of vinegar";
 export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): TimedStep[] {
 	const timed: TimedStep[] = [];
 	let clock = round.start;
-	const add = (step: string, minutes: number, handsOn: "yes" | "no", kits: number) => {
-		timed.push({ step, startsAt: clock, endsAt: clock + minutes, handsOn, kits });
+	const add = (step: string, minutes: number, handsOn: "yes" | "no", kits: number, load = 0) => {
+		timed.push({ step, startsAt: clock, endsAt: clock + minutes, handsOn, kits, load });
 		clock += minutes;
 	};
 	let descaled = round.descale === null;
@@ -60,7 +72,8 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 		for (let load = 1; load <= loads; load++) {
 			const kits = Math.min(round.kitsInLoad, round.kits - (load - 1) * round.kitsInLoad);
 			const which = loads > 1 ? ` (load ${load} of ${loads})` : "";
-			for (const { step, minutes, hands_on } of block) add(step + which, minutes, hands_on, kits);
+			for (const { step, minutes, hands_on } of block)
+				add(step + which, minutes, hands_on, kits, load);
 		}
 	}
 	descale();

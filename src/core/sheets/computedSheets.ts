@@ -1,4 +1,5 @@
 import type { Sheet } from "../sheet.ts";
+import { boilingSheet } from "./boiling.ts";
 import { dayCoverSheet } from "./dayCover.ts";
 import { dayPlanSheet } from "./dayPlan.ts";
 import { kitCoverSheet } from "./kitCover.ts";
@@ -19,5 +20,6 @@ export const computedSheets: readonly Sheet[] = [
 	runSheetSheet,
 	kitRegisterSheet,
 	mixingSheet,
+	boilingSheet,
 	supplyUseSheet,
 ];

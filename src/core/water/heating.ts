@@ -1,33 +1,20 @@
 import { calculation, refuse } from "../calculation.ts";
 import { sources } from "../sources.ts";
 
-export const KJ_PER_LITRE_PER_C = 4.186;
-const KJ_PER_KG_EVAPORATED = 2257;
-const SECONDS_PER_MINUTE = 60;
+const KJ_PER_LITRE_PER_C = 4.186;
+export const KJ_PER_KG_EVAPORATED = 2257;
+export const SECONDS_PER_MINUTE = 60;
 const KJ_PER_MJ = 1000;
 const KJ_PER_KWH = 3600;
 
-interface HeatInputs {
-	readonly litres: number;
-	readonly fromC: number;
-	readonly toC: number;
+/**
+ * Heat to bring water to the boil, kJ; none where it is there already.
+ *
+ * @example heatToBoil(10, 25, 100) // 3139.5
+ */
+export function heatToBoil(litres: number, drawnC: number, boilingC: number): number {
+	return litres * KJ_PER_LITRE_PER_C * Math.max(0, boilingC - drawnC);
 }
-
-/** Heat to bring water to the boil; none where it is there already. */
-export const heatKj = calculation<HeatInputs, number>({
-	key: "heat_kj",
-	label: "Heat to bring the water to the boil",
-	unit: "kJ",
-	formula: "Litres × 4.186 × (boiling point − temperature of the water drawn).",
-	source: sources.heat,
-	inputs: {
-		litres: { label: "Water to heat", unit: "L", min: 0 },
-		fromC: { label: "Temperature of the water drawn", unit: "°C" },
-		toC: { label: "Boiling point", unit: "°C" },
-	},
-	example: { inputs: { litres: 10, fromC: 25, toC: 100 }, result: 3139.5, within: 0.01 },
-	compute: ({ litres, fromC, toC }) => litres * KJ_PER_LITRE_PER_C * Math.max(0, toC - fromC),
-});
 
 /** Power that reaches the water. */
 export const netPower = calculation<{ heatKw: number | null; efficiency: number }, number>({
@@ -56,38 +43,6 @@ export const netPower = calculation<{ heatKw: number | null; efficiency: number 
 					message: "A stove that gives no heat never boils the water; enter the heat it gives.",
 					place: { file: "unit.csv", line: null, column: "heat_kw" },
 				}),
-});
-
-/** Minutes until the water boils. */
-export const heatMinutes = calculation<{ kj: number; netKw: number }, number>({
-	key: "heat_minutes",
-	label: "Heating",
-	unit: "min",
-	formula: "Heat ÷ heat that reaches the water ÷ 60.",
-	source: sources.heat,
-	inputs: {
-		kj: { label: "Heat to bring the water to the boil", unit: "kJ", min: 0 },
-		netKw: { label: "Heat that reaches the water", unit: "kW", min: 1e-6 },
-	},
-	example: { inputs: { kj: 3139.5, netKw: 0.6 }, result: 87.2083, within: 1e-3 },
-	compute: ({ kj, netKw }) => kj / netKw / SECONDS_PER_MINUTE,
-});
-
-/** Water that boils away while it is held at the boil. */
-export const evaporatedLitres = calculation<{ netKw: number; holdMinutes: number }, number>({
-	key: "evaporated_litres",
-	label: "Boils away while held",
-	unit: "L",
-	formula:
-		"Heat that reaches the water × minutes held × 60 ÷ 2,257. A lid keeps some of it back; start with that much more.",
-	source: sources.heat,
-	inputs: {
-		netKw: { label: "Heat that reaches the water", unit: "kW", min: 0 },
-		holdMinutes: { label: "Kept at the boil", unit: "min", min: 0 },
-	},
-	example: { inputs: { netKw: 1, holdMinutes: 20 }, result: 0.5317, within: 1e-4 },
-	compute: ({ netKw, holdMinutes }) =>
-		(netKw * holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED,
 });
 
 interface FuelInputs {

@@ -82,7 +82,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			beforeKeyDown: (event: Event) => {
 				if ((event as KeyboardEvent).keyCode !== TAB || editing()) return;
 				stopImmediatePropagation(event);
-				hot.unlisten();
+				leave();
 			},
 			copyPaste: false,
 			undo: false,
@@ -114,16 +114,23 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	host.setAttribute("role", "application");
 	host.setAttribute("aria-label", model.name);
 	const onFocusIn = (event: FocusEvent) => {
-		const comesFromOutside = !host.contains(event.relatedTarget as Node | null);
 		host.tabIndex = -1;
-		hot.listen();
-		if (event.target !== host || !comesFromOutside || hot.getSelectedLast()) return;
-		hot.selectCell(0, 0);
+		listenQuietly(hot);
+		if (event.target === host && !hot.getSelectedLast()) hot.selectCell(0, 0);
 	};
 	const onFocusOut = (event: FocusEvent) => {
-		if (host.contains(event.relatedTarget as Node | null)) return;
+		if (event.relatedTarget === null) setTimeout(keepFocus);
+		else if (!host.contains(event.relatedTarget as Node)) leave();
+	};
+	const leave = () => {
 		host.tabIndex = 0;
 		hot.unlisten();
+	};
+	/** The library drops the focus on every selection; the grid takes it back while it is at work. */
+	const keepFocus = () => {
+		if (document.activeElement !== document.body || !host.isConnected) return;
+		if (hot.isListening()) host.focus({ preventScroll: true });
+		else host.tabIndex = 0;
 	};
 	const onPaste = (event: ClipboardEvent) => {
 		const text = event.clipboardData?.getData("text/plain") ?? "";
@@ -182,6 +189,11 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 		},
 		destroy: () => hot.destroy(),
 	};
+}
+
+/** Takes keys without dropping the focus, which the library does unless told not to. */
+function listenQuietly(hot: object): void {
+	(hot as { listen(dropFocus: boolean): void }).listen(false);
 }
 
 /** Rows beyond the last become new ones, so they are open wherever their column is. */

@@ -1,2 +1,2 @@
-/** Stands in for libraries the grid asks for and never uses here: dates and date pickers. */
+/** Stands in for libraries the grid asks for and never uses here: date pickers, old browsers. */
 export default {};

@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, gather, nameFigure } from "../../calc
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { type Moment, momentOf } from "../../kits/throughTheDay.ts";
 import type { Reprocessing } from "../../kits/unmetUses.ts";
+import { partOf } from "../../partOf.ts";
 import { dayCoverSheet } from "../../sheets/dayCover.ts";
 import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
@@ -35,19 +36,13 @@ const moment = calculation<Inputs, Moment>({
 	},
 });
 
-const part = (key: keyof Moment, label: string, unit: string) =>
-	calculation<{ moment: Moment }, number>({
-		key,
-		label,
-		unit,
-		formula: "At half past the hour.",
-		source: sources.palm,
-		inputs: { moment: { label: "Kits at half past the hour", unit: "kits" } },
-		compute: ({ moment: at }) => at[key],
-	});
-
-const ready = part("ready", "Kits ready, expected", "kits");
-const none = part("nonePer1000", "Needs that find none ready", "per 1,000 at that hour");
+const ready = partOf<Moment, "ready">(moment, "ready", "Kits ready, expected", "kits");
+const none = partOf<Moment, "nonePer1000">(
+	moment,
+	"nonePer1000",
+	"Needs that find none ready",
+	"per 1,000 at that hour",
+);
 const HOURS = 24;
 
 /** Each hour of the plan's busiest day, for each kind of kit. */
@@ -72,8 +67,8 @@ function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {
 		return {
 			kind: nameFigure("Kind", kind.name),
 			hour,
-			ready_expected: derive(ready, { moment: at }),
-			none_ready_per_1000: derive(none, { moment: at }),
+			ready_expected: derive(ready, { whole: at }),
+			none_ready_per_1000: derive(none, { whole: at }),
 		};
 	});
 }

@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
-import type { Preparation } from "../../chlorine/measureOut.ts";
+import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { mixingRemark } from "../../chlorine/mixingRemark.ts";
 import {
 	type LotPreparation,
@@ -11,28 +11,28 @@ import {
 } from "../../chlorine/productFigures.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
+import { partOf } from "../../partOf.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingSheet } from "../../sheets/mixing.ts";
 import { sources } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { CoverFigures } from "../coverFigures.ts";
-import { preparationLitresOf } from "../measureFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
-const part = <T extends number>(key: keyof Preparation & string, label: string, unit: string) =>
-	calculation<{ preparation: Preparation }, T>({
-		key,
-		label,
-		unit,
-		formula: "As measured out for one preparation.",
-		source: sources.madeUpTo,
-		inputs: { preparation: { label: "One preparation", unit: "" } },
-		compute: ({ preparation }) => preparation[key] as T,
-	});
-
-const quantity = part("quantity", "Product to measure", "mL, g or tablets");
-const water = part("waterLitres", "Water", "L");
-const strengthMade = part("strengthMadePct", "Strength made", "%");
+const litres = partOf<Preparation, "litres">(measureOut, "litres", "Make up to", "L");
+const quantity = partOf<Preparation, "quantity">(
+	measureOut,
+	"quantity",
+	"Product to measure",
+	"mL, g or tablets",
+);
+const water = partOf<Preparation, "waterLitres">(measureOut, "waterLitres", "Water", "L");
+const strengthMade = partOf<Preparation, "strengthMadePct">(
+	measureOut,
+	"strengthMadePct",
+	"Strength made",
+	"%",
+);
 
 const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
 	key: "kits_through_bath",
@@ -72,7 +72,7 @@ function mixingRow(
 	kits: Figure,
 ): ComputedRow {
 	const { settings } = unit.read;
-	const made = derive(strengthMade, { preparation });
+	const made = derive(strengthMade, { whole: preparation });
 	const afterCarryIn = derive(strengthAfterCarryIn, {
 		strengthMadePct: made,
 		bathLitres: settings.soak_fill_litres,
@@ -83,10 +83,10 @@ function mixingRow(
 		product: product.name,
 		lot: lotName(lot),
 		strength_today_g_per_l: gramsPerLitre(strength),
-		litres: derive(preparationLitresOf, { preparation }),
-		product_quantity: derive(quantity, { preparation }),
+		litres: derive(litres, { whole: preparation }),
+		product_quantity: derive(quantity, { whole: preparation }),
 		product_measure: nameFigure("Measured in", valueIn(preparation)?.measure ?? ""),
-		water_litres: derive(water, { preparation }),
+		water_litres: derive(water, { whole: preparation }),
 		strength_made_pct: made,
 		strength_after_carry_in_pct: afterCarryIn,
 		remark: derive(mixingRemark, {

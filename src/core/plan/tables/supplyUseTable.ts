@@ -1,11 +1,11 @@
-import { calculation, derive, type Figure, typedFigure } from "../../calculation.ts";
-import type { Preparation } from "../../chlorine/measureOut.ts";
+import { derive, type Figure, typedFigure } from "../../calculation.ts";
+import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import type { ComputedTable } from "../../computedTable.ts";
+import { partOf } from "../../partOf.ts";
 import type { GoodRow } from "../../read/readTable.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
 import type { Measure } from "../../sheets/weekTotal.ts";
-import { definition } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { CountFigures, Pair } from "../measureFigures.ts";
@@ -42,18 +42,15 @@ function cell(row: GoodRow<ItemsRow>, column: "item" | "measure", text: string):
 	return typedFigure(itemsSheet.columns[column].label, "", text, place);
 }
 
-const measuredIn = calculation<{ preparation: Preparation }, string>({
-	key: "measured_in",
-	label: "Product is measured in",
-	unit: "",
-	formula: "Liquids in mL, powder in g, tablets by number.",
-	source: definition,
-	inputs: { preparation: { label: "One preparation", unit: "" } },
-	compute: ({ preparation }) => preparation.measure,
-});
+const measuredIn = partOf<Preparation, "measure">(
+	measureOut,
+	"measure",
+	"Product is measured in",
+	"",
+);
 
 function productUse(days: readonly DayFigures[], measure: Figure<string>, use: Pair): Pair {
-	const from = derive(measuredIn, { preparation: (days[0] as DayFigures).preparation });
+	const from = derive(measuredIn, { whole: (days[0] as DayFigures).preparation });
 	return {
 		expected: derive(inMeasure, { quantity: use.expected, from, to: measure }),
 		setAside: derive(inMeasure, { quantity: use.setAside, from, to: measure }),

@@ -1,0 +1,20 @@
+import { type Calculation, calculation } from "./calculation.ts";
+import type { Source } from "./sources.ts";
+
+/** One part of a result that has several, as a calculation of its own, so that its cell can be asked "why?". */
+export function partOf<Whole extends object, K extends keyof Whole & string>(
+	whole: { readonly label: string; readonly source: Source },
+	key: K,
+	label: string,
+	unit: string,
+): Calculation<{ whole: Whole }, Whole[K]> {
+	return calculation<{ whole: Whole }, Whole[K]>({
+		key,
+		label,
+		unit,
+		formula: `Part of: ${whole.label.toLowerCase()}.`,
+		source: whole.source,
+		inputs: { whole: { label: whole.label, unit: "" } },
+		compute: ({ whole: all }) => all[key],
+	});
+}

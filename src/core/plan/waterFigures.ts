@@ -1,0 +1,130 @@
+import { calculation, defaultFigure, derive, type Figure } from "../calculation.ts";
+import { valueIn } from "../outcome.ts";
+import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { firstRinse, loadsOf, type TimedStep } from "../rounds/timedSteps.ts";
+import { commonPractice, sources } from "../sources.ts";
+import { type Boiling, boilingOfRound, lightBy } from "../water/boilingPlan.ts";
+import { boilingPoint } from "../water/boilingPoint.ts";
+import { coolingMinutes } from "../water/cooling.ts";
+import { type Fuel, fuelData } from "../water/fuels.ts";
+import { fuelQuantity, netPower } from "../water/heating.ts";
+import type { RoundPlan } from "./roundPlans.ts";
+
+/** What holds for every pot of water the unit boils. */
+export interface StoveFigures {
+	readonly boilingC: Figure;
+	readonly netKw: Figure;
+	readonly efficiency: Figure;
+	readonly coolMinutes: Figure;
+	/** MJ/kg, null for electricity. */
+	readonly mjPerKg: Figure<number | null>;
+}
+
+export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
+	const fuel: Fuel = fuelData[valueIn(settings.fuel) ?? "charcoal_traditional"];
+	const place = { file: "unit.csv", line: null, column: "fuel" };
+	const given = settings.stove_efficiency;
+	// Nothing typed means the starting value of the fuel; something typed that cannot be read does not.
+	const blank = !given.outcome.ok && given.outcome.problems[0]?.code === "not-given";
+	const efficiency = blank
+		? defaultFigure(given.label, given.unit, fuel.efficiency, place)
+		: (given as Figure);
+	const boilingC = derive(boilingPoint, { altitudeM: settings.altitude_m });
+	return {
+		boilingC,
+		efficiency,
+		netKw: derive(netPower, { heatKw: settings.heat_kw, efficiency }),
+		coolMinutes: derive(coolingMinutes, {
+			fromC: boilingC,
+			toC: settings.rinse_below_c,
+			roomC: settings.room_c,
+			coolingPerHour: settings.cooling_per_hour,
+			potLitres: settings.pot_litres,
+		}),
+		mjPerKg: defaultFigure("Heating value of the fuel", "MJ/kg", fuel.mjPerKg, place),
+	};
+}
+
+/** Boiling the water of one round. */
+export interface RoundBoiling {
+	readonly boiling: Figure<Boiling>;
+	/** Minutes after the midnight of the round's day; negative on the day before. */
+	readonly lightBy: Figure;
+	readonly fuel: Figure;
+}
+
+const loadsOfRound = fromSteps("loads_of_round", "Loads of the round, set aside", "loads", loadsOf);
+const rinseOfRound = fromSteps(
+	"first_rinse",
+	"First rinse of the round",
+	"minutes after midnight",
+	(steps) => firstRinse(steps) ?? 0,
+);
+
+function fromSteps(
+	key: string,
+	label: string,
+	unit: string,
+	of: (steps: readonly TimedStep[]) => number,
+) {
+	return calculation<{ steps: readonly TimedStep[] }, number>({
+		key,
+		label,
+		unit,
+		formula: "From the steps of the round by the clock, for the kits set aside for it.",
+		source: commonPractice,
+		inputs: { steps: { label: "Steps of the round by the clock", unit: "" } },
+		compute: ({ steps }) => of(steps),
+	});
+}
+
+const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
+	key: "heat_kj",
+	label: "Heat to bring the water to the boil",
+	unit: "kJ",
+	formula: "Litres to start with × 4.186 × (boiling point − temperature drawn).",
+	source: sources.heat,
+	inputs: { boiling: { label: "Boiling the rinse water", unit: "" } },
+	compute: ({ boiling }) => boiling.kj,
+});
+
+const heldMinutes = calculation<{ boiling: Boiling }, number>({
+	key: "held_minutes",
+	label: "Kept at the boil, all batches",
+	unit: "min",
+	formula: "Time held × batches.",
+	source: commonPractice,
+	inputs: { boiling: { label: "Boiling the rinse water", unit: "" } },
+	compute: ({ boiling }) => boiling.holdMinutes * boiling.batches,
+});
+
+export function roundBoiling(
+	{ settings }: ReadWorkbook,
+	stove: StoveFigures,
+	round: RoundPlan,
+): RoundBoiling {
+	const { steps } = round;
+	const boiling = derive(boilingOfRound, {
+		loads: derive(loadsOfRound, { steps }),
+		bucketsPerLoad: settings.rinse_buckets,
+		bucketLitres: settings.bucket_fill_litres,
+		potLitres: settings.pot_litres,
+		pots: settings.pots,
+		netKw: stove.netKw,
+		drawnC: settings.tap_water_c,
+		boilingC: stove.boilingC,
+		holdMinutes: settings.boil_hold_minutes,
+		coolMinutes: stove.coolMinutes,
+	});
+	return {
+		boiling,
+		lightBy: derive(lightBy, { firstRinse: derive(rinseOfRound, { steps }), boiling }),
+		fuel: derive(fuelQuantity, {
+			kj: derive(heatOfBoiling, { boiling }),
+			holdMinutes: derive(heldMinutes, { boiling }),
+			netKw: stove.netKw,
+			efficiency: stove.efficiency,
+			mjPerKg: stove.mjPerKg,
+		}),
+	};
+}

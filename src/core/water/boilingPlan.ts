@@ -1,0 +1,105 @@
+import { calculation } from "../calculation.ts";
+import { commonPractice, sources } from "../sources.ts";
+import { heatToBoil, KJ_PER_KG_EVAPORATED, SECONDS_PER_MINUTE } from "./heating.ts";
+
+/** Boiling the rinse water of one round. */
+export interface Boiling {
+	/** Water needed for the rinse buckets. */
+	readonly litres: number;
+	/** Water to start with: what boils away is added. */
+	readonly startLitres: number;
+	readonly batches: number;
+	readonly heatMinutes: number;
+	readonly holdMinutes: number;
+	readonly coolMinutes: number;
+	/** Minutes from lighting the stove to water that is cool enough. */
+	readonly allMinutes: number;
+	readonly kj: number;
+}
+
+interface Inputs {
+	readonly loads: number;
+	readonly bucketsPerLoad: number;
+	readonly bucketLitres: number;
+	readonly potLitres: number;
+	readonly pots: number;
+	readonly netKw: number;
+	readonly drawnC: number;
+	readonly boilingC: number;
+	readonly holdMinutes: number;
+	readonly coolMinutes: number;
+}
+
+/**
+ * How the rinse water of a round is boiled, from the loads set aside for it.
+ *
+ * Pots stand on the fire side by side and share its heat; what they do not hold at
+ * once is boiled in further batches, each held at the boil.
+ */
+export const boilingOfRound = calculation<Inputs, Boiling>({
+	key: "boiling",
+	label: "Boiling the rinse water",
+	unit: "L",
+	formula:
+		"Litres = loads × buckets × litres in a bucket. Start with what boils away more: heat that reaches the water × time held ÷ 2,257, each batch. Heating = litres × 4.186 × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.",
+	source: sources.heat,
+	caution:
+		"Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.",
+	inputs: {
+		loads: { label: "Loads of the round, set aside", unit: "loads", min: 0 },
+		bucketsPerLoad: { label: "Rinse buckets of boiled water", unit: "buckets/load", min: 0 },
+		bucketLitres: { label: "Boiled water in a bucket", unit: "L", min: 0 },
+		potLitres: { label: "Water in a pot", unit: "L", min: 1e-3 },
+		pots: { label: "Pots on the fire at once", unit: "pots", min: 1 },
+		netKw: { label: "Heat that reaches the water", unit: "kW", min: 1e-6 },
+		drawnC: { label: "Temperature of the water drawn", unit: "°C" },
+		boilingC: { label: "Boiling point", unit: "°C" },
+		holdMinutes: { label: "Keep at the boil for", unit: "min", min: 0 },
+		coolMinutes: { label: "Cooling", unit: "min", min: 0 },
+	},
+	compute: ({
+		loads,
+		bucketsPerLoad,
+		bucketLitres,
+		potLitres,
+		pots,
+		netKw,
+		drawnC,
+		boilingC,
+		holdMinutes,
+		coolMinutes,
+	}) => {
+		const litres = loads * bucketsPerLoad * bucketLitres;
+		const batches = Math.ceil(litres / (pots * potLitres));
+		const boilsAway = (batches * netKw * holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
+		const startLitres = litres + boilsAway;
+		const kj = heatToBoil(startLitres, drawnC, boilingC);
+		const heatMinutes = kj / netKw / SECONDS_PER_MINUTE;
+		return {
+			litres,
+			startLitres,
+			batches,
+			heatMinutes,
+			holdMinutes,
+			coolMinutes,
+			allMinutes: heatMinutes + batches * holdMinutes + coolMinutes,
+			kj,
+		};
+	},
+});
+
+/** When to light the stove: minutes before the first rinse, rounded down to the earlier minute. */
+export const lightBy = calculation<{ firstRinse: number; boiling: Boiling }, number>({
+	key: "light_by",
+	label: "Light the stove by",
+	unit: "minutes after the midnight of the round's day",
+	formula: "First rinse of the round − cooling − time held for each batch − heating.",
+	source: commonPractice,
+	rounding: "Down to the earlier minute.",
+	caution: "It is often the evening before: look at the date.",
+	inputs: {
+		firstRinse: { label: "First rinse of the round", unit: "minutes after midnight" },
+		boiling: { label: "Boiling the rinse water", unit: "" },
+	},
+	compute: ({ firstRinse, boiling }) => Math.floor(firstRinse - boiling.allMinutes),
+});

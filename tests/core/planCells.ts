@@ -1,0 +1,49 @@
+import type { Calculation, Figure } from "../../src/core/calculation.ts";
+import type { ComputedRow } from "../../src/core/computedTable.ts";
+import { problemsOf } from "../../src/core/outcome.ts";
+import type { Plan } from "../../src/core/plan.ts";
+import type { Measure } from "../../src/core/sheets/weekTotal.ts";
+
+export function rowsOf(plan: Plan, file: string): readonly ComputedRow[] {
+	return plan.tables[file]?.rows ?? [];
+}
+
+/** The value of a cell; undefined where it has none. */
+export function valueOf(figure: Figure<unknown> | undefined): unknown {
+	return figure?.outcome.ok ? figure.outcome.value : undefined;
+}
+
+export function numberIn(row: ComputedRow | undefined, column: string): number | undefined {
+	const value = valueOf(row?.[column]);
+	return typeof value === "number" ? value : undefined;
+}
+
+/** Row of week-total.csv for one measure. */
+export function totalOf(plan: Plan, measure: Measure): ComputedRow {
+	const row = rowsOf(plan, "week-total.csv").find((r) => valueOf(r["measure_of"]) === measure);
+	if (!row) throw new Error(`no total of ${measure}`);
+	return row;
+}
+
+/** Columns of the first row of a sheet that wait for something. */
+export function waiting(plan: Plan, file: string): string[] {
+	return Object.entries(rowsOf(plan, file)[0] ?? {}).flatMap(([column, { outcome }]) => (outcome.ok ? [] : [column]));
+}
+
+/** Codes of the problems for which a cell waits, each once. */
+export function codesOf(figure: Figure<unknown> | undefined): string[] {
+	return figure ? [...new Set(problemsOf(figure.outcome).map((p) => p.code))] : [];
+}
+
+export function problemCodes(plan: Plan, weight?: "error" | "advice"): string[] {
+	return plan.problems.filter((p) => !weight || p.weight === weight).map((p) => p.code);
+}
+
+/** Every calculation that a figure comes from, however far back. */
+export function calculationsBehind(figure: Figure<unknown>, found: Set<Calculation> = new Set(), seen = new Set<Figure<unknown>>()): Set<Calculation> {
+	if (seen.has(figure) || figure.origin.kind !== "computed") return found;
+	seen.add(figure);
+	found.add(figure.origin.calculation);
+	for (const input of Object.values(figure.origin.inputs)) calculationsBehind(input, found, seen);
+	return found;
+}
