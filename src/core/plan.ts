@@ -8,6 +8,7 @@ import { productAdvice } from "./plan/productAdvice.ts";
 import { roundAdvice } from "./plan/roundAdvice.ts";
 import { unknownItems } from "./plan/supplyFigures.ts";
 import { unitFigures } from "./plan/unitFigures.ts";
+import { waterAdvice } from "./plan/waterAdvice.ts";
 import { distinct, type Problem } from "./problem.ts";
 import { type ReadWorkbook, readWorkbook } from "./read/readWorkbook.ts";
 import { computedSheets } from "./sheets/computedSheets.ts";
@@ -44,6 +45,7 @@ export function plan(workbook: Workbook): Plan {
 			...kitAdvice(unit, made),
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),
+			...waterAdvice(unit),
 		]),
 		made: made.needed.every((table) => unanswered(table).length === 0),
 	};

@@ -149,6 +149,13 @@ export const sources = {
 		disagreement:
 			"A maker of plants gives 3.5 times faster for each 10 °C, the law 3.9; a supplier reports far faster loss of 12.5 % bleach.",
 	},
+	readingErrors: {
+		title: "Wells et al., PLoS ONE 11(5):e0152442",
+		place:
+			"2016, abstract: strips 5.2 to 48 %, dilution and colour 2.4 to 19 %, titration up to 12.4 % off",
+		url: "https://pmc.ncbi.nlm.nih.gov/articles/PMC4887006",
+		mark: "seen",
+	},
 	carryIn: {
 		title: "Dilution by the water wet parts carry in",
 		place: "arithmetic; the rule to dry first is from memory",

@@ -99,8 +99,8 @@ export class WorkbookPage {
 		}, text);
 	}
 
-	headline(): Promise<string> {
-		return this.page.locator("#sheet h1").innerText();
+	async headline(): Promise<string> {
+		return (await this.page.locator("#sheet h1").textContent()) ?? "";
 	}
 
 	close(): Promise<void> {

@@ -9,7 +9,7 @@ export function tableOf(text: string): TextTable {
 	return { header, rows };
 }
 
-/** A small invented unit: every file of the format, each as short as it can be. */
+/** A small invented unit: every file of the format, each as short as it can be. Its products do not fade. */
 const files: Record<string, string> = {
 	"unit.csv": `key,value
 		unit_name,Test unit
@@ -46,8 +46,8 @@ const files: Record<string, string> = {
 		powder,other,g,500,8,14,5,0.95
 		tablets,other,tablet,100,9,14,5,0.95`,
 	"chlorine.csv": `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
-		liquid,liquid,3.5,pct_w_v,,,,yes
-		powder,powder,70,pct_w_w,,,,no
+		liquid,liquid,3.5,pct_w_v,,0,,yes
+		powder,powder,70,pct_w_w,,,0,no
 		tablets,tablet,1.5,g_per_tablet,,,,no`,
 	"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
 		liquid,L1,10,2027-01-10,2027-01-20,,2027-07-10

@@ -132,22 +132,14 @@ export function isTooWeak({ outcome }: Figure<Strength>, targetPct: number): boo
 	return pct < targetPct;
 }
 
-/** One preparation of the unit's solution from a product of the strength given. */
-function preparationWith(
+/** One preparation from a product of the strength given: the unit's own litres and strength, unless others are. */
+export function preparationWith(
 	read: ReadWorkbook,
 	strength: Figure<Strength>,
 	place: Place,
+	litres: Figure = litresOfPreparation(read),
+	targetPct: Figure = read.settings.target_strength_pct,
 ): Figure<Preparation> {
-	const { settings } = read;
-	return derive(
-		measureOut,
-		{
-			strength,
-			litres: litresOfPreparation(read),
-			targetPct: settings.target_strength_pct,
-			stepMl: settings.measure_step_ml,
-			stepGrams: settings.measure_step_g,
-		},
-		place,
-	);
+	const { measure_step_ml: stepMl, measure_step_g: stepGrams } = read.settings;
+	return derive(measureOut, { strength, litres, targetPct, stepMl, stepGrams }, place);
 }

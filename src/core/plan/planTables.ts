@@ -12,11 +12,19 @@ import { dayPlanTable } from "./tables/dayPlanTable.ts";
 import { kitCoverTable } from "./tables/kitCoverTable.ts";
 import { kitRegisterTable } from "./tables/kitRegisterTable.ts";
 import { leversTable } from "./tables/leversTable.ts";
+import { mixingDaysTable } from "./tables/mixingDaysTable.ts";
 import { mixingTable } from "./tables/mixingTable.ts";
+import { productCompareTable } from "./tables/productCompareTable.ts";
 import { runSheetTable } from "./tables/runSheetTable.ts";
+import { strengthTable } from "./tables/strengthTable.ts";
 import { supplyUseTable } from "./tables/supplyUseTable.ts";
+import { tonightTable } from "./tables/tonightTable.ts";
+import { wallTableTable } from "./tables/wallTableTable.ts";
+import { wardUseTable } from "./tables/wardUseTable.ts";
+import { waterTable } from "./tables/waterTable.ts";
 import { weekTotalTable } from "./tables/weekTotalTable.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+import { wardUses } from "./wardFigures.ts";
 
 export interface PlanTables {
 	readonly days: readonly DayFigures[];
@@ -42,6 +50,8 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 		measures: measureFigures(unit, litres, countsOfDay(unit, day)),
 	}));
 	const rounds = roundPlans(unit, days);
+	const ward = wardUses(unit, dates);
+	const boiling = boilingTable(unit, rounds);
 	return {
 		days,
 		cover,
@@ -50,7 +60,7 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 			dayPlanTable(unit, cover, byDay),
 			weekTotalTable(days, period),
 			kitCoverTable(cover),
-			supplyUseTable(unit, days, counts, period),
+			supplyUseTable(unit, days, counts, period, ward),
 		],
 		compared: [mixingTable(unit, cover, dates[0] as IsoDate)],
 		views: [
@@ -58,7 +68,14 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 			leversTable(unit, dates),
 			runSheetTable(unit, rounds),
 			kitRegisterTable(unit),
-			boilingTable(unit, rounds),
+			mixingDaysTable(unit, days),
+			wallTableTable(unit, dates[0] as IsoDate),
+			strengthTable(unit, dates[0] as IsoDate),
+			productCompareTable(unit, period.solution_litres),
+			wardUseTable(ward),
+			boiling,
+			tonightTable(boiling),
+			waterTable(unit, days),
 		],
 	};
 }

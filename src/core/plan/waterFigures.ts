@@ -1,11 +1,12 @@
 import { calculation, defaultFigure, derive, type Figure } from "../calculation.ts";
 import { valueIn } from "../outcome.ts";
+import type { Settings } from "../read/readSettings.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { firstRinse, loadsOf, type TimedStep } from "../rounds/timedSteps.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { type Boiling, boilingOfRound, lightBy } from "../water/boilingPlan.ts";
 import { boilingPoint } from "../water/boilingPoint.ts";
-import { coolingMinutes } from "../water/cooling.ts";
+import { coolingMinutes, rateFromReading } from "../water/cooling.ts";
 import { type Fuel, fuelData } from "../water/fuels.ts";
 import { fuelQuantity, netPower } from "../water/heating.ts";
 import type { RoundPlan } from "./roundPlans.ts";
@@ -24,9 +25,7 @@ export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
 	const fuel: Fuel = fuelData[valueIn(settings.fuel) ?? "charcoal_traditional"];
 	const place = { file: "unit.csv", line: null, column: "fuel" };
 	const given = settings.stove_efficiency;
-	// Nothing typed means the starting value of the fuel; something typed that cannot be read does not.
-	const blank = !given.outcome.ok && given.outcome.problems[0]?.code === "not-given";
-	const efficiency = blank
+	const efficiency = isBlank(given)
 		? defaultFigure(given.label, given.unit, fuel.efficiency, place)
 		: (given as Figure);
 	const boilingC = derive(boilingPoint, { altitudeM: settings.altitude_m });
@@ -38,11 +37,28 @@ export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
 			fromC: boilingC,
 			toC: settings.rinse_below_c,
 			roomC: settings.room_c,
-			coolingPerHour: settings.cooling_per_hour,
+			coolingPerHour: coolingRate(settings),
 			potLitres: settings.pot_litres,
 		}),
 		mjPerKg: defaultFigure("Heating value of the fuel", "MJ/kg", fuel.mjPerKg, place),
 	};
+}
+
+/** The unit's own reading of a pot where one was taken, else the rate in the settings. */
+function coolingRate(settings: Settings): Figure {
+	const { cooling_first_c: firstC, cooling_second_c: secondC, cooling_hours: hours } = settings;
+	if ([firstC, secondC, hours].every(isBlank)) return settings.cooling_per_hour;
+	const { room_c: roomC, pot_litres: potLitres } = settings;
+	return derive(
+		rateFromReading,
+		{ firstC, secondC, hours, roomC, potLitres },
+		{ file: "unit.csv", line: null, column: "cooling_first_c" },
+	);
+}
+
+/** Nothing was typed; something typed that cannot be read is not blank. */
+function isBlank({ outcome }: Figure<unknown>): boolean {
+	return !outcome.ok && outcome.problems[0]?.code === "not-given";
 }
 
 /** Boiling the water of one round. */

@@ -11,7 +11,10 @@ import { lotsSheet } from "../sheets/lots.ts";
 import { recordsSheet } from "../sheets/records.ts";
 import { roundsSheet } from "../sheets/rounds.ts";
 import { stepsSheet } from "../sheets/steps.ts";
+import { strengthReadingsSheet } from "../sheets/strengthReadings.ts";
 import { usageSheet } from "../sheets/usage.ts";
+import { wardSolutionSheet } from "../sheets/wardSolution.ts";
+import { waterSourcesSheet } from "../sheets/waterSources.ts";
 import type { Workbook } from "../workbook.ts";
 import { readSettings, type Settings } from "./readSettings.ts";
 import { type ReadTable, readTable } from "./readTable.ts";
@@ -29,6 +32,9 @@ function readTables({ tables }: Workbook) {
 		items: readTable(itemsSheet, tables[itemsSheet.file]),
 		chlorine: readTable(chlorineSheet, tables[chlorineSheet.file]),
 		lots: readTable(lotsSheet, tables[lotsSheet.file]),
+		strengthReadings: readTable(strengthReadingsSheet, tables[strengthReadingsSheet.file]),
+		wardSolution: readTable(wardSolutionSheet, tables[wardSolutionSheet.file]),
+		waterSources: readTable(waterSourcesSheet, tables[waterSourcesSheet.file]),
 		records: readTable(recordsSheet, tables[recordsSheet.file]),
 		checks: readTable(checksSheet, tables[checksSheet.file]),
 	};

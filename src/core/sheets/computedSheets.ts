@@ -6,8 +6,15 @@ import { kitCoverSheet } from "./kitCover.ts";
 import { kitRegisterSheet } from "./kitRegister.ts";
 import { leversSheet } from "./levers.ts";
 import { mixingSheet } from "./mixing.ts";
+import { mixingDaysSheet } from "./mixingDays.ts";
+import { productCompareSheet } from "./productCompare.ts";
 import { runSheetSheet } from "./runSheet.ts";
+import { strengthSheet } from "./strength.ts";
 import { supplyUseSheet } from "./supplyUse.ts";
+import { tonightSheet } from "./tonight.ts";
+import { wallTableSheet } from "./wallTable.ts";
+import { wardUseSheet } from "./wardUse.ts";
+import { waterSheet } from "./water.ts";
 import { weekTotalSheet } from "./weekTotal.ts";
 
 /** Every sheet that the plan fills in, in the order of the format; problems.csv comes after them. */
@@ -20,6 +27,13 @@ export const computedSheets: readonly Sheet[] = [
 	runSheetSheet,
 	kitRegisterSheet,
 	mixingSheet,
+	mixingDaysSheet,
+	wallTableSheet,
+	strengthSheet,
+	productCompareSheet,
+	wardUseSheet,
 	boilingSheet,
+	tonightSheet,
+	waterSheet,
 	supplyUseSheet,
 ];

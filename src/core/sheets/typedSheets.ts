@@ -11,8 +11,11 @@ import { lotsSheet } from "./lots.ts";
 import { recordsSheet } from "./records.ts";
 import { roundsSheet } from "./rounds.ts";
 import { stepsSheet } from "./steps.ts";
+import { strengthReadingsSheet } from "./strengthReadings.ts";
 import { unitSheet } from "./unit.ts";
 import { usageSheet } from "./usage.ts";
+import { wardSolutionSheet } from "./wardSolution.ts";
+import { waterSourcesSheet } from "./waterSources.ts";
 
 /** Every sheet that people fill in, in the order of the format. */
 export const typedSheets: readonly Sheet[] = [
@@ -28,6 +31,9 @@ export const typedSheets: readonly Sheet[] = [
 	itemsSheet,
 	chlorineSheet,
 	lotsSheet,
+	strengthReadingsSheet,
+	wardSolutionSheet,
+	waterSourcesSheet,
 	recordsSheet,
 	checksSheet,
 ];

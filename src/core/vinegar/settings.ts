@@ -38,6 +38,16 @@ export const vinegarSettings = {
 		help: "2.5 % from 5 % vinegar is equal parts vinegar and water.",
 		source: commonPractice,
 	}),
+	descale_rinse_litres: typed({
+		label: "Water to rinse the vinegar off",
+		unit: "L",
+		value: number({ min: 0, max: 100 }),
+		fallback: 5,
+		decimals: 1,
+		help: "Poured away apart from anything with chlorine.",
+		source: estimate,
+		added: true,
+	}),
 	descale_rinse_minutes: typed({
 		label: "Rinse and drain after vinegar",
 		unit: "min",

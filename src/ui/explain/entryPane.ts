@@ -8,7 +8,8 @@ import { shownChoice } from "../shown/shownChoice.ts";
  */
 export function entryPane(pane: HTMLElement, cell: GridCell, write: (text: string) => void): void {
 	const { entry } = cell;
-	if (!entry) return fill(pane);
+	fill(pane);
+	if (!entry) return;
 	const text = cell.raw ?? cell.text;
 	const field = entry.options
 		? optionField(entry.options, text)

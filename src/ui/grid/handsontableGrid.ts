@@ -115,6 +115,8 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	host.setAttribute("aria-label", model.name);
 	const onFocusIn = (event: FocusEvent) => {
 		host.tabIndex = -1;
+		const field = event.target as Element;
+		field.setAttribute("aria-label", host.getAttribute("aria-label") ?? model.name);
 		listenQuietly(hot);
 		if (event.target === host && !hot.getSelectedLast()) hot.selectCell(0, 0);
 	};

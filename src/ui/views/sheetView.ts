@@ -1,6 +1,5 @@
 import type { Place } from "../../core/problem.ts";
 import { kitCoverSheet } from "../../core/sheets/kitCover.ts";
-import { mixingSheet } from "../../core/sheets/mixing.ts";
 import { THIS_WEEK } from "../book/questions.ts";
 import { isTyped, sheetOf } from "../book/sheetOf.ts";
 import type { State, Store } from "../book/store.ts";
@@ -14,7 +13,7 @@ import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/handsontableGrid.ts";
 import { semanticTable } from "../grid/semanticTable.ts";
 import { cautionList } from "./cautions.ts";
-import { mixingCautions, weekCautions } from "./cautionWords.ts";
+import { cautionsOf } from "./cautionWords.ts";
 import { cellOf } from "./cellOf.ts";
 import { coverView } from "./coverView.ts";
 import { headline } from "./headline.ts";
@@ -68,19 +67,18 @@ export class SheetView {
 		this.#title.textContent = headline(state, this.file);
 		const about = this.file === THIS_WEEK ? weekWords(state) : (sheetOf(this.file)?.about ?? "");
 		fill(this.#about, el("p", {}, about));
-		fill(
-			this.#over,
-			this.#picture(state),
-			this.file === mixingSheet.file && cautionList(mixingCautions),
-		);
+		const cautions = cautionsOf(this.file);
+		const cautioned = cautions.length > 0 && cautionList(cautions);
+		const isWeek = this.file === THIS_WEEK;
+		fill(this.#over, this.#picture(state), !isWeek && cautioned);
 		this.#paintGrid(state);
 		const own = state.plan.problems.filter((problem) => problem.file === this.file);
 		fill(
 			this.#under,
-			this.file === THIS_WEEK
+			isWeek
 				? problemList(state.plan.problems, this.#around.goTo)
 				: own.length > 0 && problemList(own, this.#around.goTo, "On this sheet"),
-			this.file === THIS_WEEK && cautionList(weekCautions),
+			isWeek && cautioned,
 		);
 		fill(this.#head, ...printedHead(state));
 		fill(this.#foot, ...printedFoot());

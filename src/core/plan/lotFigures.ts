@@ -1,0 +1,33 @@
+import type { Figure } from "../calculation.ts";
+import type { Strength } from "../chlorine/availableChlorine.ts";
+import { lastUsableDay } from "../chlorine/lastUsableDay.ts";
+import type { ProductFigures } from "../chlorine/productFigures.ts";
+import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
+import { valueIn } from "../outcome.ts";
+import type { GoodRow } from "../read/readTable.ts";
+import type { LotsRow } from "../sheets/lots.ts";
+import type { IsoDate } from "../values/date.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** A lot of a chlorine product, in the store or on its way. */
+export interface LotFigures {
+	readonly product: ProductFigures;
+	readonly lot: GoodRow<LotsRow>;
+	readonly strengthOn: (day: IsoDate) => Figure<Strength>;
+	/** undefined: too weak or out of date already; null: no end in sight. */
+	readonly lastUsableDay: IsoDate | null | undefined;
+}
+
+/** Every lot of every chlorine product, in the order of the store's sheet. */
+export function lotFigures(unit: UnitFigures, firstDay: IsoDate): LotFigures[] {
+	const target = valueIn(unit.read.settings.target_strength_pct) ?? 0;
+	return unit.products.flatMap((product) =>
+		unit.read.tables.lots.rows
+			.filter(({ value }) => value.item === product.row.value.product)
+			.map((lot) => {
+				const strengthOn = (day: IsoDate) => strengthOfLot(unit.read, product, lot, day);
+				const last = lastUsableDay(strengthOn, target, firstDay, lot.value.expires_on);
+				return { product, lot, strengthOn, lastUsableDay: last };
+			}),
+	);
+}

@@ -1,0 +1,173 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "../../chlorine/availableChlorine.ts";
+import type { ProductFigures } from "../../chlorine/productFigures.ts";
+import { strengthOfLot } from "../../chlorine/strengthOfLot.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { valueIn } from "../../outcome.ts";
+import type { ChlorineRow } from "../../sheets/chlorine.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { productCompareSheet } from "../../sheets/productCompare.ts";
+import { sources } from "../../sources.ts";
+import { inMeasure } from "../../stock/inMeasure.ts";
+import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/orderInterval.ts";
+import { addDays } from "../../values/date.ts";
+import type { Pair } from "../measureFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+
+/** Order intervals that are compared, in days. */
+const INTERVALS = [7, 14, 28, 56, 91];
+const PERIODS = [
+	{ name: "week", days: 7 },
+	{ name: "quarter", days: 91 },
+];
+const MEASURES = { liquid: "mL", powder: "g", tablet: "tablet" } as const;
+
+interface Inputs {
+	readonly litresPerDay: number;
+	readonly targetPct: number;
+	/** Strength on each day after a fresh delivery. */
+	readonly strengths: readonly Strength[];
+	readonly pack: Pack;
+}
+
+const bestInterval = calculation<Inputs, Interval>({
+	key: "best_interval",
+	label: "Order interval that costs least",
+	unit: "days",
+	formula: `Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day.`,
+	source: sources.fading,
+	rounding: "Up to whole packs at each order.",
+	inputs: {
+		litresPerDay: { label: "Solution a day, expected", unit: "L/day", min: 0 },
+		targetPct: { label: "Strength of the soak", unit: "%", min: 1e-6 },
+		strengths: { label: "Strength after each day in the store", unit: "g/L, g/g or g/tablet" },
+		pack: { label: "Pack", unit: "" },
+	},
+	compute: ({ litresPerDay, targetPct, strengths, pack }) => {
+		const grams = litresPerDay * targetPct * GRAMS_PER_LITRE_PER_PCT;
+		const after = (day: number) => strengths[day] as Strength;
+		return cheapest(INTERVALS.map((days) => orderInterval(days, grams, after, pack)));
+	},
+});
+
+const overPeriod = (key: string, label: string, unit: string, of: (interval: Interval) => number) =>
+	calculation<{ interval: Interval; days: number }, number>({
+		key,
+		label,
+		unit,
+		formula: "Of one interval × days of the period ÷ days of the interval.",
+		source: sources.fading,
+		inputs: {
+			interval: { label: "Order interval that costs least", unit: "days" },
+			days: { label: "Days of the period", unit: "days", min: 1 },
+		},
+		compute: ({ interval, days }) => (of(interval) * days) / interval.days,
+	});
+
+const quantity = overPeriod("quantity", "Product", "mL, g or tablets", (i) => i.quantity);
+const packs = overPeriod("packs", "Packs", "packs", (i) => i.packs);
+const cost = overPeriod("cost", "Cost", "currency", (i) => i.cost ?? 0);
+const lost = overPeriod("lost_g", "Lost to fading", "g chlorine", (i) => i.lostGrams);
+const weight = (kgPerUnit: number) =>
+	overPeriod("weight_kg", "To carry", "kg", (i) => i.quantity * kgPerUnit);
+
+const litresOver = calculation<{ perDay: number; days: number }, number>({
+	key: "litres",
+	label: "Solution",
+	unit: "L",
+	formula: "Solution a day × days of the period.",
+	source: sources.madeUpTo,
+	inputs: {
+		perDay: { label: "Solution a day, expected", unit: "L/day", min: 0 },
+		days: { label: "Days of the period", unit: "days", min: 1 },
+	},
+	compute: ({ perDay, days }) => perDay * days,
+});
+
+const perDay = calculation<{ litres: number; planDays: number }, number>({
+	key: "litres_per_day",
+	label: "Solution a day, expected",
+	unit: "L/day",
+	formula: "Solution expected over the plan ÷ its days.",
+	source: sources.madeUpTo,
+	inputs: {
+		litres: { label: "Solution, expected", unit: "L", min: 0 },
+		planDays: { label: "Days in the plan", unit: "days", min: 1 },
+	},
+	compute: ({ litres, planDays }) => litres / planDays,
+});
+
+/** Every product over a week and a quarter. */
+export function productCompareTable(unit: UnitFigures, solution: Pair): ComputedTable {
+	return onDemand(productCompareSheet, () => {
+		const { plan_days: planDays } = unit.read.settings;
+		const litresPerDay = derive(perDay, { litres: solution.expected, planDays });
+		return unit.products.flatMap((product) => {
+			const interval = derive(bestInterval, {
+				litresPerDay,
+				targetPct: unit.read.settings.target_strength_pct,
+				strengths: freshStrengths(unit, product),
+				pack: packOf(unit, product),
+			});
+			return PERIODS.map((period) => rowOf(product, period, litresPerDay, interval));
+		});
+	});
+}
+
+/** Strength of a delivery made today, day by day. */
+function freshStrengths({ read }: UnitFigures, product: ProductFigures): Figure<Strength[]> {
+	const madeOn = "2000-01-01";
+	const blank = { received_on: null, arrives_on: null, expires_on: null };
+	const value = { item: "", lot: "", quantity: 1, made_on: madeOn, ...blank };
+	const days = Array.from({ length: Math.max(...INTERVALS) }, (_, day) =>
+		strengthOfLot(read, product, { line: 0, value }, addDays(madeOn, day)),
+	);
+	const refused = days.find((day) => !day.outcome.ok);
+	if (refused) return refused as Figure<never>;
+	const strengths = days.map((day) => valueIn(day) as Strength);
+	return nameFigure("Strength after each day in the store", strengths);
+}
+
+function packOf({ read }: UnitFigures, product: ProductFigures): Figure<Pack> {
+	const item = read.tables.items.rows.find(({ value }) => value.item === product.row.value.product);
+	if (!item) return nameFigure("Pack", { size: 1, price: null });
+	const { measure, pack_size, pack_price } = item.value;
+	const place = { file: itemsSheet.file, line: item.line, column: "pack_size" };
+	const size = derive(inMeasure, {
+		quantity: typedFigure("Pack size", measure, pack_size, place),
+		from: nameFigure("Measure", measure),
+		to: nameFigure("Product is measured in", MEASURES[product.row.value.form]),
+	});
+	if (!size.outcome.ok) return size as Figure<never>;
+	return typedFigure("Pack", "", { size: size.outcome.value, price: pack_price }, place);
+}
+
+function rowOf(
+	product: ProductFigures,
+	period: (typeof PERIODS)[number],
+	litresPerDay: Figure,
+	interval: Figure<Interval>,
+): ComputedRow {
+	const days = nameFigure("Days of the period", period.days);
+	const { form } = product.row.value;
+	const kg = kgPerUnit(product.row.value);
+	const known = valueIn(interval);
+	return {
+		product: product.name,
+		period: nameFigure("Over", period.name),
+		litres: derive(litresOver, { perDay: litresPerDay, days }),
+		order_every_days: known ? nameFigure("Order every", known.days) : (interval as Figure<never>),
+		quantity: derive(quantity, { interval, days }),
+		measure: nameFigure("Measured in", MEASURES[form]),
+		packs: derive(packs, { interval, days }),
+		cost: known?.cost === null ? nameFigure("Cost", "") : derive(cost, { interval, days }),
+		weight_kg: kg === null ? nameFigure("To carry", "") : derive(weight(kg), { interval, days }),
+		lost_g: derive(lost, { interval, days }),
+	};
+}
+
+/** Kilograms of a mL or g; a liquid without a density is taken as water; tablets are not known. */
+function kgPerUnit({ form, density_kg_per_l }: ChlorineRow): number | null {
+	if (form === "tablet") return null;
+	return form === "powder" ? 0.001 : (density_kg_per_l ?? 1) / 1000;
+}

@@ -1,0 +1,36 @@
+import { type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { tonightSheet } from "../../sheets/tonight.ts";
+
+/**
+ * What is started on one day for a round of the next, earliest first: read off the
+ * boiling sheet, so that the two can never disagree.
+ */
+export function tonightTable(boiling: ComputedTable): ComputedTable {
+	return onDemand(tonightSheet, () => boiling.rows.filter(isDayBefore).map(taskOf));
+}
+
+const textOf = (row: ComputedRow, key: string): string => {
+	const { outcome } = row[key] as Figure<unknown>;
+	return outcome.ok ? String(outcome.value) : "";
+};
+
+function isDayBefore(row: ComputedRow): boolean {
+	const lightBy = textOf(row, "light_by");
+	return lightBy !== "" && lightBy.slice(0, 10) < textOf(row, "date");
+}
+
+function taskOf(row: ComputedRow): ComputedRow {
+	const [date = "", time = ""] = textOf(row, "light_by").split(" ");
+	const litres = Math.ceil(Number(textOf(row, "start_litres")));
+	const fuel = `${Number(Number(textOf(row, "fuel_quantity")).toFixed(1))} ${textOf(row, "fuel_measure")}`;
+	return {
+		date: nameFigure("Date", date),
+		by: nameFigure("By", time),
+		task: nameFigure(
+			"What",
+			`Light the stove and boil ${litres} L; fuel ${fuel}; cover and leave to cool.`,
+		),
+		for_round: nameFigure("For", `${textOf(row, "round")}, ${textOf(row, "date")}`),
+	};
+}

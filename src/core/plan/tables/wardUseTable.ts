@@ -1,0 +1,22 @@
+import { typedFigure } from "../../calculation.ts";
+import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { wardSolutionSheet } from "../../sheets/wardSolution.ts";
+import { wardUseSheet } from "../../sheets/wardUse.ts";
+import type { WardUse } from "../wardFigures.ts";
+import { preparationCells } from "./mixingDaysTable.ts";
+
+/** Each other use of solution with its product. */
+export function wardUseTable(uses: readonly WardUse[]): ComputedTable {
+	return onDemand(wardUseSheet, () =>
+		uses.map(({ row, litres, firstDay, quantity }) => {
+			const { litres: _made, ...cells } = preparationCells(firstDay);
+			const place = { file: wardSolutionSheet.file, line: row.line, column: "use" };
+			return {
+				use: typedFigure("Used for", "", row.value.use, place),
+				litres_per_day: litres,
+				...cells,
+				plan_quantity: quantity,
+			};
+		}),
+	);
+}

@@ -1,0 +1,121 @@
+import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { litresOfPreparation } from "../../chlorine/productFigures.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { listFigure } from "../../read/listFigure.ts";
+import { waterSheet } from "../../sheets/water.ts";
+import { definition } from "../../sources.ts";
+import type { Rates } from "../../stock/ratesOfItem.ts";
+import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
+import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
+import type { DayFigures } from "../dayFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { stoveFigures } from "../waterFigures.ts";
+
+const containers = calculation<{ litres: number; each: number }, number>({
+	key: "containers",
+	label: "Containers",
+	unit: "containers",
+	formula: "Water set aside ÷ size of a container.",
+	source: definition,
+	rounding: "Up to whole containers.",
+	inputs: {
+		litres: { label: "Water, set aside", unit: "L", min: 0 },
+		each: { label: "Size of a water container", unit: "L", min: 1e-3 },
+	},
+	example: { inputs: { litres: 81, each: 20 }, result: 5, within: 0 },
+	compute: ({ litres, each }) => Math.ceil(litres / each),
+});
+
+const fromSources = calculation<{ litres: number; sources: readonly WaterSource[] }, string>({
+	key: "taken_from",
+	label: "From",
+	unit: "",
+	formula: "The sources in their order, each up to what it gives a day.",
+	source: definition,
+	rounding: "Up to whole litres.",
+	inputs: {
+		litres: { label: "Water, set aside", unit: "L", min: 0 },
+		sources: { label: "Where water comes from", unit: "L/day" },
+	},
+	compute: ({ litres, sources }) => {
+		if (sources.length === 0) return "";
+		const { taken, missing } = takenFrom(litres, sources);
+		const parts = taken.map((part) => `${part.source} ${Math.ceil(part.litres)} L`);
+		return [...parts, ...(missing > 0 ? [`not covered ${Math.ceil(missing)} L`] : [])].join(", ");
+	},
+});
+
+const wardTotal = calculation<{ litres: readonly number[] }, number>({
+	key: "ward_litres",
+	label: "Other solution on the ward",
+	unit: "L/day",
+	formula: "All other uses added up; 0 where none are listed.",
+	source: definition,
+	inputs: { litres: { label: "Litres a day", unit: "L/day" } },
+	compute: ({ litres }) => litres.reduce((sum, part) => sum + part, 0),
+});
+
+/** All water of each day. */
+export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
+	const { settings, tables } = unit.read;
+	const stove = stoveFigures(unit.read);
+	const ward = listFigure("Litres a day", "L/day", tables.wardSolution, (rows) =>
+		rows.map(({ value }) => value.litres_per_day),
+	);
+	const rates = derive(waterRates, {
+		soapyLitres: settings.soapy_water_litres,
+		plainRinseLitres: settings.plain_rinse_litres,
+		solutionLitres: litresOfPreparation(unit.read),
+		solutionMade: settings.solution_made,
+		wardLitres: derive(wardTotal, { litres: ward }),
+		bucketsPerLoad: settings.rinse_buckets,
+		bucketLitres: settings.bucket_fill_litres,
+		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: settings.pots }),
+		netKw: stove.netKw,
+		holdMinutes: settings.boil_hold_minutes,
+		descaleBathLitres: settings.descale_fill_litres,
+		vinegarLitres: unit.vinegarPerDescale,
+		descaleRinseLitres: settings.descale_rinse_litres,
+		kinds: nameFigure("Kinds of kit", unit.kinds.length),
+	});
+	const sources = listFigure("Where water comes from", "L/day", tables.waterSources, (rows) =>
+		rows.map(({ value }): WaterSource => value),
+	);
+	return onDemand(waterSheet, () => days.map((day) => rowOf(unit, day, rates, sources)));
+}
+
+const onFire = calculation<{ potLitres: number; pots: number }, number>({
+	key: "litres_on_fire",
+	label: "Water on the fire at once",
+	unit: "L",
+	formula: "Pots × litres in a pot.",
+	source: definition,
+	inputs: {
+		potLitres: { label: "Water in a pot", unit: "L", min: 0 },
+		pots: { label: "Pots on the fire at once", unit: "pots", min: 0 },
+	},
+	compute: ({ potLitres, pots }) => potLitres * pots,
+});
+
+function rowOf(
+	unit: UnitFigures,
+	day: DayFigures,
+	rates: Figure<Rates>,
+	sources: Figure<WaterSource[]>,
+): ComputedRow {
+	const { settings } = unit.read;
+	const use = {
+		rates,
+		days: gather("Kits in each round, expected", "kits", { [day.date]: day.rounds }),
+		kitsInLoad: unit.kitsInLoad,
+		descaleEvery: settings.descale_every_rounds,
+	};
+	const litres = derive(useSetAside, { ...use, confidence: settings.plan_confidence });
+	return {
+		date: nameFigure("Date", day.date),
+		litres_expected: derive(useExpected, use),
+		litres_set_aside: litres,
+		containers: derive(containers, { litres, each: settings.water_container_litres }),
+		taken_from: derive(fromSources, { litres, sources }),
+	};
+}

@@ -1,0 +1,65 @@
+import { derive, type Figure, gather, typedFigure } from "../calculation.ts";
+import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
+import { preparationOn, preparationWith } from "../chlorine/productFigures.ts";
+import { partOf } from "../partOf.ts";
+import { total } from "../quantities.ts";
+import type { GoodRow } from "../read/readTable.ts";
+import { chlorineSheet } from "../sheets/chlorine.ts";
+import { type WardSolutionRow, wardSolutionSheet } from "../sheets/wardSolution.ts";
+import type { IsoDate } from "../values/date.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** One other use of solution on the ward, with the product in use. */
+export interface WardUse {
+	readonly row: GoodRow<WardSolutionRow>;
+	readonly litres: Figure;
+	/** One day's mixing on the first day. */
+	readonly firstDay: Figure<Preparation>;
+	/** Product over all days of the plan. */
+	readonly quantity: Figure;
+}
+
+const overThePlan = total("ward_quantity", "Product over the plan", "mL, g or tablets");
+const quantityOf = partOf<Preparation, "quantity">(
+	measureOut,
+	"quantity",
+	"Product a day",
+	"mL, g or tablets",
+);
+
+/** Every other use: mixed once a day, from the lot to use first that day. */
+export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[] {
+	return unit.read.tables.wardSolution.rows.map((row) => {
+		const cell = (column: "litres_per_day" | "strength_pct") => {
+			const { label, unit: measured } = wardSolutionSheet.columns[column];
+			const place = { file: wardSolutionSheet.file, line: row.line, column };
+			return typedFigure(label, measured, row.value[column], place);
+		};
+		const litres = cell("litres_per_day");
+		const strengthWanted = cell("strength_pct");
+		const days = dates.map((date) => mixedOn(unit, date, litres, strengthWanted));
+		const quantities = Object.fromEntries(
+			days.map((whole, i) => [dates[i] as IsoDate, derive(quantityOf, { whole })]),
+		);
+		return {
+			row,
+			litres,
+			firstDay: days[0] as Figure<Preparation>,
+			quantity: derive(overThePlan, {
+				parts: gather("Product a day", "mL, g or tablets", quantities),
+			}),
+		};
+	});
+}
+
+function mixedOn(
+	{ read, productInUse }: UnitFigures,
+	date: IsoDate,
+	litres: Figure,
+	strengthPct: Figure,
+): Figure<Preparation> {
+	if (!("row" in productInUse)) return productInUse;
+	const { strength } = preparationOn(read, productInUse, date);
+	const place = { file: chlorineSheet.file, line: productInUse.row.line, column: "strength" };
+	return preparationWith(read, strength, place, litres, strengthPct);
+}

@@ -1,0 +1,78 @@
+import { calculation } from "../calculation.ts";
+import { definition } from "../sources.ts";
+import type { Rates } from "../stock/ratesOfItem.ts";
+import { KJ_PER_KG_EVAPORATED, SECONDS_PER_MINUTE } from "./heating.ts";
+
+interface Inputs {
+	readonly soapyLitres: number;
+	readonly plainRinseLitres: number;
+	readonly solutionLitres: number;
+	readonly solutionMade: "each_round" | "each_day";
+	readonly wardLitres: number;
+	readonly bucketsPerLoad: number;
+	readonly bucketLitres: number;
+	readonly litresOnFire: number;
+	readonly netKw: number;
+	readonly holdMinutes: number;
+	readonly descaleBathLitres: number;
+	readonly vinegarLitres: number;
+	readonly descaleRinseLitres: number;
+	readonly kinds: number;
+}
+
+/** Water that a day, a round, a load and a descaling take, so that it is planned like any other item. */
+export const waterRates = calculation<Inputs, Rates>({
+	key: "water_rates",
+	label: "Water by day, round, load and descaling",
+	unit: "L",
+	formula:
+		"A round: soapy water + plain rinse + solution. A load: rinse buckets × litres + what boils away while held. A descaling: bath less vinegar + rinse. A day: other solution on the ward, and the kits' solution where it is made once a day. The product's own volume is not taken off.",
+	source: definition,
+	inputs: {
+		soapyLitres: { label: "Soapy water in a round", unit: "L", min: 0 },
+		plainRinseLitres: { label: "Plain rinse water in a round", unit: "L", min: 0 },
+		solutionLitres: { label: "Litres of a preparation", unit: "L", min: 0 },
+		solutionMade: { label: "Solution is made", unit: "" },
+		wardLitres: { label: "Other solution on the ward", unit: "L/day", min: 0 },
+		bucketsPerLoad: { label: "Rinse buckets of boiled water", unit: "buckets/load", min: 0 },
+		bucketLitres: { label: "Boiled water in a bucket", unit: "L", min: 0 },
+		litresOnFire: { label: "Water on the fire at once", unit: "L", min: 1e-3 },
+		netKw: { label: "Heat that reaches the water", unit: "kW", min: 0 },
+		holdMinutes: { label: "Keep at the boil for", unit: "min", min: 0 },
+		descaleBathLitres: { label: "Descaling bath", unit: "L", min: 0 },
+		vinegarLitres: { label: "Vinegar for one descaling", unit: "L", min: 0 },
+		descaleRinseLitres: { label: "Water to rinse the vinegar off", unit: "L", min: 0 },
+		kinds: { label: "Kinds of kit", unit: "kinds", min: 1 },
+	},
+	compute: (of) => {
+		const boiled = of.bucketsPerLoad * of.bucketLitres;
+		const batches = Math.ceil(boiled / of.litresOnFire);
+		const boilsAway =
+			(batches * of.netKw * of.holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
+		const eachRound = of.solutionMade === "each_round";
+		return {
+			perDay: of.wardLitres + (eachRound ? 0 : of.solutionLitres),
+			perRound: of.soapyLitres + of.plainRinseLitres + (eachRound ? of.solutionLitres : 0),
+			perLoad: boiled + boilsAway,
+			perKit: Array.from({ length: of.kinds }, () => 0),
+			perDescale: Math.max(0, of.descaleBathLitres - of.vinegarLitres) + of.descaleRinseLitres,
+		};
+	},
+});
+
+/** A source of water and how much it gives a day; null: as much as is wanted. */
+export interface WaterSource {
+	readonly source: string;
+	readonly litres_per_day: number | null;
+}
+
+/** What is taken from each source in its order, and what none of them gives. */
+export function takenFrom(litres: number, sources: readonly WaterSource[]) {
+	let left = litres;
+	const taken = sources.map(({ source, litres_per_day }) => {
+		const amount = Math.min(left, litres_per_day ?? left);
+		left -= amount;
+		return { source, litres: amount };
+	});
+	return { taken: taken.filter((part) => part.litres > 0), missing: left };
+}
