@@ -1,6 +1,7 @@
 import { computed } from "../column.ts";
 import { sheet } from "../sheet.ts";
-import { amount, day, words } from "./computedValues.ts";
+import { day, words } from "./computedValues.ts";
+import { preparationColumns } from "./preparationColumns.ts";
 
 export const mixingDaysSheet = sheet({
 	file: "mixing-days.csv",
@@ -15,39 +16,6 @@ export const mixingDaysSheet = sheet({
 			value: words(),
 			help: "First to expire of those that can be used; blank: by the label.",
 		}),
-		litres: computed({
-			label: "Make up to",
-			unit: "L",
-			value: amount(),
-			decimals: 1,
-			help: "Soak and wiping together.",
-		}),
-		product_quantity: computed({
-			label: "Product to measure",
-			unit: "in the measure beside it",
-			value: amount(),
-			decimals: 0,
-			help: "Rounded up to what you can measure.",
-		}),
-		product_measure: computed({
-			label: "Measured in",
-			unit: "",
-			value: words(),
-			help: "mL, g or tablet.",
-		}),
-		water_litres: computed({
-			label: "Water",
-			unit: "L",
-			value: amount(),
-			decimals: 2,
-			help: "Measure the water first, then put the product into it.",
-		}),
-		strength_made_pct: computed({
-			label: "Strength made",
-			unit: "%",
-			value: amount(),
-			decimals: 3,
-			help: "After rounding the product up.",
-		}),
+		...preparationColumns,
 	},
 });

@@ -1,6 +1,7 @@
 import { computed } from "../column.ts";
 import { sheet } from "../sheet.ts";
 import { amount, words } from "./computedValues.ts";
+import { preparationColumns } from "./preparationColumns.ts";
 
 export const wallTableSheet = sheet({
 	file: "wall-table.csv",
@@ -10,40 +11,7 @@ export const wallTableSheet = sheet({
 	columns: {
 		product: computed({ label: "Product", unit: "", value: words(), help: "Chlorine product." }),
 		lot: computed({ label: "Lot", unit: "", value: words(), help: "Blank: by the label." }),
-		litres: computed({
-			label: "Make up to",
-			unit: "L",
-			value: amount(),
-			decimals: 1,
-			help: "Size of the container.",
-		}),
-		product_quantity: computed({
-			label: "Product to measure",
-			unit: "in the measure beside it",
-			value: amount(),
-			decimals: 0,
-			help: "Rounded up to what you can measure.",
-		}),
-		product_measure: computed({
-			label: "Measured in",
-			unit: "",
-			value: words(),
-			help: "mL, g or tablet.",
-		}),
-		water_litres: computed({
-			label: "Water",
-			unit: "L",
-			value: amount(),
-			decimals: 2,
-			help: "Measure the water first, then put the product into it.",
-		}),
-		strength_made_pct: computed({
-			label: "Strength made",
-			unit: "%",
-			value: amount(),
-			decimals: 3,
-			help: "After rounding the product up.",
-		}),
+		...preparationColumns,
 		exact_litres: computed({
 			label: "Exact for",
 			unit: "L",

@@ -1,6 +1,10 @@
 import { computed } from "../column.ts";
 import { sheet } from "../sheet.ts";
 import { amount, words } from "./computedValues.ts";
+import { preparationColumns } from "./preparationColumns.ts";
+
+// The litres of a use are its litres a day.
+const { litres: _, ...mixed } = preparationColumns;
 
 export const wardUseSheet = sheet({
 	file: "ward-use.csv",
@@ -16,33 +20,7 @@ export const wardUseSheet = sheet({
 			decimals: 1,
 			help: "Mixed once a day.",
 		}),
-		product_quantity: computed({
-			label: "Product a day",
-			unit: "in the measure beside it",
-			value: amount(),
-			decimals: 0,
-			help: "On the first day, rounded up to what you can measure.",
-		}),
-		product_measure: computed({
-			label: "Measured in",
-			unit: "",
-			value: words(),
-			help: "mL, g or tablet.",
-		}),
-		water_litres: computed({
-			label: "Water",
-			unit: "L",
-			value: amount(),
-			decimals: 2,
-			help: "Measure the water first, then put the product into it.",
-		}),
-		strength_made_pct: computed({
-			label: "Strength made",
-			unit: "%",
-			value: amount(),
-			decimals: 3,
-			help: "After rounding the product up.",
-		}),
+		...mixed,
 		plan_quantity: computed({
 			label: "Product over the plan",
 			unit: "in the measure beside it",

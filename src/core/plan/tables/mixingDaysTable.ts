@@ -1,39 +1,11 @@
-import { derive, nameFigure, typedFigure } from "../../calculation.ts";
-import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
+import { nameFigure, typedFigure } from "../../calculation.ts";
 import { preparationOn } from "../../chlorine/productFigures.ts";
-import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
-import { partOf } from "../../partOf.ts";
+import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingDaysSheet } from "../../sheets/mixingDays.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-
-const litres = partOf<Preparation, "litres">(measureOut, "litres", "Make up to", "L");
-const quantity = partOf<Preparation, "quantity">(
-	measureOut,
-	"quantity",
-	"Product to measure",
-	"mL, g or tablets",
-);
-const measure = partOf<Preparation, "measure">(measureOut, "measure", "Measured in", "");
-const water = partOf<Preparation, "waterLitres">(measureOut, "waterLitres", "Water", "L");
-const made = partOf<Preparation, "strengthMadePct">(
-	measureOut,
-	"strengthMadePct",
-	"Strength made",
-	"%",
-);
-
-/** The cells of a preparation that a mixing sheet shows. */
-export function preparationCells(whole: DayFigures["preparation"]): ComputedRow {
-	return {
-		litres: derive(litres, { whole }),
-		product_quantity: derive(quantity, { whole }),
-		product_measure: derive(measure, { whole }),
-		water_litres: derive(water, { whole }),
-		strength_made_pct: derive(made, { whole }),
-	};
-}
+import { preparationCells } from "./preparationCells.ts";
 
 /** One preparation a day with the product in use. */
 export function mixingDaysTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {

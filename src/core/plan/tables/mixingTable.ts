@@ -1,7 +1,6 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
-import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { mixingRemark } from "../../chlorine/mixingRemark.ts";
 import {
 	type LotPreparation,
@@ -10,29 +9,13 @@ import {
 	strongLots,
 } from "../../chlorine/productFigures.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
-import { valueIn } from "../../outcome.ts";
-import { partOf } from "../../partOf.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingSheet } from "../../sheets/mixing.ts";
 import { sources } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { CoverFigures } from "../coverFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-
-const litres = partOf<Preparation, "litres">(measureOut, "litres", "Make up to", "L");
-const quantity = partOf<Preparation, "quantity">(
-	measureOut,
-	"quantity",
-	"Product to measure",
-	"mL, g or tablets",
-);
-const water = partOf<Preparation, "waterLitres">(measureOut, "waterLitres", "Water", "L");
-const strengthMade = partOf<Preparation, "strengthMadePct">(
-	measureOut,
-	"strengthMadePct",
-	"Strength made",
-	"%",
-);
+import { preparationCells } from "./preparationCells.ts";
 
 const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
 	key: "kits_through_bath",
@@ -72,7 +55,8 @@ function mixingRow(
 	kits: Figure,
 ): ComputedRow {
 	const { settings } = unit.read;
-	const made = derive(strengthMade, { whole: preparation });
+	const mixed = preparationCells(preparation);
+	const made = mixed.strength_made_pct as Figure;
 	const afterCarryIn = derive(strengthAfterCarryIn, {
 		strengthMadePct: made,
 		bathLitres: settings.soak_fill_litres,
@@ -83,11 +67,7 @@ function mixingRow(
 		product: product.name,
 		lot: lotName(lot),
 		strength_today_g_per_l: gramsPerLitre(strength),
-		litres: derive(litres, { whole: preparation }),
-		product_quantity: derive(quantity, { whole: preparation }),
-		product_measure: nameFigure("Measured in", valueIn(preparation)?.measure ?? ""),
-		water_litres: derive(water, { whole: preparation }),
-		strength_made_pct: made,
+		...mixed,
 		strength_after_carry_in_pct: afterCarryIn,
 		remark: derive(mixingRemark, {
 			strengthMadePct: made,

@@ -7,7 +7,7 @@ import { wallTableSheet } from "../../sheets/wallTable.ts";
 import { definition } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { preparationCells } from "./mixingDaysTable.ts";
+import { preparationCells } from "./preparationCells.ts";
 
 /** Sizes of basins and buckets found on wards. */
 const CONTAINER_LITRES = [1, 2, 3, 5, 10, 15, 20];

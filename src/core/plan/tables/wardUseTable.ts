@@ -3,7 +3,7 @@ import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { wardSolutionSheet } from "../../sheets/wardSolution.ts";
 import { wardUseSheet } from "../../sheets/wardUse.ts";
 import type { WardUse } from "../wardFigures.ts";
-import { preparationCells } from "./mixingDaysTable.ts";
+import { preparationCells } from "./preparationCells.ts";
 
 /** Each other use of solution with its product. */
 export function wardUseTable(uses: readonly WardUse[]): ComputedTable {
