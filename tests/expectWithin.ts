@@ -14,5 +14,7 @@ export function expectWithin(
 	unit: string,
 ): void {
 	const within = typeof actual === "number" && Math.abs(actual - expected) <= tolerance;
-	expect(within, `${actual} ${unit} should be within ${tolerance} of ${expected} ${unit}`).toBe(true);
+	expect(within, `${actual} ${unit} should be within ${tolerance} of ${expected} ${unit}`).toBe(
+		true,
+	);
 }

@@ -198,6 +198,33 @@ export const sources = {
 		mark: "seen",
 		disagreement: "A second open data set gives 0.09 for three stones, 0.25 for improved charcoal.",
 	},
+	losses: {
+		title:
+			"Open University, immunization module 5.2.5: multiply the need by 100 ÷ (100 − wastage %)",
+		url: "https://www.open.edu/openlearncreate/mod/oucontent/view.php?id=53353&section=1.4.5",
+		mark: "seen",
+	},
+	periodicReview: {
+		title:
+			"MSH, Family Planning Manager's Handbook ch. 8: order = desired maximum − on hand − on order",
+		place: "lead time + review period set the level",
+		url: "http://erc.msh.org/fpmh_english/chp8/p4.html",
+		mark: "seen",
+		disagreement:
+			"Handbooks add a safety stock of half to one review period; here the chance of lasting sets it.",
+	},
+	monthsOfStock: {
+		title: "JSI, The Logistics Handbook 3.2: stock on hand ÷ average monthly consumption",
+		place: "30.4 days a month as in WHO 2002, Annex 5",
+		url: "https://123dok.com/article/purpose-assessing-stock-status-logistics-handbook.qvlw0k50",
+		mark: "seen",
+	},
+	firstExpiredFirstOut: {
+		title:
+			"WHO and JSI, Guidelines for the Storage of Essential Medicines: the lot that expires first leaves first",
+		place: "2003; the wording is from memory",
+		mark: "from memory",
+	},
 	vinegarStrength: {
 		title: "FDA Compliance Policy Guide Sec. 525.825",
 		place: "March 1995: vinegar holds at least 4 g of acetic acid per 100 mL; 5 % is usual",

@@ -8,7 +8,7 @@ import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { type Opened, takeDroppedFiles } from "./files/openFiles.ts";
 import { setUpKeys } from "./shell/keys.ts";
 import { offerDraft } from "./shell/opening.ts";
-import { paintRail, setUpMenu } from "./shell/rail.ts";
+import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
 import { problemList } from "./views/problemList.ts";
 import { SheetView } from "./views/sheetView.ts";
@@ -36,6 +36,7 @@ function openSheet(): void {
 		view?.destroy();
 		view = new SheetView(file, byId("sheet"), { store, goTo, tell });
 		tell([]);
+		unfold(byId("rail"), file);
 		window.scrollTo(0, 0);
 	}
 	paintShell();

@@ -66,7 +66,7 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		await workbook.page.locator("#save-workbook").click();
 		const path = join(folder, "saved.zip");
 		await (await download).saveAs(path);
-		await workbook.page.locator("summary").click();
+		await workbook.page.locator(".start summary").click();
 		await workbook.page.locator("#start-empty").click();
 		expect(await workbook.headline()).toContain("waits for");
 		const chooser = workbook.page.waitForEvent("filechooser");

@@ -43,6 +43,13 @@ export class WorkbookPage {
 		return workbook;
 	}
 
+	/** Every sheet that the rail leads to. */
+	sheets(): Promise<string[]> {
+		return this.page
+			.locator("a[data-sheet]")
+			.evaluateAll((links) => links.map((link) => (link as HTMLElement).dataset.sheet ?? ""));
+	}
+
 	/** Goes to a sheet by its link in the rail. */
 	async goTo(file: string): Promise<void> {
 		await this.page.evaluate((hash) => {

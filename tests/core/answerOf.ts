@@ -1,4 +1,10 @@
-import { type Calculation, derive, type Figure, refusedFigure, typedFigure } from "../../src/core/calculation.ts";
+import {
+	type Calculation,
+	derive,
+	type Figure,
+	refusedFigure,
+	typedFigure,
+} from "../../src/core/calculation.ts";
 import type { Outcome } from "../../src/core/outcome.ts";
 import { nowhere, type Problem, problem } from "../../src/core/problem.ts";
 
@@ -14,8 +20,13 @@ export function missing(code: string): Figure<never> {
 }
 
 /** What a calculation makes of plain inputs, limits checked: a value or problems. */
-export function outcomeOf<I extends object, O>(calculation: Calculation<I, O>, inputs: I): Outcome<O> {
-	const figures = Object.fromEntries(Object.entries(inputs).map(([key, value]) => [key, figure(value, key)]));
+export function outcomeOf<I extends object, O>(
+	calculation: Calculation<I, O>,
+	inputs: I,
+): Outcome<O> {
+	const figures = Object.fromEntries(
+		Object.entries(inputs).map(([key, value]) => [key, figure(value, key)]),
+	);
 	return derive(calculation, figures as { [K in keyof I]: Figure<I[K]> }).outcome;
 }
 
@@ -23,12 +34,19 @@ export function outcomeOf<I extends object, O>(calculation: Calculation<I, O>, i
 export function answerOf<I extends object, O>(calculation: Calculation<I, O>, inputs: I): O {
 	const outcome = outcomeOf(calculation, inputs);
 	if (outcome.ok) return outcome.value;
-	throw new Error(`${calculation.key} gave no answer: ${outcome.problems.map((p) => p.message).join(" ")}`);
+	throw new Error(
+		`${calculation.key} gave no answer: ${outcome.problems.map((p) => p.message).join(" ")}`,
+	);
 }
 
 /** The problems for which a calculation gives no value; a value fails the test. */
-export function refusalOf<I extends object, O>(calculation: Calculation<I, O>, inputs: I): readonly Problem[] {
+export function refusalOf<I extends object, O>(
+	calculation: Calculation<I, O>,
+	inputs: I,
+): readonly Problem[] {
 	const outcome = outcomeOf(calculation, inputs);
 	if (!outcome.ok) return outcome.problems;
-	throw new Error(`${calculation.key} should have refused, and gave ${JSON.stringify(outcome.value)}`);
+	throw new Error(
+		`${calculation.key} should have refused, and gave ${JSON.stringify(outcome.value)}`,
+	);
 }

@@ -10,7 +10,10 @@ const ratio = calculation<{ part: number; whole: number }, number>({
 	unit: "share",
 	formula: "Part ÷ whole.",
 	source: definition,
-	inputs: { part: { label: "Part", unit: "kits", min: 0, max: 100 }, whole: { label: "Whole", unit: "kits" } },
+	inputs: {
+		part: { label: "Part", unit: "kits", min: 0, max: 100 },
+		whole: { label: "Whole", unit: "kits" },
+	},
 	compute: ({ part, whole }) =>
 		whole === 1
 			? refuse({ code: "one", received: "1", allowed: "not 1", message: "One is refused." })
@@ -23,7 +26,11 @@ describe("derive", () => {
 	test("gives the value, and knows what it came from", () => {
 		const inputs = { part: figure(1), whole: figure(4) };
 		const result = derive(ratio, inputs);
-		expect(result).toMatchObject({ label: "Ratio", unit: "share", outcome: { ok: true, value: 0.25 } });
+		expect(result).toMatchObject({
+			label: "Ratio",
+			unit: "share",
+			outcome: { ok: true, value: 0.25 },
+		});
 		expect(result.origin).toEqual({ kind: "computed", calculation: ratio, inputs });
 	});
 
@@ -39,7 +46,10 @@ describe("derive", () => {
 
 	test("a problem is passed on through further calculations", () => {
 		const first = derive(ratio, { part: missing("a"), whole: figure(4) });
-		const second = derive(ratio, { part: figure(1), whole: derive(ratio, { part: figure(1), whole: first }) });
+		const second = derive(ratio, {
+			part: figure(1),
+			whole: derive(ratio, { part: figure(1), whole: first }),
+		});
 		expect(problemsOf(second.outcome).map((p) => p.code)).toEqual(["a"]);
 	});
 
@@ -53,14 +63,26 @@ describe("derive", () => {
 	});
 
 	test("a value outside its limits is named where it was typed", () => {
-		const { outcome } = derive(ratio, { part: typedFigure("Part", "kits", 200, place), whole: figure(4) });
-		expect(problemsOf(outcome)).toMatchObject([{ code: "outside-limits", received: "200", ...place }]);
+		const { outcome } = derive(ratio, {
+			part: typedFigure("Part", "kits", 200, place),
+			whole: figure(4),
+		});
+		expect(problemsOf(outcome)).toMatchObject([
+			{ code: "outside-limits", received: "200", ...place },
+		]);
 	});
 
 	test("a refusal becomes a problem at the place given", () => {
 		const { outcome } = derive(ratio, { part: figure(1), whole: figure(1) }, place);
 		expect(problemsOf(outcome)).toEqual([
-			{ weight: "error", code: "one", received: "1", allowed: "not 1", message: "One is refused.", ...place },
+			{
+				weight: "error",
+				code: "one",
+				received: "1",
+				allowed: "not 1",
+				message: "One is refused.",
+				...place,
+			},
 		]);
 	});
 
@@ -68,13 +90,18 @@ describe("derive", () => {
 		["NaN", 0, 0],
 		["infinity", 1, 0],
 	])("%s is a mistake of the program and throws", (_name, part, whole) => {
-		expect(() => derive(ratio, { part: figure(part), whole: figure(whole) })).toThrow(/program error: ratio/);
+		expect(() => derive(ratio, { part: figure(part), whole: figure(whole) })).toThrow(
+			/program error: ratio/,
+		);
 	});
 });
 
 describe("gather", () => {
 	test("lists the values in order", () => {
-		expect(gather("List", "kits", { b: figure(2), a: figure(1) }).outcome).toEqual({ ok: true, value: [2, 1] });
+		expect(gather("List", "kits", { b: figure(2), a: figure(1) }).outcome).toEqual({
+			ok: true,
+			value: [2, 1],
+		});
 	});
 
 	test("an empty list is a value", () => {

@@ -6,20 +6,34 @@ import { answerOf } from "./answerOf.ts";
 import { calculationsBehind } from "./planCells.ts";
 import { smallUnit, unitWith } from "./smallUnit.ts";
 
-const modules = import.meta.glob<Record<string, unknown>>("../../src/core/**/*.ts", { eager: true });
+const modules = import.meta.glob<Record<string, unknown>>("../../src/core/**/*.ts", {
+	eager: true,
+});
 
 function isCalculation(value: unknown): value is Calculation {
-	return typeof value === "object" && value !== null && "compute" in value && "formula" in value && "inputs" in value;
+	return (
+		typeof value === "object" &&
+		value !== null &&
+		"compute" in value &&
+		"formula" in value &&
+		"inputs" in value
+	);
 }
 
-const exported = Object.values(modules).flatMap((module) => Object.values(module).filter(isCalculation));
+const exported = Object.values(modules).flatMap((module) =>
+	Object.values(module).filter(isCalculation),
+);
 /** Those that a module keeps to itself show in what a plan's cells come from. */
 const used = [smallUnit(), unitWith({ reprocessing: "after_each_use" })].flatMap((workbook) =>
 	Object.values(plan(workbook).tables).flatMap((table) =>
-		table.rows.flatMap((row) => Object.values(row).flatMap((cell) => [...calculationsBehind(cell)])),
+		table.rows.flatMap((row) =>
+			Object.values(row).flatMap((cell) => [...calculationsBehind(cell)]),
+		),
 	),
 );
-const described = [...new Map([...exported, ...used].map((c) => [`${c.key}: ${c.label}`, c])).entries()];
+const described = [
+	...new Map([...exported, ...used].map((c) => [`${c.key}: ${c.label}`, c])).entries(),
+];
 const withExample = exported.filter((c) => c.example).map((c) => [c.key, c] as const);
 
 /** Numbers within the example's own tolerance, everything else alike. */
@@ -27,7 +41,8 @@ function expectLike(actual: unknown, expected: unknown, within: number, unit: st
 	if (typeof expected === "number") expectWithin(actual as number, expected, within, unit);
 	else if (typeof expected === "object" && expected !== null) {
 		expect(Object.keys(actual as object).sort()).toEqual(Object.keys(expected).sort());
-		for (const [key, part] of Object.entries(expected)) expectLike((actual as Record<string, unknown>)[key], part, within, unit);
+		for (const [key, part] of Object.entries(expected))
+			expectLike((actual as Record<string, unknown>)[key], part, within, unit);
 	} else expect(actual).toEqual(expected);
 }
 
@@ -56,19 +71,27 @@ describe("every calculation says what it is", () => {
 		for (const input of Object.values(inputs)) {
 			expect(input.label.trim()).not.toBe("");
 			expect(typeof input.unit).toBe("string");
-			if (input.min !== undefined && input.max !== undefined) expect(input.min).toBeLessThan(input.max);
+			if (input.min !== undefined && input.max !== undefined)
+				expect(input.min).toBeLessThan(input.max);
 		}
 	});
 
-	test.each(withExample)("the example of %s gives every input, inside its limits", (_key, calculation) => {
-		const { inputs } = calculation.example as NonNullable<Calculation["example"]>;
-		expect(Object.keys(inputs).sort()).toEqual(Object.keys(calculation.inputs).sort());
-	});
+	test.each(withExample)(
+		"the example of %s gives every input, inside its limits",
+		(_key, calculation) => {
+			const { inputs } = calculation.example as NonNullable<Calculation["example"]>;
+			expect(Object.keys(inputs).sort()).toEqual(Object.keys(calculation.inputs).sort());
+		},
+	);
 
 	test("what can hurt someone is said with the number", () => {
 		const cautionOf = (key: string) => exported.find((c) => c.key === key)?.caution ?? "";
 		expect(cautionOf("measure_out")).toMatch(/water first.*Never with vinegar/);
-		for (const key of ["vinegar_per_descale", "vinegar_litres_expected", "vinegar_litres_set_aside"])
+		for (const key of [
+			"vinegar_per_descale",
+			"vinegar_litres_expected",
+			"vinegar_litres_set_aside",
+		])
 			expect(cautionOf(key)).toMatch(/poisonous gas/);
 		expect(cautionOf("kits_needed")).toMatch(/baby cannot wait/);
 	});

@@ -16,7 +16,10 @@ test("no answer has problems and no value", () => {
 });
 
 test("a problem is an error, a remark is advice", () => {
-	expect([problem(nowhere, words).weight, advice(nowhere, words).weight]).toEqual(["error", "advice"]);
+	expect([problem(nowhere, words).weight, advice(nowhere, words).weight]).toEqual([
+		"error",
+		"advice",
+	]);
 });
 
 test("each problem is listed once, in the order first met", () => {

@@ -9,25 +9,27 @@ export function rowsOf(plan: Plan, file: string): readonly ComputedRow[] {
 }
 
 /** The value of a cell; undefined where it has none. */
-export function valueOf(figure: Figure<unknown> | undefined): unknown {
+export function valueIn(figure: Figure<unknown> | undefined): unknown {
 	return figure?.outcome.ok ? figure.outcome.value : undefined;
 }
 
 export function numberIn(row: ComputedRow | undefined, column: string): number | undefined {
-	const value = valueOf(row?.[column]);
+	const value = valueIn(row?.[column]);
 	return typeof value === "number" ? value : undefined;
 }
 
 /** Row of week-total.csv for one measure. */
 export function totalOf(plan: Plan, measure: Measure): ComputedRow {
-	const row = rowsOf(plan, "week-total.csv").find((r) => valueOf(r["measure_of"]) === measure);
+	const row = rowsOf(plan, "week-total.csv").find((r) => valueIn(r.measure_of) === measure);
 	if (!row) throw new Error(`no total of ${measure}`);
 	return row;
 }
 
 /** Columns of the first row of a sheet that wait for something. */
 export function waiting(plan: Plan, file: string): string[] {
-	return Object.entries(rowsOf(plan, file)[0] ?? {}).flatMap(([column, { outcome }]) => (outcome.ok ? [] : [column]));
+	return Object.entries(rowsOf(plan, file)[0] ?? {}).flatMap(([column, { outcome }]) =>
+		outcome.ok ? [] : [column],
+	);
 }
 
 /** Codes of the problems for which a cell waits, each once. */
@@ -40,7 +42,11 @@ export function problemCodes(plan: Plan, weight?: "error" | "advice"): string[] 
 }
 
 /** Every calculation that a figure comes from, however far back. */
-export function calculationsBehind(figure: Figure<unknown>, found: Set<Calculation> = new Set(), seen = new Set<Figure<unknown>>()): Set<Calculation> {
+export function calculationsBehind(
+	figure: Figure<unknown>,
+	found: Set<Calculation> = new Set(),
+	seen = new Set<Figure<unknown>>(),
+): Set<Calculation> {
 	if (seen.has(figure) || figure.origin.kind !== "computed") return found;
 	seen.add(figure);
 	found.add(figure.origin.calculation);

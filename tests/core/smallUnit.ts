@@ -67,7 +67,10 @@ export function smallUnit(changes: Record<string, string | null> = {}): Workbook
 }
 
 /** The small unit with settings added or replaced. */
-export function unitWith(settings: Record<string, string | number>, changes: Record<string, string | null> = {}): Workbook {
+export function unitWith(
+	settings: Record<string, string | number>,
+	changes: Record<string, string | null> = {},
+): Workbook {
 	const kept = (files["unit.csv"] as string)
 		.split("\n")
 		.filter((line) => !Object.keys(settings).some((key) => line.trim().startsWith(`${key},`)));

@@ -1,8 +1,11 @@
 import { expect, test } from "vitest";
-import { lineOf, withCell, type Workbook } from "../../src/core/workbook.ts";
+import { lineOf, type Workbook, withCell } from "../../src/core/workbook.ts";
 
 const workbook: Workbook = {
-	tables: { "a.csv": { header: ["x", "y"], rows: [["1", "2"], ["3"]] }, "b.csv": { header: ["z"], rows: [] } },
+	tables: {
+		"a.csv": { header: ["x", "y"], rows: [["1", "2"], ["3"]] },
+		"b.csv": { header: ["z"], rows: [] },
+	},
 };
 
 test("an edit makes a new workbook and leaves the old one", () => {
@@ -13,15 +16,30 @@ test("an edit makes a new workbook and leaves the old one", () => {
 });
 
 test.each([
-	["a short row is filled up", 1, "y", [["1", "2"], ["3", "9"]]],
+	[
+		"a short row is filled up",
+		1,
+		"y",
+		[
+			["1", "2"],
+			["3", "9"],
+		],
+	],
 	["rows are made where there are none yet", 3, "x", [["1", "2"], ["3"], [], ["9", ""]]],
 ])("%s", (_what, row, column, rows) => {
 	expect(withCell(workbook, "a.csv", row, column, "9").tables["a.csv"]?.rows).toEqual(rows);
 });
 
 test("a column and a file that do not exist yet are made", () => {
-	expect(withCell(workbook, "a.csv", 0, "new", "9").tables["a.csv"]?.header).toEqual(["x", "y", "new"]);
-	expect(withCell(workbook, "c.csv", 0, "new", "9").tables["c.csv"]).toEqual({ header: ["new"], rows: [["9"]] });
+	expect(withCell(workbook, "a.csv", 0, "new", "9").tables["a.csv"]?.header).toEqual([
+		"x",
+		"y",
+		"new",
+	]);
+	expect(withCell(workbook, "c.csv", 0, "new", "9").tables["c.csv"]).toEqual({
+		header: ["new"],
+		rows: [["9"]],
+	});
 });
 
 test("the first row stands in line 2 unless the file says otherwise", () => {

@@ -64,7 +64,9 @@ describe("product measured", () => {
 const inRounds: fc.Arbitrary<Reprocessing> = fc
 	.record({
 		perDay: fc.array(number(0, 20), { minLength: 1, maxLength: 4 }),
-		starts: fc.uniqueArray(fc.integer({ min: 0, max: 1439 }), { minLength: 1, maxLength: 5 }).map((all) => all.sort((a, b) => a - b)),
+		starts: fc
+			.uniqueArray(fc.integer({ min: 0, max: 1439 }), { minLength: 1, maxLength: 5 })
+			.map((all) => all.sort((a, b) => a - b)),
 		share: number(0, 1),
 	})
 	.map(({ perDay, starts, share }) => ({
@@ -100,21 +102,37 @@ describe("needs that find no kit", () => {
 
 	test("are never fewer than where an unmet need takes no kit", () => {
 		fc.assert(
-			fc.property(number(0.001, 30), number(1, 2880), fc.integer({ min: 1, max: 40 }), (perDay, turnaround, kits) => {
-				const ours = unmetPer1000(kits, { kind: "after_each_use", turnaround, usesPerDay: [perDay] });
-				const lost = 1000 * erlangB((perDay * turnaround) / 1440, kits);
-				expect(ours).toBeGreaterThanOrEqual(lost * (1 - ROUNDING));
-			}),
+			fc.property(
+				number(0.001, 30),
+				number(1, 2880),
+				fc.integer({ min: 1, max: 40 }),
+				(perDay, turnaround, kits) => {
+					const ours = unmetPer1000(kits, {
+						kind: "after_each_use",
+						turnaround,
+						usesPerDay: [perDay],
+					});
+					const lost = 1000 * erlangB((perDay * turnaround) / 1440, kits);
+					expect(ours).toBeGreaterThanOrEqual(lost * (1 - ROUNDING));
+				},
+			),
 			always(500),
 		);
 	});
 
 	test("are never fewer where rounds take longer", () => {
 		fc.assert(
-			fc.property(inRounds, fc.integer({ min: 1, max: 12 }), number(0, 1), (reprocessing, kits, share) => {
-				const quicker = { ...reprocessing, turnaround: share * reprocessing.turnaround };
-				expect(unmetPer1000(kits, quicker)).toBeLessThanOrEqual(unmetPer1000(kits, reprocessing) * (1 + ROUNDING) + ROUNDING);
-			}),
+			fc.property(
+				inRounds,
+				fc.integer({ min: 1, max: 12 }),
+				number(0, 1),
+				(reprocessing, kits, share) => {
+					const quicker = { ...reprocessing, turnaround: share * reprocessing.turnaround };
+					expect(unmetPer1000(kits, quicker)).toBeLessThanOrEqual(
+						unmetPer1000(kits, reprocessing) * (1 + ROUNDING) + ROUNDING,
+					);
+				},
+			),
 			always(300),
 		);
 	});
@@ -123,13 +141,23 @@ describe("needs that find no kit", () => {
 describe("kits gone out of date", () => {
 	test("with more uses fewer, yet uses and expiries together never fewer", () => {
 		fc.assert(
-			fc.property(fc.integer({ min: 0, max: 40 }), number(0, 20), number(0, 5), number(0.25, 90), (kitsInService, uses, more, readyLifeDays) => {
-				const few = answerOf(expiriesPerDay, { kitsInService, usesPerDay: uses, readyLifeDays });
-				const many = answerOf(expiriesPerDay, { kitsInService, usesPerDay: uses + more, readyLifeDays });
-				expect(many).toBeLessThanOrEqual(few * (1 + ROUNDING));
-				expect(uses + more + many).toBeGreaterThanOrEqual((uses + few) * (1 - ROUNDING));
-				expect(few).toBeLessThanOrEqual((kitsInService / readyLifeDays) * (1 + ROUNDING));
-			}),
+			fc.property(
+				fc.integer({ min: 0, max: 40 }),
+				number(0, 20),
+				number(0, 5),
+				number(0.25, 90),
+				(kitsInService, uses, more, readyLifeDays) => {
+					const few = answerOf(expiriesPerDay, { kitsInService, usesPerDay: uses, readyLifeDays });
+					const many = answerOf(expiriesPerDay, {
+						kitsInService,
+						usesPerDay: uses + more,
+						readyLifeDays,
+					});
+					expect(many).toBeLessThanOrEqual(few * (1 + ROUNDING));
+					expect(uses + more + many).toBeGreaterThanOrEqual((uses + few) * (1 - ROUNDING));
+					expect(few).toBeLessThanOrEqual((kitsInService / readyLifeDays) * (1 + ROUNDING));
+				},
+			),
 			always(1000),
 		);
 	});

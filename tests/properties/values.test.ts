@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { writeClock, clock } from "../../src/core/values/clock.ts";
+import { clock, writeClock } from "../../src/core/values/clock.ts";
 import { addDays, date, dayNumber, isoDate, weekday } from "../../src/core/values/date.ts";
 import { number, readNumber, writeNumber } from "../../src/core/values/number.ts";
 import { always, cellText } from "./workbooks.ts";
@@ -19,11 +19,15 @@ describe("numbers", () => {
 
 	test("a comma reads as a point, unless it could part thousands", () => {
 		fc.assert(
-			fc.property(fc.integer({ min: 0, max: 99_999 }), fc.stringMatching(/^\d{1,6}$/), (whole, decimals) => {
-				const read = readNumber(`${whole},${decimals}`);
-				const twoMeanings = decimals.length === 3 && whole >= 1 && whole <= 999;
-				expect(read).toBe(twoMeanings ? undefined : Number(`${whole}.${decimals}`));
-			}),
+			fc.property(
+				fc.integer({ min: 0, max: 99_999 }),
+				fc.stringMatching(/^\d{1,6}$/),
+				(whole, decimals) => {
+					const read = readNumber(`${whole},${decimals}`);
+					const twoMeanings = decimals.length === 3 && whole >= 1 && whole <= 999;
+					expect(read).toBe(twoMeanings ? undefined : Number(`${whole}.${decimals}`));
+				},
+			),
 			always(1000),
 		);
 	});
@@ -47,13 +51,17 @@ describe("numbers", () => {
 describe("days and times", () => {
 	test("days follow each other through every month and leap year", () => {
 		fc.assert(
-			fc.property(fc.integer({ min: -25_567, max: 84_000 }), fc.integer({ min: -800, max: 800 }), (day, step) => {
-				const text = isoDate(day);
-				expect(dayNumber(text)).toBe(day);
-				expect(dayNumber(addDays(text, step))).toBe(day + step);
-				expect(weekday(addDays(text, 7))).toBe(weekday(text));
-				expect(weekday(addDays(text, 1))).toBe((weekday(text) + 1) % 7);
-			}),
+			fc.property(
+				fc.integer({ min: -25_567, max: 84_000 }),
+				fc.integer({ min: -800, max: 800 }),
+				(day, step) => {
+					const text = isoDate(day);
+					expect(dayNumber(text)).toBe(day);
+					expect(dayNumber(addDays(text, step))).toBe(day + step);
+					expect(weekday(addDays(text, 7))).toBe(weekday(text));
+					expect(weekday(addDays(text, 1))).toBe((weekday(text) + 1) % 7);
+				},
+			),
 			always(2000),
 		);
 	});
@@ -69,6 +77,7 @@ describe("days and times", () => {
 	});
 
 	test("every minute of the day reads back as it is written", () => {
-		for (let minute = 0; minute < 1440; minute++) expect(clock().schema.parse(writeClock(minute))).toBe(minute);
+		for (let minute = 0; minute < 1440; minute++)
+			expect(clock().schema.parse(writeClock(minute))).toBe(minute);
 	});
 });

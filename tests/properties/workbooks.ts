@@ -5,7 +5,8 @@ import { smallUnit, unitWith } from "../core/smallUnit.ts";
 /** The same cases in every run, so that a failure can be looked at again. */
 export const always = (numRuns: number) => ({ seed: 20_270_301, numRuns });
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((x) => Number(x.toFixed(6)));
+const number = (min: number, max: number) =>
+	fc.double({ min, max, noNaN: true }).map((x) => Number(x.toFixed(6)));
 const whole = (min: number, max: number) => fc.integer({ min, max });
 
 /** Any values that the settings allow, a few of them at a time. */
@@ -39,7 +40,8 @@ export const settings = fc.record(
 	{ requiredKeys: ["births_per_day"] },
 );
 
-const clock = (minute: number) => `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
+const clock = (minute: number) =>
+	`${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
 const rounds = fc
 	.uniqueArray(whole(0, 1439), { minLength: 1, maxLength: 6 })
 	.map((minutes) => ["start,label", ...minutes.map((m) => `${clock(m)},`)].join("\n"));
@@ -48,11 +50,24 @@ const hours = fc
 	.filter((weights) => weights.some((w) => w > 0))
 	.map((weights) => ["hour,share", ...weights.map((w, hour) => `${hour},${w}`)].join("\n"));
 const kits = whole(0, 12).map((count) =>
-	["kit,kind,status,ready_since,note", ...Array.from({ length: count }, (_, i) => `K${i},bag set,in_service,,`)].join("\n"),
+	[
+		"kit,kind,status,ready_since,note",
+		...Array.from({ length: count }, (_, i) => `K${i},bag set,in_service,,`),
+	].join("\n"),
 );
 const usage = fc
-	.array(fc.tuple(fc.constantFrom("day", "round", "load", "kit", "piece", "worker_round", "descale"), number(0, 20)), { maxLength: 4 })
-	.map((lines) => ["item,basis,quantity,note", ...lines.map(([basis, q]) => `gauze squares,${basis},${q},`)].join("\n"));
+	.array(
+		fc.tuple(
+			fc.constantFrom("day", "round", "load", "kit", "piece", "worker_round", "descale"),
+			number(0, 20),
+		),
+		{ maxLength: 4 },
+	)
+	.map((lines) =>
+		["item,basis,quantity,note", ...lines.map(([basis, q]) => `gauze squares,${basis},${q},`)].join(
+			"\n",
+		),
+	);
 
 /** A workbook in which every cell can be understood. */
 export const validWorkbook: fc.Arbitrary<Workbook> = fc
@@ -96,22 +111,43 @@ const trouble = fc.constantFrom(
 	"descale",
 );
 /** Whatever may stand in a cell. */
-export const cellText = fc.oneof(trouble, fc.string({ unit: "binary", maxLength: 20 }), fc.double().map(String), fc.integer().map(String));
+export const cellText = fc.oneof(
+	trouble,
+	fc.string({ unit: "binary", maxLength: 20 }),
+	fc.double().map(String),
+	fc.integer().map(String),
+);
 
-const columns = Object.entries(smallUnit().tables).flatMap(([file, { header }]) => header.map((column) => [file, column] as const));
+const columns = Object.entries(smallUnit().tables).flatMap(([file, { header }]) =>
+	header.map((column) => [file, column] as const),
+);
 const edit = fc.record({ at: fc.constantFrom(...columns), row: whole(0, 9), text: cellText });
 
 /** A workbook into some of whose cells anything has been typed. */
 export const spoiltWorkbook: fc.Arbitrary<Workbook> = fc
 	.tuple(validWorkbook, fc.array(edit, { minLength: 1, maxLength: 5 }))
-	.map(([workbook, edits]) => edits.reduce((now, { at: [file, column], row, text }) => withCell(now, file, row, column, text), workbook));
+	.map(([workbook, edits]) =>
+		edits.reduce(
+			(now, { at: [file, column], row, text }) => withCell(now, file, row, column, text),
+			workbook,
+		),
+	);
 
 /** Tables of any shape under the names of the format. */
 export const strangeWorkbook: fc.Arbitrary<Workbook> = fc
 	.dictionary(
-		fc.constantFrom(...Object.keys(smallUnit().tables), "hours.csv", "records.csv", "checks.csv", "other.csv"),
+		fc.constantFrom(
+			...Object.keys(smallUnit().tables),
+			"hours.csv",
+			"records.csv",
+			"checks.csv",
+			"other.csv",
+		),
 		fc.record({
-			header: fc.array(fc.oneof(fc.constantFrom(...columns.map(([, column]) => column)), cellText), { maxLength: 8 }),
+			header: fc.array(
+				fc.oneof(fc.constantFrom(...columns.map(([, column]) => column)), cellText),
+				{ maxLength: 8 },
+			),
 			rows: fc.array(fc.array(cellText, { maxLength: 8 }), { maxLength: 5 }),
 		}),
 	)

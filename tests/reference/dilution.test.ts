@@ -5,9 +5,19 @@ import * as from from "./publications.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";
 
 type Dilution = { stockPct: number; targetPct: number };
-type Row = readonly [id: string, stock: number, target: number, parts: number, source: ReturnType<typeof printed>];
+type Row = readonly [
+	id: string,
+	stock: number,
+	target: number,
+	parts: number,
+	source: ReturnType<typeof printed>,
+];
 
-function dilutions(rows: readonly Row[], tolerance: number, why: string): ReferenceCase<Dilution>[] {
+function dilutions(
+	rows: readonly Row[],
+	tolerance: number,
+	why: string,
+): ReferenceCase<Dilution>[] {
 	return rows.map(([id, stockPct, targetPct, expected, source]) => ({
 		id,
 		inputs: { stockPct, targetPct },
@@ -27,7 +37,13 @@ const exact = dilutions(
 		["5 to 0.1, outbreak guidance", 5, 0.1, 49, printed(from.ebolaGuidance, "p. 24")],
 		["5 to 0.5", 5, 0.5, 9, printed(from.skillChecklist, "dilution 1:9")],
 		["5 to 0.05", 5, 0.05, 99, printed(from.acuteRespiratory, "Annex G, Table G.1")],
-		["2.5 to 0.05: 2 parts and 98", 2.5, 0.05, 49, printed(from.acuteRespiratory, "Annex G, Table G.1")],
+		[
+			"2.5 to 0.05: 2 parts and 98",
+			2.5,
+			0.05,
+			49,
+			printed(from.acuteRespiratory, "Annex G, Table G.1"),
+		],
 		["10 to 250 ppm, factor 400", 10, 0.025, 399, printed(from.dilutionFactors, "example 1")],
 		["5.25 to 0.5", 5.25, 0.5, 9.5, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
 		["2.4 to 0.5", 2.4, 0.5, 3.8, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
@@ -36,7 +52,13 @@ const exact = dilutions(
 		["10 to 0.5", 10, 0.5, 19, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
 		["12 to 0.5", 12, 0.5, 23, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
 		["15 to 0.5", 15, 0.5, 29, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
-		["2.6 to 0.5, exact", 2.6, 0.5, 4.2, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
+		[
+			"2.6 to 0.5, exact",
+			2.6,
+			0.5,
+			4.2,
+			printed(from.dilutionFormula, "stock ÷ target − 1", "derived"),
+		],
 		["equal strength", 0.5, 0.5, 0, printed(from.dilutionFormula, "no water at all", "derived")],
 	],
 	0.01,
@@ -47,14 +69,27 @@ const whole = dilutions(
 	[
 		["2.6 to 0.5, poster", 2.6, 0.5, 4, printed(from.cdcPoster2014, "strong solution")],
 		["5.25 to 0.5, 100 mL and 900 mL", 5.25, 0.5, 9, printed(from.westernUniversity, "dilution")],
-		["5.25 to 0.5, fifty to five hundred", 5.25, 0.5, 10, printed("Northwestern Health Unit", "strong solution")],
-		["15 to 1", 15, 1, 14, printed(from.choleraManual, "Appendix 14: 70 mL a litre, exact 14 parts")],
+		[
+			"5.25 to 0.5, fifty to five hundred",
+			5.25,
+			0.5,
+			10,
+			printed("Northwestern Health Unit", "strong solution"),
+		],
+		[
+			"15 to 1",
+			15,
+			1,
+			14,
+			printed(from.choleraManual, "Appendix 14: 70 mL a litre, exact 14 parts"),
+		],
 	],
 	0.55,
 	"published dilutions are rounded to whole parts, 5.5 % of the strength at most",
 );
 
-const remembered = (percent: number) => printed(from.infectionBooklet, `row ${percent} %`, "from memory");
+const remembered = (percent: number) =>
+	printed(from.infectionBooklet, `row ${percent} %`, "from memory");
 /** Stock in %, parts for 0.5 %, parts for 0.1 %. */
 const booklet = [
 	[2.4, 4, 23],
@@ -87,6 +122,8 @@ describe("a stock weaker than the target", () => {
 		[0.05, 0.1],
 		[0, 0.5],
 	])("%d %% cannot make %d %%", (stockPct, targetPct) => {
-		expect(refusalOf(partsOfWater, { stockPct, targetPct }).map((p) => p.code)).toEqual(["too-weak"]);
+		expect(refusalOf(partsOfWater, { stockPct, targetPct }).map((p) => p.code)).toEqual([
+			"too-weak",
+		]);
 	});
 });

@@ -7,9 +7,23 @@ import { checkCases, type Printed, printed, type ReferenceCase } from "./referen
 
 type Loss = { load: number; kits: number };
 
-function point(load: number, kits: number, expected: number, tolerance: number, source: Printed): ReferenceCase<Loss> {
+function point(
+	load: number,
+	kits: number,
+	expected: number,
+	tolerance: number,
+	source: Printed,
+): ReferenceCase<Loss> {
 	const id = `load ${load}, ${kits} kits`;
-	return { id, inputs: { load, kits }, expected, tolerance, unit: "chance", why: "as many digits as the source has", source };
+	return {
+		id,
+		inputs: { load, kits },
+		expected,
+		tolerance,
+		unit: "chance",
+		why: "as many digits as the source has",
+		source,
+	};
 }
 const tested = printed(from.erlangTests, "point values");
 const fraction = printed(from.recomputed, "exact fraction", "computed");
@@ -72,7 +86,11 @@ checkCases("published loads", loads, ({ loss, kits }) => loadWithLoss(loss, kits
 describe("an unmet need that takes no kit is never more frequent than one that does", () => {
 	test.each(loads)("$id", ({ inputs: { loss, kits }, expected }) => {
 		const day = 1440;
-		const ours = unmetPer1000(kits, { kind: "after_each_use", turnaround: day, usesPerDay: [expected] });
+		const ours = unmetPer1000(kits, {
+			kind: "after_each_use",
+			turnaround: day,
+			usesPerDay: [expected],
+		});
 		expect(ours).toBeGreaterThanOrEqual(1000 * erlangB(expected, kits) * (1 - 1e-12));
 		if (kits <= 5) expect(ours).toBeGreaterThan(1000 * loss * 0.9);
 	});

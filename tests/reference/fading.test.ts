@@ -5,19 +5,45 @@ import { answerOf } from "../core/answerOf.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";
 
 const law = (place: string) =>
-	printed("Adam and Gordon, Inorganic Chemistry 1999;38:1299, abstract; the rate's factor from memory", place, "derived");
+	printed(
+		"Adam and Gordon, Inorganic Chemistry 1999;38:1299, abstract; the rate's factor from memory",
+		place,
+		"derived",
+	);
 
 checkCases(
 	"rate of fading",
 	[
-		{ id: "25 °C, ionic strength 3.58", inputs: 25, expected: 3.46e-8, tolerance: 3.5e-10, unit: "L/(mol·s)", why: "three digits", source: law("rate law") },
-		{ id: "35 °C over 25 °C", inputs: 35, expected: 3.92 * 3.46e-8, tolerance: 2e-9, unit: "L/(mol·s)", why: "a ratio of 3.92 ± 0.03 and three digits", source: law("ratio; Powell prints 3.5 times for 10 degrees") },
+		{
+			id: "25 °C, ionic strength 3.58",
+			inputs: 25,
+			expected: 3.46e-8,
+			tolerance: 3.5e-10,
+			unit: "L/(mol·s)",
+			why: "three digits",
+			source: law("rate law"),
+		},
+		{
+			id: "35 °C over 25 °C",
+			inputs: 35,
+			expected: 3.92 * 3.46e-8,
+			tolerance: 2e-9,
+			unit: "L/(mol·s)",
+			why: "a ratio of 3.92 ± 0.03 and three digits",
+			source: law("ratio; Powell prints 3.5 times for 10 degrees"),
+		},
 	],
 	(celsius) => fadingRate(3.58, celsius),
 );
 
 type Bottle = { gramsPerLitre: number; storeC: number; days: number };
-const bottle = (gramsPerLitre: number, storeC: number, days: number, left: number, tolerance: number): ReferenceCase<Bottle> => ({
+const bottle = (
+	gramsPerLitre: number,
+	storeC: number,
+	days: number,
+	left: number,
+	tolerance: number,
+): ReferenceCase<Bottle> => ({
 	id: `${gramsPerLitre} g/L at ${storeC} °C after ${days} days`,
 	inputs: { gramsPerLitre, storeC, days },
 	expected: left,
@@ -48,7 +74,10 @@ const halves = [
 ] as const;
 checkCases(
 	"half is left",
-	halves.flatMap(([grams, at25, at35]) => [bottle(grams, 25, at25, grams / 2, grams * 0.004), bottle(grams, 35, at35, grams / 2, grams * 0.004)]),
+	halves.flatMap(([grams, at25, at35]) => [
+		bottle(grams, 25, at25, grams / 2, grams * 0.004),
+		bottle(grams, 35, at35, grams / 2, grams * 0.004),
+	]),
 	today,
 );
 
@@ -64,28 +93,63 @@ describe("beyond the law", () => {
 	});
 
 	test("the unit's factor shortens the time", () => {
-		const slow = answerOf(strengthOfLiquid, { gramsPerLitre: 50, storeC: 30, days: 130, fadeFactor: 1 });
-		const fast = answerOf(strengthOfLiquid, { gramsPerLitre: 50, storeC: 30, days: 100, fadeFactor: 1.3 });
+		const slow = answerOf(strengthOfLiquid, {
+			gramsPerLitre: 50,
+			storeC: 30,
+			days: 130,
+			fadeFactor: 1,
+		});
+		const fast = answerOf(strengthOfLiquid, {
+			gramsPerLitre: 50,
+			storeC: 30,
+			days: 100,
+			fadeFactor: 1.3,
+		});
 		expect(Math.abs(slow - fast)).toBeLessThan(1e-9);
 	});
 
-	test("no time, no loss; no chlorine, none to lose", () => {
-		expect(answerOf(strengthOfLiquid, { gramsPerLitre: 35, storeC: 40, days: 0, fadeFactor: 1.3 })).toBe(35);
-		expect(answerOf(strengthOfLiquid, { gramsPerLitre: 0, storeC: 40, days: 90, fadeFactor: 1.3 })).toBe(0);
+	test("no time, no loss, to the last digit; no chlorine, none to lose", () => {
+		for (const gramsPerLitre of [5, 6, 26, 35, 50, 52.5, 120])
+			expect(
+				answerOf(strengthOfLiquid, { gramsPerLitre, storeC: 40, days: 0, fadeFactor: 1.3 }),
+			).toBe(gramsPerLitre);
+		expect(
+			answerOf(strengthOfLiquid, { gramsPerLitre: 0, storeC: 40, days: 90, fadeFactor: 1.3 }),
+		).toBe(0);
 	});
 });
 
 checkCases(
 	"powder of 70 % after two years",
 	[
-		{ id: "grams for a litre of 0.5 %", inputs: 2, expected: 7.58, tolerance: 0.01, unit: "g", why: "printed loss read as points of the 70", source: printed("Cholera outbreak field manual", "Appendix 14: about 2 % a year", "derived") },
+		{
+			id: "grams for a litre of 0.5 %",
+			inputs: 2,
+			expected: 7.58,
+			tolerance: 0.01,
+			unit: "g",
+			why: "printed loss read as points of the 70",
+			source: printed("Cholera outbreak field manual", "Appendix 14: about 2 % a year", "derived"),
+		},
 	],
 	(years) => {
-		const gramsPerGram = answerOf(strengthOfPowder, { gramsPerGram: 0.7, days: years * 365.25, lossPointsPerYear: 2 });
-		return answerOf(measureOut, { strength: { form: "powder", gramsPerGram }, litres: 1, targetPct: 0.5, stepMl: 1, stepGrams: 0.001 }).quantity;
+		const gramsPerGram = answerOf(strengthOfPowder, {
+			gramsPerGram: 0.7,
+			days: years * 365.25,
+			lossPointsPerYear: 2,
+		});
+		return answerOf(measureOut, {
+			strength: { form: "powder", gramsPerGram },
+			litres: 1,
+			targetPct: 0.5,
+			stepMl: 1,
+			stepGrams: 0.001,
+		}).quantity;
 	},
 );
 
 test("a powder does not lose more than it holds", () => {
-	expect(answerOf(strengthOfPowder, { gramsPerGram: 0.1, days: 3653, lossPointsPerYear: 2 })).toBe(0);
+	expect(answerOf(strengthOfPowder, { gramsPerGram: 0.1, days: 3653, lossPointsPerYear: 2 })).toBe(
+		0,
+	);
 });

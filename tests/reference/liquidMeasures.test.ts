@@ -9,9 +9,20 @@ interface MadeUp {
 	readonly litres: number;
 }
 
-type Row = readonly [id: string, stock: number, target: number, litres: number, ml: number, source: Printed];
+type Row = readonly [
+	id: string,
+	stock: number,
+	target: number,
+	litres: number,
+	ml: number,
+	source: Printed,
+];
 
-function measures(rows: readonly Row[], tolerance: (ml: number) => number, why: string): ReferenceCase<MadeUp>[] {
+function measures(
+	rows: readonly Row[],
+	tolerance: (ml: number) => number,
+	why: string,
+): ReferenceCase<MadeUp>[] {
 	return rows.map(([id, stock, targetPct, litres, expected, source]) => ({
 		id,
 		inputs: { gramsPerLitre: stock * 10, targetPct, litres },
@@ -28,8 +39,22 @@ const sheet = printed(from.sheet56, "500 ppm");
 const exact = measures(
 	[
 		["5 to 0.5 in 1 L", 5, 0.5, 1, 100, manual("100 mL and 900 mL of water")],
-		["5 to 0.5 in 1 L, health department", 5, 0.5, 1, 100, printed(from.healthDepartment2020, "100 mL and 900 mL")],
-		["5 to 0.5 in 1 L, daily dilution", 5, 0.5, 1, 100, printed(from.dailyDilution, "V = C × V ÷ C")],
+		[
+			"5 to 0.5 in 1 L, health department",
+			5,
+			0.5,
+			1,
+			100,
+			printed(from.healthDepartment2020, "100 mL and 900 mL"),
+		],
+		[
+			"5 to 0.5 in 1 L, daily dilution",
+			5,
+			0.5,
+			1,
+			100,
+			printed(from.dailyDilution, "V = C × V ÷ C"),
+		],
 		["5 to 0.5, a hundred a litre", 5, 0.5, 1, 100, printed(from.laboratoryDilutions, "Table 12")],
 		["5 to 0.1, twenty a litre", 5, 0.1, 1, 20, printed(from.laboratoryDilutions, "Table 12")],
 		["5 to 0.2 in 1 L", 5, 0.2, 1, 40, manual("40 mL and 960 mL of water")],
@@ -44,10 +69,38 @@ const exact = measures(
 		["5.6 to 500 ppm in 20 L", 5.6, 0.05, 20, 179, sheet],
 		["5.6 to 500 ppm in 100 L", 5.6, 0.05, 100, 893, sheet],
 		["5.6 to 500 ppm in 200 L", 5.6, 0.05, 200, 1786, sheet],
-		["36 degrees to 1 % in 1 L", 3.17 * 3.6, 1, 1, 87.7, printed(from.stockSolution, "87.7 mL, or half a glass")],
-		["5 to 0.5 in 10 L", 5, 0.5, 10, 1000, printed(from.cdcCleaning, "Appendix E, formula", "derived")],
-		["2.6 to 0.5 in 5 L", 2.6, 0.5, 5, 961.5, printed(from.cdcCleaning, "Appendix E, formula", "derived")],
-		["5 to 0.5, 5 L a day for a week", 5, 0.5, 35, 3500, printed(from.cdcCleaning, "Appendix E, formula", "derived")],
+		[
+			"36 degrees to 1 % in 1 L",
+			3.17 * 3.6,
+			1,
+			1,
+			87.7,
+			printed(from.stockSolution, "87.7 mL, or half a glass"),
+		],
+		[
+			"5 to 0.5 in 10 L",
+			5,
+			0.5,
+			10,
+			1000,
+			printed(from.cdcCleaning, "Appendix E, formula", "derived"),
+		],
+		[
+			"2.6 to 0.5 in 5 L",
+			2.6,
+			0.5,
+			5,
+			961.5,
+			printed(from.cdcCleaning, "Appendix E, formula", "derived"),
+		],
+		[
+			"5 to 0.5, 5 L a day for a week",
+			5,
+			0.5,
+			35,
+			3500,
+			printed(from.cdcCleaning, "Appendix E, formula", "derived"),
+		],
 	],
 	() => 0.5,
 	"the tables print whole millilitres",
@@ -55,10 +108,38 @@ const exact = measures(
 
 const rough = measures(
 	[
-		["2.6 to 0.1 in 5 L", 2.6, 0.1, 5, 200, printed(from.msfCholera, "cell cut off: for 5 litres 200")],
-		["5 to 0.05 in 20 L, 14 spoons of 15 mL", 5, 0.05, 20, 210, printed(from.cdcHandwash2020, "14 tablespoons")],
-		["5.25 one in ten of a quart", 5.25, 0.525, 0.946, 94, printed(from.washingtonCode, "79 and 15 mL to 946 mL")],
-		["5.25 one in a hundred of a quart", 5.25, 0.0525, 0.946, 10, printed(from.washingtonCode, "10 mL to 946 mL")],
+		[
+			"2.6 to 0.1 in 5 L",
+			2.6,
+			0.1,
+			5,
+			200,
+			printed(from.msfCholera, "cell cut off: for 5 litres 200"),
+		],
+		[
+			"5 to 0.05 in 20 L, 14 spoons of 15 mL",
+			5,
+			0.05,
+			20,
+			210,
+			printed(from.cdcHandwash2020, "14 tablespoons"),
+		],
+		[
+			"5.25 one in ten of a quart",
+			5.25,
+			0.525,
+			0.946,
+			94,
+			printed(from.washingtonCode, "79 and 15 mL to 946 mL"),
+		],
+		[
+			"5.25 one in a hundred of a quart",
+			5.25,
+			0.0525,
+			0.946,
+			10,
+			printed(from.washingtonCode, "10 mL to 946 mL"),
+		],
 	],
 	(ml) => 0.06 * ml,
 	"cups and spoons: the published amounts are up to 5.7 % over the exact ones",
@@ -95,6 +176,11 @@ checkCases(
 	"water for a litre",
 	waters,
 	({ gramsPerLitre, targetPct, litres }) =>
-		answerOf(measureOut, { strength: { form: "liquid", gramsPerLitre }, litres, targetPct, stepMl: 1, stepGrams: 1 })
-			.waterLitres,
+		answerOf(measureOut, {
+			strength: { form: "liquid", gramsPerLitre },
+			litres,
+			targetPct,
+			stepMl: 1,
+			stepGrams: 1,
+		}).waterLitres,
 );

@@ -33,7 +33,13 @@ const cumulative: ReferenceCase<AtMost>[] = tables.flatMap(([mean, chances]) =>
 	})),
 );
 
-function finer(id: string, mean: number, most: number, expected: number, tolerance: number): ReferenceCase<AtMost> {
+function finer(
+	id: string,
+	mean: number,
+	most: number,
+	expected: number,
+	tolerance: number,
+): ReferenceCase<AtMost> {
 	const why = "recomputed to this many digits";
 	const source = printed(from.recomputed, "cumulative Poisson", "computed");
 	return { id, inputs: { mean, most }, expected, tolerance, unit: "chance", why, source };
@@ -120,7 +126,9 @@ const whole = (mean: number, level: number, expected: number): ReferenceCase<Lev
 checkCases(
 	"Poisson quantiles",
 	[
-		...quantiles.flatMap(([mean, ...counts]) => counts.map((k, i) => whole(mean, levels[i] as number, k))),
+		...quantiles.flatMap(([mean, ...counts]) =>
+			counts.map((k, i) => whole(mean, levels[i] as number, k)),
+		),
 		whole(0, 0.999, 0),
 		whole(5000, 0.5, 5000),
 		whole(5000, 0.75, 5048),
@@ -136,10 +144,42 @@ checkCases(
 checkCases(
 	"kits used",
 	[
-		{ id: "stimulated", inputs: { births: 22_752, kitsPer100Births: 16.2 }, expected: 3688, tolerance: 12, unit: "babies", why: "the share is printed to a tenth of a percent", source: printed(from.enBirth, "abstract") },
-		{ id: "bag-masked", inputs: { births: 22_752, kitsPer100Births: 4.4 }, expected: 998, tolerance: 12, unit: "babies", why: "the share is printed to a tenth of a percent", source: printed(from.enBirth, "abstract") },
-		{ id: "64 births, 3 of 100", inputs: { births: 64, kitsPer100Births: 3 }, expected: 1.9, tolerance: 0.1, unit: "uses a month", why: "printed to one decimal", source: printed(from.facilities, "median births a month", "derived") },
-		{ id: "64 births, 6 of 100", inputs: { births: 64, kitsPer100Births: 6 }, expected: 3.8, tolerance: 0.1, unit: "uses a month", why: "printed to one decimal", source: printed(from.facilities, "median births a month", "derived") },
+		{
+			id: "stimulated",
+			inputs: { births: 22_752, kitsPer100Births: 16.2 },
+			expected: 3688,
+			tolerance: 12,
+			unit: "babies",
+			why: "the share is printed to a tenth of a percent",
+			source: printed(from.enBirth, "abstract"),
+		},
+		{
+			id: "bag-masked",
+			inputs: { births: 22_752, kitsPer100Births: 4.4 },
+			expected: 998,
+			tolerance: 12,
+			unit: "babies",
+			why: "the share is printed to a tenth of a percent",
+			source: printed(from.enBirth, "abstract"),
+		},
+		{
+			id: "64 births, 3 of 100",
+			inputs: { births: 64, kitsPer100Births: 3 },
+			expected: 1.9,
+			tolerance: 0.1,
+			unit: "uses a month",
+			why: "printed to one decimal",
+			source: printed(from.facilities, "median births a month", "derived"),
+		},
+		{
+			id: "64 births, 6 of 100",
+			inputs: { births: 64, kitsPer100Births: 6 },
+			expected: 3.8,
+			tolerance: 0.1,
+			unit: "uses a month",
+			why: "printed to one decimal",
+			source: printed(from.facilities, "median births a month", "derived"),
+		},
 	],
 	(inputs) => answerOf(kitUses, inputs),
 );

@@ -9,9 +9,20 @@ interface Powder {
 	readonly litres: number;
 }
 
-type Row = readonly [id: string, strength: number, target: number, litres: number, grams: number, source: Printed];
+type Row = readonly [
+	id: string,
+	strength: number,
+	target: number,
+	litres: number,
+	grams: number,
+	source: Printed,
+];
 
-function powders(rows: readonly Row[], tolerance: (grams: number) => number, why: string): ReferenceCase<Powder>[] {
+function powders(
+	rows: readonly Row[],
+	tolerance: (grams: number) => number,
+	why: string,
+): ReferenceCase<Powder>[] {
 	return rows.map(([id, strengthPct, targetPct, litres, expected, source]) => ({
 		id,
 		inputs: { strengthPct, targetPct, litres },
@@ -29,7 +40,14 @@ const exact = powders(
 		["35 to 0.5, a litre", 35, 0.5, 1, 14.286, derived],
 		["70 to 0.5, a litre", 70, 0.5, 1, 7.143, derived],
 		["65 to 0.5, a litre", 65, 0.5, 1, 7.692, derived],
-		["65 to 0.5, five litres", 65, 0.5, 5, 38.46, printed(from.cdcCleaning, "Appendix E, formula", "derived")],
+		[
+			"65 to 0.5, five litres",
+			65,
+			0.5,
+			5,
+			38.46,
+			printed(from.cdcCleaning, "Appendix E, formula", "derived"),
+		],
 		["60 to 0.5, a litre", 60, 0.5, 1, 8.333, derived],
 		["25 to 0.5, a litre", 25, 0.5, 1, 20, derived],
 		["30 to 0.1, a litre", 30, 0.1, 1, 3.33, derived],
@@ -46,8 +64,22 @@ const published = powders(
 		["35 to 0.5", 35, 0.5, 1, 14.3, printed(from.cdcCleaning, "Appendix E")],
 		["35 to 0.5, atlas", 35, 0.5, 1, 14.2, printed(from.iarcAtlas, "about 3 level teaspoons")],
 		["70 to 0.5", 70, 0.5, 1, 7.0, printed(from.laboratoryDilutions, "Table 12")],
-		["70 to 0.5, indian module", 70, 0.5, 1, 7.0, printed(from.operationalModule, "Table 5.4, p. 71")],
-		["70 to 0.5, one spoon in two litres", 70, 0.5, 2, 15, printed(from.ifrcDisinfectants, "1 level tablespoon")],
+		[
+			"70 to 0.5, indian module",
+			70,
+			0.5,
+			1,
+			7.0,
+			printed(from.operationalModule, "Table 5.4, p. 71"),
+		],
+		[
+			"70 to 0.5, one spoon in two litres",
+			70,
+			0.5,
+			2,
+			15,
+			printed(from.ifrcDisinfectants, "1 level tablespoon"),
+		],
 		["70 to 0.1", 70, 0.1, 1, 1.4, printed(from.laboratoryDilutions, "Table 12")],
 		["70 to 0.1 in 10 L", 70, 0.1, 10, 15, printed(from.msfCholera, "0.1 %")],
 		["70 to 0.1 in 20 L", 70, 0.1, 20, 30, printed(from.cdcHandwashing, "2 tablespoons")],
@@ -60,11 +92,39 @@ const published = powders(
 		["70 to 1", 70, 1, 1, 14.3, printed(from.stockSolution, "1 %")],
 		["70 to 1, one spoon", 70, 1, 1, 15, field("Appendix 14")],
 		["chlorinated lime, 30 to 1", 30, 1, 1, 33, field("Appendix 14")],
-		["dichloroisocyanurate, 60 to 0.5", 60, 0.5, 1, 8.5, printed(from.laboratoryDilutions, "Table 12")],
-		["dichloroisocyanurate, 60 to 0.1", 60, 0.1, 1, 1.7, printed(from.laboratoryDilutions, "Table 12")],
+		[
+			"dichloroisocyanurate, 60 to 0.5",
+			60,
+			0.5,
+			1,
+			8.5,
+			printed(from.laboratoryDilutions, "Table 12"),
+		],
+		[
+			"dichloroisocyanurate, 60 to 0.1",
+			60,
+			0.1,
+			1,
+			1.7,
+			printed(from.laboratoryDilutions, "Table 12"),
+		],
 		["chloramine, 25 to 0.5", 25, 0.5, 1, 20, printed(from.laboratoryDilutions, "Table 12")],
-		["70 to 0.5, booklet", 70, 0.5, 1, 7.1, printed(from.infectionBooklet, "powder table", "from memory")],
-		["60 to 0.5, booklet", 60, 0.5, 1, 8.3, printed(from.infectionBooklet, "powder table", "from memory")],
+		[
+			"70 to 0.5, booklet",
+			70,
+			0.5,
+			1,
+			7.1,
+			printed(from.infectionBooklet, "powder table", "from memory"),
+		],
+		[
+			"60 to 0.5, booklet",
+			60,
+			0.5,
+			1,
+			8.3,
+			printed(from.infectionBooklet, "powder table", "from memory"),
+		],
 	],
 	(grams) => 0.055 * grams,
 	"published amounts are rounded to spoons and whole grams, by 5 % at most",
@@ -95,10 +155,38 @@ const tabletRows: readonly Row[] = [
 	["tablets of 1 g to 0.5 in 10 L", 1, 0.5, 10, 50, derived],
 	["tablets of 1 g to 0.1", 1, 0.1, 1, 1, derived],
 	["tablets of 1 g to 0.05 in 2 L", 1, 0.05, 2, 1, derived],
-	["tablets of 5 g to 0.5", 5, 0.5, 1, 1, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
-	["tablets of 5 g to 2", 5, 2, 1, 4, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
-	["tablets of 5 g to 0.2 in 10 L", 5, 0.2, 10, 4, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
-	["tablets of 5 g to 0.05 in 10 L", 5, 0.05, 10, 1, printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory")],
+	[
+		"tablets of 5 g to 0.5",
+		5,
+		0.5,
+		1,
+		1,
+		printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory"),
+	],
+	[
+		"tablets of 5 g to 2",
+		5,
+		2,
+		1,
+		4,
+		printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory"),
+	],
+	[
+		"tablets of 5 g to 0.2 in 10 L",
+		5,
+		0.2,
+		10,
+		4,
+		printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory"),
+	],
+	[
+		"tablets of 5 g to 0.05 in 10 L",
+		5,
+		0.05,
+		10,
+		1,
+		printed(from.ifrcDisinfectants, "8.68 g tablets; their 5 g of chlorine from memory"),
+	],
 ];
 const tablets: ReferenceCase<Tablets>[] = tabletRows.map(
 	([id, gramsPerTablet, targetPct, litres, expected, source]) => ({
@@ -111,6 +199,14 @@ const tablets: ReferenceCase<Tablets>[] = tabletRows.map(
 		source,
 	}),
 );
-checkCases("tablets", tablets, ({ gramsPerTablet, ...mix }) =>
-	answerOf(measureOut, { strength: { form: "tablet", gramsPerTablet }, ...mix, stepMl: 1, stepGrams: 1 }).quantity,
+checkCases(
+	"tablets",
+	tablets,
+	({ gramsPerTablet, ...mix }) =>
+		answerOf(measureOut, {
+			strength: { form: "tablet", gramsPerTablet },
+			...mix,
+			stepMl: 1,
+			stepGrams: 1,
+		}).quantity,
 );

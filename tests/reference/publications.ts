@@ -8,26 +8,31 @@ export const acuteRespiratory =
 export const laboratoryDilutions =
 	"Table of recommended dilutions of chlorine-releasing compounds, text as in the WHO Laboratory Biosafety Manual (attribution from memory)";
 export const ifrcDisinfectants = "IFRC, Preparing and using disinfectants, 2022";
-export const healthDepartment2020 = "Philippines Department of Health, bleach solution, 2020, as printed in the press";
+export const healthDepartment2020 =
+	"Philippines Department of Health, bleach solution, 2020, as printed in the press";
 export const cdcHandwashing = "CDC, How to make 0.1 % chlorine solution, 2021";
 export const cdcHandwash2020 = "CDC, Make a handwashing solution, 2020";
 export const cdcPoster2014 = "CDC, Cleaning with 2.6 % liquid bleach, poster, 2014";
 export const choleraManual = "Cholera outbreak field manual";
 export const msfCholera = "MSF, Essential drugs: chlorine-releasing compounds";
-export const iarcAtlas = "IARC, Atlas of visual inspection of the cervix, preparation of 0.5 % chlorine";
-export const sheet56 = "Preparation of disinfecting solutions from 5.6 % hypochlorite (Spanish sheet)";
+export const iarcAtlas =
+	"IARC, Atlas of visual inspection of the cervix, preparation of 0.5 % chlorine";
+export const sheet56 =
+	"Preparation of disinfecting solutions from 5.6 % hypochlorite (Spanish sheet)";
 export const dilutionFactors = "Dilution factor examples (Spanish sheet)";
 export const dailyDilution = "Daily dilution of sodium hypochlorite (Spanish sheet)";
 export const stockSolution = "Making a stock solution of chlorine (French sheet)";
 export const washingtonCode = "Washington Administrative Code 296-823-14055";
 export const westernUniversity = "Western University, disinfecting solutions";
 export const skillChecklist = "Instrument processing checklist";
-export const infectionBooklet = "Infection prevention reference booklet, chlorine table, 1999 to 2011";
+export const infectionBooklet =
+	"Infection prevention reference booklet, chlorine table, 1999 to 2011";
 export const chlorometric = "UdPPC, Le degré chlorométrique, after the decree of 1968 and 1969";
 export const dilutionFormula = "Formula of the cleaning guide, recomputed";
 export const torontoHealth = "Toronto Public Health, low-level disinfection";
 export const atomicWeights = "IUPAC, standard atomic weights 1995, Table 2";
-export const chlorinationHandbook = "Product profile of sodium hypochlorite, after the Handbook of Chlorination, 1972";
+export const chlorinationHandbook =
+	"Product profile of sodium hypochlorite, after the Handbook of Chlorination, 1972";
 export const operationalModule = "Indian facility operational module";
 export const poissonTables = "Cumulative Poisson tables, three published copies";
 export const hospitalNights = "Teaching exercise: births in a maternity hospital by night";

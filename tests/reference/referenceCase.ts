@@ -36,9 +36,12 @@ export function checkCases<I>(
 			expect(cases.length).toBeGreaterThan(0);
 			expect(new Set(cases.map((c) => c.id)).size).toBe(cases.length);
 		});
-		test.each(cases)("$id: $expected $unit ($source.mark)", ({ inputs, expected, tolerance, unit }) => {
-			expectWithin(compute(inputs), expected, tolerance, unit);
-		});
+		test.each(cases)(
+			"$id: $expected $unit ($source.mark)",
+			({ inputs, expected, tolerance, unit }) => {
+				expectWithin(compute(inputs), expected, tolerance, unit);
+			},
+		);
 	});
 }
 

@@ -51,52 +51,62 @@ describe("in rounds", () => {
 		{ kits: 4, perDay: 3, starts: [480, 1200], turnaround: 200, shares: nightly },
 		{ kits: 5, perDay: 3, starts: [480, 1200], turnaround: 720, shares: nightly },
 		{ kits: 6, perDay: 3, starts: [600], turnaround: 1000, shares: nightly },
-	])("$kits kits, $perDay uses a day, ready after $turnaround minutes", ({ kits, perDay, starts, turnaround, shares }) => {
-		/** Used kits that wait for a round, and those in the round under way until `ready`. */
-		let waiting = 0;
-		let inRound = 0;
-		let ready = 0;
-		let day = 0;
-		let next = 0;
-		const startOf = () => day * DAY + (starts[next] as number);
-		const isUnmet = (minute: number) => {
-			for (; startOf() <= minute; next = (next + 1) % starts.length, day += next === 0 ? 1 : 0) {
-				inRound = waiting;
-				waiting = 0;
-				ready = startOf() + turnaround;
-			}
-			const away = waiting + (minute < ready ? inRound : 0);
-			waiting++;
-			return away >= kits;
-		};
-		const uses = usesInTime(randomNumbers(kits), perDay, shares);
-		const expected = unmetPer1000(kits, {
-			kind: "in_rounds",
-			starts: [...starts, DAY + (starts[0] as number)],
-			turnaround,
-			uses: new DayClock([perDay], shares),
-		});
-		agrees(unmetByBatch(uses, isUnmet), expected, "unmet per 1,000 uses");
-	});
+	])(
+		"$kits kits, $perDay uses a day, ready after $turnaround minutes",
+		({ kits, perDay, starts, turnaround, shares }) => {
+			/** Used kits that wait for a round, and those in the round under way until `ready`. */
+			let waiting = 0;
+			let inRound = 0;
+			let ready = 0;
+			let day = 0;
+			let next = 0;
+			const startOf = () => day * DAY + (starts[next] as number);
+			const isUnmet = (minute: number) => {
+				for (; startOf() <= minute; next = (next + 1) % starts.length, day += next === 0 ? 1 : 0) {
+					inRound = waiting;
+					waiting = 0;
+					ready = startOf() + turnaround;
+				}
+				const away = waiting + (minute < ready ? inRound : 0);
+				waiting++;
+				return away >= kits;
+			};
+			const uses = usesInTime(randomNumbers(kits), perDay, shares);
+			const expected = unmetPer1000(kits, {
+				kind: "in_rounds",
+				starts: [...starts, DAY + (starts[0] as number)],
+				turnaround,
+				uses: new DayClock([perDay], shares),
+			});
+			agrees(unmetByBatch(uses, isUnmet), expected, "unmet per 1,000 uses");
+		},
+	);
 });
 
 describe("after each use", () => {
 	test.each([
 		{ kits: 1, perDay: 0.6, turnaround: 110 },
 		{ kits: 3, perDay: 10, turnaround: 180 },
-	])("$kits kits, $perDay uses a day, ready after $turnaround minutes", ({ kits, perDay, turnaround }) => {
-		const away: number[] = [];
-		let first = 0;
-		const isUnmet = (minute: number) => {
-			while (first < away.length && (away[first] as number) + turnaround <= minute) first++;
-			const unmet = away.length - first >= kits;
-			away.push(minute);
-			return unmet;
-		};
-		const uses = usesInTime(randomNumbers(100 + kits), perDay, flatDay);
-		const expected = unmetPer1000(kits, { kind: "after_each_use", turnaround, usesPerDay: [perDay] });
-		agrees(unmetByBatch(uses, isUnmet), expected, "unmet per 1,000 uses");
-	});
+	])(
+		"$kits kits, $perDay uses a day, ready after $turnaround minutes",
+		({ kits, perDay, turnaround }) => {
+			const away: number[] = [];
+			let first = 0;
+			const isUnmet = (minute: number) => {
+				while (first < away.length && (away[first] as number) + turnaround <= minute) first++;
+				const unmet = away.length - first >= kits;
+				away.push(minute);
+				return unmet;
+			};
+			const uses = usesInTime(randomNumbers(100 + kits), perDay, flatDay);
+			const expected = unmetPer1000(kits, {
+				kind: "after_each_use",
+				turnaround,
+				usesPerDay: [perDay],
+			});
+			agrees(unmetByBatch(uses, isUnmet), expected, "unmet per 1,000 uses");
+		},
+	);
 });
 
 describe("ready kits gone out of date", () => {
@@ -130,7 +140,11 @@ describe("ready kits gone out of date", () => {
 			}
 			return expired / (now - began);
 		});
-		const expected = answerOf(expiriesPerDay, { kitsInService: kits, usesPerDay: perDay, readyLifeDays: life });
+		const expected = answerOf(expiriesPerDay, {
+			kitsInService: kits,
+			usesPerDay: perDay,
+			readyLifeDays: life,
+		});
 		agrees(batches, expected, "kits a day");
 	});
 });

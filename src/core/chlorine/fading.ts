@@ -58,7 +58,7 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 		if (gramsPerLitre === 0) return 0;
 		const molar = gramsPerLitre / GRAMS_PER_MOLE;
 		const rate = fadeFactor * fadingRate(2 * molar + EXTRA_IONIC_STRENGTH, storeC);
-		return GRAMS_PER_MOLE / (1 / molar + rate * days * SECONDS_PER_DAY);
+		return gramsPerLitre / (1 + molar * rate * days * SECONDS_PER_DAY);
 	},
 });
 

@@ -40,20 +40,41 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 	},
 });
 
+interface MadeSoFar {
+	/** When the last preparation was made; long ago where it may no longer be used. */
+	readonly madeAt: number;
+	readonly count: number;
+	readonly chance: number;
+}
+
+const LONG_AGO = Number.NEGATIVE_INFINITY;
+
 /** Goes through the day's rounds; the state is how many preparations were made, and when the last. */
 function onceADay(starts: readonly number[], kits: readonly number[], lifeMinutes: number): Counts {
-	let states = [{ madeAt: Number.NEGATIVE_INFINITY, count: 0, chance: 1 }];
+	let states: readonly MadeSoFar[] = [{ madeAt: LONG_AGO, count: 0, chance: 1 }];
 	starts.forEach((start, i) => {
 		const runs = -Math.expm1(-(kits[i] as number));
-		states = states.flatMap((state) => {
-			if (start - state.madeAt < lifeMinutes) return [state];
-			const fresh = { madeAt: start, count: state.count + 1, chance: state.chance * runs };
-			return [fresh, { ...state, chance: state.chance * (1 - runs) }];
-		});
+		states = merged(
+			states.flatMap(({ madeAt, count, chance }) => {
+				if (start - madeAt < lifeMinutes) return [{ madeAt, count, chance }];
+				const made = { madeAt: start, count: count + 1, chance: chance * runs };
+				return [made, { madeAt: LONG_AGO, count, chance: chance * (1 - runs) }];
+			}),
+		);
 	});
 	const chance = new Float64Array(Math.max(...states.map((s) => s.count)) + 1);
 	for (const state of states) chance[state.count] = (chance[state.count] as number) + state.chance;
 	return { first: 0, chance };
+}
+
+/** States alike in all that matters later become one: without this they double with every round. */
+function merged(states: readonly MadeSoFar[]): MadeSoFar[] {
+	const alike = new Map<string, MadeSoFar>();
+	for (const state of states) {
+		const key = `${state.madeAt} ${state.count}`;
+		alike.set(key, { ...state, chance: state.chance + (alike.get(key)?.chance ?? 0) });
+	}
+	return [...alike.values()];
 }
 
 const HOURS_PER_DAY = 24;

@@ -27,17 +27,21 @@ export interface KindOfDay {
 	readonly toReprocess: Figure;
 }
 
-/** What one day brings, before anything is set aside for it. */
-export interface DayFigures {
+/** Births of a day and the kits they send through its rounds. */
+export interface DayDemand {
 	readonly date: IsoDate;
 	readonly births: Figure;
 	/** Each kind of kit apart, in the order of the unit's kinds. */
 	readonly kinds: readonly KindOfDay[];
+	readonly rounds: Figure<RoundsOfDay>;
+}
+
+/** What one day brings, before anything is set aside for it. */
+export interface DayFigures extends DayDemand {
 	/** All kinds together. */
 	readonly kitUses: Figure;
 	readonly expiries: Figure;
 	readonly toReprocess: Figure;
-	readonly rounds: Figure<RoundsOfDay>;
 	readonly roundCounts: Figure<Counts>;
 	readonly loadCounts: Figure<Counts>;
 	readonly preparationCounts: Figure<Counts>;
@@ -45,35 +49,40 @@ export interface DayFigures {
 	readonly preparation: Figure<Preparation>;
 }
 
-/** The figures of every day of the plan, in order. */
-export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
-	const days: DayFigures[] = [];
-	for (const date of dates) days.push(oneDay(unit, date, days.at(-1)));
+/** Births and rounds of days that follow each other. */
+export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDemand[] {
+	const days: DayDemand[] = [];
+	for (const date of dates) {
+		const births = birthsOfDay(date, unit.read.tables.births, unit.read.settings.births_per_day);
+		const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
+		days.push({ date, births, kinds, rounds: roundsOfKinds(unit, kinds, days.at(-1)) });
+	}
 	return days;
 }
 
-function oneDay(unit: UnitFigures, date: IsoDate, yesterday: DayFigures | undefined): DayFigures {
-	const { settings, tables } = unit.read;
-	const births = birthsOfDay(date, tables.births, settings.births_per_day);
-	const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
-	const rounds = roundsOfKinds(unit, kinds, yesterday);
+/** The figures of every day of the plan, in order. */
+export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
+	return dayDemands(unit, dates).map((day) => withCounts(unit, day));
+}
+
+function withCounts(unit: UnitFigures, day: DayDemand): DayFigures {
+	const { kinds, rounds } = day;
 	return {
-		date,
-		births,
-		kinds,
+		...day,
 		kitUses: together(kinds, "Kits used, expected", "kits", (kind) => kind.uses),
 		expiries: together(kinds, "Kits gone out of date, expected", "kits", (kind) => kind.expiries),
 		toReprocess: together(kinds, "Kits to reprocess, expected", "kits", (kind) => kind.toReprocess),
-		rounds,
 		roundCounts: derive(roundsThatRun, { rounds }),
 		loadCounts: derive(loadsOfDay, { rounds, kitsInLoad: unit.kitsInLoad }),
-		preparationCounts: derive(preparationsOfDay, {
-			rounds,
-			made: settings.solution_made,
-			lifeHours: settings.solution_life_hours,
-		}),
-		preparation: unit.preparationOn(date),
+		preparationCounts: preparationsOn(unit, rounds),
+		preparation: unit.preparationOn(day.date),
 	};
+}
+
+/** How often the solution is made on a day with these rounds. */
+export function preparationsOn({ read }: UnitFigures, rounds: Figure<RoundsOfDay>): Figure<Counts> {
+	const { solution_made: made, solution_life_hours: lifeHours } = read.settings;
+	return derive(preparationsOfDay, { rounds, made, lifeHours });
 }
 
 function kindOfDay(unit: UnitFigures, kind: KindFigures, births: Figure): KindOfDay {
@@ -95,7 +104,7 @@ function kindOfDay(unit: UnitFigures, kind: KindFigures, births: Figure): KindOf
 function roundsOfKinds(
 	unit: UnitFigures,
 	kinds: readonly KindOfDay[],
-	yesterday: DayFigures | undefined,
+	yesterday: DayDemand | undefined,
 ): Figure<RoundsOfDay> {
 	const each = kinds.map((kind, k) => roundsOfKind(unit, kind, yesterday?.kinds[k] ?? kind));
 	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;

@@ -45,7 +45,7 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 		roundCounts: day.roundCounts,
 		loadCounts: day.loadCounts,
 		preparationCounts: day.preparationCounts,
-		product: productOver(unit, [day]),
+		product: productOver([day], confidence),
 		rounds: gather("Kits in each round, expected", "kits", { [day.date]: day.rounds }),
 	};
 }
@@ -76,7 +76,7 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 		roundCounts: added("Rounds that run", "rounds", (day) => day.roundCounts),
 		loadCounts: added("Loads", "loads", (day) => day.loadCounts),
 		preparationCounts: added("Preparations", "preparations", (day) => day.preparationCounts),
-		product: productOver(unit, days),
+		product: productOver(days, confidence),
 		rounds: byDate("Kits in each round, expected", "kits", (day) => day.rounds),
 	};
 }
@@ -99,9 +99,15 @@ const quantityMeasured = partOf<Preparation, "quantity">(
 );
 
 /** Product for the preparations of some days. */
-function productOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
-	const byDate = <T>(label: string, figureUnit: string, of: (day: DayFigures) => Figure<T>) =>
-		gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, of(day)])));
+export function productOver(
+	days: readonly Pick<DayFigures, "date" | "preparationCounts" | "preparation">[],
+	confidence: Figure,
+): Pair {
+	const byDate = <T>(
+		label: string,
+		figureUnit: string,
+		of: (day: (typeof days)[number]) => Figure<T>,
+	) => gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, of(day)])));
 	const inputs = {
 		preparations: byDate(
 			"Preparations of each day",
@@ -116,7 +122,7 @@ function productOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
 		expected: derive(productExpected, inputs),
 		setAside: derive(productSetAside, {
 			...inputs,
-			confidence: unit.read.settings.plan_confidence,
+			confidence,
 		}),
 	};
 }

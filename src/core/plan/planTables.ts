@@ -6,7 +6,9 @@ import { type DayFigures, dayFigures } from "./dayFigures.ts";
 import { measureFigures } from "./measureFigures.ts";
 import { countsOfDay, countsOfPeriod } from "./periodFigures.ts";
 import { type RoundPlan, roundPlans } from "./roundPlans.ts";
+import { storeFigures } from "./storeFigures.ts";
 import { boilingTable } from "./tables/boilingTable.ts";
+import { costsTable } from "./tables/costsTable.ts";
 import { dayCoverTable } from "./tables/dayCoverTable.ts";
 import { dayPlanTable } from "./tables/dayPlanTable.ts";
 import { kitCoverTable } from "./tables/kitCoverTable.ts";
@@ -14,8 +16,11 @@ import { kitRegisterTable } from "./tables/kitRegisterTable.ts";
 import { leversTable } from "./tables/leversTable.ts";
 import { mixingDaysTable } from "./tables/mixingDaysTable.ts";
 import { mixingTable } from "./tables/mixingTable.ts";
+import { orderTable } from "./tables/orderTable.ts";
 import { productCompareTable } from "./tables/productCompareTable.ts";
 import { runSheetTable } from "./tables/runSheetTable.ts";
+import { stockAheadTable } from "./tables/stockAheadTable.ts";
+import { stockTable } from "./tables/stockTable.ts";
 import { strengthTable } from "./tables/strengthTable.ts";
 import { supplyUseTable } from "./tables/supplyUseTable.ts";
 import { tonightTable } from "./tables/tonightTable.ts";
@@ -49,6 +54,8 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 		day,
 		measures: measureFigures(unit, litres, countsOfDay(unit, day)),
 	}));
+	const firstDay = dates[0] as IsoDate;
+	const store = storeFigures(unit, firstDay);
 	const rounds = roundPlans(unit, days);
 	const ward = wardUses(unit, dates);
 	const boiling = boilingTable(unit, rounds);
@@ -62,20 +69,24 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 			kitCoverTable(cover),
 			supplyUseTable(unit, days, counts, period, ward),
 		],
-		compared: [mixingTable(unit, cover, dates[0] as IsoDate)],
+		compared: [mixingTable(unit, cover, firstDay)],
 		views: [
 			dayCoverTable(cover, days),
 			leversTable(unit, dates),
 			runSheetTable(unit, rounds),
 			kitRegisterTable(unit),
 			mixingDaysTable(unit, days),
-			wallTableTable(unit, dates[0] as IsoDate),
-			strengthTable(unit, dates[0] as IsoDate),
+			wallTableTable(unit, firstDay),
+			strengthTable(unit, firstDay),
 			productCompareTable(unit, period.solution_litres),
 			wardUseTable(ward),
 			boiling,
 			tonightTable(boiling),
 			waterTable(unit, days),
+			stockTable(unit, store.items, firstDay),
+			orderTable(unit, store.items, firstDay),
+			stockAheadTable(store.items, store.ahead, firstDay),
+			costsTable(unit, dates),
 		],
 	};
 }

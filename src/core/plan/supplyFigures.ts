@@ -5,7 +5,7 @@ import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../sheets/usage.ts";
 import { ratesOfItem } from "../stock/ratesOfItem.ts";
-import { useExpected, useSetAside } from "../stock/useOverDays.ts";
+import { type UseInputs, useExpected, useSetAside } from "../stock/useOverDays.ts";
 import type { Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -19,8 +19,22 @@ const noPieces = ({ kinds }: UnitFigures) =>
 	);
 
 /** Use of one item over some days, by its lines in usage.csv. */
-export function itemOver(unit: UnitFigures, item: string, days: Figure<RoundsOfDay[]>): Pair {
-	return useOver(
+export function itemOver(
+	unit: UnitFigures,
+	item: string,
+	days: Figure<RoundsOfDay[]>,
+	confidence: Figure,
+): Pair {
+	return useOver(useOfItem(unit, item, days), confidence);
+}
+
+/** What the use of one item follows from. */
+export function useOfItem(
+	unit: UnitFigures,
+	item: string,
+	days: Figure<RoundsOfDay[]>,
+): UseFigures {
+	return useOf(
 		unit,
 		linesOf(unit, (name) => name === item),
 		days,
@@ -34,11 +48,8 @@ export function gauzeOver(unit: UnitFigures, days: Figure<RoundsOfDay[]>): Pair 
 			value.group === "gauze" ? [value.item] : [],
 		),
 	);
-	return useOver(
-		unit,
-		linesOf(unit, (name) => gauze.has(name)),
-		days,
-	);
+	const lines = linesOf(unit, (name) => gauze.has(name));
+	return useOver(useOf(unit, lines, days), unit.read.settings.plan_confidence);
 }
 
 /** The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use. */
@@ -59,26 +70,27 @@ function linesOf(
 	return typedFigure(usageLabel, usageUnit, lines, place);
 }
 
-function useOver(
+type UseFigures = { readonly [K in keyof UseInputs]: Figure<UseInputs[K]> };
+
+function useOf(
 	unit: UnitFigures,
 	usage: Figure<readonly UsageRow[]>,
 	days: Figure<RoundsOfDay[]>,
-): Pair {
+): UseFigures {
 	const { settings } = unit.read;
 	const byPiece = usage.outcome.ok && usage.outcome.value.some((row) => row.basis === "piece");
-	const inputs = {
-		rates: derive(ratesOfItem, {
-			usage,
-			workers: settings.workers_per_round,
-			piecesInKits: byPiece ? unit.piecesInKits : noPieces(unit),
-		}),
-		days,
-		kitsInLoad: unit.kitsInLoad,
-		descaleEvery: settings.descale_every_rounds,
-	};
+	const rates = derive(ratesOfItem, {
+		usage,
+		workers: settings.workers_per_round,
+		piecesInKits: byPiece ? unit.piecesInKits : noPieces(unit),
+	});
+	return { rates, days, kitsInLoad: unit.kitsInLoad, descaleEvery: settings.descale_every_rounds };
+}
+
+function useOver(use: UseFigures, confidence: Figure): Pair {
 	return {
-		expected: derive(useExpected, inputs),
-		setAside: derive(useSetAside, { ...inputs, confidence: settings.plan_confidence }),
+		expected: derive(useExpected, use),
+		setAside: derive(useSetAside, { ...use, confidence }),
 	};
 }
 

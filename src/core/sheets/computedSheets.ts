@@ -1,5 +1,6 @@
 import type { Sheet } from "../sheet.ts";
 import { boilingSheet } from "./boiling.ts";
+import { costsSheet } from "./costs.ts";
 import { dayCoverSheet } from "./dayCover.ts";
 import { dayPlanSheet } from "./dayPlan.ts";
 import { kitCoverSheet } from "./kitCover.ts";
@@ -7,8 +8,11 @@ import { kitRegisterSheet } from "./kitRegister.ts";
 import { leversSheet } from "./levers.ts";
 import { mixingSheet } from "./mixing.ts";
 import { mixingDaysSheet } from "./mixingDays.ts";
+import { orderSheet } from "./order.ts";
 import { productCompareSheet } from "./productCompare.ts";
 import { runSheetSheet } from "./runSheet.ts";
+import { stockSheet } from "./stock.ts";
+import { stockAheadSheet } from "./stockAhead.ts";
 import { strengthSheet } from "./strength.ts";
 import { supplyUseSheet } from "./supplyUse.ts";
 import { tonightSheet } from "./tonight.ts";
@@ -36,4 +40,8 @@ export const computedSheets: readonly Sheet[] = [
 	tonightSheet,
 	waterSheet,
 	supplyUseSheet,
+	stockSheet,
+	orderSheet,
+	stockAheadSheet,
+	costsSheet,
 ];

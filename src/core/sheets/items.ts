@@ -62,6 +62,13 @@ export const itemsSheet = sheet({
 			decimals: 2,
 			help: "Chance that the stock lasts until the next delivery.",
 		}),
+		shelf_life_days: typed({
+			label: "Keeps for",
+			unit: "days",
+			value: optional(number({ min: 1, max: 10_000 })),
+			help: "From delivery to expiry, as a new lot usually has it; blank where it does not matter.",
+			added: true,
+		}),
 	},
 });
 

@@ -4,6 +4,7 @@ import { checksSheet } from "./checks.ts";
 import { chlorineSheet } from "./chlorine.ts";
 import { hoursSheet } from "./hours.ts";
 import { itemsSheet } from "./items.ts";
+import { journalSheet } from "./journal.ts";
 import { kindsSheet } from "./kinds.ts";
 import { kindUseSheet } from "./kindUse.ts";
 import { kitsSheet } from "./kits.ts";
@@ -31,6 +32,7 @@ export const typedSheets: readonly Sheet[] = [
 	itemsSheet,
 	chlorineSheet,
 	lotsSheet,
+	journalSheet,
 	strengthReadingsSheet,
 	wardSolutionSheet,
 	waterSourcesSheet,

@@ -9,7 +9,7 @@ const MOST_AMOUNTS = 50_000;
  * The largest step of which every rate is a multiple, so that use can be counted in whole steps.
  *
  * Where that would make more amounts than can be told apart, a coarser step; the
- * rates are then rounded up to it, to the safe side, by less than 1 in 10,000 of the use.
+ * rates are then rounded up to it, to the safe side, by less than 1 in 100 of the use.
  *
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */

@@ -43,7 +43,8 @@ export function orderInterval(
 		quantity,
 		packs,
 		cost: pack.price === null ? null : packs * pack.price,
-		lostGrams: quantity * fresh - gramsPerDay * days,
+		// Rounding must not make a product that does not fade gain a little.
+		lostGrams: Math.max(0, quantity * fresh - gramsPerDay * days),
 	};
 }
 

@@ -12,6 +12,15 @@ export const stockSettings = {
 		help: "How often stock is counted and ordered.",
 		source: commonPractice,
 	}),
+	stock_horizon_days: typed({
+		label: "How far ahead stock is looked at",
+		unit: "days",
+		value: number({ min: 7, max: 366, whole: true }),
+		fallback: 182,
+		help: "For the day each item runs out; up to a year.",
+		source: commonPractice,
+		added: true,
+	}),
 	currency: typed({
 		label: "Currency",
 		unit: "",

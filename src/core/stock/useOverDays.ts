@@ -57,7 +57,8 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	unit: "in the item's measure",
 	formula: `${SET_ASIDE_IN_WORDS}, from the exact distribution of the use: the rounds of all days are added up as they come.`,
 	source: commonPractice,
-	rounding: "A possible amount of use, never less than asked for.",
+	rounding:
+		"Up to a possible amount of use; quantities without a common measure are rounded up, by less than 1 in 100.",
 	inputs: { ...inputs, confidence: confidenceInput },
 	compute: ({ confidence, ...use }) => {
 		const step = commonStep(use);

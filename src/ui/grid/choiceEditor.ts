@@ -1,13 +1,12 @@
 import type Handsontable from "handsontable";
 import { el, fill } from "../dom/el.ts";
-
 import { shownChoice } from "../shown/shownChoice.ts";
 
 type TextEditor = typeof Handsontable.editors.TextEditor;
 
-/** A text editor with the closed list of the column beneath it: type, or take one with arrows or a click. */
-export function choiceEditor(Base: TextEditor) {
-	class ChoiceEditor extends Base {
+/** The text field of a cell with the closed list of the column beneath it: type, or take one with arrows or a click. */
+export function choiceEditor(Base: TextEditor): TextEditor {
+	return class ChoiceEditor extends Base {
 		declare list: HTMLElement;
 
 		override createElements(): void {
@@ -56,6 +55,5 @@ export function choiceEditor(Base: TextEditor) {
 			event.preventDefault();
 			event.stopPropagation();
 		}
-	}
-	return ChoiceEditor;
+	};
 }

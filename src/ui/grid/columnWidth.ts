@@ -2,7 +2,7 @@ const CHARACTER_PX = 9.4;
 const HEAD_CHARACTER_PX = 8.4;
 const PADDING_PX = 24;
 const NARROWEST_PX = 76;
-const WIDEST_PX = 300;
+const WIDEST_PX = 400;
 
 /** Width that shows these texts on one line each, the column's name on two and its unit on one. */
 export function columnWidth(label: string, unit: string, texts: Iterable<string>): number {
@@ -21,4 +21,9 @@ function twoLines(words: readonly number[]): number {
 		Math.max(length(words.slice(0, at)), length(words.slice(at))),
 	);
 	return Math.min(...breaks);
+}
+
+/** True for a text that is longer than its column is wide. */
+export function needsTwoLines(text: string, width: number): boolean {
+	return text.length * HEAD_CHARACTER_PX + PADDING_PX > width;
 }

@@ -3,9 +3,8 @@ import { shownDay } from "../shown/shownDay.ts";
 import { shownCell } from "../shown/shownFigure.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { GridCell, GridModel } from "./gridModel.ts";
+import { headHeight, rowHeights } from "./rowHeights.ts";
 
-const ROW_PX = 34;
-const HEADER_PX = 62;
 const SAMPLED_ROWS = 60;
 
 /** A sheet that the plan fills in: locked, and every cell can be asked "why?". */
@@ -18,23 +17,25 @@ export function computedGrid({ sheet, rows }: ComputedTable): GridModel {
 		const text = shownCell(key, column, figure);
 		return key === "date" ? shownDay(text) : text;
 	};
+	const columns = keys.map((key) => {
+		const { label = key, unit = "", value } = sheet.columns[key] ?? {};
+		const sample = rows.slice(0, SAMPLED_ROWS).map((_, row) => shown(row, key));
+		return {
+			key,
+			label,
+			unit,
+			numeric: value?.numeric ?? false,
+			width: columnWidth(label, unit, sample),
+		};
+	});
+	const heights = rowHeights(columns, rows.length, (row, at) => shown(row, keys[at] ?? ""));
 	return {
 		name: sheet.title,
-		columns: keys.map((key) => {
-			const { label = key, unit = "", value } = sheet.columns[key] ?? {};
-			const sample = rows.slice(0, SAMPLED_ROWS).map((_, row) => shown(row, key));
-			return {
-				key,
-				label,
-				unit,
-				numeric: value?.numeric ?? false,
-				width: columnWidth(label, unit, sample),
-			};
-		}),
+		columns,
 		rowCount: rows.length,
 		fixedColumns: 1,
-		headerHeight: HEADER_PX,
-		rowHeight: () => ROW_PX,
+		headerHeight: headHeight(columns),
+		rowHeight: (row) => heights[row] ?? 0,
 		cell(row, at): GridCell {
 			const key = keys[at] ?? "";
 			const figure = rows[row]?.[key];

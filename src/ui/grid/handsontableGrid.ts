@@ -3,6 +3,7 @@ import Core from "handsontable/es/core.js";
 import TextEditor from "handsontable/es/editors/textEditor.js";
 import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
 import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
+import { cellEditor } from "./cellEditor.ts";
 import { choiceEditor } from "./choiceEditor.ts";
 import { clipboardText } from "./clipboardText.ts";
 import type { Grid, GridEvents } from "./grid.ts";
@@ -15,7 +16,8 @@ const ROOM_FOR_SCROLLBAR_PX = 18;
 const TALLEST_SHARE = 0.72;
 const TAB = 9;
 
-const ChoiceEditor = choiceEditor(TextEditor);
+const CellEditor = cellEditor(TextEditor);
+const ChoiceEditor = choiceEditor(CellEditor);
 
 /**
  * The grid, by Handsontable 6.2.2. This is the only file that knows the library.
@@ -57,7 +59,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			cells: (row = 0, column = 0) => ({
 				readOnly: model.cell(row, column).kind !== "typed",
 				options: model.columns[column]?.options,
-				editor: model.columns[column]?.options ? ChoiceEditor : TextEditor,
+				editor: model.columns[column]?.options ? ChoiceEditor : CellEditor,
 				renderer: (_: unknown, td: HTMLElement, r: number, c: number) =>
 					renderCell(td, model, r, c),
 			}),
@@ -105,8 +107,6 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	const quiet = () => {
 		for (const part of host.querySelectorAll(".ht_master, [class*=ht_clone]"))
 			part.setAttribute("aria-hidden", "true");
-		for (const area of host.querySelectorAll("textarea"))
-			if (!area.hasAttribute("aria-label")) area.setAttribute("aria-label", model.name);
 	};
 	quiet();
 

@@ -7,9 +7,8 @@ import { tableOf } from "../book/withTexts.ts";
 import { shownChoice } from "../shown/shownChoice.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { Entry, GridCell, GridColumn, GridModel } from "./gridModel.ts";
+import { headHeight, rowHeights } from "./rowHeights.ts";
 
-const ROW_PX = 34;
-const HEADER_PX = 62;
 const SAMPLED_ROWS = 200;
 
 /** A sheet that people fill in, cell by cell as typed, with one empty row at the end to go on in. */
@@ -28,13 +27,14 @@ export function typedGrid(state: State, file: string): GridModel {
 		return gridColumn(key, definitions[key], sample);
 	});
 	const entries = keys.map((key) => entryOf(key, definitions[key]));
+	const heights = rowHeights(columns, table.rows.length + 1, text);
 	return {
 		name: titleOf(file),
 		columns,
 		rowCount: table.rows.length + 1,
 		fixedColumns: 1,
-		headerHeight: HEADER_PX,
-		rowHeight: () => ROW_PX,
+		headerHeight: headHeight(columns),
+		rowHeight: (row) => heights[row] ?? 0,
 		rowName: (row) => (row < table.rows.length ? String(lineOf(table, row)) : "+"),
 		cell(row, column): GridCell {
 			const line = row < table.rows.length ? lineOf(table, row) : null;

@@ -22,7 +22,7 @@ export function coverPicture(
 	const shown = points.filter((point) => point.unmet >= LEAST_SHOWN);
 	const firsts = shown.filter((point, at) => point.kind !== shown[at - 1]?.kind);
 	const own = firsts.length === 1 ? shown.filter((point) => point.kits === owned) : [];
-	const lastKits = Math.max(...shown.map((point) => point.kits));
+	const lastKits = Math.max(...points.map((point) => point.kits));
 	const top = Math.max(1000, target);
 	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
 	return plot({

@@ -1,20 +1,33 @@
 import type { State } from "../book/store.ts";
 
-/** Marks the open sheet in the rail, and the sheets on which something waits to be put right. */
+/** Opens the question of the sheet on the screen, and marks where something waits to be put right. */
 export function paintRail(rail: HTMLElement, state: State, open: string): void {
-	for (const link of rail.querySelectorAll<HTMLAnchorElement>("a[data-sheet]")) {
-		const file = link.dataset.sheet ?? "";
-		if (file === open) link.setAttribute("aria-current", "page");
-		else link.removeAttribute("aria-current");
-		const errors = state.plan.problems.filter(
-			(p) => p.weight === "error" && p.file === file,
-		).length;
-		const mark = link.querySelector<HTMLElement>(".rail-mark");
-		if (!mark) continue;
-		mark.hidden = errors === 0;
-		mark.textContent = errors === 0 ? "" : `! ${errors}`;
-		mark.setAttribute("aria-label", errors === 1 ? "1 problem" : `${errors} problems`);
+	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
+	for (const question of rail.querySelectorAll("details")) {
+		let ofQuestion = 0;
+		for (const link of question.querySelectorAll<HTMLAnchorElement>("a[data-sheet]")) {
+			const ofSheet = errors.filter((problem) => problem.file === link.dataset.sheet).length;
+			ofQuestion += ofSheet;
+			mark(link, ofSheet);
+			if (link.dataset.sheet === open) link.setAttribute("aria-current", "page");
+			else link.removeAttribute("aria-current");
+		}
+		mark(question.querySelector("summary"), ofQuestion);
 	}
+}
+
+/** Unfolds the question to which a sheet belongs and folds the others. */
+export function unfold(rail: HTMLElement, open: string): void {
+	for (const question of rail.querySelectorAll("details"))
+		question.open = question.querySelector(`a[data-sheet="${CSS.escape(open)}"]`) !== null;
+}
+
+function mark(place: Element | null, count: number): void {
+	const found = place?.querySelector<HTMLElement>(".rail-mark");
+	if (!found) return;
+	found.hidden = count === 0;
+	found.textContent = count === 0 ? "" : `! ${count}`;
+	found.setAttribute("aria-label", count === 1 ? "1 problem" : `${count} problems`);
 }
 
 /** On a narrow screen the rail is a menu behind a button. */

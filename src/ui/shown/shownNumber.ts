@@ -1,9 +1,11 @@
 const THIN_SPACE = "\u2009";
 const EXACT_ENOUGH = 1e-9;
 
-/** A number for reading: fixed decimals, thin space between thousands. */
+/** A number for reading: fixed decimals, thin space between thousands; a little is never shown as nothing. */
 export function shownNumber(value: number, decimals: number): string {
-	return spaced(value.toFixed(decimals));
+	const digits = value.toFixed(decimals);
+	if (Number(digits) === 0 && value > 0) return `<${(10 ** -decimals).toFixed(decimals)}`;
+	return spaced(digits);
 }
 
 /** The same, rounded up: what is set aside must never be shown as less than it is. */

@@ -20,6 +20,7 @@ import { headline } from "./headline.ts";
 import { printedFoot, printedHead } from "./printedPage.ts";
 import { problemList } from "./problemList.ts";
 import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
+import { tonightList } from "./tonightList.ts";
 import { weekWords } from "./weekWords.ts";
 
 /** What a sheet on the screen needs from the page around it. */
@@ -75,9 +76,14 @@ export class SheetView {
 		const own = state.plan.problems.filter((problem) => problem.file === this.file);
 		fill(
 			this.#under,
-			isWeek
-				? problemList(state.plan.problems, this.#around.goTo)
-				: own.length > 0 && problemList(own, this.#around.goTo, "On this sheet"),
+			el(
+				"div",
+				{ class: "under-list" },
+				isWeek
+					? problemList(state.plan.problems, this.#around.goTo)
+					: own.length > 0 && problemList(own, this.#around.goTo, "On this sheet"),
+				isWeek && tonightList(state),
+			),
 			isWeek && cautioned,
 		);
 		fill(this.#head, ...printedHead(state));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { birthsOfDay } from "../../../src/core/births/birthsOfDay.ts";
-import { problemsOf } from "../../../src/core/outcome.ts";
 import { kitUses } from "../../../src/core/kits/kitUses.ts";
+import { problemsOf } from "../../../src/core/outcome.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
 import { birthsSheet } from "../../../src/core/sheets/births.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -34,7 +34,9 @@ describe("births of a day", () => {
 		["a figure nobody can read", "2027-03-03", ["bad-cell"]],
 		["a day that is listed twice", "2027-03-04", ["doubled-row", "doubled-row"]],
 	])("%s leaves the day without births", (_what, date, codes) => {
-		expect(problemsOf(birthsOfDay(date, table, figure(6)).outcome).map((p) => p.code)).toEqual(codes);
+		expect(problemsOf(birthsOfDay(date, table, figure(6)).outcome).map((p) => p.code)).toEqual(
+			codes,
+		);
 	});
 
 	test("without births a day, only listed days have births", () => {
@@ -66,6 +68,8 @@ describe("kit uses", () => {
 		[6, 101],
 		[6, -1],
 	])("%d births, %d of 100 lie outside the limits", (births, kitsPer100Births) => {
-		expect(refusalOf(kitUses, { births, kitsPer100Births }).map((p) => p.code)).toEqual(["outside-limits"]);
+		expect(refusalOf(kitUses, { births, kitsPer100Births }).map((p) => p.code)).toEqual([
+			"outside-limits",
+		]);
 	});
 });

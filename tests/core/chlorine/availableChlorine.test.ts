@@ -27,11 +27,16 @@ describe("a liquid", () => {
 	});
 
 	test("a density does not change a strength by volume", () => {
-		expect(answerOf(availableChlorine, label("liquid", 5, "pct_w_v", 1.2))).toEqual({ form: "liquid", gramsPerLitre: 50 });
+		expect(answerOf(availableChlorine, label("liquid", 5, "pct_w_v", 1.2))).toEqual({
+			form: "liquid",
+			gramsPerLitre: 50,
+		});
 	});
 
 	test.each(["pct_w_w", "pct_naocl_w_w"] as const)("%s without a density is refused", (measure) => {
-		expect(refusalOf(availableChlorine, label("liquid", 5, measure)).map((p) => p.code)).toEqual(["density-missing"]);
+		expect(refusalOf(availableChlorine, label("liquid", 5, measure)).map((p) => p.code)).toEqual([
+			"density-missing",
+		]);
 	});
 });
 
@@ -48,23 +53,38 @@ describe("a powder", () => {
 });
 
 test("a tablet holds what its label says", () => {
-	expect(answerOf(availableChlorine, label("tablet", 1.5, "g_per_tablet"))).toEqual({ form: "tablet", gramsPerTablet: 1.5 });
+	expect(answerOf(availableChlorine, label("tablet", 1.5, "g_per_tablet"))).toEqual({
+		form: "tablet",
+		gramsPerTablet: 1.5,
+	});
 });
 
 describe("measures that do not go with the form", () => {
 	const right = {
-		liquid: ["pct_w_v", "pct_w_w", "pct_naocl_w_v", "pct_naocl_w_w", "mg_per_l", "g_per_l", "chlorometric_degree"],
+		liquid: [
+			"pct_w_v",
+			"pct_w_w",
+			"pct_naocl_w_v",
+			"pct_naocl_w_w",
+			"mg_per_l",
+			"g_per_l",
+			"chlorometric_degree",
+		],
 		powder: ["pct_w_w", "pct_naocl_w_w"],
 		tablet: ["g_per_tablet"],
 	};
 	const wrong = (Object.keys(right) as Label["form"][]).flatMap((form) =>
-		strengthMeasures.filter((measure) => !right[form].includes(measure)).map((measure) => [form, measure] as const),
+		strengthMeasures
+			.filter((measure) => !right[form].includes(measure))
+			.map((measure) => [form, measure] as const),
 	);
 	test("there are fourteen", () => {
 		expect(wrong).toHaveLength(14);
 	});
 	test.each(wrong)("a %s in %s is refused", (form, measure) => {
-		expect(refusalOf(availableChlorine, label(form, 1, measure, 1)).map((p) => p.code)).toEqual(["wrong-measure"]);
+		expect(refusalOf(availableChlorine, label(form, 1, measure, 1)).map((p) => p.code)).toEqual([
+			"wrong-measure",
+		]);
 	});
 });
 
@@ -80,5 +100,8 @@ test.each([
 });
 
 test("a liquid at exactly a kilogram a litre is the limit", () => {
-	expect(answerOf(availableChlorine, label("liquid", 100, "pct_w_v"))).toEqual({ form: "liquid", gramsPerLitre: 1000 });
+	expect(answerOf(availableChlorine, label("liquid", 100, "pct_w_v"))).toEqual({
+		form: "liquid",
+		gramsPerLitre: 1000,
+	});
 });

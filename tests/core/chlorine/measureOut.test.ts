@@ -29,7 +29,8 @@ describe("upTo", () => {
 	});
 
 	test("a division that should have come out whole does not take one step more", () => {
-		for (let n = 1; n < 400; n++) for (const step of [0.1, 0.3, 0.7]) expectWithin(upTo(n * step, step), n * step, 1e-9, "mL");
+		for (let n = 1; n < 400; n++)
+			for (const step of [0.1, 0.3, 0.7]) expectWithin(upTo(n * step, step), n * step, 1e-9, "mL");
 	});
 });
 
@@ -48,7 +49,13 @@ describe("a liquid", () => {
 	});
 
 	test("of the very strength wanted takes no water", () => {
-		expect(mix(liquid(5), 2)).toEqual({ litres: 2, quantity: 2000, measure: "mL", waterLitres: 0, strengthMadePct: 0.5 });
+		expect(mix(liquid(5), 2)).toEqual({
+			litres: 2,
+			quantity: 2000,
+			measure: "mL",
+			waterLitres: 0,
+			strengthMadePct: 0.5,
+		});
 	});
 
 	test("rounding up never takes more than the whole volume", () => {
@@ -58,7 +65,13 @@ describe("a liquid", () => {
 	});
 
 	test.each([4.99, 1, 0])("of %d g/L is too weak for 0.5 %%", (grams) => {
-		const [found] = refusalOf(measureOut, { strength: liquid(grams), litres: 5, targetPct: 0.5, stepMl: 10, stepGrams: 1 });
+		const [found] = refusalOf(measureOut, {
+			strength: liquid(grams),
+			litres: 5,
+			targetPct: 0.5,
+			stepMl: 10,
+			stepGrams: 1,
+		});
 		expect(found).toMatchObject({ code: "too-weak", allowed: "at least 0.5 %" });
 		expect(found?.message).toMatch(/cannot be made stronger/);
 	});
@@ -116,6 +129,13 @@ test.each([
 	["stepMl", { stepMl: 0 }],
 	["stepGrams", { stepGrams: 0 }],
 ])("%s of 0 lies outside the limits", (_name, change) => {
-	const inputs = { strength: liquid(35), litres: 1, targetPct: 0.5, stepMl: 10, stepGrams: 1, ...change };
+	const inputs = {
+		strength: liquid(35),
+		litres: 1,
+		targetPct: 0.5,
+		stepMl: 10,
+		stepGrams: 1,
+		...change,
+	};
 	expect(refusalOf(measureOut, inputs).map((p) => p.code)).toEqual(["outside-limits"]);
 });

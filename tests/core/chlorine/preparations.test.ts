@@ -5,8 +5,17 @@ import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
-const inRounds = (starts: number[], kits: number[]): RoundsOfDay => ({ kind: "in_rounds", starts, kits, byKind: [kits] });
-const oneByOne = (kits: number): RoundsOfDay => ({ kind: "after_each_use", kits: [kits], byKind: [[kits]] });
+const inRounds = (starts: number[], kits: number[]): RoundsOfDay => ({
+	kind: "in_rounds",
+	starts,
+	kits,
+	byKind: [kits],
+});
+const oneByOne = (kits: number): RoundsOfDay => ({
+	kind: "after_each_use",
+	kits: [kits],
+	byKind: [[kits]],
+});
 const prepared = (rounds: RoundsOfDay, made: "each_round" | "each_day", lifeHours = 24) =>
 	answerOf(preparationsOfDay, { rounds, made, lifeHours });
 
@@ -15,7 +24,12 @@ const run = three.kits.map((m) => 1 - Math.exp(-m)) as [number, number, number];
 
 describe("in rounds", () => {
 	test("for each round: as often as rounds run", () => {
-		expectWithin(mean(prepared(three, "each_round")), run[0] + run[1] + run[2], 1e-12, "preparations");
+		expectWithin(
+			mean(prepared(three, "each_round")),
+			run[0] + run[1] + run[2],
+			1e-12,
+			"preparations",
+		);
 	});
 
 	test("once a day: on a day with a round", () => {
@@ -34,24 +48,43 @@ describe("in rounds", () => {
 	test("a life as long as the gap does not reach the next round", () => {
 		const counts = prepared(three, "each_day", 7);
 		expectWithin(mean(counts), run[0] + run[1] + run[2], 1e-12, "preparations");
-		expectWithin(mean(prepared(three, "each_day", 1)), run[0] + run[1] + run[2], 1e-12, "preparations");
+		expectWithin(
+			mean(prepared(three, "each_day", 1)),
+			run[0] + run[1] + run[2],
+			1e-12,
+			"preparations",
+		);
 	});
 
 	test("chances add up to 1", () => {
-		for (const life of [1, 7, 8, 14, 15, 24]) expectWithin(chanceAtMost(prepared(three, "each_day", life), 9), 1, 1e-12, "chance");
+		for (const life of [1, 7, 8, 14, 15, 24])
+			expectWithin(chanceAtMost(prepared(three, "each_day", life), 9), 1, 1e-12, "chance");
 	});
 
 	test("a round every hour with a life of an hour is prepared for each round", () => {
 		const hours = Array.from({ length: 17 }, (_, hour) => hour * 60);
-		const busy = inRounds(hours, hours.map(() => 0.5));
-		expectWithin(mean(prepared(busy, "each_day", 1)), 17 * (1 - Math.exp(-0.5)), 1e-9, "preparations");
+		const busy = inRounds(
+			hours,
+			hours.map(() => 0.5),
+		);
+		expectWithin(
+			mean(prepared(busy, "each_day", 1)),
+			17 * (1 - Math.exp(-0.5)),
+			1e-9,
+			"preparations",
+		);
 	});
 });
 
 describe("after each use", () => {
 	test("for each kit, or once on a day with a kit", () => {
 		expectWithin(mean(prepared(oneByOne(0.7), "each_round")), 0.7, 1e-12, "preparations");
-		expectWithin(mean(prepared(oneByOne(0.7), "each_day")), 1 - Math.exp(-0.7), 1e-12, "preparations");
+		expectWithin(
+			mean(prepared(oneByOne(0.7), "each_day")),
+			1 - Math.exp(-0.7),
+			1e-12,
+			"preparations",
+		);
 	});
 
 	test("a shorter life needs more, never more than the kits or than fit into a day", () => {
@@ -69,7 +102,12 @@ describe("after each use", () => {
 		const rate = 3;
 		const half = rate / 2;
 		const second = 1 - Math.exp(-half) - half * Math.exp(-half);
-		expectWithin(mean(prepared(oneByOne(rate), "each_day", 12)), 1 - Math.exp(-rate) + second, 1e-12, "preparations");
+		expectWithin(
+			mean(prepared(oneByOne(rate), "each_day", 12)),
+			1 - Math.exp(-rate) + second,
+			1e-12,
+			"preparations",
+		);
 	});
 });
 

@@ -18,7 +18,9 @@ describe("parts of water", () => {
 	});
 
 	test("a weaker stock is refused", () => {
-		expect(refusalOf(partsOfWater, { stockPct: 0.4, targetPct: 0.5 })).toMatchObject([{ code: "too-weak", received: "0.4 %" }]);
+		expect(refusalOf(partsOfWater, { stockPct: 0.4, targetPct: 0.5 })).toMatchObject([
+			{ code: "too-weak", received: "0.4 %" },
+		]);
 	});
 });
 
@@ -28,15 +30,28 @@ describe("wet kits", () => {
 		[0.5, 5, 0, 100, 0.5],
 		[0.5, 5, 3, 0, 0.5],
 		[0.502727, 5, 3, 30, 0.493838],
-	])("%d %% in %d L after %d kits of %d mL: %d %%", (strengthMadePct, bathLitres, kits, mlPerKit, after) => {
-		expectWithin(answerOf(strengthAfterCarryIn, { strengthMadePct, bathLitres, kits, mlPerKit }), after, 1e-6, "%");
-	});
+	])(
+		"%d %% in %d L after %d kits of %d mL: %d %%",
+		(strengthMadePct, bathLitres, kits, mlPerKit, after) => {
+			expectWithin(
+				answerOf(strengthAfterCarryIn, { strengthMadePct, bathLitres, kits, mlPerKit }),
+				after,
+				1e-6,
+				"%",
+			);
+		},
+	);
 
 	test("the strength to start from ends at the strength wanted", () => {
 		const bath = { bathLitres: 5, kits: 3, mlPerKit: 30 };
 		const start = strengthToStartFrom({ ...bath, strengthMadePct: 0.5 });
 		expectWithin(start, 0.509, 1e-12, "%");
-		expectWithin(answerOf(strengthAfterCarryIn, { ...bath, strengthMadePct: start }), 0.5, 1e-12, "%");
+		expectWithin(
+			answerOf(strengthAfterCarryIn, { ...bath, strengthMadePct: start }),
+			0.5,
+			1e-12,
+			"%",
+		);
 	});
 });
 
@@ -46,7 +61,11 @@ describe("the load in the container", () => {
 		["as set", {}, 3],
 		["just to the brim", { containerLitres: 6.8 }, 3],
 		["kits that take no space", { displacementLitres: 0, containerLitres: 5 }, 3],
-		["tenths that do not add up exactly", { fillLitres: 0.1, displacementLitres: 0.2, capacityKits: 1, containerLitres: 0.3 }, 1],
+		[
+			"tenths that do not add up exactly",
+			{ fillLitres: 0.1, displacementLitres: 0.2, capacityKits: 1, containerLitres: 0.3 },
+			1,
+		],
 	])("%s fits", (_name, change, kits) => {
 		expect(answerOf(kitsInLoad, { ...load, ...change })).toBe(kits);
 	});
@@ -79,8 +98,16 @@ describe("remarks on a mix", () => {
 		["just 20 % over", { strengthMadePct: 0.6 }, /^$/],
 		["over 20 % over", { strengthMadePct: 0.601 }, /^More than 20 % over 0.5 %/],
 		["just the strength wanted", { afterCarryInPct: 0.5 }, /^$/],
-		["under it after wet kits", { afterCarryInPct: 0.499 }, /^Under 0.5 % after 3 wet kits.*start from 0.509 %\.$/],
-		["too strong to be true", { strength: { form: "liquid", gramsPerLitre: 201 } as const }, /^Stronger than/],
+		[
+			"under it after wet kits",
+			{ afterCarryInPct: 0.499 },
+			/^Under 0.5 % after 3 wet kits.*start from 0.509 %\.$/,
+		],
+		[
+			"too strong to be true",
+			{ strength: { form: "liquid", gramsPerLitre: 201 } as const },
+			/^Stronger than/,
+		],
 		["two things", { strengthMadePct: 0.7, afterCarryInPct: 0.4 }, /^More than.*Under/],
 	])("%s", (_name, change, words) => {
 		expect(answerOf(mixingRemark, { ...good, ...change })).toMatch(words);

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { always, chanceAtMost, type Counts, mean, once, setAside } from "../../../src/core/counts/counts.ts";
+import {
+	always,
+	type Counts,
+	chanceAtMost,
+	mean,
+	once,
+	setAside,
+} from "../../../src/core/counts/counts.ts";
 import { groupsOf } from "../../../src/core/counts/groupsOf.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { either, plus, shifted, sumOf } from "../../../src/core/counts/sumOf.ts";
@@ -41,7 +48,9 @@ describe("setAside", () => {
 
 describe("simple counts", () => {
 	test("a known count", () => {
-		expect([mean(always(4)), setAside(always(4), 0.5), chanceAtMost(always(4), 3)]).toEqual([4, 4, 0]);
+		expect([mean(always(4)), setAside(always(4), 0.5), chanceAtMost(always(4), 3)]).toEqual([
+			4, 4, 0,
+		]);
 	});
 
 	test("something that may happen once", () => {
@@ -84,7 +93,9 @@ describe("sums", () => {
 	test("rounds that run are Poisson-binomial", () => {
 		const { chance } = sumOf([once(0.5), once(0.2), once(0.1)]);
 		const expected = [0.36, 0.49, 0.14, 0.01];
-		expected.forEach((p, i) => { expectWithin(chance[i], p, 1e-15, "chance"); });
+		expected.forEach((p, i) => {
+			expectWithin(chance[i], p, 1e-15, "chance");
+		});
 	});
 
 	test("either way to a count adds the chances, wherever the counts begin", () => {
@@ -99,7 +110,9 @@ describe("groupsOf", () => {
 		const seven: Counts = { first: 0, chance: new Float64Array(8).fill(1 / 8) };
 		const { first, chance } = groupsOf(seven, 3);
 		expect(first).toBe(0);
-		[1, 3, 3, 1].forEach((ways, i) => { expectWithin(chance[i], ways / 8, 1e-15, "chance"); });
+		[1, 3, 3, 1].forEach((ways, i) => {
+			expectWithin(chance[i], ways / 8, 1e-15, "chance");
+		});
 	});
 
 	test.each([

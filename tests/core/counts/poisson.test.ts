@@ -8,7 +8,12 @@ const means = [1e-9, 0.001, 0.04, 0.6, 1, 3, 20, 100, 699.5, 745, 5000, 100_000]
 describe("poisson", () => {
 	test.each(means)("of mean %d adds up to 1 and has that mean", (m) => {
 		const counts = poisson(m);
-		expectWithin(counts.chance.reduce((sum, p) => sum + p, 0), 1, 1e-12, "chance");
+		expectWithin(
+			counts.chance.reduce((sum, p) => sum + p, 0),
+			1,
+			1e-12,
+			"chance",
+		);
 		expectWithin(mean(counts), m, 1e-11 * Math.max(1, m), "births");
 		expect(counts.first).toBeGreaterThanOrEqual(0);
 	});
@@ -73,7 +78,7 @@ describe("expectedBeyond", () => {
 	});
 
 	test("stays exact where it is tiny: its first term leads", () => {
-		const leading = Math.exp(-0.01) * 0.01 ** 11 / 39_916_800;
+		const leading = (Math.exp(-0.01) * 0.01 ** 11) / 39_916_800;
 		expectWithin(expectedBeyond(10, 0.01) / leading, 1, 0.002, "times");
 	});
 });
@@ -81,7 +86,13 @@ describe("expectedBeyond", () => {
 describe("chanceAtLeast", () => {
 	test.each(means.filter((m) => m < 6000))("of mean %d is what chanceAtMost leaves", (m) => {
 		for (const kits of [1, Math.floor(m), Math.ceil(m + 2 * Math.sqrt(m))])
-			if (kits > 0) expectWithin(chanceAtLeast(kits, m), 1 - chanceAtMost(poisson(m), kits - 1), 1e-11, "chance");
+			if (kits > 0)
+				expectWithin(
+					chanceAtLeast(kits, m),
+					1 - chanceAtMost(poisson(m), kits - 1),
+					1e-11,
+					"chance",
+				);
 	});
 
 	test("at least none is certain", () => {
@@ -93,6 +104,7 @@ describe("chanceAtLeast", () => {
 	});
 
 	test("falls with every kit, also beyond the terms that are kept", () => {
-		for (let kits = 1; kits < 60; kits++) expect(chanceAtLeast(kits + 1, 3)).toBeLessThan(chanceAtLeast(kits, 3));
+		for (let kits = 1; kits < 60; kits++)
+			expect(chanceAtLeast(kits + 1, 3)).toBeLessThan(chanceAtLeast(kits, 3));
 	});
 });

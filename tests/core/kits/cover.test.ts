@@ -5,7 +5,12 @@ import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
-const inRounds = (perDay: number, days = 1, starts = [420, 840, 1260], turnaround = 110): Reprocessing => ({
+const inRounds = (
+	perDay: number,
+	days = 1,
+	starts = [420, 840, 1260],
+	turnaround = 110,
+): Reprocessing => ({
 	kind: "in_rounds",
 	starts: [
 		...Array.from({ length: days }, (_, day) => starts.map((start) => day * 1440 + start)).flat(),
@@ -29,7 +34,12 @@ describe("unmet uses", () => {
 		[5, 0.00171635, 5e-9],
 	])("0.6 a day, three rounds of 110 minutes, %d kits: %d of 1,000", (kits, unmet, tolerance) => {
 		expectWithin(unmetPer1000(kits, inRounds(0.6)), unmet, tolerance, "per 1,000");
-		expectWithin(unmetPer1000(kits, inRounds(0.6, 7)), unmet, tolerance, "per 1,000 in a week of such days");
+		expectWithin(
+			unmetPer1000(kits, inRounds(0.6, 7)),
+			unmet,
+			tolerance,
+			"per 1,000 in a week of such days",
+		);
 	});
 
 	test.each([
@@ -70,7 +80,12 @@ describe("kits needed", () => {
 		["two beds and no spare: risk", { spareKits: 0 }, 3, "risk"],
 		["four beds: beds", { deliveryBeds: 4 }, 5, "beds"],
 		["a smaller risk asks for more", { unmetAllowed: 0.03 }, 5, "risk"],
-		["a risk met exactly is met", { unmetAllowed: unmetPer1000(3, inRounds(0.6)), spareKits: 0 }, 3, "risk"],
+		[
+			"a risk met exactly is met",
+			{ unmetAllowed: unmetPer1000(3, inRounds(0.6)), spareKits: 0 },
+			3,
+			"risk",
+		],
 		["no beds, a large risk: one", { unmetAllowed: 500, deliveryBeds: 0, spareKits: 0 }, 1, "risk"],
 	])("%s", (_name, change, kits, decidedBy) => {
 		expect(cover(change)).toMatchObject({ kitsNeeded: kits, decidedBy });
@@ -92,7 +107,9 @@ describe("kits needed", () => {
 
 	test("more than five hundred kits means a wrong figure", () => {
 		const reprocessing = afterEachUse([500], 3 * 1440);
-		expect(refusalOf(kitCover, { ...rules, reprocessing }).map((p) => p.code)).toEqual(["too-many-kits"]);
+		expect(refusalOf(kitCover, { ...rules, reprocessing }).map((p) => p.code)).toEqual([
+			"too-many-kits",
+		]);
 	});
 
 	test("the number needed is the cover's", () => {

@@ -55,7 +55,9 @@ describe("limits", () => {
 	});
 
 	test("more kits expire more, more uses less", () => {
-		for (let kits = 1; kits < 10; kits++) expect(expiries(kits + 1, 0.6)).toBeGreaterThan(expiries(kits, 0.6));
-		for (let uses = 0; uses < 3; uses += 0.2) expect(expiries(4, uses + 0.2)).toBeLessThan(expiries(4, uses));
+		for (let kits = 1; kits < 10; kits++)
+			expect(expiries(kits + 1, 0.6)).toBeGreaterThan(expiries(kits, 0.6));
+		for (let uses = 0; uses < 3; uses += 0.2)
+			expect(expiries(4, uses + 0.2)).toBeLessThan(expiries(4, uses));
 	});
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { problemsOf } from "../../../src/core/outcome.ts";
 import { piecesOfKinds } from "../../../src/core/kits/piecesOfKinds.ts";
+import { problemsOf } from "../../../src/core/outcome.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
 import { kindsSheet } from "../../../src/core/sheets/kinds.ts";
 import { kitsSheet } from "../../../src/core/sheets/kits.ts";

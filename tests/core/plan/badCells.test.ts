@@ -4,7 +4,8 @@ import { codesOf, problemCodes, rowsOf, totalOf, waiting } from "../planCells.ts
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
 const everything = Object.keys(rowsOf(plan(smallUnit()), "day-plan.csv")[0] ?? {});
-const apartFrom = (...columns: string[]) => everything.filter((column) => !columns.includes(column));
+const apartFrom = (...columns: string[]) =>
+	everything.filter((column) => !columns.includes(column));
 const setAsides = everything.filter((column) => column.endsWith("_set_aside"));
 const solution = everything.filter((column) => column.startsWith("solution"));
 const boiled = everything.filter((column) => column.startsWith("boiled"));
@@ -22,46 +23,131 @@ const needed = "kits_needed";
 /** Only these are known without births. */
 const withoutBirths = apartFrom("date", "kits_in_service", "chlorine_product");
 
-type Case = readonly [what: string, workbook: ReturnType<typeof smallUnit>, code: string, waits: readonly string[]];
+type Case = readonly [
+	what: string,
+	workbook: ReturnType<typeof smallUnit>,
+	code: string,
+	waits: readonly string[],
+];
 const cases: readonly Case[] = [
 	["births in words", unitWith({ births_per_day: "two" }), "bad-cell", withoutBirths],
 	["births below nought", unitWith({ births_per_day: -1 }), "bad-cell", withoutBirths],
 	["births beyond belief", unitWith({ births_per_day: "1e9" }), "bad-cell", withoutBirths],
 	["no births given", unitWith({ births_per_day: "" }), "not-given", withoutBirths],
-	["a day's births in words", smallUnit({ "births.csv": "date,births,note\n2027-03-01,two," }), "bad-cell", withoutBirths],
+	[
+		"a day's births in words",
+		smallUnit({ "births.csv": "date,births,note\n2027-03-01,two," }),
+		"bad-cell",
+		withoutBirths,
+	],
 	["no rounds", smallUnit({ "rounds.csv": "start,label" }), "no-rounds", [...ofRounds, needed]],
 	["no file of rounds", smallUnit({ "rounds.csv": null }), "missing-file", [...ofRounds, needed]],
-	["a round nobody can read", smallUnit({ "rounds.csv": "start,label\n25:00,a\n07:00,b" }), "bad-cell", [...ofRounds, needed]],
-	["an unknown way of reprocessing", unitWith({ reprocessing: "sometimes" }), "bad-cell", [...ofRounds, needed]],
-	["hours nobody can read", smallUnit({ "hours.csv": "hour,share\n3,lots" }), "bad-cell", [...ofRounds, needed]],
+	[
+		"a round nobody can read",
+		smallUnit({ "rounds.csv": "start,label\n25:00,a\n07:00,b" }),
+		"bad-cell",
+		[...ofRounds, needed],
+	],
+	[
+		"an unknown way of reprocessing",
+		unitWith({ reprocessing: "sometimes" }),
+		"bad-cell",
+		[...ofRounds, needed],
+	],
+	[
+		"hours nobody can read",
+		smallUnit({ "hours.csv": "hour,share\n3,lots" }),
+		"bad-cell",
+		[...ofRounds, needed],
+	],
 	["no steps", smallUnit({ "steps.csv": "step,basis,minutes,hands_on" }), "no-steps", [needed]],
-	["rounds too close", smallUnit({ "rounds.csv": "start,label\n07:00,a\n08:00,b" }), "round-too-long", [needed]],
-	["a kit nobody can read", smallUnit({ "kits.csv": "kit,kind,status,ready_since,note\nA,bag set,lost,," }), "bad-cell", [
-		"kits_expired_expected",
-		"kits_to_reprocess_expected",
-		"kits_to_reprocess_set_aside",
-		"kits_in_service",
-		needed,
-		...ofRounds,
-	]],
-	["a soak that does not fit", unitWith({ soak_container_litres: 6 }), "soak-too-small", [needed, ...boiled, ...gauze]],
-	["a stock weaker than the target", unitWith({ target_strength_pct: 4 }), "too-weak", ["chlorine_quantity_set_aside"]],
-	["a density that is missing", smallUnit({ "chlorine.csv": "product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_w,,,,yes" }), "density-missing", ["chlorine_quantity_set_aside"]],
-	["two products in use", smallUnit({ "chlorine.csv": "product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_v,,,,yes\npowder,powder,70,pct_w_w,,,,yes" }), "product-in-use", ["chlorine_product", "chlorine_quantity_set_aside"]],
-	["no product in use", smallUnit({ "chlorine.csv": "product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_v,,,,no" }), "product-in-use", ["chlorine_product", "chlorine_quantity_set_aside"]],
+	[
+		"rounds too close",
+		smallUnit({ "rounds.csv": "start,label\n07:00,a\n08:00,b" }),
+		"round-too-long",
+		[needed],
+	],
+	[
+		"a kit nobody can read",
+		smallUnit({ "kits.csv": "kit,kind,status,ready_since,note\nA,bag set,lost,," }),
+		"bad-cell",
+		[
+			"kits_expired_expected",
+			"kits_to_reprocess_expected",
+			"kits_to_reprocess_set_aside",
+			"kits_in_service",
+			needed,
+			...ofRounds,
+		],
+	],
+	[
+		"a soak that does not fit",
+		unitWith({ soak_container_litres: 6 }),
+		"soak-too-small",
+		[needed, ...boiled, ...gauze],
+	],
+	[
+		"a stock weaker than the target",
+		unitWith({ target_strength_pct: 4 }),
+		"too-weak",
+		["chlorine_quantity_set_aside"],
+	],
+	[
+		"a density that is missing",
+		smallUnit({
+			"chlorine.csv":
+				"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_w,,,,yes",
+		}),
+		"density-missing",
+		["chlorine_quantity_set_aside"],
+	],
+	[
+		"two products in use",
+		smallUnit({
+			"chlorine.csv":
+				"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_v,,,,yes\npowder,powder,70,pct_w_w,,,,yes",
+		}),
+		"product-in-use",
+		["chlorine_product", "chlorine_quantity_set_aside"],
+	],
+	[
+		"no product in use",
+		smallUnit({
+			"chlorine.csv":
+				"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_v,,,,no",
+		}),
+		"product-in-use",
+		["chlorine_product", "chlorine_quantity_set_aside"],
+	],
 	["vinegar too weak", unitWith({ vinegar_acid_pct: 2 }), "vinegar-too-weak", vinegar],
-	["usage nobody can read", smallUnit({ "usage.csv": "item,basis,quantity,note\ngauze squares,piece,some," }), "bad-cell", gauze],
+	[
+		"usage nobody can read",
+		smallUnit({ "usage.csv": "item,basis,quantity,note\ngauze squares,piece,some," }),
+		"bad-cell",
+		gauze,
+	],
 	["no file of usage", smallUnit({ "usage.csv": null }), "missing-file", gauze],
 	["no file of items", smallUnit({ "items.csv": null }), "missing-file", gauze],
-	["a kind without pieces", smallUnit({ "kinds.csv": "kind,piece,count\nother,bag,1" }), "unknown-kind", gauze],
-	["a confidence nobody can read", unitWith({ plan_confidence: "very" }), "bad-cell", [needed, ...setAsides]],
+	[
+		"a kind without pieces",
+		smallUnit({ "kinds.csv": "kind,piece,count\nother,bag,1" }),
+		"unknown-kind",
+		gauze,
+	],
+	[
+		"a confidence nobody can read",
+		unitWith({ plan_confidence: "very" }),
+		"bad-cell",
+		[needed, ...setAsides],
+	],
 ];
 
 describe("what waits, and for what", () => {
 	test.each(cases)("%s", (_what, workbook, code, waits) => {
 		const made = plan(workbook);
 		expect(waiting(made, "day-plan.csv").sort()).toEqual([...new Set(waits)].sort());
-		for (const column of waits) expect(codesOf(rowsOf(made, "day-plan.csv")[0]?.[column]), column).toEqual([code]);
+		for (const column of waits)
+			expect(codesOf(rowsOf(made, "day-plan.csv")[0]?.[column]), column).toEqual([code]);
 		expect(made.made).toBe(false);
 		expect(problemCodes(made, "error")).toContain(code);
 	});
@@ -71,14 +157,14 @@ describe("one bad day", () => {
 	const made = plan(smallUnit({ "births.csv": "date,births,note\n2027-03-03,two," }));
 
 	test("leaves the days before it, and what it brings to the day after", () => {
-		const births = rowsOf(made, "day-plan.csv").map((row) => row["births_expected"]?.outcome.ok);
+		const births = rowsOf(made, "day-plan.csv").map((row) => row.births_expected?.outcome.ok);
 		expect(births).toEqual([true, true, false, true, true, true, true]);
-		const rounds = rowsOf(made, "day-plan.csv").map((row) => row["rounds_expected"]?.outcome.ok);
+		const rounds = rowsOf(made, "day-plan.csv").map((row) => row.rounds_expected?.outcome.ok);
 		expect(rounds).toEqual([true, true, false, false, true, true, true]);
 	});
 
 	test("leaves the week without a total", () => {
-		expect(codesOf(totalOf(made, "births")["set_aside"])).toEqual(["bad-cell"]);
+		expect(codesOf(totalOf(made, "births").set_aside)).toEqual(["bad-cell"]);
 	});
 
 	test("is said once", () => {
@@ -105,17 +191,37 @@ describe("without a first day", () => {
 
 describe("an empty workbook", () => {
 	test("has a problem for each file that must be there", () => {
-		const files = plan({ tables: {} }).problems.filter((p) => p.code === "missing-file").map((p) => p.file);
-		expect(files).toEqual(expect.arrayContaining(["unit.csv", "births.csv", "rounds.csv", "steps.csv", "kinds.csv", "kits.csv", "usage.csv", "items.csv", "chlorine.csv", "lots.csv"]));
+		const files = plan({ tables: {} })
+			.problems.filter((p) => p.code === "missing-file")
+			.map((p) => p.file);
+		expect(files).toEqual(
+			expect.arrayContaining([
+				"unit.csv",
+				"births.csv",
+				"rounds.csv",
+				"steps.csv",
+				"kinds.csv",
+				"kits.csv",
+				"usage.csv",
+				"items.csv",
+				"chlorine.csv",
+				"lots.csv",
+			]),
+		);
 		expect(files).not.toContain("hours.csv");
 	});
 });
 
 describe("a product that is not in use", () => {
 	test("may be impossible without the plan waiting for it", () => {
-		const made = plan(smallUnit({ "chlorine.csv": "product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_v,,,,yes\ntablets,liquid,0.1,pct_w_v,,,,no" }));
+		const made = plan(
+			smallUnit({
+				"chlorine.csv":
+					"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,5,pct_w_v,,,,yes\ntablets,liquid,0.1,pct_w_v,,,,no",
+			}),
+		);
 		expect(made.made).toBe(true);
 		expect(problemCodes(made)).toContain("too-weak");
-		expect(codesOf(rowsOf(made, "mixing.csv")[1]?.["product_quantity"])).toEqual(["too-weak"]);
+		expect(codesOf(rowsOf(made, "mixing.csv")[1]?.product_quantity)).toEqual(["too-weak"]);
 	});
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../src/core/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
-import { codesOf, numberIn, problemCodes, rowsOf, totalOf, valueOf } from "../planCells.ts";
+import { codesOf, numberIn, problemCodes, rowsOf, totalOf, valueIn } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
 describe("the plan of a small unit", () => {
@@ -14,7 +14,7 @@ describe("the plan of a small unit", () => {
 	});
 
 	test("has a row a day and then none", () => {
-		expect(rowsOf(made, "day-plan.csv").map((row) => valueOf(row["date"]))).toEqual([
+		expect(rowsOf(made, "day-plan.csv").map((row) => valueIn(row.date))).toEqual([
 			"2027-03-01",
 			"2027-03-02",
 			"2027-03-03",
@@ -25,7 +25,10 @@ describe("the plan of a small unit", () => {
 		]);
 	});
 
-	const rounds = 1 - Math.exp(-(0.25 + 0.100482 * (10 / 24))) + 2 * (1 - Math.exp(-(0.175 + 0.100482 * (7 / 24))));
+	const rounds =
+		1 -
+		Math.exp(-(0.25 + 0.100482 * (10 / 24))) +
+		2 * (1 - Math.exp(-(0.175 + 0.100482 * (7 / 24))));
 	test.each([
 		["births_expected", 6],
 		["births_set_aside", 10],
@@ -51,7 +54,7 @@ describe("the plan of a small unit", () => {
 	});
 
 	test("names the product in use", () => {
-		expect(valueOf(monday?.["chlorine_product"])).toBe("liquid");
+		expect(valueIn(monday?.chlorine_product)).toBe("liquid");
 	});
 
 	test.each([
@@ -65,14 +68,26 @@ describe("the plan of a small unit", () => {
 		["vinegar_litres", rounds, 2],
 		["gauze_pieces", 10 * 4.903372, 90],
 	] as const)("the week's %s: %d expected, %d set aside", (measure, expected, setAside) => {
-		expectWithin(numberIn(totalOf(made, measure), "expected"), expected, 2e-4 * Math.max(1, expected), measure);
+		expectWithin(
+			numberIn(totalOf(made, measure), "expected"),
+			expected,
+			2e-4 * Math.max(1, expected),
+			measure,
+		);
 		expectWithin(numberIn(totalOf(made, measure), "set_aside"), setAside, 1e-9, measure);
 	});
 
 	test("shows each number of kits, to three beyond those needed", () => {
 		const rows = rowsOf(made, "kit-cover.csv");
-		expect(rows.map((row) => valueOf(row["enough"]))).toEqual(["no", "no", "yes", "yes", "yes", "yes"]);
-		expect(rows.map((row) => valueOf(row["deciding"]))).toEqual(["", "", "risk", "", "", ""]);
+		expect(rows.map((row) => valueIn(row.enough))).toEqual([
+			"no",
+			"no",
+			"yes",
+			"yes",
+			"yes",
+			"yes",
+		]);
+		expect(rows.map((row) => valueIn(row.deciding))).toEqual(["", "", "risk", "", "", ""]);
 		[136.681, 11.5022, 0.734884, 0.038467, 0.00171635].forEach((unmet, i) => {
 			expectWithin(numberIn(rows[i], "unmet_per_1000_uses"), unmet, 5e-6 * unmet, "per 1,000");
 		});
@@ -80,18 +95,18 @@ describe("the plan of a small unit", () => {
 
 	test("mixes each product and each lot that can be used on the first day", () => {
 		const rows = rowsOf(made, "mixing.csv");
-		expect(rows.map((row) => [valueOf(row["product"]), valueOf(row["lot"])])).toEqual([
+		expect(rows.map((row) => [valueIn(row.product), valueIn(row.lot)])).toEqual([
 			["liquid", "L1"],
 			["powder", "P1"],
 			["tablets", ""],
 		]);
-		expect(rows.map((row) => valueOf(row["product_measure"]))).toEqual(["mL", "g", "tablet"]);
-		expect(valueOf(rows[1]?.["strength_today_g_per_l"])).toBe("");
+		expect(rows.map((row) => valueIn(row.product_measure))).toEqual(["mL", "g", "tablet"]);
+		expect(valueIn(rows[1]?.strength_today_g_per_l)).toBe("");
 	});
 
 	test("uses up each item of the store, the product in use by its solution", () => {
 		const rows = rowsOf(made, "supply-use.csv");
-		const liquid = rows.find((row) => valueOf(row["item"]) === "liquid");
+		const liquid = rows.find((row) => valueIn(row.item) === "liquid");
 		expectWithin(numberIn(liquid, "set_aside"), (8 * 790) / 1000, 1e-12, "L");
 		expect(rows).toHaveLength(6);
 		expect(numberIn(rows[4], "set_aside")).toBe(0);
@@ -100,7 +115,10 @@ describe("the plan of a small unit", () => {
 
 describe("other ways of working", () => {
 	test("after each use, every kit is a round", () => {
-		const [day] = rowsOf(plan(unitWith({ reprocessing: "after_each_use" }, { "rounds.csv": "start,label" })), "day-plan.csv");
+		const [day] = rowsOf(
+			plan(unitWith({ reprocessing: "after_each_use" }, { "rounds.csv": "start,label" })),
+			"day-plan.csv",
+		);
 		expectWithin(numberIn(day, "rounds_expected"), 0.700482, 1e-6, "rounds");
 		expect(numberIn(day, "kits_needed")).toBe(3);
 	});
@@ -113,7 +131,7 @@ describe("other ways of working", () => {
 	test("no descaling, no vinegar", () => {
 		const made = plan(unitWith({ descale_every_rounds: 0 }));
 		expect(numberIn(totalOf(made, "vinegar_litres"), "set_aside")).toBe(0);
-		const vinegar = rowsOf(made, "supply-use.csv").find((row) => valueOf(row["item"]) === "vinegar");
+		const vinegar = rowsOf(made, "supply-use.csv").find((row) => valueIn(row.item) === "vinegar");
 		expect(numberIn(vinegar, "set_aside")).toBe(0);
 	});
 
@@ -121,7 +139,9 @@ describe("other ways of working", () => {
 		const made = plan(smallUnit({ "kits.csv": "kit,kind,status,ready_since,note" }));
 		expect(made.made).toBe(true);
 		expect(numberIn(rowsOf(made, "day-plan.csv")[0], "kits_in_service")).toBe(0);
-		expect(made.problems.find((p) => p.code === "too-few-kits")?.message).toMatch(/^No kit is in service; 3 are needed/);
+		expect(made.problems.find((p) => p.code === "too-few-kits")?.message).toMatch(
+			/^No kit is in service; 3 are needed/,
+		);
 	});
 
 	test("without births nothing is used, and kits go out of date", () => {
@@ -137,9 +157,13 @@ describe("other ways of working", () => {
 	});
 
 	test("births of days of their own go into their days and the total", () => {
-		const made = plan(smallUnit({ "births.csv": "date,births,note\n2027-03-02,20,\n2027-04-30,400," }));
-		expect(rowsOf(made, "day-plan.csv").map((row) => numberIn(row, "births_expected"))).toEqual([6, 20, 6, 6, 6, 6, 6]);
+		const made = plan(
+			smallUnit({ "births.csv": "date,births,note\n2027-03-02,20,\n2027-04-30,400," }),
+		);
+		expect(rowsOf(made, "day-plan.csv").map((row) => numberIn(row, "births_expected"))).toEqual([
+			6, 20, 6, 6, 6, 6, 6,
+		]);
 		expectWithin(numberIn(totalOf(made, "births"), "expected"), 56, 1e-12, "births");
-		expect(codesOf(rowsOf(made, "day-plan.csv")[0]?.["births_expected"])).toEqual([]);
+		expect(codesOf(rowsOf(made, "day-plan.csv")[0]?.births_expected)).toEqual([]);
 	});
 });

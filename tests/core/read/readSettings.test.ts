@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { problemsOf } from "../../../src/core/outcome.ts";
 import { readSettings } from "../../../src/core/read/readSettings.ts";
-import { type SettingKey, settings as definitions } from "../../../src/core/sheets/settings.ts";
+import { settings as definitions, type SettingKey } from "../../../src/core/sheets/settings.ts";
 import { tableOf } from "../smallUnit.ts";
 
 const read = (...lines: string[]) => readSettings(tableOf(["key,value", ...lines].join("\n")));
@@ -51,14 +51,19 @@ describe("defaults", () => {
 		store_c: 25,
 		review_days: 7,
 	};
-	test.each(Object.entries(defaults) as [SettingKey, string | number][])("%s is %s where nothing is given", (key, value) => {
-		expect(outcome(key)).toEqual({ ok: true, value });
-		expect(outcome(key, `${key},`)).toEqual({ ok: true, value });
-		expect(read().settings[key].origin.kind).toBe("default");
-	});
+	test.each(Object.entries(defaults) as [SettingKey, string | number][])(
+		"%s is %s where nothing is given",
+		(key, value) => {
+			expect(outcome(key)).toEqual({ ok: true, value });
+			expect(outcome(key, `${key},`)).toEqual({ ok: true, value });
+			expect(read().settings[key].origin.kind).toBe("default");
+		},
+	);
 
 	test.each(["plan_start", "births_per_day"] as const)("%s has no default and no value", (key) => {
-		expect(problemsOf(outcome(key))).toMatchObject([{ code: "not-given", file: "unit.csv", column: key }]);
+		expect(problemsOf(outcome(key))).toMatchObject([
+			{ code: "not-given", file: "unit.csv", column: key },
+		]);
 	});
 
 	test("a setting that is not given is no problem of the reading", () => {
@@ -90,7 +95,9 @@ describe("typed settings", () => {
 		["target_strength_pct", "5000"],
 	] as const)("%s of %s is refused, with the text that was found", (key, text) => {
 		const { settings, problems } = readSettings({ header: ["key", "value"], rows: [[key, text]] });
-		expect(problemsOf(settings[key].outcome)).toMatchObject([{ code: "bad-cell", received: text, line: 2 }]);
+		expect(problemsOf(settings[key].outcome)).toMatchObject([
+			{ code: "bad-cell", received: text, line: 2 },
+		]);
 		expect(problems).toHaveLength(1);
 	});
 
@@ -103,11 +110,14 @@ describe("typed settings", () => {
 		]);
 	});
 
-	test.each(["bed_count", "constructor", "toString", "__proto__"])("an unknown setting %s is kept and not used", (key) => {
-		expect(read(`${key},5`).problems).toMatchObject([
-			{ code: "unknown-setting", weight: "advice", received: key, line: 2 },
-		]);
-	});
+	test.each(["bed_count", "constructor", "toString", "__proto__"])(
+		"an unknown setting %s is kept and not used",
+		(key) => {
+			expect(read(`${key},5`).problems).toMatchObject([
+				{ code: "unknown-setting", weight: "advice", received: key, line: 2 },
+			]);
+		},
+	);
 
 	test("a value without a key is a problem of its line", () => {
 		expect(read(",5").problems).toMatchObject([{ code: "bad-cell", line: 2, column: "key" }]);
@@ -120,8 +130,14 @@ describe("typed settings", () => {
 	});
 
 	test("every default lies inside its own limits", () => {
-		for (const [key, { value, fallback }] of Object.entries(definitions) as [string, (typeof definitions)["plan_days"]][])
+		for (const [key, { value, fallback }] of Object.entries(definitions) as [
+			string,
+			(typeof definitions)["plan_days"],
+		][])
 			if (fallback !== undefined)
-				expect(value.schema.safeParse(value.write(fallback)), key).toMatchObject({ success: true, data: fallback });
+				expect(value.schema.safeParse(value.write(fallback)), key).toMatchObject({
+					success: true,
+					data: fallback,
+				});
 	});
 });

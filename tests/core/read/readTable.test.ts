@@ -24,7 +24,9 @@ describe("the header", () => {
 	});
 
 	test("an empty file is told apart from a missing column", () => {
-		expect(codes(readTable(birthsSheet, { header: [], rows: [] }).problems)).toEqual(["empty-file"]);
+		expect(codes(readTable(birthsSheet, { header: [], rows: [] }).problems)).toEqual([
+			"empty-file",
+		]);
 	});
 
 	test("a missing column is an error, one too many is advice", () => {
@@ -37,7 +39,11 @@ describe("the header", () => {
 
 	test("an absent file is a problem, an absent optional file is not", () => {
 		expect(codes(readTable(birthsSheet, undefined).problems)).toEqual(["missing-file"]);
-		expect(readTable(hoursSheet, undefined)).toMatchObject({ problems: [], absent: true, rows: [] });
+		expect(readTable(hoursSheet, undefined)).toMatchObject({
+			problems: [],
+			absent: true,
+			rows: [],
+		});
 	});
 
 	test("a column added to the format later may be absent", () => {
@@ -84,7 +90,11 @@ describe("the rows", () => {
 	});
 
 	test("the file's own line numbers are used where they are known", () => {
-		const table = { header: ["date", "births", "note"], rows: [["2027-03-01", "x", ""]], lines: [17] };
+		const table = {
+			header: ["date", "births", "note"],
+			rows: [["2027-03-01", "x", ""]],
+			lines: [17],
+		};
 		expect(readTable(birthsSheet, table).badRows[0]?.problems[0]?.line).toBe(17);
 	});
 
@@ -99,7 +109,9 @@ describe("the rows", () => {
 	test("a row that is too long is named, and the rest of it stands", () => {
 		const { rows, problems } = births("date,births,note\n2027-03-01,4,,more");
 		expect(rows).toHaveLength(1);
-		expect(problems).toMatchObject([{ code: "too-many-cells", weight: "advice", line: 2, received: "more" }]);
+		expect(problems).toMatchObject([
+			{ code: "too-many-cells", weight: "advice", line: 2, received: "more" },
+		]);
 	});
 
 	test("blank cells beyond the header are nobody's problem", () => {
@@ -116,7 +128,9 @@ describe("the rows", () => {
 
 describe("doubled rows", () => {
 	test("both of two rows for the same day are refused, naming both lines", () => {
-		const { rows, badRows } = births("date,births,note\n2027-03-01,4,\n2027-03-02,4,\n2027-03-01,5,");
+		const { rows, badRows } = births(
+			"date,births,note\n2027-03-01,4,\n2027-03-02,4,\n2027-03-01,5,",
+		);
 		expect(rows.map((row) => row.line)).toEqual([3]);
 		expect(badRows.map((row) => row.line)).toEqual([2, 4]);
 		expect(badRows[0]?.problems[0]).toMatchObject({ code: "doubled-row", received: "2027-03-01" });
@@ -124,13 +138,21 @@ describe("doubled rows", () => {
 	});
 
 	test("rows are doubles only where they agree in all their naming columns", () => {
-		const kinds = readTable(kindsSheet, tableOf("kind,piece,count\nset,mask,1\nset,valve,1\nother,mask,1"));
+		const kinds = readTable(
+			kindsSheet,
+			tableOf("kind,piece,count\nset,mask,1\nset,valve,1\nother,mask,1"),
+		);
 		expect(kinds.badRows).toEqual([]);
-		const lots = readTable(lotsSheet, tableOf("item,lot,quantity,made_on,received_on,arrives_on,expires_on\na,1,5,,,,\na,1,6,,,,"));
+		const lots = readTable(
+			lotsSheet,
+			tableOf("item,lot,quantity,made_on,received_on,arrives_on,expires_on\na,1,5,,,,\na,1,6,,,,"),
+		);
 		expect(lots.badRows).toHaveLength(2);
 	});
 
 	test("names are compared without the spaces around them", () => {
-		expect(readTable(kindsSheet, tableOf("kind,piece,count\nset,mask,1\nset, mask ,2")).badRows).toHaveLength(2);
+		expect(
+			readTable(kindsSheet, tableOf("kind,piece,count\nset,mask,1\nset, mask ,2")).badRows,
+		).toHaveLength(2);
 	});
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { unmetPer1000 } from "../../../src/core/kits/unmetUses.ts";
+import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 describe("a flat day", () => {
@@ -21,7 +21,9 @@ describe("a flat day", () => {
 });
 
 describe("a day with hours of its own", () => {
-	const shares = Array.from({ length: 24 }, (_, hour) => (hour === 3 ? 0.75 : hour === 23 ? 0.25 : 0));
+	const shares = Array.from({ length: 24 }, (_, hour) =>
+		hour === 3 ? 0.75 : hour === 23 ? 0.25 : 0,
+	);
 	const clock = new DayClock([4, 8], shares);
 	test.each([
 		["before the first busy hour", 0, 180, 0],
@@ -47,7 +49,12 @@ describe("nights without births", () => {
 
 	test("a round that ends in them finds its unmet uses", () => {
 		const uses = new DayClock([0.6], shares);
-		const unmet = unmetPer1000(2, { kind: "in_rounds", starts: [1380, 2820], turnaround: 110, uses });
+		const unmet = unmetPer1000(2, {
+			kind: "in_rounds",
+			starts: [1380, 2820],
+			turnaround: 110,
+			uses,
+		});
 		expect(unmet).toBeGreaterThan(0);
 		expect(unmet).toBeLessThan(1000);
 	});

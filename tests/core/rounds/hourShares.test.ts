@@ -28,7 +28,12 @@ test.each([
 	expect(outcome.value).toHaveLength(24);
 	expectWithin(outcome.value[0], 0.75, 1e-15, "share");
 	expectWithin(outcome.value[12], 0.25, 1e-15, "share");
-	expectWithin(outcome.value.reduce((sum, share) => sum + share, 0), 1, 1e-15, "share");
+	expectWithin(
+		outcome.value.reduce((sum, share) => sum + share, 0),
+		1,
+		1e-15,
+		"share",
+	);
 });
 
 test.each([

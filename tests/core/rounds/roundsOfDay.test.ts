@@ -24,9 +24,17 @@ const quiet = {
 describe("kits in each round", () => {
 	test.each([
 		["a flat day: what came in over ten, seven and seven hours", {}, [0.25, 0.175, 0.175]],
-		["a first day with more: the night before counts three hours of yesterday", { usesToday: 2.4 }, [0.075 + 0.7, 0.7, 0.7]],
+		[
+			"a first day with more: the night before counts three hours of yesterday",
+			{ usesToday: 2.4 },
+			[0.075 + 0.7, 0.7, 0.7],
+		],
 		["a busy yesterday", { usesYesterday: 2.4 }, [0.3 + 0.175, 0.175, 0.175]],
-		["expiries are spread over the day", { expiriesToday: 0.24, expiriesYesterday: 0.24 }, [0.35, 0.245, 0.245]],
+		[
+			"expiries are spread over the day",
+			{ expiriesToday: 0.24, expiriesYesterday: 0.24 },
+			[0.35, 0.245, 0.245],
+		],
 		["one round takes the whole day", { starts: [420] }, [0.6]],
 		["a round at midnight", { starts: [0, 720] }, [0.3, 0.3]],
 		["nothing at all", { usesYesterday: 0, usesToday: 0 }, [0, 0, 0]],
@@ -47,8 +55,17 @@ describe("kits in each round", () => {
 	});
 
 	test("all rounds of a day like yesterday take all its kits", () => {
-		const { kits } = answerOf(kitsInRounds, { ...quiet, expiriesToday: 0.1, expiriesYesterday: 0.1 });
-		expectWithin(kits.reduce((sum, m) => sum + m, 0), 0.7, 1e-12, "kits");
+		const { kits } = answerOf(kitsInRounds, {
+			...quiet,
+			expiriesToday: 0.1,
+			expiriesYesterday: 0.1,
+		});
+		expectWithin(
+			kits.reduce((sum, m) => sum + m, 0),
+			0.7,
+			1e-12,
+			"kits",
+		);
 	});
 
 	test("after each use all are one figure", () => {
@@ -105,7 +122,12 @@ describe("loads", () => {
 	});
 
 	test("one round of mean 3, three kits a soak", () => {
-		const rounds = answerOf(kitsInRounds, { ...quiet, starts: [420], usesYesterday: 3, usesToday: 3 });
+		const rounds = answerOf(kitsInRounds, {
+			...quiet,
+			starts: [420],
+			usesYesterday: 3,
+			usesToday: 3,
+		});
 		let expected = 0;
 		let chance = Math.exp(-3);
 		for (let kits = 1; kits < 60; kits++) {

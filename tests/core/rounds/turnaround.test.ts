@@ -1,10 +1,14 @@
 import { describe, expect, test } from "vitest";
+import { problemsOf } from "../../../src/core/outcome.ts";
+import { readTable } from "../../../src/core/read/readTable.ts";
 import { roundMinutes } from "../../../src/core/rounds/roundMinutes.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { timetable } from "../../../src/core/rounds/timetable.ts";
-import { gapsBetween, kitsOfFullestRound, turnaroundMinutes } from "../../../src/core/rounds/turnaround.ts";
-import { problemsOf } from "../../../src/core/outcome.ts";
-import { readTable } from "../../../src/core/read/readTable.ts";
+import {
+	gapsBetween,
+	kitsOfFullestRound,
+	turnaroundMinutes,
+} from "../../../src/core/rounds/turnaround.ts";
 import { roundsSheet } from "../../../src/core/sheets/rounds.ts";
 import type { StepsRow } from "../../../src/core/sheets/steps.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
@@ -12,16 +16,27 @@ import { tableOf } from "../smallUnit.ts";
 
 describe("gaps between rounds", () => {
 	test.each([
-		[[420, 840, 1260], [420, 420, 600]],
+		[
+			[420, 840, 1260],
+			[420, 420, 600],
+		],
 		[[420], [1440]],
-		[[0, 1439], [1439, 1]],
+		[
+			[0, 1439],
+			[1439, 1],
+		],
 	])("%j: %j", (starts, gaps) => {
 		expect(gapsBetween(starts)).toEqual(gaps);
 	});
 });
 
 describe("minutes of a round", () => {
-	const step = (basis: StepsRow["basis"], minutes: number): StepsRow => ({ step: basis, basis, minutes, hands_on: "yes" });
+	const step = (basis: StepsRow["basis"], minutes: number): StepsRow => ({
+		step: basis,
+		basis,
+		minutes,
+		hands_on: "yes",
+	});
 	const steps = [step("round", 40), step("kit", 50), step("load", 20)];
 	test.each([
 		[1, 1, 3, 110],
@@ -36,14 +51,19 @@ describe("minutes of a round", () => {
 	});
 
 	test("without steps they are not known", () => {
-		expect(refusalOf(roundMinutes, { steps: [], kits: 1, workers: 1, kitsInLoad: 3 })).toMatchObject([
-			{ code: "no-steps", file: "steps.csv" },
-		]);
+		expect(
+			refusalOf(roundMinutes, { steps: [], kits: 1, workers: 1, kitsInLoad: 3 }),
+		).toMatchObject([{ code: "no-steps", file: "steps.csv" }]);
 	});
 });
 
 describe("kits of the fullest round", () => {
-	const day = (kits: number[], starts = [420, 840, 1260]): RoundsOfDay => ({ kind: "in_rounds", starts, kits, byKind: [kits] });
+	const day = (kits: number[], starts = [420, 840, 1260]): RoundsOfDay => ({
+		kind: "in_rounds",
+		starts,
+		kits,
+		byKind: [kits],
+	});
 	test.each([
 		["the round after the longest gap counts, not the fullest", [day([1, 3, 1])], 50, 3],
 		["of several days the busiest", [day([1, 0, 0]), day([3, 0, 0])], 50, 6],
@@ -56,11 +76,15 @@ describe("kits of the fullest round", () => {
 	});
 });
 
-const table = (...starts: string[]) => timetable(readTable(roundsSheet, tableOf(["start,label", ...starts].join("\n"))));
+const table = (...starts: string[]) =>
+	timetable(readTable(roundsSheet, tableOf(["start,label", ...starts].join("\n"))));
 
 describe("the timetable", () => {
 	test("is in the order of the clock", () => {
-		expect(table("21:00,c", "07:00,a", "14:00,b").starts.outcome).toEqual({ ok: true, value: [420, 840, 1260] });
+		expect(table("21:00,c", "07:00,a", "14:00,b").starts.outcome).toEqual({
+			ok: true,
+			value: [420, 840, 1260],
+		});
 	});
 
 	test.each([
@@ -97,11 +121,15 @@ describe("every round ends before the next begins", () => {
 	});
 
 	test("all are named when none fits, the night's round up to the morning", () => {
-		expect(refusalOf(turnaroundMinutes, { minutes: 601, rounds: three }).map((p) => p.line)).toEqual([2, 3, 4]);
+		expect(
+			refusalOf(turnaroundMinutes, { minutes: 601, rounds: three }).map((p) => p.line),
+		).toEqual([2, 3, 4]);
 	});
 
 	test("a single round has a day", () => {
 		expect(answerOf(turnaroundMinutes, { minutes: 1440, rounds: rounds("07:00,a") })).toBe(1440);
-		expect(refusalOf(turnaroundMinutes, { minutes: 1441, rounds: rounds("07:00,a") })).toHaveLength(1);
+		expect(refusalOf(turnaroundMinutes, { minutes: 1441, rounds: rounds("07:00,a") })).toHaveLength(
+			1,
+		);
 	});
 });

@@ -3,7 +3,8 @@ import type { UseInputs } from "../../../src/core/stock/useOverDays.ts";
 /** Chances of each number of kits from 0 on, until what is left cannot matter. */
 function chances(mean: number): number[] {
 	const terms = [Math.exp(-mean)];
-	for (let k = 1; k < 9 || (terms.at(-1) as number) > 1e-12; k++) terms.push(((terms.at(-1) as number) * mean) / k);
+	for (let k = 1; k < 9 || (terms.at(-1) as number) > 1e-12; k++)
+		terms.push(((terms.at(-1) as number) * mean) / k);
 	return terms;
 }
 
@@ -11,8 +12,15 @@ function chances(mean: number): number[] {
  * Chance of every amount of use, by going through every combination of kits in
  * every round: slow, and nothing like the program's own way.
  */
-export function everyPattern({ rates, days, kitsInLoad, descaleEvery }: UseInputs): Map<number, number> {
-	const rounds = days.flatMap((day) => day.kits.map((_, i) => day.byKind.map((kind) => kind[i] as number)));
+export function everyPattern({
+	rates,
+	days,
+	kitsInLoad,
+	descaleEvery,
+}: UseInputs): Map<number, number> {
+	const rounds = days.flatMap((day) =>
+		day.kits.map((_, i) => day.byKind.map((kind) => kind[i] as number)),
+	);
 	const used = new Map<number, number>();
 	const visit = (round: number, run: number, use: number, chance: number) => {
 		if (chance < 1e-13) return;
@@ -25,7 +33,8 @@ export function everyPattern({ rates, days, kitsInLoad, descaleEvery }: UseInput
 		const visitKinds = (kind: number, kits: number, kitUse: number, p: number) => {
 			const mean = rounds[round]?.[kind];
 			if (mean === undefined) {
-				const ofRound = kits > 0 ? rates.perRound + rates.perLoad * Math.ceil(kits / kitsInLoad) : 0;
+				const ofRound =
+					kits > 0 ? rates.perRound + rates.perLoad * Math.ceil(kits / kitsInLoad) : 0;
 				visit(round + 1, run + (kits > 0 ? 1 : 0), use + kitUse + ofRound, chance * p);
 				return;
 			}

@@ -10,7 +10,12 @@ import { answerOf, refusalOf } from "../answerOf.ts";
 import { tableOf } from "../smallUnit.ts";
 
 describe("rates of an item", () => {
-	const line = (basis: UsageRow["basis"], quantity: number): UsageRow => ({ item: "x", basis, quantity, note: "" });
+	const line = (basis: UsageRow["basis"], quantity: number): UsageRow => ({
+		item: "x",
+		basis,
+		quantity,
+		note: "",
+	});
 	const none = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
 	test.each([
 		["nothing", [], none],
@@ -22,14 +27,20 @@ describe("rates of an item", () => {
 		["a person in a round: three of them", [line("worker_round", 2)], { ...none, perRound: 6 }],
 		["a descaling", [line("descale", 2)], { ...none, perDescale: 2 }],
 		["lines of the same count", [line("day", 1), line("day", 2)], { ...none, perDay: 3 }],
-		["kit and piece, round and person", [line("kit", 1), line("piece", 1), line("round", 1), line("worker_round", 1)], { ...none, perKit: [6], perRound: 4 }],
+		[
+			"kit and piece, round and person",
+			[line("kit", 1), line("piece", 1), line("round", 1), line("worker_round", 1)],
+			{ ...none, perKit: [6], perRound: 4 },
+		],
 	])("%s", (_what, usage, rates) => {
 		expect(answerOf(ratesOfItem, { usage, workers: 3, piecesInKits: [5] })).toEqual(rates);
 	});
 
 	test("kinds of kit have their own pieces", () => {
 		const usage = [line("piece", 2), line("kit", 1)];
-		expect(answerOf(ratesOfItem, { usage, workers: 1, piecesInKits: [5, 7, 0] }).perKit).toEqual([11, 15, 1]);
+		expect(answerOf(ratesOfItem, { usage, workers: 1, piecesInKits: [5, 7, 0] }).perKit).toEqual([
+			11, 15, 1,
+		]);
 	});
 });
 

@@ -7,7 +7,9 @@ import { answerOf } from "../answerOf.ts";
 import { everyPattern, meanOf, quantileOf } from "./everyPattern.ts";
 
 const day = (...byKind: number[][]): RoundsOfDay => {
-	const kits = (byKind[0] ?? []).map((_, i) => byKind.reduce((sum, kind) => sum + (kind[i] as number), 0));
+	const kits = (byKind[0] ?? []).map((_, i) =>
+		byKind.reduce((sum, kind) => sum + (kind[i] as number), 0),
+	);
 	return { kind: "in_rounds", starts: kits.map((_, i) => 60 * i), kits, byKind };
 };
 const none = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
@@ -23,13 +25,44 @@ const cases: readonly (readonly [string, Partial<UseInputs> & { rates: UseInputs
 	["a descaling with every round", { rates: { ...none, perDescale: 1 }, descaleEvery: 1 }],
 	["a descaling never", { rates: { ...none, perDescale: 1, perKit: [1] }, descaleEvery: 0 }],
 	["fractions", { rates: { ...none, perRound: 0.25, perKit: [0.1], perDay: 0.5 } }],
-	["all together", { rates: { perDay: 1, perRound: 2, perLoad: 3, perKit: [5], perDescale: 7 }, descaleEvery: 2, kitsInLoad: 2 }],
+	[
+		"all together",
+		{
+			rates: { perDay: 1, perRound: 2, perLoad: 3, perKit: [5], perDescale: 7 },
+			descaleEvery: 2,
+			kitsInLoad: 2,
+		},
+	],
 	["descalings with kits", { rates: { ...none, perKit: [2], perDescale: 5 }, descaleEvery: 2 }],
-	["descalings with rounds and loads", { rates: { ...none, perRound: 1, perLoad: 1, perDescale: 3 }, descaleEvery: 3, kitsInLoad: 1 }],
-	["rounds that hardly ever run", { rates: { ...none, perRound: 1, perKit: [1] }, days: [day([1e-6, 0.5, 0])] }],
-	["no kits at all", { rates: { ...none, perRound: 1, perKit: [1], perDay: 2, perDescale: 9 }, days: [day([0, 0])], descaleEvery: 1 }],
-	["two kinds of kit", { rates: { ...none, perRound: 1, perKit: [2, 5] }, days: [day([0.3, 0.2], [0.1, 0.4])] }],
-	["two kinds and descalings", { rates: { ...none, perLoad: 1, perKit: [2, 3], perDescale: 4 }, days: [day([0.3, 0.2], [0.1, 0.4])], descaleEvery: 2, kitsInLoad: 1 }],
+	[
+		"descalings with rounds and loads",
+		{ rates: { ...none, perRound: 1, perLoad: 1, perDescale: 3 }, descaleEvery: 3, kitsInLoad: 1 },
+	],
+	[
+		"rounds that hardly ever run",
+		{ rates: { ...none, perRound: 1, perKit: [1] }, days: [day([1e-6, 0.5, 0])] },
+	],
+	[
+		"no kits at all",
+		{
+			rates: { ...none, perRound: 1, perKit: [1], perDay: 2, perDescale: 9 },
+			days: [day([0, 0])],
+			descaleEvery: 1,
+		},
+	],
+	[
+		"two kinds of kit",
+		{ rates: { ...none, perRound: 1, perKit: [2, 5] }, days: [day([0.3, 0.2], [0.1, 0.4])] },
+	],
+	[
+		"two kinds and descalings",
+		{
+			rates: { ...none, perLoad: 1, perKit: [2, 3], perDescale: 4 },
+			days: [day([0.3, 0.2], [0.1, 0.4])],
+			descaleEvery: 2,
+			kitsInLoad: 1,
+		},
+	],
 ];
 
 describe("use set aside is the quantile of every pattern of kits", () => {
@@ -37,7 +70,12 @@ describe("use set aside is the quantile of every pattern of kits", () => {
 		const inputs: UseInputs = { days: twoDays, kitsInLoad: 3, descaleEvery: 0, ...change };
 		const used = everyPattern(inputs);
 		for (const confidence of levels)
-			expectWithin(answerOf(useSetAside, { ...inputs, confidence }), quantileOf(used, confidence), 1e-9, "pieces");
+			expectWithin(
+				answerOf(useSetAside, { ...inputs, confidence }),
+				quantileOf(used, confidence),
+				1e-9,
+				"pieces",
+			);
 	});
 });
 
@@ -49,19 +87,33 @@ describe("use expected is the mean of every pattern of kits", () => {
 
 	test("descalings expected are rounds expected ÷ rounds between them", () => {
 		const rounds = [0.25, 0.175, 0.6, 1.2].reduce((sum, m) => sum + 1 - Math.exp(-m), 0);
-		const inputs = { days: twoDays, kitsInLoad: 3, descaleEvery: 7, rates: { ...none, perDescale: 2 } };
+		const inputs = {
+			days: twoDays,
+			kitsInLoad: 3,
+			descaleEvery: 7,
+			rates: { ...none, perDescale: 2 },
+		};
 		expectWithin(answerOf(useExpected, inputs), (2 * rounds) / 7, 1e-12, "L");
 	});
 });
 
 describe("after each use", () => {
-	const oneByOne = (kits: number): RoundsOfDay => ({ kind: "after_each_use", kits: [kits], byKind: [[kits]] });
+	const oneByOne = (kits: number): RoundsOfDay => ({
+		kind: "after_each_use",
+		kits: [kits],
+		byKind: [[kits]],
+	});
 	test.each([
 		["kits of two days are one Poisson count", { ...none, perKit: [2] }, 0, 3, 2 * 6],
 		["each kit is a round and a load", { ...none, perRound: 1, perLoad: 2 }, 0, 3, 3 * 6],
 		["a descaling with the first of every four", { ...none, perDescale: 1 }, 4, 3, 2],
 	])("%s", (_what, rates, descaleEvery, mean, expected) => {
-		const inputs = { days: [oneByOne(mean / 2), oneByOne(mean / 2)], kitsInLoad: 3, descaleEvery, rates };
+		const inputs = {
+			days: [oneByOne(mean / 2), oneByOne(mean / 2)],
+			kitsInLoad: 3,
+			descaleEvery,
+			rates,
+		};
 		expectWithin(answerOf(useSetAside, { ...inputs, confidence: 0.95 }), expected, 1e-12, "pieces");
 	});
 });
@@ -74,7 +126,12 @@ describe("the common step", () => {
 		["tenths", { ...none, perKit: [0.3], perRound: 0.2 }, 0.1],
 		["nothing", none, 1],
 	])("of %s", (_what, rates, step) => {
-		expectWithin(commonStep({ rates, days: twoDays, kitsInLoad: 3, descaleEvery: 0 }), step, 1e-12, "pieces");
+		expectWithin(
+			commonStep({ rates, days: twoDays, kitsInLoad: 3, descaleEvery: 0 }),
+			step,
+			1e-12,
+			"pieces",
+		);
 	});
 
 	test("awkward fractions are counted a little to the safe side, never less", () => {

@@ -12,9 +12,12 @@ describe("clock", () => {
 		expect(clock().schema.parse(text)).toBe(minute);
 	});
 
-	test.each(["24:00", "12:60", "7", "7.30", "07:3", "-1:00", "", "noon", "07:30:00"])("%j is refused", (text) => {
-		expect(clock().schema.safeParse(text).success).toBe(false);
-	});
+	test.each(["24:00", "12:60", "7", "7.30", "07:3", "-1:00", "", "noon", "07:30:00"])(
+		"%j is refused",
+		(text) => {
+			expect(clock().schema.safeParse(text).success).toBe(false);
+		},
+	);
 
 	test.each([
 		[0, "00:00"],
@@ -38,9 +41,12 @@ describe("dateTime", () => {
 		expect(dateTime().schema.parse(text)).toEqual({ date, minutes });
 	});
 
-	test.each(["", "07:30", "2027-02-30 07:30", "2027-03-01 25:00", "2027-03-01 07:30 x"])("%j is refused", (text) => {
-		expect(dateTime().schema.safeParse(text).success).toBe(false);
-	});
+	test.each(["", "07:30", "2027-02-30 07:30", "2027-03-01 25:00", "2027-03-01 07:30 x"])(
+		"%j is refused",
+		(text) => {
+			expect(dateTime().schema.safeParse(text).success).toBe(false);
+		},
+	);
 
 	test("is written as it is read", () => {
 		expect(dateTime().write({ date: "2027-03-01", minutes: 450 })).toBe("2027-03-01 07:30");

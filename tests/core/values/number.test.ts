@@ -82,7 +82,10 @@ describe("number", () => {
 
 	test("says what is allowed, to people and to programs", () => {
 		expect(whole.allowed).toBe("a whole number from 1 to 366");
-		expect(whole.tableSchema).toEqual({ type: "integer", constraints: { minimum: 1, maximum: 366 } });
+		expect(whole.tableSchema).toEqual({
+			type: "integer",
+			constraints: { minimum: 1, maximum: 366 },
+		});
 	});
 });
 

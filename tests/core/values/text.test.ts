@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { choice, yesNo } from "../../../src/core/values/choice.ts";
-import { LONGEST_NAME, LONGEST_NOTE, name, note } from "../../../src/core/values/text.ts";
 import { number } from "../../../src/core/values/number.ts";
+import { LONGEST_NAME, LONGEST_NOTE, name, note } from "../../../src/core/values/text.ts";
 import { optional } from "../../../src/core/values/valueKind.ts";
 
 describe("name", () => {
@@ -19,9 +19,12 @@ describe("name", () => {
 });
 
 describe("note", () => {
-	test.each(["", "  spaces stay ", "<script>alert(1)</script>", "x".repeat(LONGEST_NOTE)])("%j is kept as it is", (text) => {
-		expect(note().schema.parse(text)).toBe(text);
-	});
+	test.each(["", "  spaces stay ", "<script>alert(1)</script>", "x".repeat(LONGEST_NOTE)])(
+		"%j is kept as it is",
+		(text) => {
+			expect(note().schema.parse(text)).toBe(text);
+		},
+	);
 
 	test("a longer one is refused", () => {
 		expect(note().schema.safeParse("x".repeat(LONGEST_NOTE + 1)).success).toBe(false);

@@ -14,11 +14,18 @@ describe("vinegar for one descaling", () => {
 		[3, 2.5, 10, 0.75],
 		[2, 0.1, 80, 0.0025],
 	])("bath %d L at %d %% from %d %%: %d L", (bathLitres, wantedAcidPct, vinegarAcidPct, litres) => {
-		expectWithin(answerOf(vinegarPerDescale, { bathLitres, wantedAcidPct, vinegarAcidPct }), litres, 1e-12, "L");
+		expectWithin(
+			answerOf(vinegarPerDescale, { bathLitres, wantedAcidPct, vinegarAcidPct }),
+			litres,
+			1e-12,
+			"L",
+		);
 	});
 
 	test("weaker vinegar than wanted is refused at its setting", () => {
-		expect(refusalOf(vinegarPerDescale, { bathLitres: 2, wantedAcidPct: 6, vinegarAcidPct: 5 })).toMatchObject([
+		expect(
+			refusalOf(vinegarPerDescale, { bathLitres: 2, wantedAcidPct: 6, vinegarAcidPct: 5 }),
+		).toMatchObject([
 			{ code: "vinegar-too-weak", received: "5 %", file: "unit.csv", column: "vinegar_acid_pct" },
 		]);
 	});

@@ -1,7 +1,6 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "../../chlorine/availableChlorine.ts";
 import type { ProductFigures } from "../../chlorine/productFigures.ts";
-import { strengthOfLot } from "../../chlorine/strengthOfLot.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ChlorineRow } from "../../sheets/chlorine.ts";
@@ -10,7 +9,7 @@ import { productCompareSheet } from "../../sheets/productCompare.ts";
 import { sources } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/orderInterval.ts";
-import { addDays } from "../../values/date.ts";
+import { strengthAfter } from "../freshProduct.ts";
 import type { Pair } from "../measureFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
@@ -116,11 +115,8 @@ export function productCompareTable(unit: UnitFigures, solution: Pair): Computed
 
 /** Strength of a delivery made today, day by day. */
 function freshStrengths({ read }: UnitFigures, product: ProductFigures): Figure<Strength[]> {
-	const madeOn = "2000-01-01";
-	const blank = { received_on: null, arrives_on: null, expires_on: null };
-	const value = { item: "", lot: "", quantity: 1, made_on: madeOn, ...blank };
 	const days = Array.from({ length: Math.max(...INTERVALS) }, (_, day) =>
-		strengthOfLot(read, product, { line: 0, value }, addDays(madeOn, day)),
+		strengthAfter(read, product, day),
 	);
 	const refused = days.find((day) => !day.outcome.ok);
 	if (refused) return refused as Figure<never>;

@@ -1,0 +1,141 @@
+import { calculation, derive, type Figure, gather, typedFigure } from "../calculation.ts";
+import { total } from "../quantities.ts";
+import type { GoodRow } from "../read/readTable.ts";
+import { type ItemsRow, itemsSheet } from "../sheets/items.ts";
+import { lotsSheet } from "../sheets/lots.ts";
+import { sources } from "../sources.ts";
+import { monthsOfStock, orderPacks, targetStock } from "../stock/orders.ts";
+import { type ProjectedLot, type Projection, project } from "../stock/projection.ts";
+import type { Horizon } from "./horizon.ts";
+import { demandOf } from "./itemDemand.ts";
+import { lotsAhead } from "./lotsAhead.ts";
+import type { Pair } from "./measureFigures.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+/** How an item of the store stands, and what to order. */
+export interface ItemStock {
+	readonly row: GoodRow<ItemsRow>;
+	/** Days from ordering to delivery, and until the next order. */
+	readonly windowDays: Figure;
+	/** Use over those days, at the item's service level. */
+	readonly use: Pair;
+	readonly target: Figure;
+	readonly usable: Figure;
+	readonly onOrder: Figure;
+	readonly packs: Figure;
+	readonly monthsOfStock: Figure;
+	readonly projection: Figure<Projection>;
+}
+
+const windowOf = total("window_days", "Lead and review days", "days");
+
+const project_ = calculation<
+	{ lots: readonly ProjectedLot[]; demand: readonly number[] },
+	Projection
+>({
+	key: "projection",
+	label: "Stock day by day",
+	unit: "in the item's measure",
+	formula:
+		"Each day's expected use is taken from the lot that expires first; a lot counts from the day it arrives, and is waste after its last day.",
+	source: sources.firstExpiredFirstOut,
+	inputs: {
+		lots: { label: "Lots", unit: "in the item's measure" },
+		demand: { label: "Use of each day, expected", unit: "in the item's measure" },
+	},
+	compute: ({ lots, demand }) => project(lots, demand),
+});
+
+interface UsableInputs {
+	readonly lots: readonly ProjectedLot[];
+	readonly projection: Projection;
+	readonly windowDays: number;
+}
+
+const usableNow = calculation<UsableInputs, number>({
+	key: "usable",
+	label: "Usable stock",
+	unit: "in the item's measure",
+	formula:
+		"Lots in the store, in date and strong enough on the first day, less what of them would go out of date unused before the next order comes in.",
+	source: sources.firstExpiredFirstOut,
+	inputs: {
+		lots: { label: "Lots", unit: "in the item's measure" },
+		projection: { label: "Stock day by day", unit: "in the item's measure" },
+		windowDays: { label: "Lead and review days", unit: "days", min: 0 },
+	},
+	compute: ({ lots, projection, windowDays }) => {
+		const here = lots.filter((lot) => lot.from <= 0 && lot.last >= 0);
+		const names = new Set(here.map((lot) => lot.name));
+		const wasted = projection.waste
+			.filter((waste) => waste.day > 0 && waste.day <= windowDays && names.has(waste.lot))
+			.reduce((sum, waste) => sum + waste.quantity, 0);
+		return Math.max(0, here.reduce((sum, lot) => sum + lot.quantity, 0) - wasted);
+	},
+});
+
+const arriving = calculation<{ lots: readonly ProjectedLot[] }, number>({
+	key: "on_order",
+	label: "On order",
+	unit: "in the item's measure",
+	formula: "Lots that have not arrived on the first day.",
+	source: sources.periodicReview,
+	inputs: { lots: { label: "Lots", unit: "in the item's measure" } },
+	compute: ({ lots }) =>
+		lots.reduce((sum, lot) => sum + (lot.from > 0 && lot.last >= lot.from ? lot.quantity : 0), 0),
+});
+
+const perDay = calculation<{ use: number; days: number }, number>({
+	key: "use_per_day",
+	label: "Mean use a day",
+	unit: "in the item's measure a day",
+	formula: "Use expected over lead and review days ÷ those days.",
+	source: sources.monthsOfStock,
+	inputs: {
+		use: { label: "Use, expected", unit: "in the item's measure", min: 0 },
+		days: { label: "Lead and review days", unit: "days", min: 1e-9 },
+	},
+	compute: ({ use, days }) => use / days,
+});
+
+/** How one item stands. */
+export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsRow>): ItemStock {
+	const cell = (column: "lead_days" | "wastage_pct" | "service_level" | "pack_size") => {
+		const { label, unit: measured } = itemsSheet.columns[column];
+		return typedFigure(label, measured, row.value[column], {
+			file: itemsSheet.file,
+			line: row.line,
+			column,
+		});
+	};
+	const windowDays = derive(windowOf, {
+		parts: gather("Parts", "days", {
+			lead: cell("lead_days"),
+			review: unit.read.settings.review_days,
+		}),
+	});
+	const demand = demandOf(unit, ahead, row, windowDays, cell("service_level"));
+	const place = { file: lotsSheet.file, line: null, column: "quantity" };
+	const lots = typedFigure(
+		"Lots",
+		"in the item's measure",
+		lotsAhead(unit, ahead, row.value.item),
+		place,
+	);
+	const projection = derive(project_, { lots, demand: demand.daily });
+	const target = derive(targetStock, { use: demand.use.setAside, wastagePct: cell("wastage_pct") });
+	const usable = derive(usableNow, { lots, projection, windowDays });
+	const onOrder = derive(arriving, { lots });
+	const usePerDay = derive(perDay, { use: demand.use.expected, days: windowDays });
+	return {
+		row,
+		windowDays,
+		use: demand.use,
+		target,
+		usable,
+		onOrder,
+		packs: derive(orderPacks, { target, usable, onOrder, packSize: cell("pack_size") }),
+		monthsOfStock: derive(monthsOfStock, { usable, usePerDay }),
+		projection,
+	};
+}

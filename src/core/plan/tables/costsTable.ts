@@ -1,0 +1,105 @@
+import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { problemsOf, valueIn } from "../../outcome.ts";
+import { costsSheet } from "../../sheets/costs.ts";
+import { commonPractice } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { type CostFigures, costsOf, ruleChanges } from "../costFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { signed } from "./stockTable.ts";
+
+const DAYS_PER_WEEK = 7;
+
+const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
+	key: "cost_per_week",
+	label: "Cost a week",
+	unit: "currency",
+	formula:
+		"Use expected × price of a pack ÷ pack size, all items added up, × 7 ÷ days of the plan.",
+	source: commonPractice,
+	inputs: {
+		costs: { label: "Cost of each item over the plan", unit: "currency" },
+		days: { label: "Days in the plan", unit: "days", min: 1 },
+	},
+	compute: ({ costs, days }) => (costs.reduce((sum, cost) => sum + cost, 0) * DAYS_PER_WEEK) / days,
+});
+
+const each = (key: string, label: string, counted: string) =>
+	calculation<{ costs: readonly number[]; count: number }, number>({
+		key,
+		label,
+		unit: "currency",
+		formula: `Cost over the plan ÷ ${counted.toLowerCase()}.`,
+		source: commonPractice,
+		inputs: {
+			costs: { label: "Cost of each item over the plan", unit: "currency" },
+			count: { label: counted, unit: "", min: 1e-9 },
+		},
+		compute: ({ costs, count }) => costs.reduce((sum, cost) => sum + cost, 0) / count,
+	});
+
+const perBirth = each("cost_per_birth", "Cost a birth", "Births expected over the plan");
+const perKit = each(
+	"cost_per_kit",
+	"Cost a kit reprocessed",
+	"Kits to reprocess expected over the plan",
+);
+
+/** Things as they are, then each change, the one that saves most first. */
+export function costsTable(unit: UnitFigures, dates: readonly IsoDate[]): ComputedTable {
+	return onDemand(costsSheet, () => {
+		const now = withWeek(unit, "As it is now", costsOf(unit, dates));
+		const changed = ruleChanges(unit)
+			.map((change) => withWeek(unit, change.name, costsOf(change.unit, dates)))
+			.sort(
+				(a, b) =>
+					(valueIn(a.week) ?? Number.POSITIVE_INFINITY) -
+					(valueIn(b.week) ?? Number.POSITIVE_INFINITY),
+			);
+		return [now, ...changed].map((row) => rowOf(row, row === now ? undefined : now));
+	});
+}
+
+interface Costed {
+	readonly name: string;
+	readonly costs: CostFigures;
+	readonly each: Figure<number[]>;
+	readonly week: Figure;
+}
+
+function withWeek(unit: UnitFigures, name: string, costs: CostFigures): Costed {
+	const all = gather("Cost of each item over the plan", "currency", costs.byItem);
+	return {
+		name,
+		costs,
+		each: all,
+		week: derive(weekly, { costs: all, days: unit.read.settings.plan_days }),
+	};
+}
+
+function rowOf({ name, costs, each: all, week }: Costed, now: Costed | undefined): ComputedRow {
+	const before = now && valueIn(now.week);
+	const after = valueIn(week);
+	const saved =
+		before === undefined || after === undefined ? "" : signed(Number((before - after).toFixed(2)));
+	const missing =
+		costs.withoutPrice.length === 0 ? "" : `Without a price: ${costs.withoutPrice.join(", ")}.`;
+	const why = problemsOf(week.outcome)[0]?.message ?? "";
+	return {
+		what: nameFigure("What", name),
+		per_week: week,
+		per_birth: hasSome(costs.births)
+			? derive(perBirth, { costs: all, count: costs.births })
+			: nameFigure("Cost a birth", ""),
+		per_kit: hasSome(costs.kits)
+			? derive(perKit, { costs: all, count: costs.kits })
+			: nameFigure("Cost a kit", ""),
+		saved_per_week: nameFigure("Saved a week", saved),
+		remark: nameFigure("Remark", [missing, why].filter(Boolean).join(" ")),
+	};
+}
+
+/** Where nobody is born there is no cost of a birth. */
+function hasSome(count: Figure): boolean {
+	return valueIn(count) !== 0;
+}

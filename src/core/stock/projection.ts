@@ -1,0 +1,66 @@
+/** A lot as the projection sees it. Days are counted from the first day, which is 0. */
+export interface ProjectedLot {
+	readonly name: string;
+	readonly quantity: number;
+	/** Day from which it is in the store; 0 or less where it is there. */
+	readonly from: number;
+	/** Last day on which it can be used; Infinity where no end is known. */
+	readonly last: number;
+	/** Why it ends, for the list of waste. */
+	readonly ends: string;
+	/** How much of it one unit of demand takes on a day. */
+	readonly perUnit: (day: number) => number;
+}
+
+export interface Waste {
+	readonly lot: string;
+	/** First day on which it can no longer be used. */
+	readonly day: number;
+	readonly quantity: number;
+	readonly why: string;
+}
+
+export interface Projection {
+	/** Usable stock at the end of each day. */
+	readonly stock: readonly number[];
+	/** First day whose use is not covered; null where every day is. */
+	readonly runOut: number | null;
+	readonly waste: readonly Waste[];
+}
+
+/** A remainder this small is the rounding error of subtracting. */
+const NOTHING = 1e-9;
+
+/**
+ * Use of an item day by day, the lot that expires first leaving first.
+ *
+ * A lot counts from the day it arrives and is waste after its last day.
+ *
+ * @param demand units used on each day
+ */
+export function project(lots: readonly ProjectedLot[], demand: readonly number[]): Projection {
+	const left = [...lots]
+		.sort((a, b) => a.last - b.last)
+		.map((lot) => ({ lot, quantity: lot.quantity }));
+	const waste: Waste[] = [];
+	const stock: number[] = [];
+	let runOut: number | null = null;
+	demand.forEach((units, day) => {
+		for (const part of left) {
+			if (part.lot.last >= day || part.quantity <= NOTHING) continue;
+			waste.push({ lot: part.lot.name, day, quantity: part.quantity, why: part.lot.ends });
+			part.quantity = 0;
+		}
+		let need = units;
+		for (const part of left) {
+			if (part.lot.from > day || need <= 0) continue;
+			const perUnit = part.lot.perUnit(day);
+			const taken = Math.min(part.quantity, need * perUnit);
+			part.quantity -= taken;
+			need -= taken / perUnit;
+		}
+		if (need > NOTHING * Math.max(1, units)) runOut ??= day;
+		stock.push(left.reduce((sum, { lot, quantity }) => sum + (lot.from <= day ? quantity : 0), 0));
+	});
+	return { stock, runOut, waste };
+}
