@@ -23,7 +23,6 @@ export interface ReadFiles {
 
 const typedFiles = new Set(typedSheets.map(({ file }) => file));
 const computedFiles = new Set([...computedSheets, problemsSheet].map(({ file }) => file));
-for (const file of ["boiling.csv", "run-sheet.csv", "order.csv"]) computedFiles.add(file);
 
 /**
  * Reads a workbook from files as a person hands them over: its CSV files, or a

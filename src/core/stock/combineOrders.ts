@@ -1,0 +1,184 @@
+import {
+	calculation,
+	derive,
+	type Figure,
+	gather,
+	nameFigure,
+	refusedFigure,
+	typedFigure,
+} from "../calculation.ts";
+import type { ComputedRow, ComputedTable } from "../computedTable.ts";
+import { problem } from "../problem.ts";
+import { countTimes, total } from "../quantities.ts";
+import type { GoodRow, ReadTable } from "../read/readTable.ts";
+import type { RowOf } from "../sheet.ts";
+import { combinedOrderSheet } from "../sheets/combinedOrder.ts";
+import { orderSheet } from "../sheets/order.ts";
+import { sources } from "../sources.ts";
+import { packsFor } from "./orders.ts";
+
+export type OrderRow = RowOf<typeof orderSheet>;
+
+/** One unit's order file. */
+export interface UnitOrder {
+	/** Name of the file, which stands in for a unit that does not say its name. */
+	readonly file: string;
+	readonly rows: ReadTable<OrderRow>;
+}
+
+interface Part {
+	readonly file: string;
+	readonly row: GoodRow<OrderRow>;
+}
+
+const inMeasure = "in the item's measure";
+const sum = total("sum", "Of all units", inMeasure);
+
+const packsOfNeed = calculation<{ need: number; packSize: number }, number>({
+	key: "combined_packs",
+	label: "Packs to order",
+	unit: "packs",
+	formula: "Needs of the units that are short, added up ÷ pack size.",
+	source: sources.periodicReview,
+	rounding: "Up to whole packs, once for all units together.",
+	inputs: {
+		need: { label: "Needed", unit: inMeasure, min: 0 },
+		packSize: { label: "Pack size", unit: inMeasure, min: 1e-9 },
+	},
+	example: { inputs: { need: 150, packSize: 100 }, result: 2, within: 0 },
+	compute: ({ need, packSize }) => packsFor(need, packSize),
+});
+
+const packs = { label: "Packs to order", unit: "packs" };
+const quantity = countTimes("combined_quantity", "Quantity to order", inMeasure, packs, {
+	label: "Pack size",
+	unit: inMeasure,
+});
+const cost = countTimes("combined_cost", "Cost", "currency", packs, {
+	label: "Price of a pack",
+	unit: "currency",
+});
+
+/** Several units' order files as one list; the same item in another measure is a row of its own. */
+export function combineOrders(orders: readonly UnitOrder[]): ComputedTable {
+	const groups = new Map<string, Part[]>();
+	for (const { file, rows } of orders)
+		for (const row of rows.rows) {
+			const key = JSON.stringify([row.value.item, row.value.measure]);
+			const group = groups.get(key);
+			if (group) group.push({ file, row });
+			else groups.set(key, [{ file, row }]);
+		}
+	return { sheet: combinedOrderSheet, rows: [...groups.values()].map(rowOf) };
+}
+
+/** What a unit is short of; a unit with more than enough is short of nothing. */
+export function needOf({ target_stock, usable, on_order }: OrderRow): number {
+	return Math.max(0, (target_stock ?? 0) - (usable ?? 0) - (on_order ?? 0));
+}
+
+function rowOf(parts: readonly Part[]): ComputedRow {
+	const { item, measure } = (parts[0] as Part).row.value;
+	const need = added(parts, "target_stock", needOf);
+	const packSize = packSizeOf(parts);
+	const ordered = derive(packsOfNeed, { need, packSize });
+	const price = parts.flatMap(({ row }) => priceOf(row.value))[0];
+	const short = parts.filter(({ row }) => needOf(row.value) > 0);
+	return {
+		item: nameFigure("Item", item),
+		measure: nameFigure("Measure", measure),
+		usable: added(parts, "usable"),
+		on_order: added(parts, "on_order"),
+		use_expected: added(parts, "use_expected"),
+		target_stock: added(parts, "target_stock"),
+		need,
+		order_packs: ordered,
+		order_quantity: derive(quantity, { count: ordered, each: packSize }),
+		cost:
+			price === undefined
+				? nameFigure("Cost", "")
+				: derive(cost, { count: ordered, each: nameFigure("Price of a pack", price) }),
+		run_out_on: nameFigure("First runs out on", earliest(parts, "run_out_on")),
+		order_by: nameFigure("Order by", earliest(parts, "order_by")),
+		units: nameFigure("Units", new Set(parts.map(nameOf)).size),
+		split: nameFigure(
+			"Split",
+			short
+				.map((part) => `${nameOf(part)}: ${Number(needOf(part.row.value).toFixed(3))}`)
+				.join("; "),
+		),
+		remark: nameFigure("Remark", remarkOf(parts)),
+	};
+}
+
+function nameOf({ file, row }: Part): string {
+	return row.value.unit_name || file;
+}
+
+function added(
+	parts: readonly Part[],
+	column: "usable" | "on_order" | "use_expected" | "target_stock",
+	of: (row: OrderRow) => number = (row) => row[column] ?? 0,
+): Figure {
+	const figures = parts.map(({ file, row }): [string, Figure] => [
+		`${file} ${row.line}`,
+		typedFigure(orderSheet.columns[column].label, inMeasure, of(row.value), {
+			file,
+			line: row.line,
+			column,
+		}),
+	]);
+	return derive(sum, { parts: gather("Units", inMeasure, Object.fromEntries(figures)) });
+}
+
+/** The pack's size: as stated, else what the packs ordered come to. */
+function sizeOf({ pack_size, order_packs, order_quantity }: OrderRow): number[] {
+	if (pack_size) return [pack_size];
+	return order_packs && order_quantity ? [order_quantity / order_packs] : [];
+}
+
+function priceOf({ pack_price, cost: paid, order_packs }: OrderRow): number[] {
+	if (pack_price !== null) return [pack_price];
+	return paid !== null && order_packs ? [paid / order_packs] : [];
+}
+
+/** The largest pack that any unit names; where none does, there is nothing to round to. */
+function packSizeOf(parts: readonly Part[]): Figure {
+	const sizes = parts.flatMap(({ row }) => sizeOf(row.value));
+	const { file, row } = parts[0] as Part;
+	const place = { file, line: row.line, column: "pack_size" };
+	if (sizes.length > 0) return typedFigure("Pack size", inMeasure, Math.max(...sizes), place);
+	if (parts.every((part) => needOf(part.row.value) === 0))
+		return typedFigure("Pack size", inMeasure, 1, place);
+	return refusedFigure(
+		"Pack size",
+		inMeasure,
+		place,
+		problem(place, {
+			code: "no-pack-size",
+			received: "",
+			allowed: "a pack size, or packs and the quantity they come to",
+			message: `No unit's file says how much of ${row.value.item} is in a pack, so packs cannot be counted.`,
+		}),
+	);
+}
+
+function earliest(parts: readonly Part[], column: "run_out_on" | "order_by"): string {
+	return (
+		parts
+			.map(({ row }) => row.value[column])
+			.filter(Boolean)
+			.sort()[0] ?? ""
+	);
+}
+
+function remarkOf(parts: readonly Part[]): string {
+	const sizes = new Set(parts.flatMap(({ row }) => sizeOf(row.value)));
+	const said =
+		sizes.size > 1
+			? [`The units name packs of ${[...sizes].join(", ")}; the largest is used.`]
+			: [];
+	const urgent = parts.filter(({ row }) => row.value.emergency === "yes").map(nameOf);
+	if (urgent.length > 0) said.push(`Runs out before an order can arrive: ${urgent.join(", ")}.`);
+	return said.join(" ");
+}

@@ -1,0 +1,59 @@
+import { advice, type Problem } from "../core/problem.ts";
+import { readTable } from "../core/read/readTable.ts";
+import { orderSheet } from "../core/sheets/order.ts";
+import type { UnitOrder } from "../core/stock/combineOrders.ts";
+import { readCsv } from "./csv.ts";
+import { decode } from "./decode.ts";
+import type { NamedBytes } from "./unzip.ts";
+
+export interface ReadOrders {
+	readonly orders: readonly UnitOrder[];
+	readonly problems: readonly Problem[];
+}
+
+/** Reads one unit's order file; a file that is none is a problem and gives no rows. */
+export function readOrder({ name, bytes }: NamedBytes): {
+	readonly order: UnitOrder | undefined;
+	readonly problems: readonly Problem[];
+} {
+	const decoded = decode(name, bytes);
+	if (!decoded.ok) return { order: undefined, problems: [decoded.problem] };
+	const { table, problems } = readCsv(name, decoded.text);
+	const rows = readTable({ ...orderSheet, file: name }, table);
+	return {
+		order: { file: name, rows },
+		problems: [...problems, ...rows.problems, ...rows.badRows.flatMap((row) => row.problems)],
+	};
+}
+
+/** Reads several units' order files; the same bytes given twice are counted once and named. */
+export function readOrders(files: readonly NamedBytes[]): ReadOrders {
+	const orders: UnitOrder[] = [];
+	const problems: Problem[] = [];
+	const seen = new Map<string, string>();
+	for (const file of files) {
+		const content = new TextDecoder().decode(file.bytes);
+		const earlier = seen.get(content);
+		if (earlier !== undefined) {
+			problems.push(twice(file.name, earlier));
+			continue;
+		}
+		seen.set(content, file.name);
+		const read = readOrder(file);
+		problems.push(...read.problems);
+		if (read.order) orders.push(read.order);
+	}
+	return { orders, problems };
+}
+
+function twice(file: string, earlier: string): Problem {
+	return advice(
+		{ file, line: null, column: "" },
+		{
+			code: "same-order-twice",
+			received: file,
+			allowed: "each unit's order once",
+			message: `${file} says the same as ${earlier}, letter by letter; it is counted once.`,
+		},
+	);
+}

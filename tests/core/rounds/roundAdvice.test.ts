@@ -1,0 +1,107 @@
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../src/core/plan.ts";
+import { codesOf, problemCodes, rowsOf } from "../planCells.ts";
+import { smallUnit, unitWith } from "../smallUnit.ts";
+
+const problemsOf = (code: string, ...of: Parameters<typeof unitWith>) =>
+	plan(unitWith(...of)).problems.filter((p) => p.code === code);
+const rounds = (...starts: string[]) => ({ "rounds.csv": ["start,label", ...starts].join("\n") });
+
+test("rounds that fit need no advice", () => {
+	expect(problemCodes(plan(unitWith({ heat_kw: 3 })))).toEqual([]);
+});
+
+describe("a round longer than the gap to the next", () => {
+	// Two kits are set aside after the long gap: 20 + 2 × 50 + 20 + 20 = 160 minutes; 90 to the next.
+	const tight = rounds("07:00,early", "08:30,late");
+
+	test("is named once, with the minutes it needs and has", () => {
+		expect(problemsOf("round-too-long", {}, tight)).toEqual([
+			{
+				weight: "error",
+				code: "round-too-long",
+				file: "rounds.csv",
+				line: 2,
+				column: "start",
+				received: "160 minutes",
+				allowed: "at most 90 minutes",
+				message:
+					"early at 07:00 needs 160 minutes with the kits set aside for it, and has 90 until the next round begins.",
+			},
+		]);
+		expect(plan(unitWith({}, tight)).made).toBe(false);
+	});
+
+	test.each([
+		[1, "at least 4", "With 4 people the round would take 85 minutes and end in time."],
+		[3, "at least 4", "With 4 people the round would take 85 minutes and end in time."],
+	])("with %d people it is said how many would do", (people, allowed, message) => {
+		expect(problemsOf("too-few-hands", { workers_per_round: people }, tight)).toMatchObject([
+			{ file: "unit.csv", column: "workers_per_round", received: `${people} in a round`, allowed, message },
+		]);
+	});
+
+	test("with as many people as that it fits", () => {
+		expect(problemCodes(plan(unitWith({ workers_per_round: 4, heat_kw: 3 }, tight)))).toEqual([]);
+	});
+
+	test("or that no number would do", () => {
+		expect(problemsOf("too-few-hands", {}, rounds("07:00,early", "07:30,late"))).toMatchObject([
+			{ allowed: "fewer kits, or a longer gap between rounds", message: expect.stringMatching(/^No number/) },
+		]);
+	});
+
+	test("a round just as long as its gap fits", () => {
+		expect(plan(unitWith({}, rounds("07:00,early", "09:40,late"))).made).toBe(true);
+		expect(plan(unitWith({}, rounds("07:00,early", "09:39,late"))).made).toBe(false);
+	});
+
+	test("with a descaling it may be too long although the plan stands", () => {
+		// 160 of 180 minutes; 30 more for bath and rinse.
+		const made = plan(
+			unitWith(
+				{ descale_every_rounds: 1, descale_minutes: 20, descale_rinse_minutes: 10 },
+				rounds("07:00,early", "10:00,late"),
+			),
+		);
+		expect(made.made).toBe(true);
+		expect(made.problems.find((p) => p.code === "round-too-long")?.received).toBe("190 minutes");
+		const refused = rowsOf(made, "run-sheet.csv").filter((row) => !row.starts?.outcome.ok);
+		expect(refused.length).toBeGreaterThan(0);
+		for (const row of refused) expect(codesOf(row.starts)).toEqual(["round-too-long"]);
+	});
+});
+
+describe("a round that ends after midnight", () => {
+	test("is spoken of once, whatever the days", () => {
+		expect(problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:30,late"))).toEqual([
+			expect.objectContaining({
+				weight: "advice",
+				file: "rounds.csv",
+				line: 3,
+				received: "22:30",
+				message:
+					"late at 22:30 ends after midnight, at 00:20; it belongs to the day it starts on. See who is on duty.",
+			}),
+		]);
+	});
+
+	test("at midnight sharp it is still that day", () => {
+		expect(problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:10,"))).toEqual([]);
+		expect(
+			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:11,")),
+		).toHaveLength(1);
+	});
+});
+
+describe("a soak that is too short", () => {
+	const steps = (line: string) =>
+		problemCodes(plan(smallUnit({ "steps.csv": `step,basis,minutes,hands_on\n${line}` })));
+	test.each([
+		["20 minutes by load", "soak,load,20,no", false],
+		["19 minutes by load", "soak,load,19,no", true],
+		["20 minutes, but not by load", "soak,round,20,no", true],
+	])("%s", (_what, line, advised) => {
+		expect(steps(line).includes("short-soak")).toBe(advised);
+	});
+});

@@ -1,0 +1,96 @@
+import { describe, expect, test } from "vitest";
+import {
+	DESCALE_STEP,
+	firstRinse,
+	loadsOf,
+	type PlannedRound,
+	RINSE_STEP,
+	timedSteps,
+} from "../../../src/core/rounds/timedSteps.ts";
+import type { StepsRow } from "../../../src/core/sheets/steps.ts";
+
+const step = (
+	name: string,
+	basis: StepsRow["basis"],
+	minutes: number,
+	hands_on: "yes" | "no" = "yes",
+): StepsRow => ({ step: name, basis, minutes, hands_on });
+const list = [
+	step("prepare", "round", 20),
+	step("wash", "kit", 50),
+	step("soak", "load", 20, "no"),
+	step("rinse", "load", 5),
+	step("store", "round", 10),
+];
+const round: PlannedRound = { start: 420, kits: 1, workers: 1, kitsInLoad: 3, descale: null };
+const timesOf = (steps: readonly StepsRow[], change: Partial<PlannedRound>) =>
+	timedSteps(steps, { ...round, ...change }).map((s) => [s.step, s.startsAt, s.endsAt, s.kits]);
+
+test("one kit: one load, one step after the other", () => {
+	expect(timesOf(list, {})).toEqual([
+		["prepare", 420, 440, 1],
+		["wash", 440, 490, 1],
+		["soak", 490, 510, 1],
+		["rinse", 510, 515, 1],
+		["store", 515, 525, 1],
+	]);
+});
+
+test("five kits, two people: work by the kit is shared, loads are gone through in turn", () => {
+	expect(timesOf(list, { kits: 5, workers: 2 })).toEqual([
+		["prepare", 420, 440, 5],
+		["wash", 440, 565, 5],
+		["soak (load 1 of 2)", 565, 585, 3],
+		["rinse (load 1 of 2)", 585, 590, 3],
+		["soak (load 2 of 2)", 590, 610, 2],
+		["rinse (load 2 of 2)", 610, 615, 2],
+		["store", 615, 625, 5],
+	]);
+});
+
+test("more people than kits share a kit's work, not a round's or a load's", () => {
+	expect(timedSteps(list, { ...round, workers: 5 }).at(-1)?.endsAt).toBe(420 + 20 + 10 + 25 + 10);
+});
+
+test.each([
+	[3, 3, 1],
+	[4, 3, 2],
+	[6, 3, 2],
+	[7, 3, 3],
+	[4, 1, 4],
+])("%d kits, %d in a soak: %d loads", (kits, kitsInLoad, loads) => {
+	const timed = timedSteps(list, { ...round, kits, kitsInLoad });
+	expect(loadsOf(timed)).toBe(loads);
+	expect(timed.filter((s) => s.step.startsWith("soak"))).toHaveLength(loads);
+});
+
+describe("the first rinse", () => {
+	test.each([
+		["ends the first load's soak", list, 4, 420 + 20 + 200 + 20],
+		["is the end of the round where nothing goes by load", [step("all", "round", 45)], 4, 465],
+	])("%s", (_what, steps, kits, minute) => {
+		expect(firstRinse(timedSteps(steps, { ...round, kits }))).toBe(minute);
+	});
+
+	test("there is none without steps", () => {
+		expect(firstRinse([])).toBeUndefined();
+		expect(loadsOf([])).toBe(0);
+	});
+});
+
+test("descaling comes before the soak, and its rinse at once after it", () => {
+	const descale = { minutes: 10, rinseMinutes: 5 };
+	expect(timesOf(list, { kits: 4, descale })).toEqual([
+		["prepare", 420, 440, 4],
+		["wash", 440, 640, 4],
+		[DESCALE_STEP, 640, 650, 4],
+		[RINSE_STEP, 650, 655, 4],
+		["soak (load 1 of 2)", 655, 675, 3],
+		["rinse (load 1 of 2)", 675, 680, 3],
+		["soak (load 2 of 2)", 680, 700, 1],
+		["rinse (load 2 of 2)", 700, 705, 1],
+		["store", 705, 715, 4],
+	]);
+	const [bath, rinse] = timedSteps(list, { ...round, descale }).filter((s) => s.load === 0).slice(2);
+	expect([bath?.handsOn, rinse?.handsOn]).toEqual(["no", "yes"]);
+});
