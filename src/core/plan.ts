@@ -1,4 +1,5 @@
 import type { ComputedTable } from "./computedTable.ts";
+import { registerAdvice } from "./forecast/registerAdvice.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
 import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { answer, type Outcome, problemsOf } from "./outcome.ts";
@@ -46,6 +47,7 @@ export function plan(workbook: Workbook): Plan {
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),
 			...waterAdvice(unit),
+			...registerAdvice(read, unit.register, first),
 		]),
 		made: made.needed.every((table) => unanswered(table).length === 0),
 	};

@@ -52,6 +52,19 @@ export const sources = {
 		place: "textbook result; numbers recomputed in the tests",
 		mark: "derived",
 	},
+	discounted: {
+		title: "Harvey and Fernandes, Journal of Business and Economic Statistics 7(4):407-417",
+		place: "1989; recursions as in Handbook of Discrete-Valued Time Series ch. 11, pp. 250-251",
+		url: "https://www.rdocumentation.org/packages/pgam/versions/0.4.17/topics/pgam.filter",
+		mark: "seen",
+	},
+	weekdays: {
+		title: "Barra et al., Tidsskrift for Den norske legeforening 135(23-24)",
+		place: "2015, abstract: Tuesday 7.5 % above Sunday; the drawing towards 1 is an estimate",
+		mark: "seen",
+		disagreement:
+			"Where births are planned, weekends are 20 to 35 % lower (USA): learned from the unit's own days.",
+	},
 	palm: {
 		title: "Feeney and Sherbrooke, Management Science 12(5):391 (Palm's theorem, base stock)",
 		place: "1966, abstract",

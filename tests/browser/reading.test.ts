@@ -36,7 +36,7 @@ describe("reading", { timeout: 90_000 }, () => {
 		await workbook.page.evaluate(axe);
 		for (const sheet of await workbook.sheets()) {
 			await workbook.goTo(sheet);
-			await workbook.click(0, 1);
+			if (await workbook.page.locator(".grid td").count()) await workbook.click(0, 1);
 			expect(await violations(workbook), sheet).toEqual([]);
 		}
 		await workbook.close();

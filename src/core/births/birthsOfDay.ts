@@ -1,12 +1,47 @@
-import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import {
+	calculation,
+	derive,
+	type Figure,
+	nameFigure,
+	refusedFigure,
+	typedFigure,
+} from "../calculation.ts";
+import { type DayAhead, dayAhead, type Forecast } from "../forecast/forecast.ts";
+import { partOf } from "../partOf.ts";
 import type { ReadTable } from "../read/readTable.ts";
 import { type BirthsRow, birthsSheet } from "../sheets/births.ts";
+import { sources } from "../sources.ts";
 import type { IsoDate } from "../values/date.ts";
 
 const { label, unit } = birthsSheet.columns.births;
 
+/** Mean births of a day and, where they are forecast, how sure the forecast is. */
+export interface BirthsOfDay {
+	readonly mean: Figure<number>;
+	/** Size of the negative binomial; undefined where births are Poisson. */
+	readonly size: Figure<number> | undefined;
+}
+
+const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
+	key: "births_ahead",
+	label: "Births expected, forecast",
+	unit: "births",
+	formula:
+		"Level of the register × factor of the weekday. The level stays; it is known less the further ahead.",
+	source: sources.discounted,
+	inputs: {
+		forecast: { label: "Forecast from the register", unit: "births/day" },
+		date: { label: "Date", unit: "" },
+	},
+	compute: ({ forecast, date }) => dayAhead(forecast, date),
+});
+
+const meanAhead = partOf<DayAhead, "mean">(ahead, "mean", "Births expected, forecast", "births");
+const sizeAhead = partOf<DayAhead, "size">(ahead, "size", "How sure the forecast is", "size");
+
 /**
- * Mean births on a day: the unit's own figure for it, else births a day from the settings.
+ * Mean births on a day: the unit's own figure for it, else the forecast from the
+ * register, else births a day from the settings.
  *
  * A row that cannot be read leaves its day without a figure; where even the date
  * cannot be read no day is touched, and the problem stands in the list.
@@ -14,14 +49,21 @@ const { label, unit } = birthsSheet.columns.births;
 export function birthsOfDay(
 	date: IsoDate,
 	table: ReadTable<BirthsRow>,
-	birthsPerDay: Figure<number | null>,
-): Figure<number> {
+	forecast: Figure<Forecast> | undefined,
+	birthsPerDay: Figure<number>,
+): BirthsOfDay {
 	const place = { file: birthsSheet.file, line: null, column: "births" };
 	const refused = table.badRows.filter((row) => row.value.date === date);
-	if (refused.length > 0)
-		return refusedFigure(label, unit, place, ...refused.flatMap((row) => row.problems));
+	if (refused.length > 0) {
+		const problems = refused.flatMap((row) => row.problems);
+		return { mean: refusedFigure(label, unit, place, ...problems), size: undefined };
+	}
 	const row = table.rows.find((r) => r.value.date === date);
-	if (row && row.value.births !== null)
-		return typedFigure(label, unit, row.value.births, { ...place, line: row.line });
-	return birthsPerDay as Figure<number>;
+	if (row && row.value.births !== null) {
+		const own = typedFigure(label, unit, row.value.births, { ...place, line: row.line });
+		return { mean: own, size: undefined };
+	}
+	if (!forecast) return { mean: birthsPerDay, size: undefined };
+	const whole = derive(ahead, { forecast, date: nameFigure("Date", date) });
+	return { mean: derive(meanAhead, { whole }), size: derive(sizeAhead, { whole }) };
 }

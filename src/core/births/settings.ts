@@ -1,5 +1,6 @@
 import { typed } from "../column.ts";
 import { commonPractice, definition } from "../sources.ts";
+import { yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
 import { name } from "../values/text.ts";
@@ -36,6 +37,14 @@ export const planSettings = {
 		decimals: 2,
 		help: "0.95: what is set aside is enough in at least 95 of 100 such days or weeks.",
 		source: definition,
+	}),
+	births_from_register: typed({
+		label: "Forecast births from the register",
+		unit: "",
+		value: yesNo(),
+		fallback: "yes",
+		help: "yes: days without a figure of their own take the forecast; no: they take births a day.",
+		added: true,
 	}),
 	births_per_day: typed({
 		label: "Births a day",

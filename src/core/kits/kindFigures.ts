@@ -16,8 +16,10 @@ export interface KindFigures {
 }
 
 /** The kinds that the unit plans for apart; a single nameless one where no uses by kind are given. */
+/** @param usesPer100Births where all kits are alike */
 export function kindFigures(
 	read: ReadWorkbook,
+	usesPer100Births: Figure,
 	mayServe: (kit: KitsRow) => boolean,
 ): KindFigures[] {
 	const { kindUse, kits, kinds } = read.tables;
@@ -32,7 +34,7 @@ export function kindFigures(
 		return [
 			{
 				name: "",
-				usesPer100Births: read.settings.kits_used_per_100_births,
+				usesPer100Births,
 				kitsInService: inService(() => true),
 				piecesInKit: piecesOfKinds(kits, kinds, () => true),
 			},

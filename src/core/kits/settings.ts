@@ -1,5 +1,6 @@
 import { typed } from "../column.ts";
-import { commonPractice, sources } from "../sources.ts";
+import { commonPractice, estimate, sources } from "../sources.ts";
+import { yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 
 export const kitSettings = {
@@ -11,6 +12,23 @@ export const kitSettings = {
 		decimals: 1,
 		help: "Enter 100 where every kit laid out for a birth is reprocessed, used or not.",
 		source: sources.enBirth,
+	}),
+	kit_share_from_register: typed({
+		label: "Learn kits used from the register",
+		unit: "",
+		value: yesNo(),
+		fallback: "no",
+		help: "yes: start from the figure above and learn from the days on which births and kits used are both recorded.",
+		added: true,
+	}),
+	kit_share_prior_births: typed({
+		label: "Births the starting share counts for",
+		unit: "births",
+		value: number({ min: 0, max: 100_000 }),
+		fallback: 100,
+		help: "The figure above weighs as much as this many recorded births.",
+		source: estimate,
+		added: true,
 	}),
 	delivery_beds: typed({
 		label: "Delivery beds",

@@ -40,9 +40,9 @@ function meanOutOfReach(reprocessing: Reprocessing, minute: number): number {
 	return uses.between(done ?? lastBefore(starts, turnaround, minute), minute);
 }
 
-/** The rounds of the day before the plan are like those of its first day. */
+/** The rounds of the two days before the plan are like those of its first day. */
 function lastBefore(starts: readonly number[], turnaround: number, minute: number): number {
 	const firstDay = starts.filter((start) => start < MINUTES_PER_DAY);
-	const earlier = firstDay.map((start) => start - MINUTES_PER_DAY);
+	const earlier = [2, 1].flatMap((days) => firstDay.map((start) => start - days * MINUTES_PER_DAY));
 	return earlier.filter((start) => start + turnaround <= minute).at(-1) ?? earlier[0] ?? 0;
 }

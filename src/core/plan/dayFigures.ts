@@ -31,6 +31,8 @@ export interface KindOfDay {
 export interface DayDemand {
 	readonly date: IsoDate;
 	readonly births: Figure;
+	/** How sure a forecast of the births is; undefined where they are Poisson. */
+	readonly birthSize: Figure | undefined;
 	/** Each kind of kit apart, in the order of the unit's kinds. */
 	readonly kinds: readonly KindOfDay[];
 	readonly rounds: Figure<RoundsOfDay>;
@@ -53,9 +55,11 @@ export interface DayFigures extends DayDemand {
 export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDemand[] {
 	const days: DayDemand[] = [];
 	for (const date of dates) {
-		const births = birthsOfDay(date, unit.read.tables.births, unit.read.settings.births_per_day);
+		const { births: own } = unit.read.tables;
+		const { births_per_day } = unit.read.settings;
+		const { mean: births, size: birthSize } = birthsOfDay(date, own, unit.forecast, births_per_day);
 		const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
-		days.push({ date, births, kinds, rounds: roundsOfKinds(unit, kinds, days.at(-1)) });
+		days.push({ date, births, birthSize, kinds, rounds: roundsOfKinds(unit, kinds, days.at(-1)) });
 	}
 	return days;
 }

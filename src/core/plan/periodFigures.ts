@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, gather } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poissonCount, setAsideOf } from "../counts/measures.ts";
+import { mixedCount } from "../counts/mixedCount.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
@@ -11,18 +12,21 @@ import type { DayFigures } from "./dayFigures.ts";
 import type { CountFigures, Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
-const births = poissonMeasure("births", "Births", "births");
-const kitsUsed = poissonMeasure("kits_used", "Kits used", "kits");
-const kitsExpired = poissonMeasure("kits_expired", "Kits gone out of date", "kits");
-const kitsToReprocess = poissonMeasure("kits_to_reprocess", "Kits to reprocess", "kits");
+const births = countMeasure("births", "Births", "births");
+const kitsUsed = countMeasure("kits_used", "Kits used", "kits");
+const kitsExpired = countMeasure("kits_expired", "Kits gone out of date", "kits");
+const kitsToReprocess = countMeasure("kits_to_reprocess", "Kits to reprocess", "kits");
 
-/** The calculations of a measure whose counts are Poisson, with its mean given day by day. */
-function poissonMeasure(key: string, label: string, unit: string) {
+type CountMeasure = ReturnType<typeof countMeasure>;
+
+/** The calculations of something counted, with its mean given day by day. */
+function countMeasure(key: string, label: string, unit: string) {
 	return {
 		label,
 		unit,
 		total: total(`${key}_expected`, `${label}, expected`, unit),
-		counts: poissonCount(label, unit, sources.thinning),
+		poisson: poissonCount(label, unit, sources.thinning),
+		mixed: mixedCount(label, unit),
 		setAside: setAsideOf(`${key}_set_aside`, label, unit),
 	};
 }
@@ -30,16 +34,13 @@ function poissonMeasure(key: string, label: string, unit: string) {
 /** The counts of a single day. */
 export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 	const confidence = unit.read.settings.plan_confidence;
-	const of = (measure: ReturnType<typeof poissonMeasure>, expected: Figure): Pair => ({
-		expected,
-		setAside: derive(measure.setAside, {
-			counts: derive(measure.counts, { mean: expected }),
-			confidence,
-		}),
-	});
+	const of = (measure: CountMeasure, expected: Figure): Pair => {
+		const counts = derive(measure.poisson, { mean: expected });
+		return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
+	};
 	return {
-		births: of(births, day.births),
-		kitsUsed: of(kitsUsed, day.kitUses),
+		births: birthsOver(births, [day], (each) => each.births, confidence),
+		kitsUsed: birthsOver(kitsUsed, [day], (each) => each.kitUses, confidence),
 		kitsExpired: of(kitsExpired, day.expiries),
 		kitsToReprocess: of(kitsToReprocess, day.toReprocess),
 		roundCounts: day.roundCounts,
@@ -50,6 +51,37 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 	};
 }
 
+/** Births, or the uses they bring: negative binomial on forecast days, Poisson on the others. */
+function birthsOver(
+	measure: CountMeasure,
+	days: readonly DayFigures[],
+	of: (day: DayFigures) => Figure,
+	confidence: Figure,
+): Pair {
+	const sum = (part: readonly DayFigures[]): Figure =>
+		part.length === 1
+			? of(part[0] as DayFigures)
+			: derive(measure.total, {
+					parts: gather(
+						measure.label,
+						measure.unit,
+						Object.fromEntries(part.map((day) => [day.date, of(day)])),
+					),
+				});
+	const expected = sum(days);
+	const forecast = days.filter((day) => day.birthSize);
+	// The day furthest ahead is known least; its size makes the total no surer than its parts.
+	const size = forecast.at(-1)?.birthSize;
+	const counts = size
+		? derive(measure.mixed, {
+				poissonMean: sum(days.filter((day) => !day.birthSize)),
+				forecastMean: sum(forecast),
+				size,
+			})
+		: derive(measure.poisson, { mean: expected });
+	return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
+}
+
 /**
  * The counts of the whole plan. A total of Poisson counts is Poisson; rounds, loads
  * and preparations of the days are added up exactly. The days' set-asides are not used.
@@ -58,19 +90,16 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 	const confidence = unit.read.settings.plan_confidence;
 	const byDate = <T>(label: string, figureUnit: string, figureOf: (day: DayFigures) => Figure<T>) =>
 		gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, figureOf(day)])));
-	const poisson = (
-		measure: ReturnType<typeof poissonMeasure>,
-		of: (day: DayFigures) => Figure,
-	): Pair => {
+	const poisson = (measure: CountMeasure, of: (day: DayFigures) => Figure): Pair => {
 		const expected = derive(measure.total, { parts: byDate(measure.label, measure.unit, of) });
-		const counts = derive(measure.counts, { mean: expected });
+		const counts = derive(measure.poisson, { mean: expected });
 		return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
 	};
 	const added = (label: string, figureUnit: string, of: (day: DayFigures) => Figure<Counts>) =>
 		derive(addedUp, { counts: byDate(label, figureUnit, of) });
 	return {
-		births: poisson(births, (day) => day.births),
-		kitsUsed: poisson(kitsUsed, (day) => day.kitUses),
+		births: birthsOver(births, days, (day) => day.births, confidence),
+		kitsUsed: birthsOver(kitsUsed, days, (day) => day.kitUses, confidence),
 		kitsExpired: poisson(kitsExpired, (day) => day.expiries),
 		kitsToReprocess: poisson(kitsToReprocess, (day) => day.toReprocess),
 		roundCounts: added("Rounds that run", "rounds", (day) => day.roundCounts),

@@ -11,6 +11,7 @@ import { boilingTable } from "./tables/boilingTable.ts";
 import { costsTable } from "./tables/costsTable.ts";
 import { dayCoverTable } from "./tables/dayCoverTable.ts";
 import { dayPlanTable } from "./tables/dayPlanTable.ts";
+import { forecastTable } from "./tables/forecastTable.ts";
 import { kitCoverTable } from "./tables/kitCoverTable.ts";
 import { kitRegisterTable } from "./tables/kitRegisterTable.ts";
 import { leversTable } from "./tables/leversTable.ts";
@@ -19,6 +20,7 @@ import { mixingTable } from "./tables/mixingTable.ts";
 import { orderTable } from "./tables/orderTable.ts";
 import { productCompareTable } from "./tables/productCompareTable.ts";
 import { runSheetTable } from "./tables/runSheetTable.ts";
+import { scorecardTable } from "./tables/scorecardTable.ts";
 import { stockAheadTable } from "./tables/stockAheadTable.ts";
 import { stockTable } from "./tables/stockTable.ts";
 import { strengthTable } from "./tables/strengthTable.ts";
@@ -71,6 +73,8 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 		],
 		compared: [mixingTable(unit, cover, firstDay)],
 		views: [
+			forecastTable(days),
+			scorecardTable(unit.register),
 			dayCoverTable(cover, days),
 			leversTable(unit, dates),
 			runSheetTable(unit, rounds),

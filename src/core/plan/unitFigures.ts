@@ -7,8 +7,15 @@ import {
 	productFigures,
 	productInUse,
 } from "../chlorine/productFigures.ts";
+import type { Forecast } from "../forecast/forecast.ts";
+import {
+	type RegisterFigures,
+	registerFigures,
+	usableForecast,
+} from "../forecast/registerFigures.ts";
 import { type KindFigures, kindFigures } from "../kits/kindFigures.ts";
 import { type KitReadiness, readiness } from "../kits/readiness.ts";
+import { valueIn } from "../outcome.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
@@ -26,6 +33,10 @@ export interface UnitFigures {
 	readonly timetable: Timetable;
 	readonly hourShares: Figure<HourShares>;
 	readonly steps: Figure<readonly StepsRow[]>;
+	/** What the register of births teaches. */
+	readonly register: RegisterFigures;
+	/** Undefined where there is none or none is wanted. */
+	readonly forecast: Figure<Forecast> | undefined;
 	/** How each kit of the register stands on the first day. */
 	readonly readiness: readonly KitReadiness[];
 	readonly kinds: readonly KindFigures[];
@@ -49,7 +60,10 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const inUse = productInUse(read, products);
 	const kits = readiness(read, firstDay, lastDay);
 	const serving = new Set(kits.filter((kit) => kit.serves).map((kit) => kit.kit.value.kit));
-	const kinds = kindFigures(read, (kit) => serving.has(kit.kit));
+	const register = registerFigures(read, firstDay);
+	const learned = valueIn(settings.kit_share_from_register) === "yes";
+	const share = learned ? register.kitShare : settings.kits_used_per_100_births;
+	const kinds = kindFigures(read, share, (kit) => serving.has(kit.kit));
 	return {
 		read,
 		afterEachUse: reprocessing.outcome.ok && reprocessing.outcome.value === "after_each_use",
@@ -58,6 +72,8 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		steps: listFigure("Steps of a round", "min", tables.steps, (rows) =>
 			rows.map((row) => row.value),
 		),
+		register,
+		forecast: usableForecast(read, register),
 		readiness: kits,
 		kinds,
 		kitsInService: together(kinds, "Kits in service", "kits", (kind) => kind.kitsInService),

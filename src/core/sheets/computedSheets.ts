@@ -3,6 +3,7 @@ import { boilingSheet } from "./boiling.ts";
 import { costsSheet } from "./costs.ts";
 import { dayCoverSheet } from "./dayCover.ts";
 import { dayPlanSheet } from "./dayPlan.ts";
+import { forecastSheet } from "./forecast.ts";
 import { kitCoverSheet } from "./kitCover.ts";
 import { kitRegisterSheet } from "./kitRegister.ts";
 import { leversSheet } from "./levers.ts";
@@ -11,6 +12,7 @@ import { mixingDaysSheet } from "./mixingDays.ts";
 import { orderSheet } from "./order.ts";
 import { productCompareSheet } from "./productCompare.ts";
 import { runSheetSheet } from "./runSheet.ts";
+import { scorecardSheet } from "./scorecard.ts";
 import { stockSheet } from "./stock.ts";
 import { stockAheadSheet } from "./stockAhead.ts";
 import { strengthSheet } from "./strength.ts";
@@ -25,6 +27,8 @@ import { weekTotalSheet } from "./weekTotal.ts";
 export const computedSheets: readonly Sheet[] = [
 	dayPlanSheet,
 	weekTotalSheet,
+	forecastSheet,
+	scorecardSheet,
 	kitCoverSheet,
 	dayCoverSheet,
 	leversSheet,

@@ -1,5 +1,9 @@
 import type Handsontable from "handsontable";
 
+/** Padding of the field, as the style sheet has it. */
+const SIDES_PX = 16;
+const ENDS_PX = 12;
+
 type TextEditor = typeof Handsontable.editors.TextEditor;
 
 /** The text field of a cell, with a name for screen readers from its first moment on. */
@@ -8,6 +12,15 @@ export function cellEditor(Base: TextEditor): TextEditor {
 		override createElements(): void {
 			super.createElements();
 			this.TEXTAREA.setAttribute("aria-label", "Text of the cell");
+		}
+
+		/** The field fills its cell exactly; a longer text scrolls inside it. */
+		override refreshDimensions(): void {
+			super.refreshDimensions();
+			if (!this.TD) return;
+			const { style } = this.TEXTAREA;
+			style.width = style.minWidth = style.maxWidth = `${this.TD.clientWidth - SIDES_PX}px`;
+			style.height = style.minHeight = style.maxHeight = `${this.TD.clientHeight - ENDS_PX}px`;
 		}
 	};
 }

@@ -25,7 +25,7 @@ export function coverPicture(
 	const lastKits = Math.max(...points.map((point) => point.kits));
 	const top = Math.max(1000, target);
 	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
-	return plot({
+	const picture = plot({
 		width,
 		height: 280,
 		marginLeft: 64,
@@ -88,4 +88,7 @@ export function coverPicture(
 			}),
 		],
 	}) as SVGElement;
+	// The picture speaks as a whole; names on its inner parts would only be noise.
+	for (const part of picture.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
+	return picture;
 }

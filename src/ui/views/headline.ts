@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import type { Problem } from "../../core/problem.ts";
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
 import { kitCoverSheet } from "../../core/sheets/kitCover.ts";
 import { mixingSheet } from "../../core/sheets/mixing.ts";
@@ -32,15 +33,22 @@ function rowsOf(state: State, file: string): readonly ComputedRow[] {
 
 function weekHeadline(state: State): string {
 	const period = daysOf(state).length === 7 ? "This week" : "This plan";
-	const error = state.plan.problems.find((problem) => problem.weight === "error");
+	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
 	const first = rowsOf(state, dayPlanSheet.file)[0];
 	const needed = numberIn(first, "kits_needed");
 	const owned = numberIn(first, "kits_in_service");
-	if (!state.plan.made && error) return `${period} waits for one thing: ${error.message}`;
+	if (!state.plan.made && errors[0]) return waitingHeadline(period, errors[0], errors.length);
 	if (needed === undefined || owned === undefined) return `${period} waits for its numbers`;
 	return owned >= needed
 		? `${kits(needed)} ${needed === 1 ? "is" : "are"} enough; this unit has ${owned} in service`
 		: `${kits(needed)} ${needed === 1 ? "is" : "are"} needed; this unit has only ${owned} in service`;
+}
+
+/** The first problem by its first words; the list under the plan has every one in full. */
+function waitingHeadline(period: string, { message }: Problem, count: number): string {
+	const [first = message] = message.split("; ");
+	const things = count === 1 ? "one thing" : `${count} things, first`;
+	return `${period} waits for ${things}: ${first}`;
 }
 
 /** For each kind of kit, the row of the cover table that is the first to be enough. */

@@ -9,7 +9,7 @@ import { entryPane } from "../explain/entryPane.ts";
 import { whyPane } from "../explain/whyPane.ts";
 import { saveSheet } from "../files/saveWorkbook.ts";
 import type { Grid } from "../grid/grid.ts";
-import type { CellText, GridModel } from "../grid/gridModel.ts";
+import type { CellText, GridCell, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/handsontableGrid.ts";
 import { semanticTable } from "../grid/semanticTable.ts";
 import { cautionList } from "./cautions.ts";
@@ -108,6 +108,9 @@ export class SheetView {
 		if (!model) {
 			this.#grid?.destroy();
 			this.#grid = undefined;
+			this.#host.removeAttribute("style");
+			this.#host.removeAttribute("tabindex");
+			this.#host.removeAttribute("role");
 			fill(this.#host, el("p", { class: "nothing" }, nothingWords(state)));
 			fill(this.#table);
 			return;
@@ -128,10 +131,18 @@ export class SheetView {
 
 	#paintPane(row: number, column: number): void {
 		const cell = this.#model?.cell(row, column);
-		if (cell?.kind === "typed")
-			entryPane(this.#pane, cell, (text) => this.#edit([{ row, column, text }]));
+		if (cell?.kind === "typed") this.#paintEntry(cell, row, column);
 		else if (cell?.figures?.length) whyPane(this.#pane, cell.figures, this.#around.goTo);
 		else this.#emptyPane();
+	}
+
+	/** A typed cell can be filled in here; where the plan says something beneath, that is explained too. */
+	#paintEntry(cell: GridCell, row: number, column: number): void {
+		const entry = el("div", {});
+		const why = el("div", { class: "also" });
+		fill(this.#pane, entry, why);
+		entryPane(entry, cell, (text) => this.#edit([{ row, column, text }]));
+		if (cell.figures?.length) whyPane(why, cell.figures, this.#around.goTo);
 	}
 
 	#emptyPane(): void {

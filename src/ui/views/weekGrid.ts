@@ -14,7 +14,7 @@ import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
 const HEADER_PX = 46;
 const ROW_PX = 46;
 const MEASURE_PX = 190;
-const NARROW_MEASURE_PX = 138;
+const NARROW_MEASURE_PX = 152;
 const NARROW_SCREEN_PX = 640;
 const DAY_PX = 82;
 const TOTAL_PX = 96;
@@ -69,7 +69,7 @@ export function weekGrid(state: State): GridModel {
 				unit,
 				help,
 				allowed: value.allowed,
-				blank: `${computed.text} (forecast or default)`,
+				...(computed.waiting ? {} : { blank: `${computed.text} (forecast or default)` }),
 			},
 		};
 	};

@@ -42,7 +42,8 @@ describe("a round longer than the gap to the next", () => {
 	});
 
 	test("with as many people as that it fits", () => {
-		expect(problemCodes(plan(unitWith({ workers_per_round: 4, heat_kw: 3 }, tight)))).toEqual([]);
+		const made = plan(unitWith({ workers_per_round: 4 }, tight));
+		expect([made.made, problemCodes(made, "error")]).toEqual([true, []]);
 	});
 
 	test("or that no number would do", () => {

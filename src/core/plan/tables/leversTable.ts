@@ -68,6 +68,8 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
 	const [now, ...others] = levers.map((lever) => ({ lever, unmet: unmetOf(lever, kind) }));
 	if (!now) return [];
 	const rows = others
+		// A change with which the rounds do not fit is none.
+		.filter(({ unmet }) => unmet.outcome.ok)
 		.map(({ lever, unmet }) => ({
 			lever,
 			unmet,

@@ -1,0 +1,37 @@
+import { type Calculation, calculation } from "../calculation.ts";
+import { sources } from "../sources.ts";
+import type { Counts } from "./counts.ts";
+import { negativeBinomial } from "./negativeBinomial.ts";
+import { poisson } from "./poisson.ts";
+import { plus } from "./sumOf.ts";
+
+interface Inputs {
+	/** Mean of the days that are Poisson. */
+	readonly poissonMean: number;
+	/** Mean of the days that are forecast; they share one uncertain level. */
+	readonly forecastMean: number;
+	readonly size: number;
+}
+
+/**
+ * Counts of which a part is forecast: Poisson, and negative binomial with the
+ * forecast's size. Days forecast from one register share its uncertainty, so their
+ * total has the size of one of them.
+ */
+export function mixedCount(label: string, unit: string): Calculation<Inputs, Counts> {
+	return calculation<Inputs, Counts>({
+		key: "mixed_count",
+		label: `${label}: how likely each number is`,
+		unit,
+		formula:
+			"Days with a figure of their own: Poisson. Forecast days together: negative binomial with their mean and the forecast's size. Both added up exactly.",
+		source: sources.discounted,
+		inputs: {
+			poissonMean: { label: `${label}, days with a figure of their own`, unit, min: 0 },
+			forecastMean: { label: `${label}, forecast days`, unit, min: 0 },
+			size: { label: "How sure the forecast is", unit: "size", min: 1e-9 },
+		},
+		compute: ({ poissonMean, forecastMean, size }) =>
+			plus(poisson(poissonMean), negativeBinomial(size, forecastMean)),
+	});
+}

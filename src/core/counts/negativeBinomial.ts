@@ -1,0 +1,89 @@
+import { always, type Counts, TAIL } from "./counts.ts";
+import { poisson } from "./poisson.ts";
+
+/** Beyond this size a negative binomial cannot be told from a Poisson count. */
+const AS_GOOD_AS_POISSON = 1e9;
+
+/**
+ * A negative binomial count: Poisson, with a rate that is itself uncertain.
+ *
+ * Built outwards from the most likely count and scaled to add up to 1, like the
+ * Poisson. The variance is mean + mean²/size.
+ *
+ * @param size above 0, need not be whole
+ * @param meanCount 0 or more
+ * @example setAside(negativeBinomial(152, 7 * 152 / 31), 0.95) // 45
+ */
+export function negativeBinomial(size: number, meanCount: number): Counts {
+	if (meanCount === 0) return always(0);
+	if (size >= AS_GOOD_AS_POISSON) return poisson(meanCount);
+	const share = meanCount / (meanCount + size);
+	const mode = size > 1 ? Math.floor((meanCount * (size - 1)) / size) : 0;
+	const below: number[] = [];
+	for (let k = mode, term = 1; k > 0; k--) {
+		term *= k / ((k - 1 + size) * share);
+		if (term < TAIL * 1e-3) break;
+		below.push(term);
+	}
+	const above: number[] = [];
+	for (let k = mode + 1, term = 1; ; k++) {
+		term *= ((k - 1 + size) / k) * share;
+		if (term < TAIL * 1e-3) break;
+		above.push(term);
+	}
+	const sum = 1 + [...below, ...above].reduce((all, term) => all + term, 0);
+	const chance = Float64Array.from([...below.reverse(), 1, ...above], (term) => term / sum);
+	return { first: mode - below.length, chance };
+}
+
+/**
+ * Logarithm of the chance of exactly `count`.
+ *
+ * @example logChance(3, 3.5, 5.25) // log of 0.126228
+ */
+export function logChance(count: number, size: number, meanCount: number): number {
+	if (meanCount === 0) return count === 0 ? 0 : Number.NEGATIVE_INFINITY;
+	return (
+		logRising(size, count) -
+		logFactorial(count) -
+		size * Math.log1p(meanCount / size) +
+		(count === 0 ? 0 : count * (Math.log(meanCount) - Math.log(size + meanCount)))
+	);
+}
+
+/** Up to this count, sums of logarithms are as fast as an expansion and exact. */
+const FEW = 30;
+
+/** log of size · (size + 1) · … · (size + count − 1). */
+function logRising(size: number, count: number): number {
+	if (count > FEW) return logGamma(size + count) - logGamma(size);
+	let product = 1;
+	let log = 0;
+	for (let i = 0; i < count; i++) {
+		product *= size + i;
+		if (product > 1e250) {
+			log += Math.log(product);
+			product = 1;
+		}
+	}
+	return log + Math.log(product);
+}
+
+const logFactorials = [0];
+
+function logFactorial(count: number): number {
+	if (count > 170) return logGamma(count + 1);
+	for (let k = logFactorials.length; k <= count; k++)
+		logFactorials.push((logFactorials[k - 1] as number) + Math.log(k));
+	return logFactorials[count] as number;
+}
+
+/** Stirling's series, after shifting small arguments up; error below 1e-13. */
+function logGamma(x: number): number {
+	let shift = 0;
+	let y = x;
+	while (y < 12) shift -= Math.log(y++);
+	const z = 1 / (y * y);
+	const series = (1 / 12 - z * (1 / 360 - z * (1 / 1260 - z * (1 / 1680 - z / 1188)))) / y;
+	return shift + (y - 0.5) * Math.log(y) - y + 0.5 * Math.log(2 * Math.PI) + series;
+}

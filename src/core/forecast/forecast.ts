@@ -1,0 +1,81 @@
+import { calculation, refuse } from "../calculation.ts";
+import { sources } from "../sources.ts";
+import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
+import { bestDiscount, discountedFilter } from "./discountedFilter.ts";
+
+/** Fewer recorded days than this do not make a forecast. */
+export const FEWEST_DAYS = 14;
+const DAYS_PER_WEEK = 7;
+
+/** What the register says of the days to come. */
+export interface Forecast {
+	readonly discount: number;
+	/** Gamma shape and rate of the level after the last recorded day. */
+	readonly a: number;
+	readonly b: number;
+	readonly lastDay: IsoDate;
+	/** Sunday first. */
+	readonly factors: readonly number[];
+	readonly logLikelihood: number;
+	readonly recordedDays: number;
+}
+
+interface Inputs {
+	readonly register: DailyCounts;
+	readonly factors: readonly number[];
+}
+
+/** Learns the level of births and how fast it moves from the register. */
+export const forecast = calculation<Inputs, Forecast>({
+	key: "forecast",
+	label: "Forecast from the register",
+	unit: "births/day",
+	formula:
+		"Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b. Level a ÷ b; ω from 0.8 to 1 is the one under which the register's own days were forecast best.",
+	source: sources.discounted,
+	inputs: {
+		register: { label: "Births in the register", unit: "births/day" },
+		factors: { label: "Weekday factors", unit: "times a mean day" },
+	},
+	compute: ({ register, factors }) => {
+		const recorded = register.counts.filter((count) => count !== null);
+		if (recorded.length < FEWEST_DAYS)
+			return refuse({
+				code: "short-register",
+				received: `${recorded.length} recorded days`,
+				allowed: `at least ${FEWEST_DAYS}`,
+				message: `The register has ${recorded.length} recorded days; a forecast needs at least ${FEWEST_DAYS}. Until then births a day from the settings are used.`,
+				place: { file: "records.csv", line: null, column: "births" },
+			});
+		if (recorded.every((count) => count === 0))
+			return refuse({
+				code: "no-births-recorded",
+				received: "0 births on every day",
+				allowed: "at least one day with a birth",
+				message:
+					"No recorded day has a birth, so nothing can be learned; births a day from the settings are used.",
+				place: { file: "records.csv", line: null, column: "births" },
+			});
+		const first = ((dayNumber(register.firstDay) as number) + 4) % DAYS_PER_WEEK;
+		const turned = factors.map((_, i) => factors[(first + i) % DAYS_PER_WEEK] as number);
+		const discount = bestDiscount(register.counts, turned);
+		const { a, b, logLikelihood } = discountedFilter(register.counts, turned, discount);
+		const lastDay = isoDate((dayNumber(register.firstDay) as number) + register.counts.length - 1);
+		return { discount, a, b, lastDay, factors, logLikelihood, recordedDays: recorded.length };
+	},
+});
+
+/** Births of a day to come: negative binomial with this mean and size. */
+export interface DayAhead {
+	readonly mean: number;
+	readonly size: number;
+}
+
+/** The forecast of one day: the level stays, and is known less the further ahead. */
+export function dayAhead({ a, b, discount, factors, lastDay }: Forecast, date: IsoDate): DayAhead {
+	const day = dayNumber(date) as number;
+	const ahead = Math.max(1, day - (dayNumber(lastDay) as number));
+	const factor = factors[(((day + 4) % DAYS_PER_WEEK) + DAYS_PER_WEEK) % DAYS_PER_WEEK] as number;
+	return { mean: (factor * a) / b, size: a * discount ** ahead };
+}

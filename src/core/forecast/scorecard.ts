@@ -1,0 +1,83 @@
+import { setAside } from "../counts/counts.ts";
+import { logChance, negativeBinomial } from "../counts/negativeBinomial.ts";
+import { weekday } from "../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
+import { discountedFilter } from "./discountedFilter.ts";
+import type { Forecast } from "./forecast.ts";
+
+/** How well past days were forecast the day before. */
+export interface Scorecard {
+	/** Days that could be forecast by all three ways. */
+	readonly days: number;
+	/** Share of days inside the 90 % interval, and inside the 50 % interval. */
+	readonly coverage90: number;
+	readonly coverage50: number;
+	/** Mean logarithm of the chance given to what came; nearer 0 is better. */
+	readonly logScore: number;
+	/** The same for a plain mean of all days before. */
+	readonly plainMean: number;
+	/** The same for the births of the same weekday last week. */
+	readonly lastWeek: number;
+}
+
+const DAYS_PER_WEEK = 7;
+/** A baseline that says 0 would call a birth impossible; half a birth is the least it says. */
+const LEAST_MEAN = 0.5;
+/** A size at which the negative binomial is Poisson. */
+const POISSON = 1e12;
+
+/** Forecasts each day of the register from those before it, and compares with two simple ways. */
+export function scorecard(
+	{ firstDay, counts }: DailyCounts,
+	{ factors, discount }: Forecast,
+): Scorecard | undefined {
+	const first = weekday(firstDay);
+	const turned = factors.map((_, i) => factors[(first + i) % DAYS_PER_WEEK] as number);
+	let days = 0;
+	let inside90 = 0;
+	let inside50 = 0;
+	const sums = { forecast: 0, plainMean: 0, lastWeek: 0 };
+	let seen = 0;
+	let births = 0;
+	let next = 0;
+	discountedFilter(counts, turned, discount, (day, count, size, mean) => {
+		for (; next < day; next++) {
+			const before = counts[next];
+			if (before === null || before === undefined) continue;
+			seen++;
+			births += before;
+		}
+		const lastWeek = counts[day - DAYS_PER_WEEK];
+		if (lastWeek === null || lastWeek === undefined || seen === 0) return;
+		days++;
+		const ahead = negativeBinomial(size, mean);
+		if (inside(ahead, count, 0.9)) inside90++;
+		if (inside(ahead, count, 0.5)) inside50++;
+		sums.forecast += logChance(count, size, mean);
+		sums.plainMean += logChance(count, POISSON, Math.max(births / seen, LEAST_MEAN));
+		sums.lastWeek += logChance(count, POISSON, Math.max(lastWeek, LEAST_MEAN));
+	});
+	if (days === 0) return undefined;
+	return {
+		days,
+		coverage90: inside90 / days,
+		coverage50: inside50 / days,
+		logScore: sums.forecast / days,
+		plainMean: sums.plainMean / days,
+		lastWeek: sums.lastWeek / days,
+	};
+}
+
+/** Smallest interval between equal tails that holds at least `share` of the chance. */
+export function interval(counts: ReturnType<typeof negativeBinomial>, share: number) {
+	return { low: setAside(counts, (1 - share) / 2), high: setAside(counts, (1 + share) / 2) };
+}
+
+function inside(
+	counts: ReturnType<typeof negativeBinomial>,
+	count: number,
+	share: number,
+): boolean {
+	const { low, high } = interval(counts, share);
+	return count >= low && count <= high;
+}

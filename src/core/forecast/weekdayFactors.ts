@@ -1,0 +1,48 @@
+import { calculation } from "../calculation.ts";
+import { sources } from "../sources.ts";
+import { weekday } from "../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
+
+const DAYS_PER_WEEK = 7;
+/** Weeks of even days that count beside those recorded, so that a few weeks do not make a pattern (estimate). */
+const EVEN_WEEKS = 8;
+
+/**
+ * How much more or less than a mean day each weekday brings, Sunday first, mean 1.
+ *
+ * Ratio of the weekday's mean to the mean of all days, drawn towards 1 by
+ * n ÷ (n + 8), n being the weekday's recorded days.
+ */
+export const weekdayFactors = calculation<{ register: DailyCounts }, readonly number[]>({
+	key: "weekday_factors",
+	label: "Weekday factors",
+	unit: "times a mean day",
+	formula: `Mean of the weekday ÷ mean of all days, drawn towards 1 by n ÷ (n + ${EVEN_WEEKS}) where n weeks are recorded; then scaled to a mean of 1.`,
+	source: sources.weekdays,
+	inputs: { register: { label: "Births in the register", unit: "births/day" } },
+	compute: ({ register }) => factorsOf(register),
+});
+
+export function factorsOf({ firstDay, counts }: DailyCounts): readonly number[] {
+	const first = weekday(firstDay);
+	const sums = new Array<number>(DAYS_PER_WEEK).fill(0);
+	const weeks = new Array<number>(DAYS_PER_WEEK).fill(0);
+	let all = 0;
+	let days = 0;
+	counts.forEach((count, i) => {
+		if (count === null) return;
+		const day = (first + i) % DAYS_PER_WEEK;
+		sums[day] = (sums[day] as number) + count;
+		weeks[day] = (weeks[day] as number) + 1;
+		all += count;
+		days++;
+	});
+	if (all === 0) return sums.map(() => 1);
+	const drawn = sums.map((sum, day) => {
+		const n = weeks[day] as number;
+		const ratio = n === 0 ? 1 : sum / n / (all / days);
+		return 1 + (ratio - 1) * (n / (n + EVEN_WEEKS));
+	});
+	const mean = drawn.reduce((sum, factor) => sum + factor, 0) / DAYS_PER_WEEK;
+	return drawn.map((factor) => factor / mean);
+}

@@ -1,0 +1,58 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import type { Counts } from "../../counts/counts.ts";
+import { poissonCount } from "../../counts/measures.ts";
+import { mixedCount } from "../../counts/mixedCount.ts";
+import { interval } from "../../forecast/scorecard.ts";
+import { forecastSheet } from "../../sheets/forecast.ts";
+import { sources } from "../../sources.ts";
+import type { DayFigures } from "../dayFigures.ts";
+
+const poisson = poissonCount("Births", "births", sources.poissonBirths);
+const forecast = mixedCount("Births", "births");
+
+const bound = (end: "low" | "high", share: number) =>
+	calculation<{ counts: Counts }, number>({
+		key: `${end}_${share * 100}`,
+		label: `${share * 100} of 100 such days, ${end === "low" ? "from" : "to"}`,
+		unit: "births",
+		formula: `${end === "low" ? "Lower" : "Upper"} end of the interval with equal chances outside on both sides.`,
+		source: sources.discounted,
+		inputs: { counts: { label: "Births: how likely each number is", unit: "births" } },
+		compute: ({ counts }) => interval(counts, share)[end],
+	});
+
+const bounds = {
+	low_50: bound("low", 0.5),
+	high_50: bound("high", 0.5),
+	low_90: bound("low", 0.9),
+	high_90: bound("high", 0.9),
+};
+
+/** Births of each day with their bands. */
+export function forecastTable(days: readonly DayFigures[]): ComputedTable {
+	return onDemand(forecastSheet, () => days.map(rowOf));
+}
+
+function rowOf(day: DayFigures): ComputedRow {
+	const { births, birthSize } = day;
+	const counts = birthSize
+		? derive(forecast, {
+				poissonMean: nameFigure("Own figure", 0),
+				forecastMean: births,
+				size: birthSize,
+			})
+		: derive(poisson, { mean: births });
+	const cells = Object.entries(bounds).map(([key, each]) => [key, derive(each, { counts })]);
+	return {
+		date: nameFigure("Date", day.date),
+		births_expected: births,
+		taken_from: nameFigure("From", takenFrom(births, birthSize)),
+		...(Object.fromEntries(cells) as ComputedRow),
+	};
+}
+
+function takenFrom({ origin }: Figure, size: Figure | undefined): string {
+	if (size) return "forecast from the register";
+	return "place" in origin && origin.place.file === "births.csv" ? "your figure" : "births a day";
+}

@@ -1,0 +1,151 @@
+import { describe, expect, test } from "vitest";
+import { momentOf } from "../../../src/core/kits/throughTheDay.ts";
+import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetUses.ts";
+import { DayClock, flatDay, type HourShares } from "../../../src/core/rounds/dayClock.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+const DAY = 1440;
+const nightly: HourShares = Array.from({ length: 24 }, (_, hour) => (hour < 7 ? 2 : 1) / 31);
+
+function inRounds(
+	perDay: readonly number[],
+	starts: readonly number[],
+	turnaround: number,
+	shares: HourShares,
+): Extract<Reprocessing, { kind: "in_rounds" }> {
+	const all = perDay.flatMap((_, day) => starts.map((start) => day * DAY + start));
+	return {
+		kind: "in_rounds",
+		starts: [...all, perDay.length * DAY + (starts[0] as number)],
+		turnaround,
+		uses: new DayClock(perDay, shares),
+	};
+}
+
+/** Nodes and weights of Gauss's rule with five points on −1 to 1. */
+const GAUSS = [
+	[0, 128 / 225],
+	[Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3, (322 + 13 * Math.sqrt(70)) / 900],
+	[Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3, (322 - 13 * Math.sqrt(70)) / 900],
+].flatMap(([x = 0, w = 0]) => (x === 0 ? [[x, w]] : [[x, w], [-x, w]]));
+
+/** Mean of the needs at each moment that find none, weighed by the uses, between two minutes. */
+function meanOverTime(
+	kits: number,
+	reprocessing: Extract<Reprocessing, { kind: "in_rounds" }>,
+	from: number,
+	to: number,
+): number {
+	const { starts, turnaround, uses } = reprocessing;
+	const ends = [...starts.map((start) => start - DAY), ...starts].map((start) => start + turnaround);
+	const hours = Array.from({ length: Math.ceil((to - from) / 60) + 2 }, (_, i) => i * 60 + from - (from % 60));
+	const cuts = [...new Set([from, to, ...ends, ...hours])]
+		.filter((cut) => cut >= from && cut <= to)
+		.sort((a, b) => a - b);
+	let sum = 0;
+	for (let i = 0; i + 1 < cuts.length; i++) {
+		const [a, b] = [cuts[i] as number, cuts[i + 1] as number];
+		const mean = GAUSS.reduce((all, [x = 0, w = 0]) => {
+			const at = (a + b) / 2 + (x * (b - a)) / 2;
+			return all + (w / 2) * momentOf(kits, reprocessing, at).nonePer1000;
+		}, 0);
+		sum += mean * uses.between(a, b);
+	}
+	return sum / uses.between(from, to);
+}
+
+const cases = [
+	{ perDay: 0.6, starts: [420, 840, 1260], turnaround: 110, shares: flatDay },
+	{ perDay: 3, starts: [480, 1200], turnaround: 200, shares: nightly },
+	{ perDay: 3, starts: [480, 1200], turnaround: 720, shares: nightly },
+	{ perDay: 2, starts: [600], turnaround: 1000, shares: nightly },
+	{ perDay: 1, starts: [1260], turnaround: 600, shares: flatDay },
+	{ perDay: 4, starts: [0, 1439], turnaround: 1, shares: nightly },
+];
+
+describe("over a day the mean need that finds none is the unmet share of kit cover", () => {
+	const rows = cases.flatMap((of) => [1, 2, 4].map((kits) => ({ kits, ...of })));
+	test.each(rows)(
+		"$kits kits, $perDay uses a day, rounds at $starts, $turnaround minutes",
+		({ kits, perDay, starts, turnaround, shares }) => {
+			const reprocessing = inRounds(Array(3).fill(perDay), starts, turnaround, shares);
+			const expected = unmetPer1000(kits, reprocessing);
+			for (const day of [0, 1, 2])
+				expectWithin(
+					meanOverTime(kits, reprocessing, day * DAY, (day + 1) * DAY),
+					expected,
+					1e-9 * expected,
+					`per 1,000 on day ${day}`,
+				);
+		},
+	);
+
+	test("and with days that differ, from the end of the first round to that of the last", () => {
+		const reprocessing = inRounds([0.6, 3, 0, 1], [420, 840, 1260], 110, nightly);
+		const { starts, turnaround, uses } = reprocessing;
+		const [first, last] = [starts[0] as number, starts.at(-1) as number];
+		const mean = meanOverTime(2, reprocessing, first + turnaround, last + turnaround);
+		const unmet = (mean * uses.between(first + turnaround, last + turnaround)) / uses.between(first, last);
+		expectWithin(unmet, unmetPer1000(2, reprocessing), 1e-9 * unmet, "per 1,000");
+	});
+});
+
+const chance = (k: number, mean: number) => {
+	let p = Math.exp(-mean);
+	for (let i = 1; i <= k; i++) p *= mean / i;
+	return p;
+};
+const by = (kits: number, mean: number) => {
+	const fewer = Array.from({ length: kits }, (_, k) => chance(k, mean));
+	return {
+		ready: fewer.reduce((sum, p, k) => sum + p * (kits - k), 0),
+		none: 1000 * (1 - fewer.reduce((sum, p) => sum + p, 0)),
+	};
+};
+
+describe("kits out of reach", () => {
+	const three = inRounds([0.6, 0.6], [420, 840, 1260], 110, flatDay);
+	test.each([
+		["at midnight, those since nine", 0, 180],
+		["while the morning's round is under way, still those since nine", 529, 709],
+		["as soon as it ends, those since it began", 530, 110],
+		["in the evening, those since two", 1300, 460],
+		["after the night's round", 1370, 110],
+		["the day after", DAY + 60, 240],
+	])("%s", (_what, minute, since) => {
+		for (const kits of [1, 3]) {
+			const expected = by(kits, (0.6 * since) / DAY);
+			const { ready, nonePer1000 } = momentOf(kits, three, minute);
+			expectWithin(ready, expected.ready, 1e-12, "kits");
+			expectWithin(nonePer1000, expected.none, 1e-9, "per 1,000");
+		}
+	});
+
+	test("of a single round that goes on past midnight, those since the night before last", () => {
+		const night = inRounds([1, 1], [1260], 300, flatDay);
+		const before = momentOf(2, night, 119);
+		expectWithin(before.ready, by(2, (DAY + 180 + 119) / DAY).ready, 1e-12, "kits");
+		expectWithin(momentOf(2, night, 120).ready, by(2, 300 / DAY).ready, 1e-12, "kits");
+		// The same hour of the day after looks back just as far.
+		expectWithin(momentOf(2, night, DAY + 119).ready, before.ready, 1e-12, "kits");
+	});
+
+	test("after each use: those of one turnaround, at the rate of the day", () => {
+		const oneByOne: Reprocessing = { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6, 6] };
+		for (const [minute, perDay] of [
+			[0, 0.6],
+			[1439, 0.6],
+			[1440, 6],
+			[5000, 6],
+		] as const) {
+			const expected = by(2, (perDay * 110) / DAY);
+			expectWithin(momentOf(2, oneByOne, minute).ready, expected.ready, 1e-12, "kits");
+			expectWithin(momentOf(2, oneByOne, minute).nonePer1000, expected.none, 1e-9, "per 1,000");
+		}
+	});
+
+	test("without kits none is ready; without uses all are", () => {
+		expect(momentOf(0, three, 600)).toEqual({ ready: 0, nonePer1000: 1000 });
+		expect(momentOf(3, inRounds([0], [420], 110, flatDay), 600)).toEqual({ ready: 3, nonePer1000: 0 });
+	});
+});

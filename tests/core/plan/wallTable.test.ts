@@ -1,0 +1,55 @@
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../src/core/plan.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { contentOf } from "../contentOf.ts";
+import { numberIn, rowsOf, valueIn } from "../planCells.ts";
+import { smallUnit, unitWith } from "../smallUnit.ts";
+
+const FILE = "wall-table.csv";
+const rows = rowsOf(plan(smallUnit()), FILE);
+const of = (product: string) =>
+	contentOf(plan(smallUnit()), FILE, "product", "lot", "litres", "product_quantity", "product_measure")
+		.filter(([name]) => name === product)
+		.map((row) => row.slice(1));
+
+describe("every lot of the first day with every size of basin", () => {
+	test("3.5 % liquid: 142.86 mL a litre, up to the next 10 mL", () => {
+		expect(of("liquid")).toEqual([
+			["L1", 1, 150, "mL"],
+			["L1", 2, 290, "mL"],
+			["L1", 3, 430, "mL"],
+			["L1", 5, 720, "mL"],
+			["L1", 10, 1430, "mL"],
+			["L1", 15, 2150, "mL"],
+			["L1", 20, 2860, "mL"],
+		]);
+	});
+
+	test("70 % powder: 7.143 g a litre, up to the next gram", () => {
+		expect(of("powder").map(([, , grams]) => grams)).toEqual([8, 15, 22, 36, 72, 108, 143]);
+	});
+
+	test("tablets of 1.5 g: whole ones, by the label where none is in the store", () => {
+		expect(of("tablets").map(([lot, , tablets]) => [lot, tablets])).toEqual(
+			[4, 7, 10, 17, 34, 50, 67].map((tablets) => ["", tablets]),
+		);
+	});
+});
+
+describe("each row", () => {
+	test.each(rows.map((row) => [valueIn(row.product), valueIn(row.litres), row] as const))(
+		"%s for %d L is never too weak, and just right in the litres said",
+		(_product, litres, row) => {
+			const made = numberIn(row, "strength_made_pct") as number;
+			const exact = numberIn(row, "exact_litres") as number;
+			expect(made).toBeGreaterThanOrEqual(0.5 - 1e-12);
+			expect(exact).toBeGreaterThanOrEqual(Number(litres) - 1e-9);
+			expectWithin((made * Number(litres)) / exact, 0.5, 1e-12, "%");
+		},
+	);
+});
+
+test("without a finer measure than asked for, the litres are exact", () => {
+	const [row] = rowsOf(plan(unitWith({ target_strength_pct: 0.35 })), FILE);
+	expect([numberIn(row, "product_quantity"), numberIn(row, "exact_litres")]).toEqual([100, 1]);
+});

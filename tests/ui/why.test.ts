@@ -1,0 +1,61 @@
+import { describe, expect, test } from "vitest";
+import {
+	calculation,
+	defaultFigure,
+	derive,
+	refusedFigure,
+	typedFigure,
+} from "../../src/core/calculation.ts";
+import { problem } from "../../src/core/problem.ts";
+import { definition } from "../../src/core/sources.ts";
+import { why } from "../../src/ui/explain/why.ts";
+
+const place = { file: "births.csv", line: 4, column: "births" };
+const area = calculation<{ a: number; b: number }, number>({
+	key: "product",
+	label: "Product",
+	unit: "m²",
+	formula: "a × b",
+	source: definition,
+	rounding: "None.",
+	caution: "Mind the step.",
+	inputs: { a: { label: "Length", unit: "m" }, b: { label: "Width", unit: "m" } },
+	compute: ({ a, b }) => a * b,
+});
+
+describe("why", () => {
+	test("says formula, rounding, caution, source, and every input with value, unit and origin", () => {
+		const said = why(
+			derive(area, {
+				a: typedFigure("A", "m", 1200, place),
+				b: defaultFigure("B", "m", 2.5, { file: "unit.csv", line: null, column: "b" }),
+			}),
+		);
+		expect(said).toMatchObject({
+			value: "3\u2009000",
+			formula: "a × b",
+			rounding: "None.",
+			caution: "Mind the step.",
+			source: definition,
+		});
+		expect(said.ingredients).toMatchObject([
+			{ label: "Length", unit: "m", value: "1\u2009200", place },
+			{ label: "Width", unit: "m", value: "2.5", origin: "default; Settings of the unit" },
+		]);
+		expect(said.ingredients[0]?.origin).toBe("typed in: Births expected, day by day, line 4");
+	});
+
+	test("a computed input can be asked in its turn", () => {
+		const one = typedFigure("One", "m", 1, place);
+		const inner = derive(area, { a: one, b: one });
+		expect(why(derive(area, { a: inner, b: one })).ingredients[0]?.figure).toBe(inner);
+	});
+
+	test("without an answer there is a dash and the problem it waits for", () => {
+		const wrong = problem(place, { code: "bad-cell", received: "x", allowed: "y", message: "No." });
+		const bad = refusedFigure("Bad", "m", place, wrong);
+		const said = why(derive(area, { a: bad, b: typedFigure("B", "m", 1, place) }));
+		expect(said.value).toBe("–");
+		expect(said.problems).toEqual([wrong]);
+	});
+});
