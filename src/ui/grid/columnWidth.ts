@@ -4,18 +4,18 @@ const PADDING_PX = 24;
 const NARROWEST_PX = 76;
 const WIDEST_PX = 400;
 
-/** Width that shows these texts on one line each, the column's name on two and its unit on one. */
+/** Width that shows these texts on one line each, the column's name and its unit on two. */
 export function columnWidth(label: string, unit: string, texts: Iterable<string>): number {
 	let longest = 0;
 	for (const text of texts) longest = Math.max(longest, text.length);
-	const words = label.split(/\s+/).map((word) => word.length);
-	const head = Math.max(...words, twoLines(words), unit.length);
+	const head = Math.max(twoLines(label), twoLines(unit));
 	const wanted = Math.max(longest * CHARACTER_PX, head * HEAD_CHARACTER_PX) + PADDING_PX;
 	return Math.round(Math.min(WIDEST_PX, Math.max(NARROWEST_PX, wanted)));
 }
 
-/** The shortest line length, in characters, that breaks words of these lengths into two lines. */
-function twoLines(words: readonly number[]): number {
+/** The shortest line, in characters, on two of which a text fits. */
+function twoLines(text: string): number {
+	const words = text.split(/\s+/).map((word) => word.length);
 	const length = (part: readonly number[]) => part.reduce((sum, word) => sum + word + 1, -1);
 	const breaks = words.map((_, at) =>
 		Math.max(length(words.slice(0, at)), length(words.slice(at))),

@@ -3,8 +3,9 @@ import type { GridColumn } from "./gridModel.ts";
 
 const ONE_LINE_PX = 34;
 const TWO_LINES_PX = 52;
-const HEAD_PX = 46;
-const TALL_HEAD_PX = 62;
+const HEAD_EDGE_PX = 16;
+const HEAD_LINE_PX = 15;
+const LEAST_HEAD_LINES = 2;
 
 /** Height of each row: taller where a text does not fit on one line. Numbers never break. */
 export function rowHeights(
@@ -20,8 +21,14 @@ export function rowHeights(
 	);
 }
 
-/** Height of the line of column names: taller where a name of two lines has a unit beneath. */
+/** Height of the column names: room for the one that takes most lines with its unit. */
 export function headHeight(columns: readonly GridColumn[]): number {
-	const tall = columns.some(({ label, unit, width }) => unit !== "" && needsTwoLines(label, width));
-	return tall ? TALL_HEAD_PX : HEAD_PX;
+	const lines = columns.map(
+		({ label, unit, width }) => linesOf(label, width) + (unit === "" ? 0 : linesOf(unit, width)),
+	);
+	return HEAD_EDGE_PX + HEAD_LINE_PX * Math.max(LEAST_HEAD_LINES, ...lines);
+}
+
+function linesOf(text: string, width: number): number {
+	return needsTwoLines(text, width) ? 2 : 1;
 }

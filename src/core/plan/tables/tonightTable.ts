@@ -7,7 +7,9 @@ import { tonightSheet } from "../../sheets/tonight.ts";
  * boiling sheet, so that the two can never disagree.
  */
 export function tonightTable(boiling: ComputedTable): ComputedTable {
-	return onDemand(tonightSheet, () => boiling.rows.filter(isDayBefore).map(taskOf));
+	return onDemand(tonightSheet, () =>
+		boiling.rows.filter(isDayBefore).sort(earliestFirst).map(taskOf),
+	);
 }
 
 const textOf = (row: ComputedRow, key: string): string => {
@@ -18,6 +20,10 @@ const textOf = (row: ComputedRow, key: string): string => {
 function isDayBefore(row: ComputedRow): boolean {
 	const lightBy = textOf(row, "light_by");
 	return lightBy !== "" && lightBy.slice(0, 10) < textOf(row, "date");
+}
+
+function earliestFirst(a: ComputedRow, b: ComputedRow): number {
+	return textOf(a, "light_by").localeCompare(textOf(b, "light_by"));
 }
 
 function taskOf(row: ComputedRow): ComputedRow {

@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import { plan } from "../../../src/core/plan.ts";
+import { columnOf, contentOf } from "../contentOf.ts";
+import { numberIn, problemCodes, rowsOf } from "../planCells.ts";
+import { smallUnit } from "../smallUnit.ts";
+
+const FILE = "kit-register.csv";
+const CHECKS =
+	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note";
+const register = (kits: readonly string[], checks: readonly string[] = []) =>
+	plan(
+		smallUnit({
+			"kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n"),
+			"checks.csv": [CHECKS, ...checks].join("\n"),
+		}),
+	);
+
+test("every kit of the register, in its order, with how it stands", () => {
+	expect(
+		contentOf(plan(smallUnit()), FILE, "kit", "kind", "state", "counts", "use_next", "ready_since", "ready_until", "reason"),
+	).toEqual([
+		["A", "bag set", "ready", "yes", 1, "2027-02-27", "2027-03-06", ""],
+		["B", "bag set", "ready", "yes", 2, "2027-02-28", "2027-03-07", ""],
+		["C", "bag set", "to reprocess", "yes", "", "", "", "used, or not yet disinfected"],
+		["D", "bag set", "out of service", "no", "", "", "", "torn mask"],
+	]);
+});
+
+test("the kit disinfected longest ago is used next; only ready kits have a place", () => {
+	const made = register(
+		[
+			"A,bag set,in_service,2027-02-28,",
+			"B,bag set,in_service,2027-02-25,",
+			"C,bag set,in_service,2027-02-20,",
+			"D,bag set,in_service,2027-02-26,",
+			"E,bag set,out_of_service,2027-02-24,",
+			"F,bag set,in_service,,",
+		],
+		["2027-02-27 08:00,D,4,yes,,,,,,", "2027-02-27 08:00,F,5,yes,,,,,,"],
+	);
+	expect(contentOf(made, FILE, "kit", "state", "use_next")).toEqual([
+		["A", "ready", 3],
+		["B", "ready", 1],
+		["C", "overdue", ""],
+		["D", "incomplete", ""],
+		["E", "out of service", ""],
+		["F", "ready", 2],
+	]);
+});
+
+test("of kits of the same day the first listed comes first", () => {
+	const kits = ["C", "A", "B"].map((kit) => `${kit},bag set,in_service,2027-02-27,`);
+	expect(columnOf(register(kits), FILE, "use_next")).toEqual([1, 2, 3]);
+});
+
+test("the last check is shown with its time", () => {
+	const made = register(
+		["A,bag set,in_service,,"],
+		["2027-02-27 9:05,A,5,yes,,,,,,", "2027-02-26,A,5,yes,,,,,,"],
+	);
+	expect(contentOf(made, FILE, "last_checked", "ready_since", "missing")).toEqual([
+		["2027-02-27 09:05", "2027-02-27", ""],
+	]);
+});
+
+test("no kits, no rows; every kit of the register that counts is in service", () => {
+	expect(rowsOf(register([]), FILE)).toEqual([]);
+	const made = register(["A,bag set,in_service,,", "B,bag set,in_service,,"], ["2027-02-27,B,4,yes,,,,,,"]);
+	const counted = columnOf(made, FILE, "counts").filter((counts) => counts === "yes").length;
+	expect(numberIn(rowsOf(made, "day-plan.csv")[0], "kits_in_service")).toBe(counted);
+});
+
+test("a kit twice in the register is a problem, and the plan is not made from half of it", () => {
+	const twice = register(["A,bag set,in_service,,", "A,bag set,in_service,,"]);
+	expect([twice.made, new Set(problemCodes(twice, "error"))]).toEqual([false, new Set(["doubled-row"])]);
+});

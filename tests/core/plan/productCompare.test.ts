@@ -1,0 +1,128 @@
+import { describe, expect, test } from "vitest";
+import { strengthOfLiquid } from "../../../src/core/chlorine/fading.ts";
+import { plan } from "../../../src/core/plan.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { answerOf } from "../answerOf.ts";
+import { contentOf } from "../contentOf.ts";
+import { codesOf, numberIn, rowsOf, totalOf, valueIn } from "../planCells.ts";
+import { smallUnit, unitWith } from "../smallUnit.ts";
+
+const FILE = "product-compare.csv";
+const CHLORINE =
+	"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use";
+const ITEMS = "item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level";
+const one = (product: string, item: string) => ({
+	"chlorine.csv": `${CHLORINE}\n${product},yes`,
+	"items.csv": [ITEMS, "gauze squares,gauze,piece,100,4,7,5,0.95", item].join("\n"),
+});
+const made = plan(smallUnit());
+const litresPerDay = (numberIn(totalOf(made, "solution_litres"), "expected") as number) / 7;
+
+describe("the same litres from each product, over a week and a quarter", () => {
+	test("litres, and who is compared", () => {
+		const rows = contentOf(made, FILE, "product", "period", "litres", "measure");
+		expect(rows.map(([product, period, , measure]) => [product, period, measure])).toEqual(
+			[
+				["liquid", "mL"],
+				["powder", "g"],
+				["tablets", "tablet"],
+			].flatMap(([product, measure]) => ["week", "quarter"].map((period) => [product, period, measure])),
+		);
+		rows.forEach(([, period, litres]) => {
+			const days = period === "week" ? 7 : 91;
+			expectWithin(Number(litres), days * litresPerDay, 1e-9, "L");
+		});
+	});
+
+	test.each([
+		[0, "quantity", (91 * litresPerDay * 5) / 0.035],
+		[1, "quantity", (91 * litresPerDay * 5) / 0.7],
+		[2, "quantity", (91 * litresPerDay * 5) / 1.5],
+		[0, "weight_kg", (91 * litresPerDay * 5) / 0.035 / 1000],
+		[1, "weight_kg", (91 * litresPerDay * 5) / 0.7 / 1000],
+	] as const)("product %d: %s", (product, column, expected) => {
+		expectWithin(numberIn(rowsOf(made, FILE)[2 * product + 1], column), expected, 1e-6 * expected, column);
+	});
+
+	test("what tablets weigh is not known, and nothing is lost where nothing fades", () => {
+		expect(rowsOf(made, FILE).map((row) => valueIn(row.weight_kg) === "")).toEqual([false, false, false, false, true, true]);
+		for (const row of rowsOf(made, FILE)) expectWithin(numberIn(row, "lost_g"), 0, 1e-9, "g");
+	});
+});
+
+describe("the order interval", () => {
+	const smallBottles = "liquid,other,mL,10,1,7,0,0.95";
+	const intervals = (product: string, item: string, settings = {}) =>
+		contentOf(plan(unitWith(settings, one(product, item))), FILE, "order_every_days").flat();
+
+	test("is the longest where nothing fades and one pack lasts a quarter", () => {
+		expect(intervals("liquid,liquid,3.5,pct_w_v,,0,", "liquid,other,L,50,9,7,0,0.95")).toEqual([91, 91]);
+	});
+
+	test("is the shortest where a hot store fades the product fast", () => {
+		expect(intervals("liquid,liquid,15,pct_w_v,,3,", smallBottles, { store_c: 45 })).toEqual([7, 7]);
+	});
+
+	test("is what every interval tried one by one comes to", () => {
+		const settings = { store_c: 35 };
+		const strength = (days: number) =>
+			answerOf(strengthOfLiquid, { gramsPerLitre: 120, storeC: 35, days, fadeFactor: 1.3 });
+		for (const size of [500, 1000, 5000, 20_000]) {
+			const tried = [7, 14, 28, 56, 91].map((days) => {
+				let mL = 0;
+				for (let day = 0; day < days; day++) mL += (1000 * litresPerDay * 5) / strength(day);
+				return { days, mL, packs: Math.ceil(mL / size) };
+			});
+			const best = tried.reduce((a, b) => (b.packs / b.days <= a.packs / a.days ? b : a));
+			const item = `liquid,other,mL,${size},2,7,0,0.95`;
+			const rows = rowsOf(plan(unitWith(settings, one("liquid,liquid,12,pct_w_v,,1.3,", item))), FILE);
+			expect(rows.map((row) => numberIn(row, "order_every_days"))).toEqual([best.days, best.days]);
+			const share = 91 / best.days;
+			const [, quarter] = rows;
+			expectWithin(numberIn(quarter, "packs"), best.packs * share, 1e-9, "packs");
+			expectWithin(numberIn(quarter, "cost"), 2 * best.packs * share, 1e-9, "currency");
+			expectWithin(numberIn(quarter, "quantity"), best.mL * share, 1e-6, "mL");
+			const lost = (best.mL * 0.12 - best.days * litresPerDay * 5) * share;
+			expectWithin(numberIn(quarter, "lost_g"), lost, 1e-6, "g");
+		}
+	});
+});
+
+describe("packs and prices", () => {
+	const liquid = "liquid,liquid,3.5,pct_w_v,1.1,0,";
+	const row = (item: string) => rowsOf(plan(smallUnit(one(liquid, item))), FILE)[0];
+
+	test("without a price there is no cost, and there are packs", () => {
+		const blank = row("liquid,other,L,5,,7,0,0.95");
+		expect(valueIn(blank?.cost)).toBe("");
+		expect(numberIn(blank, "packs")).toBeGreaterThan(0);
+	});
+
+	test("a price of nothing is a price", () => {
+		expect(numberIn(row("liquid,other,L,5,0,7,0,0.95"), "cost")).toBe(0);
+	});
+
+	test("a pack of 5 L is one of 5,000 mL", () => {
+		const of = (item: string) => contentOf(plan(smallUnit(one(liquid, item))), FILE, "packs", "cost");
+		expect(of("liquid,other,L,5,3,7,0,0.95")).toEqual(of("liquid,other,mL,5000,3,7,0,0.95"));
+	});
+
+	test("a liquid weighs by its density", () => {
+		const kg = numberIn(row("liquid,other,L,5,3,7,0,0.95"), "weight_kg");
+		expectWithin(kg, (1.1 * 7 * litresPerDay * 5) / 35, 1e-9, "kg");
+	});
+
+	test("packs in a measure that does not fit leave the product without a comparison, and the others with theirs", () => {
+		const rows = rowsOf(
+			plan(
+				smallUnit({
+					"items.csv": [ITEMS, "liquid,other,L,5,3,7,10,0.95", "powder,other,L,1,8,14,5,0.95"].join("\n"),
+					"usage.csv": "item,basis,quantity,note",
+				}),
+			),
+			FILE,
+		);
+		expect(codesOf(rows[2]?.packs)).toEqual(["measure-mismatch"]);
+		expect(numberIn(rows[0], "packs")).toBeGreaterThan(0);
+	});
+});

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { plan } from "../../../src/core/plan.ts";
+import { contentOf } from "../contentOf.ts";
+import { unitWith } from "../smallUnit.ts";
+
+const FILE = "tonight.csv";
+const tonight = (settings: Record<string, string | number>, changes: Record<string, string> = {}) =>
+	contentOf(plan(unitWith({ heat_kw: 3, ...settings }, changes)), FILE, "date", "by", "for_round", "task");
+
+test("only what is lit on a day before its round, with its date", () => {
+	expect(tonight({ plan_days: 2 }).map((row) => row.slice(0, 3))).toEqual([
+		["2027-02-28", "20:35", "morning, 2027-03-01"],
+		["2027-03-01", "20:35", "morning, 2027-03-02"],
+	]);
+});
+
+test("what to do: litres up to whole ones, the fuel in its measure, the pot covered", () => {
+	expect(tonight({ plan_days: 1, boil_hold_minutes: 0 })[0]?.[3]).toMatch(
+		/^Light the stove and boil 30 L; fuel 1\.\d kg; cover and leave to cool\.$/,
+	);
+	expect(tonight({ plan_days: 1, boil_hold_minutes: 5, fuel: "electric" })[0]?.[3]).toMatch(/boil 31 L; fuel \d\.\d kWh/);
+});
+
+test("nothing where all water is boiled on the day itself", () => {
+	expect(tonight({ cooling_per_hour: 5, heat_kw: 20 })).toEqual([]);
+});
+
+test("earliest first, also where a later round is lit before an earlier one", () => {
+	// Nearly all births come between two and eight, so that the second round boils three times as much on a weak fire.
+	const night = Array.from({ length: 24 }, (_, h) => `${h},${h >= 2 && h < 8 ? 100 : 1}`);
+	const lit = tonight(
+		{ plan_days: 2, heat_kw: 0.5, kits_used_per_100_births: 60 },
+		{
+			"hours.csv": ["hour,share", ...night].join("\n"),
+			"rounds.csv": "start,label\n02:00,first\n08:00,second",
+			"steps.csv": "step,basis,minutes,hands_on\nsoak,load,20,no",
+			"kits.csv": `kit,kind,status,ready_since,note\n${Array.from({ length: 9 }, (_, i) => `K${i},bag set,in_service,,`).join("\n")}`,
+		},
+	).map(([date, by]) => `${date} ${by}`);
+	expect(lit).toHaveLength(4);
+	expect(lit).toEqual([...lit].sort());
+});
