@@ -11,13 +11,14 @@ import { offerDraft } from "./shell/opening.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
 import { problemList } from "./views/problemList.ts";
+import { ownPages, type View } from "./views/ownPages.ts";
 import { SheetView } from "./views/sheetView.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
 
 const store = new Store(demoWorkbook());
 let draftTrouble: string | undefined;
-let view: SheetView | undefined;
+let view: View | undefined;
 
 function tell(messages: readonly string[]): void {
 	fill(byId("told"), ...messages.map((words) => el("p", {}, words)));
@@ -34,7 +35,8 @@ function openSheet(): void {
 	const file = routedSheet(location.hash);
 	if (view?.file !== file) {
 		view?.destroy();
-		view = new SheetView(file, byId("sheet"), { store, goTo, tell });
+		const around = { store, goTo, tell };
+		view = ownPages[file]?.mount(byId("sheet"), around) ?? new SheetView(file, byId("sheet"), around);
 		tell([]);
 		unfold(byId("rail"), file);
 		window.scrollTo(0, 0);

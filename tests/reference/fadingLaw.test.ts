@@ -19,7 +19,7 @@ function byRungeKutta(gramsPerLitre: number, celsius: number, days: number, fact
 		2.083e10 *
 		kelvin *
 		Math.exp(Math.LN10 * 0.149 * (2 * molar + 0.05) - (1.018e5 / kelvin + 56.5) / gas);
-	const steps = 2000;
+	const steps = 6000;
 	const h = (days * 86_400) / steps;
 	const slope = (c: number) => -k * c * c;
 	for (let i = 0; i < steps; i++) {

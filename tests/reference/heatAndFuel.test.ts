@@ -57,7 +57,7 @@ checkCases(
 			tolerance: 0.02 * 0.133,
 			unit: "kg",
 			why: "2 %: three digits",
-			source: printed("IPCC 2006, vol. 2, table 1.2", "liquefied petroleum gas", "memory"),
+			source: printed("IPCC 2006, vol. 2, table 1.2", "liquefied petroleum gas", "from memory"),
 		},
 	],
 	(mjPerKg) =>

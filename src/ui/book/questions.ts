@@ -1,8 +1,6 @@
 import { computedSheets } from "../../core/sheets/computedSheets.ts";
 import { typedSheets } from "../../core/sheets/typedSheets.ts";
-
-/** The one view that is made of several files; every other sheet goes by its file's name. */
-export const THIS_WEEK = "this-week";
+import { THIS_WEEK } from "./pageTitles.ts";
 
 export interface Question {
 	readonly question: string;
@@ -10,29 +8,27 @@ export interface Question {
 	readonly sheets: readonly string[];
 }
 
-const known = new Set([...typedSheets, ...computedSheets].map((sheet) => sheet.file)).add(
-	THIS_WEEK,
-);
+const files = new Set([...typedSheets, ...computedSheets].map((sheet) => sheet.file));
 
 const inOrder: readonly Question[] = [
-	{
-		question: "This week",
-		sheets: [THIS_WEEK, "tonight.csv", "levers.csv", "day-plan.csv", "week-total.csv"],
-	},
+	{ question: "This week", sheets: [THIS_WEEK, "tonight.csv", "day-plan.csv", "week-total.csv"] },
 	{
 		question: "What is coming?",
-		sheets: ["births.csv", "records.csv", "hours.csv", "kind-use.csv"],
+		sheets: ["forecast.csv", "births.csv", "records.csv", "scorecard.csv", "hours.csv"],
 	},
 	{
 		question: "What must be ready?",
 		sheets: [
 			"kit-cover.csv",
+			"levers.csv",
 			"day-cover.csv",
 			"run-sheet.csv",
 			"kit-register.csv",
-			"kits.csv",
 			"checks.csv",
+			"kit-history",
+			"kits.csv",
 			"rounds.csv",
+			"kind-use.csv",
 		],
 	},
 	{
@@ -40,23 +36,44 @@ const inOrder: readonly Question[] = [
 		sheets: [
 			"mixing.csv",
 			"mixing-days.csv",
+			"labels",
 			"wall-table.csv",
 			"strength.csv",
 			"strength-readings.csv",
+			"product-compare.csv",
 			"boiling.csv",
 			"water.csv",
-			"water-sources.csv",
 			"ward-solution.csv",
 			"ward-use.csv",
-			"chlorine.csv",
-			"product-compare.csv",
 		],
 	},
 	{
 		question: "What do we fetch?",
-		sheets: ["supply-use.csv", "order.csv", "lots.csv", "usage.csv", "items.csv"],
+		sheets: [
+			"storekeeper",
+			"order.csv",
+			"supply-use.csv",
+			"stock.csv",
+			"stock-ahead.csv",
+			"lots.csv",
+			"journal.csv",
+			"several-units",
+			"costs.csv",
+		],
 	},
-	{ question: "How we work here", sheets: ["unit.csv", "steps.csv", "kinds.csv"] },
+	{
+		question: "How we work here",
+		sheets: [
+			"unit.csv",
+			"steps.csv",
+			"usage.csv",
+			"items.csv",
+			"chlorine.csv",
+			"kinds.csv",
+			"water-sources.csv",
+			"disagreements",
+		],
+	},
 ];
 
 /**
@@ -66,12 +83,12 @@ const inOrder: readonly Question[] = [
 export const questions: readonly Question[] = inOrder.map(({ question, sheets }, at) => ({
 	question,
 	sheets: [
-		...sheets.filter((file) => known.has(file)),
+		...sheets,
 		...(at === inOrder.length - 1 ? unplaced() : []),
 	],
 }));
 
 function unplaced(): string[] {
 	const placed = new Set(inOrder.flatMap(({ sheets }) => sheets));
-	return [...known].filter((file) => !placed.has(file));
+	return [...files].filter((file) => !placed.has(file));
 }

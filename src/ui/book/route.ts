@@ -1,4 +1,5 @@
-import { questions, THIS_WEEK } from "./questions.ts";
+import { THIS_WEEK } from "./pageTitles.ts";
+import { questions } from "./questions.ts";
 
 /** The sheet that the address names, for example "#births.csv"; the plan where it names none. */
 export function routedSheet(hash: string): string {

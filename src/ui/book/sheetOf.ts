@@ -1,7 +1,7 @@
 import type { Sheet } from "../../core/sheet.ts";
 import { computedSheets } from "../../core/sheets/computedSheets.ts";
 import { typedSheets } from "../../core/sheets/typedSheets.ts";
-import { THIS_WEEK } from "./questions.ts";
+import { pageTitles } from "./pageTitles.ts";
 
 const sheets = new Map([...typedSheets, ...computedSheets].map((sheet) => [sheet.file, sheet]));
 
@@ -12,7 +12,7 @@ export function sheetOf(file: string): Sheet | undefined {
 
 /** What a person calls the sheet. */
 export function titleOf(file: string): string {
-	return file === THIS_WEEK ? "The plan" : (sheets.get(file)?.title ?? file);
+	return pageTitles[file] ?? sheets.get(file)?.title ?? file;
 }
 
 export function isTyped(file: string): boolean {

@@ -1,4 +1,4 @@
-import { THIS_WEEK } from "../book/questions.ts";
+import { THIS_WEEK } from "../book/pageTitles.ts";
 
 /** What can hurt someone where chlorine is mixed. */
 const mixing: readonly string[] = [

@@ -3,7 +3,7 @@ import type { Problem } from "../../core/problem.ts";
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
 import { kitCoverSheet } from "../../core/sheets/kitCover.ts";
 import { mixingSheet } from "../../core/sheets/mixing.ts";
-import { THIS_WEEK } from "../book/questions.ts";
+import { THIS_WEEK } from "../book/pageTitles.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";

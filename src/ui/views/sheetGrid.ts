@@ -1,7 +1,7 @@
 import { birthsSheet } from "../../core/sheets/births.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
-import { THIS_WEEK } from "../book/questions.ts";
+import { THIS_WEEK } from "../book/pageTitles.ts";
 import { isTyped } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
 import { withTexts } from "../book/withTexts.ts";

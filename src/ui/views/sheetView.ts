@@ -1,6 +1,5 @@
 import type { Place } from "../../core/problem.ts";
-import { kitCoverSheet } from "../../core/sheets/kitCover.ts";
-import { THIS_WEEK } from "../book/questions.ts";
+import { THIS_WEEK } from "../book/pageTitles.ts";
 import { isTyped, sheetOf } from "../book/sheetOf.ts";
 import type { State, Store } from "../book/store.ts";
 import { withoutRows } from "../book/withTexts.ts";
@@ -12,11 +11,14 @@ import type { Grid } from "../grid/grid.ts";
 import type { CellText, GridCell, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/handsontableGrid.ts";
 import { semanticTable } from "../grid/semanticTable.ts";
+import { printOut } from "../print/printOut.ts";
+import { printOuts } from "../print/printOuts.ts";
 import { cautionList } from "./cautions.ts";
 import { cautionsOf } from "./cautionWords.ts";
 import { cellOf } from "./cellOf.ts";
-import { coverView } from "./coverView.ts";
 import { headline } from "./headline.ts";
+import { overGrid } from "./overGrid.ts";
+import type { View } from "./ownPages.ts";
 import { printedFoot, printedHead } from "./printedPage.ts";
 import { problemList } from "./problemList.ts";
 import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
@@ -31,7 +33,7 @@ export interface Surroundings {
 }
 
 /** One sheet on the screen. It is mounted once and painted again at every change. */
-export class SheetView {
+export class SheetView implements View {
 	readonly file: string;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
@@ -158,8 +160,7 @@ export class SheetView {
 	}
 
 	#picture(state: State): HTMLElement | undefined {
-		if (this.file !== kitCoverSheet.file) return undefined;
-		return coverView(state, this.#over.clientWidth || window.innerWidth - 32);
+		return overGrid[this.file]?.(state, this.#over.clientWidth || window.innerWidth - 32);
 	}
 
 	#tools(): HTMLElement {
@@ -183,7 +184,10 @@ export class SheetView {
 			this.file !== THIS_WEEK &&
 				el("button", { type: "button", onclick: save }, "Save this sheet (CSV)"),
 			hasRows && el("button", { type: "button", onclick: remove }, "Delete row"),
-			this.file === THIS_WEEK &&
+			...(printOuts[this.file] ?? []).map((out) =>
+				el("button", { type: "button", onclick: () => printOut(out, store.state) }, out.name),
+			),
+			printOuts[this.file] === undefined &&
 				el("button", { type: "button", onclick: () => window.print() }, "Print this page"),
 		);
 	}

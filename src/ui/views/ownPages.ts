@@ -1,0 +1,20 @@
+import type { Place } from "../../core/problem.ts";
+import type { State } from "../book/store.ts";
+import type { Surroundings } from "./sheetView.ts";
+
+/** Something on the screen that is mounted once and painted at every change. */
+export interface View {
+	readonly file: string;
+	paint(state: State): void;
+	show(place: Place): void;
+	destroy(): void;
+}
+
+/** A page that is made of several sheets, or of none. */
+export interface OwnPage {
+	readonly title: string;
+	mount(place: HTMLElement, around: Surroundings): View;
+}
+
+/** By name, which stands in the address and in the list of questions like a file's. */
+export const ownPages: Readonly<Record<string, OwnPage>> = {};
