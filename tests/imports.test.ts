@@ -3,7 +3,7 @@ import { join, relative } from "node:path";
 import { describe, expect, it } from "vitest";
 
 const SRC = join(import.meta.dirname, "../src");
-const IMPORT = /(?:from|import)\s*\(?\s*"([^"]+)"/g;
+const IMPORT = /^(?:import |.*\bfrom )"([^"]+)";$/gm;
 
 interface Arrow {
 	/** Files the rule is about, from src. */

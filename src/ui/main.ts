@@ -10,8 +10,8 @@ import { setUpKeys } from "./shell/keys.ts";
 import { offerDraft } from "./shell/opening.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
-import { problemList } from "./views/problemList.ts";
 import { ownPages, type View } from "./views/ownPages.ts";
+import { problemList } from "./views/problemList.ts";
 import { SheetView } from "./views/sheetView.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
@@ -36,7 +36,8 @@ function openSheet(): void {
 	if (view?.file !== file) {
 		view?.destroy();
 		const around = { store, goTo, tell };
-		view = ownPages[file]?.mount(byId("sheet"), around) ?? new SheetView(file, byId("sheet"), around);
+		view =
+			ownPages[file]?.mount(byId("sheet"), around) ?? new SheetView(file, byId("sheet"), around);
 		tell([]);
 		unfold(byId("rail"), file);
 		window.scrollTo(0, 0);

@@ -45,9 +45,16 @@ describe("the register of kits, by any checks", () => {
 	test("the kits that count are the kits in service, everywhere", () => {
 		fc.assert(
 			fc.property(kits, checks, (register, list) => {
-				const made = planOf(register, list.map((c) => c.line));
-				const counts = columnOf(made, "kit-register.csv", "counts").filter((c) => c === "yes").length;
-				expect(new Set(columnOf(made, "day-plan.csv", "kits_in_service"))).toEqual(new Set([counts]));
+				const made = planOf(
+					register,
+					list.map((c) => c.line),
+				);
+				const counts = columnOf(made, "kit-register.csv", "counts").filter(
+					(c) => c === "yes",
+				).length;
+				expect(new Set(columnOf(made, "day-plan.csv", "kits_in_service"))).toEqual(
+					new Set([counts]),
+				);
 				expect(numberIn(rowsOf(made, "levers.csv")[0], "kits")).toBe(counts);
 			}),
 			always(60),
@@ -57,13 +64,23 @@ describe("the register of kits, by any checks", () => {
 	test("a kit whose latest finished check failed is never ready and never counts", () => {
 		fc.assert(
 			fc.property(kits, checks, (register, list) => {
-				const made = planOf(register, list.map((c) => c.line));
+				const made = planOf(
+					register,
+					list.map((c) => c.line),
+				);
 				const finished = list
 					.filter((c) => c.pieces !== "" && c.clean !== "")
 					.sort((a, b) => (a.at < b.at ? -1 : 1));
-				for (const [kit, state, counts] of contentOf(made, "kit-register.csv", "kit", "state", "counts")) {
+				for (const [kit, state, counts] of contentOf(
+					made,
+					"kit-register.csv",
+					"kit",
+					"state",
+					"counts",
+				)) {
 					const last = finished.filter((c) => c.kit === kit).at(-1);
-					const failed = last && (last.pieces !== "5" || [last.clean, ...last.tests].includes("no"));
+					const failed =
+						last && (last.pieces !== "5" || [last.clean, ...last.tests].includes("no"));
 					if (failed || kit === "D") expect([state === "ready", counts]).toEqual([false, "no"]);
 					else if (state !== "overdue") expect(counts).toBe("yes");
 				}
@@ -75,7 +92,16 @@ describe("the register of kits, by any checks", () => {
 	test("places of use run from 1 without gaps, the longest ready first", () => {
 		fc.assert(
 			fc.property(kits, checks, (register, list) => {
-				const rows = contentOf(planOf(register, list.map((c) => c.line)), "kit-register.csv", "state", "use_next", "ready_since")
+				const rows = contentOf(
+					planOf(
+						register,
+						list.map((c) => c.line),
+					),
+					"kit-register.csv",
+					"state",
+					"use_next",
+					"ready_since",
+				)
 					.filter(([state]) => state === "ready")
 					.sort(([, a], [, b]) => Number(a) - Number(b));
 				expect(rows.map(([, place]) => place)).toEqual(rows.map((_, i) => i + 1));
@@ -91,7 +117,9 @@ describe("the register of kits, by any checks", () => {
 			fc.property(kits, checks, (register, list) => {
 				const lines = list.map((c) => c.line);
 				const without = (made: ReturnType<typeof plan>) => ({ ...everything(made), problems: [] });
-				expect(without(planOf(register, lines.toReversed()))).toEqual(without(planOf(register, lines)));
+				expect(without(planOf(register, lines.toReversed()))).toEqual(
+					without(planOf(register, lines)),
+				);
 			}),
 			always(30),
 		);

@@ -94,8 +94,12 @@ test("water cools by the law from minute to minute, and the cooler the later", (
 			const rate = inputs.coolingPerHour * Math.cbrt(10 / inputs.potLitres);
 			const then = inputs.roomC + (inputs.fromC - inputs.roomC) * Math.exp((-rate * minutes) / 60);
 			expectWithin(then, inputs.toC, 1e-6, "°C");
-			expect(answerOf(coolingMinutes, { ...inputs, toC: inputs.toC - 0.5 })).toBeGreaterThan(minutes);
-			expect(answerOf(coolingMinutes, { ...inputs, potLitres: 2 * inputs.potLitres })).toBeGreaterThan(minutes);
+			expect(answerOf(coolingMinutes, { ...inputs, toC: inputs.toC - 0.5 })).toBeGreaterThan(
+				minutes,
+			);
+			expect(
+				answerOf(coolingMinutes, { ...inputs, potLitres: 2 * inputs.potLitres }),
+			).toBeGreaterThan(minutes);
 		}),
 		always(500),
 	);
@@ -108,7 +112,10 @@ test("sources give what is wanted or all they have, in their order", () => {
 			const { taken, missing } = takenFrom(litres, sources);
 			const all = taken.reduce((sum, part) => sum + part.litres, 0);
 			expectWithin(all + missing, litres, 1e-9, "L");
-			const most = sources.reduce((sum, s) => sum + (s.litres_per_day ?? Number.POSITIVE_INFINITY), 0);
+			const most = sources.reduce(
+				(sum, s) => sum + (s.litres_per_day ?? Number.POSITIVE_INFINITY),
+				0,
+			);
 			expectWithin(missing, Math.max(0, litres - most), 1e-9, "L");
 		}),
 		always(300),
@@ -128,12 +135,25 @@ test("water set aside covers what is expected at even odds or better, and contai
 	fc.assert(
 		fc.property(unit, (settings) => {
 			const made = plan(unitWith({ heat_kw: 2, plan_days: 2, workers_per_round: 20, ...settings }));
-			for (const [litres, containers] of contentOf(made, "water.csv", "litres_set_aside", "containers")) {
+			for (const [litres, containers] of contentOf(
+				made,
+				"water.csv",
+				"litres_set_aside",
+				"containers",
+			)) {
 				const held = Number(containers) * settings.water_container_litres;
 				expect(held).toBeGreaterThanOrEqual(Number(litres) - 1e-9);
 				expect(held - settings.water_container_litres).toBeLessThan(Number(litres) || 1);
 			}
-			const higher = plan(unitWith({ heat_kw: 2, plan_days: 2, workers_per_round: 20, ...settings, plan_confidence: 0.999 }));
+			const higher = plan(
+				unitWith({
+					heat_kw: 2,
+					plan_days: 2,
+					workers_per_round: 20,
+					...settings,
+					plan_confidence: 0.999,
+				}),
+			);
 			columnOf(higher, "water.csv", "litres_set_aside").forEach((litres, day) => {
 				// The step of awkward fractions differs a little.
 				const lower = Number(columnOf(made, "water.csv", "litres_set_aside")[day]);

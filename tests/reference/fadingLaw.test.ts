@@ -8,7 +8,12 @@ const law = (place: string) =>
 	printed("Adam and Gordon, Inorganic Chemistry 1999;38:1299, abstract", place, "derived");
 
 /** d[OCl]/dt = −k·[OCl]² in steps of Runge and Kutta, k held at its first value; g/L in and out. */
-function byRungeKutta(gramsPerLitre: number, celsius: number, days: number, factor: number): number {
+function byRungeKutta(
+	gramsPerLitre: number,
+	celsius: number,
+	days: number,
+	factor: number,
+): number {
 	const grams = 70.906;
 	let molar = gramsPerLitre / grams;
 	const kelvin = celsius + 273.15;
@@ -90,7 +95,7 @@ const halves = [
 checkCases(
 	"days until half is left",
 	halves.flatMap(([grams, at25, at35]) =>
-		([[25, at25] as const, [35, at35] as const]).map(([celsius, days]) => ({
+		[[25, at25] as const, [35, at35] as const].map(([celsius, days]) => ({
 			id: `${grams} g/L at ${celsius} °C`,
 			inputs: { grams, celsius },
 			expected: days,
@@ -107,5 +112,6 @@ checkCases(
 );
 
 test("half-lives of the same bottle at two temperatures stand in the ratio of the rates", () => {
-	for (const [, at25, at35] of halves) expectWithin(at25 / at35, fadingRate(1, 35) / fadingRate(1, 25), 0.03, "times");
+	for (const [, at25, at35] of halves)
+		expectWithin(at25 / at35, fadingRate(1, 35) / fadingRate(1, 25), 0.03, "times");
 });

@@ -6,7 +6,11 @@ import { answerOf } from "../core/answerOf.ts";
 import { checkCases, printed } from "./referenceCase.ts";
 
 /** Adds to the cases of boiling.test.ts: what boils away, other heating values, thirty litres, and measured pots. */
-const water = printed("Specific heat 4.186 kJ/(kg·K), 1 kg/L; 1 kWh is 3.6 MJ", "Q = V·c·ΔT", "derived");
+const water = printed(
+	"Specific heat 4.186 kJ/(kg·K), 1 kg/L; 1 kWh is 3.6 MJ",
+	"Q = V·c·ΔT",
+	"derived",
+);
 checkCases(
 	"heat to the boil from 25 °C, in kWh",
 	(
@@ -26,7 +30,11 @@ checkCases(
 	(litres) => heatToBoil(litres, 25, 100) / 3600,
 );
 
-const stoves = printed("Open clean-cooking data, technical specifications by stove", "efficiency and heating value", "derived");
+const stoves = printed(
+	"Open clean-cooking data, technical specifications by stove",
+	"efficiency and heating value",
+	"derived",
+);
 const thirty: readonly (readonly [FuelName, number])[] = [
 	["wood_three_stone", 4.9],
 	["lpg", 0.41],
@@ -44,7 +52,12 @@ checkCases(
 		source: stoves,
 	})),
 	(fuel) =>
-		answerOf(fuelQuantity, { kj: heatToBoil(30, 25, 100), holdMinutes: 0, netKw: 1, ...fuelData[fuel] }),
+		answerOf(fuelQuantity, {
+			kj: heatToBoil(30, 25, 100),
+			holdMinutes: 0,
+			netKw: 1,
+			...fuelData[fuel],
+		}),
 );
 
 checkCases(
@@ -61,10 +74,20 @@ checkCases(
 		},
 	],
 	(mjPerKg) =>
-		answerOf(fuelQuantity, { kj: heatToBoil(10, 25, 100), holdMinutes: 0, netKw: 1, efficiency: 0.5, mjPerKg }),
+		answerOf(fuelQuantity, {
+			kj: heatToBoil(10, 25, 100),
+			holdMinutes: 0,
+			netKw: 1,
+			efficiency: 0.5,
+			mjPerKg,
+		}),
 );
 
-const evaporation = printed("Latent heat of water 2,257 kJ/kg", "loss = heat that reaches the water × time ÷ 2,257", "derived");
+const evaporation = printed(
+	"Latent heat of water 2,257 kJ/kg",
+	"loss = heat that reaches the water × time ÷ 2,257",
+	"derived",
+);
 checkCases(
 	"boils away in 20 minutes",
 	(
@@ -99,7 +122,11 @@ checkCases(
 	},
 );
 
-const report = printed("Student laboratory report", "studylib.net/doc/25287595, room 22.4 °C", "derived");
+const report = printed(
+	"Student laboratory report",
+	"studylib.net/doc/25287595, room 22.4 °C",
+	"derived",
+);
 checkCases(
 	"cooling rate of measured beakers, a minute",
 	(
@@ -118,10 +145,20 @@ checkCases(
 		source: report,
 	})),
 	({ firstC, secondC, minutes }) =>
-		answerOf(rateFromReading, { firstC, secondC, roomC: 22.4, hours: minutes / 60, potLitres: 10 }) / 60,
+		answerOf(rateFromReading, {
+			firstC,
+			secondC,
+			roomC: 22.4,
+			hours: minutes / 60,
+			potLitres: 10,
+		}) / 60,
 );
 
-const kettle = printed("Home brewers' reports of a lidded 40 L kettle, about 0.13 an hour", "scaled by volume", "derived");
+const kettle = printed(
+	"Home brewers' reports of a lidded 40 L kettle, about 0.13 an hour",
+	"scaled by volume",
+	"derived",
+);
 checkCases(
 	"cooling rate of other pots, from one of 40 L",
 	(

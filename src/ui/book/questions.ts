@@ -82,10 +82,7 @@ const inOrder: readonly Question[] = [
  */
 export const questions: readonly Question[] = inOrder.map(({ question, sheets }, at) => ({
 	question,
-	sheets: [
-		...sheets,
-		...(at === inOrder.length - 1 ? unplaced() : []),
-	],
+	sheets: [...sheets, ...(at === inOrder.length - 1 ? unplaced() : [])],
 }));
 
 function unplaced(): string[] {

@@ -1,10 +1,8 @@
-import type Handsontable from "handsontable";
+import type { TextEditor } from "./handsontableTextEditor.ts";
 
 /** Padding of the field, as the style sheet has it. */
 const SIDES_PX = 16;
 const ENDS_PX = 12;
-
-type TextEditor = typeof Handsontable.editors.TextEditor;
 
 /** The text field of a cell, with a name for screen readers from its first moment on. */
 export function cellEditor(Base: TextEditor): TextEditor {

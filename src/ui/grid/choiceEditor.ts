@@ -1,8 +1,6 @@
-import type Handsontable from "handsontable";
 import { el, fill } from "../dom/el.ts";
 import { shownChoice } from "../shown/shownChoice.ts";
-
-type TextEditor = typeof Handsontable.editors.TextEditor;
+import type { TextEditor } from "./handsontableTextEditor.ts";
 
 /** The text field of a cell with the closed list of the column beneath it: type, or take one with arrows or a click. */
 export function choiceEditor(Base: TextEditor): TextEditor {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { birthsOfDay } from "../../../src/core/births/birthsOfDay.ts";
+import type { Figure } from "../../../src/core/calculation.ts";
 import { kitUses } from "../../../src/core/kits/kitUses.ts";
 import { problemsOf } from "../../../src/core/outcome.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
@@ -20,6 +21,10 @@ const table = readTable(
 		2027-03-05,0,`),
 );
 
+/** Births of a day of a unit without a register. */
+const mean = (date: string, perDay: Figure<number>) =>
+	birthsOfDay(date, table, undefined, perDay).mean;
+
 describe("births of a day", () => {
 	test.each([
 		["the day's own figure", "2027-03-01", 9],
@@ -27,25 +32,23 @@ describe("births of a day", () => {
 		["a day that is not listed takes them too", "2027-03-06", 6],
 		["none expected is a figure", "2027-03-05", 0],
 	])("%s", (_what, date, births) => {
-		expect(birthsOfDay(date, table, figure(6)).outcome).toEqual({ ok: true, value: births });
+		expect(mean(date, figure(6)).outcome).toEqual({ ok: true, value: births });
 	});
 
 	test.each([
 		["a figure nobody can read", "2027-03-03", ["bad-cell"]],
 		["a day that is listed twice", "2027-03-04", ["doubled-row", "doubled-row"]],
 	])("%s leaves the day without births", (_what, date, codes) => {
-		expect(problemsOf(birthsOfDay(date, table, figure(6)).outcome).map((p) => p.code)).toEqual(
-			codes,
-		);
+		expect(problemsOf(mean(date, figure(6)).outcome).map((p) => p.code)).toEqual(codes);
 	});
 
 	test("without births a day, only listed days have births", () => {
-		expect(birthsOfDay("2027-03-01", table, missing("not-given")).outcome.ok).toBe(true);
-		expect(birthsOfDay("2027-03-02", table, missing("not-given")).outcome.ok).toBe(false);
+		expect(mean("2027-03-01", missing("not-given")).outcome.ok).toBe(true);
+		expect(mean("2027-03-02", missing("not-given")).outcome.ok).toBe(false);
 	});
 
 	test("a figure knows its line", () => {
-		expect(birthsOfDay("2027-03-01", table, figure(6)).origin).toEqual({
+		expect(mean("2027-03-01", figure(6)).origin).toEqual({
 			kind: "typed",
 			place: { file: "births.csv", line: 2, column: "births" },
 		});

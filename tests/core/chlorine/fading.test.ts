@@ -1,10 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { fadingRate, strengthOfLiquid, strengthOfPowder } from "../../../src/core/chlorine/fading.ts";
+import {
+	fadingRate,
+	strengthOfLiquid,
+	strengthOfPowder,
+} from "../../../src/core/chlorine/fading.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
 const bottle = { gramsPerLitre: 50, storeC: 30, days: 180, fadeFactor: 1 };
-const liquid = (change: Partial<typeof bottle>) => answerOf(strengthOfLiquid, { ...bottle, ...change });
+const liquid = (change: Partial<typeof bottle>) =>
+	answerOf(strengthOfLiquid, { ...bottle, ...change });
 
 describe("a liquid", () => {
 	test.each([
@@ -48,7 +53,15 @@ describe("a powder", () => {
 		[0.35, 730.5, 5, 0.25],
 		[0.7, 730.5, 0, 0.7],
 		[0.02, 730.5, 2, 0],
-	])("of %d after %d days at %d points a year holds %d", (gramsPerGram, days, lossPointsPerYear, left) => {
-		expectWithin(answerOf(strengthOfPowder, { gramsPerGram, days, lossPointsPerYear }), left, 1e-12, "g/g");
-	});
+	])(
+		"of %d after %d days at %d points a year holds %d",
+		(gramsPerGram, days, lossPointsPerYear, left) => {
+			expectWithin(
+				answerOf(strengthOfPowder, { gramsPerGram, days, lossPointsPerYear }),
+				left,
+				1e-12,
+				"g/g",
+			);
+		},
+	);
 });

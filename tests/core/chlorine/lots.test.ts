@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { Strength } from "../../../src/core/chlorine/availableChlorine.ts";
-import { lotsWithStrength, preparationOn, productFigures, strongLots } from "../../../src/core/chlorine/productFigures.ts";
+import {
+	lotsWithStrength,
+	preparationOn,
+	productFigures,
+	strongLots,
+} from "../../../src/core/chlorine/productFigures.ts";
 import { plan } from "../../../src/core/plan.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -9,13 +14,19 @@ import { codesOf, problemCodes, valueIn } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
 const DAY = "2027-03-01";
-const chlorine = (liquid: string) => `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
+const chlorine = (
+	liquid: string,
+) => `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
 	liquid,${liquid},,yes`;
 const fading = { "chlorine.csv": chlorine("liquid,12,pct_w_v,,1.3") };
 const store = (...lots: string[]) => ({
 	"lots.csv": ["item,lot,quantity,made_on,received_on,arrives_on,expires_on", ...lots].join("\n"),
 });
-const lotsOf = (changes: Record<string, string>, day = DAY, settings: Record<string, number> = {}) => {
+const lotsOf = (
+	changes: Record<string, string>,
+	day = DAY,
+	settings: Record<string, number> = {},
+) => {
 	const read = readWorkbook(unitWith(settings, changes));
 	const [product] = productFigures(read);
 	if (!product) throw new Error("there should be a product");
@@ -30,11 +41,19 @@ const lotsOf = (changes: Record<string, string>, day = DAY, settings: Record<str
 describe("the lot to use first", () => {
 	test.each([
 		["the first to expire", ["liquid,B,1,,,,2027-06-01", "liquid,A,1,,,,2027-05-01"], ["A", "B"]],
-		["one that expires before one that does not", ["liquid,B,1,,,,", "liquid,A,1,,,,2029-01-01"], ["A", "B"]],
+		[
+			"one that expires before one that does not",
+			["liquid,B,1,,,,", "liquid,A,1,,,,2029-01-01"],
+			["A", "B"],
+		],
 		["not one that is used up", ["liquid,A,0,,,,2027-05-01", "liquid,B,1,,,,"], ["B"]],
 		["not one that is out of date", ["liquid,A,1,,,,2027-02-28", "liquid,B,1,,,,"], ["B"]],
 		["one on its last day", ["liquid,A,1,,,,2027-03-01"], ["A"]],
-		["not one that arrives tomorrow", ["liquid,A,1,,,2027-03-02,2027-05-01", "liquid,B,1,,,,"], ["B"]],
+		[
+			"not one that arrives tomorrow",
+			["liquid,A,1,,,2027-03-02,2027-05-01", "liquid,B,1,,,,"],
+			["B"],
+		],
 		["one that arrives today", ["liquid,A,1,,,2027-03-01,2027-05-01"], ["A"]],
 		["not another item's", ["powder,A,1,,,,2027-05-01"], []],
 	])("is %s", (_what, lots, expected) => {
@@ -55,7 +74,10 @@ describe("the lot to use first", () => {
 describe("a lot that has faded below the strength wanted", () => {
 	// 12 % in a store of 40 °C holds less than 0.5 % after two years, and more than 4 % after a month.
 	const hot = { store_c: 40, target_strength_pct: 4 };
-	const lots = store("liquid,OLD,1,2025-03-01,,,2027-04-01", "liquid,NEW,1,2027-02-01,,,2027-12-01");
+	const lots = store(
+		"liquid,OLD,1,2025-03-01,,,2027-04-01",
+		"liquid,NEW,1,2027-02-01,,,2027-12-01",
+	);
 
 	test("is not offered, though it would expire first", () => {
 		const { strong, all, used } = lotsOf({ ...fading, ...lots }, DAY, hot);
@@ -68,13 +90,17 @@ describe("a lot that has faded below the strength wanted", () => {
 	});
 
 	test("alone in the store leaves the plan unmade, and says why", () => {
-		const made = plan(unitWith(hot, { ...fading, ...store("liquid,OLD,1,2025-03-01,,,2027-04-01") }));
+		const made = plan(
+			unitWith(hot, { ...fading, ...store("liquid,OLD,1,2025-03-01,,,2027-04-01") }),
+		);
 		expect(made.made).toBe(false);
 		expect(new Set(problemCodes(made, "error"))).toEqual(new Set(["too-weak"]));
 	});
 
 	test("is offered again where a weaker soak is wanted", () => {
-		expect(lotsOf({ ...fading, ...lots }, DAY, { ...hot, target_strength_pct: 0.2 }).strong).toEqual(["OLD", "NEW"]);
+		expect(
+			lotsOf({ ...fading, ...lots }, DAY, { ...hot, target_strength_pct: 0.2 }).strong,
+		).toEqual(["OLD", "NEW"]);
 	});
 });
 
@@ -105,7 +131,10 @@ describe("the day from which a lot fades", () => {
 			expect(
 				valueIn(
 					lotsOf(
-						{ "chlorine.csv": chlorine("tablet,1.5,g_per_tablet,,"), ...store("liquid,A,1,2026-03-01,,,") },
+						{
+							"chlorine.csv": chlorine("tablet,1.5,g_per_tablet,,"),
+							...store("liquid,A,1,2026-03-01,,,"),
+						},
 						day,
 					).used.strength,
 				),

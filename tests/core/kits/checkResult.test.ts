@@ -17,7 +17,13 @@ const passed: ChecksRow = {
 };
 const checked = (change: Partial<ChecksRow>, listed = 12) =>
 	checkResult({ ...passed, ...change }, listed);
-const tests = ["bag_refills", "valve_moves", "seal_holds", "relief_opens", "suction_holds"] as const;
+const tests = [
+	"bag_refills",
+	"valve_moves",
+	"seal_holds",
+	"relief_opens",
+	"suction_holds",
+] as const;
 
 test("the result is never typed", () => {
 	expect(headerOf(checksSheet)).toEqual(Object.keys(passed));
@@ -32,7 +38,13 @@ describe("a kit that does not pass is never ready", () => {
 		["one piece short", { pieces_counted: 11 }, "incomplete", 1, "1 of 12 pieces missing"],
 		["nothing counted", { pieces_counted: 0 }, "incomplete", 12, "12 of 12 pieces missing"],
 		["not clean", { clean: "no" }, "reprocess", 0, "not clean"],
-		["short, failed and dirty", { pieces_counted: 10, seal_holds: "no", clean: "no" }, "incomplete", 2, "2 of 12 pieces missing"],
+		[
+			"short, failed and dirty",
+			{ pieces_counted: 10, seal_holds: "no", clean: "no" },
+			"incomplete",
+			2,
+			"2 of 12 pieces missing",
+		],
 		["failed and dirty", { seal_holds: "no", clean: "no" }, "repair", 0, "the seal does not hold"],
 	] as const)("%s", (_what, change, result, missing, reason) => {
 		expect(checked(change)).toEqual({ result, missing, reason });

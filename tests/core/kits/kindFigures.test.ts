@@ -183,7 +183,9 @@ describe("kinds and their uses", () => {
 	});
 
 	test("one kind with the uses of the settings is planned as without", () => {
-		const named = everything(plan(smallUnit({ "kind-use.csv": "kind,uses_per_100_births\nbag set,10" })));
+		const named = everything(
+			plan(smallUnit({ "kind-use.csv": "kind,uses_per_100_births\nbag set,10" })),
+		);
 		const blank = everything(plan(smallUnit()));
 		const withoutName = (text: string) => text.replaceAll("kind = bag set", "kind = ");
 		expect(JSON.parse(withoutName(JSON.stringify(named)))).toEqual(

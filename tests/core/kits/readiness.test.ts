@@ -5,11 +5,14 @@ import { contentOf } from "../contentOf.ts";
 import { numberIn, problemCodes, rowsOf } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
-const HEADER = "checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note";
+const HEADER =
+	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note";
 const withChecks = (...lines: string[]) =>
 	plan(smallUnit({ "checks.csv": [HEADER, ...lines].join("\n") }));
 const registerOf = (made: ReturnType<typeof plan>, kit: string, ...columns: string[]) =>
-	contentOf(made, "kit-register.csv", "kit", ...columns).find(([name]) => name === kit)?.slice(1);
+	contentOf(made, "kit-register.csv", "kit", ...columns)
+		.find(([name]) => name === kit)
+		?.slice(1);
 const inService = (made: ReturnType<typeof plan>) =>
 	numberIn(rowsOf(made, "day-plan.csv")[0], "kits_in_service");
 
@@ -67,11 +70,9 @@ describe("by its latest finished check", () => {
 	});
 
 	test("a kit out of service stays so, whatever its check says", () => {
-		expect(registerOf(withChecks(pass("2027-02-28", "D")), "D", "state", "counts", "reason")).toEqual([
-			"out of service",
-			"no",
-			"torn mask",
-		]);
+		expect(
+			registerOf(withChecks(pass("2027-02-28", "D")), "D", "state", "counts", "reason"),
+		).toEqual(["out of service", "no", "torn mask"]);
 	});
 
 	test("what is wrong is said, and how many pieces are missing", () => {
@@ -83,10 +84,16 @@ describe("by its latest finished check", () => {
 });
 
 describe("days a kit stays ready", () => {
-	const kits = (since: string) => `kit,kind,status,ready_since,note\nA,bag set,in_service,${since},`;
+	const kits = (since: string) =>
+		`kit,kind,status,ready_since,note\nA,bag set,in_service,${since},`;
 	const stands = (start: string, since: string, life = 7, changes: Record<string, string> = {}) =>
 		registerOf(
-			plan(unitWith({ plan_start: start, ready_life_days: life }, { "kits.csv": kits(since), ...changes })),
+			plan(
+				unitWith(
+					{ plan_start: start, ready_life_days: life },
+					{ "kits.csv": kits(since), ...changes },
+				),
+			),
 			"A",
 			"state",
 			"ready_until",
@@ -111,10 +118,16 @@ describe("days a kit stays ready", () => {
 		const checks = (...dates: string[]) => ({
 			"checks.csv": [HEADER, ...dates.map((date) => pass(date))].join("\n"),
 		});
-		expect(stands("2027-03-01", "2027-02-20", 7, checks("2027-02-20"))).toEqual(["overdue", "2027-02-27", "no"]);
-		expect(
-			stands("2027-03-01", "2027-02-20", 7, checks("2027-02-20", "2027-02-28")),
-		).toEqual(["ready", "2027-03-07", "yes"]);
+		expect(stands("2027-03-01", "2027-02-20", 7, checks("2027-02-20"))).toEqual([
+			"overdue",
+			"2027-02-27",
+			"no",
+		]);
+		expect(stands("2027-03-01", "2027-02-20", 7, checks("2027-02-20", "2027-02-28"))).toEqual([
+			"ready",
+			"2027-03-07",
+			"yes",
+		]);
 	});
 
 	test("a kit never disinfected is to reprocess, and counts", () => {

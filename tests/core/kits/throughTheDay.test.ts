@@ -27,7 +27,14 @@ const GAUSS = [
 	[0, 128 / 225],
 	[Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3, (322 + 13 * Math.sqrt(70)) / 900],
 	[Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3, (322 - 13 * Math.sqrt(70)) / 900],
-].flatMap(([x = 0, w = 0]) => (x === 0 ? [[x, w]] : [[x, w], [-x, w]]));
+].flatMap(([x = 0, w = 0]) =>
+	x === 0
+		? [[x, w]]
+		: [
+				[x, w],
+				[-x, w],
+			],
+);
 
 /** Mean of the needs at each moment that find none, weighed by the uses, between two minutes. */
 function meanOverTime(
@@ -37,8 +44,13 @@ function meanOverTime(
 	to: number,
 ): number {
 	const { starts, turnaround, uses } = reprocessing;
-	const ends = [...starts.map((start) => start - DAY), ...starts].map((start) => start + turnaround);
-	const hours = Array.from({ length: Math.ceil((to - from) / 60) + 2 }, (_, i) => i * 60 + from - (from % 60));
+	const ends = [...starts.map((start) => start - DAY), ...starts].map(
+		(start) => start + turnaround,
+	);
+	const hours = Array.from(
+		{ length: Math.ceil((to - from) / 60) + 2 },
+		(_, i) => i * 60 + from - (from % 60),
+	);
 	const cuts = [...new Set([from, to, ...ends, ...hours])]
 		.filter((cut) => cut >= from && cut <= to)
 		.sort((a, b) => a - b);
@@ -85,7 +97,8 @@ describe("over a day the mean need that finds none is the unmet share of kit cov
 		const { starts, turnaround, uses } = reprocessing;
 		const [first, last] = [starts[0] as number, starts.at(-1) as number];
 		const mean = meanOverTime(2, reprocessing, first + turnaround, last + turnaround);
-		const unmet = (mean * uses.between(first + turnaround, last + turnaround)) / uses.between(first, last);
+		const unmet =
+			(mean * uses.between(first + turnaround, last + turnaround)) / uses.between(first, last);
 		expectWithin(unmet, unmetPer1000(2, reprocessing), 1e-9 * unmet, "per 1,000");
 	});
 });
@@ -131,7 +144,11 @@ describe("kits out of reach", () => {
 	});
 
 	test("after each use: those of one turnaround, at the rate of the day", () => {
-		const oneByOne: Reprocessing = { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6, 6] };
+		const oneByOne: Reprocessing = {
+			kind: "after_each_use",
+			turnaround: 110,
+			usesPerDay: [0.6, 6],
+		};
 		for (const [minute, perDay] of [
 			[0, 0.6],
 			[1439, 0.6],
@@ -146,6 +163,9 @@ describe("kits out of reach", () => {
 
 	test("without kits none is ready; without uses all are", () => {
 		expect(momentOf(0, three, 600)).toEqual({ ready: 0, nonePer1000: 1000 });
-		expect(momentOf(3, inRounds([0], [420], 110, flatDay), 600)).toEqual({ ready: 3, nonePer1000: 0 });
+		expect(momentOf(3, inRounds([0], [420], 110, flatDay), 600)).toEqual({
+			ready: 3,
+			nonePer1000: 0,
+		});
 	});
 });

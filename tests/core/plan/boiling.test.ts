@@ -63,7 +63,10 @@ describe("the day on which the stove is lit", () => {
 });
 
 test("more loads take more water, heat and fuel", () => {
-	const busy = rowsOf(boiling({ births_per_day: 60, soak_capacity_kits: 1, plan_confidence: 0.9 }), FILE)[0];
+	const busy = rowsOf(
+		boiling({ births_per_day: 60, soak_capacity_kits: 1, plan_confidence: 0.9 }),
+		FILE,
+	)[0];
 	expect(numberIn(busy, "litres")).toBe(90);
 	expect(numberIn(busy, "batches")).toBe(5);
 });
@@ -79,8 +82,18 @@ test("electricity is counted in kWh, by its own share", () => {
 test("a share typed in takes the fuel's place", () => {
 	const [half] = rowsOf(boiling({ stove_efficiency: 0.4 }), FILE);
 	const [full] = rowsOf(boiling({ heat_kw: 6 }), FILE);
-	expectWithin(numberIn(half, "heat_minutes"), numberIn(full, "heat_minutes") as number, 1e-9, "min");
-	expectWithin(2 * (numberIn(half, "fuel_quantity") as number), numberIn(full, "fuel_quantity") as number, 1e-9, "kg");
+	expectWithin(
+		numberIn(half, "heat_minutes"),
+		numberIn(full, "heat_minutes") as number,
+		1e-9,
+		"min",
+	);
+	expectWithin(
+		2 * (numberIn(half, "fuel_quantity") as number),
+		numberIn(full, "fuel_quantity") as number,
+		1e-9,
+		"kg",
+	);
 });
 
 test("the unit's own reading of a pot takes the cooling rate's place", () => {
@@ -97,7 +110,13 @@ describe("what leaves the boiling without times, and not the plan", () => {
 		["a room as warm as wanted", { room_c: 37 }, "room-too-warm", "error", "room_c"],
 		["a room warmer than wanted", { room_c: 45 }, "room-too-warm", "error", "room_c"],
 		["half a reading", { cooling_first_c: 95 }, "not-given", "advice", "cooling_second_c"],
-		["a reading that does not cool", { cooling_first_c: 60, cooling_second_c: 70, cooling_hours: 2 }, "reading-not-cooling", "error", "cooling_first_c"],
+		[
+			"a reading that does not cool",
+			{ cooling_first_c: 60, cooling_second_c: 70, cooling_hours: 2 },
+			"reading-not-cooling",
+			"error",
+			"cooling_first_c",
+		],
 	])("%s", (_what, settings, code, weight, key) => {
 		const made = boiling(settings as Record<string, string | number>);
 		expect(made.made).toBe(true);

@@ -23,11 +23,18 @@ describe("three kits, 0.6 uses a day, rounds at 7, 14 and 21 h of 110 minutes", 
 		const m = (0.6 * since) / 24;
 		const [p0, p1, p2] = [Math.exp(-m), m * Math.exp(-m), (m * m * Math.exp(-m)) / 2];
 		expectWithin(numberIn(rows[hour], "ready_expected"), 3 * p0 + 2 * p1 + p2, 1e-12, "kits");
-		expectWithin(numberIn(rows[hour], "none_ready_per_1000"), 1000 * (1 - p0 - p1 - p2), 1e-9, "per 1,000");
+		expectWithin(
+			numberIn(rows[hour], "none_ready_per_1000"),
+			1000 * (1 - p0 - p1 - p2),
+			1e-9,
+			"per 1,000",
+		);
 	});
 
 	test("all hours, once", () => {
-		expect(columnOf(plan(smallUnit()), FILE, "hour")).toEqual(Array.from({ length: 24 }, (_, h) => h));
+		expect(columnOf(plan(smallUnit()), FILE, "hour")).toEqual(
+			Array.from({ length: 24 }, (_, h) => h),
+		);
 	});
 });
 

@@ -22,7 +22,10 @@ test("those kept inside a module are among them", () => {
 	expect(keys).toEqual(expect.arrayContaining(["age_days", "containers", "strength_of_powder"]));
 });
 
-test.each(withExample.map((c) => [c.key, c] as const))("the example of %s gives what it says", (_key, calculation) => {
-	const { inputs, result, within } = calculation.example as NonNullable<Calculation["example"]>;
-	expectWithin(answerOf(calculation, inputs), result, within, calculation.unit);
-});
+test.each(withExample.map((c) => [c.key, c] as const))(
+	"the example of %s gives what it says",
+	(_key, calculation) => {
+		const { inputs, result, within } = calculation.example as NonNullable<Calculation["example"]>;
+		expectWithin(answerOf(calculation, inputs), result, within, calculation.unit);
+	},
+);

@@ -17,7 +17,18 @@ const register = (kits: readonly string[], checks: readonly string[] = []) =>
 
 test("every kit of the register, in its order, with how it stands", () => {
 	expect(
-		contentOf(plan(smallUnit()), FILE, "kit", "kind", "state", "counts", "use_next", "ready_since", "ready_until", "reason"),
+		contentOf(
+			plan(smallUnit()),
+			FILE,
+			"kit",
+			"kind",
+			"state",
+			"counts",
+			"use_next",
+			"ready_since",
+			"ready_until",
+			"reason",
+		),
 	).toEqual([
 		["A", "bag set", "ready", "yes", 1, "2027-02-27", "2027-03-06", ""],
 		["B", "bag set", "ready", "yes", 2, "2027-02-28", "2027-03-07", ""],
@@ -65,12 +76,18 @@ test("the last check is shown with its time", () => {
 
 test("no kits, no rows; every kit of the register that counts is in service", () => {
 	expect(rowsOf(register([]), FILE)).toEqual([]);
-	const made = register(["A,bag set,in_service,,", "B,bag set,in_service,,"], ["2027-02-27,B,4,yes,,,,,,"]);
+	const made = register(
+		["A,bag set,in_service,,", "B,bag set,in_service,,"],
+		["2027-02-27,B,4,yes,,,,,,"],
+	);
 	const counted = columnOf(made, FILE, "counts").filter((counts) => counts === "yes").length;
 	expect(numberIn(rowsOf(made, "day-plan.csv")[0], "kits_in_service")).toBe(counted);
 });
 
 test("a kit twice in the register is a problem, and the plan is not made from half of it", () => {
 	const twice = register(["A,bag set,in_service,,", "A,bag set,in_service,,"]);
-	expect([twice.made, new Set(problemCodes(twice, "error"))]).toEqual([false, new Set(["doubled-row"])]);
+	expect([twice.made, new Set(problemCodes(twice, "error"))]).toEqual([
+		false,
+		new Set(["doubled-row"]),
+	]);
 });

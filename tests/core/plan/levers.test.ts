@@ -35,11 +35,11 @@ describe("the changes of the small unit", () => {
 	test("of the other hours for a round only the best is shown, and no other hour is better", () => {
 		const moved = others.filter(([change]) => /instead$/.test(String(change)));
 		expect(moved).toHaveLength(1);
-		const [, from = "", to = ""] = /The (.*) round at (.*) instead/.exec(String(moved[0]?.[0])) ?? [];
+		const [, from = "", to = ""] =
+			/The (.*) round at (.*) instead/.exec(String(moved[0]?.[0])) ?? [];
 		const starts = ["07:00", "14:00", "21:00"];
 		expect(starts).toContain(from);
-		const unmetAt = (table: string) =>
-			Number(leversOf(smallUnit({ "rounds.csv": table }))[0]?.[2]);
+		const unmetAt = (table: string) => Number(leversOf(smallUnit({ "rounds.csv": table }))[0]?.[2]);
 		expect(unmetAt(rounds(...starts.map((s) => (s === from ? to : s))))).toBe(moved[0]?.[2]);
 		for (const start of starts)
 			for (const hours of [-3, -2, -1, 1, 2, 3]) {

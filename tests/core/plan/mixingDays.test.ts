@@ -18,9 +18,17 @@ const lots = (...lines: string[]) => ({
 const hot = { store_c: 40, measure_step_ml: 1, plan_days: 28 };
 
 test("one preparation a day, the same each day from a lot that does not fade", () => {
-	expect(contentOf(plan(smallUnit()), FILE, "date", "lot", "litres", "product_quantity", "product_measure")).toEqual(
-		Array.from({ length: 7 }, (_, i) => [`2027-03-0${i + 1}`, "L1", 5.5, 790, "mL"]),
-	);
+	expect(
+		contentOf(
+			plan(smallUnit()),
+			FILE,
+			"date",
+			"lot",
+			"litres",
+			"product_quantity",
+			"product_measure",
+		),
+	).toEqual(Array.from({ length: 7 }, (_, i) => [`2027-03-0${i + 1}`, "L1", 5.5, 790, "mL"]));
 });
 
 test("as the lot fades, more is measured out for the same strength", () => {
@@ -44,7 +52,10 @@ test("as the lot fades, more is measured out for the same strength", () => {
 	expect(last).toBeGreaterThan(numberIn(rows[0], "product_quantity") as number);
 	const rounds = numberIn(totalOf(made, "rounds"), "expected") as number;
 	const used = numberIn(totalOf(made, "chlorine"), "expected") as number;
-	const sum = columnOf(made, FILE, "product_quantity").reduce((all: number, q) => all + Number(q), 0);
+	const sum = columnOf(made, FILE, "product_quantity").reduce(
+		(all: number, q) => all + Number(q),
+		0,
+	);
 	// Every day of the plan expects the same number of rounds.
 	expectWithin(used, (rounds / 28) * sum, 1e-6 * used, "mL");
 });

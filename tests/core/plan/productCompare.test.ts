@@ -26,7 +26,9 @@ describe("the same litres from each product, over a week and a quarter", () => {
 				["liquid", "mL"],
 				["powder", "g"],
 				["tablets", "tablet"],
-			].flatMap(([product, measure]) => ["week", "quarter"].map((period) => [product, period, measure])),
+			].flatMap(([product, measure]) =>
+				["week", "quarter"].map((period) => [product, period, measure]),
+			),
 		);
 		rows.forEach(([, period, litres]) => {
 			const days = period === "week" ? 7 : 91;
@@ -41,11 +43,23 @@ describe("the same litres from each product, over a week and a quarter", () => {
 		[0, "weight_kg", (91 * litresPerDay * 5) / 0.035 / 1000],
 		[1, "weight_kg", (91 * litresPerDay * 5) / 0.7 / 1000],
 	] as const)("product %d: %s", (product, column, expected) => {
-		expectWithin(numberIn(rowsOf(made, FILE)[2 * product + 1], column), expected, 1e-6 * expected, column);
+		expectWithin(
+			numberIn(rowsOf(made, FILE)[2 * product + 1], column),
+			expected,
+			1e-6 * expected,
+			column,
+		);
 	});
 
 	test("what tablets weigh is not known, and nothing is lost where nothing fades", () => {
-		expect(rowsOf(made, FILE).map((row) => valueIn(row.weight_kg) === "")).toEqual([false, false, false, false, true, true]);
+		expect(rowsOf(made, FILE).map((row) => valueIn(row.weight_kg) === "")).toEqual([
+			false,
+			false,
+			false,
+			false,
+			true,
+			true,
+		]);
 		for (const row of rowsOf(made, FILE)) expectWithin(numberIn(row, "lost_g"), 0, 1e-9, "g");
 	});
 });
@@ -56,11 +70,15 @@ describe("the order interval", () => {
 		contentOf(plan(unitWith(settings, one(product, item))), FILE, "order_every_days").flat();
 
 	test("is the longest where nothing fades and one pack lasts a quarter", () => {
-		expect(intervals("liquid,liquid,3.5,pct_w_v,,0,", "liquid,other,L,50,9,7,0,0.95")).toEqual([91, 91]);
+		expect(intervals("liquid,liquid,3.5,pct_w_v,,0,", "liquid,other,L,50,9,7,0,0.95")).toEqual([
+			91, 91,
+		]);
 	});
 
 	test("is the shortest where a hot store fades the product fast", () => {
-		expect(intervals("liquid,liquid,15,pct_w_v,,3,", smallBottles, { store_c: 45 })).toEqual([7, 7]);
+		expect(intervals("liquid,liquid,15,pct_w_v,,3,", smallBottles, { store_c: 45 })).toEqual([
+			7, 7,
+		]);
 	});
 
 	test("is what every interval tried one by one comes to", () => {
@@ -75,7 +93,10 @@ describe("the order interval", () => {
 			});
 			const best = tried.reduce((a, b) => (b.packs / b.days <= a.packs / a.days ? b : a));
 			const item = `liquid,other,mL,${size},2,7,0,0.95`;
-			const rows = rowsOf(plan(unitWith(settings, one("liquid,liquid,12,pct_w_v,,1.3,", item))), FILE);
+			const rows = rowsOf(
+				plan(unitWith(settings, one("liquid,liquid,12,pct_w_v,,1.3,", item))),
+				FILE,
+			);
 			expect(rows.map((row) => numberIn(row, "order_every_days"))).toEqual([best.days, best.days]);
 			const share = 91 / best.days;
 			const [, quarter] = rows;
@@ -103,7 +124,8 @@ describe("packs and prices", () => {
 	});
 
 	test("a pack of 5 L is one of 5,000 mL", () => {
-		const of = (item: string) => contentOf(plan(smallUnit(one(liquid, item))), FILE, "packs", "cost");
+		const of = (item: string) =>
+			contentOf(plan(smallUnit(one(liquid, item))), FILE, "packs", "cost");
 		expect(of("liquid,other,L,5,3,7,0,0.95")).toEqual(of("liquid,other,mL,5000,3,7,0,0.95"));
 	});
 
@@ -116,7 +138,9 @@ describe("packs and prices", () => {
 		const rows = rowsOf(
 			plan(
 				smallUnit({
-					"items.csv": [ITEMS, "liquid,other,L,5,3,7,10,0.95", "powder,other,L,1,8,14,5,0.95"].join("\n"),
+					"items.csv": [ITEMS, "liquid,other,L,5,3,7,10,0.95", "powder,other,L,1,8,14,5,0.95"].join(
+						"\n",
+					),
 					"usage.csv": "item,basis,quantity,note",
 				}),
 			),

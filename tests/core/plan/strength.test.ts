@@ -49,18 +49,39 @@ test("strength today is the liquid as it has faded, in per cent", () => {
 		days: 90,
 		fadeFactor: 1.3,
 	});
-	expectWithin(numberIn(rowsOf(made([fresh]), FILE)[0], "strength_today"), gramsPerLitre / 10, 1e-12, "%");
+	expectWithin(
+		numberIn(rowsOf(made([fresh]), FILE)[0], "strength_today"),
+		gramsPerLitre / 10,
+		1e-12,
+		"%",
+	);
 });
 
 describe("what to look out for", () => {
 	test.each([
 		["a lot with its made-on date", fresh, ""],
-		["no made-on date", "liquid,L1,10,,2027-01-01,,2027-07-10", "No made-on date: it is older than the received date says, and weaker than shown."],
-		["neither date", "liquid,L1,10,,,,2027-07-10", "Neither made-on nor received date: its age is not known, and the label's strength is shown."],
+		[
+			"no made-on date",
+			"liquid,L1,10,,2027-01-01,,2027-07-10",
+			"No made-on date: it is older than the received date says, and weaker than shown.",
+		],
+		[
+			"neither date",
+			"liquid,L1,10,,,,2027-07-10",
+			"Neither made-on nor received date: its age is not known, and the label's strength is shown.",
+		],
 		["tablets without dates", "tablets,T1,10,,,,2027-07-10", ""],
-		["not here yet", "liquid,L1,10,2027-02-01,,2027-03-20,2027-07-10", "Not here yet: arrives 2027-03-20."],
+		[
+			"not here yet",
+			"liquid,L1,10,2027-02-01,,2027-03-20,2027-07-10",
+			"Not here yet: arrives 2027-03-20.",
+		],
 		["arrives on the first day", "liquid,L1,10,2027-02-01,,2027-03-01,2027-07-10", ""],
-		["out of date", "liquid,L1,10,2026-12-01,,,2027-02-28", "Out of date, or too weak for the strength wanted: do not use it for the soak."],
+		[
+			"out of date",
+			"liquid,L1,10,2026-12-01,,,2027-02-28",
+			"Out of date, or too weak for the strength wanted: do not use it for the soak.",
+		],
 	])("%s", (_what, lot, remark) => {
 		expect(contentOf(made([lot]), FILE, "remark")).toEqual([[remark]]);
 	});
@@ -105,7 +126,9 @@ describe("a reading", () => {
 		] as const)
 			expect(contentOf(with_, file, ...columns)).toEqual(contentOf(without, file, ...columns));
 		const old = "liquid,L1,10,2026-12-01,,,2027-02-28";
-		expect(contentOf(made([old], ["liquid,L1,2027-03-01,5,titration,"]), FILE, "last_usable_day")).toEqual([["not usable"]]);
+		expect(
+			contentOf(made([old], ["liquid,L1,2027-03-01,5,titration,"]), FILE, "last_usable_day"),
+		).toEqual([["not usable"]]);
 	});
 
 	test("the latest of a lot counts, and only of that lot", () => {

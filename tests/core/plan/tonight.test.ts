@@ -5,7 +5,14 @@ import { unitWith } from "../smallUnit.ts";
 
 const FILE = "tonight.csv";
 const tonight = (settings: Record<string, string | number>, changes: Record<string, string> = {}) =>
-	contentOf(plan(unitWith({ heat_kw: 3, ...settings }, changes)), FILE, "date", "by", "for_round", "task");
+	contentOf(
+		plan(unitWith({ heat_kw: 3, ...settings }, changes)),
+		FILE,
+		"date",
+		"by",
+		"for_round",
+		"task",
+	);
 
 test("only what is lit on a day before its round, with its date", () => {
 	expect(tonight({ plan_days: 2 }).map((row) => row.slice(0, 3))).toEqual([
@@ -18,7 +25,9 @@ test("what to do: litres up to whole ones, the fuel in its measure, the pot cove
 	expect(tonight({ plan_days: 1, boil_hold_minutes: 0 })[0]?.[3]).toMatch(
 		/^Light the stove and boil 30 L; fuel 1\.\d kg; cover and leave to cool\.$/,
 	);
-	expect(tonight({ plan_days: 1, boil_hold_minutes: 5, fuel: "electric" })[0]?.[3]).toMatch(/boil 31 L; fuel \d\.\d kWh/);
+	expect(tonight({ plan_days: 1, boil_hold_minutes: 5, fuel: "electric" })[0]?.[3]).toMatch(
+		/boil 31 L; fuel \d\.\d kWh/,
+	);
 });
 
 test("nothing where all water is boiled on the day itself", () => {

@@ -8,7 +8,15 @@ import { smallUnit, unitWith } from "../smallUnit.ts";
 const FILE = "wall-table.csv";
 const rows = rowsOf(plan(smallUnit()), FILE);
 const of = (product: string) =>
-	contentOf(plan(smallUnit()), FILE, "product", "lot", "litres", "product_quantity", "product_measure")
+	contentOf(
+		plan(smallUnit()),
+		FILE,
+		"product",
+		"lot",
+		"litres",
+		"product_quantity",
+		"product_measure",
+	)
 		.filter(([name]) => name === product)
 		.map((row) => row.slice(1));
 

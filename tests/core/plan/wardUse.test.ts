@@ -14,11 +14,22 @@ const without = plan(unitWith(heat));
 const uses = ward("floors,20,0.1,", "spills,2,0.5,");
 const made = plan(unitWith(heat, uses));
 const liquid = (of: ReturnType<typeof plan>, column: string) =>
-	numberIn(rowsOf(of, "supply-use.csv").find((row) => valueIn(row.item) === "liquid"), column) as number;
+	numberIn(
+		rowsOf(of, "supply-use.csv").find((row) => valueIn(row.item) === "liquid"),
+		column,
+	) as number;
 
 test("each use is mixed once a day at its own strength, from the lot in use", () => {
 	expect(
-		contentOf(made, "ward-use.csv", "use", "litres_per_day", "product_quantity", "product_measure", "plan_quantity"),
+		contentOf(
+			made,
+			"ward-use.csv",
+			"use",
+			"litres_per_day",
+			"product_quantity",
+			"product_measure",
+			"plan_quantity",
+		),
 	).toEqual([
 		["floors", 20, 580, "mL", 7 * 580],
 		["spills", 2, 290, "mL", 7 * 290],
@@ -34,12 +45,23 @@ test.each(["expected", "set_aside"])("the store's %s use of the product counts i
 test("the water to fetch counts it", () => {
 	for (const column of ["litres_expected", "litres_set_aside"])
 		columnOf(made, "water.csv", column).forEach((litres, day) => {
-			expectWithin(Number(litres), Number(columnOf(without, "water.csv", column)[day]) + 22, 1e-9, "L");
+			expectWithin(
+				Number(litres),
+				Number(columnOf(without, "water.csv", column)[day]) + 22,
+				1e-9,
+				"L",
+			);
 		});
 });
 
 describe("the kits' own figures do not", () => {
-	test.each(["day-plan.csv", "week-total.csv", "mixing.csv", "mixing-days.csv", "product-compare.csv"])("%s", (file) => {
+	test.each([
+		"day-plan.csv",
+		"week-total.csv",
+		"mixing.csv",
+		"mixing-days.csv",
+		"product-compare.csv",
+	])("%s", (file) => {
 		const columns = Object.keys(rowsOf(made, file)[0] ?? {});
 		expect(columns.length).toBeGreaterThan(3);
 		expect(contentOf(made, file, ...columns)).toEqual(contentOf(without, file, ...columns));
@@ -56,9 +78,14 @@ test("as the lot fades, the days of the plan add up", () => {
 		),
 	);
 	// The same litres and strength as the kits' own preparation.
-	const sum = columnOf(fading, "mixing-days.csv", "product_quantity").reduce((all: number, q) => all + Number(q), 0);
+	const sum = columnOf(fading, "mixing-days.csv", "product_quantity").reduce(
+		(all: number, q) => all + Number(q),
+		0,
+	);
 	expect(numberIn(rowsOf(fading, "ward-use.csv")[0], "plan_quantity")).toBe(sum);
-	expect(sum).toBeGreaterThan(28 * Number(columnOf(fading, "mixing-days.csv", "product_quantity")[0]));
+	expect(sum).toBeGreaterThan(
+		28 * Number(columnOf(fading, "mixing-days.csv", "product_quantity")[0]),
+	);
 });
 
 test("a strength that the product does not have is refused, and the store's use with it", () => {

@@ -35,7 +35,8 @@ function everyDay(perRound: number, perLoad: number, perDay: number, means: read
 			]);
 	return days.sort(([x], [y]) => x - y);
 }
-const meanOf = (days: ReturnType<typeof everyDay>) => days.reduce((sum, [litres, p]) => sum + litres * p, 0);
+const meanOf = (days: ReturnType<typeof everyDay>) =>
+	days.reduce((sum, [litres, p]) => sum + litres * p, 0);
 function quantileOf(days: ReturnType<typeof everyDay>, level: number): number {
 	let below = 0;
 	for (const [litres, p] of days) {
@@ -76,7 +77,10 @@ describe("water of a day with two rounds, against every possible day", () => {
 
 test("a descaling takes its bath less the vinegar, and its rinse", () => {
 	const water = (every: number) =>
-		numberIn(rowsOf(plan(unitWith({ ...settings, descale_every_rounds: every }, twoRounds)), FILE)[0], "litres_expected") as number;
+		numberIn(
+			rowsOf(plan(unitWith({ ...settings, descale_every_rounds: every }, twoRounds)), FILE)[0],
+			"litres_expected",
+		) as number;
 	const made = plan(unitWith(settings, twoRounds));
 	const rounds = numberIn(rowsOf(made, "day-plan.csv")[0], "rounds_expected") as number;
 	expectWithin(water(5) - water(0), ((2 - 1 + 5) * rounds) / 5, 1e-9, "L");
@@ -88,8 +92,15 @@ describe("containers and sources", () => {
 		"water-sources.csv": ["source,litres_per_day,note", ...lines].join("\n"),
 	});
 	const taken = (litres: string, ...lines: string[]) =>
-		columnOf(plan(unitWith({ ...settings, water_container_litres: litres }, sources(...lines))), FILE, "taken_from")[0];
-	const litres = numberIn(rowsOf(plan(unitWith(settings, twoRounds)), FILE)[0], "litres_set_aside") as number;
+		columnOf(
+			plan(unitWith({ ...settings, water_container_litres: litres }, sources(...lines))),
+			FILE,
+			"taken_from",
+		)[0];
+	const litres = numberIn(
+		rowsOf(plan(unitWith(settings, twoRounds)), FILE)[0],
+		"litres_set_aside",
+	) as number;
 
 	test("containers are whole, and hold what is set aside", () => {
 		expect(litres).toBe(2 * 12.5 + 3 * 30);
@@ -100,7 +111,11 @@ describe("containers and sources", () => {
 			[57, 3],
 		] as const)
 			expect(
-				contentOf(plan(unitWith({ ...settings, water_container_litres: each }, twoRounds)), FILE, "containers"),
+				contentOf(
+					plan(unitWith({ ...settings, water_container_litres: each }, twoRounds)),
+					FILE,
+					"containers",
+				),
 			).toEqual([[count]]);
 	});
 
@@ -109,7 +124,11 @@ describe("containers and sources", () => {
 		["one without end", ["mains,,"], "mains 115 L"],
 		["in their order", ["tank,40,", "well,,"], "tank 40 L, well 75 L"],
 		["the other order", ["well,,", "tank,40,"], "well 115 L"],
-		["not enough: what is not covered is said", ["tank,40,", "well,30.5,"], "tank 40 L, well 31 L, not covered 45 L"],
+		[
+			"not enough: what is not covered is said",
+			["tank,40,", "well,30.5,"],
+			"tank 40 L, well 31 L, not covered 45 L",
+		],
 		["a dry one is passed over", ["tank,0,", "well,,"], "well 115 L"],
 	])("%s", (_what, lines, from) => {
 		expect(taken("20", ...lines)).toBe(from);

@@ -37,7 +37,13 @@ describe("a round longer than the gap to the next", () => {
 		[3, "at least 4", "With 4 people the round would take 85 minutes and end in time."],
 	])("with %d people it is said how many would do", (people, allowed, message) => {
 		expect(problemsOf("too-few-hands", { workers_per_round: people }, tight)).toMatchObject([
-			{ file: "unit.csv", column: "workers_per_round", received: `${people} in a round`, allowed, message },
+			{
+				file: "unit.csv",
+				column: "workers_per_round",
+				received: `${people} in a round`,
+				allowed,
+				message,
+			},
 		]);
 	});
 
@@ -48,7 +54,10 @@ describe("a round longer than the gap to the next", () => {
 
 	test("or that no number would do", () => {
 		expect(problemsOf("too-few-hands", {}, rounds("07:00,early", "07:30,late"))).toMatchObject([
-			{ allowed: "fewer kits, or a longer gap between rounds", message: expect.stringMatching(/^No number/) },
+			{
+				allowed: "fewer kits, or a longer gap between rounds",
+				message: expect.stringMatching(/^No number/),
+			},
 		]);
 	});
 
@@ -75,7 +84,9 @@ describe("a round longer than the gap to the next", () => {
 
 describe("a round that ends after midnight", () => {
 	test("is spoken of once, whatever the days", () => {
-		expect(problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:30,late"))).toEqual([
+		expect(
+			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:30,late")),
+		).toEqual([
 			expect.objectContaining({
 				weight: "advice",
 				file: "rounds.csv",
@@ -88,7 +99,9 @@ describe("a round that ends after midnight", () => {
 	});
 
 	test("at midnight sharp it is still that day", () => {
-		expect(problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:10,"))).toEqual([]);
+		expect(
+			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:10,")),
+		).toEqual([]);
 		expect(
 			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:11,")),
 		).toHaveLength(1);

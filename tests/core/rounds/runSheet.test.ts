@@ -10,7 +10,17 @@ const rounds = (...starts: string[]) => ["start,label", ...starts].join("\n");
 
 test("every round of every day, step by step, with who is needed", () => {
 	const made = plan(unitWith({ plan_days: 2, workers_per_round: 2 }));
-	const rows = contentOf(made, FILE, "date", "round", "step", "starts", "ends", "hands_on", "people");
+	const rows = contentOf(
+		made,
+		FILE,
+		"date",
+		"round",
+		"step",
+		"starts",
+		"ends",
+		"hands_on",
+		"people",
+	);
 	expect(rows).toHaveLength(2 * 3 * 4);
 	expect(rows.slice(0, 5)).toEqual([
 		["2027-03-01", "morning", "prepare", "07:00", "07:20", "yes", 2],
@@ -23,9 +33,9 @@ test("every round of every day, step by step, with who is needed", () => {
 });
 
 test("a round without a name goes by its time", () => {
-	expect(new Set(columnOf(plan(smallUnit({ "rounds.csv": rounds("07:00,") })), FILE, "round"))).toEqual(
-		new Set(["07:00"]),
-	);
+	expect(
+		new Set(columnOf(plan(smallUnit({ "rounds.csv": rounds("07:00,") })), FILE, "round")),
+	).toEqual(new Set(["07:00"]));
 });
 
 describe("a round past midnight", () => {
@@ -51,7 +61,9 @@ describe("a round past midnight", () => {
 describe("kits of a round", () => {
 	const kitsOf = (settings: Record<string, string | number>, kits?: string) =>
 		new Set(
-			columnOf(plan(unitWith(settings, kits ? { "kits.csv": kits } : {})), FILE, "kits").map(Number),
+			columnOf(plan(unitWith(settings, kits ? { "kits.csv": kits } : {})), FILE, "kits").map(
+				Number,
+			),
 		);
 	const header = "kit,kind,status,ready_since,note";
 
@@ -89,7 +101,8 @@ describe("descaling", () => {
 		const made = plan(
 			unitWith({ descale_every_rounds: 1, descale_minutes: 30, descale_rinse_minutes: 7 }),
 		);
-		const minutes = (text: unknown) => Number(String(text).slice(0, 2)) * 60 + Number(String(text).slice(3));
+		const minutes = (text: unknown) =>
+			Number(String(text).slice(0, 2)) * 60 + Number(String(text).slice(3));
 		const own = contentOf(made, FILE, "step", "starts", "ends").filter(([step]) =>
 			[DESCALE_STEP, RINSE_STEP].includes(String(step)),
 		);

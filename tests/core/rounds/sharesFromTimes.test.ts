@@ -31,7 +31,9 @@ describe("shares of the hours from recorded times", () => {
 
 describe("in the plan", () => {
 	const records = "date,births,kits_used,times\n2027-02-01,400,,";
-	const at = (time: string, births = 400) => ({ "records.csv": `${records}${Array(births).fill(time).join(" ")}` });
+	const at = (time: string, births = 400) => ({
+		"records.csv": `${records}${Array(births).fill(time).join(" ")}`,
+	});
 	const noneReady = (changes: Record<string, string>) =>
 		columnOf(plan(smallUnit(changes)), "day-cover.csv", "none_ready_per_1000").map(Number);
 
@@ -42,7 +44,9 @@ describe("in the plan", () => {
 	});
 
 	test("the unit's own weights go before the register", () => {
-		const weights = { "hours.csv": `hour,share\n${Array.from({ length: 24 }, (_, h) => `${h},1`).join("\n")}` };
+		const weights = {
+			"hours.csv": `hour,share\n${Array.from({ length: 24 }, (_, h) => `${h},1`).join("\n")}`,
+		};
 		noneReady({ ...at("03:10"), ...weights }).forEach((none, hour) => {
 			expectWithin(none, noneReady({})[hour] as number, 1e-9, "per 1,000");
 		});

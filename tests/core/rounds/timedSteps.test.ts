@@ -91,6 +91,8 @@ test("descaling comes before the soak, and its rinse at once after it", () => {
 		["rinse (load 2 of 2)", 700, 705, 1],
 		["store", 705, 715, 4],
 	]);
-	const [bath, rinse] = timedSteps(list, { ...round, descale }).filter((s) => s.load === 0).slice(2);
+	const [bath, rinse] = timedSteps(list, { ...round, descale })
+		.filter((s) => s.load === 0)
+		.slice(2);
 	expect([bath?.handsOn, rinse?.handsOn]).toEqual(["no", "yes"]);
 });

@@ -14,7 +14,14 @@ describe("product for a steady use of chlorine", () => {
 		["a liquid that does not fade", steady, 100, 7, 7 * 2000, 0],
 		["a powder", () => ({ form: "powder", gramsPerGram: 0.7 }) as Strength, 14, 7, 140, 0],
 		["tablets", () => ({ form: "tablet", gramsPerTablet: 1.5 }) as Strength, 3, 7, 14, 0],
-		["a liquid that fades", fading, 100, 3, 1e5 * (1 / 50 + 1 / 49 + 1 / 48), 100 * (50 / 49 + 50 / 48 - 2)],
+		[
+			"a liquid that fades",
+			fading,
+			100,
+			3,
+			1e5 * (1 / 50 + 1 / 49 + 1 / 48),
+			100 * (50 / 49 + 50 / 48 - 2),
+		],
 		["one day of it: fresh", fading, 100, 1, 2000, 0],
 	] as const)("%s", (_what, strengthAfter, gramsPerDay, days, quantity, lost) => {
 		const interval = orderInterval(days, gramsPerDay, strengthAfter, { size: 1, price: null });
@@ -36,7 +43,10 @@ describe("product for a steady use of chlorine", () => {
 	});
 
 	test("without a price the packs are known and the cost is not", () => {
-		expect(orderInterval(7, 100, steady, { size: 1000, price: null })).toMatchObject({ packs: 14, cost: null });
+		expect(orderInterval(7, 100, steady, { size: 1000, price: null })).toMatchObject({
+			packs: 14,
+			cost: null,
+		});
 	});
 });
 
@@ -58,7 +68,9 @@ describe("the interval that costs least a day", () => {
 	});
 
 	const best = (strengthAfter: (day: number) => Strength, size: number) =>
-		cheapest([7, 14, 28, 42].map((days) => orderInterval(days, 100, strengthAfter, { size, price: 1 }))).days;
+		cheapest(
+			[7, 14, 28, 42].map((days) => orderInterval(days, 100, strengthAfter, { size, price: 1 })),
+		).days;
 
 	test("is the longest where nothing fades, and shorter the faster it does", () => {
 		expect(best(steady, 10)).toBe(42);

@@ -15,7 +15,8 @@ const round = {
 	holdMinutes: 20,
 	coolMinutes: 440,
 };
-const boiling = (change: Partial<typeof round> = {}) => answerOf(boilingOfRound, { ...round, ...change });
+const boiling = (change: Partial<typeof round> = {}) =>
+	answerOf(boilingOfRound, { ...round, ...change });
 
 describe("one load of 30 L in two pots of 10 L", () => {
 	const boiled = boiling();
@@ -55,7 +56,11 @@ test("more pots share the fire: the heating does not get shorter, only the holdi
 });
 
 test("water drawn at the boil needs no heating", () => {
-	expect(boiling({ drawnC: 100, boilingC: 93 })).toMatchObject({ heatMinutes: 0, kj: 0, allMinutes: 480 });
+	expect(boiling({ drawnC: 100, boilingC: 93 })).toMatchObject({
+		heatMinutes: 0,
+		kj: 0,
+		allMinutes: 480,
+	});
 });
 
 test("nothing to boil takes no water and no heat", () => {
@@ -68,7 +73,9 @@ test.each([
 	["potLitres", 0],
 	["loads", -1],
 ] as const)("%s of %d is refused", (input, value) => {
-	expect(refusalOf(boilingOfRound, { ...round, [input]: value }).map((p) => p.code)).toEqual(["outside-limits"]);
+	expect(refusalOf(boilingOfRound, { ...round, [input]: value }).map((p) => p.code)).toEqual([
+		"outside-limits",
+	]);
 });
 
 describe("when to light the stove", () => {

@@ -28,14 +28,23 @@ describe("how high and how low", () => {
 		expectWithin(Number(columnOf(made, "boiling.csv", "boiling_point_c")[0]), celsius, 0.06, "°C");
 	});
 
-	test.each([-401, 5501])("%d m is refused by name, and no boiling point is made up", (altitudeM) => {
-		expect(refusalOf(boilingPoint, { altitudeM })).toMatchObject([
-			{ code: "outside-limits", allowed: "a number from -400 to 5500" },
-		]);
-		const made = plan(unitWith({ altitude_m: altitudeM, heat_kw: 3 }));
-		expect(made.problems.filter((p) => p.weight === "error")).toMatchObject([
-			{ code: "bad-cell", received: String(altitudeM), message: expect.stringMatching(/Height above the sea/) },
-		]);
-		expect(new Set(columnOf(made, "boiling.csv", "boiling_point_c"))).toEqual(new Set([undefined]));
-	});
+	test.each([-401, 5501])(
+		"%d m is refused by name, and no boiling point is made up",
+		(altitudeM) => {
+			expect(refusalOf(boilingPoint, { altitudeM })).toMatchObject([
+				{ code: "outside-limits", allowed: "a number from -400 to 5500" },
+			]);
+			const made = plan(unitWith({ altitude_m: altitudeM, heat_kw: 3 }));
+			expect(made.problems.filter((p) => p.weight === "error")).toMatchObject([
+				{
+					code: "bad-cell",
+					received: String(altitudeM),
+					message: expect.stringMatching(/Height above the sea/),
+				},
+			]);
+			expect(new Set(columnOf(made, "boiling.csv", "boiling_point_c"))).toEqual(
+				new Set([undefined]),
+			);
+		},
+	);
 });

@@ -42,7 +42,13 @@ describe("the unit's own reading of a pot", () => {
 
 	test.each([1, 10, 25])("of %d L gives back the time it took", (potLitres) => {
 		const coolingPerHour = answerOf(rateFromReading, { ...reading, potLitres });
-		const minutes = answerOf(coolingMinutes, { fromC: 96, toC: 60, roomC: 25, coolingPerHour, potLitres });
+		const minutes = answerOf(coolingMinutes, {
+			fromC: 96,
+			toC: 60,
+			roomC: 25,
+			coolingPerHour,
+			potLitres,
+		});
 		expectWithin(minutes, 120, 1e-9, "min");
 		expectWithin(rateOfPot(coolingPerHour, potLitres), Math.log(71 / 35) / 2, 1e-12, "per h");
 	});
@@ -53,10 +59,14 @@ describe("the unit's own reading of a pot", () => {
 		["colder than its room", { secondC: 20 }],
 		["as cold as its room", { secondC: 25 }],
 	])("%s is no cooling", (_what, change) => {
-		expect(refusalOf(rateFromReading, { ...reading, ...change }).map((p) => p.code)).toEqual(["reading-not-cooling"]);
+		expect(refusalOf(rateFromReading, { ...reading, ...change }).map((p) => p.code)).toEqual([
+			"reading-not-cooling",
+		]);
 	});
 
 	test("in no time at all is refused", () => {
-		expect(refusalOf(rateFromReading, { ...reading, hours: 0 }).map((p) => p.code)).toEqual(["outside-limits"]);
+		expect(refusalOf(rateFromReading, { ...reading, hours: 0 }).map((p) => p.code)).toEqual([
+			"outside-limits",
+		]);
 	});
 });

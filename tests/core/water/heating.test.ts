@@ -21,14 +21,25 @@ describe("heat that reaches the water", () => {
 	test.each([
 		[0, "0 kW"],
 		[null, ""],
-	])("there is none from a stove of %s kW, and it is said where to enter it", (heatKw, received) => {
-		expect(refusalOf(netPower, { heatKw, efficiency: 0.2 })).toMatchObject([
-			{ code: "no-heat", received, allowed: "more than 0 kW", file: "unit.csv", column: "heat_kw" },
-		]);
-	});
+	])(
+		"there is none from a stove of %s kW, and it is said where to enter it",
+		(heatKw, received) => {
+			expect(refusalOf(netPower, { heatKw, efficiency: 0.2 })).toMatchObject([
+				{
+					code: "no-heat",
+					received,
+					allowed: "more than 0 kW",
+					file: "unit.csv",
+					column: "heat_kw",
+				},
+			]);
+		},
+	);
 
 	test.each([0, 1.01])("a share of %d is none", (efficiency) => {
-		expect(refusalOf(netPower, { heatKw: 3, efficiency }).map((p) => p.code)).toEqual(["outside-limits"]);
+		expect(refusalOf(netPower, { heatKw: 3, efficiency }).map((p) => p.code)).toEqual([
+			"outside-limits",
+		]);
 	});
 });
 
@@ -44,6 +55,11 @@ describe("fuel", () => {
 	});
 
 	test("electricity is counted in kWh", () => {
-		expectWithin(answerOf(fuelQuantity, { ...heat, efficiency: 0.85, mjPerKg: null }), 3139.5 / 0.85 / 3600, 1e-12, "kWh");
+		expectWithin(
+			answerOf(fuelQuantity, { ...heat, efficiency: 0.85, mjPerKg: null }),
+			3139.5 / 0.85 / 3600,
+			1e-12,
+			"kWh",
+		);
 	});
 });

@@ -24,7 +24,12 @@ const rates = (change: Partial<typeof unit> = {}) => answerOf(waterRates, { ...u
 describe("where a day's water goes", () => {
 	test.each([
 		["a day: the ward's other solution", {}, "perDay", 20],
-		["a day: the kits' too, where it is made once a day", { solutionMade: "each_day" }, "perDay", 25.5],
+		[
+			"a day: the kits' too, where it is made once a day",
+			{ solutionMade: "each_day" },
+			"perDay",
+			25.5,
+		],
 		["a round: soap, rinse and solution", {}, "perRound", 14.5],
 		["a round without its solution", { solutionMade: "each_day" }, "perRound", 9],
 		["a load: buckets, and what boils away of two batches", {}, "perLoad", 30 + 2400 / 2257],
@@ -59,7 +64,9 @@ describe("sources in their order", () => {
 		["no water wanted", 0, [tank], {}, 0],
 	])("%s", (_what, litres, sources, taken, missing) => {
 		const result = takenFrom(litres, sources);
-		expect(Object.fromEntries(result.taken.map((part) => [part.source, part.litres]))).toEqual(taken);
+		expect(Object.fromEntries(result.taken.map((part) => [part.source, part.litres]))).toEqual(
+			taken,
+		);
 		expect(result.missing).toBe(missing);
 	});
 });
