@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, test } from "vitest";
 import { fadingRate, strengthOfLiquid } from "../../src/core/chlorine/fading.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { expectWithin } from "../expectWithin.ts";

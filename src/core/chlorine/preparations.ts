@@ -1,8 +1,7 @@
 import { calculation } from "../calculation.ts";
-import { type Counts, once } from "../counts/counts.ts";
+import type { Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
-import { sumOf } from "../counts/sumOf.ts";
-import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
 import { sources } from "../sources.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
 
@@ -35,7 +34,7 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 			return made === "each_round"
 				? poisson(rounds.kits[0] as number)
 				: oneByOne(rounds.kits[0] as number, lifeHours);
-		if (made === "each_round") return sumOf(rounds.kits.map((m) => once(-Math.expm1(-m))));
+		if (made === "each_round") return runningRounds(rounds.kits);
 		return onceADay(rounds.starts, rounds.kits, lifeHours * MINUTES_PER_HOUR);
 	},
 });

@@ -1,4 +1,5 @@
 import { always, type Counts, TAIL } from "./counts.ts";
+import { remembered } from "./remembered.ts";
 
 /**
  * A Poisson count with the mean given.
@@ -9,7 +10,9 @@ import { always, type Counts, TAIL } from "./counts.ts";
  * @param meanCount 0 or more
  * @example setAside(poisson(3), 0.95) // 6
  */
-export function poisson(meanCount: number): Counts {
+export const poisson = remembered((meanCount: number) => meanCount, poissonTerms);
+
+function poissonTerms(meanCount: number): Counts {
 	if (meanCount === 0) return always(0);
 	const mode = Math.floor(meanCount);
 	const below = termsBelow(meanCount, mode);

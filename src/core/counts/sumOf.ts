@@ -13,11 +13,30 @@ export function plus(a: Counts, b: Counts): Counts {
 	return withoutTails({ first: a.first + b.first, chance });
 }
 
-/** The sum of independent counts, added in pairs of pairs; 0 where there are none. */
+/**
+ * The sum of independent counts; 0 where there are none.
+ *
+ * Counts that stand in the list several times are doubled up instead of added one
+ * by one: the days of a plan are mostly alike.
+ */
 export function sumOf(parts: readonly Counts[]): Counts {
+	const times = new Map<Counts, number>();
+	for (const part of parts) times.set(part, (times.get(part) ?? 0) + 1);
+	return addedInPairs([...times].map(([part, count]) => repeated(part, count)));
+}
+
+/** The sum of `count` counts that are all like this one; at least one. */
+function repeated(part: Counts, count: number): Counts {
+	if (count === 1) return part;
+	const half = repeated(part, count >> 1);
+	const whole = plus(half, half);
+	return count % 2 === 0 ? whole : plus(whole, part);
+}
+
+function addedInPairs(parts: readonly Counts[]): Counts {
 	if (parts.length < 2) return parts[0] ?? always(0);
 	const middle = parts.length >> 1;
-	return plus(sumOf(parts.slice(0, middle)), sumOf(parts.slice(middle)));
+	return plus(addedInPairs(parts.slice(0, middle)), addedInPairs(parts.slice(middle)));
 }
 
 /** Cuts off both ends where their chances cannot be seen in any result. */

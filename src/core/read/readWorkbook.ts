@@ -1,4 +1,6 @@
+import type { Columns } from "../column.ts";
 import type { Problem } from "../problem.ts";
+import type { RowOf, Sheet } from "../sheet.ts";
 import { birthsSheet } from "../sheets/births.ts";
 import { checksSheet } from "../sheets/checks.ts";
 import { chlorineSheet } from "../sheets/chlorine.ts";
@@ -17,29 +19,43 @@ import { usageSheet } from "../sheets/usage.ts";
 import { wardSolutionSheet } from "../sheets/wardSolution.ts";
 import { waterSourcesSheet } from "../sheets/waterSources.ts";
 import { type LotOnHand, onHand } from "../stock/onHand.ts";
-import type { Workbook } from "../workbook.ts";
+import type { TextTable, Workbook } from "../workbook.ts";
 import { readSettings, type Settings } from "./readSettings.ts";
 import { type ReadTable, readTable } from "./readTable.ts";
 
+const known = new WeakMap<TextTable, ReadTable<unknown>>();
+
+/** A table that an edit left alone is the same object as before, and is not read again. */
+function readOnce<C extends Columns>(
+	sheet: Sheet<C>,
+	table: TextTable | undefined,
+): ReadTable<RowOf<Sheet<C>>> {
+	const before = table && known.get(table);
+	if (before?.file === sheet.file) return before as ReadTable<RowOf<Sheet<C>>>;
+	const read = readTable(sheet, table);
+	if (table) known.set(table, read);
+	return read;
+}
+
 function readTables({ tables }: Workbook) {
 	return {
-		births: readTable(birthsSheet, tables[birthsSheet.file]),
-		hours: readTable(hoursSheet, tables[hoursSheet.file]),
-		rounds: readTable(roundsSheet, tables[roundsSheet.file]),
-		steps: readTable(stepsSheet, tables[stepsSheet.file]),
-		kinds: readTable(kindsSheet, tables[kindsSheet.file]),
-		kindUse: readTable(kindUseSheet, tables[kindUseSheet.file]),
-		kits: readTable(kitsSheet, tables[kitsSheet.file]),
-		usage: readTable(usageSheet, tables[usageSheet.file]),
-		items: readTable(itemsSheet, tables[itemsSheet.file]),
-		chlorine: readTable(chlorineSheet, tables[chlorineSheet.file]),
-		lots: readTable(lotsSheet, tables[lotsSheet.file]),
-		strengthReadings: readTable(strengthReadingsSheet, tables[strengthReadingsSheet.file]),
-		wardSolution: readTable(wardSolutionSheet, tables[wardSolutionSheet.file]),
-		waterSources: readTable(waterSourcesSheet, tables[waterSourcesSheet.file]),
-		journal: readTable(journalSheet, tables[journalSheet.file]),
-		records: readTable(recordsSheet, tables[recordsSheet.file]),
-		checks: readTable(checksSheet, tables[checksSheet.file]),
+		births: readOnce(birthsSheet, tables[birthsSheet.file]),
+		hours: readOnce(hoursSheet, tables[hoursSheet.file]),
+		rounds: readOnce(roundsSheet, tables[roundsSheet.file]),
+		steps: readOnce(stepsSheet, tables[stepsSheet.file]),
+		kinds: readOnce(kindsSheet, tables[kindsSheet.file]),
+		kindUse: readOnce(kindUseSheet, tables[kindUseSheet.file]),
+		kits: readOnce(kitsSheet, tables[kitsSheet.file]),
+		usage: readOnce(usageSheet, tables[usageSheet.file]),
+		items: readOnce(itemsSheet, tables[itemsSheet.file]),
+		chlorine: readOnce(chlorineSheet, tables[chlorineSheet.file]),
+		lots: readOnce(lotsSheet, tables[lotsSheet.file]),
+		strengthReadings: readOnce(strengthReadingsSheet, tables[strengthReadingsSheet.file]),
+		wardSolution: readOnce(wardSolutionSheet, tables[wardSolutionSheet.file]),
+		waterSources: readOnce(waterSourcesSheet, tables[waterSourcesSheet.file]),
+		journal: readOnce(journalSheet, tables[journalSheet.file]),
+		records: readOnce(recordsSheet, tables[recordsSheet.file]),
+		checks: readOnce(checksSheet, tables[checksSheet.file]),
 	};
 }
 

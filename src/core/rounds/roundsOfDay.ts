@@ -2,6 +2,7 @@ import { calculation } from "../calculation.ts";
 import { type Counts, once } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { poisson } from "../counts/poisson.ts";
+import { remembered } from "../counts/remembered.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { definition, sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
@@ -92,6 +93,17 @@ export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, Rou
 	},
 });
 
+/** How many of a day's rounds run, from the mean kits in each. */
+export const runningRounds = remembered(
+	(kits: readonly number[]) => kits.join(),
+	(kits) => sumOf(kits.map((m) => once(-Math.expm1(-m)))),
+);
+
+const loadsOfRounds = remembered(
+	(kits: readonly number[], kitsInLoad: number) => `${kitsInLoad} ${kits.join()}`,
+	(kits, kitsInLoad) => sumOf(kits.map((m) => groupsOf(poisson(m), kitsInLoad))),
+);
+
 const roundsInput = { rounds: { label: "Kits in each round, expected", unit: "kits" } };
 
 /** How many rounds of a day run: a round runs when at least one kit waits for it. */
@@ -104,9 +116,7 @@ export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 	source: sources.thinning,
 	inputs: roundsInput,
 	compute: ({ rounds }) =>
-		rounds.kind === "in_rounds"
-			? sumOf(rounds.kits.map((m) => once(-Math.expm1(-m))))
-			: poisson(rounds.kits[0] as number),
+		rounds.kind === "in_rounds" ? runningRounds(rounds.kits) : poisson(rounds.kits[0] as number),
 });
 
 /** How many loads the rounds of a day make. */
@@ -120,6 +130,6 @@ export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number 
 	inputs: { ...roundsInput, kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 } },
 	compute: ({ rounds, kitsInLoad }) =>
 		rounds.kind === "in_rounds"
-			? sumOf(rounds.kits.map((m) => groupsOf(poisson(m), kitsInLoad)))
+			? loadsOfRounds(rounds.kits, kitsInLoad)
 			: poisson(rounds.kits[0] as number),
 });

@@ -1,7 +1,9 @@
 import { upTo } from "../chlorine/measureOut.ts";
 import type { Counts } from "../counts/counts.ts";
-import { shifted, sumOf } from "../counts/sumOf.ts";
-import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { groupsOf } from "../counts/groupsOf.ts";
+import { remembered } from "../counts/remembered.ts";
+import { shifted, stretched, sumOf } from "../counts/sumOf.ts";
+import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
 import type { UseInputs } from "./useOverDays.ts";
 import { withDescaling } from "./withDescaling.ts";
@@ -47,15 +49,23 @@ function inRounds(
 	every: number,
 ): Counts {
 	const means = meansOfRounds(days);
-	const used = means.map((kinds) =>
+	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
+	if (perDescale > 0 && perRound === 0 && perLoad === 0 && perKit.every((use) => use === 0)) {
+		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
+		return stretched(groupsOf(rounds, every), perDescale);
+	}
+	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoad));
+	return perDescale === 0 ? sumOf(used) : withDescaling(perDescale, every, used, idle);
+}
+
+/** Use of one round: nothing where it does not run. */
+const useOfRound = remembered(
+	(...inputs: [readonly number[], readonly number[], number, number, number]) => inputs.join(" "),
+	(kinds, perKit, perRound, perLoad, kitsInLoad) =>
 		kitsWithUse(kinds, perKit, (kits) =>
 			kits === 0 ? 0 : perRound + perLoad * Math.ceil(kits / kitsInLoad),
 		),
-	);
-	if (perDescale === 0) return sumOf(used);
-	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
-	return withDescaling(perDescale, every, used, idle);
-}
+);
 
 /** Each kit a round and a load of its own; a descaling with the first and every so many after. */
 function kitByKit(
