@@ -25,7 +25,7 @@ describe("computed sheets", () => {
 		[0.1 + 0.2, "0.3"],
 		[8, "8"],
 		[0, "0"],
-		[1e-9, "0"],
+		[1e-9, "0.000000001"],
 		[1e15, "1000000000000000"],
 	])("%d is written %s", (value, written) => {
 		expect(computedCsv(tableOf(figure(value)))).toBe(

@@ -48,12 +48,19 @@ export function number({ min, max, whole = false }: NumberLimits): ValueKind<num
 	};
 }
 
+const DECIMALS = 6;
+/** Nothing a plan gives is told apart beyond this. */
+const MOST_DECIMALS = 15;
+
 /**
- * A number for a file: decimal point, at most six decimals, no exponent, no trailing zeros.
+ * A number for a file: decimal point, six decimals or, below 0.1, six significant
+ * ones; no exponent, no trailing zeros.
  *
- * @example writeNumber(2 / 3) // "0.666667"
+ * @example writeNumber(2 / 3) // "0.666667"; a chance of 0.0017163479 keeps its "0.00171635"
  */
 export function writeNumber(value: number): string {
-	const text = value.toFixed(6);
+	const zerosBehindPoint =
+		value === 0 ? 0 : Math.max(0, -Math.floor(Math.log10(Math.abs(value))) - 1);
+	const text = value.toFixed(Math.min(DECIMALS + zerosBehindPoint, MOST_DECIMALS));
 	return text.replace(/\.?0+$/, "").replace(/^-0$/, "0");
 }

@@ -3,13 +3,21 @@ import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
 import { type CoverPoint, coverPicture } from "../pictures/coverPicture.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
-import { enoughRows, numberIn, wordIn } from "./headline.ts";
+import { coverWords } from "./coverWords.ts";
+import { enoughRows } from "./headline.ts";
+import { leversBrief } from "./leversBrief.ts";
+import { numberIn, wordIn } from "./planRows.ts";
 import { unitSetting } from "./unitSettings.ts";
 
 const WIDEST_PX = 760;
 
-/** The picture over the cover table, the sentence that says what it shows, and the rule that decided. */
+/** The picture over the cover table, what it means in words, and beside it what would help. */
 export function coverView(state: State, room: number): HTMLElement | undefined {
+	const picture = coverFigure(state, room);
+	return picture && el("div", { class: "cover-and-levers" }, picture, leversBrief(state));
+}
+
+function coverFigure(state: State, room: number): HTMLElement | undefined {
 	const rows = state.plan.tables[kitCoverSheet.file]?.rows ?? [];
 	const points = rows.flatMap((row): CoverPoint[] => {
 		const kits = numberIn(row, "kits");
@@ -30,21 +38,17 @@ export function coverView(state: State, room: number): HTMLElement | undefined {
 		"figure",
 		{ class: "picture" },
 		picture,
-		el("figcaption", {}, sentence(points, target, owned), " ", rule(state)),
+		el(
+			"figcaption",
+			{},
+			...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
+			el("p", {}, sentence(target), " ", rule(state)),
+		),
 	);
 }
 
-function sentence(
-	points: readonly CoverPoint[],
-	target: number,
-	owned: number | undefined,
-): string {
-	const kinds = new Set(points.map((point) => point.kind));
-	const own = kinds.size === 1 ? points.find((point) => point.kits === owned) : undefined;
-	const each = "Each further kit cuts the needs that find none ready many times over";
-	const aim = `the line is the most this unit accepts: ${shownPlain(target)} in 1,000`;
-	if (!own) return `${each}; ${aim}.`;
-	return `${each}; ${aim}. With ${own.kits} in service about ${shownPlain(Number(own.unmet.toPrecision(2)))} needs in 1,000 find none.`;
+function sentence(target: number): string {
+	return `Each further kit cuts the needs that find none ready many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
 }
 
 function rule(state: State): string {

@@ -7,6 +7,9 @@ import { THIS_WEEK } from "../book/pageTitles.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
+import { comingHeadlines } from "./comingHeadlines.ts";
+import { numberIn, rowsOf, wordIn } from "./planRows.ts";
+import { supplyHeadlines } from "./supplyHeadlines.ts";
 import { daysOf } from "./weekGrid.ts";
 
 /** What stands over a sheet: the answer where the sheet gives one, else its name. */
@@ -14,21 +17,7 @@ export function headline(state: State, file: string): string {
 	if (file === THIS_WEEK) return weekHeadline(state);
 	if (file === kitCoverSheet.file) return coverHeadline(state);
 	if (file === mixingSheet.file) return mixingHeadline(state);
-	return titleOf(file);
-}
-
-export function numberIn(row: ComputedRow | undefined, key: string): number | undefined {
-	const outcome = row?.[key]?.outcome;
-	return outcome?.ok && typeof outcome.value === "number" ? outcome.value : undefined;
-}
-
-export function wordIn(row: ComputedRow | undefined, key: string): string {
-	const outcome = row?.[key]?.outcome;
-	return outcome?.ok ? String(outcome.value ?? "") : "";
-}
-
-function rowsOf(state: State, file: string): readonly ComputedRow[] {
-	return state.plan.tables[file]?.rows ?? [];
+	return comingHeadlines[file]?.(state) ?? supplyHeadlines[file]?.(state) ?? titleOf(file);
 }
 
 function weekHeadline(state: State): string {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../src/core/plan.ts";
-import { codesOf, problemCodes, rowsOf } from "../planCells.ts";
+import { codesOf, problemCodes, rowsOf, valueIn } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
 const problemsOf = (code: string, ...of: Parameters<typeof unitWith>) =>
@@ -96,6 +96,17 @@ describe("a round that ends after midnight", () => {
 					"late at 22:30 ends after midnight, at 00:20; it belongs to the day it starts on. See who is on duty.",
 			}),
 		]);
+	});
+
+	test("is spoken of once although it ends later on a busy day", () => {
+		const busy = {
+			...rounds("07:00,", "22:30,late"),
+			"births.csv": "date,births,note\n2027-03-03,60,",
+		};
+		const made = plan(unitWith({ births_per_day: 1 }, busy));
+		const ends = rowsOf(made, "run-sheet.csv").flatMap((row) => [valueIn(row.ends)]);
+		expect(new Set(ends).has("02:00")).toBe(true);
+		expect(made.problems.filter((p) => p.code === "round-past-midnight")).toHaveLength(1);
 	});
 
 	test("at midnight sharp it is still that day", () => {

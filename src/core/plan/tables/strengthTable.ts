@@ -1,4 +1,5 @@
 import { derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { READING_ERROR } from "../../chlorine/readingErrors.ts";
 import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
 import { bornOn } from "../../chlorine/strengthOfLot.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
@@ -10,9 +11,6 @@ import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/st
 import { dayNumber, type IsoDate } from "../../values/date.ts";
 import { type LotFigures, lotFigures } from "../lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-
-/** How far a reading by each method may be off, as a share (Wells et al. 2016). */
-const READING_ERROR = { strip: 0.48, titration: 0.124, colour_comparison: 0.19 };
 
 /** Every lot with its strength on the first day. */
 export function strengthTable(unit: UnitFigures, firstDay: IsoDate): ComputedTable {

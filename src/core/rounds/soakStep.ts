@@ -1,0 +1,21 @@
+import type { StepsRow } from "../sheets/steps.ts";
+
+/**
+ * The step that is the soak: waiting, counted by load, long enough.
+ *
+ * Where several are, the first; where none is long enough, the longest, because that
+ * is the one the unit soaks in. Undefined where no waiting step is counted by load.
+ *
+ * @param shortestMinutes shortest soak the unit accepts
+ */
+export function soakStep(steps: readonly StepsRow[], shortestMinutes: number): string | undefined {
+	const waits = steps.filter(({ basis, hands_on }) => basis === "load" && hands_on === "no");
+	const longest = Math.max(...waits.map(({ minutes }) => minutes));
+	const enough = Math.min(shortestMinutes, longest);
+	return waits.find(({ minutes }) => minutes >= enough)?.step;
+}
+
+/** Whether a timed step is this step of the list; a round of several loads says which load in its name. */
+export function isStep(timed: string, listed: string | undefined): boolean {
+	return listed !== undefined && (timed === listed || timed.startsWith(`${listed} (load `));
+}

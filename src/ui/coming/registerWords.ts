@@ -1,0 +1,43 @@
+import { valueIn } from "../../core/outcome.ts";
+import { birthsSheet } from "../../core/sheets/births.ts";
+import { readTable } from "../../core/read/readTable.ts";
+import type { State } from "../book/store.ts";
+import { counted } from "../shown/counted.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
+import { daysOf } from "../views/weekGrid.ts";
+import { daysToCome } from "./daysToCome.ts";
+import { forecastHeadline } from "./forecastWords.ts";
+import { registerOf } from "./registerOf.ts";
+
+/** How much of the past is on record, in one line. */
+export function recordsHeadline(state: State): string | undefined {
+	const register = registerOf(state)?.figures.register;
+	const days = register && valueIn(register);
+	if (!days) return "No births recorded yet; a forecast needs 14 days";
+	const recorded = days.counts.filter((count) => count !== null);
+	const missing = days.counts.length - recorded.length;
+	const births = recorded.reduce((sum, count) => sum + count, 0);
+	const gaps = missing === 0 ? "no day missing" : `${counted(missing, "day")} missing`;
+	return `${counted(recorded.length, "day")} recorded since ${shownDay(days.firstDay)}, ${gaps}: ${shownNumber(births / recorded.length, 1)} births a day`;
+}
+
+/** Whose figures the plan stands on, in one line. */
+export function birthsHeadline(state: State): string {
+	const planned = daysOf(state);
+	const table = readTable(birthsSheet, state.workbook.tables[birthsSheet.file]);
+	const own = new Set(
+		table.rows.filter(({ value }) => value.births !== null).map(({ value }) => value.date),
+	);
+	const count = planned.filter((day) => own.has(day)).length;
+	const rest = daysToCome(state).some((day) => day.from === "register")
+		? "the forecast from the register"
+		: "births a day from the settings";
+	if (count === 0) return `No figure of your own; every day takes ${rest}`;
+	if (count === planned.length) return "Every day of the plan carries your own figure";
+	return `${count} of ${counted(planned.length, "day")} ${count === 1 ? "carries" : "carry"} your own figure; the others take ${rest}`;
+}
+
+export function daysHeadline(state: State): string | undefined {
+	return forecastHeadline(daysToCome(state));
+}

@@ -1,0 +1,62 @@
+import { scorecardSheet } from "../../core/sheets/scorecard.ts";
+import type { State } from "../book/store.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
+import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
+
+/** Fewer days than this prove little about a forecast (rule of thumb). */
+const FEW_DAYS = 28;
+
+interface Score {
+	readonly days: number;
+	readonly inside90: number;
+	readonly chance: number;
+	readonly others: readonly { readonly way: string; readonly chance: number }[];
+}
+
+function scoreOf(state: State): Score | undefined {
+	const [forecast, ...simple] = rowsOf(state, scorecardSheet.file);
+	const days = numberIn(forecast, "days");
+	const inside90 = numberIn(forecast, "inside_90");
+	const chance = numberIn(forecast, "chance_given");
+	if (days === undefined || inside90 === undefined || chance === undefined) return undefined;
+	const others = simple.map((row) => ({
+		way: wordIn(row, "way").toLowerCase(),
+		chance: numberIn(row, "chance_given") ?? 0,
+	}));
+	return { days, inside90, chance, others };
+}
+
+/** Whether the forecast is worth believing, in one line. */
+export function scorecardHeadline(state: State): string | undefined {
+	const score = scoreOf(state);
+	if (!score) return undefined;
+	const better = score.others.filter(({ chance }) => chance > score.chance);
+	if (better.length > 0) return `A simpler way did better: ${better.map(({ way }) => way).join(", ")}`;
+	return "The forecast did better than both simple ways";
+}
+
+/** How often the range held, and how the forecast did beside each simple way. */
+export function scorecardSentence(state: State): string | undefined {
+	const score = scoreOf(state);
+	if (!score) return undefined;
+	const inside = Math.round((score.inside90 * score.days) / 100);
+	const parts = [
+		`Each of ${score.days} past days was forecast from the days before it. ${inside} of them (${Math.round(score.inside90)} in 100) fell inside the range meant for nine days of ten${range(score)}.`,
+		...score.others.map((other) => beside(score.chance, other)),
+		score.days < FEW_DAYS && `${score.days} days are few: look again when the register is longer.`,
+	];
+	return parts.filter(Boolean).join(" ");
+}
+
+function range({ inside90, days }: Score): string {
+	// Two standard errors of a share of nine in ten.
+	const room = 200 * Math.sqrt((0.9 * 0.1) / days);
+	if (inside90 < 90 - room) return ": too few, so plan for more than it says";
+	return inside90 > 90 + room ? ": more than promised, so the ranges are on the safe side" : "";
+}
+
+function beside(chance: number, { way, chance: other }: Score["others"][number]): string {
+	const said = `it gave what then came a chance of ${shownNumber(chance, 1)} %, "${way}" ${shownNumber(other, 1)} %`;
+	if (chance > other * 1.005) return `Better than "${way}": ${said}.`;
+	return chance < other / 1.005 ? `Worse than "${way}": ${said}.` : `As good as "${way}": ${said}.`;
+}
