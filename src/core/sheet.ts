@@ -1,4 +1,3 @@
-import { z } from "zod";
 import type { Column, Columns } from "./column.ts";
 
 /** One file of the workbook: its name on disk and its columns. */
@@ -21,15 +20,6 @@ export type RowOf<S> =
 
 export function sheet<const C extends Columns>(definition: Sheet<C>): Sheet<C> {
 	return definition;
-}
-
-/** The schema of a whole row of texts, made from the columns. */
-export function rowSchema<C extends Columns>(definition: Sheet<C>): z.ZodObject {
-	return z.object(
-		Object.fromEntries(
-			Object.entries(definition.columns).map(([key, column]) => [key, column.value.schema]),
-		),
-	);
 }
 
 /** The header line of the file. */

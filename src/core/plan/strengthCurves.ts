@@ -87,7 +87,11 @@ function pointsOf({ firstDay }: StoreLots, lot: LotFigures, firstReading: IsoDat
 }
 
 /** The first day, earlier for a reading taken before it, later for a lot on its way. */
-function startOf({ lot }: LotFigures, firstDay: IsoDate, firstReading: IsoDate | undefined): IsoDate {
+function startOf(
+	{ lot }: LotFigures,
+	firstDay: IsoDate,
+	firstReading: IsoDate | undefined,
+): IsoDate {
 	const { arrives_on } = lot.value;
 	if (arrives_on !== null && arrives_on > firstDay) return arrives_on;
 	const born = bornOn(lot.value);

@@ -1,4 +1,5 @@
 import type { StepsRow } from "../sheets/steps.ts";
+import { stepMinutes } from "./roundMinutes.ts";
 
 /** A step of one round with its place on the clock, in minutes after the midnight the round belongs to. */
 export interface TimedStep {
@@ -58,13 +59,7 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 	};
 	for (const block of blocks(steps)) {
 		if (block[0]?.basis !== "load") {
-			for (const { step, basis, minutes, hands_on } of block)
-				add(
-					step,
-					basis === "kit" ? (minutes * round.kits) / round.workers : minutes,
-					hands_on,
-					round.kits,
-				);
+			for (const step of block) add(step.step, stepMinutes(step, round), step.hands_on, round.kits);
 			continue;
 		}
 		descale();

@@ -1,5 +1,5 @@
 import { typed } from "../column.ts";
-import { type RowOf, sheet } from "../sheet.ts";
+import { sheet } from "../sheet.ts";
 import { sources } from "../sources.ts";
 import { number } from "../values/number.ts";
 import { name } from "../values/text.ts";
@@ -23,5 +23,3 @@ export const kindUseSheet = sheet({
 		}),
 	},
 });
-
-export type KindUseRow = RowOf<typeof kindUseSheet>;

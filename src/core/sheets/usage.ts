@@ -5,8 +5,7 @@ import { number } from "../values/number.ts";
 import { name, note } from "../values/text.ts";
 
 /** What a quantity of a consumable is counted by. */
-export const bases = ["day", "round", "load", "kit", "piece", "worker_round", "descale"] as const;
-export type Basis = (typeof bases)[number];
+const bases = ["day", "round", "load", "kit", "piece", "worker_round", "descale"] as const;
 
 export const usageSheet = sheet({
 	file: "usage.csv",

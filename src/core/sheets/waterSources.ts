@@ -1,5 +1,5 @@
 import { typed } from "../column.ts";
-import { type RowOf, sheet } from "../sheet.ts";
+import { sheet } from "../sheet.ts";
 import { number } from "../values/number.ts";
 import { name, note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
@@ -23,5 +23,3 @@ export const waterSourcesSheet = sheet({
 		note: typed({ label: "Note", unit: "", value: note(), help: "Anything to remember." }),
 	},
 });
-
-export type WaterSourcesRow = RowOf<typeof waterSourcesSheet>;
