@@ -41,6 +41,7 @@ test("rinse and drain always stands between vinegar and chlorine", () => {
 			expect(timed[bath + 1]?.step).toBe(RINSE_STEP);
 			expect(timed[bath + 1]?.startsAt).toBe(timed[bath]?.endsAt);
 			expect(timed.slice(0, bath + 2).filter((s) => s.load > 0)).toEqual([]);
+			if (!steps.some((s) => s.basis === "load")) expect(bath).toBe(0);
 			expectWithin(
 				(timed[bath + 1]?.endsAt ?? 0) - (timed[bath]?.startsAt ?? 0),
 				due.minutes + due.rinseMinutes,

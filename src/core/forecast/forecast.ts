@@ -1,6 +1,6 @@
 import { calculation, refuse } from "../calculation.ts";
 import { sources } from "../sources.ts";
-import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
+import { dayNumber, type IsoDate, isoDate, weekday } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
 import { bestDiscount, discountedFilter } from "./discountedFilter.ts";
 
@@ -57,7 +57,7 @@ export const forecast = calculation<Inputs, Forecast>({
 					"No recorded day has a birth, so nothing can be learned; births a day from the settings are used.",
 				place: { file: "records.csv", line: null, column: "births" },
 			});
-		const first = ((dayNumber(register.firstDay) as number) + 4) % DAYS_PER_WEEK;
+		const first = weekday(register.firstDay);
 		const turned = factors.map((_, i) => factors[(first + i) % DAYS_PER_WEEK] as number);
 		const discount = bestDiscount(register.counts, turned);
 		const { a, b, logLikelihood } = discountedFilter(register.counts, turned, discount);

@@ -60,7 +60,8 @@ function stands(
 	lifeDays: number,
 ): KitReadiness {
 	const passed = last?.checked.result === "ready" ? last.row.value.checked_at.date : null;
-	const readySince = later(kit.value.ready_since, passed);
+	// A kit whose register says it is not ready has been used since, whatever an older check said.
+	const readySince = kit.value.ready_since === null ? null : later(kit.value.ready_since, passed);
 	const readyUntil = readySince === null ? null : plusDays(readySince, lifeDays);
 	const base = {
 		kit,

@@ -33,7 +33,7 @@ export function productUse(
 	ward: readonly WardUse[],
 ): Pair {
 	const from = derive(measuredIn, { whole: preparation });
-	const others = Object.fromEntries(ward.map(({ row, quantity }) => [row.value.use, quantity]));
+	const others = Object.fromEntries(ward.map(({ use, quantity }) => [use, quantity]));
 	const inStore = (figure: Figure) => {
 		const parts = gather("Product", "mL, g or tablets", { kits: figure, ...others });
 		const quantity = ward.length === 0 ? figure : derive(withWardUse, { parts });

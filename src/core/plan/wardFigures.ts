@@ -1,9 +1,9 @@
-import { derive, type Figure, gather, typedFigure } from "../calculation.ts";
+import { derive, type Figure, gather, refusedFigure, typedFigure } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import { preparationOn, preparationWith } from "../chlorine/productFigures.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
-import type { GoodRow } from "../read/readTable.ts";
+import type { BadRow } from "../read/readTable.ts";
 import { chlorineSheet } from "../sheets/chlorine.ts";
 import { type WardSolutionRow, wardSolutionSheet } from "../sheets/wardSolution.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -11,7 +11,9 @@ import type { UnitFigures } from "./unitFigures.ts";
 
 /** One other use of solution on the ward, with the product in use. */
 export interface WardUse {
-	readonly row: GoodRow<WardSolutionRow>;
+	readonly line: number;
+	/** What it is used for. */
+	readonly use: string;
 	readonly litres: Figure;
 	/** One day's mixing on the first day. */
 	readonly firstDay: Figure<Preparation>;
@@ -27,9 +29,10 @@ const quantityOf = partOf<Preparation, "quantity">(
 	"mL, g or tablets",
 );
 
-/** Every other use: mixed once a day, from the lot to use first that day. */
+/** Every other use: mixed once a day, from the lot to use first that day. One that cannot be read has no figures. */
 export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[] {
-	return unit.read.tables.wardSolution.rows.map((row) => {
+	const { rows, badRows } = unit.read.tables.wardSolution;
+	const understood = rows.map((row) => {
 		const cell = (column: "litres_per_day" | "strength_pct") => {
 			const { label, unit: measured } = wardSolutionSheet.columns[column];
 			const place = { file: wardSolutionSheet.file, line: row.line, column };
@@ -42,7 +45,8 @@ export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[
 			days.map((whole, i) => [dates[i] as IsoDate, derive(quantityOf, { whole })]),
 		);
 		return {
-			row,
+			line: row.line,
+			use: row.value.use,
 			litres,
 			firstDay: days[0] as Figure<Preparation>,
 			quantity: derive(overThePlan, {
@@ -50,6 +54,14 @@ export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[
 			}),
 		};
 	});
+	return [...understood, ...badRows.map(notUnderstood)];
+}
+
+function notUnderstood({ line, value, problems }: BadRow<WardSolutionRow>): WardUse {
+	const place = { file: wardSolutionSheet.file, line, column: "litres_per_day" };
+	const refused = refusedFigure("Product a day", "mL, g or tablets", place, ...problems);
+	const use = value.use ?? `line ${line}`;
+	return { line, use, litres: refused, firstDay: refused, quantity: refused };
 }
 
 function mixedOn(

@@ -57,7 +57,7 @@ function coolingRate(settings: Settings): Figure {
 }
 
 /** Nothing was typed; something typed that cannot be read is not blank. */
-function isBlank({ outcome }: Figure<unknown>): boolean {
+export function isBlank({ outcome }: Figure<unknown>): boolean {
 	return !outcome.ok && outcome.problems[0]?.code === "not-given";
 }
 

@@ -41,7 +41,8 @@ export const RINSE_STEP = "Rinse and drain until there is no smell of vinegar";
  * The steps of a round one after the other.
  *
  * Steps counted by load are gone through once a load. A descaling comes before the
- * first of them, because that is the soak, and is always followed by the rinse.
+ * first of them, because that is the soak, and is always followed by the rinse. Where
+ * no step is counted by load, any of them may be the soak: it comes before all.
  */
 export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): TimedStep[] {
 	const timed: TimedStep[] = [];
@@ -57,6 +58,7 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 		add(DESCALE_STEP, round.descale.minutes, "no", round.kits);
 		add(RINSE_STEP, round.descale.rinseMinutes, "yes", round.kits);
 	};
+	if (!steps.some((step) => step.basis === "load")) descale();
 	for (const block of blocks(steps)) {
 		if (block[0]?.basis !== "load") {
 			for (const step of block) add(step.step, stepMinutes(step, round), step.hands_on, round.kits);
@@ -71,7 +73,6 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 				add(step + which, minutes, hands_on, kits, load);
 		}
 	}
-	descale();
 	return timed;
 }
 

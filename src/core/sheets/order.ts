@@ -1,6 +1,7 @@
 import { computed } from "../column.ts";
 import { sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
+import { optional } from "../values/valueKind.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
 const inMeasure = "in the item's measure";
@@ -90,7 +91,7 @@ export const orderSheet = sheet({
 		emergency: computed({
 			label: "Runs out before an order can arrive",
 			unit: "",
-			value: yesNo(),
+			value: optional(yesNo()),
 			help: "yes: find some elsewhere today.",
 			added: true,
 		}),

@@ -120,8 +120,8 @@ function added(
 	column: "usable" | "on_order" | "use_expected" | "target_stock",
 	of: (row: OrderRow) => number = (row) => row[column] ?? 0,
 ): Figure {
-	const figures = parts.map(({ file, row }): [string, Figure] => [
-		`${file} ${row.line}`,
+	const figures = parts.map(({ file, row }, i): [string, Figure] => [
+		`${file} ${row.line} (${i + 1})`,
 		typedFigure(orderSheet.columns[column].label, inMeasure, of(row.value), {
 			file,
 			line: row.line,

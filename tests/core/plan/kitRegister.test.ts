@@ -50,12 +50,19 @@ test("the kit disinfected longest ago is used next; only ready kits have a place
 		["2027-02-27 08:00,D,4,yes,,,,,,", "2027-02-27 08:00,F,5,yes,,,,,,"],
 	);
 	expect(contentOf(made, FILE, "kit", "state", "use_next")).toEqual([
-		["A", "ready", 3],
+		["A", "ready", 2],
 		["B", "ready", 1],
 		["C", "overdue", ""],
 		["D", "incomplete", ""],
 		["E", "out of service", ""],
-		["F", "ready", 2],
+		["F", "to reprocess", ""],
+	]);
+});
+
+test("a kit that the register calls not ready has been used since its last check, and still counts", () => {
+	const made = register(["A,bag set,in_service,,"], ["2027-02-27 9:05,A,5,yes,,,,,,"]);
+	expect(contentOf(made, FILE, "state", "counts", "ready_until")).toEqual([
+		["to reprocess", "yes", ""],
 	]);
 });
 
@@ -66,7 +73,7 @@ test("of kits of the same day the first listed comes first", () => {
 
 test("the last check is shown with its time", () => {
 	const made = register(
-		["A,bag set,in_service,,"],
+		["A,bag set,in_service,2027-02-25,"],
 		["2027-02-27 9:05,A,5,yes,,,,,,", "2027-02-26,A,5,yes,,,,,,"],
 	);
 	expect(contentOf(made, FILE, "last_checked", "ready_since", "missing")).toEqual([

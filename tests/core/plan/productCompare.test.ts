@@ -109,6 +109,26 @@ describe("the order interval", () => {
 	});
 });
 
+describe("a product too weak for the strength wanted", () => {
+	const powder = "powder,other,g,500,8,14,5,0.95";
+	test.each([
+		["by its label", "powder,powder,0.4,pct_w_w,,,0"],
+		["within the shortest interval", "powder,powder,0.5,pct_w_w,,,50"],
+		["faded to nothing", "powder,powder,0.51,pct_w_w,,,50"],
+	])("%s is not compared, and it is said why", (_what, product) => {
+		for (const births of [0, 6]) {
+			const rows = rowsOf(plan(unitWith({ births_per_day: births }, one(product, powder))), FILE);
+			for (const row of rows) expect(codesOf(row.packs)).toEqual(["too-weak"]);
+		}
+	});
+
+	test("after some weeks is ordered at least that often", () => {
+		// 0.6 % less 2 points a year is below 0.5 % after 18 days.
+		const rows = rowsOf(plan(smallUnit(one("powder,powder,0.6,pct_w_w,,,2", powder))), FILE);
+		expect(rows.map((row) => Number(valueIn(row.order_every_days)) <= 14)).toEqual([true, true]);
+	});
+});
+
 describe("packs and prices", () => {
 	const liquid = "liquid,liquid,3.5,pct_w_v,1.1,0,";
 	const row = (item: string) => rowsOf(plan(smallUnit(one(liquid, item))), FILE)[0];

@@ -131,6 +131,14 @@ describe("a reading", () => {
 		).toEqual([["not usable"]]);
 	});
 
+	test("is held against the strength of its own day", () => {
+		// Fresh in December at 5 %, 4.47 % in March.
+		const remark = (day: string, pct: number) =>
+			contentOf(made([fresh], [`liquid,L1,${day},${pct},titration,`]), FILE, "remark").flat();
+		expect(remark("2026-12-01", 5.4)).toEqual([""]);
+		expect(remark("2026-12-01", 4.3)).toEqual([expect.stringMatching(/differs/)]);
+	});
+
 	test("the latest of a lot counts, and only of that lot", () => {
 		const readings = [
 			"liquid,L1,2027-02-20,4.6,strip,",

@@ -81,7 +81,11 @@ describe("readings beside the curve", () => {
 		const [curve] = strengthCurves(
 			storeOf(
 				[fresh],
-				["liquid,L1,2027-02-20,4,titration,", "liquid,L1,2027-02-10,4,strip,", "liquid,L9,2027-02-11,1,strip,"],
+				[
+					"liquid,L1,2027-02-20,4,titration,",
+					"liquid,L1,2027-02-10,4,strip,",
+					"liquid,L9,2027-02-11,1,strip,",
+				],
 			),
 		);
 		expect(curve?.readings.map(({ day }) => day)).toEqual(["2027-02-10", "2027-02-20"]);

@@ -96,6 +96,14 @@ test("a strength that the product does not have is refused, and the store's use 
 	expect(numberIn(totalOf(strong, "chlorine"), "set_aside")).toBe(8 * 790);
 });
 
+test("a use nobody can read leaves the store's use open: the rest alone would be too little", () => {
+	const bad = plan(unitWith(heat, ward("floors,much,0.1,", "spills,2,0.5,")));
+	expect(columnOf(bad, "ward-use.csv", "use")).toEqual(["spills", "floors"]);
+	expect(codesOf(rowsOf(bad, "ward-use.csv")[1]?.plan_quantity)).toEqual(["bad-cell"]);
+	expect(liquid(bad, "expected")).toBeUndefined();
+	expect(bad.made).toBe(false);
+});
+
 test("without other uses the sheet is empty, and nothing is added", () => {
 	expect(rowsOf(without, "ward-use.csv")).toEqual([]);
 	expectWithin(liquid(plan(smallUnit(ward())), "set_aside"), (8 * 790) / 1000, 1e-12, "L");

@@ -1,6 +1,8 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "../../chlorine/availableChlorine.ts";
+import { tooWeak } from "../../chlorine/partsOfWater.ts";
 import type { ProductFigures } from "../../chlorine/productFigures.ts";
+import { asLabelled } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ChlorineRow } from "../../sheets/chlorine.ts";
@@ -14,7 +16,7 @@ import type { Pair } from "../measureFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
 /** Order intervals that are compared, in days. */
-const INTERVALS = [7, 14, 28, 56, 91];
+const INTERVALS = [7, 14, 28, 56, 91] as const;
 const PERIODS = [
 	{ name: "week", days: 7 },
 	{ name: "quarter", days: 91 },
@@ -33,7 +35,7 @@ const bestInterval = calculation<Inputs, Interval>({
 	key: "best_interval",
 	label: "Order interval that costs least",
 	unit: "days",
-	formula: `Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day.`,
+	formula: `Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day. An interval in which the product fades below the strength wanted is left out.`,
 	source: sources.fading,
 	rounding: "Up to whole packs at each order.",
 	inputs: {
@@ -45,9 +47,16 @@ const bestInterval = calculation<Inputs, Interval>({
 	compute: ({ litresPerDay, targetPct, strengths, pack }) => {
 		const grams = litresPerDay * targetPct * GRAMS_PER_LITRE_PER_PCT;
 		const after = (day: number) => strengths[day] as Strength;
-		return cheapest(INTERVALS.map((days) => orderInterval(days, grams, after, pack)));
+		const lasting = INTERVALS.filter((days) => makes(after(days - 1), targetPct));
+		if (lasting.length === 0) return tooWeak(asLabelled(after(INTERVALS[0] - 1)), targetPct);
+		return cheapest(lasting.map((days) => orderInterval(days, grams, after, pack)));
 	},
 });
+
+/** Whether a product of this strength can be mixed to the strength wanted; tablets always can. */
+function makes(strength: Strength, targetPct: number): boolean {
+	return strength.form === "tablet" || asLabelled(strength) >= targetPct;
+}
 
 const overPeriod = (key: string, label: string, unit: string, of: (interval: Interval) => number) =>
 	calculation<{ interval: Interval; days: number }, number>({

@@ -57,7 +57,7 @@ function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
 			people: people(unit, timed),
 			ends_on: nameFigure(
 				"Ends on",
-				timed && timed.endsAt > MINUTES_PER_DAY ? addDays(plan.date, 1) : "",
+				timed && timed.endsAt >= MINUTES_PER_DAY ? addDays(plan.date, 1) : "",
 			),
 		};
 	});

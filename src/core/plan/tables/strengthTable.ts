@@ -24,6 +24,8 @@ function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): Compu
 	const born = bornOn(lot.value);
 	const today = figures.strengthOn(firstDay);
 	const reading = latestReading(unit, lot.value.item, lot.value.lot);
+	// A reading is held against what the lot held on the day it was read.
+	const compared = reading ? figures.strengthOn(reading.value.read_on) : today;
 	const age = born
 		? Math.max(0, (dayNumber(firstDay) as number) - (dayNumber(born) as number))
 		: "";
@@ -40,7 +42,7 @@ function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): Compu
 		measured_pct: reading ? readingFigure(reading) : nameFigure("Measured", ""),
 		measured_on: nameFigure("Measured on", reading?.value.read_on ?? ""),
 		last_usable_day: nameFigure("Usable until", usableUntil(figures)),
-		remark: nameFigure("Remark", remarks(figures, firstDay, reading, valueIn(today)).join(" ")),
+		remark: nameFigure("Remark", remarks(figures, firstDay, reading, valueIn(compared)).join(" ")),
 	};
 }
 
@@ -65,7 +67,7 @@ function remarks(
 	{ lot, lastUsableDay: last }: LotFigures,
 	firstDay: IsoDate,
 	reading: GoodRow<StrengthReadingsRow> | undefined,
-	today: Parameters<typeof asLabelled>[0] | undefined,
+	known: Parameters<typeof asLabelled>[0] | undefined,
 ): string[] {
 	const { made_on, received_on, arrives_on } = lot.value;
 	const said: string[] = [];
@@ -73,14 +75,14 @@ function remarks(
 		said.push("Out of date, or too weak for the strength wanted: do not use it for the soak.");
 	if (arrives_on !== null && arrives_on > firstDay)
 		said.push(`Not here yet: arrives ${arrives_on}.`);
-	if (today?.form !== "tablet" && made_on === null)
+	if (known?.form !== "tablet" && made_on === null)
 		said.push(
 			received_on === null
 				? "Neither made-on nor received date: its age is not known, and the label's strength is shown."
 				: "No made-on date: it is older than the received date says, and weaker than shown.",
 		);
-	if (reading && today) {
-		const computed = asLabelled(today);
+	if (reading && known) {
+		const computed = asLabelled(known);
 		const off = Math.abs(reading.value.strength_pct - computed) / computed;
 		if (off > READING_ERROR[reading.value.method])
 			said.push(

@@ -1,4 +1,5 @@
 import { type Figure, nameFigure } from "../../calculation.ts";
+import { upTo } from "../../chlorine/measureOut.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { tonightSheet } from "../../sheets/tonight.ts";
 
@@ -29,7 +30,9 @@ function earliestFirst(a: ComputedRow, b: ComputedRow): number {
 function taskOf(row: ComputedRow): ComputedRow {
 	const [date = "", time = ""] = textOf(row, "light_by").split(" ");
 	const litres = Math.ceil(Number(textOf(row, "start_litres")));
-	const fuel = `${Number(Number(textOf(row, "fuel_quantity")).toFixed(1))} ${textOf(row, "fuel_measure")}`;
+	// Up to a tenth: fuel that runs out before the water boils is no use.
+	const quantity = upTo(Number(textOf(row, "fuel_quantity")), 0.1).toFixed(1);
+	const fuel = `${Number(quantity)} ${textOf(row, "fuel_measure")}`;
 	return {
 		date: nameFigure("Date", date),
 		by: nameFigure("By", time),

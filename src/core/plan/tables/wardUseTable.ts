@@ -8,11 +8,11 @@ import { preparationCells } from "./preparationCells.ts";
 /** Each other use of solution with its product. */
 export function wardUseTable(uses: readonly WardUse[]): ComputedTable {
 	return onDemand(wardUseSheet, () =>
-		uses.map(({ row, litres, firstDay, quantity }) => {
+		uses.map(({ line, use, litres, firstDay, quantity }) => {
 			const { litres: _made, ...cells } = preparationCells(firstDay);
-			const place = { file: wardSolutionSheet.file, line: row.line, column: "use" };
+			const place = { file: wardSolutionSheet.file, line, column: "use" };
 			return {
-				use: typedFigure("Used for", "", row.value.use, place),
+				use: typedFigure("Used for", "", use, place),
 				litres_per_day: litres,
 				...cells,
 				plan_quantity: quantity,

@@ -9,7 +9,7 @@ import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { stoveFigures } from "../waterFigures.ts";
+import { isBlank, stoveFigures } from "../waterFigures.ts";
 
 const containers = calculation<{ litres: number; each: number }, number>({
 	key: "containers",
@@ -71,7 +71,9 @@ export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): Comp
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
 		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: settings.pots }),
-		netKw: stove.netKw,
+		netKw: isBlank(settings.heat_kw)
+			? nameFigure("Heat not given: what boils away is not counted", 0)
+			: stove.netKw,
 		holdMinutes: settings.boil_hold_minutes,
 		descaleBathLitres: settings.descale_fill_litres,
 		vinegarLitres: unit.vinegarPerDescale,
