@@ -1,13 +1,13 @@
 import { demoWorkbook } from "../book/demo.ts";
-import { keptDraft } from "../book/draft.ts";
+import { type Draft, keptDrafts } from "../book/draft.ts";
 import { emptyWorkbook } from "../book/emptyWorkbook.ts";
 import type { Store } from "../book/store.ts";
-import { byId, el, fill } from "../dom/el.ts";
+import { byId, type Child, el, fill } from "../dom/el.ts";
 
-/** Where a draft was kept, asks whether to go on with it before anything can be written over it. */
+/** Where drafts were kept, asks which to go on with; the others stay for the next opening. */
 export function offerDraft(store: Store): void {
-	const draft = keptDraft();
-	if (!draft) return;
+	const [last, ...earlier] = keptDrafts();
+	if (!last) return;
 	const dialog = byId("opening") as HTMLDialogElement;
 	const choice = (words: string, act: () => void, main = false) =>
 		el(
@@ -22,23 +22,39 @@ export function offerDraft(store: Store): void {
 			},
 			words,
 		);
-	const goOn = () => store.open(draft.workbook);
+	const goOn = (draft: Draft) => () => store.open(draft.workbook);
 	fill(
 		dialog,
 		el("h2", {}, "Go on where you left off?"),
 		el(
 			"p",
 			{},
-			`A draft was kept on this computer on ${new Date(draft.keptAt).toLocaleString()}. A draft is not a saved workbook: save it to a file.`,
+			`A draft of ${named(last)} was kept on this computer. A draft is not a saved workbook: save it to a file.`,
 		),
 		el(
 			"div",
 			{ class: "choices-row" },
-			choice("Go on with the draft", goOn, true),
+			choice("Go on with the draft", goOn(last), true),
 			choice("Start from the demo", () => store.open(demoWorkbook())),
 			choice("Start empty", () => store.open(emptyWorkbook())),
 		),
+		...earlierDrafts(earlier, (draft) => choice(named(draft), goOn(draft))),
 	);
-	dialog.addEventListener("cancel", goOn, { once: true });
+	dialog.addEventListener("cancel", goOn(last), { once: true });
 	dialog.showModal();
+}
+
+function earlierDrafts(drafts: readonly Draft[], button: (draft: Draft) => HTMLElement): Child[] {
+	if (drafts.length === 0) return [];
+	return [
+		el("p", {}, "Earlier drafts, and those of other windows:"),
+		el("ul", { class: "drafts" }, ...drafts.map((draft) => el("li", {}, button(draft)))),
+	];
+}
+
+/** Unit and time of a draft, by which a person knows it again. */
+function named({ workbook, keptAt }: Draft): string {
+	const rows = workbook.tables["unit.csv"]?.rows ?? [];
+	const unit = rows.find(([key]) => key === "unit_name")?.[1] || "an unnamed unit";
+	return `${unit}, ${new Date(keptAt).toLocaleString()}`;
 }
