@@ -53,10 +53,12 @@ export function logChance(count: number, size: number, meanCount: number): numbe
 
 /** Up to this count, sums of logarithms are as fast as an expansion and exact. */
 const FEW = 30;
+/** From this size on, the difference of two expansions loses digits. */
+const LARGE = 1e6;
 
 /** log of size · (size + 1) · … · (size + count − 1). */
 function logRising(size: number, count: number): number {
-	if (count > FEW) return logGamma(size + count) - logGamma(size);
+	if (count > FEW && size < LARGE) return logGamma(size + count) - logGamma(size);
 	let product = 1;
 	let log = 0;
 	for (let i = 0; i < count; i++) {

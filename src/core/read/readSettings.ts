@@ -4,7 +4,8 @@ import type { ValueOf } from "../sheet.ts";
 import { settings } from "../sheets/settings.ts";
 import { type SettingRow, unitSheet } from "../sheets/unit.ts";
 import type { TextTable } from "../workbook.ts";
-import { badCell, type ReadTable, readTable } from "./readTable.ts";
+import { badCell } from "./cellProblems.ts";
+import { type ReadTable, readTable } from "./readTable.ts";
 
 type Definitions = typeof settings;
 

@@ -1,7 +1,10 @@
 import type { Columns } from "../column.ts";
-import { advice, type Place, type Problem, problem } from "../problem.ts";
-import { headerOf, type RowOf, type Sheet } from "../sheet.ts";
+import type { Problem } from "../problem.ts";
+import type { RowOf, Sheet } from "../sheet.ts";
 import { lineOf, type TextTable } from "../workbook.ts";
+import { badCell, tooManyCells } from "./cellProblems.ts";
+import { headerProblems, missingFile } from "./headerProblems.ts";
+import { refuseDoubles } from "./refuseDoubles.ts";
 
 /** A row all of whose cells could be understood. */
 export interface GoodRow<R> {
@@ -80,133 +83,4 @@ export function readTable<C extends Columns>(
 		else badRows.push({ line, value: value as Partial<R>, problems: wrong });
 	});
 	return refuseDoubles(sheet, { file, rows, badRows, problems, absent: false });
-}
-
-interface Named {
-	readonly value: Record<string, unknown>;
-}
-
-/** A row that says the same thing as an earlier one again is refused, and so is the earlier one. */
-function refuseDoubles<C extends Columns>(
-	sheet: Sheet<C>,
-	read: ReadTable<RowOf<Sheet<C>>>,
-): ReadTable<RowOf<Sheet<C>>> {
-	const { unique } = sheet;
-	if (!unique) return read;
-	const lines = new Map<string, number[]>();
-	const keyOf = (row: Named) => JSON.stringify(unique.map((key) => row.value[key]));
-	const nameOf = (row: Named) => unique.map((key) => String(row.value[key])).join(", ");
-	for (const row of read.rows) lines.set(keyOf(row), [...(lines.get(keyOf(row)) ?? []), row.line]);
-	const isDouble = (row: Named) => (lines.get(keyOf(row))?.length ?? 0) > 1;
-	const doubled = read.rows.filter(isDouble);
-	if (doubled.length === 0) return read;
-	return {
-		...read,
-		rows: read.rows.filter((row) => !isDouble(row)),
-		badRows: [
-			...read.badRows,
-			...doubled.map((row) => ({
-				...row,
-				problems: [
-					problem(
-						{ file: read.file, line: row.line, column: unique[0] ?? "" },
-						{
-							code: "doubled-row",
-							received: nameOf(row),
-							allowed: `one row for each ${unique.join(" and ")}`,
-							message: `${nameOf(row)} stands in lines ${lines.get(keyOf(row))?.join(" and ")} of ${read.file}; keep one of them.`,
-						},
-					),
-				],
-			})),
-		],
-	};
-}
-
-function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
-	const { file } = sheet;
-	const header = headerOf(sheet);
-	const found: Problem[] = [];
-	if (table.header.length === 0)
-		return [
-			problem(
-				{ file, line: 1, column: "" },
-				{
-					code: "empty-file",
-					received: "",
-					allowed: `a first line with the columns ${header.join(", ")}`,
-					message: `${file} is empty; its first line should name the columns ${header.join(", ")}.`,
-				},
-			),
-		];
-	for (const key of header)
-		if (!table.header.includes(key) && !sheet.columns[key]?.added)
-			found.push(
-				problem(
-					{ file, line: 1, column: key },
-					{
-						code: "missing-column",
-						received: table.header.join(", "),
-						allowed: `the column ${key}`,
-						message: `${file} has no column ${key}; its first line should name it.`,
-					},
-				),
-			);
-	table.header.forEach((key, index) => {
-		const twice = table.header.indexOf(key) !== index;
-		if (header.includes(key) && !twice) return;
-		found.push(
-			advice(
-				{ file, line: 1, column: key },
-				{
-					code: twice ? "doubled-column" : "unknown-column",
-					received: key,
-					allowed: header.join(", "),
-					message: twice
-						? `${file} has the column ${key} twice; only the first is used, the other is kept.`
-						: `${file} has a column "${shown(key)}" that is not part of this sheet; it is kept and not used.`,
-				},
-			),
-		);
-	});
-	return found;
-}
-
-function missingFile(file: string): Problem {
-	return problem(
-		{ file, line: null, column: "" },
-		{
-			code: "missing-file",
-			received: "",
-			allowed: `a file ${file}`,
-			message: `The workbook has no file ${file}.`,
-		},
-	);
-}
-
-function tooManyCells(place: Place, cells: readonly string[], width: number): Problem {
-	return advice(place, {
-		code: "too-many-cells",
-		received: shown(cells.slice(width).join(", ")),
-		allowed: `${width} cells`,
-		message: `Line ${place.line} of ${place.file} has ${cells.length} cells where the first line names ${width}; the rest is not used.`,
-	});
-}
-
-/** A cell that could not be understood. */
-export function badCell(place: Place, label: string, text: string, allowed: string): Problem {
-	const found = text.trim() === "" ? "it is blank" : `"${shown(text)}" was found`;
-	return problem(place, {
-		code: "bad-cell",
-		received: text,
-		allowed,
-		message: `${label}: ${found}; allowed is ${allowed}.`,
-	});
-}
-
-/** The longest piece of someone's text that a message repeats. */
-const LONGEST_QUOTE = 60;
-
-function shown(text: string): string {
-	return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 }

@@ -1,0 +1,30 @@
+import { advice, type Place, type Problem, problem } from "../problem.ts";
+
+/** A cell that could not be understood. */
+export function badCell(place: Place, label: string, text: string, allowed: string): Problem {
+	const found = text.trim() === "" ? "it is blank" : `"${shown(text)}" was found`;
+	return problem(place, {
+		code: "bad-cell",
+		received: text,
+		allowed,
+		message: `${label}: ${found}; allowed is ${allowed}.`,
+	});
+}
+
+/** More cells in a line than the first line names. */
+export function tooManyCells(place: Place, cells: readonly string[], width: number): Problem {
+	return advice(place, {
+		code: "too-many-cells",
+		received: shown(cells.slice(width).join(", ")),
+		allowed: `${width} cells`,
+		message: `Line ${place.line} of ${place.file} has ${cells.length} cells where the first line names ${width}; the rest is not used.`,
+	});
+}
+
+/** The longest piece of someone's text that a message repeats. */
+const LONGEST_QUOTE = 60;
+
+/** Someone's text, shortened for a message. */
+export function shown(text: string): string {
+	return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+}
