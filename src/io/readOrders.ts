@@ -20,8 +20,9 @@ export function readOrder({ name, bytes }: NamedBytes): {
 	if (!decoded.ok) return { order: undefined, problems: [decoded.problem] };
 	const { table, problems } = readCsv(name, decoded.text);
 	const rows = readTable({ ...orderSheet, file: name }, table);
+	const isOrder = !rows.problems.some(({ weight }) => weight === "error");
 	return {
-		order: { file: name, rows },
+		order: isOrder ? { file: name, rows } : undefined,
 		problems: [...problems, ...rows.problems, ...rows.badRows.flatMap((row) => row.problems)],
 	};
 }
@@ -35,7 +36,7 @@ export function readOrders(files: readonly NamedBytes[]): ReadOrders {
 		const content = new TextDecoder().decode(file.bytes);
 		const earlier = seen.get(content);
 		if (earlier !== undefined) {
-			problems.push(twice(file.name, earlier));
+			problems.push(sameOrderTwice(file.name, earlier));
 			continue;
 		}
 		seen.set(content, file.name);
@@ -46,7 +47,8 @@ export function readOrders(files: readonly NamedBytes[]): ReadOrders {
 	return { orders, problems };
 }
 
-function twice(file: string, earlier: string): Problem {
+/** The same bytes under two names: one unit, not two. */
+export function sameOrderTwice(file: string, earlier: string): Problem {
 	return advice(
 		{ file, line: null, column: "" },
 		{

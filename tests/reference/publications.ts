@@ -44,3 +44,17 @@ export const factoryPhysics = "Hopp and Spearman, Factory Physics, base-stock ex
 export const orderUpTo = "Cachon and Terwiesch, order-up-to exercise";
 export const enBirth = "KC et al., EN-BIRTH, BMC Pregnancy and Childbirth 21(S1):235, 2021";
 export const facilities = "Births a month in 127 facilities, BMJ Global Health";
+export const openUniversity = "Open University, Immunization module (Ethiopia), session 5";
+export const openUniversityResources = "Open University, resources module";
+export const covidLogistics = "Ministry of Health of Ethiopia, COVID-19 vaccine logistics training";
+export const tuberculosisProgramme =
+	"National Tuberculosis Elimination Programme of India, logistics";
+export const msfNeeds = "MSF, Management of a measles epidemic, 6.2 needs estimation";
+export const familyPlanningHandbook = "MSH, Family Planning Manager's Handbook, ch. 8";
+export const operationsManual = "Operations manual 22030.10.5.3, minimum and maximum levels";
+export const logisticsHandbook = "JSI, The Logistics Handbook, 3.2";
+export const fixedInterval = "Exercises in fixed-interval ordering, posted with answers";
+export const harveyFernandes =
+	"Harvey and Fernandes, Journal of Business and Economic Statistics 7(4):407-417, 1989";
+export const discreteSeries = "Handbook of Discrete-Valued Time Series, ch. 11";
+export const openDailyBirths = "US births a day, CDC/NCHS and SSA, public-domain data packages";

@@ -33,7 +33,9 @@ export interface PlannedRound {
 	readonly descale: { readonly minutes: number; readonly rinseMinutes: number } | null;
 }
 
-export const DESCALE_STEP = "Descale in diluted vinegar, in a vessel of its own";
+/** Carries its caution in itself, so that on no list it stands beside the solution without one. */
+export const DESCALE_STEP =
+	"Descale in diluted vinegar, in a vessel of its own, never with chlorine";
 /** Stands between acid and chlorine, and cannot be switched off. */
 export const RINSE_STEP = "Rinse and drain until there is no smell of vinegar";
 

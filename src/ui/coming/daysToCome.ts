@@ -12,7 +12,7 @@ export interface DayToCome {
 	readonly low90: number;
 	readonly high90: number;
 	/** Where the mean is from. */
-	readonly from: "own" | "register" | "setting";
+	readonly source: "own" | "register" | "setting";
 }
 
 /** Days of the plan that have a figure; a day that waits for something is left out. */
@@ -35,11 +35,11 @@ function dayOf(row: ComputedRow): DayToCome[] {
 	)
 		return [];
 	return [
-		{ date: wordIn(row, "date"), expected, low50, high50, low90, high90, from: fromOf(row) },
+		{ date: wordIn(row, "date"), expected, low50, high50, low90, high90, source: sourceOf(row) },
 	];
 }
 
-function fromOf(row: ComputedRow): DayToCome["from"] {
+function sourceOf(row: ComputedRow): DayToCome["source"] {
 	const words = wordIn(row, "taken_from");
 	if (words === "your figure") return "own";
 	return words === "births a day" ? "setting" : "register";

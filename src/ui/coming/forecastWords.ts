@@ -1,5 +1,6 @@
 import type { Forecast } from "../../core/forecast/forecast.ts";
 import { counted } from "../shown/counted.ts";
+import { shownDay } from "../shown/shownDay.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import type { DayToCome } from "./daysToCome.ts";
 
@@ -15,11 +16,14 @@ const WEEKDAYS = [
 /** A weekday that differs from the mean day by less than this is like any other. */
 const CLEAR_DIFFERENCE = 0.05;
 
-/** How many births to expect, in one line. */
+/** How many births to expect, and the busiest day, in one line. */
 export function forecastHeadline(days: readonly DayToCome[]): string | undefined {
-	if (days.length === 0) return undefined;
+	const [busiest] = [...days].sort((a, b) => b.expected - a.expected);
+	if (!busiest) return undefined;
 	const mean = days.reduce((sum, day) => sum + day.expected, 0) / days.length;
-	return `About ${shownNumber(mean, 1)} births a day to come; up to ${highest(days)} on most days`;
+	const level = `About ${shownNumber(mean, 1)} births a day to come`;
+	if (days.length === 1) return `${level}, at most ${busiest.high90} on nine such days of ten`;
+	return `${level}; most on ${shownDay(busiest.date)}: ${shownNumber(busiest.expected, 1)}, perhaps ${busiest.high90}`;
 }
 
 /** Level, weekday pattern, how sure, and whose figures: what the picture shows. */
@@ -27,15 +31,15 @@ export function forecastSentence(
 	days: readonly DayToCome[],
 	forecast: Forecast | undefined,
 ): string {
-	const own = days.filter((day) => day.from === "own").length;
+	const own = days.filter((day) => day.source === "own").length;
 	const low = Math.min(...days.map((day) => day.low90));
 	const parts = [
 		forecast && level(forecast),
 		forecast && pattern(forecast.factors),
-		`On nine of ten days births stay inside the pale band, from ${low} to ${highest(days)} over these days; on half of the days inside the dark one.`,
+		`Nine of ten such days stay inside the pale band (from ${low} to ${highest(days)} births over these days), half of them inside the dark one.`,
 		own > 0 &&
 			`${own === 1 ? "One day carries" : `${shownPlain(own)} days carry`} your own figure, marked with a filled corner.`,
-		days.some((day) => day.from === "setting") &&
+		days.some((day) => day.source === "setting") &&
 			"Days without a forecast take births a day from the settings.",
 	];
 	return parts.filter(Boolean).join(" ");

@@ -1,6 +1,6 @@
 import { valueIn } from "../../core/outcome.ts";
 import { counted } from "../shown/counted.ts";
-import { shownNumber } from "../shown/shownNumber.ts";
+import { shownPlain } from "../shown/shownNumber.ts";
 import type { Register } from "./registerOf.ts";
 
 /** Kits used per 100 births: as set, as the register teaches, and which of them the plan takes. */
@@ -40,8 +40,8 @@ export function kitShareOf({ read, figures }: Register): KitShare | undefined {
 /** What the register says beside the setting, and how the setting came into it. */
 export function kitShareWords({ chosen, learned, births, uses, weight }: KitShare): string {
 	if (births === 0)
-		return `The setting says ${shownNumber(chosen, 1)}; the register has no day yet on which births and kits used are both recorded.`;
-	return `The setting says ${shownNumber(chosen, 1)}. The register says ${shownNumber((100 * uses) / births, 1)}: ${counted(uses, "kit")} used at ${counted(births, "birth")}. Both together, the setting weighing as much as ${counted(weight, "birth")}, make ${shownNumber(learned, 1)}.`;
+		return `The setting says ${oneDecimal(chosen)}; the register has no day yet on which births and kits used are both recorded.`;
+	return `The setting says ${oneDecimal(chosen)}. The register says ${oneDecimal((100 * uses) / births)}: ${counted(uses, "kit")} used at ${counted(births, "birth")}. Both together, the setting weighing as much as ${counted(weight, "birth")}, make ${oneDecimal(learned)}.`;
 }
 
 /** Which figure the plan takes, and where to change that. */
@@ -49,4 +49,9 @@ export function kitShareSwitch({ takesLearned }: KitShare): string {
 	return takesLearned
 		? "The plan takes the learned figure, because “Learn kits used from the register” is yes."
 		: "The plan takes the setting, because “Learn kits used from the register” is no; set it to yes, and the plan takes the learned figure.";
+}
+
+/** At most one decimal: more would say more than anyone knows. */
+export function oneDecimal(value: number): string {
+	return shownPlain(Number(value.toFixed(1)));
 }

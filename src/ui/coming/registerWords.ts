@@ -1,6 +1,6 @@
 import { valueIn } from "../../core/outcome.ts";
-import { birthsSheet } from "../../core/sheets/births.ts";
 import { readTable } from "../../core/read/readTable.ts";
+import { birthsSheet } from "../../core/sheets/births.ts";
 import type { State } from "../book/store.ts";
 import { counted } from "../shown/counted.ts";
 import { shownDay } from "../shown/shownDay.ts";
@@ -30,7 +30,7 @@ export function birthsHeadline(state: State): string {
 		table.rows.filter(({ value }) => value.births !== null).map(({ value }) => value.date),
 	);
 	const count = planned.filter((day) => own.has(day)).length;
-	const rest = daysToCome(state).some((day) => day.from === "register")
+	const rest = daysToCome(state).some((day) => day.source === "register")
 		? "the forecast from the register"
 		: "births a day from the settings";
 	if (count === 0) return `No figure of your own; every day takes ${rest}`;

@@ -26,13 +26,20 @@ function scoreOf(state: State): Score | undefined {
 	return { days, inside90, chance, others };
 }
 
+/** Chances closer than this are the same for all that can be told. */
+const SAME = 1.005;
+const LITTLE = 1.05;
+
 /** Whether the forecast is worth believing, in one line. */
 export function scorecardHeadline(state: State): string | undefined {
 	const score = scoreOf(state);
 	if (!score) return undefined;
-	const better = score.others.filter(({ chance }) => chance > score.chance);
-	if (better.length > 0) return `A simpler way did better: ${better.map(({ way }) => way).join(", ")}`;
-	return "The forecast did better than both simple ways";
+	const better = score.others.filter(({ chance }) => chance > score.chance * SAME);
+	if (better.length > 0)
+		return `A simpler way did better: ${better.map(({ way }) => way).join(", ")}`;
+	return score.others.every(({ chance }) => score.chance > chance * SAME)
+		? "The forecast did better than both simple ways"
+		: "The forecast did as well as both simple ways";
 }
 
 /** How often the range held, and how the forecast did beside each simple way. */
@@ -42,7 +49,7 @@ export function scorecardSentence(state: State): string | undefined {
 	const inside = Math.round((score.inside90 * score.days) / 100);
 	const parts = [
 		`Each of ${score.days} past days was forecast from the days before it. ${inside} of them (${Math.round(score.inside90)} in 100) fell inside the range meant for nine days of ten${range(score)}.`,
-		...score.others.map((other) => beside(score.chance, other)),
+		`On average it gave what then came a chance of ${shownNumber(score.chance, 1)} %; ${score.others.map((other) => beside(score.chance, other)).join(", ")}.`,
 		score.days < FEW_DAYS && `${score.days} days are few: look again when the register is longer.`,
 	];
 	return parts.filter(Boolean).join(" ");
@@ -56,7 +63,12 @@ function range({ inside90, days }: Score): string {
 }
 
 function beside(chance: number, { way, chance: other }: Score["others"][number]): string {
-	const said = `it gave what then came a chance of ${shownNumber(chance, 1)} %, "${way}" ${shownNumber(other, 1)} %`;
-	if (chance > other * 1.005) return `Better than "${way}": ${said}.`;
-	return chance < other / 1.005 ? `Worse than "${way}": ${said}.` : `As good as "${way}": ${said}.`;
+	return `“${way}” gave ${shownNumber(other, 1)} %, so the forecast was ${compared(chance / other)}`;
+}
+
+function compared(ratio: number): string {
+	if (ratio > LITTLE) return "better";
+	if (ratio > SAME) return "a little better";
+	if (ratio > 1 / SAME) return "as good";
+	return ratio > 1 / LITTLE ? "a little worse" : "worse";
 }

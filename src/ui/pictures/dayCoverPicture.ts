@@ -1,4 +1,5 @@
 import { areaY, line, plot, rectY, ruleX, ruleY, text } from "@observablehq/plot";
+import { quietParts } from "./quietParts.ts";
 
 /** One hour of the day; its figures hold for half past. */
 export interface HourPoint {
@@ -16,6 +17,8 @@ export interface RoundMark {
 }
 
 const HOURS = [0, 3, 6, 9, 12, 15, 18, 21, 24];
+const FEWER_HOURS = [0, 6, 12, 18, 24];
+const NARROW_PX = 480;
 const MARGINS = { marginLeft: 44, marginRight: 20 };
 const LABEL_ROOM = 60;
 
@@ -38,10 +41,14 @@ export function readyPicture(
 			height: 150,
 			marginTop: 34,
 			marginBottom: 22,
-			x: { domain: [0, 24], ticks: HOURS, tickFormat: clockOf, label: null, tickSize: 3 },
-			y: { domain: [0, Math.max(1, kits)], ticks: Math.min(5, kits), label: "kits ready, expected" },
+			x: { domain: [0, 24], ticks: hoursFor(width), tickFormat: clockOf, label: null, tickSize: 3 },
+			y: {
+				domain: [0, Math.max(1, kits)],
+				ticks: Math.min(5, kits),
+				label: "kits ready, expected",
+			},
 			marks: [
-				areaY(steps, { x: "at", y: "ready", className: "ready-area" }),
+				areaY(steps, { x: "at", y1: 0, y2: "ready", className: "ready-area" }),
 				line(steps, { x: "at", y: "ready", className: "cover-line" }),
 				ruleX(rounds, { x: "at", className: "round-line" }),
 				text(rounds, {
@@ -68,7 +75,7 @@ export function riskPicture(
 ): SVGElement {
 	const most = Math.max(...points.map(({ none }) => none));
 	const weakest = points.filter(({ none }) => none === most).slice(0, 1);
-	const near = limit < most * 3;
+	const limits = limit < most * 3 ? [limit] : [];
 	return spoken(
 		plot({
 			...MARGINS,
@@ -76,12 +83,12 @@ export function riskPicture(
 			height: 170,
 			marginTop: 30,
 			marginBottom: 24,
-			x: { domain: [0, 24], ticks: HOURS, tickFormat: clockOf, label: null, tickSize: 3 },
+			x: { domain: [0, 24], ticks: hoursFor(width), tickFormat: clockOf, label: null, tickSize: 3 },
 			y: {
-				domain: [0, Math.max(most, near ? limit : 0) * 1.15 || 1],
+				domain: [0, Math.max(most, ...limits) * 1.15 || 1],
 				ticks: 4,
 				tickFormat: (value: number) => String(Number(value.toPrecision(2))),
-				label: "needs in 1,000 at that hour that find none ready",
+				label: "needs in 1,000 that find none ready",
 			},
 			marks: [
 				ruleX(rounds, { x: "at", className: "round-line" }),
@@ -93,15 +100,14 @@ export function riskPicture(
 					insetRight: 1,
 					className: "risk-bar",
 				}),
-				near && ruleY([limit], { className: "target-line" }),
-				near &&
-					text([limit], {
-						y: (value: number) => value,
-						frameAnchor: "right",
-						dy: -8,
-						text: () => `limit, over all hours: ${limit}`,
-						className: "target-label",
-					}),
+				ruleY(limits, { className: "target-line" }),
+				text(limits, {
+					y: (value: number) => value,
+					frameAnchor: "right",
+					dy: -8,
+					text: () => `limit, over all hours: ${limit}`,
+					className: "target-label",
+				}),
 				text(weakest, {
 					x: ({ hour }: HourPoint) => hour + 0.5,
 					y: "none",
@@ -115,15 +121,17 @@ export function riskPicture(
 	);
 }
 
+function hoursFor(width: number): readonly number[] {
+	return width < NARROW_PX ? FEWER_HOURS : HOURS;
+}
+
 function clockOf(hours: number): string {
 	const minutes = Math.round(hours * 60);
 	const two = (n: number) => String(n).padStart(2, "0");
 	return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 }
 
-/** A picture speaks as a whole; names on its inner parts would only be noise. */
 function spoken(picture: SVGElement): SVGElement {
-	for (const part of picture.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
 	picture.setAttribute("role", "img");
-	return picture;
+	return quietParts(picture);
 }

@@ -3,6 +3,8 @@ import { shownPlain } from "./shownNumber.ts";
 const DAYS_PER_YEAR = 365.25;
 const RAREST_YEARS = 100;
 const RAREST_NEEDS = 1e6;
+const THIN_SPACE = "\u2009";
+const NARROW_NO_BREAK_SPACE = "\u202f";
 
 /** What the unmet share means for one need, as a clause: "about one need in 1,400 finds none ready". Two digits say enough. */
 export function oneNeedIn(unmetPer1000: number): string {
@@ -47,9 +49,12 @@ function times(count: number, period: string): string {
 
 /** Half years under three, where they matter; whole years to ten, then two digits. */
 function years(count: number): string {
-	return count < 3 ? String(Math.round(count * 2) / 2) : twoDigits(count < 10 ? Math.round(count) : count);
+	return count < 3
+		? String(Math.round(count * 2) / 2)
+		: twoDigits(count < 10 ? Math.round(count) : count);
 }
 
+/** In running words a number must not break at its thin space. */
 function twoDigits(value: number): string {
-	return shownPlain(Number(value.toPrecision(2)));
+	return shownPlain(Number(value.toPrecision(2))).replaceAll(THIN_SPACE, NARROW_NO_BREAK_SPACE);
 }

@@ -1,4 +1,5 @@
 import { THIS_WEEK } from "../book/pageTitles.ts";
+import { storing } from "../supplies/storeCautions.ts";
 
 /** What can hurt someone where chlorine is mixed. */
 const mixing: readonly string[] = [
@@ -22,6 +23,13 @@ const week: readonly string[] = [
 	"Label every mixed solution with date, time and discard time.",
 ];
 
+/** What can harm a baby where it is decided which kit is ready. */
+const readiness: readonly string[] = [
+	"When in doubt do not use. Test every kit again before each birth.",
+	"A kit with a piece missing, a failed test or a doubtful date is set apart and marked at once.",
+	"Single-use parts are thrown away as the maker says.",
+];
+
 const bySheet: Readonly<Record<string, readonly string[]>> = {
 	[THIS_WEEK]: week,
 	"tonight.csv": week,
@@ -31,6 +39,14 @@ const bySheet: Readonly<Record<string, readonly string[]>> = {
 	"wall-table.csv": mixing,
 	"ward-use.csv": mixing,
 	"boiling.csv": boiling,
+	"order.csv": storing,
+	"stock.csv": storing,
+	"lots.csv": storing,
+	"journal.csv": storing,
+	labels: mixing,
+	"kit-register.csv": readiness,
+	"kit-history": readiness,
+	"checks.csv": readiness,
 };
 
 /** The cautions that stand on a sheet, where the act is; none on sheets that say nothing to do. */

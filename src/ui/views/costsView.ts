@@ -17,7 +17,7 @@ export function costsHeadline(state: State): string | undefined {
 	const birth = numberIn(now, "per_birth");
 	const kit = numberIn(now, "per_kit");
 	const parts = [
-		`${money(week)} ${currency}`.trim() + " a week",
+		[money(week), currency, "a week"].filter(Boolean).join(" "),
 		birth !== undefined && `${money(birth)} a birth`,
 		kit !== undefined && `${money(kit)} a kit`,
 	];
@@ -30,7 +30,9 @@ export function costsSentence(state: State): string | undefined {
 	const week = numberIn(now, "per_week");
 	if (!now || week === undefined) return undefined;
 	const currency = unitSetting(state, "currency") || "money";
-	return [change(changes, week, currency), wordIn(now, "remark"), notCounted].filter(Boolean).join(" ");
+	return [change(changes, week, currency), wordIn(now, "remark"), notCounted]
+		.filter(Boolean)
+		.join(" ");
 }
 
 const notCounted =

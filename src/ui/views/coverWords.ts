@@ -1,14 +1,16 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
 import { leversSheet } from "../../core/sheets/levers.ts";
 import type { State } from "../book/store.ts";
-import { oneNeedIn, onceIn } from "../shown/howOften.ts";
+import { onceIn, oneNeedIn } from "../shown/howOften.ts";
 import { numberIn, wordIn } from "./planRows.ts";
 import { usesPerYear } from "./usesPerYear.ts";
 
 /** What the kits in service mean, for each kind: "With 4 kits about one need in 15,000 finds none ready: …". */
 export function coverWords(state: State): string[] {
 	const rows = state.plan.tables[leversSheet.file]?.rows ?? [];
-	const now = rows.filter((row, at) => wordIn(row, "kind") !== wordIn(rows[at - 1], "kind") || at === 0);
+	const now = rows.filter(
+		(row, at) => wordIn(row, "kind") !== wordIn(rows[at - 1], "kind") || at === 0,
+	);
 	return now.flatMap((row) => wordsOf(state, row));
 }
 

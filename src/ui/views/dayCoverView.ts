@@ -23,11 +23,7 @@ export function dayCoverView(state: State, room: number): HTMLElement | undefine
 	const width = Math.min(WIDEST_PX, Math.max(NARROWEST_PX, room));
 	const kinds = hoursByKind(state);
 	if (kinds.size === 0) return undefined;
-	return el(
-		"div",
-		{},
-		...[...kinds].map(([kind, points]) => figure(state, kind, points, width)),
-	);
+	return el("div", {}, ...[...kinds].map(([kind, points]) => figure(state, kind, points, width)));
 }
 
 /** The hours of each kind; a kind some hour of which has no answer is left out. */

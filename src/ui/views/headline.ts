@@ -6,9 +6,11 @@ import { mixingSheet } from "../../core/sheets/mixing.ts";
 import { THIS_WEEK } from "../book/pageTitles.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
+import { mixHeadlines } from "../mixing/mixHeadlines.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import { comingHeadlines } from "./comingHeadlines.ts";
 import { numberIn, rowsOf, wordIn } from "./planRows.ts";
+import { readyHeadlines } from "./readyHeadlines.ts";
 import { supplyHeadlines } from "./supplyHeadlines.ts";
 import { daysOf } from "./weekGrid.ts";
 
@@ -17,7 +19,13 @@ export function headline(state: State, file: string): string {
 	if (file === THIS_WEEK) return weekHeadline(state);
 	if (file === kitCoverSheet.file) return coverHeadline(state);
 	if (file === mixingSheet.file) return mixingHeadline(state);
-	return comingHeadlines[file]?.(state) ?? supplyHeadlines[file]?.(state) ?? titleOf(file);
+	return (
+		comingHeadlines[file]?.(state) ??
+		supplyHeadlines[file]?.(state) ??
+		mixHeadlines[file]?.(state) ??
+		readyHeadlines[file]?.(state) ??
+		titleOf(file)
+	);
 }
 
 function weekHeadline(state: State): string {

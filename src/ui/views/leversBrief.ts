@@ -30,7 +30,11 @@ export function leversBrief(state: State): HTMLElement | undefined {
 	);
 }
 
-function table(kind: string, rows: readonly ComputedRow[], yearly: number | undefined): HTMLElement {
+function table(
+	kind: string,
+	rows: readonly ComputedRow[],
+	yearly: number | undefined,
+): HTMLElement {
 	const line = (row: ComputedRow, at: number) => {
 		const unmet = numberIn(row, "unmet_per_1000_uses") as number;
 		return el(
@@ -53,7 +57,7 @@ function table(kind: string, rows: readonly ComputedRow[], yearly: number | unde
 				{},
 				el("th", { scope: "col" }, "One change at a time"),
 				el("th", { scope: "col", class: "numeric" }, "None ready, in 1,000 needs"),
-				el("th", { scope: "col" }, "A need finds none"),
+				el("th", { scope: "col" }, "A need finds none ready"),
 			),
 		),
 		el("tbody", {}, ...rows.map(line)),

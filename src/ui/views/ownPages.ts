@@ -1,5 +1,10 @@
 import type { Place } from "../../core/problem.ts";
 import type { State } from "../book/store.ts";
+import { kitHistoryPage } from "../kits/kitHistoryPage.ts";
+import { labelsPage } from "../labels/labelsPage.ts";
+import { disagreementsPage } from "../mixing/disagreementsPage.ts";
+import { severalUnitsPage } from "../supplies/severalUnitsPage.ts";
+import { storekeeperPage } from "../supplies/storekeeperPage.ts";
 import type { Surroundings } from "./sheetView.ts";
 
 /** Something on the screen that is mounted once and painted at every change. */
@@ -17,4 +22,10 @@ export interface OwnPage {
 }
 
 /** By name, which stands in the address and in the list of questions like a file's. */
-export const ownPages: Readonly<Record<string, OwnPage>> = {};
+export const ownPages: Readonly<Record<string, OwnPage>> = {
+	storekeeper: storekeeperPage,
+	"several-units": severalUnitsPage,
+	"kit-history": kitHistoryPage,
+	labels: labelsPage,
+	disagreements: disagreementsPage,
+};

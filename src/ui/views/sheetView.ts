@@ -22,6 +22,7 @@ import type { View } from "./ownPages.ts";
 import { printedFoot, printedHead } from "./printedPage.ts";
 import { problemList } from "./problemList.ts";
 import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
+import { type SheetPart, sheetParts } from "./sheetParts.ts";
 import { tonightList } from "./tonightList.ts";
 import { weekWords } from "./weekWords.ts";
 
@@ -45,17 +46,20 @@ export class SheetView implements View {
 	readonly #under = el("div", { class: "under" });
 	readonly #head = el("div", { class: "print-only" });
 	readonly #foot = el("div", { class: "print-only" });
+	readonly #part: SheetPart | undefined;
 	#grid: Grid | undefined;
 	#model: GridModel | undefined;
 
 	constructor(file: string, place: HTMLElement, around: Surroundings) {
 		this.file = file;
 		this.#around = around;
+		this.#part = sheetParts[file]?.(around);
 		fill(
 			place,
 			this.#head,
 			el("header", { class: "sheet-head" }, this.#title, this.#about),
 			this.#over,
+			this.#part?.element,
 			this.#tools(),
 			el("div", { class: file === THIS_WEEK ? "desk week" : "desk" }, this.#host, this.#pane),
 			this.#table,
@@ -74,6 +78,7 @@ export class SheetView implements View {
 		const cautioned = cautions.length > 0 && cautionList(cautions);
 		const isWeek = this.file === THIS_WEEK;
 		fill(this.#over, this.#picture(state), !isWeek && cautioned);
+		this.#part?.paint(state);
 		this.#paintGrid(state);
 		const own = state.plan.problems.filter((problem) => problem.file === this.file);
 		fill(

@@ -45,7 +45,8 @@ function stockHeadline(state: State): string | undefined {
 		wasted.map((row) => `${wordIn(row, "item")} ${wordIn(row, "lot")}`),
 		MOST_NAMED,
 	);
-	const waste = wasted.length === 0 ? "nothing will go to waste" : `part will go to waste: ${names}`;
+	const waste =
+		wasted.length === 0 ? "nothing will go to waste" : `part will go to waste: ${names}`;
 	const due = count === 0 ? "" : `; ${counted(count, "lot")} to count again`;
 	return `${counted(rows.length, "lot")} in the books; ${waste}${due}`;
 }
@@ -73,7 +74,10 @@ function journalHeadline(state: State): string {
 	const days = journal.rows.map(({ value }) => value.day).sort();
 	const counts = journal.rows.filter(({ value }) => value.entry === "count");
 	if (days.length === 0) return "Nothing entered yet: stock is what the lots say";
-	const last = counts.map(({ value }) => value.day).sort().at(-1);
+	const last = counts
+		.map(({ value }) => value.day)
+		.sort()
+		.at(-1);
 	const count = last ? `last counted on ${shownDay(last)}` : "no count yet";
 	return `${counted(days.length, "entry", "entries")} up to ${shownDay(days.at(-1) ?? "")}; ${count}`;
 }

@@ -12,7 +12,7 @@ const lots = readTable(
 ).rows;
 
 /** The lot of 10 after a journal, written "day entry quantity" line by line. */
-function after(...lines: string[]) {
+function lotAfter(...lines: string[]) {
 	const journal = readTable(
 		journalSheet,
 		tableOf(["day,item,lot,entry,quantity,note", ...lines.map(journalLine)].join("\n")),
@@ -54,12 +54,12 @@ describe("stock on hand of a lot of 10", () => {
 		["another lot", ["01 issue 3 gauze G2"], 10, 0, 0],
 		["another item with a lot of that name", ["01 issue 3 gloves G1"], 10, 0, 0],
 	])("after %s", (_what, lines, quantity, short, counted) => {
-		expect(after(...lines)).toMatchObject({ quantity, short, counted });
+		expect(lotAfter(...lines)).toMatchObject({ quantity, short, counted });
 	});
 
 	test("the last count is the latest by day, not by line", () => {
-		expect(after("03 count 8", "01 count 9").lastCount?.value.day).toBe("2027-02-03");
-		expect(after("01 issue 1").lastCount).toBeUndefined();
+		expect(lotAfter("03 count 8", "01 count 9").lastCount?.value.day).toBe("2027-02-03");
+		expect(lotAfter("01 issue 1").lastCount).toBeUndefined();
 	});
 });
 

@@ -1,0 +1,85 @@
+import { checksSheet } from "../../core/sheets/checks.ts";
+import { el } from "../dom/el.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import type { ShownCheck } from "./kitChecks.ts";
+import { stateMark } from "./stateMark.ts";
+
+const TESTS = [
+	"bag_refills",
+	"valve_moves",
+	"seal_holds",
+	"relief_opens",
+	"suction_holds",
+] as const;
+
+/** The checks of a kit as a table; with a way to each where `open` is given. */
+export function historyTable(
+	checks: readonly ShownCheck[],
+	open?: (line: number) => void,
+): HTMLElement {
+	return el(
+		"div",
+		{ class: "wide", tabindex: "0", role: "region", "aria-label": "Checks of this kit" },
+		el(
+			"table",
+			{ class: "history" },
+			el("caption", {}, "Checks, the latest first"),
+			el(
+				"thead",
+				{},
+				el(
+					"tr",
+					{},
+					...["Checked at", "Result", "Why", "Pieces", "Function tests", "Note"].map((name) =>
+						el("th", { scope: "col", class: name === "Pieces" ? "numeric" : undefined }, name),
+					),
+					open && el("th", { scope: "col" }, "Entry"),
+				),
+			),
+			el("tbody", {}, ...checks.map((check) => line(check, open))),
+		),
+	);
+}
+
+function line(shown: ShownCheck, open?: (line: number) => void): HTMLElement {
+	const { check, result, reason } = shown;
+	const at = check.checked_at;
+	const when = at
+		? `${shownDayAndYear(at.date)}, ${checksSheet.columns.checked_at.value.write(at).slice(-5)}`
+		: "–";
+	return el(
+		"tr",
+		{},
+		el("th", { scope: "row" }, when),
+		el("td", {}, stateMark(result)),
+		el("td", {}, reason),
+		el("td", { class: "numeric" }, String(check.pieces_counted ?? "")),
+		el("td", {}, testWords(shown)),
+		el("td", {}, check.note ?? ""),
+		open &&
+			el(
+				"td",
+				{},
+				el(
+					"button",
+					{ type: "button", class: "link", onclick: () => open(shown.line) },
+					`Line ${shown.line}`,
+				),
+			),
+	);
+}
+
+function testWords({ check }: ShownCheck): string {
+	const of = (answer: "yes" | "no") =>
+		TESTS.filter((test) => check[test] === answer).map((test) =>
+			checksSheet.columns[test].label.toLowerCase(),
+		);
+	const failed = of("no");
+	const passed = of("yes").length;
+	return [
+		failed.length > 0 ? `failed: ${failed.join(", ")}` : "",
+		passed > 0 ? `${passed} passed` : "",
+	]
+		.filter(Boolean)
+		.join("; ");
+}

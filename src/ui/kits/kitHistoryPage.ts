@@ -1,0 +1,161 @@
+import type { ComputedRow } from "../../core/computedTable.ts";
+import type { Place } from "../../core/problem.ts";
+import { checksSheet } from "../../core/sheets/checks.ts";
+import { kitRegisterSheet } from "../../core/sheets/kitRegister.ts";
+import { pageHelp } from "../book/pageHelp.ts";
+import { titleOf } from "../book/sheetOf.ts";
+import type { State } from "../book/store.ts";
+import { type Child, el, fill } from "../dom/el.ts";
+import { paperHead } from "../print/paperHead.ts";
+import { printOut } from "../print/printOut.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import { cautionList } from "../views/cautions.ts";
+import { cautionsOf } from "../views/cautionWords.ts";
+import type { OwnPage, View } from "../views/ownPages.ts";
+import { rowsOf, wordIn } from "../views/planRows.ts";
+import type { Surroundings } from "../views/sheetView.ts";
+import { daysOf } from "../views/weekGrid.ts";
+import { checkSheet } from "./checkSheets.ts";
+import { historyTable } from "./historyTable.ts";
+import { kitChecks } from "./kitChecks.ts";
+import { stateMark } from "./stateMark.ts";
+
+const HISTORY = "kit-history";
+
+/** One kit: how it stands, and every check it went through. */
+export const kitHistoryPage: OwnPage = {
+	title: titleOf(HISTORY),
+	mount: (place, around) => new KitHistoryView(place, around),
+};
+
+class KitHistoryView implements View {
+	readonly file = HISTORY;
+	readonly #around: Surroundings;
+	readonly #title = el("h1", {});
+	readonly #kits = el("select", { id: "history-kit" });
+	readonly #body = el("div", { class: "kit-history" });
+
+	constructor(place: HTMLElement, around: Surroundings) {
+		this.#around = around;
+		this.#kits.addEventListener("change", () => this.paint(around.store.state));
+		const button = (words: string, act: () => void) =>
+			el("button", { type: "button", onclick: act }, words);
+		fill(
+			place,
+			el(
+				"header",
+				{ class: "sheet-head" },
+				this.#title,
+				el("div", { class: "about" }, el("p", {}, pageHelp[HISTORY])),
+			),
+			el(
+				"div",
+				{ class: "tools day-chooser" },
+				el("label", { for: "history-kit" }, "Kit"),
+				this.#kits,
+				button("Add a check", () => this.#addCheck()),
+				button("Print this history", () => this.#print((row) => [this.#historyPaper(row)], false)),
+				button("Print a check sheet for this kit", () => this.#print(checkPapers, false)),
+				button("Print check sheets for all kits", () => this.#print(checkPapers, true)),
+			),
+			this.#body,
+			cautionList(cautionsOf(HISTORY)),
+		);
+		this.paint(around.store.state);
+	}
+
+	paint(state: State): void {
+		const names = rowsOf(state, kitRegisterSheet.file).map((row) => wordIn(row, "kit"));
+		const kept = names.includes(this.#kits.value) ? this.#kits.value : (names[0] ?? "");
+		fill(this.#kits, ...names.map((name) => el("option", { value: name }, name)));
+		this.#kits.value = kept;
+		const row = this.#row();
+		this.#title.textContent = row ? titleWords(row) : titleOf(HISTORY);
+		fill(
+			this.#body,
+			...(row
+				? this.#parts(row)
+				: [el("p", { class: "nothing" }, "No kit is in the register yet.")]),
+		);
+	}
+
+	show(): void {}
+
+	destroy(): void {}
+
+	#row(): ComputedRow | undefined {
+		const { state } = this.#around.store;
+		return rowsOf(state, kitRegisterSheet.file).find(
+			(row) => wordIn(row, "kit") === this.#kits.value,
+		);
+	}
+
+	#parts(row: ComputedRow): Child[] {
+		const { store, goTo } = this.#around;
+		const place = (line: number): Place => ({ file: checksSheet.file, line, column: "checked_at" });
+		const checks = checksOf(store.state, row);
+		return [
+			el("p", { class: "in-words" }, stateMark(wordIn(row, "state")), standsWords(row)),
+			checks.length === 0
+				? el("p", {}, "No check of this kit is on record.")
+				: historyTable(checks, (line) => goTo(place(line))),
+		];
+	}
+
+	#addCheck(): void {
+		const { store, goTo } = this.#around;
+		const rows = store.state.workbook.tables[checksSheet.file]?.rows.length ?? 0;
+		goTo({ file: checksSheet.file, line: rows + 2, column: "checked_at" });
+	}
+
+	#historyPaper(row: ComputedRow): HTMLElement {
+		const { state } = this.#around.store;
+		const when = daysOf(state)[0];
+		return el(
+			"section",
+			{ class: "paper-page" },
+			...paperHead(state, titleWords(row), when === undefined ? "" : shownDayAndYear(when)),
+			el("p", {}, stateMark(wordIn(row, "state")), standsWords(row)),
+			historyTable(checksOf(state, row)),
+		);
+	}
+
+	#print(pagesOf: (row: ComputedRow, state: State) => HTMLElement[], all: boolean): void {
+		const { store, tell } = this.#around;
+		const rows = rowsOf(store.state, kitRegisterSheet.file).filter(
+			(row) => all || row === this.#row(),
+		);
+		if (rows.length === 0) {
+			tell(["No kit is in the register yet."]);
+			return;
+		}
+		const pages = () => rows.flatMap((row) => pagesOf(row, store.state));
+		printOut({ name: "Checks", pages }, store.state);
+	}
+}
+
+function checkPapers(row: ComputedRow, state: State): HTMLElement[] {
+	return [checkSheet(state, wordIn(row, "kit"), wordIn(row, "kind"))];
+}
+
+function checksOf(state: State, row: ComputedRow) {
+	return kitChecks(state, wordIn(row, "kit"), wordIn(row, "kind"), daysOf(state).at(-1));
+}
+
+function titleWords(row: ComputedRow): string {
+	const until = wordIn(row, "ready_until");
+	const state = wordIn(row, "state");
+	const tail = state === "ready" && until !== "" ? ` until ${shownDayAndYear(until)}` : "";
+	return `Kit ${wordIn(row, "kit")}: ${state}${tail}`;
+}
+
+function standsWords(row: ComputedRow): string {
+	const since = wordIn(row, "ready_since");
+	const words = [
+		wordIn(row, "kind"),
+		since === "" ? "" : `disinfected on ${shownDayAndYear(since)}`,
+		wordIn(row, "reason"),
+		wordIn(row, "counts") === "yes" ? "the plan counts on it" : "the plan does not count on it",
+	];
+	return `: ${words.filter(Boolean).join("; ")}.`;
+}

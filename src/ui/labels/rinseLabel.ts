@@ -1,0 +1,28 @@
+import { el } from "../dom/el.ts";
+import { label, labelHead, labelLine } from "./labelParts.ts";
+
+/** The label of one rinse bucket: its place in the order, large, and room for boiling, cooling and discarding. */
+export function rinseLabel(
+	unit: string,
+	bucket: number,
+	buckets: number,
+	belowC: number | undefined,
+): HTMLElement {
+	const order = Array.from({ length: buckets }, (_, i) => i + 1).join(" then ");
+	const cool = belowC === undefined ? "" : `Not before it is at or below ${belowC} °C. `;
+	return label(
+		"rinse",
+		unit,
+		labelHead(String(bucket), `Rinse bucket ${bucket} of ${buckets}`),
+		el("p", {}, `Boiled, cooled water. Order: ${order}.`),
+		labelLine("Boiled at", undefined),
+		labelLine("Cool since", undefined),
+		labelLine("DISCARD AT", undefined),
+		labelLine("By whom", undefined),
+		el(
+			"p",
+			{ class: "label-caution" },
+			`${cool}Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
+		),
+	);
+}

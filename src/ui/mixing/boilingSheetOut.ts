@@ -1,0 +1,84 @@
+import { writeClock } from "../../core/values/clock.ts";
+import type { State } from "../book/store.ts";
+import { el } from "../dom/el.ts";
+import type { PrintOut } from "../print/printOut.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import type { Moment } from "../shown/shownMoment.ts";
+import { shownPlain, shownUp } from "../shown/shownNumber.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
+import { portraitPage, uprightTable } from "./portraitPage.ts";
+
+/** The boiling sheet: for each day when to light, boil and have it cool, with room for what was done. */
+export const boilingSheetOut: PrintOut = {
+	name: "Print the boiling sheet",
+	pages: (state) => [
+		portraitPage(
+			state,
+			"boiling.csv",
+			"Boiled water for the rinse",
+			el("p", { class: "paper-how" }, howWords(state)),
+			uprightTable(
+				"boiling-lines",
+				[
+					"Round",
+					"Light by",
+					"Start with, in batches",
+					"Boil until",
+					"Cool by",
+					"Lit at",
+					"Boiled from–to",
+					"Cool at, °C",
+					"Initials",
+				],
+				byDay(boilingRounds(state)).map(dayGroup),
+			),
+		),
+	],
+};
+
+function howWords(state: State): string {
+	const minutes = unitSetting(state, "boil_hold_minutes");
+	const below = unitSetting(state, "rinse_below_c");
+	const hold = minutes === undefined ? "as your protocol says" : `for ${shownPlain(minutes)} min`;
+	return `Keep each batch at a rolling boil ${hold}, cover, leave to cool by itself. Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+}
+
+function byDay(rounds: readonly BoilingRound[]): BoilingRound[][] {
+	const days = [...new Set(rounds.map(({ date }) => date))];
+	return days.map((day) => rounds.filter(({ date }) => date === day));
+}
+
+function dayGroup(rounds: readonly BoilingRound[]): HTMLElement {
+	const [{ date } = { date: "" }] = rounds;
+	return el(
+		"tbody",
+		{},
+		el("tr", { class: "day-line" }, el("th", { scope: "rowgroup", colspan: "9" }, shownDay(date))),
+		...rounds.map((round) =>
+			el(
+				"tr",
+				{},
+				el("th", { scope: "row" }, round.round),
+				el("td", { class: "amount" }, moment(round.lightBy, date)),
+				el("td", { class: "amount" }, startWords(round)),
+				el("td", { class: "amount" }, moment(round.offBoil, date)),
+				el("td", { class: "amount" }, moment(round.coolBy, date)),
+				...["", "", "", ""].map(() => el("td", { class: "to-write" })),
+			),
+		),
+	);
+}
+
+function startWords({ startLitres, batches }: BoilingRound): string {
+	if (startLitres === undefined || batches === undefined) return "–";
+	return `${shownUp(startLitres, 0)} L${batches > 1 ? ` in ${batches}` : ""}`;
+}
+
+/** The time of day, with its day where that is another. */
+function moment(at: Moment | undefined, day: string): string {
+	if (!at) return "–";
+	return at.date === day
+		? writeClock(at.minutes)
+		: `${writeClock(at.minutes)} ${shownDay(at.date)}`;
+}

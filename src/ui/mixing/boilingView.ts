@@ -1,0 +1,84 @@
+import { sources } from "../../core/sources.ts";
+import { hashOf } from "../book/route.ts";
+import type { State } from "../book/store.ts";
+import { type Child, el } from "../dom/el.ts";
+import { sourceWords } from "../explain/sourceWords.ts";
+import { coolingPicture } from "../pictures/coolingPicture.ts";
+import { pictureFigure, pictureWidth } from "../pictures/pictureFigure.ts";
+import { counted } from "../shown/counted.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import { shownMinutes } from "../shown/shownMinutes.ts";
+import { shownBefore } from "../shown/shownMoment.ts";
+import { shownPlain, shownUp } from "../shown/shownNumber.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { boilingRounds } from "./boilingRounds.ts";
+import { type Cooling, coolingOf } from "./coolingPot.ts";
+
+/** When to light for the next round, how the water cools, and the rule on boiling with its disagreement. */
+export function boilingView(state: State, room: number): HTMLElement | undefined {
+	const cooling = coolingOf(state);
+	const next = nextRoundWords(state);
+	if (!cooling && next === undefined) return undefined;
+	return el(
+		"section",
+		{ class: "boil" },
+		next !== undefined && el("p", { class: "next" }, next),
+		cooling &&
+			pictureFigure(
+				coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
+				"Temperature of the boiled water as it cools, hour by hour.",
+				...coolingWords(cooling),
+			),
+		holdWords(state),
+	);
+}
+
+function nextRoundWords(state: State): string | undefined {
+	const [next] = boilingRounds(state);
+	if (!next) return undefined;
+	const { date, round, lightBy, startLitres, batches, holdMinutes } = next;
+	const name = `${round}, ${shownDay(date)}`;
+	if (!lightBy || startLitres === undefined || batches === undefined)
+		return `Next round (${name}): no time to light the stove yet; what it waits for is listed under the sheet.`;
+	return `Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch", "batches")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
+}
+
+function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
+	const whose = {
+		reading: "from your own two readings of a pot",
+		typed: "as entered in the settings",
+		default: "an estimate to be replaced by your own readings",
+	}[rateFrom];
+	return [
+		minutes === undefined
+			? `In a room of ${pot.roomC} °C the water never cools to ${wantedC} °C by itself. `
+			: minutes === 0
+				? `The water is cool enough as it boils: ${wantedC} °C is allowed. `
+				: `A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C. `,
+		`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}. `,
+		"A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under ",
+		el("a", { href: hashOf("unit.csv") }, "settings, Your pot"),
+		", and the plan goes by that. Never put ice or untreated water into boiled water.",
+	];
+}
+
+/** The rule on boiling, what each body says, and what this unit does. */
+function holdWords(state: State): HTMLElement {
+	const minutes = unitSetting(state, "boil_hold_minutes");
+	const altitude = unitSetting(state, "altitude_m");
+	return el(
+		"p",
+		{ class: "hold source" },
+		el(
+			"strong",
+			{},
+			minutes === undefined
+				? "How long to keep it at the boil is not settled here. "
+				: `This unit keeps it at the boil for ${shownPlain(minutes)} min${altitude === undefined ? "" : `, at ${shownPlain(altitude)} m above the sea`}. `,
+		),
+		"Your national protocol decides; ",
+		el("a", { href: hashOf("unit.csv") }, "change it in the settings"),
+		". ",
+		...sourceWords(sources.boilHold),
+	);
+}

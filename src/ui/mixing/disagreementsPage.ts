@@ -1,0 +1,113 @@
+import type { Place } from "../../core/problem.ts";
+import { readSettings } from "../../core/read/readSettings.ts";
+import { type SettingKey, settings } from "../../core/sheets/settings.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
+import { pageTitles } from "../book/pageTitles.ts";
+import { titleOf } from "../book/sheetOf.ts";
+import type { State } from "../book/store.ts";
+import { el, fill } from "../dom/el.ts";
+import { printOut } from "../print/printOut.ts";
+import { shownChoice } from "../shown/shownChoice.ts";
+import { shownFigure } from "../shown/shownFigure.ts";
+import type { OwnPage } from "../views/ownPages.ts";
+import { disagreements } from "./disagreementTopics.ts";
+import { portraitPage } from "./portraitPage.ts";
+
+const NAME = "disagreements";
+const TITLE = pageTitles[NAME] ?? NAME;
+
+type GoTo = (place: Place) => void;
+
+/** Where guidelines disagree: what each says, how sure that is, and what this unit does. */
+export const disagreementsPage: OwnPage = {
+	title: TITLE,
+	mount(place, { store, goTo }) {
+		const list = el("div", { class: "topics" });
+		const print = { name: "Print this page", pages: pagesOf };
+		const onPrint = () => printOut(print, store.state);
+		fill(
+			place,
+			el(
+				"header",
+				{ class: "sheet-head" },
+				el("h1", {}, `${disagreements().length} things on which guidelines disagree`),
+				el("div", { class: "about" }, el("p", {}, introduction)),
+			),
+			el("div", { class: "tools" }, el("button", { type: "button", onclick: onPrint }, print.name)),
+			list,
+		);
+		const paint = (state: State) => fill(list, ...topicParts(state, goTo));
+		paint(store.state);
+		return { file: NAME, paint, show: () => {}, destroy: () => {} };
+	},
+};
+
+const introduction =
+	'Your national protocol decides, then the maker\'s instructions. "Seen" was read in the place named; "from memory" was not read again; an estimate is a starting value to replace by your own.';
+
+function pagesOf(state: State): HTMLElement[] {
+	return [
+		portraitPage(
+			state,
+			NAME,
+			TITLE,
+			el("p", { class: "paper-how" }, introduction),
+			el("div", { class: "topics" }, ...topicParts(state)),
+		),
+	];
+}
+
+function topicParts(state: State, goTo?: GoTo): HTMLElement[] {
+	const read = readSettings(state.workbook.tables[unitSheet.file]).settings;
+	return disagreements().map(({ topic, source, settings: keys, here, file }) =>
+		el(
+			"section",
+			{ class: "topic" },
+			el("h2", {}, topic),
+			el(
+				"ul",
+				{ class: "says" },
+				el(
+					"li",
+					{},
+					el("span", { class: "mark" }, source.mark),
+					` ${source.title}${source.place ? `: ${source.place}` : ""}. `,
+					source.url && el("span", { class: "address" }, source.url),
+				),
+				el("li", {}, el("strong", {}, "Others: "), source.disagreement),
+			),
+			...keys.map((key) => settingLine(key, shownFigure(read[key]), goTo, read[key].origin)),
+			(here || file) &&
+				el(
+					"p",
+					{ class: "here" },
+					here,
+					file && goTo ? " " : "",
+					file && goTo && link(`Go to ${titleOf(file)}`, { file, line: null, column: "" }, goTo),
+				),
+		),
+	);
+}
+
+function settingLine(
+	key: SettingKey,
+	value: string,
+	goTo: GoTo | undefined,
+	origin: { readonly kind: string; readonly place?: Place },
+): HTMLElement {
+	const { label, unit, value: kind } = settings[key];
+	const place = origin.place ?? { file: unitSheet.file, line: null, column: key };
+	const options = "options" in kind ? (kind.options as readonly string[]) : undefined;
+	return el(
+		"p",
+		{ class: "here" },
+		`${label}, here: `,
+		el("strong", {}, `${shownChoice(value, options)} ${unit}`.trim()),
+		origin.kind === "default" ? " (default). " : ". ",
+		goTo && link("Go to the setting", place, goTo),
+	);
+}
+
+function link(words: string, place: Place, goTo: GoTo): HTMLElement {
+	return el("button", { type: "button", class: "link", onclick: () => goTo(place) }, words);
+}

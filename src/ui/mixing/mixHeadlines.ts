@@ -1,0 +1,63 @@
+import { boilingSheet } from "../../core/sheets/boiling.ts";
+import { mixingDaysSheet } from "../../core/sheets/mixingDays.ts";
+import { productCompareSheet } from "../../core/sheets/productCompare.ts";
+import { strengthSheet } from "../../core/sheets/strength.ts";
+import { wallTableSheet } from "../../core/sheets/wallTable.ts";
+import { wardUseSheet } from "../../core/sheets/wardUse.ts";
+import { waterSheet } from "../../core/sheets/water.ts";
+import type { State } from "../book/store.ts";
+import { counted } from "../shown/counted.ts";
+import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
+import { shownBefore } from "../shown/shownMoment.ts";
+import { rowsOf, wordIn } from "../views/planRows.ts";
+import { boilingRounds } from "./boilingRounds.ts";
+import { compareHeadline } from "./compareView.ts";
+import { quantityWords } from "./litreWords.ts";
+import { mixOfDays } from "./mix.ts";
+import { endsFirst, storeOf } from "./strengthView.ts";
+import { wardHeadline } from "./wardView.ts";
+import { waterHeadline } from "./waterView.ts";
+
+/** Titles that say the answer, for what is mixed and boiled; undefined where there is none yet. */
+export const mixHeadlines: Readonly<Record<string, (state: State) => string | undefined>> = {
+	[mixingDaysSheet.file]: daysHeadline,
+	[wallTableSheet.file]: wallHeadline,
+	[strengthSheet.file]: strengthHeadline,
+	[productCompareSheet.file]: compareHeadline,
+	[boilingSheet.file]: boilingHeadline,
+	[waterSheet.file]: waterHeadline,
+	[wardUseSheet.file]: wardHeadline,
+};
+
+function daysHeadline(state: State): string | undefined {
+	const mixed = mixOfDays(state).flatMap(({ mix }) => mix ?? []);
+	const [first, last] = [mixed[0], mixed.at(-1)];
+	if (!first || !last) return undefined;
+	const start = quantityWords(first.quantity, first.measure);
+	const end = quantityWords(last.quantity, last.measure);
+	const amount = mixed.every(({ quantity }) => quantity === first.quantity)
+		? `${start} every day`
+		: `${start} on the first day, ${end} on the last`;
+	return `${first.product}: ${amount}`;
+}
+
+function wallHeadline(state: State): string | undefined {
+	const rows = rowsOf(state, wallTableSheet.file);
+	const products = new Set(rows.map((row) => wordIn(row, "product")));
+	if (products.size === 0) return undefined;
+	return `A mixing table for the wall: ${counted(products.size, "product")}, one page each`;
+}
+
+function strengthHeadline(state: State): string | undefined {
+	const first = endsFirst(storeOf(state)?.curves ?? []);
+	return (
+		first &&
+		`Lot ${first.lot} ends first: usable until ${shownDayAndYear(String(first.lastUsableDay))}`
+	);
+}
+
+function boilingHeadline(state: State): string | undefined {
+	const [next] = boilingRounds(state);
+	if (!next?.lightBy) return undefined;
+	return `Light the stove by ${shownBefore(next.lightBy, next.date)}, for ${next.round} on ${shownDay(next.date)}`;
+}

@@ -1,0 +1,101 @@
+import { roundsSheet } from "../../core/sheets/rounds.ts";
+import type { State } from "../book/store.ts";
+import { tableOf } from "../book/withTexts.ts";
+import { el } from "../dom/el.ts";
+import type { PrintOut } from "../print/printOut.ts";
+import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { litreWords, quantityWords } from "./litreWords.ts";
+import { type Mix, mixOfDays, productInUse, whyNoMix } from "./mix.ts";
+import { mixSteps } from "./mixSteps.ts";
+import { portraitPage, uprightTable } from "./portraitPage.ts";
+
+/** The mixing sheet: how to mix on each day, and a line to fill in for each preparation. */
+export const mixingSheetOut: PrintOut = {
+	name: "Print the mixing sheet",
+	pages: (state) => [
+		portraitPage(
+			state,
+			"mixing.csv",
+			`Mixing chlorine solution: ${productInUse(state)}`,
+			firstDay(state),
+			daysTable(state),
+		),
+	],
+};
+
+function firstDay(state: State): HTMLElement {
+	const [first] = mixOfDays(state);
+	const steps = first?.mix && mixSteps(first.mix, unitSetting(state, "solution_life_hours"));
+	return el(
+		"section",
+		{ class: "paper-steps" },
+		el("h2", {}, first ? `On ${shownDayAndYear(first.date)}; other days as in the table` : ""),
+		steps
+			? el("ol", {}, ...steps.map((words) => el("li", {}, words)))
+			: el("p", { class: "reason" }, whyNoMix(state)),
+	);
+}
+
+function daysTable(state: State): HTMLElement {
+	const preparations = preparationsOfDay(state);
+	return uprightTable(
+		"mixing-lines",
+		[
+			"Day, lot",
+			"Water",
+			"Product",
+			"Makes",
+			"For",
+			"Mixed at",
+			"Discard by",
+			"Strip, %",
+			"Initials",
+		],
+		mixOfDays(state).map(({ date, mix }) =>
+			el(
+				"tbody",
+				{},
+				...preparations.map((name, at) =>
+					el(
+						"tr",
+						{},
+						...(at === 0 ? dayCells(date, mix, preparations.length) : []),
+						...blanks(name),
+					),
+				),
+			),
+		),
+	);
+}
+
+function dayCells(date: string, mix: Mix | undefined, rows: number): HTMLElement[] {
+	const rowspan = String(rows);
+	const cell = (words: string) => el("td", { rowspan, class: "amount" }, words);
+	return [
+		el(
+			"th",
+			{ scope: "row", rowspan },
+			shownDay(date),
+			el("span", { class: "beneath" }, mix && mix.lot !== "" ? `lot ${mix.lot}` : "by the label"),
+		),
+		cell(mix ? litreWords(mix.waterLitres) : "–"),
+		cell(mix ? quantityWords(mix.quantity, mix.measure) : "–"),
+		cell(mix ? `${litreWords(mix.litres)}, ${shownNumber(mix.strengthPct, 3)} %` : "–"),
+	];
+}
+
+function blanks(name: string): HTMLElement[] {
+	return [el("td", {}, name), ...["", "", "", ""].map(() => el("td", { class: "to-write" }))];
+}
+
+/** A line for each round where the solution is made for each, else one a day. */
+function preparationsOfDay(state: State): string[] {
+	const eachRound = unitSetting(state, "solution_made") === "each_round";
+	if (!eachRound || unitSetting(state, "reprocessing") !== "in_rounds") return ["Today"];
+	const { header, rows } = tableOf(state.workbook, roundsSheet.file);
+	const [start, label] = [header.indexOf("start"), header.indexOf("label")];
+	const names = rows.map((cells) => cells[label] || cells[start] || "");
+	return names.length > 0 ? names : ["Today"];
+}

@@ -1,0 +1,43 @@
+import type { State } from "../book/store.ts";
+import { type Child, el } from "../dom/el.ts";
+import { paperHead } from "../print/paperHead.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import { cautionList } from "../views/cautions.ts";
+import { cautionsOf } from "../views/cautionWords.ts";
+import { printedFoot } from "../views/printedPage.ts";
+import { daysOf } from "../views/weekGrid.ts";
+
+/** A page to work by, upright: head, cautions where the act is, what to do, room to write and to sign. */
+export function portraitPage(
+	state: State,
+	/** File whose cautions stand on the page. */
+	file: string,
+	title: string,
+	...content: Child[]
+): HTMLElement {
+	const days = daysOf(state);
+	const when = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? "")).join(" to ");
+	const cautions = cautionsOf(file);
+	return el(
+		"section",
+		{ class: "portrait-page" },
+		...paperHead(state, title, when),
+		cautions.length > 0 && cautionList(cautions),
+		...content,
+		...printedFoot(),
+	);
+}
+
+/** A table for paper: header cells, then groups of rows that stay together on a page. */
+export function uprightTable(
+	className: string,
+	head: readonly Child[],
+	groups: readonly HTMLElement[],
+): HTMLElement {
+	return el(
+		"table",
+		{ class: `upright-table ${className}` },
+		el("thead", {}, el("tr", {}, ...head.map((words) => el("th", { scope: "col" }, words)))),
+		...groups,
+	);
+}

@@ -1,0 +1,118 @@
+import { amountsHoldUntil } from "../../core/plan/amountsHoldUntil.ts";
+import { wallTableSheet } from "../../core/sheets/wallTable.ts";
+import type { State } from "../book/store.ts";
+import { el } from "../dom/el.ts";
+import { paperHead } from "../print/paperHead.ts";
+import type { PrintOut } from "../print/printOut.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
+import { cautionList } from "../views/cautions.ts";
+import { cautionsOf, standing } from "../views/cautionWords.ts";
+import { rowsOf, wordIn } from "../views/planRows.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { litreWords, quantityWords } from "./litreWords.ts";
+import { type Mix, mixOf } from "./mix.ts";
+import { uprightTable } from "./portraitPage.ts";
+import { storeOf } from "./strengthView.ts";
+
+/** The wall tables: a page for each product, in big type, for the lots in the store. */
+export const wallTableOut: PrintOut = {
+	name: "Print the wall tables",
+	pages: (state) => {
+		const mixes = rowsOf(state, wallTableSheet.file).flatMap(
+			(row) => mixOf(row, wordIn(row, "product")) ?? [],
+		);
+		const products = [...new Set(mixes.map(({ product }) => product))];
+		return products.map((product) =>
+			wallPage(
+				state,
+				product,
+				mixes.filter((mix) => mix.product === product),
+			),
+		);
+	},
+};
+
+function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLElement {
+	const lots = [...new Set(mixes.map(({ lot }) => lot))];
+	const hours = unitSetting(state, "solution_life_hours");
+	return el(
+		"section",
+		{ class: `portrait-page wall-page${lots.length === 1 ? " one-lot" : ""}` },
+		el("div", { class: "hang", "aria-hidden": "true" }),
+		...paperHead(
+			state,
+			`${product}: mixing ${shownPlain(unitSetting(state, "target_strength_pct") ?? 0)} % solution`,
+			`made for ${shownDayAndYear(unitSetting(state, "plan_start") ?? "")}`,
+		),
+		cautionList(cautionsOf(wallTableSheet.file)),
+		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours)),
+		...lots.map((lot, at) =>
+			lotPart(
+				state,
+				mixes.filter((mix) => mix.lot === lot),
+				at === 0 && lots.length > 1,
+			),
+		),
+		el(
+			"div",
+			{ class: "sign-line" },
+			el("span", {}, "Prepared by, date"),
+			el("span", {}, "Checked by, date"),
+		),
+		el("p", { class: "standing" }, standing),
+	);
+}
+
+function howWords(measure: string | undefined, hours: number | undefined): string {
+	const dissolve = measure === "mL" ? "" : " Wait until all of it has dissolved.";
+	return `Water first, cold, into a plastic container; then the product into the water.${dissolve} Discard after ${hours ?? 24} hours at most.`;
+}
+
+function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLElement {
+	const [{ lot, measure } = { lot: "", measure: "" }] = mixes;
+	const tablets = measure === "tablet";
+	const name = lot === "" ? "No lot in the store: by the label" : `For lot ${lot}`;
+	return el(
+		"section",
+		{ class: "wall-lot" },
+		el("h2", {}, name, first ? " – use this one first" : ""),
+		el("p", { class: "valid" }, validWords(state, mixes)),
+		uprightTable(
+			"wall-lines",
+			["To make", "Water", "Product", "Makes", ...(tablets ? ["Exact for"] : [])],
+			[el("tbody", {}, ...mixes.map((mix) => wallRow(mix, tablets)))],
+		),
+	);
+}
+
+function wallRow(mix: Mix, tablets: boolean): HTMLElement {
+	return el(
+		"tr",
+		{},
+		el("th", { scope: "row" }, litreWords(mix.litres)),
+		el("td", {}, litreWords(mix.waterLitres)),
+		el("td", { class: "product" }, quantityWords(mix.quantity, mix.measure)),
+		el("td", {}, `${shownNumber(mix.strengthPct, 3)} %`),
+		tablets && el("td", {}, litreWords(mix.exactLitres ?? mix.litres)),
+	);
+}
+
+/** How long this part of the page may hang: a lot fades, and what was rounded up is all the room there is. */
+function validWords(state: State, mixes: readonly Mix[]): string {
+	const store = storeOf(state)?.lots;
+	const [mix] = mixes;
+	const lot = store?.lots.find(
+		({ lot: { value } }) => value.item === mix?.product && value.lot === mix.lot,
+	);
+	if (!store || !lot) return "Not for any lot: make a new table as soon as one is in the store.";
+	const weakest = Math.min(...mixes.map(({ strengthPct }) => strengthPct));
+	const until = amountsHoldUntil(store, lot, weakest);
+	if (until === undefined) return "Too weak: do not use this table.";
+	if (until === null) return "Only for this lot. Make a new table when the lot changes.";
+	const why =
+		until === lot.lot.value.expires_on
+			? "the lot's last day"
+			: "after it the lot has faded too far";
+	return `Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
+}

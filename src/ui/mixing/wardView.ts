@@ -1,0 +1,45 @@
+import { wardSolutionSheet } from "../../core/sheets/wardSolution.ts";
+import { wardUseSheet } from "../../core/sheets/wardUse.ts";
+import { hashOf } from "../book/route.ts";
+import type { State } from "../book/store.ts";
+import { el } from "../dom/el.ts";
+import { shownPlain } from "../shown/shownNumber.ts";
+import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
+import { quantityWords } from "./litreWords.ts";
+import { productInUse } from "./mix.ts";
+
+/** The ward's other solution in a line; undefined where none is listed. */
+export function wardHeadline(state: State): string | undefined {
+	const rows = rowsOf(state, wardUseSheet.file);
+	const litres = rows.map((row) => numberIn(row, "litres_per_day") ?? 0).reduce((a, b) => a + b, 0);
+	if (rows.length === 0) return undefined;
+	const quantities = rows.map((row) => numberIn(row, "plan_quantity"));
+	const all = quantities.reduce(
+		(sum, q) => (sum === undefined || q === undefined ? undefined : sum + q),
+		0,
+	);
+	const product =
+		all === undefined
+			? ""
+			: `: ${quantityWords(Math.ceil(all), wordIn(rows[0], "product_measure"))} of ${productInUse(state)}`;
+	return `${shownPlain(litres)} L a day of other solution on the ward${product} over the plan`;
+}
+
+/** That the ward's other solution is kept apart from the kits' figures. */
+export function wardView(state: State): HTMLElement {
+	const none = rowsOf(state, wardUseSheet.file).length === 0;
+	return el(
+		"section",
+		{ class: "said" },
+		el(
+			"p",
+			{},
+			none ? "No other use of solution is listed. " : "",
+			"Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket. ",
+			none && "List it on ",
+			none &&
+				el("a", { href: hashOf(wardSolutionSheet.file) }, "Other chlorine solution on the ward"),
+			none && ".",
+		),
+	);
+}

@@ -1,0 +1,73 @@
+import { type Child, el } from "../dom/el.ts";
+
+export interface PaperColumn {
+	readonly label: string;
+	readonly unit?: string;
+	readonly numeric?: boolean;
+	/** Room to write by hand. */
+	readonly blank?: boolean;
+}
+
+/** Rows under one heading; a table may have several such parts. */
+export interface PaperPart {
+	readonly heading?: string;
+	readonly rows: readonly (readonly Child[])[];
+}
+
+/** A table made for paper: its head stands again on each page, and no row is split. */
+export function paperTable(
+	name: string,
+	columns: readonly PaperColumn[],
+	parts: readonly PaperPart[],
+): HTMLTableElement {
+	const classOf = ({ numeric, blank }: PaperColumn) =>
+		numeric ? "numeric" : blank ? "blank" : undefined;
+	return el(
+		"table",
+		{ class: "paper-table" },
+		el("caption", {}, name),
+		el(
+			"thead",
+			{},
+			el(
+				"tr",
+				{},
+				...columns.map((column) =>
+					el(
+						"th",
+						{ scope: "col", class: classOf(column) },
+						column.label,
+						column.unit && el("span", { class: "unit" }, ` ${column.unit}`),
+					),
+				),
+			),
+		),
+		...parts
+			.filter(({ rows }) => rows.length > 0)
+			.map(({ heading, rows }) =>
+				el(
+					"tbody",
+					{},
+					heading &&
+						el(
+							"tr",
+							{ class: "part" },
+							el("th", { colspan: columns.length, scope: "rowgroup" }, heading),
+						),
+					...rows.map((cells) =>
+						el(
+							"tr",
+							{},
+							...columns.map((column, at) =>
+								el(
+									at === 0 ? "th" : "td",
+									{ class: classOf(column), ...(at === 0 ? { scope: "row" } : {}) },
+									cells[at],
+								),
+							),
+						),
+					),
+				),
+			),
+	);
+}

@@ -1,0 +1,12 @@
+import { el } from "../dom/el.ts";
+import { standing } from "../views/cautionWords.ts";
+
+/** Room to sign, one box for each who does, and whose word comes first. */
+export function signatures(...who: readonly string[]): HTMLElement {
+	return el(
+		"footer",
+		{ class: "signatures" },
+		el("div", {}, ...who.map((words) => el("span", { class: "write" }, words))),
+		el("p", { class: "standing" }, standing),
+	);
+}

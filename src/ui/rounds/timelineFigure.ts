@@ -1,0 +1,83 @@
+import { writeClock } from "../../core/values/clock.ts";
+import type { IsoDate } from "../../core/values/date.ts";
+import { el } from "../dom/el.ts";
+import { type TimelineBar, timelinePicture } from "../pictures/timelinePicture.ts";
+import { shownPlain } from "../shown/shownNumber.ts";
+import type { ShownRound, ShownStep } from "./dayRounds.ts";
+import { roundSpan } from "./roundClock.ts";
+
+/** The timeline of some rounds with the list that its numbers stand for. */
+export function timelineFigure(
+	rounds: readonly ShownRound[],
+	day: IsoDate | undefined,
+	width: number,
+): HTMLElement | undefined {
+	const names = stepNames(rounds);
+	const bars = rounds.flatMap((round) => barsOf(round, day, names));
+	if (bars.length === 0) return undefined;
+	const picture = timelinePicture(bars, width);
+	picture.setAttribute("aria-label", "The steps as bars in time; the list below names them.");
+	return el(
+		"figure",
+		{ class: "picture timeline" },
+		picture,
+		el(
+			"figcaption",
+			{},
+			el("p", {}, keyWords(bars)),
+			el("ol", { class: "step-names" }, ...names.map((name) => el("li", {}, name))),
+		),
+	);
+}
+
+function keyWords(bars: readonly TimelineBar[]): string {
+	const vinegar = bars.some(({ sort }) => sort === "descale") ? " Dotted: vinegar." : "";
+	return `Solid: someone is busy. Hatched: waiting.${vinegar} The numbers are:`;
+}
+
+/** The steps of all rounds in order, each once; loads of one step are one. */
+export function stepNames(rounds: readonly ShownRound[]): string[] {
+	const names: string[] = [];
+	for (const { steps } of rounds) {
+		let after = -1;
+		for (const { step } of steps) {
+			const name = withoutLoad(step);
+			const at = names.indexOf(name);
+			if (at >= 0) after = Math.max(after, at);
+			else names.splice(++after, 0, name);
+		}
+	}
+	return names;
+}
+
+const withoutLoad = (step: string) => step.replace(/ \(load \d+ of \d+\)$/, "");
+
+function barsOf(
+	{ name, kits, steps }: ShownRound,
+	day: IsoDate | undefined,
+	names: readonly string[],
+): TimelineBar[] {
+	const start = steps[0]?.startsAt ?? 0;
+	const end = steps.at(-1)?.endsAt ?? 0;
+	const span = day === undefined ? `${minutes(end)} min` : roundSpan(start, end, day);
+	const round = `${name}, ${span}, ${kits} ${kits === 1 ? "kit" : "kits"}`;
+	return steps.map((step) => ({
+		round,
+		from: step.startsAt - start,
+		to: step.endsAt - start,
+		sort: step.sort,
+		number: names.indexOf(withoutLoad(step.step)) + 1,
+		label: soakWords(step, day),
+		beneath: step.sort === "descale" ? "vinegar, then rinse till no smell" : "",
+	}));
+}
+
+function soakWords({ sort, startsAt, endsAt }: ShownStep, day: IsoDate | undefined): string {
+	if (sort !== "soak") return "";
+	const at = (value: number) => (day === undefined ? `min ${minutes(value)}` : writeClock(value));
+	return `soak ${at(startsAt)}, out from ${at(endsAt)}`;
+}
+
+function minutes(value: number): string {
+	return shownPlain(Math.round(value));
+}

@@ -1,0 +1,36 @@
+import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../../core/values/clock.ts";
+import { addDays, type IsoDate } from "../../core/values/date.ts";
+import { shownDay } from "./shownDay.ts";
+
+const EVENING = 17 * MINUTES_PER_HOUR;
+
+/** A moment as the boiling sheet writes it: "2027-02-28 20:13". */
+export interface Moment {
+	readonly date: IsoDate;
+	/** Minutes after midnight. */
+	readonly minutes: number;
+}
+
+/** Undefined where the text is no such moment. */
+export function momentOf(text: string): Moment | undefined {
+	const [date, hours, minutes] = text.split(/[ :]/);
+	if (date === undefined || hours === undefined || minutes === undefined) return undefined;
+	return { date, minutes: Number(hours) * MINUTES_PER_HOUR + Number(minutes) };
+}
+
+/** The moment so many minutes later; part minutes count as whole ones. */
+export function later({ date, minutes }: Moment, by: number): Moment {
+	const after = Math.ceil(minutes + by - 1e-9);
+	return {
+		date: addDays(date, Math.floor(after / MINUTES_PER_DAY)),
+		minutes: after % MINUTES_PER_DAY,
+	};
+}
+
+/** "20:13 the evening before, Sun 28 Feb", seen from the day for which it is done. */
+export function shownBefore({ date, minutes }: Moment, day: IsoDate): string {
+	const clock = writeClock(minutes);
+	if (date === day) return `${clock} the same day`;
+	if (date !== addDays(day, -1)) return `${clock} on ${shownDay(date)}`;
+	return `${clock} the ${minutes >= EVENING ? "evening" : "day"} before, ${shownDay(date)}`;
+}

@@ -1,0 +1,58 @@
+import type { ComputedTable } from "../../core/computedTable.ts";
+import type { UnitOrder } from "../../core/stock/combineOrders.ts";
+import { el } from "../dom/el.ts";
+import type { PrintOut } from "../print/printOut.ts";
+import { signatures } from "../print/signatures.ts";
+import { counted } from "../shown/counted.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
+import { cautionList } from "../views/cautions.ts";
+import { combinedHeadline, combinedLines } from "./combinedLines.ts";
+import { combinedTable, type Shares } from "./combinedTable.ts";
+import { storing } from "./storeCautions.ts";
+
+/** More names than these would fill the page; the saved list has them all. */
+const MOST_NAMED = 60;
+
+/** The combined list on paper, with or without what each unit gets. */
+export function combinedPage(
+	orders: readonly UnitOrder[],
+	table: ComputedTable,
+	shares: Shares,
+): PrintOut {
+	return { name: "Print the list", pages: () => [pageOf(orders, table, shares)] };
+}
+
+function pageOf(orders: readonly UnitOrder[], table: ComputedTable, shares: Shares): HTMLElement {
+	const lines = combinedLines(table);
+	const names = orders.map(({ file, rows }) => rows.rows[0]?.value.unit_name || file);
+	const left = names.length - MOST_NAMED;
+	const cost = lines.reduce((sum, line) => sum + (line.cost ?? 0), 0);
+	const unpriced = lines.filter((line) => (line.packs ?? 0) > 0 && line.cost === undefined);
+	return el(
+		"section",
+		{ class: "lying" },
+		el(
+			"div",
+			{ class: "printed-head" },
+			el("strong", {}, `Combined order of ${counted(orders.length, "unit")}`),
+			el("span", {}, `Basinbook ${document.body.dataset.version ?? ""}`),
+		),
+		el("h1", {}, combinedHeadline(orders, lines)),
+		combinedTable(lines, shares),
+		el(
+			"p",
+			{ class: "paper-total" },
+			el("strong", {}, `Cost in all: ${shownNumber(cost, 2)}`),
+			unpriced.length > 0 &&
+				`, without the price of ${unpriced.map((line) => line.item).join(", ")}`,
+			". Prices as the units give them.",
+		),
+		el(
+			"p",
+			{ class: "paper-small" },
+			`Units: ${names.slice(0, MOST_NAMED).join("; ")}${left > 0 ? ` and ${left} more` : ""}.`,
+		),
+		cautionList(storing),
+		signatures("Prepared by, date", "Checked by, date", "Approved by, date"),
+	);
+}

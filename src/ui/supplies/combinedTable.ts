@@ -1,0 +1,62 @@
+import { type Child, el } from "../dom/el.ts";
+import { type PaperColumn, paperTable } from "../print/paperTable.ts";
+import { amountOf } from "../shown/amountOf.ts";
+import { counted } from "../shown/counted.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
+import type { CombinedLine } from "./combinedLines.ts";
+
+const columns: readonly PaperColumn[] = [
+	{ label: "Item" },
+	{ label: "Order", unit: "packs", numeric: true },
+	{ label: "That is", numeric: true },
+	{ label: "Needed", numeric: true },
+	{ label: "Cost", numeric: true },
+	{ label: "Order by" },
+	{ label: "Units", numeric: true },
+	{ label: "Short" },
+];
+
+/** How each unit's share is shown: folded on a screen, left out or written out on paper. */
+export type Shares = "folded" | "left out" | "written out";
+
+/** The combined list as a table. */
+export function combinedTable(lines: readonly CombinedLine[], shares: Shares): HTMLElement {
+	return paperTable("All units together", columns, [
+		{ rows: lines.map((line) => rowOf(line, shares)) },
+	]);
+}
+
+function rowOf(line: CombinedLine, shares: Shares): Child[] {
+	const amount = (quantity: number | undefined) =>
+		quantity === undefined ? "–" : amountOf(quantity, line.measure);
+	return [
+		el(
+			"span",
+			{},
+			line.isUrgent && el("strong", {}, "URGENT "),
+			line.item,
+			line.remark !== "" && el("span", { class: "paper-remark" }, line.remark),
+		),
+		el("strong", {}, line.packs === undefined ? "–" : shownPlain(line.packs)),
+		amount(line.quantity),
+		amount(line.need),
+		line.cost === undefined ? "" : shownNumber(line.cost, 2),
+		shownDay(line.orderBy),
+		shownPlain(line.units),
+		sharesOf(line, shares),
+	];
+}
+
+function sharesOf({ shares }: CombinedLine, shown: Shares): Child {
+	const short = counted(shares.length, "unit");
+	if (shares.length === 0) return "none";
+	if (shown === "left out") return short;
+	if (shown === "written out") return el("span", { class: "paper-small" }, shares.join("; "));
+	return el(
+		"details",
+		{ class: "shares-of" },
+		el("summary", {}, short),
+		el("ul", {}, ...shares.map((words) => el("li", {}, words))),
+	);
+}

@@ -1,0 +1,69 @@
+import { stockSheet } from "../../core/sheets/stock.ts";
+import type { State } from "../book/store.ts";
+import { el } from "../dom/el.ts";
+import { paperHead } from "../print/paperHead.ts";
+import { type PaperColumn, paperTable } from "../print/paperTable.ts";
+import type { PrintOut } from "../print/printOut.ts";
+import { signatures } from "../print/signatures.ts";
+import { amountOf } from "../shown/amountOf.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import { cautionList } from "../views/cautions.ts";
+import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { storeBooks } from "./storeBooks.ts";
+import { storing } from "./storeCautions.ts";
+import { itemNames, measureOf } from "./storeEntry.ts";
+
+/** Lines for lots that are on the shelf and not in the books. */
+const SPARE_ROWS = 4;
+
+/** Sheets to count the store with: blind, as auditors like it, or with what the books say. */
+export const countSheets: readonly PrintOut[] = [
+	{ name: "Print a count sheet", pages: (state) => [countPage(state, false)] },
+	{ name: "Print one with what the books say", pages: (state) => [countPage(state, true)] },
+];
+
+function countPage(state: State, withBooks: boolean): HTMLElement {
+	const { items } = storeBooks(state.workbook);
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	const stock = rowsOf(state, stockSheet.file);
+	const names = new Set([...itemNames(state.workbook), ...stock.map((row) => wordIn(row, "item"))]);
+	const rows = [...names].flatMap((item) => {
+		const lots = stock.filter((row) => wordIn(row, "item") === item);
+		const named = () =>
+			el("span", {}, item, el("span", { class: "unit" }, ` in ${measureOf(items, item)}`));
+		if (lots.length === 0) return [[named(), "none in the books"]];
+		return lots.map((row) => [
+			named(),
+			wordIn(row, "lot"),
+			shownDayAndYear(wordIn(row, "usable_until")),
+			...(withBooks ? [amountOf(numberIn(row, "on_hand") ?? 0, "")] : []),
+		]);
+	});
+	const books: readonly PaperColumn[] = withBooks ? [{ label: "Books say", numeric: true }] : [];
+	const spare = Array.from({ length: SPARE_ROWS }, () => [""]);
+	return el(
+		"section",
+		{ class: "upright count-sheet" },
+		...paperHead(
+			state,
+			"Stock count",
+			`Plan from ${shownDayAndYear(firstDay)}; counted on: ______________`,
+		),
+		cautionList(storing),
+		paperTable(
+			"What is on the shelf, lot by lot",
+			[
+				{ label: "Item" },
+				{ label: "Lot" },
+				{ label: "Usable until" },
+				...books,
+				{ label: "Counted", blank: true },
+				{ label: "By whom", blank: true },
+				{ label: "Remark", blank: true },
+			],
+			[{ rows }, { heading: "On the shelf and not in the books", rows: spare }],
+		),
+		signatures("Counted by, date", "Checked by, date", "Entered in the books by, date"),
+	);
+}

@@ -1,0 +1,69 @@
+import type { State } from "../book/store.ts";
+import { type Child, el } from "../dom/el.ts";
+import { paperHead } from "../print/paperHead.ts";
+import type { PrintOut } from "../print/printOut.ts";
+import { signatures } from "../print/signatures.ts";
+import { counted } from "../shown/counted.ts";
+import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
+import { cautionList } from "../views/cautions.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { type OrderLine, orderLines } from "./orderLines.ts";
+import { orderTable } from "./orderTable.ts";
+import { orderHeadline } from "./orderWords.ts";
+import { storing } from "./storeCautions.ts";
+
+/** The order as a form to hand in. */
+export const orderForm: PrintOut = {
+	name: "Print the order form",
+	pages: (state) => [orderPage(state)],
+};
+
+function orderPage(state: State): HTMLElement {
+	const lines = orderLines(state);
+	const currency = unitSetting(state, "currency") ?? "";
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	return el(
+		"section",
+		{ class: "upright" },
+		...paperHead(state, "Order form", `Reckoned for ${shownDayAndYear(firstDay)}`),
+		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? "Nothing to order yet"}.`),
+		orderTable(lines, currency, true),
+		el("p", { class: "paper-total" }, ...total(lines, currency)),
+		nothingNeeded(lines),
+		cautionList(storing),
+		signatures("Ordered by, date", "Approved by, date", "Received and checked by, date"),
+	);
+}
+
+/** The cost in all, and whose cost is not in it. */
+function total(lines: readonly OrderLine[], currency: string): Child[] {
+	const ordered = lines.filter((line) => (line.packs ?? 0) > 0);
+	if (ordered.length === 0) return [];
+	const sum = ordered.reduce((all, line) => all + (line.cost ?? 0), 0);
+	const without = ordered.filter((line) => line.cost === undefined).map((line) => line.item);
+	const packs = ordered.reduce((all, line) => all + (line.packs ?? 0), 0);
+	return [
+		el(
+			"strong",
+			{},
+			`In all: ${counted(packs, "pack")}, ${shownNumber(sum, 2)} ${currency}`.trim(),
+		),
+		without.length > 0 && `, without the price of ${without.join(", ")}`,
+		".",
+	];
+}
+
+function nothingNeeded(lines: readonly OrderLine[]): HTMLElement | undefined {
+	const enough = lines.filter((line) => line.urgency === "enough");
+	if (enough.length === 0) return undefined;
+	const each = enough.map(({ item, orderBy }) =>
+		orderBy === "" ? item : `${item} (order by ${shownDay(orderBy)})`,
+	);
+	return el(
+		"p",
+		{ class: "paper-small" },
+		el("strong", {}, "Enough for now: "),
+		`${each.join("; ")}.`,
+	);
+}

@@ -1,0 +1,93 @@
+import { stockAheadSheet } from "../../core/sheets/stockAhead.ts";
+import type { State } from "../book/store.ts";
+import { el, fill } from "../dom/el.ts";
+import { pictureFigure, pictureWidth } from "../pictures/pictureFigure.ts";
+import { type StockShown, stockPicture } from "../pictures/stockPicture.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
+import { rowsOf, wordIn } from "../views/planRows.ts";
+import type { SheetPart } from "../views/sheetParts.ts";
+import { offer } from "./entryFields.ts";
+import { orderLines } from "./orderLines.ts";
+import { type Step, type StockOfItem, stepped, stockOfItem } from "./stockOfItem.ts";
+import { stockSentence } from "./stockWords.ts";
+
+/** One item's stock ahead as a picture: which item, and weeks or months, are for the person to choose. */
+export function stockAheadPart(): SheetPart {
+	const chooser = el("select", { id: "stock-item" });
+	const steps = (["weeks", "months"] as const).map((step) => ({
+		step,
+		button: el("button", { type: "button" }, step === "weeks" ? "13 weeks" : "Months"),
+	}));
+	const figure = el("div", {});
+	const element = el(
+		"section",
+		{ class: "stock-ahead", "aria-label": "One item's stock" },
+		el(
+			"p",
+			{ class: "choosing" },
+			el("label", { for: "stock-item" }, "Item"),
+			chooser,
+			...steps.map(({ button }) => button),
+		),
+		figure,
+	);
+	let step: Step = "weeks";
+	let shown: State | undefined;
+	const draw = () => {
+		for (const each of steps) each.button.setAttribute("aria-pressed", String(each.step === step));
+		const stock = shown && stockOfItem(shown, chooser.value);
+		const room = element.clientWidth || window.innerWidth - 32;
+		fill(figure, stock && drawing(stock, step, room));
+		element.hidden = chooser.options.length === 0;
+	};
+	chooser.addEventListener("change", draw);
+	for (const each of steps)
+		each.button.addEventListener("click", () => {
+			step = each.step;
+			draw();
+		});
+	return {
+		element,
+		paint(state) {
+			shown = state;
+			offerItems(chooser, state);
+			draw();
+		},
+	};
+}
+
+/** Every item of the sheet; at first the one that runs out first. */
+function offerItems(chooser: HTMLSelectElement, state: State): void {
+	const isFirst = chooser.options.length === 0;
+	const names = new Set(rowsOf(state, stockAheadSheet.file).map((row) => wordIn(row, "item")));
+	offer(
+		chooser,
+		[...names].map((name) => [name, name]),
+	);
+	const [soonest] = orderLines(state)
+		.filter((line) => line.runsOutOn !== "")
+		.sort((a, b) => (a.runsOutOn < b.runsOutOn ? -1 : 1));
+	if (isFirst && soonest) chooser.value = soonest.item;
+}
+
+function drawing(stock: StockOfItem, step: Step, room: number): HTMLElement {
+	const { line, arrivals, reserve, weeks } = stock;
+	const shown: StockShown = {
+		stock: stepped(weeks, step),
+		reserve,
+		measure: line.measure,
+		arrivals: arrivals.map(({ date, quantity }) => ({
+			date,
+			words: `+${shownNumber(quantity, 0)}`,
+		})),
+		runsOut: line.runsOutOn === "" ? undefined : { date: line.runsOutOn, words: "runs out" },
+		ending: step === "weeks" ? "end of the week" : "last week of the month, its end",
+		name: (date) => shownDay(date).replace(/^\w+ /, ""),
+	};
+	return pictureFigure(
+		stockPicture(shown, pictureWidth(room)),
+		`Usable stock of ${line.item} at the end of each ${step === "weeks" ? "week" : "month"}, against its reserve; the table below has the numbers.`,
+		stockSentence(stock),
+	);
+}

@@ -1,0 +1,161 @@
+import { stockSheet } from "../../core/sheets/stock.ts";
+import { addDays } from "../../core/values/date.ts";
+import type { State } from "../book/store.ts";
+import { amountOf } from "../shown/amountOf.ts";
+import { counted } from "../shown/counted.ts";
+import { shownDay } from "../shown/shownDay.ts";
+import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { type OrderLine, orderLines, type Urgency } from "./orderLines.ts";
+import { storeBooks } from "./storeBooks.ts";
+
+/** Lots that end within so many days are named (common practice, no source). */
+const SOON_DAYS = 30;
+
+/** One thing to do: with what, how much, by when. */
+export interface ToDo {
+	readonly item: string;
+	readonly amount: string;
+	readonly by: string;
+	readonly more: string;
+}
+
+/** Things of one kind, under the word that says how pressing they are. */
+export interface ToDoList {
+	readonly word: string;
+	readonly title: string;
+	readonly lines: readonly ToDo[];
+}
+
+/** What the storekeeper has to know, the most pressing first; lists without lines stay, so that nothing is looked for in vain. */
+export function storekeeperLists(state: State): ToDoList[] {
+	const lines = orderLines(state);
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	const packSizes = new Map(lines.map((line) => [line.item, line]));
+	const of = (urgency: Urgency) => lines.filter((line) => line.urgency === urgency);
+	return [
+		{
+			word: "URGENT",
+			title: "Runs out before an order can arrive: find some elsewhere today",
+			lines: of("emergency").map((line) =>
+				toOrder(line, line.runsOutOn > firstDay ? `before ${shownDay(line.runsOutOn)}` : "today"),
+			),
+		},
+		{
+			word: "LATE",
+			title: "Should have been ordered already",
+			lines: of("late").map((line) => toOrder(line, "today")),
+		},
+		{
+			word: "ORDER",
+			title: "Order now",
+			lines: of("now").map((line) =>
+				toOrder(line, line.orderBy === "" ? "today" : `by ${shownDay(line.orderBy)}`),
+			),
+		},
+		{
+			word: "USE FIRST",
+			title: "Goes out of date soon, or will not be used in time",
+			lines: ending(state, packSizes),
+		},
+		{ word: "EXPECT", title: "On the way", lines: arriving(state, packSizes) },
+	];
+}
+
+function toOrder({ item, packs, packSize, measure, onOrder, remark }: OrderLine, by: string): ToDo {
+	const amount =
+		packs === undefined
+			? "packs not known"
+			: packs === 0
+				? "no packs to order"
+				: `${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
+	const way = (onOrder ?? 0) > 0 ? `On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
+	return { item, amount, by, more: [remark, way].filter(Boolean).join(" ") };
+}
+
+type Lines = ReadonlyMap<string, OrderLine>;
+
+/** A quantity as packs, because packs are what stands on the shelf. */
+function inPacks(lines: Lines, item: string, quantity: number): string {
+	const line = lines.get(item);
+	if (!line?.packSize) return amountOf(quantity, line?.measure ?? "");
+	const packs = quantity / line.packSize;
+	const words = Number.isInteger(packs)
+		? counted(packs, "pack")
+		: `about ${counted(Number(packs.toFixed(1)) || 0.1, "pack")}`;
+	return `${words} (${amountOf(quantity, line.measure)})`;
+}
+
+function ending(state: State, packs: Lines): ToDo[] {
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	if (firstDay === "") return [];
+	const soon = addDays(firstDay, SOON_DAYS);
+	return rowsOf(state, stockSheet.file)
+		.map((row) => ({
+			item: wordIn(row, "item"),
+			lot: wordIn(row, "lot"),
+			onHand: numberIn(row, "on_hand") ?? 0,
+			until: wordIn(row, "usable_until"),
+			wasted: numberIn(row, "wasted") ?? 0,
+		}))
+		.filter(
+			({ onHand, until, wasted }) =>
+				onHand > 0 && until !== "" && (until <= soon || until === "not usable" || wasted > 0),
+		)
+		.sort((a, b) => (keyOf(a.until) < keyOf(b.until) ? -1 : 1))
+		.map(({ item, lot, onHand, until, wasted }) => {
+			const isPast = until === "not usable" || until < firstDay;
+			return {
+				item: `${item}, lot ${lot}`,
+				amount: inPacks(packs, item, onHand),
+				by: isPast ? "do not use" : `use by ${shownDay(until)}`,
+				more: isPast ? PAST_USE : wasted > 0 ? spare(inPacks(packs, item, wasted)) : "",
+			};
+		});
+}
+
+const PAST_USE = "Out of date or too weak: set it aside and have it disposed of safely.";
+
+function spare(amount: string): string {
+	return `Of it, ${amount} will not be used in time: lend or exchange it.`;
+}
+
+/** What is past use comes before every date. */
+function keyOf(until: string): string {
+	return until === "not usable" ? "" : until;
+}
+
+function arriving(state: State, packs: Lines): ToDo[] {
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	return storeBooks(state.workbook)
+		.lots.rows.flatMap(({ value }) =>
+			value.arrives_on !== null && value.received_on === null
+				? [{ ...value, on: value.arrives_on }]
+				: [],
+		)
+		.sort((a, b) => (a.on < b.on ? -1 : 1))
+		.map(({ item, lot, quantity, on }) => ({
+			item: `${item}, lot ${lot}`,
+			amount: inPacks(packs, item, quantity),
+			by: on < firstDay ? `was due ${shownDay(on)}` : shownDay(on),
+			more:
+				on < firstDay
+					? "The plan counts it as here. Has it come? Enter it as received, or put its day right."
+					: "",
+		}));
+}
+
+/** What is most pressing, in one line. */
+export function storekeeperHeadline(state: State): string {
+	const lists = storekeeperLists(state);
+	const count = (word: string) => lists.find((list) => list.word === word)?.lines.length ?? 0;
+	const urgent = count("URGENT");
+	const late = count("LATE");
+	const now = count("ORDER");
+	const pressing = [
+		urgent > 0 && `${counted(urgent, "item")} urgent`,
+		late > 0 && `${counted(late, "order")} late`,
+	].filter(Boolean);
+	const rest = now > 0 ? `${counted(now, "item")} to order now` : "nothing else to order";
+	return `${pressing.length > 0 ? pressing.join(", ") : "Nothing is urgent"}; ${rest}`;
+}

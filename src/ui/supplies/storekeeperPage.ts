@@ -1,0 +1,64 @@
+import type { State } from "../book/store.ts";
+import { el, fill } from "../dom/el.ts";
+import { paperHead } from "../print/paperHead.ts";
+import { type PrintOut, printOut } from "../print/printOut.ts";
+import { signatures } from "../print/signatures.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+import type { OwnPage, View } from "../views/ownPages.ts";
+import { unitSetting } from "../views/unitSettings.ts";
+import { storekeeperHeadline } from "./storekeeperLists.ts";
+import { storekeeperSheet } from "./storekeeperSheet.ts";
+
+const onPaper: PrintOut = {
+	name: "Print this page",
+	pages: (state) => [
+		el(
+			"section",
+			{ class: "upright storekeeper" },
+			...paperHead(state, storekeeperHeadline(state), asOf(state)),
+			storekeeperSheet(state),
+			signatures("Seen by the storekeeper, date", "Handed over by, date"),
+		),
+	],
+};
+
+function asOf(state: State): string {
+	return `As of ${shownDayAndYear(unitSetting(state, "plan_start") ?? "the first day of the plan")}`;
+}
+
+/** Only what the storekeeper needs, in the order of urgency. */
+export const storekeeperPage: OwnPage = {
+	title: "The storekeeper's page",
+	mount(place, { store }) {
+		const title = el("h1", {});
+		const about = el("div", { class: "about" });
+		const sheet = el("div", { class: "storekeeper" });
+		const print = el("button", { type: "button" }, onPaper.name);
+		print.addEventListener("click", () => printOut(onPaper, store.state));
+		fill(
+			place,
+			el("header", { class: "sheet-head" }, title, about),
+			el("div", { class: "tools" }, print),
+			sheet,
+		);
+		const view: View = {
+			file: "storekeeper",
+			paint(state) {
+				title.textContent = storekeeperHeadline(state);
+				fill(
+					about,
+					el(
+						"p",
+						{},
+						`${asOf(state)}, the first day of the plan: what to do, the most pressing first.`,
+					),
+				);
+				fill(sheet, storekeeperSheet(state));
+			},
+			show() {},
+			destroy() {},
+		};
+		view.paint(store.state);
+		return view;
+	},
+};

@@ -1,0 +1,80 @@
+import { describe, expect, test } from "vitest";
+import { discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
+import { type Forecast, forecast } from "../../../src/core/forecast/forecast.ts";
+import { scorecard } from "../../../src/core/forecast/scorecard.ts";
+import { factorsOf } from "../../../src/core/forecast/weekdayFactors.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { answerOf } from "../answerOf.ts";
+import { register, repeated } from "./register.ts";
+
+type Register = ReturnType<typeof register>;
+const learn = (days: Register) => answerOf(forecast, { register: days, factors: factorsOf(days) });
+const score = (days: Register, made: Forecast = learn(days)) => scorecard(days, made);
+const logPoisson = (count: number, mean: number) => {
+	let log = -mean;
+	for (let k = 1; k <= count; k++) log += Math.log(mean / k);
+	return log;
+};
+
+describe("the scorecard", () => {
+	const counts = [3, 5, 4, 6, 2, 1, 7, 4, 4, 6, 5, 3, 0, 8, 4, 5, 5, 6, 1];
+	const days = register(...counts);
+
+	test("plain mean and last week by hand: the days that all three can forecast", () => {
+		const card = score(days);
+		const scored = counts.slice(7);
+		const meanBefore = (day: number) => counts.slice(0, day).reduce((sum, y) => sum + y, 0) / day;
+		const average = (of: (count: number, day: number) => number) =>
+			scored.reduce((sum, count, i) => sum + of(count, i + 7), 0) / scored.length;
+		expect(card?.days).toBe(12);
+		expectWithin(
+			card?.plainMean,
+			average((y, day) => logPoisson(y, meanBefore(day))),
+			1e-9,
+			"log",
+		);
+		expectWithin(
+			card?.lastWeek,
+			average((y, day) => logPoisson(y, Math.max(0.5, counts[day - 7] as number))),
+			1e-9,
+			"log",
+		);
+	});
+
+	test("its own score is the filter's over the same days", () => {
+		const made = learn(days);
+		const turned = days.counts.slice(0, 7).map((_, i) => made.factors[(1 + i) % 7] as number);
+		const upTo = (n: number) => discountedFilter(counts.slice(0, n), turned, made.discount);
+		const sum = upTo(counts.length).logLikelihood - upTo(7).logLikelihood;
+		expectWithin(score(days)?.logScore, sum / 12, 1e-12, "log");
+	});
+
+	test.each<[string, (number | null)[], number | undefined]>([
+		[
+			"a week's day missing is not scored, nor is the day a week after",
+			[...counts.slice(0, 8), null, ...counts.slice(9)],
+			10,
+		],
+		["days before the first birth are not", [0, 0, 0, 0, 0, 0, 0, 0, 0, ...counts], 18],
+		[
+			"no day has one a week before it",
+			repeated([3, null, null, null, null, null, null, null], 14),
+			undefined,
+		],
+	])("%s", (_what, list, number) => {
+		expect(score(register(...list))?.days).toBe(number);
+	});
+
+	test("the same count every day is inside every interval, and hardly a surprise", () => {
+		const card = score(register(...repeated([6], 60)));
+		expect([card?.coverage90, card?.coverage50]).toEqual([1, 1]);
+		expect(card?.lastWeek).toBeCloseTo(logPoisson(6, 6), 9);
+	});
+
+	test("days far outside are told apart from those inside", () => {
+		const steady = learn(register(...repeated([6], 60)));
+		const list = [...repeated([6], 60), 60, 60, 60];
+		const card = score(register(...list), { ...steady, discount: 1 });
+		expectWithin(card?.coverage90, 53 / 56, 1e-12, "share of days");
+	});
+});

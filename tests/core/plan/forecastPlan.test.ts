@@ -1,0 +1,179 @@
+import { describe, expect, test } from "vitest";
+import { setAside } from "../../../src/core/counts/counts.ts";
+import { negativeBinomial } from "../../../src/core/counts/negativeBinomial.ts";
+import { poisson } from "../../../src/core/counts/poisson.ts";
+import { plus } from "../../../src/core/counts/sumOf.ts";
+import { dayAhead } from "../../../src/core/forecast/forecast.ts";
+import { registerFigures } from "../../../src/core/forecast/registerFigures.ts";
+import { type Plan, plan } from "../../../src/core/plan.ts";
+import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
+import { addDays } from "../../../src/core/values/date.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { columnOf, contentOf } from "../contentOf.ts";
+import { recordsOf, repeated } from "../forecast/register.ts";
+import { numberIn, problemCodes, totalOf, valueIn } from "../planCells.ts";
+import { unitWith } from "../smallUnit.ts";
+
+const start = "2027-03-01";
+/** Ten weeks up to the day before the plan, Mondays busy; the unit's settings say 6 a day. */
+const counts = repeated([9, 3, 4, 2, 5, 1, 3, 8, 5, 2, 4, 3, 2, 2], 5);
+const records = recordsOf(addDays(start, -counts.length), counts);
+
+type Settings = Record<string, string | number>;
+const workbook = (settings: Settings, births = "", register = records) =>
+	unitWith(settings, {
+		"records.csv": register,
+		"births.csv": `date,births,note\n${births}`,
+	});
+const made = (settings: Settings = {}, births = "", register = records) =>
+	plan(workbook(settings, births, register));
+const expected = (of: Plan) => columnOf(of, "day-plan.csv", "births_expected");
+
+/** What the register says of the days of the plan, worked out apart from it. */
+function ahead(days: number) {
+	const { forecast } = registerFigures(readWorkbook(workbook({})), start);
+	const learned = valueIn(forecast);
+	return Array.from({ length: days }, (_, day) => dayAhead(learned as never, addDays(start, day)));
+}
+
+describe("where a day's births come from", () => {
+	test("the forecast, where the day has no figure of its own", () => {
+		expect(expected(made())).toEqual(ahead(7).map(({ mean }) => mean));
+		expect(new Set(columnOf(made(), "forecast.csv", "taken_from"))).toEqual(
+			new Set(["forecast from the register"]),
+		);
+	});
+
+	test("the user's figure always wins, nought included", () => {
+		const own = made({}, "2027-03-02,11.5,\n2027-03-04,0,\n2027-03-05,,");
+		const means = ahead(7).map(({ mean }) => mean);
+		expect(expected(own)).toEqual(means.with(1, 11.5).with(3, 0));
+		expect(columnOf(own, "forecast.csv", "taken_from").slice(0, 5)).toEqual([
+			"forecast from the register",
+			"your figure",
+			"forecast from the register",
+			"your figure",
+			"forecast from the register",
+		]);
+	});
+
+	test.each<[string, Settings, string]>([
+		["switched off", { births_from_register: "no" }, records],
+		["thirteen days", {}, recordsOf("2027-02-01", repeated([5], 13))],
+		["no births", {}, recordsOf("2027-01-01", repeated([0], 50))],
+		["no records", {}, "date,births,kits_used"],
+		["only days to come", {}, recordsOf("2027-04-01", repeated([5], 50))],
+	])("%s: births a day from the settings", (_what, settings, register) => {
+		const found = made(settings, "", register);
+		expect(expected(found)).toEqual(repeated([6], 7));
+		expect(new Set(columnOf(found, "forecast.csv", "taken_from"))).toEqual(
+			new Set(["births a day"]),
+		);
+		expect(found.made).toBe(true);
+	});
+
+	test("a day whose own figure cannot be read has none, forecast or not", () => {
+		const found = made({}, "2027-03-02,eleven,");
+		expect(expected(found)[1]).toBeUndefined();
+		expect(found.made).toBe(false);
+	});
+});
+
+describe("what is set aside with a forecast", () => {
+	test("a day: negative binomial with its own mean and size", () => {
+		const aside = columnOf(made(), "day-plan.csv", "births_set_aside");
+		expect(aside).toEqual(
+			ahead(7).map(({ mean, size }) => setAside(negativeBinomial(size, mean), 0.95)),
+		);
+	});
+
+	test.each<[string, string, number[]]>([
+		["all of it forecast", "", []],
+		["two days of one's own", "2027-03-02,11.5,\n2027-03-04,2,", [1, 3]],
+		["the last day one's own", "2027-03-07,9,", [6]],
+		[
+			"all but the first one's own",
+			[1, 2, 3, 4, 5, 6].map((d) => `2027-03-0${d + 1},4,`).join("\n"),
+			[1, 2, 3, 4, 5, 6],
+		],
+	])("a week, %s: Poisson and negative binomial added up exactly", (_what, births, own) => {
+		const found = made({}, births);
+		const means = expected(found) as number[];
+		const days = ahead(7);
+		const forecastDays = [0, 1, 2, 3, 4, 5, 6].filter((day) => !own.includes(day));
+		const sum = (list: number[]) => list.reduce((all, day) => all + (means[day] as number), 0);
+		const size = days[forecastDays.at(-1) as number]?.size as number;
+		for (const plan_confidence of [0.5, 0.8, 0.95, 0.99]) {
+			const total = totalOf(made({ plan_confidence }, births), "births");
+			const exact = plus(poisson(sum(own)), negativeBinomial(size, sum(forecastDays)));
+			expect(numberIn(total, "set_aside")).toBe(setAside(exact, plan_confidence));
+			expectWithin(numberIn(total, "expected"), sum([...own, ...forecastDays]), 1e-9, "births");
+		}
+	});
+
+	test("kits used have the births' size", () => {
+		const aside = columnOf(
+			made({ kits_used_per_100_births: 50 }),
+			"day-plan.csv",
+			"births_expected",
+		);
+		const total = totalOf(made({ kits_used_per_100_births: 50 }), "kits_used");
+		const mean = (aside as number[]).reduce((all, day) => all + day / 2, 0);
+		const size = ahead(7).at(-1)?.size as number;
+		expect(numberIn(total, "set_aside")).toBe(setAside(negativeBinomial(size, mean), 0.95));
+	});
+
+	test("is more than Poisson where the level moves", () => {
+		const moving = repeated([1, 2, 1, 2, 1, 2, 1, 12, 14, 11, 13, 12, 14, 12], 6);
+		const found = made({}, "", recordsOf(addDays(start, -moving.length), moving));
+		const total = totalOf(found, "births");
+		const mean = numberIn(total, "expected") as number;
+		expect(numberIn(total, "set_aside")).toBeGreaterThan(setAside(poisson(mean), 0.95));
+	});
+
+	test("the ranges are those of the day's counts, and half lies inside nine of ten", () => {
+		const rows = contentOf(made(), "forecast.csv", "low_50", "high_50", "low_90", "high_90");
+		const quantiles = ahead(7).map(({ mean, size }) =>
+			[0.25, 0.75, 0.05, 0.95].map((level) => setAside(negativeBinomial(size, mean), level)),
+		);
+		expect(rows).toEqual(quantiles);
+	});
+});
+
+describe("a register that is not in order", () => {
+	test.each<[string, string, string[]]>([
+		["a day listed twice", `${records}\n2027-02-10,4,`, ["doubled-row", "doubled-row"]],
+		["a huge day", records.replace(/(2027-01-12),\d+/, "$1,400"), ["odd-day", "level-shift"]],
+		["days to come", `${records}\n2027-03-04,5,`, ["record-after-start"]],
+		["a day of the wrong century", `${records}\n1927-02-10,5,`, ["long-gap"]],
+		["more than any unit has", `${records}\n2026-12-01,5000,`, ["bad-cell"]],
+		["a gap", `${records}\n2026-11-01,4,`, ["long-gap"]],
+	])("%s: said, and the plan is made", (_what, register, codes) => {
+		const found = made({}, "", register);
+		const said = found.problems.filter((p) => p.file === "records.csv").map((p) => p.code);
+		expect(said).toEqual(codes);
+		expect(found.made).toBe(true);
+		for (const births of expected(found)) expect(Number.isFinite(births)).toBe(true);
+	});
+
+	test("the order of its lines does not matter", () => {
+		const [head = "", ...lines] = records.split("\n");
+		const turned = [head, ...lines.reverse()].join("\n");
+		expect(expected(made({}, "", turned))).toEqual(expected(made()));
+		expect(problemCodes(made({}, "", turned))).toEqual(problemCodes(made()));
+	});
+});
+
+test("the scorecard: three ways over the same days, in words", () => {
+	const rows = contentOf(made(), "scorecard.csv", "way", "days", "chance_given", "remark");
+	expect(rows.map(([way, days]) => [way, days])).toEqual([
+		["Forecast", 63],
+		["Plain mean", 63],
+		["Same weekday last week", 63],
+	]);
+	const chances = rows.map(([, , chance]) => chance as number);
+	for (const chance of chances) expect(chance > 0 && chance < 100).toBe(true);
+	const best = (chances[0] as number) >= Math.max(...chances.slice(1));
+	expect(rows[0]?.[3]).toMatch(best ? /at least as well as both/ : /A simple way did better/);
+	expect(contentOf(made({}, "", "date,births,kits_used"), "scorecard.csv", "way")).toEqual([]);
+});

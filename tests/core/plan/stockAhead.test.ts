@@ -1,0 +1,63 @@
+import { describe, expect, test } from "vitest";
+import { addDays } from "../../../src/core/values/date.ts";
+import { contentOf } from "../contentOf.ts";
+import { planOfStore, type Store } from "./oneItem.ts";
+
+const ahead = (store: Store) =>
+	contentOf(planOfStore(store), "stock-ahead.csv", "item", "date", "usable", "reserve")
+		.filter(([item]) => item === "soap")
+		.map(([, ...rest]) => rest);
+const weeks = (count: number) => ({ stock_horizon_days: count * 7 });
+
+describe("stock at the end of each week", () => {
+	test.each<[string, Store, unknown[][]]>([
+		[
+			"fourteen bars a week",
+			{ lots: ["S1 60 - - - -"], settings: weeks(5) },
+			[
+				["2027-03-07", 46, 0],
+				["2027-03-14", 32, 0],
+				["2027-03-21", 18, 0],
+				["2027-03-28", 4, 0],
+				["2027-04-04", 0, 0],
+			],
+		],
+		[
+			"a delivery and an expiry",
+			{ lots: ["S1 30 - - - 2027-03-10", "S2 40 - - 2027-03-09 -"], settings: weeks(3) },
+			[
+				["2027-03-07", 16, 0],
+				["2027-03-14", 32, 0],
+				["2027-03-21", 18, 0],
+			],
+		],
+		[
+			"against the reserve: target 56 less use 28",
+			{ lots: ["S1 60 - - - -"], wastagePct: 50, settings: weeks(3) },
+			[
+				["2027-03-07", 46, 28],
+				["2027-03-14", 32, 28],
+				["2027-03-21", 18, 28],
+			],
+		],
+		[
+			"an empty store",
+			{ settings: weeks(3) },
+			["2027-03-07", "2027-03-14", "2027-03-21"].map((day) => [day, 0, 0]),
+		],
+	])("%s", (_what, store, rows) => {
+		expect(ahead(store)).toEqual(rows);
+	});
+
+	test("a year ahead: 52 weeks, every figure a number", () => {
+		const rows = ahead({ lots: ["S1 5000 - - - -"], settings: { stock_horizon_days: 366 } });
+		expect(rows).toHaveLength(52);
+		rows.forEach(([date, usable], week) => {
+			expect([date, usable]).toEqual([addDays("2027-03-01", 7 * week + 6), 5000 - 14 * (week + 1)]);
+		});
+	});
+
+	test("a part of a week at the end is not shown", () => {
+		expect(ahead({ settings: { stock_horizon_days: 27 } })).toHaveLength(3);
+	});
+});

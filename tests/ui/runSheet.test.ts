@@ -1,0 +1,65 @@
+import { expect, test } from "vitest";
+import { DESCALE_STEP, RINSE_STEP } from "../../src/core/rounds/timedSteps.ts";
+import { type ShownRound, type ShownStep, sortOf } from "../../src/ui/rounds/dayRounds.ts";
+import { roundClock, roundSpan } from "../../src/ui/rounds/roundClock.ts";
+import { stepNames } from "../../src/ui/rounds/timelineFigure.ts";
+import { whoIsNeeded } from "../../src/ui/rounds/whoIsNeeded.ts";
+
+const DAY = "2027-03-01";
+const step = (name: string, startsAt: number, endsAt: number, people: number): ShownStep => ({
+	step: name,
+	sort: people > 0 ? "work" : "wait",
+	startsAt,
+	endsAt,
+	people,
+});
+const round = (...steps: ShownStep[]): ShownRound => ({
+	name: "Night",
+	kits: 1,
+	steps,
+	waitsFor: "",
+});
+
+test("past midnight a time has its date, a time before it has none", () => {
+	expect(roundClock(1439, DAY)).toBe("23:59");
+	expect(roundClock(1440, DAY)).toBe("00:00 (Tue 2 Mar)");
+	expect(roundSpan(1420, 1430, DAY)).toBe("23:40–23:50");
+	expect(roundSpan(1430, 1450, DAY)).toBe("23:50–00:10 (Tue 2 Mar)");
+	expect(roundSpan(1450, 1460, DAY)).toBe("00:10–00:20 (Tue 2 Mar)");
+});
+
+test("who is needed: work that follows work is one span, waiting is free", () => {
+	const night = round(
+		step("set out", 1400, 1410, 2),
+		step("wash", 1410, 1430, 2),
+		step("soak", 1430, 1450, 0),
+		step("rinse", 1450, 1460, 2),
+	);
+	expect(whoIsNeeded(night, DAY)).toBe(
+		"Night: 2 people 23:20–23:50 and 00:10–00:20 (Tue 2 Mar); hands free 23:50–00:10 (Tue 2 Mar).",
+	);
+	expect(whoIsNeeded(round(step("wash", 420, 430, 1)), DAY)).toBe("Night: 1 person 07:00–07:10.");
+	expect(whoIsNeeded({ ...round(), waitsFor: "a longer gap" }, DAY)).toBe(
+		"Night: waits for a longer gap",
+	);
+});
+
+test("the list of steps keeps the order when a later round has a step more", () => {
+	const plain = round(step("wash", 0, 10, 1), step("soak", 10, 30, 0), step("dry", 30, 40, 0));
+	const more = round(
+		step("wash", 0, 10, 1),
+		step("descale", 10, 20, 0),
+		step("soak (load 1 of 2)", 20, 40, 0),
+		step("soak (load 2 of 2)", 40, 60, 0),
+		step("dry", 60, 70, 0),
+	);
+	expect(stepNames([plain, more])).toEqual(["wash", "descale", "soak", "dry"]);
+});
+
+test("descaling, its rinse and the soak are told from other steps", () => {
+	expect(sortOf(DESCALE_STEP, false, "Soak")).toBe("descale");
+	expect(sortOf(RINSE_STEP, true, "Soak")).toBe("rinse");
+	expect(sortOf("Soak (load 2 of 3)", false, "Soak")).toBe("soak");
+	expect(sortOf("Dry", false, "Soak")).toBe("wait");
+	expect(sortOf("Wash", true, undefined)).toBe("work");
+});

@@ -1,0 +1,204 @@
+import { describe, expect, test } from "vitest";
+import { combineOrders } from "../../src/core/stock/combineOrders.ts";
+import type { Workbook } from "../../src/core/workbook.ts";
+import { zipWorkbook } from "../../src/io/zip.ts";
+import { Store } from "../../src/ui/book/store.ts";
+import { amountOf } from "../../src/ui/shown/amountOf.ts";
+import { counted, listed } from "../../src/ui/shown/counted.ts";
+import { combinedInSlices } from "../../src/ui/supplies/combinedInSlices.ts";
+import { combinedLines, packsSaved } from "../../src/ui/supplies/combinedLines.ts";
+import { entered } from "../../src/ui/supplies/entered.ts";
+import { orderLines } from "../../src/ui/supplies/orderLines.ts";
+import { OrderPile } from "../../src/ui/supplies/orderPile.ts";
+import { orderHeadline } from "../../src/ui/supplies/orderWords.ts";
+import { stepped } from "../../src/ui/supplies/stockOfItem.ts";
+import type { StoreEntry } from "../../src/ui/supplies/storeEntry.ts";
+import { storekeeperLists } from "../../src/ui/supplies/storekeeperLists.ts";
+import { smallUnit } from "../core/smallUnit.ts";
+
+const LOTS = `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+	gauze squares,G1,140,,2027-02-01,,2030-01-31
+	liquid,L1,10,2027-01-10,2027-01-20,,2027-07-10
+	liquid,L2,10,2027-02-10,,2027-03-20,2027-08-10
+	vinegar,V1,3,,2027-02-01,,2027-02-20`;
+
+const blank: StoreEntry = {
+	kind: "count",
+	item: "gauze squares",
+	lot: "G1",
+	isNew: false,
+	day: "2027-03-02",
+	quantity: "",
+	note: "",
+	expires: "",
+	made: "",
+};
+
+const unit = (files = {}) => smallUnit({ "lots.csv": LOTS, ...files });
+
+/** Makes one entry after another and gives the workbook, and what was said last. */
+function made(...entries: Partial<StoreEntry>[]): { workbook: Workbook; said: string } {
+	let workbook = unit();
+	let said = "";
+	for (const entry of entries) {
+		const result = entered(workbook, { ...blank, ...entry });
+		if (!result.ok) throw new Error(result.wrong.map(({ words }) => words).join());
+		({ workbook, said } = result);
+	}
+	return { workbook, said };
+}
+
+describe("entering into the books", () => {
+	test("a count says its difference against the books of that day, whatever came later", () => {
+		const { said } = made(
+			{ kind: "issue", quantity: "40", day: "2027-03-05" },
+			{ kind: "count", quantity: "130", day: "2027-03-02" },
+		);
+		expect(said).toContain("Counted 130 pieces; the books said 140: 10 less than expected.");
+		expect(said).toContain("On hand now: 90 pieces.");
+	});
+
+	test("issuing more than there is asks for a count", () => {
+		expect(made({ kind: "issue", quantity: "150" }).said).toContain(
+			"10 more than the books held: count this lot. On hand now: 0 pieces.",
+		);
+	});
+
+	test("a lot on its way is counted once when it arrives, and its note is kept", () => {
+		const { workbook, said } = made({
+			kind: "receipt",
+			item: "liquid",
+			lot: "L2",
+			quantity: "8",
+			note: "two bottles broken",
+		});
+		expect(said).toBe("liquid, lot L2: arrived on Tue 2 Mar, 8 L, 2 less than ordered.");
+		expect(workbook.tables["lots.csv"]?.rows[2]).toEqual([
+			"liquid",
+			"L2",
+			"8",
+			"2027-02-10",
+			"2027-03-02",
+			"2027-03-02",
+			"2027-08-10",
+		]);
+		const { said: again } = made(
+			{ kind: "receipt", item: "liquid", lot: "L2", quantity: "8", note: "n" },
+			{ kind: "receipt", item: "liquid", lot: "L2", quantity: "5", day: "2027-03-03" },
+		);
+		expect(again).toContain("On hand now: 13 L.");
+		expect(workbook.tables["journal.csv"]?.rows[0]).toContain("two bottles broken");
+	});
+
+	test("what cannot be is refused where it stands, and the workbook is left alone", () => {
+		const wrong = (entry: Partial<StoreEntry>) => {
+			const result = entered(unit(), { ...blank, quantity: "1", ...entry });
+			return result.ok ? [] : result.wrong.map(({ field }) => field);
+		};
+		expect(wrong({ quantity: "many" })).toEqual(["quantity"]);
+		expect(wrong({ day: "" })).toEqual(["day"]);
+		expect(wrong({ item: "", lot: "" })).toEqual(["item", "lot"]);
+		expect(wrong({ lot: "G9" })).toEqual(["lot"]);
+		expect(wrong({ isNew: true })).toEqual(["lot"]);
+		expect(wrong({ item: "liquid", lot: "L2", kind: "issue" })).toEqual(["lot"]);
+		expect(wrong({ isNew: true, lot: "N", expires: "soon" })).toEqual(["expires"]);
+	});
+});
+
+test("the order names what is urgent first, then what is late, then what to order now", () => {
+	const { workbook } = made({ kind: "count", quantity: "5" });
+	const { state } = new Store(workbook);
+	const lines = orderLines(state);
+	expect(lines[0]).toMatchObject({ item: "gauze squares", urgency: "emergency" });
+	const order = lines.map(({ urgency }) => urgency);
+	const rank = ["emergency", "late", "now", "unknown", "enough"];
+	expect(order).toEqual([...order].sort((a, b) => rank.indexOf(a) - rank.indexOf(b)));
+	expect(orderHeadline(state)).toMatch(
+		/^Urgent: .*gauze squares.* before an order can arrive; order \d+ packs/,
+	);
+});
+
+test("an item whose number waits is neither forgotten nor taken for enough", () => {
+	const { state } = new Store(
+		unit({ "usage.csv": "item,basis,quantity,note\nvinegar,descale,many," }),
+	);
+	const vinegar = orderLines(state).find(({ item }) => item === "vinegar");
+	expect(vinegar).toMatchObject({ urgency: "unknown", packs: undefined });
+	expect(vinegar?.waitsFor).toContain("many");
+	expect(orderHeadline(state)).toContain("waits for a number");
+});
+
+test("the storekeeper sees what is past use, what is on its way and what should have come", () => {
+	const late = LOTS.replace("2027-03-20", "2027-02-20");
+	const lists = storekeeperLists(new Store(unit({ "lots.csv": late })).state);
+	const lines = (word: string) => lists.find((list) => list.word === word)?.lines ?? [];
+	expect(lines("USE FIRST")[0]).toMatchObject({ item: "vinegar, lot V1", by: "do not use" });
+	expect(lines("EXPECT")[0]).toMatchObject({
+		item: "liquid, lot L2",
+		amount: "2 packs (10 L)",
+		by: "was due Sat 20 Feb",
+	});
+});
+
+test("months show the last week of each, weeks no more than thirteen", () => {
+	const weeks = Array.from({ length: 20 }, (_, i) => ({
+		date: `2027-0${1 + Math.floor(i / 4)}-0${1 + (i % 4)}`,
+		usable: i,
+	}));
+	expect(stepped(weeks, "weeks")).toHaveLength(13);
+	expect(stepped(weeks, "months").map((at) => at.usable)).toEqual([3, 7, 11, 15, 19]);
+});
+
+describe("several units", () => {
+	const header =
+		"item,measure,usable,on_order,use_expected,target_stock,order_packs,order_quantity,cost,run_out_on,order_by,months_of_stock,remark,emergency,pack_size,pack_price,unit_name";
+	const bytes = (text: string) => new TextEncoder().encode(text);
+	const orderOf = (name: string, usable: number) =>
+		bytes(`${header}\ngauze,piece,${usable},0,80,100,1,100,2,,,,,no,100,2,${name}\n`);
+
+	test("files of one name are all counted, the same bytes only once, others named", () => {
+		const pile = new OrderPile();
+		for (const [name, content] of [
+			["order.csv", orderOf("A", 70)],
+			["order.csv", orderOf("B", 60)],
+			["copy.csv", orderOf("A", 70)],
+			["photo.jpg", new Uint8Array([255, 216, 255])],
+			["unit.zip", zipWorkbook(smallUnit(), new Store(smallUnit()).state.plan)],
+		] as const)
+			pile.add({ name, bytes: content });
+		expect(pile.orders).toHaveLength(3);
+		expect(pile.reports.map(({ file, items }) => [file, items])).toEqual([
+			["copy.csv", 0],
+			["photo.jpg", 0],
+		]);
+		const lines = combinedLines(combineOrders(pile.orders));
+		const gauze = lines.find(({ item }) => item === "gauze");
+		expect(gauze).toMatchObject({ need: 70, packs: 1, shares: ["A: 30", "B: 40"] });
+		expect(packsSaved(pile.orders.slice(0, 2), [gauze as (typeof lines)[0]])).toContain("2 packs");
+	});
+
+	test("adding up in slices gives what adding up at once gives", () => {
+		const pile = new OrderPile();
+		for (let i = 0; i < 9; i++) pile.add({ name: `${i}.csv`, bytes: orderOf(`U${i}`, 10 * i) });
+		pile.add({
+			name: "z.csv",
+			bytes: bytes(`${header}\nsoap,mL,1,0,80,100,1,100,2,,,,,no,100,2,Z\n`),
+		});
+		const slices = combinedInSlices(pile.orders);
+		let next = slices.next();
+		let steps = 0;
+		for (; !next.done; next = slices.next()) steps++;
+		expect(steps).toBe(2);
+		expect(combinedLines(next.value)).toEqual(combinedLines(combineOrders(pile.orders)));
+	});
+});
+
+test("amounts and lists are written as people say them", () => {
+	expect(amountOf(1, "piece")).toBe("1 piece");
+	expect(amountOf(1200, "pair")).toBe("1\u2009200 pairs");
+	expect(amountOf(2.54, "L")).toBe("2.5 L");
+	expect(counted(1, "entry", "entries")).toBe("1 entry");
+	expect(counted(2, "entry", "entries")).toBe("2 entries");
+	expect(listed(["a", "b", "c", "d"], 2)).toBe("a, b and 2 more");
+	expect(listed(["a", "b"], 2)).toBe("a and b");
+});
