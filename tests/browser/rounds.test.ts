@@ -252,7 +252,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 	test("labels: as many as are asked for, on paper as on the screen", async () => {
 		const workbook = await open("labels");
 		const { page } = workbook;
-		const count = () => page.locator(".label-preview .label").count();
+		const count = () => page.locator(".label-preview .paper-label").count();
 		expect(await count()).toBe(8);
 		const [solutions, sets, perKit] = await page.getByRole("spinbutton").all();
 		await solutions?.fill("3");

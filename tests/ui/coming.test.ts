@@ -86,8 +86,14 @@ test("the learned share of kits stands beside the setting, and the switch says w
 });
 
 test("the scorecard says in words which way was better", () => {
-	const steady = stateOf({ "records.csv": records(70, [6, 5, 7, 6, 5, 6, 7, 6, 5]) });
-	expect(scorecardHeadline(steady)).toMatch(/forecast did|simpler way/);
-	expect(scorecardSentence(steady)).toMatch(/^Each of 6\d past days was forecast/);
+	const weekly = stateOf({ "records.csv": records(70, [2, 2, 2, 2, 2, 20, 2]) });
+	expect(scorecardHeadline(weekly)).toBe("A simpler way did better: same weekday last week");
+	expect(scorecardSentence(weekly)).toMatch(
+		/^Each of 63 past days was forecast.* “same weekday last week” gave [\d.]+ %, so the forecast was worse/,
+	);
+	const level = stateOf({ "records.csv": records(70, [6, 2, 9, 5, 7, 3, 8, 4, 6, 10, 5]) });
+	expect(scorecardHeadline(level)).toMatch(
+		/^The forecast did (better than|as well as) both simple ways$/,
+	);
 	expect(scorecardSentence(stateOf({}))).toBeUndefined();
 });

@@ -10,7 +10,9 @@ test.each([
 	[0.714, "about one need in 1 400 finds none ready"],
 	[148.48, "about one need in 6.7 finds none ready"],
 	[620, "about 62 of 100 needs find none ready"],
-	[1000, "about 100 of 100 needs find none ready"],
+	[994, "about 99 of 100 needs find none ready"],
+	[995.1, "every need finds none ready"],
+	[1000, "every need finds none ready"],
 ])("%f unmet of 1,000 reads: %s", (unmet, words) => {
 	expect(plain(oneNeedIn(unmet))).toBe(words);
 });

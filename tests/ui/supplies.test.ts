@@ -177,6 +177,13 @@ describe("several units", () => {
 		expect(packsSaved(pile.orders.slice(0, 2), [gauze as (typeof lines)[0]])).toContain("2 packs");
 	});
 
+	test("units that do not say their name are told apart by file, also where the files share a name", () => {
+		const pile = new OrderPile();
+		for (const usable of [70, 60]) pile.add({ name: "order.csv", bytes: orderOf("", usable) });
+		const [gauze] = combinedLines(combineOrders(pile.orders));
+		expect(gauze).toMatchObject({ units: 2, shares: ["order.csv: 30", "order.csv (2): 40"] });
+	});
+
 	test("adding up in slices gives what adding up at once gives", () => {
 		const pile = new OrderPile();
 		for (let i = 0; i < 9; i++) pile.add({ name: `${i}.csv`, bytes: orderOf(`U${i}`, 10 * i) });

@@ -80,7 +80,8 @@ function pointsOf({ firstDay }: StoreLots, lot: LotFigures, firstReading: IsoDat
 	const steps = Array.from({ length: Math.ceil(Math.max(0, length) / STEP_DAYS) }, (_, step) =>
 		addDays(start, step * STEP_DAYS),
 	);
-	return [...steps, end].flatMap((day) => {
+	const days = [...new Set([...steps, ...(start < firstDay ? [firstDay] : []), end])].sort();
+	return days.flatMap((day) => {
 		const strength = valueIn(strengthOn(day));
 		return strength ? [{ day, strength: asLabelled(strength) }] : [];
 	});

@@ -16,7 +16,7 @@ export function labelHead(mark: string, title: string): HTMLElement {
 		"div",
 		{ class: "label-head" },
 		el("p", { class: "label-number" }, mark),
-		el("h3", {}, title),
+		el("h2", {}, title),
 	);
 }
 
@@ -28,7 +28,7 @@ export function label(
 ): HTMLElement {
 	return el(
 		"article",
-		{ class: `label label-${kind}` },
+		{ class: `paper-label label-${kind}` },
 		...children,
 		el("p", { class: "label-unit" }, unit),
 	);

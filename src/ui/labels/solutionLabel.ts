@@ -34,7 +34,7 @@ export function solutionLabel({
 	return label(
 		"solution",
 		unit,
-		el("h3", {}, "Chlorine solution ", el("strong", {}, `${percent} %`)),
+		el("h2", {}, "Chlorine solution ", el("strong", {}, `${percent} %`)),
 		el(
 			"p",
 			{},
@@ -44,11 +44,7 @@ export function solutionLabel({
 		el("p", {}, mixWords(mix)),
 		labelLine("Made at", made && write(made)),
 		labelLine("DISCARD AT", made && write(discardAt(made, lifeHours))),
-		el(
-			"p",
-			{ class: "label-small" },
-			`${hours} h after making; sooner if dirty or cloudy.`,
-		),
+		el("p", { class: "label-small" }, `${hours} h after making; sooner if dirty or cloudy.`),
 		el(
 			"div",
 			{ class: "label-pair" },

@@ -1,3 +1,4 @@
+import { problemsOf } from "../../core/outcome.ts";
 import { boilingSheet } from "../../core/sheets/boiling.ts";
 import type { State } from "../book/store.ts";
 import { later, type Moment, momentOf } from "../shown/shownMoment.ts";
@@ -15,6 +16,8 @@ export interface BoilingRound {
 	/** The last batch has been held at the boil. */
 	readonly offBoil: Moment | undefined;
 	readonly coolBy: Moment | undefined;
+	/** Why there is no time to light the stove, in words; "" where there is one. */
+	readonly waitsFor: string;
 }
 
 /** Every round of the boiling sheet, in its order. */
@@ -44,6 +47,7 @@ export function boilingRounds(state: State): BoilingRound[] {
 				lightBy && onFire !== undefined && cool !== undefined
 					? later(lightBy, onFire + cool)
 					: undefined,
+			waitsFor: row.light_by ? (problemsOf(row.light_by.outcome)[0]?.message ?? "") : "",
 		};
 	});
 }

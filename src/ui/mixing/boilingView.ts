@@ -36,10 +36,10 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 function nextRoundWords(state: State): string | undefined {
 	const [next] = boilingRounds(state);
 	if (!next) return undefined;
-	const { date, round, lightBy, startLitres, batches, holdMinutes } = next;
+	const { date, round, lightBy, startLitres, batches, holdMinutes, waitsFor } = next;
 	const name = `${round}, ${shownDay(date)}`;
 	if (!lightBy || startLitres === undefined || batches === undefined)
-		return `Next round (${name}): no time to light the stove yet; what it waits for is listed under the sheet.`;
+		return `Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
 	return `Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch", "batches")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
 }
 

@@ -41,9 +41,11 @@ export function strengthPicture(
 		const day = curve.points.at(-1)?.day ?? firstDay;
 		return { name: nameOf(curve), day: new Date(day), words: endWords(curve, day) };
 	});
-	const lastDays = ends.filter(
-		(_, at) => curves[at]?.lastUsableDay === curves[at]?.points.at(-1)?.day,
-	);
+	// Beyond the horizon a lot goes on; one that is not usable has no last day.
+	const lastDays = ends.filter((_, at) => {
+		const last = curves[at]?.lastUsableDay;
+		return last != null && last === curves[at]?.points.at(-1)?.day;
+	});
 	const wanted = curves.flatMap((curve) =>
 		curve.wanted === undefined
 			? []
@@ -96,14 +98,14 @@ export function strengthPicture(
 					y2: "high",
 					className: "reading-error",
 				}),
-				dot(readings, { fy: "name", x: "day", y: "share", r: 4, className: "reading-dot" }),
+				dot(readings, { fy: "name", x: "day", y: "share", r: 2.5, className: "reading-dot" }),
 				text(wanted.slice(0, 1), {
 					fy: "name",
-					x: new Date(from),
+					x: new Date(to),
 					y: "share",
-					dx: 4,
+					dx: -4,
 					dy: -9,
-					textAnchor: "start",
+					textAnchor: "end",
 					text: ({ pct }: (typeof wanted)[number]) => `${pct} % wanted`,
 					className: "target-label",
 				}),

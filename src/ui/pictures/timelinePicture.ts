@@ -9,8 +9,8 @@ export interface TimelineBar {
 	readonly to: number;
 	readonly sort: "work" | "wait" | "soak" | "descale" | "rinse";
 	readonly number: number;
-	/** Stands over the bar; only where the clock or safety hangs on it. */
-	readonly label: string;
+	/** Stands over the bar, only where the clock or safety hangs on it: the longest of these for which there is room. */
+	readonly labels: readonly string[];
 	/** Stands under the bar. */
 	readonly beneath: string;
 }
@@ -19,6 +19,8 @@ const PLAIN_ROW_PX = 74;
 const BENEATH_PX = 20;
 const BAR_PX = 30;
 const NUMBER_PX = 15;
+/** Width of a bold small letter, at its widest. */
+const LETTER_PX = 7.8;
 const LEFT_PX = 14;
 
 /** The rounds of a day, a row each: work solid, waiting hatched, soak and descaling named, steps numbered. */
@@ -82,11 +84,11 @@ export function timelinePicture(bars: readonly TimelineBar[], width: number): SV
 				},
 			),
 			text(
-				bars.filter(({ label }) => label !== ""),
+				bars.filter((bar) => labelOf(bar) !== ""),
 				{
 					x: "from",
 					y: (bar: TimelineBar) => bottom(bar) - BAR_PX - 9,
-					text: "label",
+					text: labelOf,
 					textAnchor: "start",
 					className: "bar-label",
 				},
@@ -108,6 +110,14 @@ export function timelinePicture(bars: readonly TimelineBar[], width: number): SV
 	picture.setAttribute("role", "img");
 	return quietParts(picture);
 
+	/** The longest label that ends before the next one of its round begins. */
+	function labelOf(bar: TimelineBar): string {
+		const next = bars.find(
+			(b) => b.round === bar.round && b.from > bar.from && b.labels.length > 0,
+		);
+		const room = ((next?.from ?? most) - bar.from) * pxPerMinute;
+		return bar.labels.find((words) => words.length * LETTER_PX <= room) ?? "";
+	}
 	function fits({ from, to }: TimelineBar): boolean {
 		return (to - from) * pxPerMinute >= NUMBER_PX;
 	}

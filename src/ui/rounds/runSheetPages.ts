@@ -108,7 +108,7 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 				"th",
 				{ scope: "rowgroup", colspan: 5 },
 				el("strong", {}, `${name} ${steps.length > 0 ? span : ""}`),
-				steps.length > 0 ? `, ${set}. Kits in this round: ` : ` waits for: ${waitsFor}`,
+				steps.length > 0 ? `, ${set}. Kits in this round: ` : `has no times yet. ${waitsFor}`,
 				el("span", { class: "line-to-write" }),
 			),
 		),

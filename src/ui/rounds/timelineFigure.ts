@@ -67,15 +67,16 @@ function barsOf(
 		to: step.endsAt - start,
 		sort: step.sort,
 		number: names.indexOf(withoutLoad(step.step)) + 1,
-		label: soakWords(step, day),
+		labels: soakWords(step, day),
 		beneath: step.sort === "descale" ? "vinegar, then rinse till no smell" : "",
 	}));
 }
 
-function soakWords({ sort, startsAt, endsAt }: ShownStep, day: IsoDate | undefined): string {
-	if (sort !== "soak") return "";
+function soakWords({ sort, startsAt, endsAt }: ShownStep, day: IsoDate | undefined): string[] {
+	if (sort !== "soak") return [];
 	const at = (value: number) => (day === undefined ? `min ${minutes(value)}` : writeClock(value));
-	return `soak ${at(startsAt)}, out from ${at(endsAt)}`;
+	const out = at(endsAt);
+	return [`soak ${at(startsAt)}, out from ${out}`, `out ${out}`];
 }
 
 function minutes(value: number): string {

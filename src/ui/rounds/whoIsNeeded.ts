@@ -4,7 +4,7 @@ import { roundSpan } from "./roundClock.ts";
 
 /** Who is needed when in a round, in a sentence: "Morning: 1 person 07:00–07:38 and 07:58–08:07; hands free …". */
 export function whoIsNeeded({ name, steps, waitsFor }: ShownRound, day: IsoDate): string {
-	if (steps.length === 0) return `${name}: waits for ${waitsFor}`;
+	if (steps.length === 0) return `${name} has no times yet. ${waitsFor}`;
 	const people = Math.max(...steps.map((step) => step.people));
 	const busy = spans(steps, (step) => step.people > 0, day);
 	const free = spans(steps, (step) => step.people === 0, day);

@@ -3,6 +3,8 @@ import { shownPlain } from "./shownNumber.ts";
 const DAYS_PER_YEAR = 365.25;
 const RAREST_YEARS = 100;
 const RAREST_NEEDS = 1e6;
+/** 995 of 1,000 and more would read as 100 of 100. */
+const ALL_NEEDS = 1000 / 995;
 const THIN_SPACE = "\u2009";
 const NARROW_NO_BREAK_SPACE = "\u202f";
 
@@ -11,6 +13,7 @@ export function oneNeedIn(unmetPer1000: number): string {
 	if (unmetPer1000 <= 0) return "no need is expected to find none ready";
 	const needs = 1000 / unmetPer1000;
 	if (needs > RAREST_NEEDS) return "fewer than one need in a million finds none ready";
+	if (needs < ALL_NEEDS) return "every need finds none ready";
 	if (needs < 2) return `about ${twoDigits(unmetPer1000 / 10)} of 100 needs find none ready`;
 	return `about one need in ${twoDigits(needs)} finds none ready`;
 }

@@ -1,4 +1,4 @@
-import { type Child, el } from "../dom/el.ts";
+import { type Child, el, fill } from "../dom/el.ts";
 import { type PaperColumn, paperTable } from "../print/paperTable.ts";
 import { amountOf } from "../shown/amountOf.ts";
 import { counted } from "../shown/counted.ts";
@@ -53,10 +53,14 @@ function sharesOf({ shares }: CombinedLine, shown: Shares): Child {
 	if (shares.length === 0) return "none";
 	if (shown === "left out") return short;
 	if (shown === "written out") return el("span", { class: "paper-small" }, shares.join("; "));
-	return el(
-		"details",
-		{ class: "shares-of" },
-		el("summary", {}, short),
-		el("ul", {}, ...shares.map((words) => el("li", {}, words))),
-	);
+	return folded(short, shares);
+}
+
+/** Thousands of lines are made only when someone asks for them. */
+function folded(words: string, lines: readonly string[]): HTMLElement {
+	const list = el("ul", { tabindex: 0, "aria-label": "What each unit needs" });
+	const details = el("details", { class: "shares-of" }, el("summary", {}, words), list);
+	const unfold = () => fill(list, ...lines.map((line) => el("li", {}, line)));
+	details.addEventListener("toggle", unfold, { once: true });
+	return details;
 }

@@ -16,6 +16,8 @@ import { itemNames, measureOf } from "./storeEntry.ts";
 
 /** Lines for lots that are on the shelf and not in the books. */
 const SPARE_ROWS = 4;
+/** A date years ahead is read without it. */
+const WEEKDAY = /^\w{3} (?=\d)/;
 
 /** Sheets to count the store with: blind, as auditors like it, or with what the books say. */
 export const countSheets: readonly PrintOut[] = [
@@ -36,7 +38,7 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 		return lots.map((row) => [
 			named(),
 			wordIn(row, "lot"),
-			shownDayAndYear(wordIn(row, "usable_until")),
+			shownDayAndYear(wordIn(row, "usable_until")).replace(WEEKDAY, ""),
 			...(withBooks ? [amountOf(numberIn(row, "on_hand") ?? 0, "")] : []),
 		]);
 	});

@@ -21,6 +21,7 @@ function wordsOf(state: State, row: ComputedRow): string[] {
 	const yearly = usesPerYear(state, kind);
 	if (kits === undefined || unmet === undefined || yearly === undefined) return [];
 	const of = kind === "" ? "" : ` (${kind})`;
-	const owned = kits === 0 ? "no kit" : kits === 1 ? "1 kit" : `${kits} kits`;
+	if (kits === 0) return [`No kit${of} is in service: no need finds one ready.`];
+	const owned = kits === 1 ? "1 kit" : `${kits} kits`;
 	return [`With ${owned} in service${of} ${oneNeedIn(unmet)}, ${onceIn(unmet, yearly)}.`];
 }

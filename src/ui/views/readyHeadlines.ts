@@ -28,7 +28,7 @@ function dayCoverHeadline(state: State): string | undefined {
 		const of = kind === "" ? "" : `${kind}: `;
 		const even = points.every(({ none }) => none === weakest.none);
 		return even
-			? `${of}no hour is weaker than another`
+			? `${of}at every hour ${oneNeedIn(weakest.none)}`
 			: `${of}weakest at ${halfPast(weakest)}, when ${oneNeedIn(weakest.none)}`;
 	});
 	return capital(words.join("; "));

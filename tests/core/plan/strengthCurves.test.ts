@@ -93,6 +93,7 @@ describe("readings beside the curve", () => {
 		expectWithin(curve?.readings[0]?.high, 4 / 0.52, 1e-12, "%");
 		expectWithin(curve?.readings[1]?.high, 4 / 0.876, 1e-12, "%");
 		expect(curve?.points[0]?.day).toBe("2027-02-10");
+		expect(curve?.points.map(({ day }) => day)).toContain(FIRST_DAY);
 	});
 });
 
