@@ -75,7 +75,7 @@ export function riskPicture(
 ): SVGElement {
 	const most = Math.max(...points.map(({ none }) => none));
 	const weakest = points.filter(({ none }) => none === most).slice(0, 1);
-	const limits = limit < most * 3 ? [limit] : [];
+	const limits = limit < most * 3 && limit > most / 20 ? [limit] : [];
 	return spoken(
 		plot({
 			...MARGINS,

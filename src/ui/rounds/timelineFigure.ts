@@ -32,7 +32,7 @@ export function timelineFigure(
 
 function keyWords(bars: readonly TimelineBar[]): string {
 	const vinegar = bars.some(({ sort }) => sort === "descale") ? " Dotted: vinegar." : "";
-	return `Solid: someone is busy. Hatched: waiting.${vinegar} The numbers are:`;
+	return `Solid: someone is busy. Hatched: waiting.${vinegar} Over a soak stands the earliest time out. The numbers are:`;
 }
 
 /** The steps of all rounds in order, each once; loads of one step are one. */
