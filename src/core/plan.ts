@@ -13,6 +13,7 @@ import { waterAdvice } from "./plan/waterAdvice.ts";
 import { distinct, type Problem } from "./problem.ts";
 import { type ReadWorkbook, readWorkbook } from "./read/readWorkbook.ts";
 import { computedSheets } from "./sheets/computedSheets.ts";
+import { storeAdvice } from "./stock/storeAdvice.ts";
 import { addDays, type IsoDate } from "./values/date.ts";
 import type { Workbook } from "./workbook.ts";
 
@@ -48,6 +49,7 @@ export function plan(workbook: Workbook): Plan {
 			...productAdvice(unit, first),
 			...waterAdvice(unit),
 			...registerAdvice(read, unit.register, first),
+			...storeAdvice(read),
 		]),
 		made: made.needed.every((table) => unanswered(table).length === 0),
 	};

@@ -29,7 +29,7 @@ export function mixedCount(label: string, unit: string): Calculation<Inputs, Cou
 		inputs: {
 			poissonMean: { label: `${label}, days with a figure of their own`, unit, min: 0 },
 			forecastMean: { label: `${label}, forecast days`, unit, min: 0 },
-			size: { label: "How sure the forecast is", unit: "size", min: 1e-9 },
+			size: { label: "How sure the forecast is", unit: "size", min: 0 },
 		},
 		compute: ({ poissonMean, forecastMean, size }) =>
 			plus(poisson(poissonMean), negativeBinomial(size, forecastMean)),

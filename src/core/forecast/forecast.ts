@@ -72,10 +72,17 @@ export interface DayAhead {
 	readonly size: number;
 }
 
-/** The forecast of one day: the level stays, and is known less the further ahead. */
+/** Below this size a negative binomial says "most likely none", and sets aside less the less it knows. */
+const LEAST_SIZE = 1;
+
+/**
+ * The forecast of one day: the level stays, and is known less the further ahead, but
+ * never so little that knowing less would set less aside.
+ */
 export function dayAhead({ a, b, discount, factors, lastDay }: Forecast, date: IsoDate): DayAhead {
 	const day = dayNumber(date) as number;
 	const ahead = Math.max(1, day - (dayNumber(lastDay) as number));
 	const factor = factors[(((day + 4) % DAYS_PER_WEEK) + DAYS_PER_WEEK) % DAYS_PER_WEEK] as number;
-	return { mean: (factor * a) / b, size: a * discount ** ahead };
+	const least = Math.min(LEAST_SIZE, a * discount);
+	return { mean: (factor * a) / b, size: Math.max(least, a * discount ** ahead) };
 }

@@ -4,7 +4,7 @@ import { valueIn } from "../outcome.ts";
 import { advice, type Problem } from "../problem.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { recordsSheet } from "../sheets/records.ts";
-import { addDays, type IsoDate } from "../values/date.ts";
+import { addDays, dayNumber, type IsoDate } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
 import type { RegisterFigures } from "./registerFigures.ts";
 
@@ -22,7 +22,9 @@ export function registerAdvice(
 			: []),
 		...fromFirstDayOn(read, firstDay),
 		...moreKitsThanBirths(read),
-		...(days ? [...longGaps(days), ...oddDays(days), ...shifted(days)] : []),
+		...(days
+			? [...ended(days, firstDay), ...longGaps(days), ...oddDays(days), ...shifted(days)]
+			: []),
 	];
 }
 
@@ -56,6 +58,20 @@ function moreKitsThanBirths({ tables }: ReadWorkbook): Problem[] {
 }
 
 const LONG_GAP_DAYS = 14;
+
+function ended({ firstDay, counts }: DailyCounts, planStart: IsoDate): Problem[] {
+	const next = addDays(firstDay, counts.length);
+	const missing = (dayNumber(planStart) as number) - (dayNumber(next) as number);
+	if (missing < LONG_GAP_DAYS) return [];
+	return [
+		advice(at(null, "date"), {
+			code: "register-ended",
+			received: `${missing} days`,
+			allowed: "records up to the day before the plan",
+			message: `The register ends ${missing} days before the plan; the longer ago, the less sure the forecast. Enter the days since, or your own figures.`,
+		}),
+	];
+}
 
 function longGaps({ firstDay, counts }: DailyCounts): Problem[] {
 	const found: Problem[] = [];

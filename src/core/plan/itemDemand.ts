@@ -1,8 +1,12 @@
 import { calculation, derive, type Figure, nameFigure } from "../calculation.ts";
+import type { Preparation } from "../chlorine/measureOut.ts";
+import { preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { valueIn } from "../outcome.ts";
 import type { GoodRow } from "../read/readTable.ts";
+import { chlorineSheet } from "../sheets/chlorine.ts";
 import type { ItemsRow } from "../sheets/items.ts";
 import { definition } from "../sources.ts";
+import type { IsoDate } from "../values/date.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";
 import type { Pair } from "./measureFigures.ts";
 import { productOver } from "./periodFigures.ts";
@@ -39,6 +43,15 @@ export function demandOf(
 	};
 }
 
+/** From the lot to use first; where none is strong enough, as a fresh delivery makes it: that is what is ordered. */
+function preparationToOrderFor(unit: UnitFigures, day: IsoDate): Figure<Preparation> {
+	const { productInUse: inUse } = unit;
+	if (!("row" in inUse) || strongLots(unit.read, inUse, day).length > 0)
+		return unit.preparationOn(day);
+	const place = { file: chlorineSheet.file, line: inUse.row.line, column: "strength" };
+	return preparationWith(unit.read, inUse.strength, place);
+}
+
 function productDemand(
 	unit: UnitFigures,
 	ahead: Horizon,
@@ -48,7 +61,7 @@ function productDemand(
 ): ItemDemand {
 	const window = ahead.days
 		.slice(0, days)
-		.map((day) => ({ ...day, preparation: unit.preparationOn(day.date) }));
+		.map((day) => ({ ...day, preparation: preparationToOrderFor(unit, day.date) }));
 	const kits = productOver(window, serviceLevel);
 	const ward = wardUses(
 		unit,
@@ -56,7 +69,7 @@ function productDemand(
 	);
 	const measure = nameFigure("Measure", row.value.measure);
 	return {
-		use: productUse(unit.preparationOn(ahead.firstDay), measure, kits, ward),
+		use: productUse(preparationToOrderFor(unit, ahead.firstDay), measure, kits, ward),
 		daily: derive(withWardPreparations, {
 			preparations: preparationsAhead(ahead),
 			share: nameFigure("The ward's other solution, as preparations a day", wardShare(unit)),

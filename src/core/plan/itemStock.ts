@@ -66,23 +66,41 @@ const usableNow = calculation<UsableInputs, number>({
 	},
 	compute: ({ lots, projection, windowDays }) => {
 		const here = lots.filter((lot) => lot.from <= 0 && lot.last >= 0);
-		const names = new Set(here.map((lot) => lot.name));
-		const wasted = projection.waste
-			.filter((waste) => waste.day > 0 && waste.day <= windowDays && names.has(waste.lot))
-			.reduce((sum, waste) => sum + waste.quantity, 0);
-		return Math.max(0, here.reduce((sum, lot) => sum + lot.quantity, 0) - wasted);
+		return usedInTime(here, projection, windowDays);
 	},
 });
 
-const arriving = calculation<{ lots: readonly ProjectedLot[] }, number>({
+/** Quantity of some lots less what of it goes out of date unused before the next order comes in. */
+function usedInTime(
+	lots: readonly ProjectedLot[],
+	{ waste }: Projection,
+	windowDays: number,
+): number {
+	const names = new Set(lots.map((lot) => lot.name));
+	const wasted = waste
+		.filter(({ lot, day }) => day > 0 && day <= windowDays && names.has(lot))
+		.reduce((sum, { quantity }) => sum + quantity, 0);
+	return Math.max(0, lots.reduce((sum, lot) => sum + lot.quantity, 0) - wasted);
+}
+
+const arriving = calculation<UsableInputs, number>({
 	key: "on_order",
 	label: "On order",
 	unit: "in the item's measure",
-	formula: "Lots that have not arrived on the first day.",
+	formula:
+		"Lots that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then.",
 	source: sources.periodicReview,
-	inputs: { lots: { label: "Lots", unit: "in the item's measure" } },
-	compute: ({ lots }) =>
-		lots.reduce((sum, lot) => sum + (lot.from > 0 && lot.last >= lot.from ? lot.quantity : 0), 0),
+	inputs: {
+		lots: { label: "Lots", unit: "in the item's measure" },
+		projection: { label: "Stock day by day", unit: "in the item's measure" },
+		windowDays: { label: "Lead and review days", unit: "days", min: 0 },
+	},
+	compute: ({ lots, projection, windowDays }) => {
+		const coming = lots.filter(
+			(lot) => lot.from > 0 && lot.from < windowDays && lot.last >= lot.from,
+		);
+		return usedInTime(coming, projection, windowDays);
+	},
 });
 
 const perDay = calculation<{ use: number; days: number }, number>({
@@ -125,7 +143,7 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 	const projection = derive(project_, { lots, demand: demand.daily });
 	const target = derive(targetStock, { use: demand.use.setAside, wastagePct: cell("wastage_pct") });
 	const usable = derive(usableNow, { lots, projection, windowDays });
-	const onOrder = derive(arriving, { lots });
+	const onOrder = derive(arriving, { lots, projection, windowDays });
 	const usePerDay = derive(perDay, { use: demand.use.expected, days: windowDays });
 	return {
 		row,

@@ -56,7 +56,7 @@ function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
 function late({ orderBy, firstDay, packs }: Inputs): string[] {
 	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
 	const days = (dayNumber(firstDay) as number) - (dayNumber(orderBy) as number);
-	return [`Late by ${days} days: order today.`];
+	return [`Late by ${days} ${days === 1 ? "day" : "days"}: order today.`];
 }
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {

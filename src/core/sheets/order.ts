@@ -31,7 +31,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
-			help: "Lots that have not arrived yet.",
+			help: "Lots that arrive before the next order comes in, and are used before they go out of date.",
 		}),
 		use_expected: computed({
 			label: "Use, expected",

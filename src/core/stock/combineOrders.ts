@@ -8,6 +8,7 @@ import {
 	typedFigure,
 } from "../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../computedTable.ts";
+import { valueIn } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import { countTimes, total } from "../quantities.ts";
 import type { GoodRow, ReadTable } from "../read/readTable.ts";
@@ -77,12 +78,17 @@ export function needOf({ target_stock, usable, on_order }: OrderRow): number {
 	return Math.max(0, (target_stock ?? 0) - (usable ?? 0) - (on_order ?? 0));
 }
 
+/** A row whose plan had no answer has blanks, and is not the same as needing nothing. */
+function hasNeed({ target_stock, usable, on_order }: OrderRow): boolean {
+	return target_stock !== null && usable !== null && on_order !== null;
+}
+
 function rowOf(parts: readonly Part[]): ComputedRow {
 	const { item, measure } = (parts[0] as Part).row.value;
 	const need = added(parts, "target_stock", needOf);
 	const packSize = packSizeOf(parts);
 	const ordered = derive(packsOfNeed, { need, packSize });
-	const price = parts.flatMap(({ row }) => priceOf(row.value))[0];
+	const price = priceOfPack(parts, valueIn(packSize));
 	const short = parts.filter(({ row }) => needOf(row.value) > 0);
 	return {
 		item: nameFigure("Item", item),
@@ -134,7 +140,15 @@ function added(
 /** The pack's size: as stated, else what the packs ordered come to. */
 function sizeOf({ pack_size, order_packs, order_quantity }: OrderRow): number[] {
 	if (pack_size) return [pack_size];
-	return order_packs && order_quantity ? [order_quantity / order_packs] : [];
+	// Files hold six decimals; more would tell 0.3 ÷ 3 from 0.1.
+	return order_packs && order_quantity ? [Number((order_quantity / order_packs).toFixed(6))] : [];
+}
+
+/** The price of a pack of the size used; a smaller pack's price says nothing about it. */
+function priceOfPack(parts: readonly Part[], size: number | undefined): number | undefined {
+	return parts
+		.filter(({ row }) => sizeOf(row.value).every((each) => each === size))
+		.flatMap(({ row }) => priceOf(row.value))[0];
 }
 
 function priceOf({ pack_price, cost: paid, order_packs }: OrderRow): number[] {
@@ -178,6 +192,9 @@ function remarkOf(parts: readonly Part[]): string {
 		sizes.size > 1
 			? [`The units name packs of ${[...sizes].join(", ")}; the largest is used.`]
 			: [];
+	const unknown = parts.filter(({ row }) => !hasNeed(row.value)).map(nameOf);
+	if (unknown.length > 0)
+		said.push(`No stock or target given, so not counted: ${unknown.join(", ")}.`);
 	const urgent = parts.filter(({ row }) => row.value.emergency === "yes").map(nameOf);
 	if (urgent.length > 0) said.push(`Runs out before an order can arrive: ${urgent.join(", ")}.`);
 	return said.join(" ");

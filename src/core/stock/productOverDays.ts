@@ -40,11 +40,7 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 	rounding: "A possible amount of use, never less than asked for.",
 	inputs: { ...inputs, confidence: confidenceInput },
 	compute: ({ preparations, quantities, confidence }) => {
-		const most = preparations.reduce(
-			(sum, { first, chance }, day) => sum + (first + chance.length) * (quantities[day] as number),
-			0,
-		);
-		const step = stepOf(quantities, most);
+		const step = stepOf(quantities, mostUsed(preparations, quantities));
 		const byQuantity = new Map<number, Counts[]>();
 		preparations.forEach((counts, day) => {
 			const steps = Math.round(upTo(quantities[day] as number, step) / step);
@@ -54,3 +50,18 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 		return setAside(sumOf(used), confidence) * step;
 	},
 });
+
+/** An amount that use over the days hardly ever reaches: its mean and eight times its spread. */
+function mostUsed(preparations: readonly Counts[], quantities: readonly number[]): number {
+	let use = 0;
+	let variance = 0;
+	preparations.forEach((counts, day) => {
+		const each = quantities[day] as number;
+		const m = mean(counts);
+		use += m * each;
+		counts.chance.forEach((p, i) => {
+			variance += p * ((counts.first + i - m) * each) ** 2;
+		});
+	});
+	return use + 8 * (Math.sqrt(variance) + Math.max(0, ...quantities));
+}

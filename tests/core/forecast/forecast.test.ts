@@ -106,6 +106,14 @@ describe("days ahead", () => {
 		expectWithin(dayAhead(made, "2027-02-01").size, 36, 1e-12, "size");
 	});
 
+	test("far ahead the level is known least as a geometric count, so that what is set aside does not fall", () => {
+		for (const days of [60, 200, 1000])
+			expect(dayAhead(made, addDays(made.lastDay, days)).size).toBe(1);
+		const few = { ...made, a: 0.5 };
+		for (const days of [1, 2, 60])
+			expectWithin(dayAhead(few, addDays(made.lastDay, days)).size, 0.45, 1e-12, "size");
+	});
+
 	test("without discounting every day is known alike", () => {
 		const steady = { ...made, discount: 1 };
 		expect(dayAhead(steady, "2027-12-31").size).toBe(40);

@@ -18,6 +18,8 @@ const usual = repeated([5, 4, 6, 3, 7, 5, 5], 12);
 describe("what is said about a register", () => {
 	test.each<[string, string, string[]]>([
 		["nothing of an ordinary one", lately(...usual), []],
+		["a register that ended two weeks ago", recordsOf("2026-11-23", usual), ["register-ended"]],
+		["a day less", recordsOf("2026-11-24", usual), []],
 		["nothing of an empty one", "date,births,kits_used", []],
 		["too short", lately(4, 5, 6), ["short-register"]],
 		["no births", lately(...repeated([0], 60)), ["no-births-recorded"]],

@@ -143,6 +143,37 @@ describe("what is set aside with a forecast", () => {
 	});
 });
 
+describe("far from the register, less is known and no less is set aside", () => {
+	const moving = repeated([2, 2, 2, 2, 2, 12, 11, 10, 9, 8], 20);
+	test.each([0, 13, 60, 300, 3000])("a register that ended %d days before the plan", (gap) => {
+		const found = made({}, "", recordsOf(addDays(start, -moving.length - gap), moving));
+		const [near, far] = [
+			totalOf(found, "births"),
+			columnOf(found, "day-plan.csv", "births_set_aside"),
+		];
+		const mean = numberIn(near, "expected") as number;
+		expect(found.made).toBe(true);
+		expect(numberIn(near, "set_aside")).toBeGreaterThanOrEqual(setAside(poisson(mean), 0.95));
+		for (const births of far)
+			expect(births).toBeGreaterThanOrEqual(setAside(poisson(mean / 7), 0.9));
+		expect(problemCodes(found).includes("register-ended")).toBe(gap >= 14);
+	});
+
+	test("a plan of a year is made, and sets aside at least what Poisson would", () => {
+		const found = made({ plan_days: 366 }, "", recordsOf(addDays(start, -moving.length), moving));
+		const total = totalOf(found, "births");
+		const mean = numberIn(total, "expected") as number;
+		expect(found.made).toBe(true);
+		expect(numberIn(total, "set_aside")).toBeGreaterThan(setAside(poisson(mean), 0.95));
+	});
+
+	test("a unit that was closed for a year", () => {
+		const closed = [...repeated([5, 4], 10), ...repeated([0], 365)];
+		const found = made({}, "", recordsOf(addDays(start, -closed.length), closed));
+		expect(found.made).toBe(true);
+	});
+});
+
 describe("a register that is not in order", () => {
 	test.each<[string, string, string[]]>([
 		["a day listed twice", `${records}\n2027-02-10,4,`, ["doubled-row", "doubled-row"]],

@@ -36,6 +36,16 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 		});
 	});
 
+	test.each<[string, Store, number[]]>([
+		["arrives on the last day that counts", { lots: ["S1 90 - - 2027-03-14 -"] }, [90, 0]],
+		["arrives after the next order would", { lots: ["S1 90 - - 2027-03-15 -"] }, [0, 3]],
+		["arrives in three months", { lots: ["S1 90 - - 2027-06-01 -"] }, [0, 3]],
+		["arrives, and most goes out of date", { lots: ["S1 90 - - 2027-03-03 2027-03-04"] }, [4, 3]],
+		["arrives out of date", { lots: ["S1 90 - - 2027-03-03 2027-03-02"] }, [0, 3]],
+	])("on order, %s", (_what, store, expected) => {
+		expect(orderOf(planOfStore(store), "on_order", "order_packs")).toEqual(expected);
+	});
+
 	test("quantity and cost follow from the packs; months from the mean use", () => {
 		const row = orderOf(
 			planOfStore({ lots: ["S1 15.2 - - - -"] }),
@@ -124,7 +134,7 @@ describe("remarks", () => {
 		[
 			"late though nothing runs out yet",
 			{ lots: ["S1 40 - - - -"], wastagePct: 50 },
-			/^Late by 1 days: order today\.$/,
+			/^Late by 1 day: order today\.$/,
 		],
 		[
 			"late, but enough is on its way",

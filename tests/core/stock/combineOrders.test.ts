@@ -129,6 +129,14 @@ describe("what stays apart, and what is said", () => {
 		expect(cell(two({ packSize: 50 }, { packSize: 50 })[0], "remark")).toBe("");
 	});
 
+	test("a unit whose plan had no answer is named, and not taken as needing nothing", () => {
+		const [row] = two({ target: "", usable: "", packSize: 50 }, { target: 80, packSize: 50 });
+		expect([cell(row, "order_packs"), cell(row, "remark")]).toEqual([
+			2,
+			"No stock or target given, so not counted: A.",
+		]);
+	});
+
 	test("units that run out before an order can arrive are named", () => {
 		const [row] = two(
 			{ target: 9, packSize: 5, emergency: "yes" },
@@ -157,6 +165,18 @@ describe("cost", () => {
 		["packs × price", { packSize: 50, price: 2 }, { packSize: 50, price: 2 }, 8],
 		["the only price there is", { packSize: 50 }, { packSize: 50, price: 3 }, 12],
 		["a free pack costs nothing", { packSize: 50, price: 0 }, { packSize: 50 }, 0],
+		[
+			"the price of the pack that is used",
+			{ packSize: 50, price: 2 },
+			{ packSize: 100, price: 3.5 },
+			7,
+		],
+		[
+			"a smaller pack's price is no price of the larger",
+			{ packSize: 50, price: 2 },
+			{ packSize: 100 },
+			"",
+		],
 		["no price, no cost", { packSize: 50 }, { packSize: 50 }, ""],
 	])("%s", (_what, a, b, cost) => {
 		expect(cell(two({ target: 80, ...a }, { target: 120, ...b })[0], "cost")).toBe(cost);
@@ -174,6 +194,14 @@ describe("files without the added columns", () => {
 		expect(["need", "order_packs", "cost", "split", "remark"].map((key) => cell(row, key))).toEqual(
 			[150, 3, 6, "a.csv: 30; b.csv: 120", ""],
 		);
+	});
+
+	test("tenths that come out as tenths are one size", () => {
+		const [row] = combined(
+			old("a.csv", { target: 0.3, packs: 3, quantity: 0.3 }),
+			old("b.csv", { target: 0.1, packs: 1, quantity: 0.1 }),
+		);
+		expect(["order_packs", "remark"].map((key) => cell(row, key))).toEqual([4, ""]);
 	});
 
 	test("beside a file that has them", () => {
