@@ -7,6 +7,8 @@ import type { Page } from "playwright-core";
 /** What came out of the printer: the text of each page, and the size of the paper in points. */
 export interface Printed {
 	readonly pages: readonly string[];
+	/** All pages' text. */
+	readonly text: string;
 	readonly width: number;
 	readonly height: number;
 }
@@ -42,6 +44,7 @@ function readPdf(pdf: Buffer): Printed {
 			pdf.toString("latin1"),
 		) as RegExpExecArray;
 		return {
+			text,
 			pages: text.split("\f").slice(0, -1),
 			width: Math.round(Number(width)),
 			height: Math.round(Number(height)),

@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "./chromium.ts";
 import { enterInStore } from "./enterInStore.ts";
-import { printedPages } from "./printedPages.ts";
+import { printed } from "./paper.ts";
 import { type Site, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
@@ -94,9 +94,9 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		const saved = readFileSync(await (await download).path(), "utf8");
 		expect(saved).toContain("Unit 50: 30");
 		expect(saved.split("\r\n")[1]).toMatch(/^Gauze swab,piece,3500,0,4000,5000,1500,15,1500,36,/);
-		const printed = await printedPages(workbook, "Print with each unit's share");
-		expect(printed.text).toContain("50 units together: 20 packs of 2 items");
-		expect(printed.text).toContain("Unit 50: 30");
+		const paper = await printed(workbook.page, "Print with each unit's share");
+		expect(paper.text).toContain("50 units together: 20 packs of 2 items");
+		expect(paper.text).toContain("Unit 50: 30");
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});

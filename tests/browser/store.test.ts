@@ -2,7 +2,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "./chromium.ts";
 import { enterInStore } from "./enterInStore.ts";
-import { printedPages } from "./printedPages.ts";
+import { printed } from "./paper.ts";
 import { type Site, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
@@ -147,8 +147,8 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		"order form, count sheet and storekeeper's page print on %s",
 		async (format) => {
 			const workbook = await open("order.csv");
-			const order = await printedPages(workbook, "Print the order form", format);
-			expect(order.pages).toBe(1);
+			const order = await printed(workbook.page, "Print the order form", format);
+			expect(order.pages).toHaveLength(1);
 			for (const words of [
 				"Willow Ford",
 				"ORDER NOW",
@@ -159,18 +159,18 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 				expect(order.text).toContain(words);
 			await workbook.close();
 			const counting = await open("stock.csv");
-			const blind = await printedPages(counting, "Print a count sheet", format);
+			const blind = await printed(counting.page, "Print a count sheet", format);
 			expect(blind.text).toContain("G-301");
 			expect(blind.text).not.toContain("Books say");
 			await counting.close();
 			const again = await open("lots.csv");
-			const withBooks = await printedPages(again, "Print one with what the books say", format);
+			const withBooks = await printed(again.page, "Print one with what the books say", format);
 			expect(withBooks.text).toMatch(/G-301\s+31 Jan 2030\s+140/);
-			expect(withBooks.pages).toBeLessThanOrEqual(2);
+			expect(withBooks.pages.length).toBeLessThanOrEqual(2);
 			await again.close();
 			const keeper = await open("storekeeper");
-			const page = await printedPages(keeper, "Print this page", format);
-			expect(page.pages).toBe(1);
+			const page = await printed(keeper.page, "Print this page", format);
+			expect(page.pages).toHaveLength(1);
 			const places = ["URGENT", "LATE", "ORDER", "USE FIRST", "EXPECT"].map((word) =>
 				page.text.indexOf(word),
 			);

@@ -200,5 +200,5 @@ export class SheetView implements View {
 
 function nothingWords(state: State): string {
 	const first = state.plan.problems.find((problem) => problem.weight === "error");
-	return first ? `Nothing to show yet. It waits for: ${first.message}` : "Nothing to show yet.";
+	return first ? `Nothing to show yet. It waits for: ${first.message}` : "No rows here.";
 }
