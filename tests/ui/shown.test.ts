@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
+import { typedFigure } from "../../src/core/calculation.ts";
+import { poisson } from "../../src/core/counts/poisson.ts";
 import { shownChoice } from "../../src/ui/shown/shownChoice.ts";
 import { shownDay, shownDayAndYear } from "../../src/ui/shown/shownDay.ts";
+import { shownFigure } from "../../src/ui/shown/shownFigure.ts";
 import { shownNumber, shownPlain, shownUp } from "../../src/ui/shown/shownNumber.ts";
 
 test("thousands stand apart by a thin space", () => {
@@ -30,4 +33,16 @@ test("days are named, other text stays", () => {
 test("only words of the list lose their underscore", () => {
 	expect(shownChoice("in_service", ["in_service"])).toBe("in service");
 	expect(shownChoice("my_own", ["in_service"])).toBe("my_own");
+});
+
+test.each([
+	[
+		"a few likely numbers, each with its chance",
+		poisson(0.9),
+		"0: 41 %, 1: 37 %, 2: 16 %, 3: 5 %, 4: 1 %",
+	],
+	["many: from where to where", poisson(40), "mostly 27 to 54"],
+])("how likely each number is, %s", (_what, counts, words) => {
+	const figure = typedFigure("Rounds", "rounds", counts, { file: "", line: null, column: "" });
+	expect(shownFigure(figure)).toBe(words);
 });

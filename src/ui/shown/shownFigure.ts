@@ -1,5 +1,6 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Column } from "../../core/column.ts";
+import type { Counts } from "../../core/counts/counts.ts";
 import { shownNumber, shownPlain, shownUp } from "./shownNumber.ts";
 
 /** Stands where there is no answer; the reason is beside it. */
@@ -7,6 +8,7 @@ export const DASH = "–";
 
 const LONGEST_LIST = 4;
 const DIGITS_IN_LISTS = 3;
+const MOST_CHANCES = 6;
 
 /** The value of a figure of any kind in words, or a dash. */
 export function shownFigure(figure: Figure<unknown>): string {
@@ -27,9 +29,27 @@ function shownValue(value: unknown): string {
 	if (value === null || value === undefined || value === "") return "";
 	if (typeof value === "number") return shownPlain(value);
 	if (Array.isArray(value)) return shownList(value);
-	if (value instanceof Float64Array) return shownList([...value]);
+	if (isCounts(value)) return shownChances(value);
 	if (typeof value === "object") return shownParts(value);
 	return String(value);
+}
+
+function isCounts(value: unknown): value is Counts {
+	return typeof value === "object" && value !== null && "chance" in value && "first" in value;
+}
+
+const LEAST_CHANCE = 0.005;
+
+/** How likely each number is, the likely ones only: "0: 41 %, 1: 43 %, 2: 14 %". */
+function shownChances({ first, chance }: Counts): string {
+	const likely = [...chance]
+		.map((p, i) => ({ count: first + i, p }))
+		.filter(({ p }) => p >= LEAST_CHANCE);
+	if (likely.length > MOST_CHANCES) {
+		const from = likely[0]?.count;
+		return `mostly ${from} to ${likely.at(-1)?.count}`;
+	}
+	return likely.map(({ count, p }) => `${count}: ${Math.round(100 * p)} %`).join(", ");
 }
 
 function shownList(values: readonly unknown[]): string {
