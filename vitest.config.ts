@@ -1,6 +1,6 @@
 import { defineConfig } from "vitest/config";
 
-/** The browser tests come last and one file at a time: a browser at work leaves no core to spare. */
+/** The browser tests run by themselves and one file at a time: a browser at work leaves no core to spare. */
 export default defineConfig({
 	test: {
 		projects: [

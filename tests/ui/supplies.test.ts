@@ -140,6 +140,19 @@ test("the storekeeper sees what is past use, what is on its way and what should 
 	});
 });
 
+test("pieces that a check found missing are on the storekeeper's list until a check passes", () => {
+	const head =
+		"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note";
+	const piecesAfter = (...checks: string[]) =>
+		storekeeperLists(new Store(unit({ "checks.csv": [head, ...checks].join("\n") })).state).find(
+			({ word }) => word === "PIECES",
+		)?.lines;
+	expect(piecesAfter("2027-02-28,A,3,yes,,,,,,")).toMatchObject([
+		{ item: "bag set, kit A", amount: "2 pieces missing" },
+	]);
+	expect(piecesAfter("2027-02-28,A,3,yes,,,,,,", "2027-02-28 10:00,A,5,yes,,,,,,")).toEqual([]);
+});
+
 test("months show the last week of each, weeks no more than thirteen", () => {
 	const weeks = Array.from({ length: 20 }, (_, i) => ({
 		date: `2027-0${1 + Math.floor(i / 4)}-0${1 + (i % 4)}`,

@@ -8,6 +8,7 @@ import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { cautionList } from "../views/cautions.ts";
 import { unitSetting } from "../views/unitSettings.ts";
+import { missingPieces } from "./missingPieces.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
 import { orderTable } from "./orderTable.ts";
 import { orderHeadline } from "./orderWords.ts";
@@ -30,6 +31,7 @@ function orderPage(state: State): HTMLElement {
 		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? "Nothing to order yet"}.`),
 		orderTable(lines, currency, true),
 		el("p", { class: "paper-total" }, ...total(lines, currency)),
+		piecesToFind(state),
 		nothingNeeded(lines),
 		cautionList(storing),
 		signatures("Ordered by, date", "Approved by, date", "Received and checked by, date"),
@@ -52,6 +54,13 @@ function total(lines: readonly OrderLine[], currency: string): Child[] {
 		without.length > 0 && `, without the price of ${without.join(", ")}`,
 		".",
 	];
+}
+
+function piecesToFind(state: State): HTMLElement | undefined {
+	const missing = missingPieces(state);
+	if (missing.length === 0) return undefined;
+	const each = missing.map(({ item, amount }) => `${item}: ${amount}`);
+	return el("p", {}, el("strong", {}, "Find or order: "), `${each.join("; ")}.`);
 }
 
 function nothingNeeded(lines: readonly OrderLine[]): HTMLElement | undefined {

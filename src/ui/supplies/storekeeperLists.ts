@@ -6,6 +6,7 @@ import { counted } from "../shown/counted.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
 import { unitSetting } from "../views/unitSettings.ts";
+import { missingPieces } from "./missingPieces.ts";
 import { type OrderLine, orderLines, type Urgency } from "./orderLines.ts";
 import { storeBooks } from "./storeBooks.ts";
 
@@ -52,6 +53,11 @@ export function storekeeperLists(state: State): ToDoList[] {
 			lines: of("now").map((line) =>
 				toOrder(line, line.orderBy === "" ? "today" : `by ${shownDay(line.orderBy)}`),
 			),
+		},
+		{
+			word: "PIECES",
+			title: "Pieces missing from kits: find or order them",
+			lines: missingPieces(state),
 		},
 		{
 			word: "USE FIRST",

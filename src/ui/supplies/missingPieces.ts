@@ -1,0 +1,21 @@
+import type { State } from "../book/store.ts";
+import { counted } from "../shown/counted.ts";
+import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
+import type { ToDo } from "./storekeeperLists.ts";
+
+/** Kits whose latest check counted too few pieces: what is missing is to be found or ordered. */
+export function missingPieces(state: State): ToDo[] {
+	return rowsOf(state, "kit-register.csv").flatMap((row) => {
+		const missing = numberIn(row, "missing") ?? 0;
+		if (missing === 0) return [];
+		const checked = wordIn(row, "last_checked");
+		return [
+			{
+				item: `${wordIn(row, "kind")}, kit ${wordIn(row, "kit")}`,
+				amount: `${counted(missing, "piece")} missing`,
+				by: "today",
+				more: `Counted at the check of ${checked}. The kit does not count until a later check passes.`,
+			},
+		];
+	});
+}
