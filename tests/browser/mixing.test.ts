@@ -1,6 +1,5 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { acidBesideChlorine } from "./acidBesideChlorine.ts";
 import { startBrowser } from "./chromium.ts";
 import { dropDemo } from "./droppedDemo.ts";
 import { type Printed, printed as print } from "./paper.ts";
@@ -227,63 +226,5 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 			expect(printed.pages.join()).not.toContain("Go to the setting");
 			await workbook.close();
 		});
-	});
-});
-
-describe("acid and chlorine", { timeout: 120_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
-	const ACID = "<p>Pour 1 L of vinegar into 1 L of water.</p>";
-	const CHLORINE = "<p>Put 800 mL of bleach into 4 L of water.</p>";
-	test.each([
-		["acid, then chlorine", ACID + CHLORINE, 1],
-		["chlorine, then acid, with other words between", `${CHLORINE}<p>Wash.</p>${ACID}`, 1],
-		["both in one", "<p>Mix the bleach and the vinegar.</p>", 1],
-		["a caution between", `${ACID}<p>Never with chlorine.</p>${CHLORINE}`, 0],
-		["only chlorine", CHLORINE + CHLORINE, 0],
-	])("the walk itself: %s", async (_what, html, faults) => {
-		const page = await browser.newPage();
-		await page.setContent(html);
-		expect(await acidBesideChlorine(page, "body")).toHaveLength(faults);
-		await page.close();
-	});
-
-	// A descaling in every round, so that whatever speaks of vinegar does speak of it. The
-	// guide describes columns and settings and says nothing to do, so it is not walked.
-	test("no page and no print-out has the one beside the other without the caution between", async () => {
-		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true });
-		const { page } = workbook;
-		await page.evaluate(() => {
-			window.print = () => {};
-		});
-		await dropDemo(workbook, { settings: { descale_every_rounds: "1" } });
-		let printOuts = 0;
-		for (const sheet of await workbook.sheets()) {
-			await workbook.goTo(sheet);
-			expect(await acidBesideChlorine(page, "#sheet"), sheet).toEqual([]);
-			for (const button of await page
-				.getByRole("button", { name: /^Print/, disabled: false })
-				.all()) {
-				await button.click();
-				const where = `${sheet}: ${await button.textContent()}`;
-				expect(await acidBesideChlorine(page, "#paper"), where).toEqual([]);
-				printOuts += await page.locator("#paper > *").count();
-				await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
-			}
-		}
-		expect(printOuts).toBeGreaterThan(5);
-		for (const name of ["methods.html", "sources.html"]) {
-			await page.goto(site.address + name);
-			expect(await acidBesideChlorine(page, "body"), name).toEqual([]);
-		}
-		await workbook.close();
 	});
 });

@@ -68,7 +68,7 @@ describe("the scorecard", () => {
 	test("the same count every day is inside every interval, and hardly a surprise", () => {
 		const card = score(register(...repeated([6], 60)));
 		expect([card?.coverage90, card?.coverage50]).toEqual([1, 1]);
-		expect(card?.lastWeek).toBeCloseTo(logPoisson(6, 6), 9);
+		expectWithin(card?.lastWeek, logPoisson(6, 6), 1e-9, "log score");
 	});
 
 	test("days far outside are told apart from those inside", () => {

@@ -1,0 +1,97 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Changed, closeClean, openChanged } from "./changedDemo.ts";
+import { startBrowser } from "./chromium.ts";
+import { printed } from "./paper.ts";
+import { type Site, siteOnStick } from "./site.ts";
+
+const A4_POINTS = { width: 596, height: 843 };
+const LETTER_POINTS = { width: 612, height: 792 };
+const size = ({ width, height }: { width: number; height: number }) => ({ width, height });
+
+describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => {
+	let browser: Browser;
+	let site: Site;
+	beforeAll(async () => {
+		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
+	}, 60_000);
+	afterAll(async () => {
+		await browser?.close();
+		site?.close();
+	});
+	const open = (sheet: string, changes?: Changed) => openChanged(browser, site, sheet, changes);
+
+	test("the history of a kit lists every check, the latest first, also those that do not count", async () => {
+		const workbook = await open("kit-history", {
+			"checks.csv": (text) =>
+				`${text}2027-02-28 09:00,K3,,yes,,,,,,begun\n2027-05-01 09:00,K3,12,yes,yes,yes,yes,yes,yes,later\nsoon,K3,12,yes,,,,,,when\n`,
+		});
+		const { page } = workbook;
+		await page.getByLabel("Kit", { exact: true }).selectOption("K3");
+		const results = await page.locator(".history tbody tr td:nth-child(2)").allTextContents();
+		expect(results.map((text) => text.replace(/^\S+ /, ""))).toEqual([
+			"not used",
+			"not finished",
+			"ready",
+			"ready",
+			"repair",
+			"cannot be read",
+		]);
+		const history = await printed(page, "Print this history");
+		expect(history.pages).toHaveLength(1);
+		expect(history.pages[0]).toContain("Kit K3: ready until Sun 7 Mar 2027");
+		const blank = await printed(page, "Print check sheets for all kits");
+		expect(blank.pages).toHaveLength(4);
+		expect(blank.pages[2]).toContain("Readiness checks of kit K3");
+		expect(blank.pages[2]).toContain("Valve leaf (2)");
+		expect(blank.pages[2]).toContain("Pieces counted, of 12");
+		expect(blank.pages[2]?.match(/yes \/ no/g)?.length).toBe(42);
+		await closeClean(workbook);
+	});
+
+	test("labels: as many as are asked for, on paper as on the screen", async () => {
+		const workbook = await open("labels");
+		const { page } = workbook;
+		const count = () => page.locator(".label-preview .paper-label").count();
+		expect(await count()).toBe(8);
+		const [solutions, sets, perKit] = await page.getByRole("spinbutton").all();
+		await solutions?.fill("3");
+		await sets?.fill("2");
+		await perKit?.fill("1");
+		expect(await count()).toBe(3 + 2 * 3 + 4);
+		expect(await page.locator(".label-count").textContent()).toBe(
+			"13 labels on 3 sheets: 3 for solution, 6 for rinse buckets, 4 for kits.",
+		);
+		await page.getByLabel("Made at").fill("2027-03-01T21:15");
+		await page.getByLabel("Done on").fill("2027-02-26");
+		for (const [format, points] of [
+			["A4", A4_POINTS],
+			["Letter", LETTER_POINTS],
+		] as const) {
+			const paper = await printed(page, "Print these labels", format);
+			expect(size(paper)).toEqual(points);
+			expect(paper.pages).toHaveLength(3);
+			const text = paper.pages.join("\n");
+			expect(text.match(/Chlorine solution 0.5 %/g)).toHaveLength(3);
+			expect(text.match(/2027-03-02 21:15/g)).toHaveLength(3);
+			expect(text.match(/NEVER with vinegar/g)).toHaveLength(3);
+			expect(text.match(/lot B-0211/g)).toHaveLength(3);
+			expect(text.match(/Rinse bucket [123] of 3/g)).toHaveLength(6);
+			expect(text.match(/Fri 5 Mar 2027/g)).toHaveLength(4);
+		}
+		for (const field of [solutions, sets, perKit]) await field?.fill("0");
+		await page.getByRole("button", { name: "Print these labels" }).click();
+		await page.locator("#told", { hasText: "Choose at least one label" }).waitFor();
+		await closeClean(workbook);
+	});
+
+	test("labels leave room to write what is not known", async () => {
+		const workbook = await open("labels", {
+			"lots.csv": (text) => text.replace(/^Liquid bleach.*\r?\n/gm, ""),
+		});
+		const label = workbook.page.locator(".label-solution").first();
+		expect(await label.textContent()).toContain("lot ________");
+		await expect(label.locator(".line-to-write").count()).resolves.toBe(4);
+		await closeClean(workbook);
+	});
+});
