@@ -4,9 +4,8 @@ import type { DailyCounts } from "../../src/core/forecast/dailyCounts.ts";
 import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
 import { forecast } from "../../src/core/forecast/forecast.ts";
 import { scorecard } from "../../src/core/forecast/scorecard.ts";
-import { factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
+import { factorsFrom, factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
 import type { IsoDate } from "../../src/core/values/date.ts";
-import { weekday } from "../../src/core/values/date.ts";
 import { answerOf } from "../core/answerOf.ts";
 
 /** One-day forecasts of a unit's whole register, scored as the page scores them. */
@@ -31,8 +30,7 @@ export function wholeRegister(
 	const made = answerOf(forecast, { register, factors });
 	const card = scorecard(register, made);
 	if (!card) throw new Error("no day could be scored");
-	const first = weekday(firstDay);
-	const turned = factors.map((_, i) => factors[(first + i) % factors.length] as number);
+	const turned = factorsFrom(firstDay, factors);
 	let days = 0;
 	let placed = 0;
 	discountedFilter(counts, turned, made.discount, (_, count, size, mean) => {

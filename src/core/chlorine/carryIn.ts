@@ -1,5 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { sources } from "../sources.ts";
+import { ML_PER_LITRE } from "./measureOut.ts";
 
 interface Inputs {
 	readonly strengthMadePct: number;
@@ -7,8 +8,6 @@ interface Inputs {
 	readonly kits: number;
 	readonly mlPerKit: number;
 }
-
-const ML_PER_LITRE = 1000;
 
 /** Strength of the soak after wet kits have carried water into it. */
 export const strengthAfterCarryIn = calculation<Inputs, number>({

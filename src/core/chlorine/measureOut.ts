@@ -21,7 +21,7 @@ interface Inputs {
 	readonly stepGrams: number;
 }
 
-const ML_PER_LITRE = 1000;
+export const ML_PER_LITRE = 1000;
 
 /**
  * Product and water for one preparation, made UP TO its litres, never added to them.

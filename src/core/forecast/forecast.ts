@@ -1,12 +1,12 @@
 import { calculation, refuse } from "../calculation.ts";
 import { sources } from "../sources.ts";
-import { dayNumber, type IsoDate, isoDate, weekday } from "../values/date.ts";
+import { DAYS_PER_WEEK, dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
 import { bestDiscount, discountedFilter } from "./discountedFilter.ts";
+import { factorsFrom } from "./weekdayFactors.ts";
 
 /** Fewer recorded days than this do not make a forecast. */
 export const FEWEST_DAYS = 14;
-const DAYS_PER_WEEK = 7;
 
 /** What the register says of the days to come. */
 export interface Forecast {
@@ -57,8 +57,7 @@ export const forecast = calculation<Inputs, Forecast>({
 					"No recorded day has a birth, so nothing can be learned; births a day from the settings are used.",
 				place: { file: "records.csv", line: null, column: "births" },
 			});
-		const first = weekday(register.firstDay);
-		const turned = factors.map((_, i) => factors[(first + i) % DAYS_PER_WEEK] as number);
+		const turned = factorsFrom(register.firstDay, factors);
 		const discount = bestDiscount(register.counts, turned);
 		const { a, b, logLikelihood } = discountedFilter(register.counts, turned, discount);
 		const lastDay = isoDate((dayNumber(register.firstDay) as number) + register.counts.length - 1);

@@ -1,9 +1,10 @@
 import { setAside } from "../counts/counts.ts";
 import { logChance, negativeBinomial } from "../counts/negativeBinomial.ts";
-import { weekday } from "../values/date.ts";
+import { DAYS_PER_WEEK } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
 import { discountedFilter } from "./discountedFilter.ts";
 import type { Forecast } from "./forecast.ts";
+import { factorsFrom } from "./weekdayFactors.ts";
 
 /** How well past days were forecast the day before. */
 export interface Scorecard {
@@ -20,7 +21,6 @@ export interface Scorecard {
 	readonly lastWeek: number;
 }
 
-const DAYS_PER_WEEK = 7;
 /** A baseline that says 0 would call a birth impossible; half a birth is the least it says. */
 const LEAST_MEAN = 0.5;
 /** A size at which the negative binomial is Poisson. */
@@ -31,8 +31,7 @@ export function scorecard(
 	{ firstDay, counts }: DailyCounts,
 	{ factors, discount }: Forecast,
 ): Scorecard | undefined {
-	const first = weekday(firstDay);
-	const turned = factors.map((_, i) => factors[(first + i) % DAYS_PER_WEEK] as number);
+	const turned = factorsFrom(firstDay, factors);
 	let days = 0;
 	let inside90 = 0;
 	let inside50 = 0;

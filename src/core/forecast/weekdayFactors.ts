@@ -1,9 +1,8 @@
 import { calculation } from "../calculation.ts";
 import { sources } from "../sources.ts";
-import { weekday } from "../values/date.ts";
+import { DAYS_PER_WEEK, type IsoDate, weekday } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
 
-const DAYS_PER_WEEK = 7;
 /** Weeks of even days that count beside those recorded, so that a few weeks do not make a pattern (estimate). */
 const EVEN_WEEKS = 8;
 
@@ -45,4 +44,10 @@ export function factorsOf({ firstDay, counts }: DailyCounts): readonly number[] 
 	});
 	const mean = drawn.reduce((sum, factor) => sum + factor, 0) / DAYS_PER_WEEK;
 	return drawn.map((factor) => factor / mean);
+}
+
+/** The factors in the order of a register's days, its first day's first. */
+export function factorsFrom(firstDay: IsoDate, factors: readonly number[]): readonly number[] {
+	const first = weekday(firstDay);
+	return factors.map((_, day) => factors[(first + day) % DAYS_PER_WEEK] as number);
 }

@@ -1,5 +1,6 @@
 import { chanceAtLeast, expectedBeyond } from "../counts/poisson.ts";
 import type { DayClock } from "../rounds/dayClock.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
 
 /** When kits come back: at the end of rounds, or a fixed time after each use. */
 export type Reprocessing =
@@ -16,8 +17,6 @@ export type Reprocessing =
 			readonly turnaround: number;
 			readonly usesPerDay: readonly number[];
 	  };
-
-const MINUTES_PER_DAY = 1440;
 
 /**
  * Uses that find no kit ready, of 1,000.

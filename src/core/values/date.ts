@@ -4,6 +4,7 @@ import { textSchema, type ValueKind } from "./valueKind.ts";
 export type IsoDate = string;
 
 const ISO = /^(\d{4})-(\d{2})-(\d{2})$/;
+export const DAYS_PER_WEEK = 7;
 const MILLISECONDS_PER_DAY = 86_400_000;
 
 /**

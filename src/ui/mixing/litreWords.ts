@@ -1,6 +1,5 @@
+import { ML_PER_LITRE } from "../../core/chlorine/measureOut.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
-
-const ML_PER_LITRE = 1000;
 
 /** Litres as they are measured: "4.68 L", below a litre "850 mL". */
 export function litreWords(litres: number): string {

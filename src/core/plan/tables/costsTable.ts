@@ -3,12 +3,10 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { problemsOf, valueIn } from "../../outcome.ts";
 import { costsSheet } from "../../sheets/costs.ts";
 import { commonPractice } from "../../sources.ts";
-import type { IsoDate } from "../../values/date.ts";
+import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
 import { type CostFigures, costsOf, ruleChanges } from "../costFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { signed } from "./stockTable.ts";
-
-const DAYS_PER_WEEK = 7;
 
 const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 	key: "cost_per_week",

@@ -3,11 +3,9 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { stockAheadSheet } from "../../sheets/stockAhead.ts";
 import { sources } from "../../sources.ts";
 import type { Projection } from "../../stock/projection.ts";
-import { addDays, type IsoDate } from "../../values/date.ts";
+import { addDays, DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
 import type { Horizon } from "../horizon.ts";
 import type { ItemStock } from "../itemStock.ts";
-
-const DAYS_PER_WEEK = 7;
 
 const stockOn = calculation<{ projection: Projection; day: number }, number>({
 	key: "stock_on",
