@@ -1,5 +1,6 @@
 import { answer, noAnswer, type Outcome } from "./outcome.ts";
 import { nowhere, type Place, type Problem, problem } from "./problem.ts";
+import { say } from "./say.ts";
 import { definition, type Source } from "./sources.ts";
 
 /** What a calculation takes: a name, a unit and the limits inside which it holds. */
@@ -133,12 +134,12 @@ function outsideLimits(definition: Calculation, input: Input, value: unknown) {
 	if (typeof value !== "number") return undefined;
 	const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, label } = input;
 	if (value >= min && value <= max) return undefined;
-	const allowed = `a number from ${min} to ${max}`;
+	const allowed = say`a number from ${min} to ${max}`;
 	return {
 		code: "outside-limits",
 		received: String(value),
 		allowed,
-		message: `${label} is ${value}; ${definition.label} needs ${allowed}.`,
+		message: say`${label} is ${value}; ${definition.label} needs ${allowed}.`,
 	};
 }
 
@@ -183,7 +184,7 @@ export function gather<T>(
 		key: "list",
 		label,
 		unit,
-		formula: "Each of them in turn.",
+		formula: say`Each of them in turn.`,
 		source: definition,
 		inputs,
 		compute: (values) => Object.keys(inputs).map((key) => values[key] as T),

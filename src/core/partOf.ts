@@ -1,4 +1,5 @@
 import { type Calculation, calculation } from "./calculation.ts";
+import { say } from "./say.ts";
 import type { Source } from "./sources.ts";
 
 /** One part of a result that has several, as a calculation of its own, so that its cell can be asked "why?". */
@@ -12,7 +13,7 @@ export function partOf<Whole extends object, K extends keyof Whole & string>(
 		key,
 		label,
 		unit,
-		formula: `Part of: ${whole.label.toLowerCase()}.`,
+		formula: say`Part of: ${whole.label.toLowerCase()}.`,
 		source: whole.source,
 		inputs: { whole: { label: whole.label, unit: "" } },
 		compute: ({ whole: all }) => all[key],

@@ -1,4 +1,5 @@
 import { type Calculation, calculation } from "./calculation.ts";
+import { say } from "./say.ts";
 import { definition, type Source } from "./sources.ts";
 
 interface Product {
@@ -36,9 +37,9 @@ export function total(key: string, label: string, unit: string): Calculation<Add
 		key,
 		label,
 		unit,
-		formula: "All of them added up.",
+		formula: say`All of them added up.`,
 		source: definition,
-		inputs: { parts: { label: "Parts", unit } },
+		inputs: { parts: { label: say`Parts`, unit } },
 		compute: ({ parts }) => parts.reduce((sum, part) => sum + part, 0),
 	});
 }

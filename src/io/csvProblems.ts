@@ -1,4 +1,5 @@
 import { type Problem, problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 import { lineOf, type TextTable } from "../core/workbook.ts";
 
 /** Longest text of a single cell, in characters: some thirty printed pages. */
@@ -21,10 +22,10 @@ export function quoteProblem(
 		{
 			code: unclosed ? "unclosed-quote" : "loose-quote",
 			received: beginning(cells.at(-1) ?? ""),
-			allowed: 'text in quotes "…", with every quote mark inside it written twice',
+			allowed: say`text in quotes "…", with every quote mark inside it written twice`,
 			message: unclosed
-				? `${file} line ${line}: a quote mark opens and is never closed, so all that follows became one cell. Close it, or take it away.`
-				: `${file} line ${line}: a cell begins with a quote mark and goes on after the closing one. Write quote marks inside it twice.`,
+				? say`${file} line ${line}: a quote mark opens and is never closed, so all that follows became one cell. Close it, or take it away.`
+				: say`${file} line ${line}: a cell begins with a quote mark and goes on after the closing one. Write quote marks inside it twice.`,
 		},
 	);
 }
@@ -43,14 +44,14 @@ export function longCells(file: string, table: TextTable): Problem[] {
 
 function longCell(file: string, line: number, key: string, cell: string): Problem {
 	const column = beginning(key);
-	const allowed = `at most ${count(LONGEST_CELL)} characters in a cell`;
+	const allowed = say`at most ${count(LONGEST_CELL)} characters in a cell`;
 	return problem(
 		{ file, line, column },
 		{
 			code: "long-cell",
 			received: beginning(cell),
 			allowed,
-			message: `${file} line ${line}, ${column || "a cell without a column"}: the text is ${count(cell.length)} characters long; allowed is ${allowed}. It is kept.`,
+			message: say`${file} line ${line}, ${column || say`a cell without a column`}: the text is ${count(cell.length)} characters long; allowed is ${allowed}. It is kept.`,
 		},
 	);
 }
@@ -61,14 +62,14 @@ export function tooManyRows(file: string): Problem {
 		{ file, line: MOST_ROWS + 2, column: "" },
 		{
 			code: "too-many-rows",
-			received: `more than ${count(MOST_ROWS)} rows`,
-			allowed: `at most ${count(MOST_ROWS)} rows`,
-			message: `${file} has more than ${count(MOST_ROWS)} rows; nothing was read from it.`,
+			received: say`more than ${count(MOST_ROWS)} rows`,
+			allowed: say`at most ${count(MOST_ROWS)} rows`,
+			message: say`${file} has more than ${count(MOST_ROWS)} rows; nothing was read from it.`,
 		},
 	);
 }
 
 /** The start of someone's text, for a message. */
 function beginning(text: string): string {
-	return text.length > 60 ? `${text.slice(0, 60)}… (${count(text.length)} characters)` : text;
+	return text.length > 60 ? say`${text.slice(0, 60)}… (${count(text.length)} characters)` : text;
 }

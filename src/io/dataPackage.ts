@@ -1,4 +1,5 @@
 import type { Column } from "../core/column.ts";
+import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { type DescribedTable, typedTables } from "./describedTables.ts";
 
@@ -13,7 +14,7 @@ export function dataPackage(of: Workbook | readonly DescribedTable[]): string {
 	const descriptor = {
 		profile: "tabular-data-package",
 		name: "basinbook-workbook",
-		title: "Planning workbook for newborn resuscitation kits",
+		title: say`Planning workbook for newborn resuscitation kits`,
 		resources: tables.map(resource),
 	};
 	return `${JSON.stringify(descriptor, null, "\t")}\n`;
@@ -49,7 +50,7 @@ function resource({ path, sheet, header }: DescribedTable) {
 
 /** A column that the format does not know is described as text. */
 function field(name: string, column: Column<unknown> | undefined) {
-	if (!column) return { name, type: "string", description: "Not part of the format." };
+	if (!column) return { name, type: "string", description: say`Not part of the format.` };
 	const { constraints, ...kind } = column.value.tableSchema;
 	return {
 		name,
@@ -62,7 +63,7 @@ function field(name: string, column: Column<unknown> | undefined) {
 
 function describe({ help, unit, fallback, value }: Column<unknown>): string {
 	const standard = fallback === undefined ? "" : value.write(fallback);
-	return [help, unit && `Unit: ${unit}.`, standard && `Blank means ${standard}.`]
+	return [help, unit && say`Unit: ${unit}.`, standard && say`Blank means ${standard}.`]
 		.filter((part) => part !== "")
 		.join(" ");
 }

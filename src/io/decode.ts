@@ -1,4 +1,5 @@
 import { type Problem, problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 
 type Decoded =
 	| { readonly ok: true; readonly text: string }
@@ -27,9 +28,9 @@ function notUtf8(file: string, bytes: Uint8Array): Problem {
 		{ file, line, column: "" },
 		{
 			code: "not-utf-8",
-			received: twoByte ? "UTF-16 text" : `${good.slice(-20)}\ufffd`,
-			allowed: "text in the encoding UTF-8",
-			message: `${file} line ${line}: ${twoByte ? "the file is in the encoding UTF-16" : "there is a letter that is not UTF-8"}. Save the file again as CSV in the encoding UTF-8; nothing was read from it.`,
+			received: twoByte ? say`UTF-16 text` : `${good.slice(-20)}\ufffd`,
+			allowed: say`text in the encoding UTF-8`,
+			message: say`${file} line ${line}: ${twoByte ? say`the file is in the encoding UTF-16` : say`there is a letter that is not UTF-8`}. Save the file again as CSV in the encoding UTF-8; nothing was read from it.`,
 		},
 	);
 }

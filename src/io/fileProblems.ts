@@ -1,4 +1,5 @@
 import { advice, type Problem, problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 const whole = (file: string) => ({ file, line: null, column: "" });
@@ -7,8 +8,8 @@ export function unknownFile(file: string): Problem {
 	return advice(whole(file), {
 		code: "unknown-file",
 		received: file,
-		allowed: "the files of a workbook",
-		message: `${file} is not part of a workbook; it was not read.`,
+		allowed: say`the files of a workbook`,
+		message: say`${file} is not part of a workbook; it was not read.`,
 	});
 }
 
@@ -17,26 +18,26 @@ export function resultFiles(files: readonly string[]): Problem {
 	return advice(whole(""), {
 		code: "result-file",
 		received: list,
-		allowed: "the files that people fill in",
-		message: `Results of an earlier plan (${list}) were not read: the plan is worked out anew.`,
+		allowed: say`the files that people fill in`,
+		message: say`Results of an earlier plan (${list}) were not read: the plan is worked out anew.`,
 	});
 }
 
 export function doubledFiles(file: string, times: number): Problem {
 	return problem(whole(file), {
 		code: "doubled-file",
-		received: `${file}, ${times} times`,
-		allowed: "each file once",
-		message: `${file} was given ${times} times, and nobody can tell which one counts; none of them was read.`,
+		received: say`${file}, ${times} times`,
+		allowed: say`each file once`,
+		message: say`${file} was given ${times} times, and nobody can tell which one counts; none of them was read.`,
 	});
 }
 
 export function tooLargeFile(file: string, bytes: number): Problem {
 	return problem(whole(file), {
 		code: "too-large",
-		received: `${bytes} bytes`,
-		allowed: `at most ${MOST_BYTES} bytes`,
-		message: `${file} has ${Math.ceil(bytes / 1024 / 1024)} MB; a file may have at most ${MOST_BYTES / 1024 / 1024} MB. It was not read.`,
+		received: say`${bytes} bytes`,
+		allowed: say`at most ${MOST_BYTES} bytes`,
+		message: say`${file} has ${Math.ceil(bytes / 1024 / 1024)} MB; a file may have at most ${MOST_BYTES / 1024 / 1024} MB. It was not read.`,
 	});
 }
 
@@ -45,7 +46,7 @@ export function notAWorkbook(names: readonly string[]): Problem {
 	return problem(whole(""), {
 		code: "no-workbook",
 		received,
-		allowed: "the CSV files of a workbook, or a zip of them",
-		message: `${received === "" ? "There is no file" : `None of these files (${received}) is`} of a workbook, so there is nothing to plan from.`,
+		allowed: say`the CSV files of a workbook, or a zip of them`,
+		message: say`${received === "" ? say`There is no file` : say`None of these files (${received}) is`} of a workbook, so there is nothing to plan from.`,
 	});
 }

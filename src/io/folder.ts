@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { type Problem, problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 import { tooLargeFile } from "./fileProblems.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
 import type { NamedBytes } from "./unzip.ts";
@@ -68,10 +69,10 @@ function unreadable(file: string, error: unknown): Problem {
 		{
 			code: "unreadable",
 			received: reason,
-			allowed: "a folder of CSV files, or a zip of them, that can be read",
+			allowed: say`a folder of CSV files, or a zip of them, that can be read`,
 			message: absent
-				? `There is no file or folder ${file}.`
-				: `${file} cannot be read (${reason}).`,
+				? say`There is no file or folder ${file}.`
+				: say`${file} cannot be read (${reason}).`,
 		},
 	);
 }

@@ -1,4 +1,5 @@
 import { advice, type Problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 
 /** Longest description read, in characters. */
 const LONGEST_DESCRIPTION = 1_000_000;
@@ -20,24 +21,24 @@ export function checkDataPackage(file: string, text: string): Problem[] {
 			{
 				code: "strange-description",
 				received: wrong,
-				allowed: "a Data Package description (JSON with a list of resources)",
-				message: `${file}: ${wrong}. It is not used; the CSV files are read as they are, and saving writes a new description.`,
+				allowed: say`a Data Package description (JSON with a list of resources)`,
+				message: say`${file}: ${wrong}. It is not used; the CSV files are read as they are, and saving writes a new description.`,
 			},
 		),
 	];
 }
 
 function complaint(text: string): string | undefined {
-	if (text.length > LONGEST_DESCRIPTION) return `it has ${text.length} characters`;
-	if (nesting(text) > DEEPEST_NESTING) return "it is nested too deeply";
+	if (text.length > LONGEST_DESCRIPTION) return say`it has ${text.length} characters`;
+	if (nesting(text) > DEEPEST_NESTING) return say`it is nested too deeply`;
 	let descriptor: unknown;
 	try {
 		descriptor = JSON.parse(text);
 	} catch {
-		return "it is not valid JSON";
+		return say`it is not valid JSON`;
 	}
 	const resources = (descriptor as { resources?: unknown } | null)?.resources;
-	return Array.isArray(resources) ? undefined : "it has no list of resources";
+	return Array.isArray(resources) ? undefined : say`it has no list of resources`;
 }
 
 /** Deepest level of brackets outside quoted text, told before anything is parsed. */

@@ -1,5 +1,6 @@
 import { advice, type Problem } from "../core/problem.ts";
 import { readTable } from "../core/read/readTable.ts";
+import { say } from "../core/say.ts";
 import { orderSheet } from "../core/sheets/order.ts";
 import type { UnitOrder } from "../core/stock/combineOrders.ts";
 import { readCsv } from "./csv.ts";
@@ -54,8 +55,8 @@ export function sameOrderTwice(file: string, earlier: string): Problem {
 		{
 			code: "same-order-twice",
 			received: file,
-			allowed: "each unit's order once",
-			message: `${file} says the same as ${earlier}, letter by letter; it is counted once.`,
+			allowed: say`each unit's order once`,
+			message: say`${file} says the same as ${earlier}, letter by letter; it is counted once.`,
 		},
 	);
 }

@@ -1,4 +1,5 @@
 import { type Problem, problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 import { unpackEntry } from "./unpackEntry.ts";
 import { type ZipEntry, zipDirectory } from "./zipDirectory.ts";
 import {
@@ -38,7 +39,8 @@ export function unzip(file: string, bytes: Uint8Array): Unzipped {
 	});
 	if (bytes.length > MOST_BYTES) return refused(tooLarge(file, bytes.length));
 	const entries = directoryOf(bytes);
-	if (entries === undefined) return refused(damaged(file, "its list of contents cannot be read"));
+	if (entries === undefined)
+		return refused(damaged(file, say`its list of contents cannot be read`));
 	if (entries === "not a zip") return refused(notZip(file));
 	const wanted = entries.filter(({ name }) => !name.endsWith("/"));
 	const reason = refusal(file, entries, wanted);
@@ -46,7 +48,7 @@ export function unzip(file: string, bytes: Uint8Array): Unzipped {
 	const files: NamedBytes[] = [];
 	for (const entry of wanted) {
 		const contents = unpackEntry(entry);
-		if (!contents) return refused(damaged(file, `${entry.name} in it cannot be unpacked`));
+		if (!contents) return refused(damaged(file, say`${entry.name} in it cannot be unpacked`));
 		files.push({ name: entry.name, bytes: contents });
 	}
 	return { files, problems: [] };

@@ -1,4 +1,5 @@
 import type { Problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 
 /** Most entries a workbook's zip may hold. */
 export const MOST_ENTRIES = 200;
@@ -11,48 +12,48 @@ export type Words = Pick<Problem, "code" | "received" | "allowed" | "message">;
 export const notZip = (file: string): Words => ({
 	code: "not-a-zip",
 	received: file,
-	allowed: "a zip of the workbook's CSV files",
-	message: `${file} is not a zip file; nothing was read from it.`,
+	allowed: say`a zip of the workbook's CSV files`,
+	message: say`${file} is not a zip file; nothing was read from it.`,
 });
 
 export const damaged = (file: string, what: string): Words => ({
 	code: "damaged-zip",
 	received: what,
-	allowed: "a whole zip file",
-	message: `${file} is damaged: ${what}. Nothing was read from it; copy it again from where it came from.`,
+	allowed: say`a whole zip file`,
+	message: say`${file} is damaged: ${what}. Nothing was read from it; copy it again from where it came from.`,
 });
 
 export const tooMany = (file: string, entries: number): Words => ({
 	code: "too-many-entries",
 	received: String(entries),
-	allowed: `at most ${MOST_ENTRIES} files in a zip`,
-	message: `${file} holds ${entries} files, more than the ${MOST_ENTRIES} a workbook may have; nothing was read from it.`,
+	allowed: say`at most ${MOST_ENTRIES} files in a zip`,
+	message: say`${file} holds ${entries} files, more than the ${MOST_ENTRIES} a workbook may have; nothing was read from it.`,
 });
 
 export const tooLarge = (file: string, size: number): Words => ({
 	code: "too-large",
-	received: `${size} bytes`,
-	allowed: `at most ${MOST_BYTES} bytes`,
-	message: `${file} is or unpacks to ${Math.ceil(size / 1024 / 1024)} MB; a workbook has at most ${MOST_BYTES / 1024 / 1024} MB. Nothing was read from it.`,
+	received: say`${size} bytes`,
+	allowed: say`at most ${MOST_BYTES} bytes`,
+	message: say`${file} is or unpacks to ${Math.ceil(size / 1024 / 1024)} MB; a workbook has at most ${MOST_BYTES / 1024 / 1024} MB. Nothing was read from it.`,
 });
 
 export const badPath = (file: string, name: string): Words => ({
 	code: "bad-path",
 	received: name,
-	allowed: "plain names, or names in a folder, with / between",
-	message: `${file} holds an entry "${name}" whose path leads elsewhere or cannot be trusted; nothing was read from it.`,
+	allowed: say`plain names, or names in a folder, with / between`,
+	message: say`${file} holds an entry "${name}" whose path leads elsewhere or cannot be trusted; nothing was read from it.`,
 });
 
 export const locked = (file: string, name: string): Words => ({
 	code: "locked-zip",
 	received: name,
-	allowed: "a zip without a password, packed in the ordinary way",
-	message: `${file} has a password, or packs ${name} in a way that cannot be read; nothing was read from it.`,
+	allowed: say`a zip without a password, packed in the ordinary way`,
+	message: say`${file} has a password, or packs ${name} in a way that cannot be read; nothing was read from it.`,
 });
 
 export const doubledName = (file: string, name: string): Words => ({
 	code: "doubled-file",
 	received: name,
-	allowed: "each file once",
-	message: `${file} holds ${name} twice, and nobody can tell which one counts; nothing was read from it.`,
+	allowed: say`each file once`,
+	message: say`${file} holds ${name} twice, and nobody can tell which one counts; nothing was read from it.`,
 });

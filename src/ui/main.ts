@@ -1,4 +1,5 @@
 import type { Place } from "../core/problem.ts";
+import { say } from "../core/say.ts";
 import { demoWorkbook } from "./book/demo.ts";
 import { keepDraft } from "./book/draft.ts";
 import { hashOf, routedSheet } from "./book/route.ts";
@@ -55,9 +56,9 @@ function paintShell(): void {
 			el(
 				"p",
 				{ class: "reason" },
-				`Program error: ${state.programError}. Your text is safe; undo, or save the workbook to a file.`,
+				say`Program error: ${state.programError}. Your text is safe; undo, or save the workbook to a file.`,
 			),
-		state.reading.length > 0 && problemList(state.reading, goTo, "Found while opening"),
+		state.reading.length > 0 && problemList(state.reading, goTo, say`Found while opening`),
 	);
 }
 

@@ -9,6 +9,7 @@ import {
 import { type DayAhead, dayAhead, type Forecast } from "../forecast/forecast.ts";
 import { partOf } from "../partOf.ts";
 import type { ReadTable } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { type BirthsRow, birthsSheet } from "../sheets/births.ts";
 import { sources } from "../sources.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -24,20 +25,19 @@ export interface BirthsOfDay {
 
 const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
 	key: "births_ahead",
-	label: "Births expected, forecast",
-	unit: "births",
-	formula:
-		"Level of the register × factor of the weekday. The level stays; it is known less the further ahead.",
+	label: say`Births expected, forecast`,
+	unit: say`births`,
+	formula: say`Level of the register × factor of the weekday. The level stays; it is known less the further ahead.`,
 	source: sources.discounted,
 	inputs: {
-		forecast: { label: "Forecast from the register", unit: "births/day" },
-		date: { label: "Date", unit: "" },
+		forecast: { label: say`Forecast from the register`, unit: say`births/day` },
+		date: { label: say`Date`, unit: "" },
 	},
 	compute: ({ forecast, date }) => dayAhead(forecast, date),
 });
 
-const meanAhead = partOf<DayAhead, "mean">(ahead, "mean", "Births expected, forecast", "births");
-const sizeAhead = partOf<DayAhead, "size">(ahead, "size", "How sure the forecast is", "size");
+const meanAhead = partOf<DayAhead, "mean">(ahead, "mean", say`Births expected, forecast`, "births");
+const sizeAhead = partOf<DayAhead, "size">(ahead, "size", say`How sure the forecast is`, "size");
 
 /**
  * Mean births on a day: the unit's own figure for it, else the forecast from the
@@ -64,6 +64,6 @@ export function birthsOfDay(
 		return { mean: own, size: undefined };
 	}
 	if (!forecast) return { mean: birthsPerDay, size: undefined };
-	const whole = derive(ahead, { forecast, date: nameFigure("Date", date) });
+	const whole = derive(ahead, { forecast, date: nameFigure(say`Date`, date) });
 	return { mean: derive(meanAhead, { whole }), size: derive(sizeAhead, { whole }) };
 }

@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { commonPractice, definition } from "../sources.ts";
 import { yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
@@ -10,48 +11,48 @@ export const MOST_BIRTHS_PER_DAY = 500;
 
 export const planSettings = {
 	unit_name: typed({
-		label: "Name of the unit",
+		label: say`Name of the unit`,
 		unit: "",
 		value: name(),
-		fallback: "Unnamed unit",
-		help: "Printed on every sheet and label.",
+		fallback: say`Unnamed unit`,
+		help: say`Printed on every sheet and label.`,
 	}),
 	plan_start: typed({
-		label: "First day of the plan",
+		label: say`First day of the plan`,
 		unit: "",
 		value: date(),
-		help: "The plan runs from this day on.",
+		help: say`The plan runs from this day on.`,
 	}),
 	plan_days: typed({
-		label: "Days in the plan",
-		unit: "days",
+		label: say`Days in the plan`,
+		unit: say`days`,
 		value: number({ min: 1, max: 366, whole: true }),
 		fallback: 7,
-		help: "Seven for a week.",
+		help: say`Seven for a week.`,
 	}),
 	plan_confidence: typed({
-		label: "How sure the plan should be",
-		unit: "share",
+		label: say`How sure the plan should be`,
+		unit: say`share`,
 		value: number({ min: 0.5, max: 0.9999 }),
 		fallback: 0.95,
 		decimals: 2,
-		help: "0.95: what is set aside is enough in at least 95 of 100 such days or weeks.",
+		help: say`0.95: what is set aside is enough in at least 95 of 100 such days or weeks.`,
 		source: definition,
 	}),
 	births_from_register: typed({
-		label: "Forecast births from the register",
+		label: say`Forecast births from the register`,
 		unit: "",
 		value: yesNo(),
 		fallback: "yes",
-		help: "yes: days without a figure of their own take the forecast; no: they take births a day.",
+		help: say`yes: days without a figure of their own take the forecast; no: they take births a day.`,
 		added: true,
 	}),
 	births_per_day: typed({
-		label: "Births a day",
-		unit: "births/day",
+		label: say`Births a day`,
+		unit: say`births/day`,
 		value: number({ min: 0, max: MOST_BIRTHS_PER_DAY }),
 		decimals: 1,
-		help: "Mean births a day, used for every day without a figure of its own.",
+		help: say`Mean births a day, used for every day without a figure of its own.`,
 		source: commonPractice,
 	}),
 };

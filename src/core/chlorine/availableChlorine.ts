@@ -1,4 +1,5 @@
 import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import type { StrengthMeasure } from "../sheets/chlorine.ts";
 import { sources } from "../sources.ts";
 
@@ -29,16 +30,15 @@ const MOST_GRAMS_PER_LITRE = 1000;
 /** Strength on a label → available chlorine: g/L of a liquid, g per g of powder, g per tablet. */
 export const availableChlorine = calculation<Label, Strength>({
 	key: "available_chlorine",
-	label: "Available chlorine in the product",
-	unit: "g/L, g/g or g/tablet",
-	formula:
-		"% w/v × 10; mg/L ÷ 1,000; % w/w × 10 × density; sodium hypochlorite % × 0.9525 first; chlorometric degrees × 3.17; powder % w/w ÷ 100; tablets as labelled.",
+	label: say`Available chlorine in the product`,
+	unit: say`g/L, g/g or g/tablet`,
+	formula: say`% w/v × 10; mg/L ÷ 1,000; % w/w × 10 × density; sodium hypochlorite % × 0.9525 first; chlorometric degrees × 3.17; powder % w/w ÷ 100; tablets as labelled.`,
 	source: sources.chlorometric,
 	inputs: {
-		form: { label: "Form", unit: "" },
-		strength: { label: "Strength on the label", unit: "in its measure", min: 0 },
-		measure: { label: "Strength is in", unit: "" },
-		density: { label: "Density", unit: "kg/L" },
+		form: { label: say`Form`, unit: "" },
+		strength: { label: say`Strength on the label`, unit: say`in its measure`, min: 0 },
+		measure: { label: say`Strength is in`, unit: "" },
+		density: { label: say`Density`, unit: "kg/L" },
 	},
 	example: {
 		inputs: { form: "liquid", strength: 12, measure: "chlorometric_degree", density: null },
@@ -53,7 +53,7 @@ export const availableChlorine = calculation<Label, Strength>({
 
 function tabletStrength({ strength, measure }: Label): Strength | Refusal {
 	if (measure === "g_per_tablet") return { form: "tablet", gramsPerTablet: strength };
-	return wrongMeasure("A tablet", measure, "g_per_tablet");
+	return wrongMeasure(say`A tablet`, measure, "g_per_tablet");
 }
 
 function powderStrength({ strength, measure }: Label): Strength | Refusal {
@@ -61,20 +61,19 @@ function powderStrength({ strength, measure }: Label): Strength | Refusal {
 		pct_w_w: strength / 100,
 		pct_naocl_w_w: (strength / 100) * CHLORINE_PER_HYPOCHLORITE,
 	}[measure as string];
-	if (grams === undefined) return wrongMeasure("A powder", measure, "pct_w_w");
+	if (grams === undefined) return wrongMeasure(say`A powder`, measure, "pct_w_w");
 	return grams <= 1 ? { form: "powder", gramsPerGram: grams } : tooStrong(strength, measure);
 }
 
 function liquidStrength({ strength, measure, density }: Label): Strength | Refusal {
-	if (measure === "g_per_tablet") return wrongMeasure("A liquid", measure, "pct_w_v");
+	if (measure === "g_per_tablet") return wrongMeasure(say`A liquid`, measure, "pct_w_v");
 	const byWeight = measure === "pct_w_w" || measure === "pct_naocl_w_w";
 	if (byWeight && density === null)
 		return refuse({
 			code: "density-missing",
-			received: "no density",
-			allowed: "a density in kg/L, from the label or the maker",
-			message:
-				"The strength is by weight (w/w), so the density of the liquid is needed to know what a litre holds.",
+			received: say`no density`,
+			allowed: say`a density in kg/L, from the label or the maker`,
+			message: say`The strength is by weight (w/w), so the density of the liquid is needed to know what a litre holds.`,
 		});
 	const gramsPerLitre = perLitre(strength, measure, density ?? 1);
 	return gramsPerLitre <= MOST_GRAMS_PER_LITRE
@@ -107,7 +106,7 @@ function wrongMeasure(what: string, received: string, allowed: string): Refusal 
 		code: "wrong-measure",
 		received,
 		allowed,
-		message: `${what} cannot have its strength in ${received}; its label should give ${allowed}.`,
+		message: say`${what} cannot have its strength in ${received}; its label should give ${allowed}.`,
 	});
 }
 
@@ -115,7 +114,7 @@ function tooStrong(strength: number, measure: string): Refusal {
 	return refuse({
 		code: "too-strong",
 		received: `${strength} ${measure}`,
-		allowed: "less chlorine than the product weighs",
-		message: `${strength} ${measure} would be more chlorine than the product can hold; look at the measure on the label.`,
+		allowed: say`less chlorine than the product weighs`,
+		message: say`${strength} ${measure} would be more chlorine than the product can hold; look at the measure on the label.`,
 	});
 }

@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { ML_PER_LITRE } from "./measureOut.ts";
 
@@ -12,16 +13,16 @@ interface Inputs {
 /** Strength of the soak after wet kits have carried water into it. */
 export const strengthAfterCarryIn = calculation<Inputs, number>({
 	key: "strength_after_carry_in_pct",
-	label: "Strength after wet kits",
+	label: say`Strength after wet kits`,
 	unit: "%",
-	formula: "Strength made × bath ÷ (bath + kits × water each carries in).",
+	formula: say`Strength made × bath ÷ (bath + kits × water each carries in).`,
 	source: sources.carryIn,
-	caution: "Drain and dry the pieces before the soak.",
+	caution: say`Drain and dry the pieces before the soak.`,
 	inputs: {
-		strengthMadePct: { label: "Strength made", unit: "%", min: 0 },
-		bathLitres: { label: "Solution in the soak container", unit: "L", min: 1e-6 },
-		kits: { label: "Kits through the bath", unit: "kits", min: 0 },
-		mlPerKit: { label: "Water a wet kit carries into the soak", unit: "mL/kit", min: 0 },
+		strengthMadePct: { label: say`Strength made`, unit: "%", min: 0 },
+		bathLitres: { label: say`Solution in the soak container`, unit: "L", min: 1e-6 },
+		kits: { label: say`Kits through the bath`, unit: say`kits`, min: 0 },
+		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit`, min: 0 },
 	},
 	example: {
 		inputs: { strengthMadePct: 0.5, bathLitres: 5, kits: 1, mlPerKit: 100 },

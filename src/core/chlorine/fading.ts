@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 interface Inputs {
@@ -36,18 +37,16 @@ export function fadingRate(ionicStrength: number, celsius: number): number {
  */
 export const strengthOfLiquid = calculation<Inputs, number>({
 	key: "strength_of_liquid",
-	label: "Strength of the liquid today",
+	label: say`Strength of the liquid today`,
 	unit: "g/L",
-	formula:
-		"1 ÷ (1 ÷ first strength + factor × k × time), in mol/L; log k = 0.149 × ionic strength + log(2.083·10¹⁰ × T × e^(−101,800 ÷ RT) × e^(−56.5 ÷ R)), ionic strength = 2 × molarity + 0.05.",
+	formula: say`1 ÷ (1 ÷ first strength + factor × k × time), in mol/L; log k = 0.149 × ionic strength + log(2.083·10¹⁰ × T × e^(−101,800 ÷ RT) × e^(−56.5 ÷ R)), ionic strength = 2 × molarity + 0.05.`,
 	source: sources.fading,
-	caution:
-		"Computed, not measured. A test strip has an error of 5 to 48 %, and never overrules a discard rule.",
+	caution: say`Computed, not measured. A test strip has an error of 5 to 48 %, and never overrules a discard rule.`,
 	inputs: {
-		gramsPerLitre: { label: "Strength on the label", unit: "g/L", min: 0 },
-		storeC: { label: "Temperature of the store", unit: "°C", min: 0, max: 55 },
-		days: { label: "Days since it was made", unit: "days", min: 0 },
-		fadeFactor: { label: "Fades faster than the law by", unit: "times", min: 0 },
+		gramsPerLitre: { label: say`Strength on the label`, unit: "g/L", min: 0 },
+		storeC: { label: say`Temperature of the store`, unit: "°C", min: 0, max: 55 },
+		days: { label: say`Days since it was made`, unit: say`days`, min: 0 },
+		fadeFactor: { label: say`Fades faster than the law by`, unit: say`times`, min: 0 },
 	},
 	example: {
 		inputs: { gramsPerLitre: 50, storeC: 30, days: 180, fadeFactor: 1 },
@@ -73,14 +72,14 @@ interface PowderInputs {
 /** Strength of a powder after some days: its percentage loses points by the year, never below 0. */
 export const strengthOfPowder = calculation<PowderInputs, number>({
 	key: "strength_of_powder",
-	label: "Strength of the powder today",
+	label: say`Strength of the powder today`,
 	unit: "g/g",
-	formula: "Percentage on the label − points lost a year × years.",
+	formula: say`Percentage on the label − points lost a year × years.`,
 	source: sources.powderLoss,
 	inputs: {
-		gramsPerGram: { label: "Strength on the label", unit: "g/g", min: 0, max: 1 },
-		days: { label: "Days since it was made", unit: "days", min: 0 },
-		lossPointsPerYear: { label: "Powder loses a year", unit: "points of %", min: 0 },
+		gramsPerGram: { label: say`Strength on the label`, unit: "g/g", min: 0, max: 1 },
+		days: { label: say`Days since it was made`, unit: say`days`, min: 0 },
+		lossPointsPerYear: { label: say`Powder loses a year`, unit: say`points of %`, min: 0 },
 	},
 	example: {
 		inputs: { gramsPerGram: 0.7, days: 730.5, lossPointsPerYear: 2 },

@@ -1,4 +1,5 @@
 import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "./availableChlorine.ts";
 import { tooWeak } from "./partsOfWater.ts";
@@ -31,20 +32,18 @@ export const ML_PER_LITRE = 1000;
  */
 export const measureOut = calculation<Inputs, Preparation>({
 	key: "measure_out",
-	label: "Product for one preparation",
-	unit: "mL, g or tablets",
-	formula:
-		"Litres × strength wanted ÷ strength of the product. Made up to the full volume: the water is the litres less the liquid product.",
+	label: say`Product for one preparation`,
+	unit: say`mL, g or tablets`,
+	formula: say`Litres × strength wanted ÷ strength of the product. Made up to the full volume: the water is the litres less the liquid product.`,
 	source: sources.madeUpTo,
-	rounding: "Up to the smallest step of the measure; tablets up to whole ones.",
-	caution:
-		"Measure the water first and put the product into it. Never with vinegar, other acids or ammonia. Moving air, gloves, eye protection, apron.",
+	rounding: say`Up to the smallest step of the measure; tablets up to whole ones.`,
+	caution: say`Measure the water first and put the product into it. Never with vinegar, other acids or ammonia. Moving air, gloves, eye protection, apron.`,
 	inputs: {
-		strength: { label: "Available chlorine in the product", unit: "g/L, g/g or g/tablet" },
-		litres: { label: "Litres of a preparation", unit: "L", min: 0.001 },
-		targetPct: { label: "Strength of the soak", unit: "%", min: 1e-6 },
-		stepMl: { label: "Smallest step of the measuring jug", unit: "mL", min: 1e-6 },
-		stepGrams: { label: "Smallest step of the scale or spoon", unit: "g", min: 1e-6 },
+		strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
+		litres: { label: say`Litres of a preparation`, unit: "L", min: 0.001 },
+		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
+		stepMl: { label: say`Smallest step of the measuring jug`, unit: "mL", min: 1e-6 },
+		stepGrams: { label: say`Smallest step of the scale or spoon`, unit: "g", min: 1e-6 },
 	},
 	example: {
 		inputs: {
@@ -114,9 +113,9 @@ function liquid(
 function noChlorine(): Refusal {
 	return refuse({
 		code: "no-chlorine",
-		received: "0 g per tablet",
-		allowed: "more than 0 g",
-		message: "The tablets are said to hold no chlorine; look at the label.",
+		received: say`0 g per tablet`,
+		allowed: say`more than 0 g`,
+		message: say`The tablets are said to hold no chlorine; look at the label.`,
 	});
 }
 

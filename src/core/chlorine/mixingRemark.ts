@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import type { Strength } from "./availableChlorine.ts";
 import { strengthToStartFrom } from "./carryIn.ts";
@@ -24,32 +25,31 @@ const shown = (pct: number) => `${Number(pct.toFixed(3))} %`;
 /** What to look out for in a mix, in words; empty where there is nothing. */
 export const mixingRemark = calculation<Inputs, string>({
 	key: "mixing_remark",
-	label: "Remark",
+	label: say`Remark`,
 	unit: "",
-	formula:
-		"Said where the mix is more than 20 % over the strength wanted, falls under it after the wet kits, or comes from a liquid stronger than such liquids are.",
+	formula: say`Said where the mix is more than 20 % over the strength wanted, falls under it after the wet kits, or comes from a liquid stronger than such liquids are.`,
 	source: commonPractice,
 	inputs: {
-		strength: { label: "Available chlorine in the product", unit: "g/L, g/g or g/tablet" },
-		strengthMadePct: { label: "Strength made", unit: "%" },
-		afterCarryInPct: { label: "Strength after wet kits", unit: "%" },
-		targetPct: { label: "Strength of the soak", unit: "%" },
-		bathLitres: { label: "Solution in the soak container", unit: "L" },
-		kits: { label: "Kits through the bath", unit: "kits" },
-		mlPerKit: { label: "Water a wet kit carries into the soak", unit: "mL/kit" },
+		strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
+		strengthMadePct: { label: say`Strength made`, unit: "%" },
+		afterCarryInPct: { label: say`Strength after wet kits`, unit: "%" },
+		targetPct: { label: say`Strength of the soak`, unit: "%" },
+		bathLitres: { label: say`Solution in the soak container`, unit: "L" },
+		kits: { label: say`Kits through the bath`, unit: say`kits` },
+		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit` },
 	},
 	compute: ({ strength, strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
 		const remarks: string[] = [];
 		if (strength.form === "liquid" && strength.gramsPerLitre > STRONGEST_LIQUID_GRAMS_PER_LITRE)
-			remarks.push("Stronger than liquid chlorine is sold: look at the label again.");
+			remarks.push(say`Stronger than liquid chlorine is sold: look at the label again.`);
 		if (strengthMadePct > targetPct * FAR_OVER + ROUNDING_ERROR)
 			remarks.push(
-				`More than 20 % over ${shown(targetPct)}: use a finer measure or a larger volume.`,
+				say`More than 20 % over ${shown(targetPct)}: use a finer measure or a larger volume.`,
 			);
 		if (afterCarryInPct < targetPct - ROUNDING_ERROR) {
 			const start = strengthToStartFrom({ ...bath, strengthMadePct: targetPct });
 			remarks.push(
-				`Under ${shown(targetPct)} after ${bath.kits} wet kits: drain and dry them well, or start from ${shown(Math.ceil(start * 1000) / 1000)}.`,
+				say`Under ${shown(targetPct)} after ${bath.kits} wet kits: drain and dry them well, or start from ${shown(Math.ceil(start * 1000) / 1000)}.`,
 			);
 		}
 		return remarks.join(" ");

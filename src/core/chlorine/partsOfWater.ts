@@ -1,16 +1,17 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 /** Parts of water to one part of a liquid product: stock ÷ target − 1. */
 export const partsOfWater = calculation<{ stockPct: number; targetPct: number }, number>({
 	key: "parts_of_water",
-	label: "Parts of water to one part of product",
-	unit: "parts",
-	formula: "Strength of the product ÷ strength wanted − 1.",
+	label: say`Parts of water to one part of product`,
+	unit: say`parts`,
+	formula: say`Strength of the product ÷ strength wanted − 1.`,
 	source: sources.dilution,
 	inputs: {
-		stockPct: { label: "Strength of the product", unit: "%", min: 0 },
-		targetPct: { label: "Strength wanted", unit: "%", min: 1e-9 },
+		stockPct: { label: say`Strength of the product`, unit: "%", min: 0 },
+		targetPct: { label: say`Strength wanted`, unit: "%", min: 1e-9 },
 	},
 	example: { inputs: { stockPct: 3.5, targetPct: 0.5 }, result: 6, within: 1e-9 },
 	compute: ({ stockPct, targetPct }) =>
@@ -22,7 +23,7 @@ export function tooWeak(stockPct: number, targetPct: number) {
 	return refuse({
 		code: "too-weak",
 		received: `${Number(stockPct.toPrecision(4))} %`,
-		allowed: `at least ${targetPct} %`,
-		message: `The product holds ${Number(stockPct.toPrecision(4))} % and ${targetPct} % is wanted; it cannot be made stronger. Use another lot or product.`,
+		allowed: say`at least ${targetPct} %`,
+		message: say`The product holds ${Number(stockPct.toPrecision(4))} % and ${targetPct} % is wanted; it cannot be made stronger. Use another lot or product.`,
 	});
 }

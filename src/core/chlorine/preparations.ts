@@ -2,6 +2,7 @@ import { calculation } from "../calculation.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
 import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
 
@@ -19,15 +20,14 @@ interface Inputs {
  */
 export const preparationsOfDay = calculation<Inputs, Counts>({
 	key: "preparations",
-	label: "Preparations: how likely each number is",
-	unit: "preparations",
-	formula:
-		"Rounds that run, where the solution is made for each round; days with a round, where it is made once a day and used no longer than its life.",
+	label: say`Preparations: how likely each number is`,
+	unit: say`preparations`,
+	formula: say`Rounds that run, where the solution is made for each round; days with a round, where it is made once a day and used no longer than its life.`,
 	source: sources.solutionLife,
 	inputs: {
-		rounds: { label: "Kits in each round, expected", unit: "kits" },
-		made: { label: "Solution is made", unit: "" },
-		lifeHours: { label: "A mixed solution may be used for", unit: "h", min: 1, max: 24 },
+		rounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		made: { label: say`Solution is made`, unit: "" },
+		lifeHours: { label: say`A mixed solution may be used for`, unit: "h", min: 1, max: 24 },
 	},
 	compute: ({ rounds, made, lifeHours }) => {
 		if (rounds.kind === "after_each_use")

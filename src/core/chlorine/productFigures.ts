@@ -4,6 +4,7 @@ import { type Place, problem } from "../problem.ts";
 import { total } from "../quantities.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { type ChlorineRow, chlorineSheet } from "../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../sheets/lots.ts";
 import { usableLots } from "../stock/usableLots.ts";
@@ -27,12 +28,12 @@ export interface LotPreparation {
 	readonly preparation: Figure<Preparation>;
 }
 
-const preparationLitres = total("preparation_litres", "Litres of a preparation", "L");
+const preparationLitres = total("preparation_litres", say`Litres of a preparation`, "L");
 
 /** Litres of one preparation: the soak and what is kept for wiping. */
 export function litresOfPreparation({ settings }: ReadWorkbook): Figure {
 	const { soak_fill_litres: soak, wipe_solution_litres: wipe } = settings;
-	return derive(preparationLitres, { parts: gather("Parts", "L", { soak, wipe }) });
+	return derive(preparationLitres, { parts: gather(say`Parts`, "L", { soak, wipe }) });
 }
 
 /** Every product that could be understood. */
@@ -72,11 +73,11 @@ export function productInUse(
 	if (inUse.length === 1 && bad.length === 0) return inUse[0] as ProductFigures;
 	const notOne = problem(place, {
 		code: "product-in-use",
-		received: `${inUse.length} products in use`,
-		allowed: "exactly one product in use",
-		message: `${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
+		received: say`${inUse.length} products in use`,
+		allowed: say`exactly one product in use`,
+		message: say`${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
 	});
-	return refusedFigure("Product in use", "", place, ...(bad.length > 0 ? bad : [notOne]));
+	return refusedFigure(say`Product in use`, "", place, ...(bad.length > 0 ? bad : [notOne]));
 }
 
 /**

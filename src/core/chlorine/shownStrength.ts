@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "./availableChlorine.ts";
 
@@ -10,11 +11,11 @@ export function asLabelled(strength: Strength): number {
 
 export const shownStrength = calculation<{ strength: Strength }, number>({
 	key: "strength_shown",
-	label: "Strength",
-	unit: "% or g/tablet",
-	formula: "Grams per litre ÷ 10 for a liquid, grams per gram × 100 for powder, grams in a tablet.",
+	label: say`Strength`,
+	unit: say`% or g/tablet`,
+	formula: say`Grams per litre ÷ 10 for a liquid, grams per gram × 100 for powder, grams in a tablet.`,
 	source: sources.onePercent,
-	inputs: { strength: { label: "Available chlorine", unit: "g/L, g/g or g/tablet" } },
+	inputs: { strength: { label: say`Available chlorine`, unit: say`g/L, g/g or g/tablet` } },
 	example: {
 		inputs: { strength: { form: "liquid", gramsPerLitre: 35 } },
 		result: 3.5,

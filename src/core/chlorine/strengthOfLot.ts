@@ -9,6 +9,7 @@ import {
 } from "../calculation.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { type ChlorineRow, chlorineSheet } from "../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../sheets/lots.ts";
 import { definition, sources } from "../sources.ts";
@@ -18,12 +19,11 @@ import { strengthOfLiquid, strengthOfPowder } from "./fading.ts";
 
 const ageInDays = calculation<{ day: IsoDate; madeOn: IsoDate }, number>({
 	key: "age_days",
-	label: "Days since it was made",
-	unit: "days",
-	formula:
-		"The day less the day it was made; where that is not known, the day it was received. Never below 0.",
+	label: say`Days since it was made`,
+	unit: say`days`,
+	formula: say`The day less the day it was made; where that is not known, the day it was received. Never below 0.`,
 	source: definition,
-	inputs: { day: { label: "Day", unit: "" }, madeOn: { label: "Made on", unit: "" } },
+	inputs: { day: { label: say`Day`, unit: "" }, madeOn: { label: say`Made on`, unit: "" } },
 	example: { inputs: { day: "2027-03-01", madeOn: "2027-01-30" }, result: 30, within: 0 },
 	compute: ({ day, madeOn }) =>
 		Math.max(0, (dayNumber(day) as number) - (dayNumber(madeOn) as number)),
@@ -34,10 +34,10 @@ const gramsOf = (label: string, unit: string): Calculation<{ strength: Strength 
 		key: "label_strength",
 		label,
 		unit,
-		formula: "As on the label.",
+		formula: say`As on the label.`,
 		source: sources.onePercent,
 		inputs: {
-			strength: { label: "Available chlorine in the product", unit: "g/L, g/g or g/tablet" },
+			strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
 		},
 		compute: ({ strength }) =>
 			strength.form === "liquid"
@@ -47,18 +47,20 @@ const gramsOf = (label: string, unit: string): Calculation<{ strength: Strength 
 					: strength.gramsPerTablet,
 	});
 
-const perLitre = gramsOf("Strength on the label", "g/L");
-const perGram = gramsOf("Strength on the label", "g/g");
+const perLitre = gramsOf(say`Strength on the label`, "g/L");
+const perGram = gramsOf(say`Strength on the label`, "g/g");
 
 const faded = (form: "liquid" | "powder") =>
 	calculation<{ grams: number }, Strength>({
 		key: "strength_today",
-		label: "Available chlorine in the lot",
+		label: say`Available chlorine in the lot`,
 		unit: form === "liquid" ? "g/L" : "g/g",
 		formula:
-			form === "liquid" ? "The liquid as it has faded." : "The powder as it has lost strength.",
+			form === "liquid"
+				? say`The liquid as it has faded.`
+				: say`The powder as it has lost strength.`,
 		source: form === "liquid" ? sources.fading : sources.powderLoss,
-		inputs: { grams: { label: "Strength today", unit: form === "liquid" ? "g/L" : "g/g" } },
+		inputs: { grams: { label: say`Strength today`, unit: form === "liquid" ? "g/L" : "g/g" } },
 		compute: ({ grams }) =>
 			form === "liquid" ? { form, gramsPerLitre: grams } : { form: "powder", gramsPerGram: grams },
 	});
@@ -92,8 +94,8 @@ export function strengthOfLot(
 	const cell = (column: "fade_factor" | "loss_points_per_year") =>
 		defaultOrTyped(columns[column], row.value[column], { file, line: row.line, column });
 	const days = derive(ageInDays, {
-		day: nameFigure("Day", day),
-		madeOn: typedFigure("Made on", "", born, {
+		day: nameFigure(say`Day`, day),
+		madeOn: typedFigure(say`Made on`, "", born, {
 			file: lotsSheet.file,
 			line: lot.line,
 			column: lot.value.made_on ? "made_on" : "received_on",

@@ -1,18 +1,18 @@
 import { type Calculation, calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { commonPractice, definition, type Source } from "../sources.ts";
 import { type Counts, mean, setAside } from "./counts.ts";
 import { poisson } from "./poisson.ts";
 
 export const confidenceInput = {
-	label: "How sure the plan should be",
-	unit: "share",
+	label: say`How sure the plan should be`,
+	unit: say`share`,
 	min: 0.5,
 	max: 0.9999,
 };
 
 /** What "set aside" means, said wherever a figure of that name stands. */
-export const SET_ASIDE_IN_WORDS =
-	"The smallest number that is enough with at least the chance the plan asks for";
+export const SET_ASIDE_IN_WORDS = say`The smallest number that is enough with at least the chance the plan asks for`;
 
 /** A Poisson count of something, from its mean. */
 export function poissonCount(
@@ -22,11 +22,11 @@ export function poissonCount(
 ): Calculation<{ mean: number }, Counts> {
 	return calculation<{ mean: number }, Counts>({
 		key: "poisson",
-		label: `${label}: how likely each number is`,
+		label: say`${label}: how likely each number is`,
 		unit,
-		formula: "Poisson counts with this mean: chance of k is mean^k · e^−mean ÷ k!",
+		formula: say`Poisson counts with this mean: chance of k is mean^k · e^−mean ÷ k!`,
 		source,
-		inputs: { mean: { label: `${label}, expected`, unit, min: 0, max: 1e7 } },
+		inputs: { mean: { label: say`${label}, expected`, unit, min: 0, max: 1e7 } },
 		compute: ({ mean: meanCount }) => poisson(meanCount),
 	});
 }
@@ -39,11 +39,11 @@ export function expectedOf(
 ): Calculation<{ counts: Counts }, number> {
 	return calculation<{ counts: Counts }, number>({
 		key,
-		label: `${label}, expected`,
+		label: say`${label}, expected`,
 		unit,
-		formula: "The mean: each number times its chance, added up.",
+		formula: say`The mean: each number times its chance, added up.`,
 		source: definition,
-		inputs: { counts: { label: `${label}: how likely each number is`, unit } },
+		inputs: { counts: { label: say`${label}: how likely each number is`, unit } },
 		compute: ({ counts }) => mean(counts),
 	});
 }
@@ -56,13 +56,13 @@ export function setAsideOf(
 ): Calculation<{ counts: Counts; confidence: number }, number> {
 	return calculation<{ counts: Counts; confidence: number }, number>({
 		key,
-		label: `${label}, set aside`,
+		label: say`${label}, set aside`,
 		unit,
 		formula: `${SET_ASIDE_IN_WORDS}.`,
 		source: commonPractice,
-		rounding: "A whole number, never rounded down.",
+		rounding: say`A whole number, never rounded down.`,
 		inputs: {
-			counts: { label: `${label}: how likely each number is`, unit },
+			counts: { label: say`${label}: how likely each number is`, unit },
 			confidence: confidenceInput,
 		},
 		compute: ({ counts, confidence }) => setAside(counts, confidence),

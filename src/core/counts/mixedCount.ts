@@ -1,4 +1,5 @@
 import { type Calculation, calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import type { Counts } from "./counts.ts";
 import { negativeBinomial } from "./negativeBinomial.ts";
@@ -21,15 +22,14 @@ interface Inputs {
 export function mixedCount(label: string, unit: string): Calculation<Inputs, Counts> {
 	return calculation<Inputs, Counts>({
 		key: "mixed_count",
-		label: `${label}: how likely each number is`,
+		label: say`${label}: how likely each number is`,
 		unit,
-		formula:
-			"Days with a figure of their own: Poisson. Forecast days together: negative binomial with their mean and the forecast's size. Both added up exactly.",
+		formula: say`Days with a figure of their own: Poisson. Forecast days together: negative binomial with their mean and the forecast's size. Both added up exactly.`,
 		source: sources.discounted,
 		inputs: {
-			poissonMean: { label: `${label}, days with a figure of their own`, unit, min: 0 },
-			forecastMean: { label: `${label}, forecast days`, unit, min: 0 },
-			size: { label: "How sure the forecast is", unit: "size", min: 0 },
+			poissonMean: { label: say`${label}, days with a figure of their own`, unit, min: 0 },
+			forecastMean: { label: say`${label}, forecast days`, unit, min: 0 },
+			size: { label: say`How sure the forecast is`, unit: say`size`, min: 0 },
 		},
 		compute: ({ poissonMean, forecastMean, size }) =>
 			plus(poisson(poissonMean), negativeBinomial(size, forecastMean)),

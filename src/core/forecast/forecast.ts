@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
@@ -29,32 +30,30 @@ interface Inputs {
 /** Learns the level of births and how fast it moves from the register. */
 export const forecast = calculation<Inputs, Forecast>({
 	key: "forecast",
-	label: "Forecast from the register",
-	unit: "births/day",
-	formula:
-		"Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b. Level a ÷ b; ω from 0.8 to 1 is the one under which the register's own days were forecast best.",
+	label: say`Forecast from the register`,
+	unit: say`births/day`,
+	formula: say`Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b. Level a ÷ b; ω from 0.8 to 1 is the one under which the register's own days were forecast best.`,
 	source: sources.discounted,
 	inputs: {
-		register: { label: "Births in the register", unit: "births/day" },
-		factors: { label: "Weekday factors", unit: "times a mean day" },
+		register: { label: say`Births in the register`, unit: say`births/day` },
+		factors: { label: say`Weekday factors`, unit: say`times a mean day` },
 	},
 	compute: ({ register, factors }) => {
 		const recorded = register.counts.filter((count) => count !== null);
 		if (recorded.length < FEWEST_DAYS)
 			return refuse({
 				code: "short-register",
-				received: `${recorded.length} recorded days`,
-				allowed: `at least ${FEWEST_DAYS}`,
-				message: `The register has ${recorded.length} recorded days; a forecast needs at least ${FEWEST_DAYS}. Until then births a day from the settings are used.`,
+				received: say`${recorded.length} recorded days`,
+				allowed: say`at least ${FEWEST_DAYS}`,
+				message: say`The register has ${recorded.length} recorded days; a forecast needs at least ${FEWEST_DAYS}. Until then births a day from the settings are used.`,
 				place: { file: "records.csv", line: null, column: "births" },
 			});
 		if (recorded.every((count) => count === 0))
 			return refuse({
 				code: "no-births-recorded",
-				received: "0 births on every day",
-				allowed: "at least one day with a birth",
-				message:
-					"No recorded day has a birth, so nothing can be learned; births a day from the settings are used.",
+				received: say`0 births on every day`,
+				allowed: say`at least one day with a birth`,
+				message: say`No recorded day has a birth, so nothing can be learned; births a day from the settings are used.`,
 				place: { file: "records.csv", line: null, column: "births" },
 			});
 		const turned = factorsFrom(register.firstDay, factors);

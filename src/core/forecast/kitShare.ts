@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 interface Inputs {
@@ -11,21 +12,20 @@ interface Inputs {
 /** Kits used per 100 births as the register teaches them, starting from the figure in the settings (Beta-binomial). */
 export const kitShare = calculation<Inputs, number>({
 	key: "kits_used_per_100_births",
-	label: "Kits used per 100 births, learned",
-	unit: "kits/100 births",
-	formula:
-		"100 × (starting share × weight + kits used) ÷ (weight + births), over the days on which both are recorded.",
+	label: say`Kits used per 100 births, learned`,
+	unit: say`kits/100 births`,
+	formula: say`100 × (starting share × weight + kits used) ÷ (weight + births), over the days on which both are recorded.`,
 	source: sources.enBirth,
 	inputs: {
 		priorPer100: {
-			label: "Kits used per 100 births, to start from",
-			unit: "kits/100 births",
+			label: say`Kits used per 100 births, to start from`,
+			unit: say`kits/100 births`,
 			min: 0,
 			max: 100,
 		},
-		births: { label: "Births recorded", unit: "births", min: 0 },
-		uses: { label: "Kits used, recorded", unit: "kits", min: 0 },
-		weight: { label: "Births the starting share counts for", unit: "births", min: 0 },
+		births: { label: say`Births recorded`, unit: say`births`, min: 0 },
+		uses: { label: say`Kits used, recorded`, unit: say`kits`, min: 0 },
+		weight: { label: say`Births the starting share counts for`, unit: say`births`, min: 0 },
 	},
 	example: {
 		inputs: { priorPer100: 10, births: 300, uses: 18, weight: 100 },

@@ -3,6 +3,7 @@ import { poisson } from "../counts/poisson.ts";
 import { valueIn } from "../outcome.ts";
 import { advice, type Problem } from "../problem.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { recordsSheet } from "../sheets/records.ts";
 import { addDays, dayNumber, type IsoDate } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
@@ -38,8 +39,8 @@ function fromFirstDayOn({ tables }: ReadWorkbook, firstDay: IsoDate): Problem[] 
 		advice(at(first.line, "date"), {
 			code: "record-after-start",
 			received: first.value.date,
-			allowed: `days before ${firstDay}, the first day of the plan`,
-			message: `${late.length} recorded days lie on or after the first day of the plan; they are kept and not used.`,
+			allowed: say`days before ${firstDay}, the first day of the plan`,
+			message: say`${late.length} recorded days lie on or after the first day of the plan; they are kept and not used.`,
 		}),
 	];
 }
@@ -51,8 +52,8 @@ function moreKitsThanBirths({ tables }: ReadWorkbook): Problem[] {
 			advice(at(line, "kits_used"), {
 				code: "more-kits-than-births",
 				received: String(value.kits_used),
-				allowed: `at most ${value.births}, the births of that day`,
-				message: `On ${value.date} more kits were used than babies born (${value.kits_used} and ${value.births}); look at the register again.`,
+				allowed: say`at most ${value.births}, the births of that day`,
+				message: say`On ${value.date} more kits were used than babies born (${value.kits_used} and ${value.births}); look at the register again.`,
 			}),
 		);
 }
@@ -66,9 +67,9 @@ function ended({ firstDay, counts }: DailyCounts, planStart: IsoDate): Problem[]
 	return [
 		advice(at(null, "date"), {
 			code: "register-ended",
-			received: `${missing} days`,
-			allowed: "records up to the day before the plan",
-			message: `The register ends ${missing} days before the plan; the longer ago, the less sure the forecast. Enter the days since, or your own figures.`,
+			received: say`${missing} days`,
+			allowed: say`records up to the day before the plan`,
+			message: say`The register ends ${missing} days before the plan; the longer ago, the less sure the forecast. Enter the days since, or your own figures.`,
 		}),
 	];
 }
@@ -85,9 +86,9 @@ function longGaps({ firstDay, counts }: DailyCounts): Problem[] {
 			found.push(
 				advice(at(null, "date"), {
 					code: "long-gap",
-					received: `${missing} days`,
+					received: say`${missing} days`,
 					allowed: "",
-					message: `${missing} days before ${addDays(firstDay, day)} are not recorded; they are taken as missing, not as zero.`,
+					message: say`${missing} days before ${addDays(firstDay, day)} are not recorded; they are taken as missing, not as zero.`,
 				}),
 			);
 		missing = 0;
@@ -110,8 +111,8 @@ function oddDays({ firstDay, counts }: DailyCounts): Problem[] {
 			advice(at(null, "births"), {
 				code: "odd-day",
 				received: String(count),
-				allowed: `days like the others, around ${middle}`,
-				message: `${count} births on ${date} are far from the usual ${middle}; look at the register again. The day is used as it stands.`,
+				allowed: say`days like the others, around ${middle}`,
+				message: say`${count} births on ${date} are far from the usual ${middle}; look at the register again. The day is used as it stands.`,
 			}),
 		];
 	});
@@ -133,9 +134,9 @@ function shifted({ counts }: DailyCounts): Problem[] {
 	return [
 		advice(at(null, "births"), {
 			code: "level-shift",
-			received: `${mean(recent).toFixed(1)} a day lately`,
-			allowed: `${mean(before).toFixed(1)} a day before`,
-			message: `Births have ${change > 0 ? "risen" : "fallen"} from ${mean(before).toFixed(1)} to ${mean(recent).toFixed(1)} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`,
+			received: say`${mean(recent).toFixed(1)} a day lately`,
+			allowed: say`${mean(before).toFixed(1)} a day before`,
+			message: say`Births have ${change > 0 ? say`risen` : say`fallen`} from ${mean(before).toFixed(1)} to ${mean(recent).toFixed(1)} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`,
 		}),
 	];
 }

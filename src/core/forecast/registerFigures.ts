@@ -1,6 +1,7 @@
 import { derive, type Figure, typedFigure } from "../calculation.ts";
 import { valueIn } from "../outcome.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { recordsSheet } from "../sheets/records.ts";
 import type { IsoDate } from "../values/date.ts";
 import { type DailyCounts, dailyCounts } from "./dailyCounts.ts";
@@ -22,7 +23,7 @@ export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): Register
 	const { records } = read.tables;
 	const days = dailyCounts(records.rows, firstDay);
 	const place = { file: recordsSheet.file, line: null, column: "births" };
-	const register = days && typedFigure("Births in the register", "births/day", days, place);
+	const register = days && typedFigure(say`Births in the register`, "births/day", days, place);
 	return {
 		register,
 		forecast:
@@ -48,8 +49,11 @@ function usesRecorded({ tables }: ReadWorkbook, firstDay: IsoDate) {
 	const sum = (of: "births" | "kits_used") =>
 		both.reduce((all, { value }) => all + (value[of] ?? 0), 0);
 	return {
-		births: typedFigure("Births recorded", "births", sum("births"), { ...place, column: "births" }),
-		uses: typedFigure("Kits used, recorded", "kits", sum("kits_used"), place),
+		births: typedFigure(say`Births recorded`, "births", sum("births"), {
+			...place,
+			column: "births",
+		}),
+		uses: typedFigure(say`Kits used, recorded`, "kits", sum("kits_used"), place),
 	};
 }
 

@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, type IsoDate, weekday } from "../values/date.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
@@ -14,11 +15,11 @@ const EVEN_WEEKS = 8;
  */
 export const weekdayFactors = calculation<{ register: DailyCounts }, readonly number[]>({
 	key: "weekday_factors",
-	label: "Weekday factors",
-	unit: "times a mean day",
-	formula: `Mean of the weekday ÷ mean of all days, drawn towards 1 by n ÷ (n + ${EVEN_WEEKS}) where n weeks are recorded; then scaled to a mean of 1.`,
+	label: say`Weekday factors`,
+	unit: say`times a mean day`,
+	formula: say`Mean of the weekday ÷ mean of all days, drawn towards 1 by n ÷ (n + ${EVEN_WEEKS}) where n weeks are recorded; then scaled to a mean of 1.`,
 	source: sources.weekdays,
-	inputs: { register: { label: "Births in the register", unit: "births/day" } },
+	inputs: { register: { label: say`Births in the register`, unit: say`births/day` } },
 	compute: ({ register }) => factorsOf(register),
 });
 

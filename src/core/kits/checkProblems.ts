@@ -1,6 +1,7 @@
 import { advice, type Problem, problem } from "../problem.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { type ChecksRow, checksSheet } from "../sheets/checks.ts";
 import type { IsoDate } from "../values/date.ts";
 import { piecesByKind } from "./piecesOfKinds.ts";
@@ -27,8 +28,8 @@ function unknownKit(row: GoodRow<ChecksRow>): Problem {
 	return problem(at(row, "kit"), {
 		code: "unknown-kit",
 		received: row.value.kit,
-		allowed: "a kit of the register",
-		message: `There is no kit "${row.value.kit}" in the register; its check is kept and not used.`,
+		allowed: say`a kit of the register`,
+		message: say`There is no kit "${row.value.kit}" in the register; its check is kept and not used.`,
 	});
 }
 
@@ -36,8 +37,8 @@ function inFuture(row: GoodRow<ChecksRow>, lastDay: IsoDate): Problem {
 	return problem(at(row, "checked_at"), {
 		code: "check-in-future",
 		received: row.value.checked_at.date,
-		allowed: `a day up to ${lastDay}, the last day of the plan`,
-		message: `The check of ${row.value.kit} is dated ${row.value.checked_at.date}, after the plan ends; it is kept and not used.`,
+		allowed: say`a day up to ${lastDay}, the last day of the plan`,
+		message: say`The check of ${row.value.kit} is dated ${row.value.checked_at.date}, after the plan ends; it is kept and not used.`,
 	});
 }
 
@@ -48,8 +49,8 @@ function unfinished(row: GoodRow<ChecksRow>, listed: number): Problem[] {
 			problem(at(row, "pieces_counted"), {
 				code: "too-many-pieces",
 				received: String(counted),
-				allowed: `at most ${listed}`,
-				message: `${counted} pieces were counted for ${row.value.kit} and its kind lists ${listed}; count again or correct the list. The check is not used.`,
+				allowed: say`at most ${listed}`,
+				message: say`${counted} pieces were counted for ${row.value.kit} and its kind lists ${listed}; count again or correct the list. The check is not used.`,
 			}),
 		];
 	const missing =
@@ -60,7 +61,7 @@ function unfinished(row: GoodRow<ChecksRow>, listed: number): Problem[] {
 			code: "check-not-finished",
 			received: "",
 			allowed: checksSheet.columns[missing].value.allowed,
-			message: `The check of ${row.value.kit} is not finished (${checksSheet.columns[missing].label.toLowerCase()} is blank); the kit stands as before.`,
+			message: say`The check of ${row.value.kit} is not finished (${checksSheet.columns[missing].label.toLowerCase()} is blank); the kit stands as before.`,
 		}),
 	];
 }

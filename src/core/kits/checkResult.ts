@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import type { ChecksRow } from "../sheets/checks.ts";
 
 /** What a check says of a kit; it is computed, never typed. */
@@ -12,11 +13,11 @@ export interface Checked {
 }
 
 const tests = {
-	bag_refills: "the bag does not refill",
-	valve_moves: "the valve does not move",
-	seal_holds: "the seal does not hold",
-	relief_opens: "the pressure relief does not open",
-	suction_holds: "the suction does not hold",
+	bag_refills: say`the bag does not refill`,
+	valve_moves: say`the valve does not move`,
+	seal_holds: say`the seal does not hold`,
+	relief_opens: say`the pressure relief does not open`,
+	suction_holds: say`the suction does not hold`,
 } as const;
 
 /**
@@ -35,9 +36,9 @@ export function checkResult(check: ChecksRow, listed: number): Checked | undefin
 	if (counted === null || counted > listed || check.clean === null) return undefined;
 	const missing = listed - counted;
 	if (missing > 0)
-		return { result: "incomplete", missing, reason: `${missing} of ${listed} pieces missing` };
+		return { result: "incomplete", missing, reason: say`${missing} of ${listed} pieces missing` };
 	const failed = Object.entries(tests).find(([test]) => check[test as keyof typeof tests] === "no");
 	if (failed) return { result: "repair", missing, reason: failed[1] };
-	if (check.clean === "no") return { result: "reprocess", missing, reason: "not clean" };
+	if (check.clean === "no") return { result: "reprocess", missing, reason: say`not clean` };
 	return { result: "ready", missing, reason: "" };
 }

@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { type Reprocessing, unmetPer1000 } from "./unmetUses.ts";
 
@@ -29,20 +30,19 @@ const CURVE_BEYOND = 3;
 /** Kits needed so that one is ready: the larger of two rules. Where both ask for the same, risk is named. */
 export const kitCover = calculation<Inputs, Cover>({
 	key: "kit_cover",
-	label: "How many kits are enough",
-	unit: "kits",
-	formula:
-		"The larger of: the smallest number of kits with which no more needs than allowed, of 1,000, find none ready; and delivery beds plus spare kits.",
+	label: say`How many kits are enough`,
+	unit: say`kits`,
+	formula: say`The larger of: the smallest number of kits with which no more needs than allowed, of 1,000, find none ready; and delivery beds plus spare kits.`,
 	source: sources.palm,
 	inputs: {
-		reprocessing: { label: "When used kits come back", unit: "" },
+		reprocessing: { label: say`When used kits come back`, unit: "" },
 		unmetAllowed: {
-			label: "Most needs that may find no kit ready",
-			unit: "per 1,000 uses",
+			label: say`Most needs that may find no kit ready`,
+			unit: say`per 1,000 uses`,
 			min: 1e-6,
 		},
-		deliveryBeds: { label: "Delivery beds", unit: "beds", min: 0 },
-		spareKits: { label: "Spare kits", unit: "kits", min: 0 },
+		deliveryBeds: { label: say`Delivery beds`, unit: say`beds`, min: 0 },
+		spareKits: { label: say`Spare kits`, unit: say`kits`, min: 0 },
 	},
 	compute: ({ reprocessing, unmetAllowed, deliveryBeds, spareKits }) => {
 		const curve: number[] = [];
@@ -55,9 +55,9 @@ export const kitCover = calculation<Inputs, Cover>({
 			if (++byRisk > MOST_KITS)
 				return refuse({
 					code: "too-many-kits",
-					received: `more than ${MOST_KITS} kits`,
-					allowed: `at most ${MOST_KITS} kits`,
-					message: `More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
+					received: say`more than ${MOST_KITS} kits`,
+					allowed: say`at most ${MOST_KITS} kits`,
+					message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
 				});
 		const byBeds = deliveryBeds + spareKits;
 		const kitsNeeded = Math.max(byRisk, byBeds);
@@ -70,12 +70,12 @@ export const kitCover = calculation<Inputs, Cover>({
 /** The number of kits the unit must own. */
 export const kitsNeeded = calculation<{ cover: Cover }, number>({
 	key: "kits_needed",
-	label: "Kits needed",
-	unit: "kits",
-	formula: "The number that both the chance of finding none ready and the delivery beds ask for.",
+	label: say`Kits needed`,
+	unit: say`kits`,
+	formula: say`The number that both the chance of finding none ready and the delivery beds ask for.`,
 	source: sources.palm,
-	rounding: "A whole number of kits, never rounded down.",
-	caution: "A baby cannot wait. A kit in repair or incomplete is not a kit in service.",
-	inputs: { cover: { label: "How many kits are enough", unit: "kits" } },
+	rounding: say`A whole number of kits, never rounded down.`,
+	caution: say`A baby cannot wait. A kit in repair or incomplete is not a kit in service.`,
+	inputs: { cover: { label: say`How many kits are enough`, unit: say`kits` } },
 	compute: ({ cover }) => cover.kitsNeeded,
 });

@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 interface Inputs {
@@ -17,15 +18,14 @@ interface Inputs {
  */
 export const expiriesPerDay = calculation<Inputs, number>({
 	key: "kits_expired_expected",
-	label: "Kits gone out of date, expected",
-	unit: "kits/day",
-	formula:
-		"Kits in service ÷ days a kit stays ready ÷ (1 + x/(S+1) + x²/((S+1)(S+2)) + …), where S is the kits in service and x the uses in the days a kit stays ready; the oldest ready kit is used first.",
+	label: say`Kits gone out of date, expected`,
+	unit: say`kits/day`,
+	formula: say`Kits in service ÷ days a kit stays ready ÷ (1 + x/(S+1) + x²/((S+1)(S+2)) + …), where S is the kits in service and x the uses in the days a kit stays ready; the oldest ready kit is used first.`,
 	source: sources.perishable,
 	inputs: {
-		kitsInService: { label: "Kits in service", unit: "kits", min: 0 },
-		usesPerDay: { label: "Kit uses a day", unit: "kits/day", min: 0 },
-		readyLifeDays: { label: "Days a disinfected kit stays ready", unit: "days", min: 0.01 },
+		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		usesPerDay: { label: say`Kit uses a day`, unit: say`kits/day`, min: 0 },
+		readyLifeDays: { label: say`Days a disinfected kit stays ready`, unit: say`days`, min: 0.01 },
 	},
 	example: {
 		inputs: { kitsInService: 3, usesPerDay: 0.6, readyLifeDays: 7 },

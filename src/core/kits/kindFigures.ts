@@ -2,6 +2,7 @@ import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { type Problem, problem } from "../problem.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { kindUseSheet } from "../sheets/kindUse.ts";
 import type { KitsRow } from "../sheets/kits.ts";
 import { piecesOfKinds } from "./piecesOfKinds.ts";
@@ -25,7 +26,7 @@ export function kindFigures(
 	const { kindUse, kits, kinds } = read.tables;
 	const inService = (wanted: (kind: string) => boolean) =>
 		listFigure(
-			"Kits in service",
+			say`Kits in service`,
 			"kits",
 			kits,
 			(rows) => rows.filter(({ value }) => wanted(value.kind) && mayServe(value)).length,
@@ -70,8 +71,8 @@ export function kindsWithoutUse({ tables }: ReadWorkbook): Problem[] {
 				{
 					code: "kind-without-use",
 					received: value.kind,
-					allowed: `a kind listed in ${kindUseSheet.file}`,
-					message: `Kit ${value.kit} is of the kind "${value.kind}", for which no uses per 100 births are given; it is not planned for.`,
+					allowed: say`a kind listed in ${kindUseSheet.file}`,
+					message: say`Kit ${value.kit} is of the kind "${value.kind}", for which no uses per 100 births are given; it is not planned for.`,
 				},
 			),
 		);

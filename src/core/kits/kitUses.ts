@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 interface Inputs {
@@ -11,15 +12,15 @@ const BIRTHS = 100;
 /** Kits used on a day: each birth uses one with the same chance, apart from all others. */
 export const kitUses = calculation<Inputs, number>({
 	key: "kits_used_expected",
-	label: "Kits used, expected",
-	unit: "kits",
-	formula: "Births × kits used per 100 births ÷ 100.",
+	label: say`Kits used, expected`,
+	unit: say`kits`,
+	formula: say`Births × kits used per 100 births ÷ 100.`,
 	source: sources.thinning,
 	inputs: {
-		births: { label: "Births expected", unit: "births", min: 0 },
+		births: { label: say`Births expected`, unit: say`births`, min: 0 },
 		kitsPer100Births: {
-			label: "Kits used per 100 births",
-			unit: "kits/100 births",
+			label: say`Kits used per 100 births`,
+			unit: say`kits/100 births`,
 			min: 0,
 			max: 100,
 		},

@@ -1,6 +1,7 @@
 import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { type Problem, problem } from "../problem.ts";
 import type { GoodRow, ReadTable } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { type KindsRow, kindsSheet } from "../sheets/kinds.ts";
 import { type KitsRow, kitsSheet } from "../sheets/kits.ts";
 
@@ -21,7 +22,7 @@ export function piecesOfKinds(
 	kinds: ReadTable<KindsRow>,
 	wanted: (kind: string) => boolean,
 ): Figure<number> {
-	const label = "Pieces in a kit";
+	const label = say`Pieces in a kit`;
 	const unit = "pieces";
 	const place = { file: kindsSheet.file, line: null, column: "count" };
 	const bad = [kits, kinds].flatMap((table) => table.badRows.flatMap((row) => row.problems));
@@ -41,10 +42,9 @@ export function piecesOfKinds(
 		place,
 		problem(place, {
 			code: "no-kinds",
-			received: "no kinds of kit",
-			allowed: "at least one kind with its pieces",
-			message:
-				"No kind of kit is listed with its pieces, so what goes for each piece is not known.",
+			received: say`no kinds of kit`,
+			allowed: say`at least one kind with its pieces`,
+			message: say`No kind of kit is listed with its pieces, so what goes for each piece is not known.`,
 		}),
 	);
 }
@@ -58,8 +58,8 @@ function unknownKind(
 		{
 			code: "unknown-kind",
 			received: value.kind,
-			allowed: [...counts.keys()].join(", ") || "a kind listed with its pieces",
-			message: `The kind "${value.kind}" is not listed under kinds of kit, so its pieces are not known.`,
+			allowed: [...counts.keys()].join(", ") || say`a kind listed with its pieces`,
+			message: say`The kind "${value.kind}" is not listed under kinds of kit, so its pieces are not known.`,
 		},
 	);
 }

@@ -1,5 +1,6 @@
 import type { GoodRow } from "../read/readTable.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import type { ChecksRow } from "../sheets/checks.ts";
 import type { KitsRow } from "../sheets/kits.ts";
 import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
@@ -84,14 +85,19 @@ function stands(
 		};
 	}
 	if (readyUntil === null)
-		return { ...base, state: "to reprocess", serves: true, reason: "used, or not yet disinfected" };
+		return {
+			...base,
+			state: "to reprocess",
+			serves: true,
+			reason: say`used, or not yet disinfected`,
+		};
 	if (readyUntil >= day) return { ...base, state: "ready", serves: true, reason: "" };
 	// Without any check on record the register's word stands, and the kit goes through the next round.
 	return {
 		...base,
 		state: "overdue",
 		serves: last === undefined,
-		reason: `ready only until ${readyUntil}`,
+		reason: say`ready only until ${readyUntil}`,
 	};
 }
 

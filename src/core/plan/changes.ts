@@ -1,5 +1,6 @@
 import { type Figure, typedFigure } from "../calculation.ts";
 import { gapsBetween } from "../rounds/turnaround.ts";
+import { say } from "../say.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../values/clock.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -21,8 +22,8 @@ const place = { file: "rounds.csv", line: null, column: "start" };
 /** The unit as it is, and with one more kit, person, round, or a round at another hour. */
 export function changes(unit: UnitFigures): Change[] {
 	return [
-		{ name: "As it is now", unit, moreKits: 0, oneOfMany: false },
-		{ name: "One more kit", unit, moreKits: 1, oneOfMany: false },
+		{ name: say`As it is now`, unit, moreKits: 0, oneOfMany: false },
+		{ name: say`One more kit`, unit, moreKits: 1, oneOfMany: false },
 		...onePersonMore(unit),
 		...oneRoundMore(unit),
 		...otherHours(unit),
@@ -39,7 +40,12 @@ function onePersonMore(unit: UnitFigures): Change[] {
 	};
 	const read = { ...unit.read, settings: { ...settings, workers_per_round: more } };
 	return [
-		{ name: "One more person in a round", unit: { ...unit, read }, moreKits: 0, oneOfMany: false },
+		{
+			name: say`One more person in a round`,
+			unit: { ...unit, read },
+			moreKits: 0,
+			oneOfMany: false,
+		},
 	];
 }
 
@@ -52,7 +58,7 @@ function oneRoundMore(unit: UnitFigures): Change[] {
 	const start = between % MINUTES_PER_DAY;
 	return [
 		{
-			name: `One more round, at ${writeClock(start)}`,
+			name: say`One more round, at ${writeClock(start)}`,
 			unit: withStarts(unit, [...starts, start]),
 			moreKits: 0,
 			oneOfMany: false,
@@ -66,7 +72,7 @@ function otherHours(unit: UnitFigures): Change[] {
 		HOURS_MOVED.flatMap((hours) => {
 			const moved = (start + hours * MINUTES_PER_HOUR + MINUTES_PER_DAY) % MINUTES_PER_DAY;
 			if (starts.includes(moved)) return [];
-			const name = `The ${writeClock(start)} round at ${writeClock(moved)} instead`;
+			const name = say`The ${writeClock(start)} round at ${writeClock(moved)} instead`;
 			return [
 				{ name, unit: withStarts(unit, starts.with(i, moved)), moreKits: 0, oneOfMany: true },
 			];
@@ -84,8 +90,8 @@ function withStarts(unit: UnitFigures, starts: readonly number[]): UnitFigures {
 	return {
 		...unit,
 		timetable: {
-			starts: typedFigure("Rounds start at", "minutes after midnight", sorted, place),
-			rounds: typedFigure("Rounds of the day", "", rows, place),
+			starts: typedFigure(say`Rounds start at`, say`minutes after midnight`, sorted, place),
+			rounds: typedFigure(say`Rounds of the day`, "", rows, place),
 		},
 	};
 }

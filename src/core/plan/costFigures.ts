@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../calculation.ts";
 import { preparationOn } from "../chlorine/productFigures.ts";
+import { say } from "../say.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { commonPractice } from "../sources.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -21,14 +22,14 @@ export interface CostFigures {
 
 const costOfUse = calculation<{ use: number; price: number; packSize: number }, number>({
 	key: "cost_of_use",
-	label: "Cost of what is used",
-	unit: "currency",
-	formula: "Use expected × price of a pack ÷ pack size.",
+	label: say`Cost of what is used`,
+	unit: say`currency`,
+	formula: say`Use expected × price of a pack ÷ pack size.`,
 	source: commonPractice,
 	inputs: {
-		use: { label: "Use, expected", unit: "in the item's measure", min: 0 },
-		price: { label: "Price of a pack", unit: "currency", min: 0 },
-		packSize: { label: "Pack size", unit: "in the item's measure", min: 1e-9 },
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		price: { label: say`Price of a pack`, unit: say`currency`, min: 0 },
+		packSize: { label: say`Pack size`, unit: say`in the item's measure`, min: 1e-9 },
 	},
 	example: { inputs: { use: 250, price: 4, packSize: 100 }, result: 10, within: 1e-12 },
 	compute: ({ use, price, packSize }) => (use * price) / packSize,
@@ -44,7 +45,7 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 		const use = isInUse(unit, value.item)
 			? productUse(
 					unit.preparationOn(dates[0] as IsoDate),
-					nameFigure("Measure", value.measure),
+					nameFigure(say`Measure`, value.measure),
 					counts.product,
 					ward,
 				).expected
@@ -83,7 +84,7 @@ export function ruleChanges(unit: UnitFigures): { name: string; unit: UnitFigure
 	const others = products
 		.filter((product) => "row" in inUse && product.row !== inUse.row)
 		.map((product) => ({
-			name: `With ${product.row.value.product}`,
+			name: say`With ${product.row.value.product}`,
 			unit: {
 				...unit,
 				productInUse: product,
@@ -102,6 +103,7 @@ function otherRule(unit: UnitFigures): { name: string; unit: UnitFigures }[] {
 		outcome: { ok: true as const, value: other as typeof made.outcome.value },
 	};
 	const read = { ...unit.read, settings: { ...unit.read.settings, solution_made } };
-	const name = other === "each_day" ? "Solution made once a day" : "Solution made for each round";
+	const name =
+		other === "each_day" ? say`Solution made once a day` : say`Solution made for each round`;
 	return [{ name, unit: { ...unit, read } }];
 }

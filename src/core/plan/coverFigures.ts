@@ -4,6 +4,7 @@ import type { Reprocessing } from "../kits/unmetUses.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { roundMinutes } from "../rounds/roundMinutes.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaround.ts";
+import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { together } from "./byKind.ts";
@@ -36,16 +37,15 @@ interface InRounds {
 
 const inRounds = calculation<InRounds, Reprocessing>({
 	key: "back_in_rounds",
-	label: "When used kits come back",
+	label: say`When used kits come back`,
 	unit: "",
-	formula:
-		"Kits used before a round begins are ready when it ends. The plan's rounds are gone through one by one, the last day's uses going on past its midnight.",
+	formula: say`Kits used before a round begins are ready when it ends. The plan's rounds are gone through one by one, the last day's uses going on past its midnight.`,
 	source: sources.palm,
 	inputs: {
-		starts: { label: "Rounds start at", unit: "minutes after midnight" },
-		turnaround: { label: "Minutes until the kits of a round are ready", unit: "min", min: 0 },
-		usesPerDay: { label: "Kits used, expected", unit: "kits/day" },
-		hourShares: { label: "Births through the day", unit: "share of each hour" },
+		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
+		turnaround: { label: say`Minutes until the kits of a round are ready`, unit: "min", min: 0 },
+		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
+		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
 	},
 	compute: ({ starts, turnaround, usesPerDay, hourShares }) => {
 		const days = usesPerDay.map((_, day) => day * MINUTES_PER_DAY);
@@ -62,22 +62,22 @@ const inRounds = calculation<InRounds, Reprocessing>({
 
 const afterEachUse = calculation<Pick<InRounds, "turnaround" | "usesPerDay">, Reprocessing>({
 	key: "back_after_each_use",
-	label: "When used kits come back",
+	label: say`When used kits come back`,
 	unit: "",
-	formula: "Each kit is ready again after the minutes of a round with one kit.",
+	formula: say`Each kit is ready again after the minutes of a round with one kit.`,
 	source: sources.palm,
 	inputs: {
-		turnaround: { label: "Minutes of a round", unit: "min", min: 0 },
-		usesPerDay: { label: "Kits used, expected", unit: "kits/day" },
+		turnaround: { label: say`Minutes of a round`, unit: "min", min: 0 },
+		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
 	},
 	compute: ({ turnaround, usesPerDay }) => ({ kind: "after_each_use", turnaround, usesPerDay }),
 });
 
 const oneKit = calculation<object, number>({
 	key: "one_kit",
-	label: "Kits in the round",
-	unit: "kits",
-	formula: "After each use, every kit is a round of its own.",
+	label: say`Kits in the round`,
+	unit: say`kits`,
+	formula: say`After each use, every kit is a round of its own.`,
 	source: commonPractice,
 	inputs: {},
 	compute: () => 1,
@@ -90,7 +90,7 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 	const kinds = unit.kinds.map((kind, k) => {
 		const usesPerDay = byDate(
 			days,
-			"Kits used, expected",
+			say`Kits used, expected`,
 			(day) => (day.kinds[k] as KindOfDay).uses,
 		);
 		const reprocessing = reprocessingOf(unit, turnaround, usesPerDay);
@@ -102,7 +102,7 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 		kitsOfFullestRound: kits,
 		turnaround,
 		kinds,
-		kitsNeeded: together(kinds, "Kits needed", "kits", (kind) => kind.kitsNeeded),
+		kitsNeeded: together(kinds, say`Kits needed`, "kits", (kind) => kind.kitsNeeded),
 	};
 }
 
@@ -112,7 +112,7 @@ function byDate<T>(days: readonly DayFigures[], label: string, of: (day: DayFigu
 
 function kitsOfFullest(unit: UnitFigures, days: readonly DayFigures[]): Figure {
 	return derive(kitsOfFullestRound, {
-		days: byDate(days, "Kits in each round, expected", (day) => day.rounds),
+		days: byDate(days, say`Kits in each round, expected`, (day) => day.rounds),
 		confidence: unit.read.settings.plan_confidence,
 		kitsInService: unit.kitsInService,
 	});

@@ -15,6 +15,7 @@ import {
 	roundsThatRun,
 	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
 import type { IsoDate } from "../values/date.ts";
 import { together } from "./byKind.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -73,9 +74,19 @@ function withCounts(unit: UnitFigures, day: DayDemand): DayFigures {
 	const { kinds, rounds } = day;
 	return {
 		...day,
-		kitUses: together(kinds, "Kits used, expected", "kits", (kind) => kind.uses),
-		expiries: together(kinds, "Kits gone out of date, expected", "kits", (kind) => kind.expiries),
-		toReprocess: together(kinds, "Kits to reprocess, expected", "kits", (kind) => kind.toReprocess),
+		kitUses: together(kinds, say`Kits used, expected`, "kits", (kind) => kind.uses),
+		expiries: together(
+			kinds,
+			say`Kits gone out of date, expected`,
+			"kits",
+			(kind) => kind.expiries,
+		),
+		toReprocess: together(
+			kinds,
+			say`Kits to reprocess, expected`,
+			"kits",
+			(kind) => kind.toReprocess,
+		),
 		roundCounts: derive(roundsThatRun, { rounds }),
 		loadCounts: derive(loadsOfDay, { rounds, kitsInLoad: unit.kitsInLoad }),
 		preparationCounts: preparationsOn(unit, rounds),
@@ -115,7 +126,7 @@ function roundsOfKinds(
 	const named = Object.fromEntries(
 		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
 	);
-	return derive(roundsTogether, { kinds: gather("Kits in each round, by kind", "kits", named) });
+	return derive(roundsTogether, { kinds: gather(say`Kits in each round, by kind`, "kits", named) });
 }
 
 function roundsOfKind(

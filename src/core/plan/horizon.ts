@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, gather } from "../calculation.ts";
 import { type Counts, mean } from "../counts/counts.ts";
 import { valueIn } from "../outcome.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { type UseInputs, useExpected } from "../stock/useOverDays.ts";
 import { addDays, type IsoDate } from "../values/date.ts";
@@ -33,7 +34,7 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 	}));
 	const rounds = (count: number) =>
 		gather(
-			"Kits in each round, expected",
+			say`Kits in each round, expected`,
 			"kits",
 			Object.fromEntries(days.slice(0, count).map((day) => [day.date, day.rounds])),
 		);
@@ -43,8 +44,8 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 /** Mean use of an item on each day. */
 export const dailyUse = calculation<UseInputs, number[]>({
 	key: "daily_use",
-	label: "Use of each day, expected",
-	unit: "in the item's measure",
+	label: say`Use of each day, expected`,
+	unit: say`in the item's measure`,
 	formula: useExpected.formula,
 	source: sources.thinning,
 	inputs: useExpected.inputs,
@@ -55,11 +56,11 @@ export const dailyUse = calculation<UseInputs, number[]>({
 /** Mean number of preparations on each day. */
 export const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
 	key: "daily_preparations",
-	label: "Preparations of each day, expected",
-	unit: "preparations",
-	formula: "The mean of each day's preparations.",
+	label: say`Preparations of each day, expected`,
+	unit: say`preparations`,
+	formula: say`The mean of each day's preparations.`,
 	source: sources.thinning,
-	inputs: { counts: { label: "Preparations of each day", unit: "preparations" } },
+	inputs: { counts: { label: say`Preparations of each day`, unit: say`preparations` } },
 	compute: ({ counts }) => counts.map(mean),
 });
 
@@ -67,6 +68,6 @@ export const dailyPreparations = calculation<{ counts: readonly Counts[] }, numb
 export function preparationsAhead({ days }: Horizon): Figure<number[]> {
 	const byDate = Object.fromEntries(days.map((day) => [day.date, day.preparationCounts]));
 	return derive(dailyPreparations, {
-		counts: gather("Preparations of each day", "preparations", byDate),
+		counts: gather(say`Preparations of each day`, "preparations", byDate),
 	});
 }

@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, gather, typedFigure } from "../calculation.ts";
 import { total } from "../quantities.ts";
 import type { GoodRow } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { type ItemsRow, itemsSheet } from "../sheets/items.ts";
 import { lotsSheet } from "../sheets/lots.ts";
 import { sources } from "../sources.ts";
@@ -27,21 +28,20 @@ export interface ItemStock {
 	readonly projection: Figure<Projection>;
 }
 
-const windowOf = total("window_days", "Lead and review days", "days");
+const windowOf = total("window_days", say`Lead and review days`, "days");
 
 const project_ = calculation<
 	{ lots: readonly ProjectedLot[]; demand: readonly number[] },
 	Projection
 >({
 	key: "projection",
-	label: "Stock day by day",
-	unit: "in the item's measure",
-	formula:
-		"Each day's expected use is taken from the lot that expires first; a lot counts from the day it arrives, and is waste after its last day.",
+	label: say`Stock day by day`,
+	unit: say`in the item's measure`,
+	formula: say`Each day's expected use is taken from the lot that expires first; a lot counts from the day it arrives, and is waste after its last day.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
-		lots: { label: "Lots", unit: "in the item's measure" },
-		demand: { label: "Use of each day, expected", unit: "in the item's measure" },
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		demand: { label: say`Use of each day, expected`, unit: say`in the item's measure` },
 	},
 	compute: ({ lots, demand }) => project(lots, demand),
 });
@@ -54,15 +54,14 @@ interface UsableInputs {
 
 const usableNow = calculation<UsableInputs, number>({
 	key: "usable",
-	label: "Usable stock",
-	unit: "in the item's measure",
-	formula:
-		"Lots in the store, in date and strong enough on the first day, less what of them would go out of date unused before the next order comes in.",
+	label: say`Usable stock`,
+	unit: say`in the item's measure`,
+	formula: say`Lots in the store, in date and strong enough on the first day, less what of them would go out of date unused before the next order comes in.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
-		lots: { label: "Lots", unit: "in the item's measure" },
-		projection: { label: "Stock day by day", unit: "in the item's measure" },
-		windowDays: { label: "Lead and review days", unit: "days", min: 0 },
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
 	},
 	compute: ({ lots, projection, windowDays }) => {
 		const here = lots.filter((lot) => lot.from <= 0 && lot.last >= 0);
@@ -85,15 +84,14 @@ function usedInTime(
 
 const arriving = calculation<UsableInputs, number>({
 	key: "on_order",
-	label: "On order",
-	unit: "in the item's measure",
-	formula:
-		"Lots that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then.",
+	label: say`On order`,
+	unit: say`in the item's measure`,
+	formula: say`Lots that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then.`,
 	source: sources.periodicReview,
 	inputs: {
-		lots: { label: "Lots", unit: "in the item's measure" },
-		projection: { label: "Stock day by day", unit: "in the item's measure" },
-		windowDays: { label: "Lead and review days", unit: "days", min: 0 },
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
 	},
 	compute: ({ lots, projection, windowDays }) => {
 		const coming = lots.filter(
@@ -105,13 +103,13 @@ const arriving = calculation<UsableInputs, number>({
 
 const perDay = calculation<{ use: number; days: number }, number>({
 	key: "use_per_day",
-	label: "Mean use a day",
-	unit: "in the item's measure a day",
-	formula: "Use expected over lead and review days ÷ those days.",
+	label: say`Mean use a day`,
+	unit: say`in the item's measure a day`,
+	formula: say`Use expected over lead and review days ÷ those days.`,
 	source: sources.monthsOfStock,
 	inputs: {
-		use: { label: "Use, expected", unit: "in the item's measure", min: 0 },
-		days: { label: "Lead and review days", unit: "days", min: 1e-9 },
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		days: { label: say`Lead and review days`, unit: say`days`, min: 1e-9 },
 	},
 	compute: ({ use, days }) => use / days,
 });
@@ -127,7 +125,7 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		});
 	};
 	const windowDays = derive(windowOf, {
-		parts: gather("Parts", "days", {
+		parts: gather(say`Parts`, "days", {
 			lead: cell("lead_days"),
 			review: unit.read.settings.review_days,
 		}),
@@ -135,8 +133,8 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 	const demand = demandOf(unit, ahead, row, windowDays, cell("service_level"));
 	const place = { file: lotsSheet.file, line: null, column: "quantity" };
 	const lots = typedFigure(
-		"Lots",
-		"in the item's measure",
+		say`Lots`,
+		say`in the item's measure`,
 		lotsAhead(unit, ahead, row.value.item),
 		place,
 	);

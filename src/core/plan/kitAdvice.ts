@@ -2,6 +2,7 @@ import type { Figure } from "../calculation.ts";
 import type { KitReadiness } from "../kits/readiness.ts";
 import { valueIn } from "../outcome.ts";
 import { advice, type Problem } from "../problem.ts";
+import { say } from "../say.ts";
 import { kitsSheet } from "../sheets/kits.ts";
 import type { KindCover } from "./coverFigures.ts";
 import type { PlanTables } from "./planTables.ts";
@@ -20,18 +21,18 @@ function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
 	const have = valueIn(kitsInService);
 	const need = valueIn(kitsNeeded);
 	if (have === undefined || need === undefined || have >= need) return [];
-	const ofKind = name ? ` of the kind ${name}` : "";
+	const ofKind = name ? say` of the kind ${name}` : "";
 	return [
 		advice(
 			{ file: "kits.csv", line: null, column: "status" },
 			{
 				code: "too-few-kits",
-				received: `${have} kits in service`,
-				allowed: `at least ${need}`,
+				received: say`${have} kits in service`,
+				allowed: say`at least ${need}`,
 				message:
 					have === 0
-						? `No kit${ofKind} is in service; ${need} are needed.`
-						: `${have} kits${ofKind} are in service and ${need} are needed.`,
+						? say`No kit${ofKind} is in service; ${need} are needed.`
+						: say`${have} kits${ofKind} are in service and ${need} are needed.`,
 			},
 		),
 	];
@@ -42,16 +43,16 @@ function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem
 	if (serves || kit.value.status === "out_of_service") return [];
 	const then =
 		missing > 0
-			? "Find or order what is missing, then check it again."
-			: "It counts again once a later check passes.";
+			? say`Find or order what is missing, then check it again.`
+			: say`It counts again once a later check passes.`;
 	return [
 		advice(
 			{ file: kitsSheet.file, line: kit.line, column: "kit" },
 			{
 				code: "kit-left-out",
 				received: state,
-				allowed: "a kit whose latest check passed, not out of date",
-				message: `Kit ${kit.value.kit} is not counted: ${reason}. ${then}`,
+				allowed: say`a kit whose latest check passed, not out of date`,
+				message: say`Kit ${kit.value.kit} is not counted: ${reason}. ${then}`,
 			},
 		),
 	];
@@ -68,9 +69,9 @@ function mostlyExpiries(days: PlanTables["days"]): Problem[] {
 			{ file: "kits.csv", line: null, column: "status" },
 			{
 				code: "mostly-expiries",
-				received: `${expired.toFixed(1)} of ${all.toFixed(1)} kits`,
+				received: say`${expired.toFixed(1)} of ${all.toFixed(1)} kits`,
 				allowed: "",
-				message: `More than half of the kits to reprocess (${expired.toFixed(1)} of ${all.toFixed(1)}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
+				message: say`More than half of the kits to reprocess (${expired.toFixed(1)} of ${all.toFixed(1)}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
 			},
 		),
 	];

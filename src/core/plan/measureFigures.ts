@@ -3,6 +3,7 @@ import type { Counts } from "../counts/counts.ts";
 import { expectedOf, setAsideOf } from "../counts/measures.ts";
 import { countTimes } from "../quantities.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
 import type { Measure } from "../sheets/weekTotal.ts";
 import { sources } from "../sources.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
@@ -29,24 +30,28 @@ export interface CountFigures {
 	readonly rounds: Figure<RoundsOfDay[]>;
 }
 
-const roundsExpected = expectedOf("rounds_expected", "Rounds that run", "rounds");
-const roundsSetAside = setAsideOf("rounds_set_aside", "Rounds that run", "rounds");
-const loadsExpected = expectedOf("loads_expected", "Loads", "loads");
-const loadsSetAside = setAsideOf("loads_set_aside", "Loads", "loads");
-const preparationsExpected = expectedOf("preparations_expected", "Preparations", "preparations");
-const preparationsSetAside = setAsideOf("preparations_set_aside", "Preparations", "preparations");
+const roundsExpected = expectedOf("rounds_expected", say`Rounds that run`, "rounds");
+const roundsSetAside = setAsideOf("rounds_set_aside", say`Rounds that run`, "rounds");
+const loadsExpected = expectedOf("loads_expected", say`Loads`, "loads");
+const loadsSetAside = setAsideOf("loads_set_aside", say`Loads`, "loads");
+const preparationsExpected = expectedOf("preparations_expected", say`Preparations`, "preparations");
+const preparationsSetAside = setAsideOf(
+	"preparations_set_aside",
+	say`Preparations`,
+	"preparations",
+);
 
-const loads = { label: "Loads", unit: "loads" };
-const preparations = { label: "Preparations", unit: "preparations" };
-const litresEach = { label: "Litres of a preparation", unit: "L" };
-const bucketsEach = { label: "Rinse buckets of boiled water", unit: "buckets/load" };
-const bucketFill = { label: "Boiled water in a bucket", unit: "L" };
-const buckets = { label: "Buckets of boiled water", unit: "buckets" };
+const loads = { label: say`Loads`, unit: say`loads` };
+const preparations = { label: say`Preparations`, unit: say`preparations` };
+const litresEach = { label: say`Litres of a preparation`, unit: "L" };
+const bucketsEach = { label: say`Rinse buckets of boiled water`, unit: say`buckets/load` };
+const bucketFill = { label: say`Boiled water in a bucket`, unit: "L" };
+const buckets = { label: say`Buckets of boiled water`, unit: say`buckets` };
 
-const solutionLitres = countTimes("solution_litres", "Solution", "L", preparations, litresEach);
+const solutionLitres = countTimes("solution_litres", say`Solution`, "L", preparations, litresEach);
 const boiledBuckets = countTimes(
 	"boiled_buckets",
-	"Boiled water",
+	say`Boiled water`,
 	"buckets",
 	loads,
 	bucketsEach,
@@ -54,7 +59,7 @@ const boiledBuckets = countTimes(
 );
 const boiledLitres = countTimes(
 	"boiled_litres",
-	"Boiled water",
+	say`Boiled water`,
 	"L",
 	buckets,
 	bucketFill,

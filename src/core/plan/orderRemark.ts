@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import type { Projection } from "../stock/projection.ts";
 import { addDays, dayNumber, type IsoDate } from "../values/date.ts";
@@ -23,23 +24,22 @@ const amount = (quantity: number) => String(Number(quantity.toFixed(1)));
 /** What the storekeeper should look out for with an item, in words; empty where nothing. */
 export const orderRemark = calculation<Inputs, string>({
 	key: "order_remark",
-	label: "Remark",
+	label: say`Remark`,
 	unit: "",
-	formula:
-		"Said where stock runs out before an order can arrive, an order is late, part of a lot would go out of date unused, or the order would outlast its date or strength.",
+	formula: say`Said where stock runs out before an order can arrive, an order is late, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
-		projection: { label: "Stock day by day", unit: "in the item's measure" },
-		firstDay: { label: "First day", unit: "" },
-		orderBy: { label: "Order by", unit: "" },
-		packs: { label: "Packs to order", unit: "packs" },
-		packSize: { label: "Pack size", unit: "in the item's measure" },
-		usable: { label: "Usable stock", unit: "in the item's measure" },
-		onOrder: { label: "On order", unit: "in the item's measure" },
-		use: { label: "Use, expected", unit: "in the item's measure" },
-		windowDays: { label: "Lead and review days", unit: "days" },
-		leadDays: { label: "Days from order to delivery", unit: "days" },
-		keepsDays: { label: "A new lot keeps for", unit: "days" },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		firstDay: { label: say`First day`, unit: "" },
+		orderBy: { label: say`Order by`, unit: "" },
+		packs: { label: say`Packs to order`, unit: say`packs` },
+		packSize: { label: say`Pack size`, unit: say`in the item's measure` },
+		usable: { label: say`Usable stock`, unit: say`in the item's measure` },
+		onOrder: { label: say`On order`, unit: say`in the item's measure` },
+		use: { label: say`Use, expected`, unit: say`in the item's measure` },
+		windowDays: { label: say`Lead and review days`, unit: say`days` },
+		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
+		keepsDays: { label: say`A new lot keeps for`, unit: say`days` },
 	},
 	compute: (of) =>
 		[...runningOut(of), ...late(of), ...goingToWaste(of), ...outlasting(of)].join(" "),
@@ -49,20 +49,20 @@ function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
 	const { runOut } = projection;
 	if (runOut === null || runOut >= leadDays) return [];
 	return [
-		`Runs out on ${addDays(firstDay, runOut)}, before an order can arrive: find some elsewhere.`,
+		say`Runs out on ${addDays(firstDay, runOut)}, before an order can arrive: find some elsewhere.`,
 	];
 }
 
 function late({ orderBy, firstDay, packs }: Inputs): string[] {
 	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
 	const days = (dayNumber(firstDay) as number) - (dayNumber(orderBy) as number);
-	return [`Late by ${days} ${days === 1 ? "day" : "days"}: order today.`];
+	return [say`Late by ${days} ${days === 1 ? "day" : "days"}: order today.`];
 }
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {
 	return projection.waste.map(
 		({ lot, day, quantity, why }) =>
-			`Lot ${lot}: ${amount(quantity)} unused and ${why} ${day <= 0 ? "already" : `on ${addDays(firstDay, day)}`}.`,
+			say`Lot ${lot}: ${amount(quantity)} unused and ${why} ${day <= 0 ? "already" : `on ${addDays(firstDay, day)}`}.`,
 	);
 }
 
@@ -79,6 +79,6 @@ function outlasting({
 	const lasts = ((usable + onOrder + packs * packSize) / use) * windowDays;
 	if (lasts <= keepsDays) return [];
 	return [
-		`The order would last ${Math.ceil(lasts)} days and keeps for ${keepsDays}: order less and more often, or a smaller pack.`,
+		say`The order would last ${Math.ceil(lasts)} days and keeps for ${keepsDays}: order less and more often, or a smaller pack.`,
 	];
 }

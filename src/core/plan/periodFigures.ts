@@ -6,16 +6,17 @@ import { mixedCount } from "../counts/mixedCount.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { productExpected, productSetAside } from "../stock/productOverDays.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import type { CountFigures, Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
-const births = countMeasure("births", "Births", "births");
-const kitsUsed = countMeasure("kits_used", "Kits used", "kits");
-const kitsExpired = countMeasure("kits_expired", "Kits gone out of date", "kits");
-const kitsToReprocess = countMeasure("kits_to_reprocess", "Kits to reprocess", "kits");
+const births = countMeasure("births", say`Births`, "births");
+const kitsUsed = countMeasure("kits_used", say`Kits used`, "kits");
+const kitsExpired = countMeasure("kits_expired", say`Kits gone out of date`, "kits");
+const kitsToReprocess = countMeasure("kits_to_reprocess", say`Kits to reprocess`, "kits");
 
 type CountMeasure = ReturnType<typeof countMeasure>;
 
@@ -24,7 +25,7 @@ function countMeasure(key: string, label: string, unit: string) {
 	return {
 		label,
 		unit,
-		total: total(`${key}_expected`, `${label}, expected`, unit),
+		total: total(`${key}_expected`, say`${label}, expected`, unit),
 		poisson: poissonCount(label, unit, sources.thinning),
 		mixed: mixedCount(label, unit),
 		setAside: setAsideOf(`${key}_set_aside`, label, unit),
@@ -47,7 +48,7 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 		loadCounts: day.loadCounts,
 		preparationCounts: day.preparationCounts,
 		product: productOver([day], confidence),
-		rounds: gather("Kits in each round, expected", "kits", { [day.date]: day.rounds }),
+		rounds: gather(say`Kits in each round, expected`, "kits", { [day.date]: day.rounds }),
 	};
 }
 
@@ -102,29 +103,29 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 		kitsUsed: birthsOver(kitsUsed, days, (day) => day.kitUses, confidence),
 		kitsExpired: poisson(kitsExpired, (day) => day.expiries),
 		kitsToReprocess: poisson(kitsToReprocess, (day) => day.toReprocess),
-		roundCounts: added("Rounds that run", "rounds", (day) => day.roundCounts),
-		loadCounts: added("Loads", "loads", (day) => day.loadCounts),
-		preparationCounts: added("Preparations", "preparations", (day) => day.preparationCounts),
+		roundCounts: added(say`Rounds that run`, "rounds", (day) => day.roundCounts),
+		loadCounts: added(say`Loads`, "loads", (day) => day.loadCounts),
+		preparationCounts: added(say`Preparations`, "preparations", (day) => day.preparationCounts),
 		product: productOver(days, confidence),
-		rounds: byDate("Kits in each round, expected", "kits", (day) => day.rounds),
+		rounds: byDate(say`Kits in each round, expected`, "kits", (day) => day.rounds),
 	};
 }
 
 const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 	key: "counts_added_up",
-	label: "Total: how likely each number is",
+	label: say`Total: how likely each number is`,
 	unit: "",
-	formula: "The days' counts added up exactly: every combination of days, with its chance.",
+	formula: say`The days' counts added up exactly: every combination of days, with its chance.`,
 	source: sources.thinning,
-	inputs: { counts: { label: "The days' counts", unit: "" } },
+	inputs: { counts: { label: say`The days' counts`, unit: "" } },
 	compute: ({ counts }) => sumOf(counts),
 });
 
 const quantityMeasured = partOf<Preparation, "quantity">(
 	measureOut,
 	"quantity",
-	"Product for one preparation",
-	"mL, g or tablets",
+	say`Product for one preparation`,
+	say`mL, g or tablets`,
 );
 
 /** Product for the preparations of some days. */
@@ -139,11 +140,11 @@ export function productOver(
 	) => gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, of(day)])));
 	const inputs = {
 		preparations: byDate(
-			"Preparations of each day",
+			say`Preparations of each day`,
 			"preparations",
 			(day) => day.preparationCounts,
 		),
-		quantities: byDate("Product for one preparation on each day", "mL, g or tablets", (day) =>
+		quantities: byDate(say`Product for one preparation on each day`, say`mL, g or tablets`, (day) =>
 			derive(quantityMeasured, { whole: day.preparation }),
 		),
 	};

@@ -1,4 +1,5 @@
 import { advice, type Problem } from "../problem.ts";
+import { say } from "../say.ts";
 import { usableLots } from "../stock/usableLots.ts";
 import type { IsoDate } from "../values/date.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -17,9 +18,9 @@ function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDat
 			{ file: "lots.csv", line: null, column: "lot" },
 			{
 				code: "no-usable-lot",
-				received: "no lot",
-				allowed: "a lot in the store that is not out of date",
-				message: `No lot of ${product} can be used on ${firstDay}; the plan goes by the strength on its label.`,
+				received: say`no lot`,
+				allowed: say`a lot in the store that is not out of date`,
+				message: say`No lot of ${product} can be used on ${firstDay}; the plan goes by the strength on its label.`,
 			},
 		),
 	];
@@ -37,7 +38,7 @@ function productsNotInStore({ read }: UnitFigures): Problem[] {
 					code: "unknown-item",
 					received: value.product,
 					allowed: "an item listed in items.csv",
-					message: `${value.product} is not among the items of the store, so it cannot be counted or ordered.`,
+					message: say`${value.product} is not among the items of the store, so it cannot be counted or ordered.`,
 				},
 			),
 		);

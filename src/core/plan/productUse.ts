@@ -2,6 +2,7 @@ import { derive, type Figure, gather } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
+import { say } from "../say.ts";
 import { inMeasure } from "../stock/inMeasure.ts";
 import type { Pair } from "./measureFigures.ts";
 import type { WardUse } from "./wardFigures.ts";
@@ -9,14 +10,14 @@ import type { WardUse } from "./wardFigures.ts";
 const measuredIn = partOf<Preparation, "measure">(
 	measureOut,
 	"measure",
-	"Product is measured in",
+	say`Product is measured in`,
 	"",
 );
 
 const withWardUse = total(
 	"product_with_ward",
-	"Product, with the ward's other solution",
-	"mL, g or tablets",
+	say`Product, with the ward's other solution`,
+	say`mL, g or tablets`,
 );
 
 /**
@@ -35,7 +36,7 @@ export function productUse(
 	const from = derive(measuredIn, { whole: preparation });
 	const others = Object.fromEntries(ward.map(({ use, quantity }) => [use, quantity]));
 	const inStore = (figure: Figure) => {
-		const parts = gather("Product", "mL, g or tablets", { kits: figure, ...others });
+		const parts = gather(say`Product`, say`mL, g or tablets`, { kits: figure, ...others });
 		const quantity = ward.length === 0 ? figure : derive(withWardUse, { parts });
 		return derive(inMeasure, { quantity, from, to: measure });
 	};

@@ -2,6 +2,7 @@ import { valueIn } from "../outcome.ts";
 import { advice, type Problem, problem } from "../problem.ts";
 import { roundMinutes } from "../rounds/roundMinutes.ts";
 import { gapsBetween } from "../rounds/turnaround.ts";
+import { say } from "../say.ts";
 import { roundsSheet } from "../sheets/rounds.ts";
 import { MINUTES_PER_DAY, writeClock } from "../values/clock.ts";
 import type { PlanTables } from "./planTables.ts";
@@ -40,11 +41,11 @@ function tooFewHands(unit: UnitFigures, { cover }: PlanTables): Problem[] {
 			{ file: "unit.csv", line: null, column: "workers_per_round" },
 			{
 				code: "too-few-hands",
-				received: `${now} in a round`,
-				allowed: people ? `at least ${people}` : "fewer kits, or a longer gap between rounds",
+				received: say`${now} in a round`,
+				allowed: people ? say`at least ${people}` : say`fewer kits, or a longer gap between rounds`,
 				message: people
-					? `With ${people} people the round would take ${Math.ceil(minutesWith(people))} minutes and end in time.`
-					: "No number of people makes the round end in time; the rounds are too close together.",
+					? say`With ${people} people the round would take ${Math.ceil(minutesWith(people))} minutes and end in time.`
+					: say`No number of people makes the round end in time; the rounds are too close together.`,
 			},
 		),
 	];
@@ -65,7 +66,7 @@ function pastMidnight({ rounds }: PlanTables): Problem[] {
 					code: "round-past-midnight",
 					received: at,
 					allowed: "",
-					message: `${round.value.label || "The round"} at ${at} ends after midnight, at ${writeClock(end)}; it belongs to the day it starts on. See who is on duty.`,
+					message: say`${round.value.label || say`The round`} at ${at} ends after midnight, at ${writeClock(end)}; it belongs to the day it starts on. See who is on duty.`,
 				},
 			),
 		);
@@ -84,9 +85,10 @@ function shortSoak({ steps, read }: UnitFigures): Problem[] {
 			{ file: "steps.csv", line: null, column: "minutes" },
 			{
 				code: "short-soak",
-				received: soaks.length === 0 ? "no step counted by load" : `${Math.max(...soaks)} minutes`,
-				allowed: `at least ${shortest} minutes`,
-				message: `No step counted by load lasts the ${shortest} minutes of a soak; look at the steps of a round.`,
+				received:
+					soaks.length === 0 ? say`no step counted by load` : say`${Math.max(...soaks)} minutes`,
+				allowed: say`at least ${shortest} minutes`,
+				message: say`No step counted by load lasts the ${shortest} minutes of a soak; look at the steps of a round.`,
 			},
 		),
 	];

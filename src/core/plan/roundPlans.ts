@@ -6,6 +6,7 @@ import type { GoodRow } from "../read/readTable.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { type TimedStep, timedSteps } from "../rounds/timedSteps.ts";
 import { gapsBetween, tooLong } from "../rounds/turnaround.ts";
+import { say } from "../say.ts";
 import type { RoundsRow } from "../sheets/rounds.ts";
 import type { StepsRow } from "../sheets/steps.ts";
 import { commonPractice } from "../sources.ts";
@@ -36,26 +37,25 @@ interface Inputs {
 /** The steps of a round with their times, for the kits set aside for it; it must end before the next begins. */
 const stepsOfRound = calculation<Inputs, readonly TimedStep[]>({
 	key: "steps_of_round",
-	label: "Steps of the round by the clock",
+	label: say`Steps of the round by the clock`,
 	unit: "",
-	formula:
-		"One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load.",
+	formula: say`One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load.`,
 	source: commonPractice,
 	inputs: {
-		steps: { label: "Steps of a round", unit: "min" },
-		kitsInRounds: { label: "Kits in each round, expected", unit: "kits" },
-		kitsInService: { label: "Kits in service", unit: "kits", min: 0 },
+		steps: { label: say`Steps of a round`, unit: "min" },
+		kitsInRounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		confidence: confidenceInput,
-		workers: { label: "People in a round", unit: "people", min: 1 },
-		kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
-		rounds: { label: "Rounds of the day", unit: "" },
-		index: { label: "Which round", unit: "" },
+		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
+		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		rounds: { label: say`Rounds of the day`, unit: "" },
+		index: { label: say`Which round`, unit: "" },
 		descaleMinutes: {
-			label: "Time in the descaling bath, 0 where none is due",
+			label: say`Time in the descaling bath, 0 where none is due`,
 			unit: "min",
 			min: 0,
 		},
-		rinseMinutes: { label: "Rinse and drain after vinegar", unit: "min", min: 0 },
+		rinseMinutes: { label: say`Rinse and drain after vinegar`, unit: "min", min: 0 },
 	},
 	compute: ({
 		steps,
@@ -104,10 +104,10 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 				workers: settings.workers_per_round,
 				kitsInLoad: unit.kitsInLoad,
 				rounds,
-				index: known("Which round", index),
+				index: known(say`Which round`, index),
 				descaleMinutes: due.at(day.rounds, index)
 					? settings.descale_minutes
-					: known("Time in the descaling bath, 0 where none is due", 0),
+					: known(say`Time in the descaling bath, 0 where none is due`, 0),
 				rinseMinutes: settings.descale_rinse_minutes,
 			}),
 		})),

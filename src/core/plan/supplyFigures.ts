@@ -2,6 +2,7 @@ import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../
 import { problem } from "../problem.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../sheets/usage.ts";
 import { ratesOfItem } from "../stock/ratesOfItem.ts";
@@ -9,12 +10,12 @@ import { type UseInputs, useExpected, useSetAside } from "../stock/useOverDays.t
 import type { Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
-const usageLabel = "What is used up";
-const usageUnit = "in the item's measure";
+const usageLabel = say`What is used up`;
+const usageUnit = say`in the item's measure`;
 /** Where nothing goes by the piece, the kinds' lists of pieces do not matter. */
 const noPieces = ({ kinds }: UnitFigures) =>
 	nameFigure(
-		"Pieces in a kit of each kind",
+		say`Pieces in a kit of each kind`,
 		kinds.map(() => 0),
 	);
 
@@ -105,8 +106,8 @@ export function unknownItems({ usage, items }: UnitFigures["read"]["tables"]) {
 				{
 					code: "unknown-item",
 					received: value.item,
-					allowed: `an item listed in ${itemsSheet.file}`,
-					message: `"${value.item}" is not among the items of the store, so its use is not planned.`,
+					allowed: say`an item listed in ${itemsSheet.file}`,
+					message: say`"${value.item}" is not among the items of the store, so its use is not planned.`,
 				},
 			),
 		);

@@ -21,6 +21,7 @@ import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
 import { hourShares } from "../rounds/hourShares.ts";
 import { type Timetable, timetable } from "../rounds/timetable.ts";
+import { say } from "../say.ts";
 import type { StepsRow } from "../sheets/steps.ts";
 import type { IsoDate } from "../values/date.ts";
 import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
@@ -69,16 +70,16 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		afterEachUse: reprocessing.outcome.ok && reprocessing.outcome.value === "after_each_use",
 		timetable: reprocessing.outcome.ok ? timetable(tables.rounds) : notKnown(reprocessing),
 		hourShares: hourShares(tables.hours, tables.records),
-		steps: listFigure("Steps of a round", "min", tables.steps, (rows) =>
+		steps: listFigure(say`Steps of a round`, "min", tables.steps, (rows) =>
 			rows.map((row) => row.value),
 		),
 		register,
 		forecast: usableForecast(read, register),
 		readiness: kits,
 		kinds,
-		kitsInService: together(kinds, "Kits in service", "kits", (kind) => kind.kitsInService),
+		kitsInService: together(kinds, say`Kits in service`, "kits", (kind) => kind.kitsInService),
 		piecesInKits: gather(
-			"Pieces in a kit of each kind",
+			say`Pieces in a kit of each kind`,
 			"pieces",
 			byName(kinds, (kind) => kind.piecesInKit),
 		),

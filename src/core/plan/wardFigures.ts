@@ -4,6 +4,7 @@ import { preparationOn, preparationWith } from "../chlorine/productFigures.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
 import type { BadRow } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { chlorineSheet } from "../sheets/chlorine.ts";
 import { type WardSolutionRow, wardSolutionSheet } from "../sheets/wardSolution.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -21,12 +22,12 @@ export interface WardUse {
 	readonly quantity: Figure;
 }
 
-const overThePlan = total("ward_quantity", "Product over the plan", "mL, g or tablets");
+const overThePlan = total("ward_quantity", say`Product over the plan`, say`mL, g or tablets`);
 const quantityOf = partOf<Preparation, "quantity">(
 	measureOut,
 	"quantity",
-	"Product a day",
-	"mL, g or tablets",
+	say`Product a day`,
+	say`mL, g or tablets`,
 );
 
 /** Every other use: mixed once a day, from the lot to use first that day. One that cannot be read has no figures. */
@@ -50,7 +51,7 @@ export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[
 			litres,
 			firstDay: days[0] as Figure<Preparation>,
 			quantity: derive(overThePlan, {
-				parts: gather("Product a day", "mL, g or tablets", quantities),
+				parts: gather(say`Product a day`, say`mL, g or tablets`, quantities),
 			}),
 		};
 	});
@@ -59,8 +60,8 @@ export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[
 
 function notUnderstood({ line, value, problems }: BadRow<WardSolutionRow>): WardUse {
 	const place = { file: wardSolutionSheet.file, line, column: "litres_per_day" };
-	const refused = refusedFigure("Product a day", "mL, g or tablets", place, ...problems);
-	const use = value.use ?? `line ${line}`;
+	const refused = refusedFigure(say`Product a day`, say`mL, g or tablets`, place, ...problems);
+	const use = value.use ?? say`line ${line}`;
 	return { line, use, litres: refused, firstDay: refused, quantity: refused };
 }
 

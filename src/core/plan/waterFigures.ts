@@ -3,6 +3,7 @@ import { valueIn } from "../outcome.ts";
 import type { Settings } from "../read/readSettings.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { firstRinse, loadsOf, type TimedStep } from "../rounds/timedSteps.ts";
+import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { type Boiling, boilingOfRound, lightBy } from "../water/boilingPlan.ts";
 import { boilingPoint } from "../water/boilingPoint.ts";
@@ -40,7 +41,7 @@ export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
 			coolingPerHour: coolingRate(settings),
 			potLitres: settings.pot_litres,
 		}),
-		mjPerKg: defaultFigure("Heating value of the fuel", "MJ/kg", fuel.mjPerKg, place),
+		mjPerKg: defaultFigure(say`Heating value of the fuel`, "MJ/kg", fuel.mjPerKg, place),
 	};
 }
 
@@ -69,11 +70,16 @@ export interface RoundBoiling {
 	readonly fuel: Figure;
 }
 
-const loadsOfRound = fromSteps("loads_of_round", "Loads of the round, set aside", "loads", loadsOf);
+const loadsOfRound = fromSteps(
+	"loads_of_round",
+	say`Loads of the round, set aside`,
+	"loads",
+	loadsOf,
+);
 const rinseOfRound = fromSteps(
 	"first_rinse",
-	"First rinse of the round",
-	"minutes after midnight",
+	say`First rinse of the round`,
+	say`minutes after midnight`,
 	(steps) => firstRinse(steps) ?? 0,
 );
 
@@ -87,30 +93,30 @@ function fromSteps(
 		key,
 		label,
 		unit,
-		formula: "From the steps of the round by the clock, for the kits set aside for it.",
+		formula: say`From the steps of the round by the clock, for the kits set aside for it.`,
 		source: commonPractice,
-		inputs: { steps: { label: "Steps of the round by the clock", unit: "" } },
+		inputs: { steps: { label: say`Steps of the round by the clock`, unit: "" } },
 		compute: ({ steps }) => of(steps),
 	});
 }
 
 const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
 	key: "heat_kj",
-	label: "Heat to bring the water to the boil",
+	label: say`Heat to bring the water to the boil`,
 	unit: "kJ",
-	formula: "Litres to start with × 4.186 × (boiling point − temperature drawn).",
+	formula: say`Litres to start with × 4.186 × (boiling point − temperature drawn).`,
 	source: sources.heat,
-	inputs: { boiling: { label: "Boiling the rinse water", unit: "" } },
+	inputs: { boiling: { label: say`Boiling the rinse water`, unit: "" } },
 	compute: ({ boiling }) => boiling.kj,
 });
 
 const heldMinutes = calculation<{ boiling: Boiling }, number>({
 	key: "held_minutes",
-	label: "Kept at the boil, all batches",
+	label: say`Kept at the boil, all batches`,
 	unit: "min",
-	formula: "Time held × batches.",
+	formula: say`Time held × batches.`,
 	source: commonPractice,
-	inputs: { boiling: { label: "Boiling the rinse water", unit: "" } },
+	inputs: { boiling: { label: say`Boiling the rinse water`, unit: "" } },
 	compute: ({ boiling }) => boiling.holdMinutes * boiling.batches,
 });
 

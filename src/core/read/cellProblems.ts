@@ -1,13 +1,14 @@
 import { advice, type Place, type Problem, problem } from "../problem.ts";
+import { say } from "../say.ts";
 
 /** A cell that could not be understood. */
 export function badCell(place: Place, label: string, text: string, allowed: string): Problem {
-	const found = text.trim() === "" ? "it is blank" : `"${shown(text)}" was found`;
+	const found = text.trim() === "" ? say`it is blank` : say`"${shown(text)}" was found`;
 	return problem(place, {
 		code: "bad-cell",
 		received: text,
 		allowed,
-		message: `${label}: ${found}; allowed is ${allowed}.`,
+		message: say`${label}: ${found}; allowed is ${allowed}.`,
 	});
 }
 
@@ -16,8 +17,8 @@ export function tooManyCells(place: Place, cells: readonly string[], width: numb
 	return advice(place, {
 		code: "too-many-cells",
 		received: shown(cells.slice(width).join(", ")),
-		allowed: `${width} cells`,
-		message: `Line ${place.line} of ${place.file} has ${cells.length} cells where the first line names ${width}; the rest is not used.`,
+		allowed: say`${width} cells`,
+		message: say`Line ${place.line} of ${place.file} has ${cells.length} cells where the first line names ${width}; the rest is not used.`,
 	});
 }
 

@@ -1,4 +1,5 @@
 import { advice, type Problem, problem } from "../problem.ts";
+import { say } from "../say.ts";
 import { headerOf, type Sheet } from "../sheet.ts";
 import type { TextTable } from "../workbook.ts";
 import { shown } from "./cellProblems.ts";
@@ -15,8 +16,8 @@ export function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
 				{
 					code: "empty-file",
 					received: "",
-					allowed: `a first line with the columns ${header.join(", ")}`,
-					message: `${file} is empty; its first line should name the columns ${header.join(", ")}.`,
+					allowed: say`a first line with the columns ${header.join(", ")}`,
+					message: say`${file} is empty; its first line should name the columns ${header.join(", ")}.`,
 				},
 			),
 		];
@@ -28,8 +29,8 @@ export function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
 					{
 						code: "missing-column",
 						received: table.header.join(", "),
-						allowed: `the column ${key}`,
-						message: `${file} has no column ${key}; its first line should name it.`,
+						allowed: say`the column ${key}`,
+						message: say`${file} has no column ${key}; its first line should name it.`,
 					},
 				),
 			);
@@ -44,8 +45,8 @@ export function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
 					received: key,
 					allowed: header.join(", "),
 					message: twice
-						? `${file} has the column ${key} twice; only the first is used, the other is kept.`
-						: `${file} has a column "${shown(key)}" that is not part of this sheet; it is kept and not used.`,
+						? say`${file} has the column ${key} twice; only the first is used, the other is kept.`
+						: say`${file} has a column "${shown(key)}" that is not part of this sheet; it is kept and not used.`,
 				},
 			),
 		);
@@ -60,8 +61,8 @@ export function missingFile(file: string): Problem {
 		{
 			code: "missing-file",
 			received: "",
-			allowed: `a file ${file}`,
-			message: `The workbook has no file ${file}.`,
+			allowed: say`a file ${file}`,
+			message: say`The workbook has no file ${file}.`,
 		},
 	);
 }

@@ -1,5 +1,6 @@
 import { defaultFigure, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { advice, type Problem, problem } from "../problem.ts";
+import { say } from "../say.ts";
 import type { ValueOf } from "../sheet.ts";
 import { settings } from "../sheets/settings.ts";
 import { type SettingRow, unitSheet } from "../sheets/unit.ts";
@@ -68,7 +69,7 @@ function notGiven(key: string, label: string, allowed: string): Problem {
 			code: "not-given",
 			received: "",
 			allowed,
-			message: `${label} is not given; enter ${allowed} as ${key} in the unit's settings.`,
+			message: say`${label} is not given; enter ${allowed} as ${key} in the unit's settings.`,
 		},
 	);
 }
@@ -81,8 +82,8 @@ function unknownSetting(row: SettingRow, line: number): Problem[] {
 			{
 				code: "unknown-setting",
 				received: row.key,
-				allowed: "one of the settings listed in the guide",
-				message: `There is no setting called "${row.key}"; it is kept and not used.`,
+				allowed: say`one of the settings listed in the guide`,
+				message: say`There is no setting called "${row.key}"; it is kept and not used.`,
 			},
 		),
 	];

@@ -1,5 +1,6 @@
 import type { Columns } from "../column.ts";
 import { problem } from "../problem.ts";
+import { say } from "../say.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import type { ReadTable } from "./readTable.ts";
 
@@ -34,8 +35,8 @@ export function refuseDoubles<C extends Columns>(
 						{
 							code: "doubled-row",
 							received: nameOf(row),
-							allowed: `one row for each ${unique.join(" and ")}`,
-							message: `${nameOf(row)} stands in lines ${lines.get(keyOf(row))?.join(" and ")} of ${read.file}; keep one of them.`,
+							allowed: say`one row for each ${unique.join(" and ")}`,
+							message: say`${nameOf(row)} stands in lines ${lines.get(keyOf(row))?.join(" and ")} of ${read.file}; keep one of them.`,
 						},
 					),
 				],

@@ -1,13 +1,14 @@
 import { defaultFigure, derive, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { problem } from "../problem.ts";
 import type { ReadTable } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { type HoursRow, hoursSheet } from "../sheets/hours.ts";
 import { type RecordsRow, recordsSheet } from "../sheets/records.ts";
 import { flatDay, type HourShares } from "./dayClock.ts";
 import { sharesFromTimes } from "./sharesFromTimes.ts";
 
-const label = "Births through the day";
-const unit = "share of each hour";
+const label = say`Births through the day`;
+const unit = say`share of each hour`;
 const place = { file: hoursSheet.file, line: null, column: "share" };
 
 /**
@@ -38,10 +39,9 @@ export function hourShares(
 		place,
 		problem(place, {
 			code: "no-weight",
-			received: "weights that are all 0",
-			allowed: "at least one weight above 0",
-			message:
-				"The weights of the hours are all 0; give at least one, or leave the sheet empty for a flat day.",
+			received: say`weights that are all 0`,
+			allowed: say`at least one weight above 0`,
+			message: say`The weights of the hours are all 0; give at least one, or leave the sheet empty for a flat day.`,
 		}),
 	);
 }
@@ -49,7 +49,7 @@ export function hourShares(
 function fromRegister(records: ReadTable<RecordsRow>): Figure<HourShares> {
 	const times = records.rows.flatMap(({ value }) => value.times);
 	if (times.length === 0) return defaultFigure(label, unit, flatDay, place);
-	const recorded = typedFigure("Times of births", "h:min", times, {
+	const recorded = typedFigure(say`Times of births`, "h:min", times, {
 		file: recordsSheet.file,
 		line: null,
 		column: "times",

@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import type { StepsRow } from "../sheets/steps.ts";
 import { commonPractice } from "../sources.ts";
 
@@ -21,21 +22,20 @@ export function stepMinutes(
 
 const wash: StepsRow = { step: "wash", basis: "kit", minutes: 15, hands_on: "yes" };
 const soak: StepsRow = { step: "soak", basis: "load", minutes: 20, hands_on: "no" };
-const tidy: StepsRow = { step: "tidy up", basis: "round", minutes: 5, hands_on: "yes" };
+const tidy: StepsRow = { step: say`tidy up`, basis: "round", minutes: 5, hands_on: "yes" };
 
 /** How long a round takes, from its start to its kits being ready. */
 export const roundMinutes = calculation<Inputs, number>({
 	key: "round_minutes",
-	label: "Minutes of a round",
+	label: say`Minutes of a round`,
 	unit: "min",
-	formula:
-		"Minutes once a round, plus minutes a kit × kits ÷ people, plus minutes a load × loads; loads are kits ÷ kits in one soak, rounded up.",
+	formula: say`Minutes once a round, plus minutes a kit × kits ÷ people, plus minutes a load × loads; loads are kits ÷ kits in one soak, rounded up.`,
 	source: commonPractice,
 	inputs: {
-		steps: { label: "Steps of a round", unit: "min" },
-		kits: { label: "Kits in the round", unit: "kits", min: 0 },
-		workers: { label: "People in a round", unit: "people", min: 1 },
-		kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
+		steps: { label: say`Steps of a round`, unit: "min" },
+		kits: { label: say`Kits in the round`, unit: say`kits`, min: 0 },
+		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
+		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
 	},
 	example: {
 		inputs: { steps: [wash, soak, tidy], kits: 4, workers: 2, kitsInLoad: 3 },
@@ -46,9 +46,9 @@ export const roundMinutes = calculation<Inputs, number>({
 		steps.length === 0
 			? refuse({
 					code: "no-steps",
-					received: "no steps",
-					allowed: "at least one step",
-					message: "The steps of a round are not listed, so its minutes are not known.",
+					received: say`no steps`,
+					allowed: say`at least one step`,
+					message: say`The steps of a round are not listed, so its minutes are not known.`,
 					place: { file: "steps.csv", line: null, column: "" },
 				})
 			: steps.reduce((sum, step) => sum + stepMinutes(step, round), 0),

@@ -4,6 +4,7 @@ import { groupsOf } from "../counts/groupsOf.ts";
 import { poisson } from "../counts/poisson.ts";
 import { remembered } from "../counts/remembered.ts";
 import { sumOf } from "../counts/sumOf.ts";
+import { say } from "../say.ts";
 import { definition, sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
@@ -35,22 +36,21 @@ interface ArrivalInputs {
  */
 export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 	key: "kits_in_rounds",
-	label: "Kits in each round, expected",
-	unit: "kits",
-	formula:
-		"Kits used since the start of the round before, by the share of births in those hours, and kits gone out of date, spread evenly over the day.",
+	label: say`Kits in each round, expected`,
+	unit: say`kits`,
+	formula: say`Kits used since the start of the round before, by the share of births in those hours, and kits gone out of date, spread evenly over the day.`,
 	source: sources.thinning,
 	inputs: {
-		starts: { label: "Rounds start at", unit: "minutes after midnight" },
-		hourShares: { label: "Births through the day", unit: "share of each hour" },
-		usesYesterday: { label: "Kits used the day before, expected", unit: "kits/day", min: 0 },
-		usesToday: { label: "Kits used, expected", unit: "kits/day", min: 0 },
+		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
+		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
+		usesYesterday: { label: say`Kits used the day before, expected`, unit: say`kits/day`, min: 0 },
+		usesToday: { label: say`Kits used, expected`, unit: say`kits/day`, min: 0 },
 		expiriesYesterday: {
-			label: "Kits gone out of date the day before, expected",
-			unit: "kits/day",
+			label: say`Kits gone out of date the day before, expected`,
+			unit: say`kits/day`,
 			min: 0,
 		},
-		expiriesToday: { label: "Kits gone out of date, expected", unit: "kits/day", min: 0 },
+		expiriesToday: { label: say`Kits gone out of date, expected`, unit: say`kits/day`, min: 0 },
 	},
 	compute: ({ starts, hourShares, usesYesterday, usesToday, expiriesYesterday, expiriesToday }) => {
 		const uses = new DayClock([usesYesterday, usesToday], hourShares);
@@ -68,22 +68,22 @@ export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 /** After each use: every kit of the day is a round of its own. */
 export const kitsAfterEachUse = calculation<{ kits: number }, RoundsOfDay>({
 	key: "kits_after_each_use",
-	label: "Kits reprocessed one by one, expected",
-	unit: "kits/day",
-	formula: "All kits to reprocess that day; each is a round of its own.",
+	label: say`Kits reprocessed one by one, expected`,
+	unit: say`kits/day`,
+	formula: say`All kits to reprocess that day; each is a round of its own.`,
 	source: sources.thinning,
-	inputs: { kits: { label: "Kits to reprocess, expected", unit: "kits/day", min: 0 } },
+	inputs: { kits: { label: say`Kits to reprocess, expected`, unit: say`kits/day`, min: 0 } },
 	compute: ({ kits }) => ({ kind: "after_each_use", kits: [kits], byKind: [[kits]] }),
 });
 
 /** The rounds of a day with the kits of all kinds in them. */
 export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, RoundsOfDay>({
 	key: "rounds_together",
-	label: "Kits in each round, expected",
-	unit: "kits",
-	formula: "The kits of all kinds in a round added up.",
+	label: say`Kits in each round, expected`,
+	unit: say`kits`,
+	formula: say`The kits of all kinds in a round added up.`,
 	source: definition,
-	inputs: { kinds: { label: "Kits in each round, by kind", unit: "kits" } },
+	inputs: { kinds: { label: say`Kits in each round, by kind`, unit: say`kits` } },
 	compute: ({ kinds }) => {
 		const first = kinds[0] as RoundsOfDay;
 		const kits = first.kits.map((_, i) =>
@@ -104,15 +104,14 @@ const loadsOfRounds = remembered(
 	(kits, kitsInLoad) => sumOf(kits.map((m) => groupsOf(poisson(m), kitsInLoad))),
 );
 
-const roundsInput = { rounds: { label: "Kits in each round, expected", unit: "kits" } };
+const roundsInput = { rounds: { label: say`Kits in each round, expected`, unit: say`kits` } };
 
 /** How many rounds of a day run: a round runs when at least one kit waits for it. */
 export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 	key: "rounds_that_run",
-	label: "Rounds that run: how likely each number is",
-	unit: "rounds",
-	formula:
-		"A round with a mean of m kits runs with chance 1 − e^−m; the rounds of the day are added up exactly. After each use, every kit is a round.",
+	label: say`Rounds that run: how likely each number is`,
+	unit: say`rounds`,
+	formula: say`A round with a mean of m kits runs with chance 1 − e^−m; the rounds of the day are added up exactly. After each use, every kit is a round.`,
 	source: sources.thinning,
 	inputs: roundsInput,
 	compute: ({ rounds }) =>
@@ -122,12 +121,11 @@ export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 /** How many loads the rounds of a day make. */
 export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number }, Counts>({
 	key: "loads",
-	label: "Loads: how likely each number is",
-	unit: "loads",
-	formula:
-		"The kits of a round divided by the kits in one soak, rounded up; added up over the rounds of the day exactly. After each use, every kit is a load.",
+	label: say`Loads: how likely each number is`,
+	unit: say`loads`,
+	formula: say`The kits of a round divided by the kits in one soak, rounded up; added up over the rounds of the day exactly. After each use, every kit is a load.`,
 	source: sources.thinning,
-	inputs: { ...roundsInput, kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 } },
+	inputs: { ...roundsInput, kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 } },
 	compute: ({ rounds, kitsInLoad }) =>
 		rounds.kind === "in_rounds"
 			? loadsOfRounds(rounds.kits, kitsInLoad)

@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { estimate } from "../sources.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
 import { flatDay, type HourShares } from "./dayClock.ts";
@@ -9,11 +10,11 @@ const FLAT_DAY_BIRTHS = 240;
 /** Shares of the hours learned from recorded times, drawn towards a flat day while they are few. */
 export const sharesFromTimes = calculation<{ times: readonly number[] }, HourShares>({
 	key: "shares_from_times",
-	label: "Births through the day",
-	unit: "share of each hour",
-	formula: `(Births recorded in the hour + ${FLAT_DAY_BIRTHS} ÷ 24) ÷ (all recorded + ${FLAT_DAY_BIRTHS}).`,
+	label: say`Births through the day`,
+	unit: say`share of each hour`,
+	formula: say`(Births recorded in the hour + ${FLAT_DAY_BIRTHS} ÷ 24) ÷ (all recorded + ${FLAT_DAY_BIRTHS}).`,
 	source: estimate,
-	inputs: { times: { label: "Times of births", unit: "h:min" } },
+	inputs: { times: { label: say`Times of births`, unit: say`h:min` } },
 	compute: ({ times }) =>
 		flatDay.map((share, hour) => {
 			const inHour = times.filter((time) => Math.floor(time / MINUTES_PER_HOUR) === hour).length;

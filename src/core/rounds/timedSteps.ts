@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import type { StepsRow } from "../sheets/steps.ts";
 import { stepMinutes } from "./roundMinutes.ts";
 
@@ -34,10 +35,9 @@ export interface PlannedRound {
 }
 
 /** Carries its caution in itself, so that on no list it stands beside the solution without one. */
-export const DESCALE_STEP =
-	"Descale in diluted vinegar, in a vessel of its own, never with chlorine";
+export const DESCALE_STEP = say`Descale in diluted vinegar, in a vessel of its own, never with chlorine`;
 /** Stands between acid and chlorine, and cannot be switched off. */
-export const RINSE_STEP = "Rinse and drain until there is no smell of vinegar";
+export const RINSE_STEP = say`Rinse and drain until there is no smell of vinegar`;
 
 /**
  * The steps of a round one after the other.
@@ -70,7 +70,7 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 		const loads = Math.ceil(round.kits / round.kitsInLoad);
 		for (let load = 1; load <= loads; load++) {
 			const kits = Math.min(round.kitsInLoad, round.kits - (load - 1) * round.kitsInLoad);
-			const which = loads > 1 ? ` (load ${load} of ${loads})` : "";
+			const which = loads > 1 ? say` (load ${load} of ${loads})` : "";
 			for (const { step, minutes, hands_on } of block)
 				add(step + which, minutes, hands_on, kits, load);
 		}

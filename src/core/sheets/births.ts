@@ -1,5 +1,6 @@
 import { MOST_BIRTHS_PER_DAY } from "../births/settings.ts";
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
@@ -8,19 +9,19 @@ import { optional } from "../values/valueKind.ts";
 
 export const birthsSheet = sheet({
 	file: "births.csv",
-	title: "Births expected, day by day",
-	about: "Your own figure for a day. A day left blank takes births a day from the settings.",
+	title: say`Births expected, day by day`,
+	about: say`Your own figure for a day. A day left blank takes births a day from the settings.`,
 	unique: ["date"],
 	columns: {
-		date: typed({ label: "Date", unit: "", value: date(), help: "The day." }),
+		date: typed({ label: say`Date`, unit: "", value: date(), help: say`The day.` }),
 		births: typed({
-			label: "Births expected",
-			unit: "births",
+			label: say`Births expected`,
+			unit: say`births`,
 			value: optional(number({ min: 0, max: MOST_BIRTHS_PER_DAY })),
 			decimals: 1,
-			help: "Mean number of births you expect that day; need not be whole.",
+			help: say`Mean number of births you expect that day; need not be whole.`,
 		}),
-		note: typed({ label: "Note", unit: "", value: note(), help: "Why, if it helps." }),
+		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Why, if it helps.` }),
 	},
 });
 

@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { dateTime } from "../values/dateTime.ts";
@@ -11,30 +12,30 @@ const test = (label: string, help: string) =>
 
 export const checksSheet = sheet({
 	file: "checks.csv",
-	title: "Readiness checks",
-	about: "Each time a kit is put together: pieces counted, cleanliness, function tests.",
+	title: say`Readiness checks`,
+	about: say`Each time a kit is put together: pieces counted, cleanliness, function tests.`,
 	optional: true,
 	columns: {
 		checked_at: typed({
-			label: "Checked at",
+			label: say`Checked at`,
 			unit: "",
 			value: dateTime(),
-			help: "Date and time of the check.",
+			help: say`Date and time of the check.`,
 		}),
-		kit: typed({ label: "Kit", unit: "", value: name(), help: "The mark on the kit." }),
+		kit: typed({ label: say`Kit`, unit: "", value: name(), help: say`The mark on the kit.` }),
 		pieces_counted: typed({
-			label: "Pieces counted",
-			unit: "pieces",
+			label: say`Pieces counted`,
+			unit: say`pieces`,
 			value: optional(number({ min: 0, max: 10_000, whole: true })),
-			help: "All loose pieces, counted before putting together.",
+			help: say`All loose pieces, counted before putting together.`,
 		}),
-		clean: test("Clean", "No dirt, no scale, dry, no smell."),
-		bag_refills: test("Bag refills", "Outlet blocked, squeezed and let go: refills at once."),
-		valve_moves: test("Valve moves", "Opens on squeezing, closes after."),
-		seal_holds: test("Seal holds", "Outlet blocked: the bag resists, no leak is heard."),
-		relief_opens: test("Relief opens", "The pressure relief opens when squeezed hard."),
-		suction_holds: test("Suction holds", "Draws in and pushes out fully, no bubbles."),
-		note: typed({ label: "Note", unit: "", value: note(), help: "What was seen." }),
+		clean: test(say`Clean`, say`No dirt, no scale, dry, no smell.`),
+		bag_refills: test(say`Bag refills`, say`Outlet blocked, squeezed and let go: refills at once.`),
+		valve_moves: test(say`Valve moves`, say`Opens on squeezing, closes after.`),
+		seal_holds: test(say`Seal holds`, say`Outlet blocked: the bag resists, no leak is heard.`),
+		relief_opens: test(say`Relief opens`, say`The pressure relief opens when squeezed hard.`),
+		suction_holds: test(say`Suction holds`, say`Draws in and pushes out fully, no bubbles.`),
+		note: typed({ label: say`Note`, unit: "", value: note(), help: say`What was seen.` }),
 	},
 });
 

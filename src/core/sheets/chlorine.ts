@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { sources } from "../sources.ts";
 import { choice, yesNo } from "../values/choice.ts";
@@ -21,66 +22,66 @@ export type StrengthMeasure = (typeof strengthMeasures)[number];
 
 export const chlorineSheet = sheet({
 	file: "chlorine.csv",
-	title: "Chlorine products",
-	about: "Every product the unit can get, with the strength on its label. One of them is in use.",
+	title: say`Chlorine products`,
+	about: say`Every product the unit can get, with the strength on its label. One of them is in use.`,
 	unique: ["product"],
 	columns: {
 		product: typed({
-			label: "Product",
+			label: say`Product`,
 			unit: "",
 			value: name(),
-			help: "Also listed under items, where its packs and prices are.",
+			help: say`Also listed under items, where its packs and prices are.`,
 		}),
 		form: typed({
-			label: "Form",
+			label: say`Form`,
 			unit: "",
 			value: choice(["liquid", "powder", "tablet"]),
-			help: "How it comes.",
+			help: say`How it comes.`,
 		}),
 		strength: typed({
-			label: "Strength on the label",
-			unit: "in the measure beside it",
+			label: say`Strength on the label`,
+			unit: say`in the measure beside it`,
 			value: number({ min: 0.000001, max: 1_000_000 }),
 			decimals: 2,
-			help: "For tablets: grams of available chlorine in one tablet, from the label, not its weight.",
+			help: say`For tablets: grams of available chlorine in one tablet, from the label, not its weight.`,
 			source: sources.tabletLabel,
 		}),
 		strength_measure: typed({
-			label: "Strength is in",
+			label: say`Strength is in`,
 			unit: "",
 			value: choice(strengthMeasures),
-			help: "w/v: grams per 100 mL. w/w: grams per 100 g. naocl: the label counts sodium hypochlorite.",
+			help: say`w/v: grams per 100 mL. w/w: grams per 100 g. naocl: the label counts sodium hypochlorite.`,
 		}),
 		density_kg_per_l: typed({
-			label: "Density",
+			label: say`Density`,
 			unit: "kg/L",
 			value: optional(number({ min: 0.8, max: 1.6 })),
 			decimals: 2,
-			help: "Needed for a liquid whose strength is w/w; left blank otherwise.",
+			help: say`Needed for a liquid whose strength is w/w; left blank otherwise.`,
 		}),
 		fade_factor: typed({
-			label: "Fades faster than the law by",
-			unit: "times",
+			label: say`Fades faster than the law by`,
+			unit: say`times`,
 			value: number({ min: 0, max: 100 }),
 			fallback: 1.3,
 			decimals: 1,
-			help: "Real bottles fade faster than clean solutions in a laboratory.",
+			help: say`Real bottles fade faster than clean solutions in a laboratory.`,
 		}),
 		loss_points_per_year: typed({
-			label: "Powder loses a year",
-			unit: "points of %",
+			label: say`Powder loses a year`,
+			unit: say`points of %`,
 			value: number({ min: 0, max: 50 }),
 			fallback: 2,
 			decimals: 1,
-			help: "70 % becomes 68 % after a year at 2 points.",
+			help: say`70 % becomes 68 % after a year at 2 points.`,
 			source: sources.powderLoss,
 		}),
 		in_use: typed({
-			label: "In use",
+			label: say`In use`,
 			unit: "",
 			value: yesNo(),
 			fallback: "no",
-			help: "Exactly one product is in use.",
+			help: say`Exactly one product is in use.`,
 		}),
 	},
 });

@@ -1,77 +1,82 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, day, wholeAmount, words } from "./computedValues.ts";
 
 const expected = (label: string, unit: string, help: string) =>
-	computed({ label: `${label}, expected`, unit, value: amount(), decimals: 1, help });
+	computed({ label: say`${label}, expected`, unit, value: amount(), decimals: 1, help });
 const setAside = (label: string, unit: string, help: string, decimals = 0) =>
-	computed({ label: `${label}, set aside`, unit, value: amount(), decimals, help });
+	computed({ label: say`${label}, set aside`, unit, value: amount(), decimals, help });
 
 /** One row a day. What is set aside for the whole period is in week-total.csv. */
 export const dayPlanSheet = sheet({
 	file: "day-plan.csv",
-	title: "The plan, day by day",
-	about: "What each day is expected to bring, and what to set aside for it.",
+	title: say`The plan, day by day`,
+	about: say`What each day is expected to bring, and what to set aside for it.`,
 	columns: {
-		date: computed({ label: "Date", unit: "", value: day(), help: "The day." }),
-		births_expected: expected("Births", "births", "Mean number of births."),
-		births_set_aside: setAside("Births", "births", "As many as the plan is made for."),
-		kits_used_expected: expected("Kits used", "kits", "Kits used on a baby."),
+		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
+		births_expected: expected(say`Births`, "births", say`Mean number of births.`),
+		births_set_aside: setAside(say`Births`, "births", say`As many as the plan is made for.`),
+		kits_used_expected: expected(say`Kits used`, "kits", say`Kits used on a baby.`),
 		kits_expired_expected: expected(
-			"Kits gone out of date",
+			say`Kits gone out of date`,
 			"kits",
-			"Ready kits that were not used in time.",
+			say`Ready kits that were not used in time.`,
 		),
 		kits_to_reprocess_expected: expected(
-			"Kits to reprocess",
+			say`Kits to reprocess`,
 			"kits",
-			"Used and out of date together.",
+			say`Used and out of date together.`,
 		),
 		kits_to_reprocess_set_aside: setAside(
-			"Kits to reprocess",
+			say`Kits to reprocess`,
 			"kits",
-			"As many as the plan is made for.",
+			say`As many as the plan is made for.`,
 		),
 		kits_needed: computed({
-			label: "Kits needed",
-			unit: "kits",
+			label: say`Kits needed`,
+			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "Kits the unit must own so that one is ready.",
+			help: say`Kits the unit must own so that one is ready.`,
 		}),
 		kits_in_service: computed({
-			label: "Kits in service",
-			unit: "kits",
+			label: say`Kits in service`,
+			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "Kits the unit has in service.",
+			help: say`Kits the unit has in service.`,
 		}),
-		rounds_expected: expected("Rounds that run", "rounds", "Rounds with at least one kit."),
-		rounds_set_aside: setAside("Rounds that run", "rounds", "As many as the plan is made for."),
-		solution_litres_expected: expected("Solution", "L", "Chlorine solution to mix."),
+		rounds_expected: expected(say`Rounds that run`, "rounds", say`Rounds with at least one kit.`),
+		rounds_set_aside: setAside(
+			say`Rounds that run`,
+			"rounds",
+			say`As many as the plan is made for.`,
+		),
+		solution_litres_expected: expected(say`Solution`, "L", say`Chlorine solution to mix.`),
 		solution_litres_set_aside: setAside(
-			"Solution",
+			say`Solution`,
 			"L",
-			"Chlorine solution to be ready to mix.",
+			say`Chlorine solution to be ready to mix.`,
 			1,
 		),
 		chlorine_product: computed({
-			label: "Product",
+			label: say`Product`,
 			unit: "",
 			value: words(),
-			help: "The product in use.",
+			help: say`The product in use.`,
 		}),
 		chlorine_quantity_set_aside: setAside(
-			"Product",
-			"mL, g or tablets",
-			"Product to have at hand, as it is measured out.",
+			say`Product`,
+			say`mL, g or tablets`,
+			say`Product to have at hand, as it is measured out.`,
 		),
-		boiled_litres_expected: expected("Boiled water", "L", "For the rinse buckets."),
-		boiled_litres_set_aside: setAside("Boiled water", "L", "To have cooled in time.", 1),
-		boiled_buckets_set_aside: setAside("Boiled water", "buckets", "Rinse buckets to fill."),
-		vinegar_litres_expected: expected("Vinegar", "L", "For descaling baths."),
-		vinegar_litres_set_aside: setAside("Vinegar", "L", "To have at hand.", 1),
-		gauze_pieces_expected: expected("Gauze", "pieces", "All items of the group gauze."),
-		gauze_pieces_set_aside: setAside("Gauze", "pieces", "All items of the group gauze."),
+		boiled_litres_expected: expected(say`Boiled water`, "L", say`For the rinse buckets.`),
+		boiled_litres_set_aside: setAside(say`Boiled water`, "L", say`To have cooled in time.`, 1),
+		boiled_buckets_set_aside: setAside(say`Boiled water`, "buckets", say`Rinse buckets to fill.`),
+		vinegar_litres_expected: expected(say`Vinegar`, "L", say`For descaling baths.`),
+		vinegar_litres_set_aside: setAside(say`Vinegar`, "L", say`To have at hand.`, 1),
+		gauze_pieces_expected: expected(say`Gauze`, "pieces", say`All items of the group gauze.`),
+		gauze_pieces_set_aside: setAside(say`Gauze`, "pieces", say`All items of the group gauze.`),
 	},
 });

@@ -1,54 +1,54 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, day, words } from "./computedValues.ts";
 
 export const forecastSheet = sheet({
 	file: "forecast.csv",
-	title: "Births to come",
-	about:
-		"What the plan expects on each day, where the figure is from, and how far a day may well be from it.",
+	title: say`Births to come`,
+	about: say`What the plan expects on each day, where the figure is from, and how far a day may well be from it.`,
 	columns: {
-		date: computed({ label: "Date", unit: "", value: day(), help: "The day." }),
+		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
 		births_expected: computed({
-			label: "Births, expected",
-			unit: "births",
+			label: say`Births, expected`,
+			unit: say`births`,
 			value: amount(),
 			decimals: 1,
-			help: "Mean of the day.",
+			help: say`Mean of the day.`,
 		}),
 		taken_from: computed({
-			label: "From",
+			label: say`From`,
 			unit: "",
 			value: words(),
-			help: "Your figure, the register's forecast, or births a day from the settings.",
+			help: say`Your figure, the register's forecast, or births a day from the settings.`,
 		}),
 		low_50: computed({
-			label: "Half of such days from",
-			unit: "births",
+			label: say`Half of such days from`,
+			unit: say`births`,
 			value: amount(),
 			decimals: 0,
-			help: "Lower end of the middle half.",
+			help: say`Lower end of the middle half.`,
 		}),
 		high_50: computed({
 			label: "to",
-			unit: "births",
+			unit: say`births`,
 			value: amount(),
 			decimals: 0,
-			help: "Upper end of the middle half.",
+			help: say`Upper end of the middle half.`,
 		}),
 		low_90: computed({
-			label: "Nine of ten from",
-			unit: "births",
+			label: say`Nine of ten from`,
+			unit: say`births`,
 			value: amount(),
 			decimals: 0,
-			help: "Lower end of nine days of ten.",
+			help: say`Lower end of nine days of ten.`,
 		}),
 		high_90: computed({
 			label: "up to",
-			unit: "births",
+			unit: say`births`,
 			value: amount(),
 			decimals: 0,
-			help: "Upper end of nine days of ten.",
+			help: say`Upper end of nine days of ten.`,
 		}),
 	},
 });

@@ -1,4 +1,5 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
@@ -6,40 +7,40 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
-	title: "How many kits are enough",
-	about: "For each number of kits, how many of 1,000 needs find none ready.",
+	title: say`How many kits are enough`,
+	about: say`For each number of kits, how many of 1,000 needs find none ready.`,
 	columns: {
 		kits: computed({
-			label: "Kits",
-			unit: "kits",
+			label: say`Kits`,
+			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "Number of kits in service.",
+			help: say`Number of kits in service.`,
 		}),
 		unmet_per_1000_uses: computed({
-			label: "Needs that find none ready",
-			unit: "per 1,000 uses",
+			label: say`Needs that find none ready`,
+			unit: say`per 1,000 uses`,
 			value: amount(),
 			decimals: 3,
-			help: "Smaller is safer.",
+			help: say`Smaller is safer.`,
 		}),
 		enough: computed({
-			label: "Enough",
+			label: say`Enough`,
 			unit: "",
 			value: yesNo(),
-			help: "yes from the number of kits needed on.",
+			help: say`yes from the number of kits needed on.`,
 		}),
 		deciding: computed({
-			label: "Decided by",
+			label: say`Decided by`,
 			unit: "",
 			value: optional(choice(["risk", "beds"])),
-			help: "At the number needed: the chance that none is ready, or the delivery beds and spare kits.",
+			help: say`At the number needed: the chance that none is ready, or the delivery beds and spare kits.`,
 		}),
 		kind: computed({
-			label: "Kind",
+			label: say`Kind`,
 			unit: "",
 			value: words(),
-			help: "Blank where all kits are alike.",
+			help: say`Blank where all kits are alike.`,
 			added: true,
 		}),
 	},

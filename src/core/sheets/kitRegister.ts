@@ -1,60 +1,65 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { wholeAmount, words } from "./computedValues.ts";
 
 export const kitRegisterSheet = sheet({
 	file: "kit-register.csv",
-	title: "How each kit stands",
-	about:
-		"On the first day of the plan, by the latest finished check. A failed or overdue kit is not counted until a later check passes.",
+	title: say`How each kit stands`,
+	about: say`On the first day of the plan, by the latest finished check. A failed or overdue kit is not counted until a later check passes.`,
 	columns: {
-		kit: computed({ label: "Kit", unit: "", value: words(), help: "The mark on the kit." }),
-		kind: computed({ label: "Kind", unit: "", value: words(), help: "Kind of kit." }),
+		kit: computed({ label: say`Kit`, unit: "", value: words(), help: say`The mark on the kit.` }),
+		kind: computed({ label: say`Kind`, unit: "", value: words(), help: say`Kind of kit.` }),
 		state: computed({
-			label: "State",
+			label: say`State`,
 			unit: "",
 			value: words(),
-			help: "ready, to reprocess, overdue, repair, incomplete or out of service.",
+			help: say`ready, to reprocess, overdue, repair, incomplete or out of service.`,
 		}),
 		counts: computed({
-			label: "In service",
+			label: say`In service`,
 			unit: "",
 			value: yesNo(),
-			help: "Whether the plan counts on it.",
+			help: say`Whether the plan counts on it.`,
 		}),
 		use_next: computed({
-			label: "Use next",
-			unit: "place",
+			label: say`Use next`,
+			unit: say`place`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "1 is the ready kit to take first: the one disinfected longest ago.",
+			help: say`1 is the ready kit to take first: the one disinfected longest ago.`,
 		}),
 		ready_since: computed({
-			label: "Ready since",
+			label: say`Ready since`,
 			unit: "",
 			value: words(),
-			help: "Day of its last disinfection.",
+			help: say`Day of its last disinfection.`,
 		}),
 		ready_until: computed({
-			label: "Ready until",
+			label: say`Ready until`,
 			unit: "",
 			value: words(),
-			help: "Last day it may be used without a new round.",
+			help: say`Last day it may be used without a new round.`,
 		}),
 		last_checked: computed({
-			label: "Last check",
+			label: say`Last check`,
 			unit: "",
 			value: words(),
-			help: "Latest finished check.",
+			help: say`Latest finished check.`,
 		}),
 		missing: computed({
-			label: "Pieces missing",
-			unit: "pieces",
+			label: say`Pieces missing`,
+			unit: say`pieces`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "To find or to order.",
+			help: say`To find or to order.`,
 		}),
-		reason: computed({ label: "Why", unit: "", value: words(), help: "What the check found." }),
+		reason: computed({
+			label: say`Why`,
+			unit: "",
+			value: words(),
+			help: say`What the check found.`,
+		}),
 	},
 });

@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { date } from "../values/date.ts";
@@ -7,25 +8,30 @@ import { optional } from "../values/valueKind.ts";
 
 export const kitsSheet = sheet({
 	file: "kits.csv",
-	title: "Kits of the unit",
-	about: "Every kit with its mark, whether it is in service, and since when it has been ready.",
+	title: say`Kits of the unit`,
+	about: say`Every kit with its mark, whether it is in service, and since when it has been ready.`,
 	unique: ["kit"],
 	columns: {
-		kit: typed({ label: "Kit", unit: "", value: name(), help: "The mark on the kit." }),
-		kind: typed({ label: "Kind", unit: "", value: name(), help: "As listed under kinds of kit." }),
+		kit: typed({ label: say`Kit`, unit: "", value: name(), help: say`The mark on the kit.` }),
+		kind: typed({
+			label: say`Kind`,
+			unit: "",
+			value: name(),
+			help: say`As listed under kinds of kit.`,
+		}),
 		status: typed({
-			label: "Status",
+			label: say`Status`,
 			unit: "",
 			value: choice(["in_service", "out_of_service"]),
-			help: "Out of service: in repair, incomplete, or failed its check.",
+			help: say`Out of service: in repair, incomplete, or failed its check.`,
 		}),
 		ready_since: typed({
-			label: "Ready since",
+			label: say`Ready since`,
 			unit: "",
 			value: optional(date()),
-			help: "Day of its last disinfection; blank when it is not ready.",
+			help: say`Day of its last disinfection; blank when it is not ready.`,
 		}),
-		note: typed({ label: "Note", unit: "", value: note(), help: "Anything to remember." }),
+		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Anything to remember.` }),
 	},
 });
 

@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
@@ -7,42 +8,47 @@ import { optional } from "../values/valueKind.ts";
 
 export const lotsSheet = sheet({
 	file: "lots.csv",
-	title: "Lots in the store",
-	about: "What is on the shelf or on its way, lot by lot.",
+	title: say`Lots in the store`,
+	about: say`What is on the shelf or on its way, lot by lot.`,
 	unique: ["item", "lot"],
 	columns: {
-		item: typed({ label: "Item", unit: "", value: name(), help: "As listed under items." }),
-		lot: typed({ label: "Lot", unit: "", value: name(), help: "Number on the box or bottle." }),
+		item: typed({ label: say`Item`, unit: "", value: name(), help: say`As listed under items.` }),
+		lot: typed({
+			label: say`Lot`,
+			unit: "",
+			value: name(),
+			help: say`Number on the box or bottle.`,
+		}),
 		quantity: typed({
-			label: "Quantity",
-			unit: "in the item's measure",
+			label: say`Quantity`,
+			unit: say`in the item's measure`,
 			value: number({ min: 0, max: 100_000_000 }),
 			decimals: 2,
-			help: "What is left of it.",
+			help: say`What is left of it.`,
 		}),
 		made_on: typed({
-			label: "Made on",
+			label: say`Made on`,
 			unit: "",
 			value: optional(date()),
-			help: "From the label; liquids fade from this day on.",
+			help: say`From the label; liquids fade from this day on.`,
 		}),
 		received_on: typed({
-			label: "Received on",
+			label: say`Received on`,
 			unit: "",
 			value: optional(date()),
-			help: "Used in place of the day it was made, where that is not known.",
+			help: say`Used in place of the day it was made, where that is not known.`,
 		}),
 		arrives_on: typed({
-			label: "Arrives on",
+			label: say`Arrives on`,
 			unit: "",
 			value: optional(date()),
-			help: "For a lot that is ordered and not here yet.",
+			help: say`For a lot that is ordered and not here yet.`,
 		}),
 		expires_on: typed({
-			label: "Expires on",
+			label: say`Expires on`,
 			unit: "",
 			value: optional(date()),
-			help: "Last day it may be used.",
+			help: say`Last day it may be used.`,
 		}),
 	},
 });

@@ -1,34 +1,45 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { wholeAmount, words } from "./computedValues.ts";
 
 export const problemsSheet = sheet({
 	file: "problems.csv",
-	title: "Problems",
-	about: "What has to be put right, or looked at, and where.",
+	title: say`Problems`,
+	about: say`What has to be put right, or looked at, and where.`,
 	columns: {
 		code: computed({
-			label: "Kind",
+			label: say`Kind`,
 			unit: "",
 			value: words(),
-			help: "Name of the kind of problem.",
+			help: say`Name of the kind of problem.`,
 		}),
-		file: computed({ label: "File", unit: "", value: words(), help: "Which file." }),
+		file: computed({ label: say`File`, unit: "", value: words(), help: say`Which file.` }),
 		line: computed({
-			label: "Line",
+			label: say`Line`,
 			unit: "",
 			value: wholeAmount(),
-			help: "The first line names the columns.",
+			help: say`The first line names the columns.`,
 		}),
-		column: computed({ label: "Column", unit: "", value: words(), help: "Which column." }),
-		received: computed({ label: "Found", unit: "", value: words(), help: "What was found." }),
-		allowed: computed({ label: "Allowed", unit: "", value: words(), help: "What is allowed." }),
-		message: computed({ label: "In words", unit: "", value: words(), help: "The whole problem." }),
-		weight: computed({
-			label: "Weight",
+		column: computed({ label: say`Column`, unit: "", value: words(), help: say`Which column.` }),
+		received: computed({ label: say`Found`, unit: "", value: words(), help: say`What was found.` }),
+		allowed: computed({
+			label: say`Allowed`,
 			unit: "",
 			value: words(),
-			help: "error: a number cannot be given. advice: the numbers stand.",
+			help: say`What is allowed.`,
+		}),
+		message: computed({
+			label: say`In words`,
+			unit: "",
+			value: words(),
+			help: say`The whole problem.`,
+		}),
+		weight: computed({
+			label: say`Weight`,
+			unit: "",
+			value: words(),
+			help: say`error: a number cannot be given. advice: the numbers stand.`,
 			added: true,
 		}),
 	},

@@ -1,69 +1,79 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const productCompareSheet = sheet({
 	file: "product-compare.csv",
-	title: "Comparing the products",
-	about:
-		"The same litres of solution from each product the unit can get, ordered fresh, at the order interval that costs least.",
+	title: say`Comparing the products`,
+	about: say`The same litres of solution from each product the unit can get, ordered fresh, at the order interval that costs least.`,
 	columns: {
-		product: computed({ label: "Product", unit: "", value: words(), help: "Chlorine product." }),
-		period: computed({
-			label: "Over",
+		product: computed({
+			label: say`Product`,
 			unit: "",
 			value: words(),
-			help: "A week or a quarter of 91 days.",
+			help: say`Chlorine product.`,
+		}),
+		period: computed({
+			label: say`Over`,
+			unit: "",
+			value: words(),
+			help: say`A week or a quarter of 91 days.`,
 		}),
 		litres: computed({
-			label: "Solution",
+			label: say`Solution`,
 			unit: "L",
 			value: amount(),
 			decimals: 0,
-			help: "Expected, the same for every product.",
+			help: say`Expected, the same for every product.`,
 		}),
 		order_every_days: computed({
-			label: "Order every",
-			unit: "days",
+			label: say`Order every`,
+			unit: say`days`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "Of those tried, the interval that costs least; the longest where the cost is the same.",
+			help: say`Of those tried, the interval that costs least; the longest where the cost is the same.`,
 		}),
 		quantity: computed({
-			label: "Product",
-			unit: "in the measure beside it",
+			label: say`Product`,
+			unit: say`in the measure beside it`,
 			value: amount(),
 			decimals: 0,
-			help: "Needed over the period, as it fades.",
+			help: say`Needed over the period, as it fades.`,
 		}),
-		measure: computed({ label: "Measured in", unit: "", value: words(), help: "mL, g or tablet." }),
+		measure: computed({
+			label: say`Measured in`,
+			unit: "",
+			value: words(),
+			help: say`mL, g or tablet.`,
+		}),
 		packs: computed({
-			label: "Packs",
-			unit: "packs",
+			label: say`Packs`,
+			unit: say`packs`,
 			value: amount(),
 			decimals: 1,
-			help: "Whole packs at each order, averaged over the period.",
+			help: say`Whole packs at each order, averaged over the period.`,
 		}),
 		cost: computed({
-			label: "Cost",
-			unit: "currency",
+			label: say`Cost`,
+			unit: say`currency`,
 			value: amount(),
 			decimals: 2,
-			help: "Of those packs.",
+			help: say`Of those packs.`,
 		}),
 		weight_kg: computed({
-			label: "To carry",
+			label: say`To carry`,
 			unit: "kg",
 			value: amount(),
 			decimals: 1,
-			help: "Of the product; blank for tablets, whose weight is not their chlorine.",
+			help: say`Of the product; blank for tablets, whose weight is not their chlorine.`,
 		}),
 		lost_g: computed({
-			label: "Lost to fading",
-			unit: "g chlorine",
+			label: say`Lost to fading`,
+			unit: say`g chlorine`,
 			value: amount(),
 			decimals: 0,
-			help: "Available chlorine that was paid for and faded before use.",
+			help: say`Available chlorine that was paid for and faded before use.`,
 		}),
 	},
 });

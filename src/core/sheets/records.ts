@@ -1,5 +1,6 @@
 import { MOST_BIRTHS_PER_DAY } from "../births/settings.ts";
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { clockList } from "../values/clockList.ts";
 import { date } from "../values/date.ts";
@@ -10,29 +11,29 @@ const dailyCount = () => optional(number({ min: 0, max: MOST_BIRTHS_PER_DAY, who
 
 export const recordsSheet = sheet({
 	file: "records.csv",
-	title: "From the register",
-	about: "What was counted, day by day. A day not recorded is missing, not zero.",
+	title: say`From the register`,
+	about: say`What was counted, day by day. A day not recorded is missing, not zero.`,
 	optional: true,
 	unique: ["date"],
 	columns: {
-		date: typed({ label: "Date", unit: "", value: date(), help: "The day." }),
+		date: typed({ label: say`Date`, unit: "", value: date(), help: say`The day.` }),
 		births: typed({
-			label: "Births",
-			unit: "births",
+			label: say`Births`,
+			unit: say`births`,
 			value: dailyCount(),
-			help: "Births counted that day.",
+			help: say`Births counted that day.`,
 		}),
 		kits_used: typed({
-			label: "Kits used",
-			unit: "kits",
+			label: say`Kits used`,
+			unit: say`kits`,
 			value: dailyCount(),
-			help: "Kits that were used on a baby, or opened.",
+			help: say`Kits that were used on a baby, or opened.`,
 		}),
 		times: typed({
-			label: "Times of births",
-			unit: "h:min",
+			label: say`Times of births`,
+			unit: say`h:min`,
 			value: clockList(),
-			help: "Where they are recorded: clock times with a space between, for example 03:10 14:25.",
+			help: say`Where they are recorded: clock times with a space between, for example 03:10 14:25.`,
 			added: true,
 		}),
 	},

@@ -1,16 +1,22 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { clock } from "../values/clock.ts";
 import { note } from "../values/text.ts";
 
 export const roundsSheet = sheet({
 	file: "rounds.csv",
-	title: "Rounds of reprocessing",
-	about: "When the rounds of a day start. A round with no kit to reprocess does not run.",
+	title: say`Rounds of reprocessing`,
+	about: say`When the rounds of a day start. A round with no kit to reprocess does not run.`,
 	unique: ["start"],
 	columns: {
-		start: typed({ label: "Starts at", unit: "h:min", value: clock(), help: "Clock time." }),
-		label: typed({ label: "Name", unit: "", value: note(), help: "For example: morning." }),
+		start: typed({
+			label: say`Starts at`,
+			unit: say`h:min`,
+			value: clock(),
+			help: say`Clock time.`,
+		}),
+		label: typed({ label: say`Name`, unit: "", value: note(), help: say`For example: morning.` }),
 	},
 });
 

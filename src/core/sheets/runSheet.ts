@@ -1,4 +1,5 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
@@ -6,52 +7,61 @@ import { day, wholeAmount, words } from "./computedValues.ts";
 
 export const runSheetSheet = sheet({
 	file: "run-sheet.csv",
-	title: "Run sheet",
-	about:
-		"Every round by the clock, with the kits set aside for it. A round belongs to the day it starts on.",
+	title: say`Run sheet`,
+	about: say`Every round by the clock, with the kits set aside for it. A round belongs to the day it starts on.`,
 	columns: {
-		date: computed({ label: "Date", unit: "", value: day(), help: "Day the round starts on." }),
+		date: computed({
+			label: say`Date`,
+			unit: "",
+			value: day(),
+			help: say`Day the round starts on.`,
+		}),
 		round: computed({
-			label: "Round",
+			label: say`Round`,
 			unit: "",
 			value: words(),
-			help: "Name, or time where it has none.",
+			help: say`Name, or time where it has none.`,
 		}),
-		step: computed({ label: "Step", unit: "", value: words(), help: "What is done." }),
-		starts: computed({ label: "Starts", unit: "h:min", value: words(), help: "Clock time." }),
-		ends: computed({
-			label: "Ends",
-			unit: "h:min",
+		step: computed({ label: say`Step`, unit: "", value: words(), help: say`What is done.` }),
+		starts: computed({
+			label: say`Starts`,
+			unit: say`h:min`,
 			value: words(),
-			help: "Clock time; for the soak, the earliest out.",
+			help: say`Clock time.`,
+		}),
+		ends: computed({
+			label: say`Ends`,
+			unit: say`h:min`,
+			value: words(),
+			help: say`Clock time; for the soak, the earliest out.`,
 		}),
 		hands_on: computed({
-			label: "Hands on",
+			label: say`Hands on`,
 			unit: "",
 			value: optional(yesNo()),
-			help: "no: waiting.",
+			help: say`no: waiting.`,
 		}),
 		kits: computed({
-			label: "Kits",
-			unit: "kits",
+			label: say`Kits`,
+			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "Kits in this step.",
+			help: say`Kits in this step.`,
 			added: true,
 		}),
 		people: computed({
-			label: "People",
-			unit: "people",
+			label: say`People`,
+			unit: say`people`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "Who is needed; nobody while waiting.",
+			help: say`Who is needed; nobody while waiting.`,
 			added: true,
 		}),
 		ends_on: computed({
-			label: "Ends on",
+			label: say`Ends on`,
 			unit: "",
 			value: words(),
-			help: "The next day, where the step goes past midnight.",
+			help: say`The next day, where the step goes past midnight.`,
 			added: true,
 		}),
 	},

@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
@@ -6,30 +7,29 @@ import { name } from "../values/text.ts";
 
 export const stepsSheet = sheet({
 	file: "steps.csv",
-	title: "Steps of a round",
-	about:
-		"What is done in a round, in order, and how long it takes: once a round, for each kit, or for each load of the soak.",
+	title: say`Steps of a round`,
+	about: say`What is done in a round, in order, and how long it takes: once a round, for each kit, or for each load of the soak.`,
 	unique: ["step"],
 	columns: {
-		step: typed({ label: "Step", unit: "", value: name(), help: "What is done." }),
+		step: typed({ label: say`Step`, unit: "", value: name(), help: say`What is done.` }),
 		basis: typed({
-			label: "Counted",
+			label: say`Counted`,
 			unit: "",
 			value: choice(["round", "kit", "load"]),
-			help: "round: once; kit: for each kit, shared among the people; load: for each filling of the soak container.",
+			help: say`round: once; kit: for each kit, shared among the people; load: for each filling of the soak container.`,
 		}),
 		minutes: typed({
-			label: "Minutes",
+			label: say`Minutes`,
 			unit: "min",
 			value: number({ min: 0, max: 1440 }),
 			decimals: 1,
-			help: "For one round, kit or load.",
+			help: say`For one round, kit or load.`,
 		}),
 		hands_on: typed({
-			label: "Hands on",
+			label: say`Hands on`,
 			unit: "",
 			value: yesNo(),
-			help: "yes: someone is busy; no: waiting, such as the soak.",
+			help: say`yes: someone is busy; no: waiting, such as the soak.`,
 		}),
 	},
 });

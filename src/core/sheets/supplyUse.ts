@@ -1,32 +1,38 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, words } from "./computedValues.ts";
 
 export const supplyUseSheet = sheet({
 	file: "supply-use.csv",
-	title: "What the plan uses up",
-	about: "Each item over the whole period of the plan.",
+	title: say`What the plan uses up`,
+	about: say`Each item over the whole period of the plan.`,
 	columns: {
-		item: computed({ label: "Item", unit: "", value: words(), help: "As listed under items." }),
-		measure: computed({
-			label: "Measure",
+		item: computed({
+			label: say`Item`,
 			unit: "",
 			value: words(),
-			help: "Unit of both figures.",
+			help: say`As listed under items.`,
+		}),
+		measure: computed({
+			label: say`Measure`,
+			unit: "",
+			value: words(),
+			help: say`Unit of both figures.`,
 		}),
 		expected: computed({
-			label: "Expected",
-			unit: "in the item's measure",
+			label: say`Expected`,
+			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
-			help: "Mean use.",
+			help: say`Mean use.`,
 		}),
 		set_aside: computed({
-			label: "Set aside",
-			unit: "in the item's measure",
+			label: say`Set aside`,
+			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
-			help: "Enough as surely as the plan asks.",
+			help: say`Enough as surely as the plan asks.`,
 		}),
 	},
 });

@@ -1,15 +1,26 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { day, words } from "./computedValues.ts";
 
 export const tonightSheet = sheet({
 	file: "tonight.csv",
-	title: "The night before",
-	about: "What must be started on a day for the next day's rounds.",
+	title: say`The night before`,
+	about: say`What must be started on a day for the next day's rounds.`,
 	columns: {
-		date: computed({ label: "Date", unit: "", value: day(), help: "The day on which it is done." }),
-		by: computed({ label: "By", unit: "h:min", value: words(), help: "Latest clock time." }),
-		task: computed({ label: "What", unit: "", value: words(), help: "What to start." }),
-		for_round: computed({ label: "For", unit: "", value: words(), help: "Round of the next day." }),
+		date: computed({
+			label: say`Date`,
+			unit: "",
+			value: day(),
+			help: say`The day on which it is done.`,
+		}),
+		by: computed({ label: "By", unit: say`h:min`, value: words(), help: say`Latest clock time.` }),
+		task: computed({ label: say`What`, unit: "", value: words(), help: say`What to start.` }),
+		for_round: computed({
+			label: say`For`,
+			unit: "",
+			value: words(),
+			help: say`Round of the next day.`,
+		}),
 	},
 });

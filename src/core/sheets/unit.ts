@@ -1,16 +1,22 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { name, note } from "../values/text.ts";
 
 /** The unit's settings, one a row; their meaning and limits are in settings.ts. */
 export const unitSheet = sheet({
 	file: "unit.csv",
-	title: "Settings of the unit",
-	about: "How this unit works: one setting a row. A blank value means the default.",
+	title: say`Settings of the unit`,
+	about: say`How this unit works: one setting a row. A blank value means the default.`,
 	unique: ["key"],
 	columns: {
-		key: typed({ label: "Setting", unit: "", value: name(), help: "Name of the setting." }),
-		value: typed({ label: "Value", unit: "", value: note(), help: "What holds in this unit." }),
+		key: typed({ label: say`Setting`, unit: "", value: name(), help: say`Name of the setting.` }),
+		value: typed({
+			label: say`Value`,
+			unit: "",
+			value: note(),
+			help: say`What holds in this unit.`,
+		}),
 	},
 });
 

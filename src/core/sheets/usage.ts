@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
@@ -9,25 +10,29 @@ const bases = ["day", "round", "load", "kit", "piece", "worker_round", "descale"
 
 export const usageSheet = sheet({
 	file: "usage.csv",
-	title: "What is used up",
-	about:
-		"Each consumable, and how much of it goes for a day, a round that runs, a load, a kit, a piece, a person in a round, or a descaling.",
+	title: say`What is used up`,
+	about: say`Each consumable, and how much of it goes for a day, a round that runs, a load, a kit, a piece, a person in a round, or a descaling.`,
 	columns: {
-		item: typed({ label: "Item", unit: "", value: name(), help: "As listed under items." }),
+		item: typed({ label: say`Item`, unit: "", value: name(), help: say`As listed under items.` }),
 		basis: typed({
-			label: "Counted",
+			label: say`Counted`,
 			unit: "",
 			value: choice(bases),
-			help: "What the quantity is for.",
+			help: say`What the quantity is for.`,
 		}),
 		quantity: typed({
-			label: "Quantity",
-			unit: "in the item's measure",
+			label: say`Quantity`,
+			unit: say`in the item's measure`,
 			value: number({ min: 0, max: 100_000 }),
 			decimals: 2,
-			help: "How much goes each time.",
+			help: say`How much goes each time.`,
 		}),
-		note: typed({ label: "Note", unit: "", value: note(), help: "Where the figure is from." }),
+		note: typed({
+			label: say`Note`,
+			unit: "",
+			value: note(),
+			help: say`Where the figure is from.`,
+		}),
 	},
 });
 

@@ -1,4 +1,5 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, words } from "./computedValues.ts";
 import { preparationColumns } from "./preparationColumns.ts";
@@ -8,25 +9,24 @@ const { litres: _, ...mixed } = preparationColumns;
 
 export const wardUseSheet = sheet({
 	file: "ward-use.csv",
-	title: "Product for the ward's other solution",
-	about:
-		"From the product in use, on the first day and over the whole plan. Not part of the kits' figures; part of what is ordered.",
+	title: say`Product for the ward's other solution`,
+	about: say`From the product in use, on the first day and over the whole plan. Not part of the kits' figures; part of what is ordered.`,
 	columns: {
-		use: computed({ label: "Used for", unit: "", value: words(), help: "As listed." }),
+		use: computed({ label: say`Used for`, unit: "", value: words(), help: say`As listed.` }),
 		litres_per_day: computed({
-			label: "Litres a day",
-			unit: "L/day",
+			label: say`Litres a day`,
+			unit: say`L/day`,
 			value: amount(),
 			decimals: 1,
-			help: "Mixed once a day.",
+			help: say`Mixed once a day.`,
 		}),
 		...mixed,
 		plan_quantity: computed({
-			label: "Product over the plan",
-			unit: "in the measure beside it",
+			label: say`Product over the plan`,
+			unit: say`in the measure beside it`,
 			value: amount(),
 			decimals: 0,
-			help: "All days, as the lot fades.",
+			help: say`All days, as the lot fades.`,
 		}),
 	},
 });

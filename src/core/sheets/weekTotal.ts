@@ -1,4 +1,5 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { amount, words } from "./computedValues.ts";
@@ -20,35 +21,34 @@ export type Measure = (typeof measures)[number];
 
 export const weekTotalSheet = sheet({
 	file: "week-total.csv",
-	title: "The whole period",
-	about:
-		"Totals of the plan. What to set aside comes from the total's own distribution; adding up the days would be wrong.",
+	title: say`The whole period`,
+	about: say`Totals of the plan. What to set aside comes from the total's own distribution; adding up the days would be wrong.`,
 	columns: {
 		measure_of: computed({
-			label: "Total of",
+			label: say`Total of`,
 			unit: "",
 			value: choice(measures),
-			help: "What is added up.",
+			help: say`What is added up.`,
 		}),
 		expected: computed({
-			label: "Expected",
-			unit: "see unit",
+			label: say`Expected`,
+			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
-			help: "Mean of the total.",
+			help: say`Mean of the total.`,
 		}),
 		set_aside: computed({
-			label: "Set aside",
-			unit: "see unit",
+			label: say`Set aside`,
+			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
-			help: "Enough for the whole period as surely as the plan asks.",
+			help: say`Enough for the whole period as surely as the plan asks.`,
 		}),
 		unit: computed({
-			label: "Unit",
+			label: say`Unit`,
 			unit: "",
 			value: words(),
-			help: "Unit of both figures.",
+			help: say`Unit of both figures.`,
 			added: true,
 		}),
 	},

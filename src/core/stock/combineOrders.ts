@@ -12,6 +12,7 @@ import { valueIn } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import { countTimes, total } from "../quantities.ts";
 import type { GoodRow, ReadTable } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import type { RowOf } from "../sheet.ts";
 import { combinedOrderSheet } from "../sheets/combinedOrder.ts";
 import { orderSheet } from "../sheets/order.ts";
@@ -32,32 +33,32 @@ interface Part {
 	readonly row: GoodRow<OrderRow>;
 }
 
-const inMeasure = "in the item's measure";
-const sum = total("sum", "Of all units", inMeasure);
+const inMeasure = say`in the item's measure`;
+const sum = total("sum", say`Of all units`, inMeasure);
 
 const packsOfNeed = calculation<{ need: number; packSize: number }, number>({
 	key: "combined_packs",
-	label: "Packs to order",
-	unit: "packs",
-	formula: "Needs of the units that are short, added up ÷ pack size.",
+	label: say`Packs to order`,
+	unit: say`packs`,
+	formula: say`Needs of the units that are short, added up ÷ pack size.`,
 	source: sources.periodicReview,
-	rounding: "Up to whole packs, once for all units together.",
+	rounding: say`Up to whole packs, once for all units together.`,
 	inputs: {
-		need: { label: "Needed", unit: inMeasure, min: 0 },
-		packSize: { label: "Pack size", unit: inMeasure, min: 1e-9 },
+		need: { label: say`Needed`, unit: inMeasure, min: 0 },
+		packSize: { label: say`Pack size`, unit: inMeasure, min: 1e-9 },
 	},
 	example: { inputs: { need: 150, packSize: 100 }, result: 2, within: 0 },
 	compute: ({ need, packSize }) => packsFor(need, packSize),
 });
 
-const packs = { label: "Packs to order", unit: "packs" };
-const quantity = countTimes("combined_quantity", "Quantity to order", inMeasure, packs, {
-	label: "Pack size",
+const packs = { label: say`Packs to order`, unit: say`packs` };
+const quantity = countTimes("combined_quantity", say`Quantity to order`, inMeasure, packs, {
+	label: say`Pack size`,
 	unit: inMeasure,
 });
-const cost = countTimes("combined_cost", "Cost", "currency", packs, {
-	label: "Price of a pack",
-	unit: "currency",
+const cost = countTimes("combined_cost", say`Cost`, "currency", packs, {
+	label: say`Price of a pack`,
+	unit: say`currency`,
 });
 
 /** Several units' order files as one list; the same item in another measure is a row of its own. */
@@ -91,8 +92,8 @@ function rowOf(parts: readonly Part[]): ComputedRow {
 	const price = priceOfPack(parts, valueIn(packSize));
 	const short = parts.filter(({ row }) => needOf(row.value) > 0);
 	return {
-		item: nameFigure("Item", item),
-		measure: nameFigure("Measure", measure),
+		item: nameFigure(say`Item`, item),
+		measure: nameFigure(say`Measure`, measure),
 		usable: added(parts, "usable"),
 		on_order: added(parts, "on_order"),
 		use_expected: added(parts, "use_expected"),
@@ -102,18 +103,18 @@ function rowOf(parts: readonly Part[]): ComputedRow {
 		order_quantity: derive(quantity, { count: ordered, each: packSize }),
 		cost:
 			price === undefined
-				? nameFigure("Cost", "")
-				: derive(cost, { count: ordered, each: nameFigure("Price of a pack", price) }),
-		run_out_on: nameFigure("First runs out on", earliest(parts, "run_out_on")),
-		order_by: nameFigure("Order by", earliest(parts, "order_by")),
-		units: nameFigure("Units", new Set(parts.map(nameOf)).size),
+				? nameFigure(say`Cost`, "")
+				: derive(cost, { count: ordered, each: nameFigure(say`Price of a pack`, price) }),
+		run_out_on: nameFigure(say`First runs out on`, earliest(parts, "run_out_on")),
+		order_by: nameFigure(say`Order by`, earliest(parts, "order_by")),
+		units: nameFigure(say`Units`, new Set(parts.map(nameOf)).size),
 		split: nameFigure(
-			"Split",
+			say`Split`,
 			short
 				.map((part) => `${nameOf(part)}: ${Number(needOf(part.row.value).toFixed(3))}`)
 				.join("; "),
 		),
-		remark: nameFigure("Remark", remarkOf(parts)),
+		remark: nameFigure(say`Remark`, remarkOf(parts)),
 	};
 }
 
@@ -134,7 +135,7 @@ function added(
 			column,
 		}),
 	]);
-	return derive(sum, { parts: gather("Units", inMeasure, Object.fromEntries(figures)) });
+	return derive(sum, { parts: gather(say`Units`, inMeasure, Object.fromEntries(figures)) });
 }
 
 /** The pack's size: as stated, else what the packs ordered come to. */
@@ -161,18 +162,18 @@ function packSizeOf(parts: readonly Part[]): Figure {
 	const sizes = parts.flatMap(({ row }) => sizeOf(row.value));
 	const { file, row } = parts[0] as Part;
 	const place = { file, line: row.line, column: "pack_size" };
-	if (sizes.length > 0) return typedFigure("Pack size", inMeasure, Math.max(...sizes), place);
+	if (sizes.length > 0) return typedFigure(say`Pack size`, inMeasure, Math.max(...sizes), place);
 	if (parts.every((part) => needOf(part.row.value) === 0))
-		return typedFigure("Pack size", inMeasure, 1, place);
+		return typedFigure(say`Pack size`, inMeasure, 1, place);
 	return refusedFigure(
-		"Pack size",
+		say`Pack size`,
 		inMeasure,
 		place,
 		problem(place, {
 			code: "no-pack-size",
 			received: "",
-			allowed: "a pack size, or packs and the quantity they come to",
-			message: `No unit's file says how much of ${row.value.item} is in a pack, so packs cannot be counted.`,
+			allowed: say`a pack size, or packs and the quantity they come to`,
+			message: say`No unit's file says how much of ${row.value.item} is in a pack, so packs cannot be counted.`,
 		}),
 	);
 }
@@ -190,12 +191,12 @@ function remarkOf(parts: readonly Part[]): string {
 	const sizes = new Set(parts.flatMap(({ row }) => sizeOf(row.value)));
 	const said =
 		sizes.size > 1
-			? [`The units name packs of ${[...sizes].join(", ")}; the largest is used.`]
+			? [say`The units name packs of ${[...sizes].join(", ")}; the largest is used.`]
 			: [];
 	const unknown = parts.filter(({ row }) => !hasNeed(row.value)).map(nameOf);
 	if (unknown.length > 0)
-		said.push(`No stock or target given, so not counted: ${unknown.join(", ")}.`);
+		said.push(say`No stock or target given, so not counted: ${unknown.join(", ")}.`);
 	const urgent = parts.filter(({ row }) => row.value.emergency === "yes").map(nameOf);
-	if (urgent.length > 0) said.push(`Runs out before an order can arrive: ${urgent.join(", ")}.`);
+	if (urgent.length > 0) said.push(say`Runs out before an order can arrive: ${urgent.join(", ")}.`);
 	return said.join(" ");
 }

@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { definition } from "../sources.ts";
 
 interface Inputs {
@@ -22,14 +23,14 @@ const measures: Record<string, { base: string; size: number }> = {
 /** A quantity in the measure in which the store counts the item. */
 export const inMeasure = calculation<Inputs, number>({
 	key: "in_measure",
-	label: "Quantity in the store's measure",
-	unit: "in the item's measure",
+	label: say`Quantity in the store's measure`,
+	unit: say`in the item's measure`,
 	formula: "1 L is 1,000 mL; 1 kg is 1,000 g.",
 	source: definition,
 	inputs: {
-		quantity: { label: "Product", unit: "as measured out", min: 0 },
-		from: { label: "Product is measured in", unit: "" },
-		to: { label: "Measure", unit: "" },
+		quantity: { label: say`Product`, unit: say`as measured out`, min: 0 },
+		from: { label: say`Product is measured in`, unit: "" },
+		to: { label: say`Measure`, unit: "" },
 	},
 	example: { inputs: { quantity: 790, from: "mL", to: "L" }, result: 0.79, within: 1e-12 },
 	compute: ({ quantity, from, to }) => {
@@ -40,8 +41,8 @@ export const inMeasure = calculation<Inputs, number>({
 		return refuse({
 			code: "measure-mismatch",
 			received: to,
-			allowed: "mL or L for a liquid, g or kg for powder, tablet for tablets",
-			message: `The product in use is measured in ${from}, and the store counts it in "${to}".`,
+			allowed: say`mL or L for a liquid, g or kg for powder, tablet for tablets`,
+			message: say`The product in use is measured in ${from}, and the store counts it in "${to}".`,
 			place: { file: "items.csv", line: null, column: "measure" },
 		});
 	},

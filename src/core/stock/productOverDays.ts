@@ -3,6 +3,7 @@ import { upTo } from "../chlorine/measureOut.ts";
 import { type Counts, mean, setAside } from "../counts/counts.ts";
 import { confidenceInput, SET_ASIDE_IN_WORDS } from "../counts/measures.ts";
 import { stretched, sumOf } from "../counts/sumOf.ts";
+import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { stepOf } from "./commonStep.ts";
 
@@ -14,16 +15,16 @@ interface Inputs {
 }
 
 const inputs = {
-	preparations: { label: "Preparations of each day", unit: "preparations" },
-	quantities: { label: "Product for one preparation on each day", unit: "mL, g or tablets" },
+	preparations: { label: say`Preparations of each day`, unit: say`preparations` },
+	quantities: { label: say`Product for one preparation on each day`, unit: say`mL, g or tablets` },
 };
 
 /** Mean use of the product over some days; a preparation takes more of it as it fades. */
 export const productExpected = calculation<Inputs, number>({
 	key: "chlorine_expected",
-	label: "Product, expected",
-	unit: "mL, g or tablets",
-	formula: "Preparations expected × product for one preparation that day, added up over the days.",
+	label: say`Product, expected`,
+	unit: say`mL, g or tablets`,
+	formula: say`Preparations expected × product for one preparation that day, added up over the days.`,
 	source: sources.madeUpTo,
 	inputs,
 	compute: ({ preparations, quantities }) =>
@@ -33,11 +34,11 @@ export const productExpected = calculation<Inputs, number>({
 /** What to set aside of the product for some days. */
 export const productSetAside = calculation<Inputs & { readonly confidence: number }, number>({
 	key: "chlorine_set_aside",
-	label: "Product, set aside",
-	unit: "mL, g or tablets",
-	formula: `${SET_ASIDE_IN_WORDS}: preparations × product for one, added up over the days exactly.`,
+	label: say`Product, set aside`,
+	unit: say`mL, g or tablets`,
+	formula: say`${SET_ASIDE_IN_WORDS}: preparations × product for one, added up over the days exactly.`,
 	source: commonPractice,
-	rounding: "A possible amount of use, never less than asked for.",
+	rounding: say`A possible amount of use, never less than asked for.`,
 	inputs: { ...inputs, confidence: confidenceInput },
 	compute: ({ preparations, quantities, confidence }) => {
 		const step = stepOf(quantities, mostUsed(preparations, quantities));

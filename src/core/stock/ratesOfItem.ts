@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import type { UsageRow } from "../sheets/usage.ts";
 import { definition } from "../sources.ts";
 
@@ -21,15 +22,14 @@ interface Inputs {
 /** Adds up an item's lines; pieces go by the kit, people by the round. */
 export const ratesOfItem = calculation<Inputs, Rates>({
 	key: "rates_of_item",
-	label: "Use by day, round, load, kit and descaling",
-	unit: "in the item's measure",
-	formula:
-		"Lines of the same count added up; for a piece × pieces in a kit; for a person in a round × people in a round.",
+	label: say`Use by day, round, load, kit and descaling`,
+	unit: say`in the item's measure`,
+	formula: say`Lines of the same count added up; for a piece × pieces in a kit; for a person in a round × people in a round.`,
 	source: definition,
 	inputs: {
-		usage: { label: "What is used up", unit: "in the item's measure" },
-		workers: { label: "People in a round", unit: "people", min: 1 },
-		piecesInKits: { label: "Pieces in a kit of each kind", unit: "pieces" },
+		usage: { label: say`What is used up`, unit: say`in the item's measure` },
+		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
+		piecesInKits: { label: say`Pieces in a kit of each kind`, unit: say`pieces` },
 	},
 	compute: ({ usage, workers, piecesInKits }) => {
 		const of = (basis: UsageRow["basis"]) =>

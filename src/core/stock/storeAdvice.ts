@@ -1,5 +1,6 @@
 import { advice, type Problem, problem } from "../problem.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { say } from "../say.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { journalSheet } from "../sheets/journal.ts";
 import { lotsSheet } from "../sheets/lots.ts";
@@ -20,8 +21,8 @@ function unknownItems({ tables: { lots, items } }: ReadWorkbook): Problem[] {
 				{
 					code: "unknown-item",
 					received: value.item,
-					allowed: `an item listed in ${itemsSheet.file}`,
-					message: `Lot ${value.lot} is of "${value.item}", which is not among the items of the store, so it is not counted as stock of any.`,
+					allowed: say`an item listed in ${itemsSheet.file}`,
+					message: say`Lot ${value.lot} is of "${value.item}", which is not among the items of the store, so it is not counted as stock of any.`,
 				},
 			),
 		);
@@ -39,8 +40,8 @@ function unknownLots({ tables: { lots, journal } }: ReadWorkbook): Problem[] {
 				{
 					code: "unknown-lot",
 					received: `${value.item}, ${value.lot}`,
-					allowed: `an item and lot listed in ${lotsSheet.file}`,
-					message: `The journal has an entry for lot ${value.lot} of ${value.item}, which is not listed in ${lotsSheet.file}; the entry changes nothing. List the lot, with quantity 0 if all of it is in the journal.`,
+					allowed: say`an item and lot listed in ${lotsSheet.file}`,
+					message: say`The journal has an entry for lot ${value.lot} of ${value.item}, which is not listed in ${lotsSheet.file}; the entry changes nothing. List the lot, with quantity 0 if all of it is in the journal.`,
 				},
 			),
 		);
@@ -58,8 +59,8 @@ function expiredOnArrival({ tables: { lots } }: ReadWorkbook): Problem[] {
 				{
 					code: "expires-before-received",
 					received: expires,
-					allowed: `${last} or later`,
-					message: `Lot ${lot} expires on ${expires}, before it was made or received (${last}); look at its label again.`,
+					allowed: say`${last} or later`,
+					message: say`Lot ${lot} expires on ${expires}, before it was made or received (${last}); look at its label again.`,
 				},
 			),
 		];

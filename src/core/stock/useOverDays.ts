@@ -4,6 +4,7 @@ import { groupsOf } from "../counts/groupsOf.ts";
 import { confidenceInput, SET_ASIDE_IN_WORDS } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { commonStep } from "./commonStep.ts";
 import type { Rates } from "./ratesOfItem.ts";
@@ -18,19 +19,21 @@ export interface UseInputs {
 }
 
 const inputs = {
-	rates: { label: "Use by day, round, load, kit and descaling", unit: "in the item's measure" },
-	days: { label: "Kits in each round, expected", unit: "kits" },
-	kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
-	descaleEvery: { label: "Descale every so many rounds that run", unit: "rounds", min: 0 },
+	rates: {
+		label: say`Use by day, round, load, kit and descaling`,
+		unit: say`in the item's measure`,
+	},
+	days: { label: say`Kits in each round, expected`, unit: say`kits` },
+	kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+	descaleEvery: { label: say`Descale every so many rounds that run`, unit: say`rounds`, min: 0 },
 };
 
 /** Mean use of an item over some days. */
 export const useExpected = calculation<UseInputs, number>({
 	key: "use_expected",
-	label: "Use, expected",
-	unit: "in the item's measure",
-	formula:
-		"Use a day × days + use a round × rounds expected + use a load × loads expected + use a kit × kits expected + use a descaling × rounds expected ÷ rounds between descalings.",
+	label: say`Use, expected`,
+	unit: say`in the item's measure`,
+	formula: say`Use a day × days + use a round × rounds expected + use a load × loads expected + use a kit × kits expected + use a descaling × rounds expected ÷ rounds between descalings.`,
 	source: sources.thinning,
 	inputs,
 	compute: ({ rates, days, kitsInLoad, descaleEvery }) => {
@@ -53,12 +56,11 @@ export const useExpected = calculation<UseInputs, number>({
 /** What to set aside of an item for some days, from the exact distribution of its use. */
 export const useSetAside = calculation<UseInputs & { readonly confidence: number }, number>({
 	key: "use_set_aside",
-	label: "Use, set aside",
-	unit: "in the item's measure",
-	formula: `${SET_ASIDE_IN_WORDS}, from the exact distribution of the use: the rounds of all days are added up as they come.`,
+	label: say`Use, set aside`,
+	unit: say`in the item's measure`,
+	formula: say`${SET_ASIDE_IN_WORDS}, from the exact distribution of the use: the rounds of all days are added up as they come.`,
 	source: commonPractice,
-	rounding:
-		"Up to a possible amount of use; quantities without a common measure are rounded up, by less than 1 in 100.",
+	rounding: say`Up to a possible amount of use; quantities without a common measure are rounded up, by less than 1 in 100.`,
 	inputs: { ...inputs, confidence: confidenceInput },
 	compute: ({ confidence, ...use }) => {
 		const step = commonStep(use);

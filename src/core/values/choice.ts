@@ -1,8 +1,9 @@
+import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 /** One word of a closed list. Capitals and surrounding spaces do not matter. */
 export function choice<const T extends string>(options: readonly T[]): ValueKind<T> {
-	const allowed = `one of: ${options.join(", ")}`;
+	const allowed = say`one of: ${options.join(", ")}`;
 	return {
 		allowed,
 		numeric: false,

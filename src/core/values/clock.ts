@@ -1,10 +1,11 @@
+import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 export const MINUTES_PER_HOUR = 60;
 export const MINUTES_PER_DAY = 1440;
 
 const CLOCK = /^(\d{1,2}):(\d{2})$/;
-const allowed = "a time as hours:minutes from 00:00 to 23:59, for example 07:30";
+const allowed = say`a time as hours:minutes from 00:00 to 23:59, for example 07:30`;
 
 /** Minutes after midnight as "HH:MM"; beyond 24 hours it starts again from 00:00. */
 export function writeClock(minutes: number): string {

@@ -1,9 +1,10 @@
+import { say } from "../say.ts";
 import { clock, writeClock } from "./clock.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 /** More times than births a day can be; a longer list is a slip. */
 const MOST_TIMES = 500;
-const allowed = "clock times with a space between, for example 03:10 14:25, or blank";
+const allowed = say`clock times with a space between, for example 03:10 14:25, or blank`;
 
 /** Clock times of one day, read as minutes after midnight; blank is an empty list. */
 export function clockList(): ValueKind<readonly number[]> {

@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 /** A calendar day, "2027-03-01". No time zone: the ward's own wall calendar. */
@@ -41,7 +42,7 @@ export function weekday(date: IsoDate): number {
 	return (((dayNumber(date) ?? 0) % 7) + 11) % 7;
 }
 
-const allowed = "a date as year-month-day, for example 2027-03-01";
+const allowed = say`a date as year-month-day, for example 2027-03-01`;
 
 /** A calendar day from 1900 to 2199. */
 export function date(): ValueKind<IsoDate> {

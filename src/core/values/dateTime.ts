@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import { clock, writeClock } from "./clock.ts";
 import { date, type IsoDate } from "./date.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
@@ -8,7 +9,7 @@ export interface LocalTime {
 	readonly minutes: number;
 }
 
-const allowed = "a date, or a date and time, for example 2027-03-01 07:30";
+const allowed = say`a date, or a date and time, for example 2027-03-01 07:30`;
 
 /** A date with an optional time; a date alone means midnight. */
 export function dateTime(): ValueKind<LocalTime> {

@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 interface NumberLimits {
@@ -31,7 +32,7 @@ export function readNumber(text: string): number | undefined {
 
 /** A number from `min` to `max`, both included. */
 export function number({ min, max, whole = false }: NumberLimits): ValueKind<number> {
-	const allowed = `a ${whole ? "whole " : ""}number from ${min} to ${max}`;
+	const allowed = say`a ${whole ? "whole " : ""}number from ${min} to ${max}`;
 	return {
 		allowed,
 		numeric: true,

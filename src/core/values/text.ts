@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 /** Longest name of a thing, in characters. */
@@ -7,7 +8,7 @@ export const LONGEST_NOTE = 2000;
 
 /** Free text, which may be blank. */
 export function note(): ValueKind<string> {
-	const allowed = `text of at most ${LONGEST_NOTE} characters`;
+	const allowed = say`text of at most ${LONGEST_NOTE} characters`;
 	return {
 		allowed,
 		numeric: false,
@@ -19,7 +20,7 @@ export function note(): ValueKind<string> {
 
 /** A name that other rows can refer to: not blank, spaces around it do not count. */
 export function name(): ValueKind<string> {
-	const allowed = `a name of 1 to ${LONGEST_NAME} characters`;
+	const allowed = say`a name of 1 to ${LONGEST_NAME} characters`;
 	return {
 		allowed,
 		numeric: false,

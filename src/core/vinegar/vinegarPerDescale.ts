@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 interface Inputs {
@@ -7,21 +8,20 @@ interface Inputs {
 	readonly vinegarAcidPct: number;
 }
 
-const CAUTION =
-	"Acid on chlorine frees a poisonous gas. A vessel, drain and cloth of its own; rinse and drain until there is no smell before any chlorine.";
+const CAUTION = say`Acid on chlorine frees a poisonous gas. A vessel, drain and cloth of its own; rinse and drain until there is no smell before any chlorine.`;
 
 /** Vinegar for one descaling bath. */
 export const vinegarPerDescale = calculation<Inputs, number>({
 	key: "vinegar_per_descale",
-	label: "Vinegar for one descaling",
+	label: say`Vinegar for one descaling`,
 	unit: "L",
-	formula: "Bath × acid wanted ÷ acid in the vinegar.",
+	formula: say`Bath × acid wanted ÷ acid in the vinegar.`,
 	source: sources.vinegarStrength,
 	caution: CAUTION,
 	inputs: {
-		bathLitres: { label: "Descaling bath", unit: "L", min: 0 },
-		wantedAcidPct: { label: "Acid wanted in the bath", unit: "%", min: 0 },
-		vinegarAcidPct: { label: "Acid in the vinegar", unit: "%", min: 0.1 },
+		bathLitres: { label: say`Descaling bath`, unit: "L", min: 0 },
+		wantedAcidPct: { label: say`Acid wanted in the bath`, unit: "%", min: 0 },
+		vinegarAcidPct: { label: say`Acid in the vinegar`, unit: "%", min: 0.1 },
 	},
 	example: {
 		inputs: { bathLitres: 2, wantedAcidPct: 2.5, vinegarAcidPct: 5 },
@@ -33,8 +33,8 @@ export const vinegarPerDescale = calculation<Inputs, number>({
 			? refuse({
 					code: "vinegar-too-weak",
 					received: `${vinegarAcidPct} %`,
-					allowed: `at least ${wantedAcidPct} %`,
-					message: `The vinegar holds ${vinegarAcidPct} % acid and ${wantedAcidPct} % is wanted; it cannot be made stronger.`,
+					allowed: say`at least ${wantedAcidPct} %`,
+					message: say`The vinegar holds ${vinegarAcidPct} % acid and ${wantedAcidPct} % is wanted; it cannot be made stronger.`,
 					place: { file: "unit.csv", line: null, column: "vinegar_acid_pct" },
 				})
 			: (bathLitres * wantedAcidPct) / vinegarAcidPct,
@@ -47,17 +47,17 @@ interface VinegarInputs {
 }
 
 const vinegarInputs = {
-	rounds: { label: "Rounds that run", unit: "rounds", min: 0 },
-	everyRounds: { label: "Descale every so many rounds that run", unit: "rounds", min: 0 },
-	litresEach: { label: "Vinegar for one descaling", unit: "L", min: 0 },
+	rounds: { label: say`Rounds that run`, unit: say`rounds`, min: 0 },
+	everyRounds: { label: say`Descale every so many rounds that run`, unit: say`rounds`, min: 0 },
+	litresEach: { label: say`Vinegar for one descaling`, unit: "L", min: 0 },
 };
 
 /** Vinegar expected: descalings expected are rounds expected ÷ rounds between descalings. */
 export const vinegarExpected = calculation<VinegarInputs, number>({
 	key: "vinegar_litres_expected",
-	label: "Vinegar, expected",
+	label: say`Vinegar, expected`,
 	unit: "L",
-	formula: "Rounds expected ÷ rounds between descalings × vinegar for one. 0 between means never.",
+	formula: say`Rounds expected ÷ rounds between descalings × vinegar for one. 0 between means never.`,
 	source: sources.vinegarStrength,
 	caution: CAUTION,
 	inputs: vinegarInputs,
@@ -69,12 +69,11 @@ export const vinegarExpected = calculation<VinegarInputs, number>({
 /** Vinegar set aside: whole descalings for the rounds set aside. */
 export const vinegarSetAside = calculation<VinegarInputs, number>({
 	key: "vinegar_litres_set_aside",
-	label: "Vinegar, set aside",
+	label: say`Vinegar, set aside`,
 	unit: "L",
-	formula:
-		"Rounds set aside ÷ rounds between descalings, rounded up to whole descalings, × vinegar for one.",
+	formula: say`Rounds set aside ÷ rounds between descalings, rounded up to whole descalings, × vinegar for one.`,
 	source: sources.vinegarStrength,
-	rounding: "Up to whole descalings.",
+	rounding: say`Up to whole descalings.`,
 	caution: CAUTION,
 	inputs: vinegarInputs,
 	example: { inputs: { rounds: 8, everyRounds: 7, litresEach: 1 }, result: 2, within: 0 },

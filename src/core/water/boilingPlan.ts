@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { heatToBoil, KJ_PER_KG_EVAPORATED, SECONDS_PER_MINUTE } from "./heating.ts";
 
@@ -38,24 +39,22 @@ interface Inputs {
  */
 export const boilingOfRound = calculation<Inputs, Boiling>({
 	key: "boiling",
-	label: "Boiling the rinse water",
+	label: say`Boiling the rinse water`,
 	unit: "L",
-	formula:
-		"Litres = loads × buckets × litres in a bucket. Start with what boils away more: heat that reaches the water × time held ÷ 2,257, each batch. Heating = litres × 4.186 × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.",
+	formula: say`Litres = loads × buckets × litres in a bucket. Start with what boils away more: heat that reaches the water × time held ÷ 2,257, each batch. Heating = litres × 4.186 × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.`,
 	source: sources.heat,
-	caution:
-		"Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.",
+	caution: say`Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.`,
 	inputs: {
-		loads: { label: "Loads of the round, set aside", unit: "loads", min: 0 },
-		bucketsPerLoad: { label: "Rinse buckets of boiled water", unit: "buckets/load", min: 0 },
-		bucketLitres: { label: "Boiled water in a bucket", unit: "L", min: 0 },
-		potLitres: { label: "Water in a pot", unit: "L", min: 1e-3 },
-		pots: { label: "Pots on the fire at once", unit: "pots", min: 1 },
-		netKw: { label: "Heat that reaches the water", unit: "kW", min: 1e-6 },
-		drawnC: { label: "Temperature of the water drawn", unit: "°C" },
-		boilingC: { label: "Boiling point", unit: "°C" },
-		holdMinutes: { label: "Keep at the boil for", unit: "min", min: 0 },
-		coolMinutes: { label: "Cooling", unit: "min", min: 0 },
+		loads: { label: say`Loads of the round, set aside`, unit: say`loads`, min: 0 },
+		bucketsPerLoad: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
+		bucketLitres: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
+		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
+		pots: { label: say`Pots on the fire at once`, unit: say`pots`, min: 1 },
+		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 1e-6 },
+		drawnC: { label: say`Temperature of the water drawn`, unit: "°C" },
+		boilingC: { label: say`Boiling point`, unit: "°C" },
+		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
+		coolMinutes: { label: say`Cooling`, unit: "min", min: 0 },
 	},
 	compute: ({
 		loads,
@@ -91,15 +90,15 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 /** When to light the stove: minutes before the first rinse, rounded down to the earlier minute. */
 export const lightBy = calculation<{ firstRinse: number; boiling: Boiling }, number>({
 	key: "light_by",
-	label: "Light the stove by",
-	unit: "minutes after the midnight of the round's day",
-	formula: "First rinse of the round − cooling − time held for each batch − heating.",
+	label: say`Light the stove by`,
+	unit: say`minutes after the midnight of the round's day`,
+	formula: say`First rinse of the round − cooling − time held for each batch − heating.`,
 	source: commonPractice,
-	rounding: "Down to the earlier minute.",
-	caution: "It is often the evening before: look at the date.",
+	rounding: say`Down to the earlier minute.`,
+	caution: say`It is often the evening before: look at the date.`,
 	inputs: {
-		firstRinse: { label: "First rinse of the round", unit: "minutes after midnight" },
-		boiling: { label: "Boiling the rinse water", unit: "" },
+		firstRinse: { label: say`First rinse of the round`, unit: say`minutes after midnight` },
+		boiling: { label: say`Boiling the rinse water`, unit: "" },
 	},
 	compute: ({ firstRinse, boiling }) => Math.floor(firstRinse - boiling.allMinutes),
 });

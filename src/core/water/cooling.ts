@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 /** The pot for which the unit's cooling rate is given. */
@@ -21,19 +22,17 @@ interface Inputs {
 /** Minutes until boiled water has cooled to the temperature wanted, by Newton's law. */
 export const coolingMinutes = calculation<Inputs, number>({
 	key: "cool_minutes",
-	label: "Cooling",
+	label: say`Cooling`,
 	unit: "min",
-	formula:
-		"ln((boiling point − room) ÷ (wanted − room)) ÷ rate; the rate of a covered 10 L pot × (10 ÷ litres in a pot)^(1/3).",
+	formula: say`ln((boiling point − room) ÷ (wanted − room)) ÷ rate; the rate of a covered 10 L pot × (10 ÷ litres in a pot)^(1/3).`,
 	source: sources.cooling,
-	caution:
-		"Never carry open pots of boiling water; keep children away. Cover, and never cool with untreated water or ice in it.",
+	caution: say`Never carry open pots of boiling water; keep children away. Cover, and never cool with untreated water or ice in it.`,
 	inputs: {
-		fromC: { label: "Boiling point", unit: "°C" },
-		toC: { label: "Rinse water no warmer than", unit: "°C" },
-		roomC: { label: "Temperature of the room", unit: "°C" },
-		coolingPerHour: { label: "Cooling rate of a covered 10 L pot", unit: "per h", min: 1e-6 },
-		potLitres: { label: "Water in a pot", unit: "L", min: 1e-3 },
+		fromC: { label: say`Boiling point`, unit: "°C" },
+		toC: { label: say`Rinse water no warmer than`, unit: "°C" },
+		roomC: { label: say`Temperature of the room`, unit: "°C" },
+		coolingPerHour: { label: say`Cooling rate of a covered 10 L pot`, unit: say`per h`, min: 1e-6 },
+		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
 	},
 	example: {
 		inputs: { fromC: 100, toC: 37, roomC: 25, coolingPerHour: 0.25, potLitres: 10 },
@@ -52,8 +51,8 @@ function roomTooWarm(roomC: number, toC: number) {
 	return refuse({
 		code: "room-too-warm",
 		received: `${roomC} °C`,
-		allowed: `below ${toC} °C`,
-		message: `Water does not cool to ${toC} °C in a room of ${roomC} °C. Cool it in a cooler place, or allow warmer rinse water if your protocol does.`,
+		allowed: say`below ${toC} °C`,
+		message: say`Water does not cool to ${toC} °C in a room of ${roomC} °C. Cool it in a cooler place, or allow warmer rinse water if your protocol does.`,
 		place: { file: "unit.csv", line: null, column: "room_c" },
 	});
 }
@@ -69,16 +68,16 @@ interface Reading {
 /** The unit's own cooling rate from two temperatures of a pot and the time between, for a pot of 10 L. */
 export const rateFromReading = calculation<Reading, number>({
 	key: "cooling_from_reading",
-	label: "Cooling rate of a covered 10 L pot, from your reading",
-	unit: "per h",
-	formula: "ln((first − room) ÷ (second − room)) ÷ hours, × (litres ÷ 10)^(1/3).",
+	label: say`Cooling rate of a covered 10 L pot, from your reading`,
+	unit: say`per h`,
+	formula: say`ln((first − room) ÷ (second − room)) ÷ hours, × (litres ÷ 10)^(1/3).`,
 	source: sources.cooling,
 	inputs: {
-		firstC: { label: "First temperature", unit: "°C" },
-		secondC: { label: "Second temperature", unit: "°C" },
-		roomC: { label: "Temperature of the room", unit: "°C" },
-		hours: { label: "Time between", unit: "h", min: 1e-3 },
-		potLitres: { label: "Water in the pot", unit: "L", min: 1e-3 },
+		firstC: { label: say`First temperature`, unit: "°C" },
+		secondC: { label: say`Second temperature`, unit: "°C" },
+		roomC: { label: say`Temperature of the room`, unit: "°C" },
+		hours: { label: say`Time between`, unit: "h", min: 1e-3 },
+		potLitres: { label: say`Water in the pot`, unit: "L", min: 1e-3 },
 	},
 	example: {
 		inputs: { firstC: 96.4, secondC: 34.4, roomC: 22.4, hours: 1, potLitres: 10 },
@@ -91,9 +90,8 @@ export const rateFromReading = calculation<Reading, number>({
 				(potLitres / STANDARD_POT_LITRES) ** (1 / 3)
 			: refuse({
 					code: "reading-not-cooling",
-					received: `${firstC} °C, then ${secondC} °C, room ${roomC} °C`,
-					allowed: "a first temperature above the second, and the second above the room's",
-					message:
-						"These two temperatures do not show a pot cooling towards the room; read them again.",
+					received: say`${firstC} °C, then ${secondC} °C, room ${roomC} °C`,
+					allowed: say`a first temperature above the second, and the second above the room's`,
+					message: say`These two temperatures do not show a pot cooling towards the room; read them again.`,
 				}),
 });

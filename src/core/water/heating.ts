@@ -1,4 +1,5 @@
 import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 const KJ_PER_LITRE_PER_C = 4.186;
@@ -19,15 +20,15 @@ export function heatToBoil(litres: number, drawnC: number, boilingC: number): nu
 /** Power that reaches the water. */
 export const netPower = calculation<{ heatKw: number | null; efficiency: number }, number>({
 	key: "net_kw",
-	label: "Heat that reaches the water",
+	label: say`Heat that reaches the water`,
 	unit: "kW",
-	formula: "Heat the stove gives × share that reaches the pot.",
+	formula: say`Heat the stove gives × share that reaches the pot.`,
 	source: sources.stoves,
 	inputs: {
-		heatKw: { label: "Heat the stove gives", unit: "kW" },
+		heatKw: { label: say`Heat the stove gives`, unit: "kW" },
 		efficiency: {
-			label: "Share of the heat that reaches the pot",
-			unit: "share",
+			label: say`Share of the heat that reaches the pot`,
+			unit: say`share`,
 			min: 0.001,
 			max: 1,
 		},
@@ -39,8 +40,8 @@ export const netPower = calculation<{ heatKw: number | null; efficiency: number 
 			: refuse({
 					code: "no-heat",
 					received: heatKw === null ? "" : "0 kW",
-					allowed: "more than 0 kW",
-					message: "A stove that gives no heat never boils the water; enter the heat it gives.",
+					allowed: say`more than 0 kW`,
+					message: say`A stove that gives no heat never boils the water; enter the heat it gives.`,
 					place: { file: "unit.csv", line: null, column: "heat_kw" },
 				}),
 });
@@ -57,17 +58,20 @@ interface FuelInputs {
 /** Fuel to heat the water and hold it at the boil: kg, or kWh of electricity. */
 export const fuelQuantity = calculation<FuelInputs, number>({
 	key: "fuel_quantity",
-	label: "Fuel",
-	unit: "kg or kWh",
-	formula:
-		"(Heat + heat that reaches the water × time held) ÷ share that reaches the pot ÷ heating value.",
+	label: say`Fuel`,
+	unit: say`kg or kWh`,
+	formula: say`(Heat + heat that reaches the water × time held) ÷ share that reaches the pot ÷ heating value.`,
 	source: sources.stoves,
 	inputs: {
-		kj: { label: "Heat to bring the water to the boil", unit: "kJ", min: 0 },
-		holdMinutes: { label: "Kept at the boil", unit: "min", min: 0 },
-		netKw: { label: "Heat that reaches the water", unit: "kW", min: 0 },
-		efficiency: { label: "Share of the heat that reaches the pot", unit: "share", min: 0.001 },
-		mjPerKg: { label: "Heating value of the fuel", unit: "MJ/kg" },
+		kj: { label: say`Heat to bring the water to the boil`, unit: "kJ", min: 0 },
+		holdMinutes: { label: say`Kept at the boil`, unit: "min", min: 0 },
+		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 0 },
+		efficiency: {
+			label: say`Share of the heat that reaches the pot`,
+			unit: say`share`,
+			min: 0.001,
+		},
+		mjPerKg: { label: say`Heating value of the fuel`, unit: say`MJ/kg` },
 	},
 	example: {
 		inputs: { kj: 3139.5, holdMinutes: 0, netKw: 1, efficiency: 0.12, mjPerKg: 16 },

@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
 import { definition } from "../sources.ts";
 import type { Rates } from "../stock/ratesOfItem.ts";
 import { KJ_PER_KG_EVAPORATED, SECONDS_PER_MINUTE } from "./heating.ts";
@@ -23,26 +24,25 @@ interface Inputs {
 /** Water that a day, a round, a load and a descaling take, so that it is planned like any other item. */
 export const waterRates = calculation<Inputs, Rates>({
 	key: "water_rates",
-	label: "Water by day, round, load and descaling",
+	label: say`Water by day, round, load and descaling`,
 	unit: "L",
-	formula:
-		"A round: soapy water + plain rinse + solution. A load: rinse buckets × litres + what boils away while held. A descaling: bath less vinegar + rinse. A day: other solution on the ward, and the kits' solution where it is made once a day. The product's own volume is not taken off.",
+	formula: say`A round: soapy water + plain rinse + solution. A load: rinse buckets × litres + what boils away while held. A descaling: bath less vinegar + rinse. A day: other solution on the ward, and the kits' solution where it is made once a day. The product's own volume is not taken off.`,
 	source: definition,
 	inputs: {
-		soapyLitres: { label: "Soapy water in a round", unit: "L", min: 0 },
-		plainRinseLitres: { label: "Plain rinse water in a round", unit: "L", min: 0 },
-		solutionLitres: { label: "Litres of a preparation", unit: "L", min: 0 },
-		solutionMade: { label: "Solution is made", unit: "" },
-		wardLitres: { label: "Other solution on the ward", unit: "L/day", min: 0 },
-		bucketsPerLoad: { label: "Rinse buckets of boiled water", unit: "buckets/load", min: 0 },
-		bucketLitres: { label: "Boiled water in a bucket", unit: "L", min: 0 },
-		litresOnFire: { label: "Water on the fire at once", unit: "L", min: 1e-3 },
-		netKw: { label: "Heat that reaches the water", unit: "kW", min: 0 },
-		holdMinutes: { label: "Keep at the boil for", unit: "min", min: 0 },
-		descaleBathLitres: { label: "Descaling bath", unit: "L", min: 0 },
-		vinegarLitres: { label: "Vinegar for one descaling", unit: "L", min: 0 },
-		descaleRinseLitres: { label: "Water to rinse the vinegar off", unit: "L", min: 0 },
-		kinds: { label: "Kinds of kit", unit: "kinds", min: 1 },
+		soapyLitres: { label: say`Soapy water in a round`, unit: "L", min: 0 },
+		plainRinseLitres: { label: say`Plain rinse water in a round`, unit: "L", min: 0 },
+		solutionLitres: { label: say`Litres of a preparation`, unit: "L", min: 0 },
+		solutionMade: { label: say`Solution is made`, unit: "" },
+		wardLitres: { label: say`Other solution on the ward`, unit: say`L/day`, min: 0 },
+		bucketsPerLoad: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
+		bucketLitres: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
+		litresOnFire: { label: say`Water on the fire at once`, unit: "L", min: 1e-3 },
+		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 0 },
+		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
+		descaleBathLitres: { label: say`Descaling bath`, unit: "L", min: 0 },
+		vinegarLitres: { label: say`Vinegar for one descaling`, unit: "L", min: 0 },
+		descaleRinseLitres: { label: say`Water to rinse the vinegar off`, unit: "L", min: 0 },
+		kinds: { label: say`Kinds of kit`, unit: say`kinds`, min: 1 },
 	},
 	compute: (of) => {
 		const boiled = of.bucketsPerLoad * of.bucketLitres;

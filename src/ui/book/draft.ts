@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 
 const PREFIX = "basinbook-draft-";
@@ -24,7 +25,7 @@ export function keepDraft(workbook: Workbook): string | undefined {
 		tidied = true;
 		return undefined;
 	} catch {
-		return "This browser cannot keep a draft: save the workbook to a file before you close it.";
+		return say`This browser cannot keep a draft: save the workbook to a file before you close it.`;
 	}
 }
 

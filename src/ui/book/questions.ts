@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { computedSheets } from "../../core/sheets/computedSheets.ts";
 import { typedSheets } from "../../core/sheets/typedSheets.ts";
 import { THIS_WEEK } from "./pageTitles.ts";
@@ -11,13 +12,16 @@ export interface Question {
 const files = new Set([...typedSheets, ...computedSheets].map((sheet) => sheet.file));
 
 const inOrder: readonly Question[] = [
-	{ question: "This week", sheets: [THIS_WEEK, "tonight.csv", "day-plan.csv", "week-total.csv"] },
 	{
-		question: "What is coming?",
+		question: say`This week`,
+		sheets: [THIS_WEEK, "tonight.csv", "day-plan.csv", "week-total.csv"],
+	},
+	{
+		question: say`What is coming?`,
 		sheets: ["forecast.csv", "births.csv", "records.csv", "scorecard.csv", "hours.csv"],
 	},
 	{
-		question: "What must be ready?",
+		question: say`What must be ready?`,
 		sheets: [
 			"kit-cover.csv",
 			"levers.csv",
@@ -32,7 +36,7 @@ const inOrder: readonly Question[] = [
 		],
 	},
 	{
-		question: "What do we mix and boil?",
+		question: say`What do we mix and boil?`,
 		sheets: [
 			"mixing.csv",
 			"mixing-days.csv",
@@ -48,7 +52,7 @@ const inOrder: readonly Question[] = [
 		],
 	},
 	{
-		question: "What do we fetch?",
+		question: say`What do we fetch?`,
 		sheets: [
 			"storekeeper",
 			"order.csv",
@@ -62,7 +66,7 @@ const inOrder: readonly Question[] = [
 		],
 	},
 	{
-		question: "How we work here",
+		question: say`How we work here`,
 		sheets: [
 			"unit.csv",
 			"steps.csv",

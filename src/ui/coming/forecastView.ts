@@ -1,4 +1,5 @@
 import { valueIn } from "../../core/outcome.ts";
+import { say } from "../../core/say.ts";
 import { addDays } from "../../core/values/date.ts";
 import type { State } from "../book/store.ts";
 import { forecastPicture, type PastDay } from "../pictures/forecastPicture.ts";
@@ -24,7 +25,7 @@ export function forecastView(state: State, room: number): HTMLElement | undefine
 	const weeks = width < NARROW_PX ? WEEKS_BACK_NARROW : WEEKS_BACK;
 	return pictureFigure(
 		forecastPicture(pastDays(register, weeks), days, width),
-		"Births of the last weeks as dots, and the days of the plan with the range of each; the table below has the numbers.",
+		say`Births of the last weeks as dots, and the days of the plan with the range of each; the table below has the numbers.`,
 		forecastSentence(days, forecast && valueIn(forecast)),
 	);
 }

@@ -1,17 +1,18 @@
 import type { Forecast } from "../../core/forecast/forecast.ts";
+import { say } from "../../core/say.ts";
 import { counted } from "../shown/counted.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import type { DayToCome } from "./daysToCome.ts";
 
 const WEEKDAYS = [
-	"Sundays",
-	"Mondays",
-	"Tuesdays",
-	"Wednesdays",
-	"Thursdays",
-	"Fridays",
-	"Saturdays",
+	say`Sundays`,
+	say`Mondays`,
+	say`Tuesdays`,
+	say`Wednesdays`,
+	say`Thursdays`,
+	say`Fridays`,
+	say`Saturdays`,
 ];
 /** A weekday that differs from the mean day by less than this is like any other. */
 const CLEAR_DIFFERENCE = 0.05;
@@ -21,9 +22,9 @@ export function forecastHeadline(days: readonly DayToCome[]): string | undefined
 	const [busiest] = [...days].sort((a, b) => b.expected - a.expected);
 	if (!busiest) return undefined;
 	const mean = days.reduce((sum, day) => sum + day.expected, 0) / days.length;
-	const level = `About ${shownNumber(mean, 1)} births a day to come`;
-	if (days.length === 1) return `${level}, at most ${busiest.high90} on nine such days of ten`;
-	return `${level}; most on ${shownDay(busiest.date)}: ${shownNumber(busiest.expected, 1)}, perhaps ${busiest.high90}`;
+	const level = say`About ${shownNumber(mean, 1)} births a day to come`;
+	if (days.length === 1) return say`${level}, at most ${busiest.high90} on nine such days of ten`;
+	return say`${level}; most on ${shownDay(busiest.date)}: ${shownNumber(busiest.expected, 1)}, perhaps ${busiest.high90}`;
 }
 
 /** Level, weekday pattern, how sure, and whose figures: what the picture shows. */
@@ -36,11 +37,11 @@ export function forecastSentence(
 	const parts = [
 		forecast && level(forecast),
 		forecast && pattern(forecast.factors),
-		`Nine of ten such days stay inside the pale band (from ${low} to ${highest(days)} births over these days), half of them inside the dark one.`,
+		say`Nine of ten such days stay inside the pale band (from ${low} to ${highest(days)} births over these days), half of them inside the dark one.`,
 		own > 0 &&
-			`${own === 1 ? "One day carries" : `${shownPlain(own)} days carry`} your own figure, marked with a filled corner.`,
+			say`${own === 1 ? say`One day carries` : say`${shownPlain(own)} days carry`} your own figure, marked with a filled corner.`,
 		days.some((day) => day.source === "setting") &&
-			"Days without a forecast take births a day from the settings.",
+			say`Days without a forecast take births a day from the settings.`,
 	];
 	return parts.filter(Boolean).join(" ");
 }
@@ -50,7 +51,7 @@ function highest(days: readonly DayToCome[]): number {
 }
 
 function level({ a, b, recordedDays }: Forecast): string {
-	return `The register of ${counted(recordedDays, "day")} puts a mean day at ${shownNumber(a / b, 1)} births.`;
+	return say`The register of ${counted(recordedDays, "day")} puts a mean day at ${shownNumber(a / b, 1)} births.`;
 }
 
 /** Says no more of the week than its days show. @param factors Sunday first */
@@ -59,11 +60,13 @@ export function pattern(factors: readonly number[]): string {
 	const least = factors.indexOf(Math.min(...factors));
 	const clear =
 		(factors[most] ?? 1) > 1 + CLEAR_DIFFERENCE || (factors[least] ?? 1) < 1 - CLEAR_DIFFERENCE;
-	if (!clear) return "The days of the week hardly differ.";
-	return `${WEEKDAYS[most]} bring most (${percent(factors[most])}), ${WEEKDAYS[least]} fewest (${percent(factors[least])}).`;
+	if (!clear) return say`The days of the week hardly differ.`;
+	return say`${WEEKDAYS[most]} bring most (${percent(factors[most])}), ${WEEKDAYS[least]} fewest (${percent(factors[least])}).`;
 }
 
 function percent(factor = 1): string {
 	const difference = Math.round(100 * (factor - 1));
-	return difference < 0 ? `${-difference} % below a mean day` : `${difference} % above a mean day`;
+	return difference < 0
+		? say`${-difference} % below a mean day`
+		: say`${difference} % above a mean day`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { sources } from "../../core/sources.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
@@ -32,15 +33,15 @@ function view(state: State, words: (share: KitShare) => readonly Child[]): HTMLE
 	if (!share) return undefined;
 	return el(
 		"section",
-		{ class: "kit-share", "aria-label": "Kits used per 100 births" },
-		el("h2", {}, "Kits used per 100 births"),
+		{ class: "kit-share", "aria-label": say`Kits used per 100 births` },
+		el("h2", {}, say`Kits used per 100 births`),
 		sideBySide(share),
 		...words(share),
 	);
 }
 
 function toSettings(): HTMLElement {
-	return el("a", { href: hashOf("unit.csv") }, "Settings of the unit");
+	return el("a", { href: hashOf("unit.csv") }, say`Settings of the unit`);
 }
 
 function sideBySide({ chosen, learned, births, takesLearned }: KitShare): HTMLElement {
@@ -49,12 +50,12 @@ function sideBySide({ chosen, learned, births, takesLearned }: KitShare): HTMLEl
 			"div",
 			{ class: taken ? "share taken" : "share" },
 			el("strong", {}, value),
-			el("span", {}, taken ? `${words}: in the plan` : words),
+			el("span", {}, taken ? say`${words}: in the plan` : words),
 		);
 	return el(
 		"div",
 		{ class: "shares" },
-		figure(oneDecimal(chosen), "your setting", !takesLearned),
+		figure(oneDecimal(chosen), say`your setting`, !takesLearned),
 		figure(births === 0 ? "–" : oneDecimal(learned), "learned", takesLearned),
 	);
 }

@@ -1,4 +1,5 @@
 import { valueIn } from "../../core/outcome.ts";
+import { say } from "../../core/say.ts";
 import { counted } from "../shown/counted.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
 import type { Register } from "./registerOf.ts";
@@ -40,15 +41,15 @@ export function kitShareOf({ read, figures }: Register): KitShare | undefined {
 /** What the register says beside the setting, and how the setting came into it. */
 export function kitShareWords({ chosen, learned, births, uses, weight }: KitShare): string {
 	if (births === 0)
-		return `The setting says ${oneDecimal(chosen)}; the register has no day yet on which births and kits used are both recorded.`;
-	return `The setting says ${oneDecimal(chosen)}. The register says ${oneDecimal((100 * uses) / births)}: ${counted(uses, "kit")} used at ${counted(births, "birth")}. Both together, the setting weighing as much as ${counted(weight, "birth")}, make ${oneDecimal(learned)}.`;
+		return say`The setting says ${oneDecimal(chosen)}; the register has no day yet on which births and kits used are both recorded.`;
+	return say`The setting says ${oneDecimal(chosen)}. The register says ${oneDecimal((100 * uses) / births)}: ${counted(uses, "kit")} used at ${counted(births, "birth")}. Both together, the setting weighing as much as ${counted(weight, "birth")}, make ${oneDecimal(learned)}.`;
 }
 
 /** Which figure the plan takes, and where to change that. */
 export function kitShareSwitch({ takesLearned }: KitShare): string {
 	return takesLearned
-		? "The plan takes the learned figure, because “Learn kits used from the register” is yes."
-		: "The plan takes the setting, because “Learn kits used from the register” is no; set it to yes, and the plan takes the learned figure.";
+		? say`The plan takes the learned figure, because “Learn kits used from the register” is yes.`
+		: say`The plan takes the setting, because “Learn kits used from the register” is no; set it to yes, and the plan takes the learned figure.`;
 }
 
 /** At most one decimal: more would say more than anyone knows. */

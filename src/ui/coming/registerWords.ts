@@ -1,5 +1,6 @@
 import { valueIn } from "../../core/outcome.ts";
 import { readTable } from "../../core/read/readTable.ts";
+import { say } from "../../core/say.ts";
 import { birthsSheet } from "../../core/sheets/births.ts";
 import type { State } from "../book/store.ts";
 import { counted } from "../shown/counted.ts";
@@ -14,12 +15,12 @@ import { registerOf } from "./registerOf.ts";
 export function recordsHeadline(state: State): string | undefined {
 	const register = registerOf(state)?.figures.register;
 	const days = register && valueIn(register);
-	if (!days) return "No births recorded yet; a forecast needs 14 days";
+	if (!days) return say`No births recorded yet; a forecast needs 14 days`;
 	const recorded = days.counts.filter((count) => count !== null);
 	const missing = days.counts.length - recorded.length;
 	const births = recorded.reduce((sum, count) => sum + count, 0);
-	const gaps = missing === 0 ? "no day missing" : `${counted(missing, "day")} missing`;
-	return `${counted(recorded.length, "day")} recorded since ${shownDay(days.firstDay)}, ${gaps}: ${shownNumber(births / recorded.length, 1)} births a day`;
+	const gaps = missing === 0 ? say`no day missing` : say`${counted(missing, "day")} missing`;
+	return say`${counted(recorded.length, "day")} recorded since ${shownDay(days.firstDay)}, ${gaps}: ${shownNumber(births / recorded.length, 1)} births a day`;
 }
 
 /** Whose figures the plan stands on, in one line. */
@@ -31,11 +32,11 @@ export function birthsHeadline(state: State): string {
 	);
 	const count = planned.filter((day) => own.has(day)).length;
 	const rest = daysToCome(state).some((day) => day.source === "register")
-		? "the forecast from the register"
-		: "births a day from the settings";
-	if (count === 0) return `No figure of your own; every day takes ${rest}`;
-	if (count === planned.length) return "Every day of the plan carries your own figure";
-	return `${count} of ${counted(planned.length, "day")} ${count === 1 ? "carries" : "carry"} your own figure; the others take ${rest}`;
+		? say`the forecast from the register`
+		: say`births a day from the settings`;
+	if (count === 0) return say`No figure of your own; every day takes ${rest}`;
+	if (count === planned.length) return say`Every day of the plan carries your own figure`;
+	return say`${count} of ${counted(planned.length, "day")} ${count === 1 ? "carries" : "carry"} your own figure; the others take ${rest}`;
 }
 
 export function daysHeadline(state: State): string | undefined {

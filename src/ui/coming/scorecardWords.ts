@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { scorecardSheet } from "../../core/sheets/scorecard.ts";
 import type { State } from "../book/store.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
@@ -36,10 +37,10 @@ export function scorecardHeadline(state: State): string | undefined {
 	if (!score) return undefined;
 	const better = score.others.filter(({ chance }) => chance > score.chance * SAME);
 	if (better.length > 0)
-		return `A simpler way did better: ${better.map(({ way }) => way).join(", ")}`;
+		return say`A simpler way did better: ${better.map(({ way }) => way).join(", ")}`;
 	return score.others.every(({ chance }) => score.chance > chance * SAME)
-		? "The forecast did better than both simple ways"
-		: "The forecast did as well as both simple ways";
+		? say`The forecast did better than both simple ways`
+		: say`The forecast did as well as both simple ways`;
 }
 
 /** How often the range held, and how the forecast did beside each simple way. */
@@ -48,9 +49,10 @@ export function scorecardSentence(state: State): string | undefined {
 	if (!score) return undefined;
 	const inside = Math.round((score.inside90 * score.days) / 100);
 	const parts = [
-		`Each of ${score.days} past days was forecast from the days before it. ${inside} of them (${Math.round(score.inside90)} in 100) fell inside the range meant for nine days of ten${range(score)}.`,
-		`On average it gave what then came a chance of ${shownNumber(score.chance, 1)} %; ${score.others.map((other) => beside(score.chance, other)).join(", ")}.`,
-		score.days < FEW_DAYS && `${score.days} days are few: look again when the register is longer.`,
+		say`Each of ${score.days} past days was forecast from the days before it. ${inside} of them (${Math.round(score.inside90)} in 100) fell inside the range meant for nine days of ten${range(score)}.`,
+		say`On average it gave what then came a chance of ${shownNumber(score.chance, 1)} %; ${score.others.map((other) => beside(score.chance, other)).join(", ")}.`,
+		score.days < FEW_DAYS &&
+			say`${score.days} days are few: look again when the register is longer.`,
 	];
 	return parts.filter(Boolean).join(" ");
 }
@@ -58,17 +60,17 @@ export function scorecardSentence(state: State): string | undefined {
 function range({ inside90, days }: Score): string {
 	// Two standard errors of a share of nine in ten.
 	const room = 200 * Math.sqrt((0.9 * 0.1) / days);
-	if (inside90 < 90 - room) return ": too few, so plan for more than it says";
-	return inside90 > 90 + room ? ": more than promised, so the ranges are on the safe side" : "";
+	if (inside90 < 90 - room) return say`: too few, so plan for more than it says`;
+	return inside90 > 90 + room ? say`: more than promised, so the ranges are on the safe side` : "";
 }
 
 function beside(chance: number, { way, chance: other }: Score["others"][number]): string {
-	return `“${way}” gave ${shownNumber(other, 1)} %, so the forecast was ${compared(chance / other)}`;
+	return say`“${way}” gave ${shownNumber(other, 1)} %, so the forecast was ${compared(chance / other)}`;
 }
 
 function compared(ratio: number): string {
 	if (ratio > LITTLE) return "better";
-	if (ratio > SAME) return "a little better";
-	if (ratio > 1 / SAME) return "as good";
-	return ratio > 1 / LITTLE ? "a little worse" : "worse";
+	if (ratio > SAME) return say`a little better`;
+	if (ratio > 1 / SAME) return say`as good`;
+	return ratio > 1 / LITTLE ? say`a little worse` : "worse";
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el, fill } from "../dom/el.ts";
 import type { Entry, GridCell } from "../grid/gridModel.ts";
 import { shownChoice } from "../shown/shownChoice.ts";
@@ -18,7 +19,7 @@ export function entryPane(pane: HTMLElement, cell: GridCell, write: (text: strin
 	field.addEventListener("change", () => write(field.value));
 	fill(
 		pane,
-		el("h2", {}, "This cell"),
+		el("h2", {}, say`This cell`),
 		el(
 			"p",
 			{},
@@ -45,7 +46,7 @@ function optionField(options: readonly string[], text: string): HTMLSelectElemen
 }
 
 function helpOf(entry: Entry): HTMLElement[] {
-	const lines = [el("p", {}, entry.help), el("p", {}, `Allowed: ${entry.allowed}.`)];
-	if (entry.blank !== undefined) lines.push(el("p", {}, `Blank means ${entry.blank}.`));
+	const lines = [el("p", {}, entry.help), el("p", {}, say`Allowed: ${entry.allowed}.`)];
+	if (entry.blank !== undefined) lines.push(el("p", {}, say`Blank means ${entry.blank}.`));
 	return lines;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { Source } from "../../core/sources.ts";
 import { type Child, el } from "../dom/el.ts";
 
@@ -5,10 +6,10 @@ import { type Child, el } from "../dom/el.ts";
 export function sourceWords({ title, place, url, mark, disagreement }: Source): Child[] {
 	const sure = mark === "common practice, no source" || mark === "definition" ? "" : ` (${mark})`;
 	return [
-		el("strong", {}, "Source. "),
+		el("strong", {}, say`Source. `),
 		`${title}${place ? `; ${place}` : ""}${sure}.`,
 		url && el("span", { class: "address" }, ` ${url}`),
 		disagreement &&
-			el("span", { class: "disagreement" }, el("strong", {}, " Others differ: "), disagreement),
+			el("span", { class: "disagreement" }, el("strong", {}, say` Others differ: `), disagreement),
 	];
 }

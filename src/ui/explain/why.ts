@@ -1,5 +1,6 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Place, Problem } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import type { Source } from "../../core/sources.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import { shownFigure } from "../shown/shownFigure.ts";
@@ -75,10 +76,10 @@ function placeOf({ origin }: Figure<unknown>): { readonly place?: Place } {
 
 function originWords({ origin }: Figure<unknown>): string {
 	if (origin.kind === "computed") return "computed";
-	if (origin.kind === "name") return "the name of this row";
+	if (origin.kind === "name") return say`the name of this row`;
 	const { file, line } = origin.place;
 	const where = file === "" ? "" : titleOf(file);
-	if (origin.kind === "default") return where === "" ? "default" : `default; ${where}`;
-	const at = line === null ? where : `${where}, line ${line}`;
-	return at === "" ? "typed in" : `typed in: ${at}`;
+	if (origin.kind === "default") return where === "" ? "default" : say`default; ${where}`;
+	const at = line === null ? where : say`${where}, line ${line}`;
+	return at === "" ? say`typed in` : say`typed in: ${at}`;
 }

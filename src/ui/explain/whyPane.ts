@@ -1,5 +1,6 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Place } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import { sourceWords } from "./sourceWords.ts";
 import { type Explanation, type Ingredient, why } from "./why.ts";
@@ -16,8 +17,9 @@ export function whyPane(
 		const back = () => open(trail.slice(0, -1));
 		fill(
 			pane,
-			el("h2", {}, "Why this number?"),
-			trail.length > 0 && el("button", { type: "button", class: "quiet", onclick: back }, "← Back"),
+			el("h2", {}, say`Why this number?`),
+			trail.length > 0 &&
+				el("button", { type: "button", class: "quiet", onclick: back }, say`← Back`),
 			...shown.flatMap((figure) =>
 				explanation(why(figure), (deeper) => open([...trail, deeper]), goTo),
 			),
@@ -46,15 +48,15 @@ function explanation(
 				unitOf(said.unit),
 			),
 			...said.problems.map((p) =>
-				el("p", { class: "reason" }, "Waits for: ", placeLink(p.message, p, goTo)),
+				el("p", { class: "reason" }, say`Waits for: `, placeLink(p.message, p, goTo)),
 			),
 			said.origin &&
-				el("p", {}, capital(said.origin), ". ", place && placeLink("Go there", place, goTo)),
-			said.caution && el("p", { class: "caution" }, el("strong", {}, "Caution. "), said.caution),
+				el("p", {}, capital(said.origin), ". ", place && placeLink(say`Go there`, place, goTo)),
+			said.caution && el("p", { class: "caution" }, el("strong", {}, say`Caution. `), said.caution),
 			said.formula && el("p", { class: "formula" }, said.formula),
 			said.ingredients.length > 0 &&
 				el("ul", { class: "ingredients" }, ...said.ingredients.map((i) => line(i, open, goTo))),
-			said.rounding && el("p", {}, el("strong", {}, "Rounding. "), said.rounding),
+			said.rounding && el("p", {}, el("strong", {}, say`Rounding. `), said.rounding),
 			said.source && el("p", { class: "source" }, ...sourceWords(said.source)),
 		),
 	];
@@ -66,7 +68,11 @@ function line(
 	goTo: (place: Place) => void,
 ): HTMLLIElement {
 	const go = figure
-		? el("button", { type: "button", class: "link", onclick: () => open(figure) }, "computed: why?")
+		? el(
+				"button",
+				{ type: "button", class: "link", onclick: () => open(figure) },
+				say`computed: why?`,
+			)
 		: place?.file
 			? placeLink(origin, place, goTo)
 			: el("span", {}, origin);

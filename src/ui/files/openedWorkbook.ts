@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { titleOf } from "../book/sheetOf.ts";
@@ -14,11 +15,11 @@ export function openedWorkbook(
 ): { readonly workbook: Workbook; readonly told: string } {
 	const files = Object.keys(read.tables);
 	if (files.length === 0)
-		return { workbook: before, told: "Nothing was opened: no sheet of a workbook was found." };
+		return { workbook: before, told: say`Nothing was opened: no sheet of a workbook was found.` };
 	if (unitSheet.file in read.tables)
-		return { workbook: read, told: `A workbook of ${files.length} sheets was opened.` };
+		return { workbook: read, told: say`A workbook of ${files.length} sheets was opened.` };
 	return {
 		workbook: { tables: { ...before.tables, ...read.tables } },
-		told: `Replaced: ${files.map(titleOf).join(", ")}. The other sheets stand as they were.`,
+		told: say`Replaced: ${files.map(titleOf).join(", ")}. The other sheets stand as they were.`,
 	};
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { TextEditor } from "./handsontableTextEditor.ts";
 
 /** Padding of the field, as the style sheet has it. */
@@ -9,7 +10,7 @@ export function cellEditor(Base: TextEditor): TextEditor {
 	return class CellEditor extends Base {
 		override createElements(): void {
 			super.createElements();
-			this.TEXTAREA.setAttribute("aria-label", "Text of the cell");
+			this.TEXTAREA.setAttribute("aria-label", say`Text of the cell`);
 		}
 
 		/** The field fills its cell exactly; a longer text scrolls inside it. */

@@ -1,5 +1,6 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Problem } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 
 /** What a person should know before filling a cell in. */
 export interface Entry {
@@ -83,7 +84,7 @@ export function spoken(model: GridModel, row: number, column: number): string {
 		cell.text === "" ? "blank" : cell.text,
 		cell.beneath ?? "",
 		cell.problems?.[0]?.message ?? "",
-		cell.kind === "typed" ? "can be edited" : "locked",
+		cell.kind === "typed" ? say`can be edited` : "locked",
 	];
 	return parts.filter((part) => part !== "").join("; ");
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 import type { GridCell, GridModel } from "./gridModel.ts";
 
@@ -15,7 +16,7 @@ export function renderCell(td: HTMLElement, model: GridModel, row: number, colum
 /** Why a cell shows a dash. */
 export function waitingWords(cell: GridCell): string {
 	for (const figure of cell.figures ?? [])
-		if (!figure.outcome.ok) return `Waits for: ${figure.outcome.problems[0]?.message ?? ""}`;
+		if (!figure.outcome.ok) return say`Waits for: ${figure.outcome.problems[0]?.message ?? ""}`;
 	return "";
 }
 

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 import type { GridModel } from "./gridModel.ts";
 import { cellClasses } from "./renderCell.ts";
@@ -10,7 +11,7 @@ export function semanticTable(model: GridModel): HTMLTableElement {
 	const head = el(
 		"tr",
 		{},
-		model.rowName && el("th", { scope: "col", class: "line-name" }, "Line"),
+		model.rowName && el("th", { scope: "col", class: "line-name" }, say`Line`),
 		...model.columns.map((column) =>
 			el(
 				"th",
@@ -27,7 +28,11 @@ export function semanticTable(model: GridModel): HTMLTableElement {
 	return el(
 		"table",
 		{ class: "plain-table" },
-		el("caption", {}, left > 0 ? `${model.name} (${left} more rows are in the file)` : model.name),
+		el(
+			"caption",
+			{},
+			left > 0 ? say`${model.name} (${left} more rows are in the file)` : model.name,
+		),
 		el("thead", {}, head),
 		body,
 	);

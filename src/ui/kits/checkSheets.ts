@@ -1,4 +1,5 @@
 import { readTable } from "../../core/read/readTable.ts";
+import { say } from "../../core/say.ts";
 import { checksSheet } from "../../core/sheets/checks.ts";
 import { kindsSheet } from "../../core/sheets/kinds.ts";
 import type { State } from "../book/store.ts";
@@ -24,25 +25,25 @@ export function checkSheet(state: State, kit: string, kind: string): HTMLElement
 	return el(
 		"section",
 		{ class: "paper-page check-paper" },
-		...paperHead(state, `Readiness checks of kit ${kit}`, kind),
+		...paperHead(state, say`Readiness checks of kit ${kit}`, kind),
 		el(
 			"p",
 			{ class: "paper-caution" },
-			"Count every loose piece before putting together. One “no”, or one piece short: the kit is not ready; set it apart and write why. When in doubt do not use. Test again before each birth.",
+			say`Count every loose piece before putting together. One “no”, or one piece short: the kit is not ready; set it apart and write why. When in doubt do not use. Test again before each birth.`,
 		),
 		el(
 			"table",
 			{ class: "check-table" },
-			el("thead", {}, line("Date and time", "")),
+			el("thead", {}, line(say`Date and time`, "")),
 			el(
 				"tbody",
 				{},
 				...pieces.map(({ value }) => line(`${value.piece} (${value.count})`, "___")),
-				line(`Pieces counted, of ${total}`, "", "total"),
+				line(say`Pieces counted, of ${total}`, "", "total"),
 				...TESTS.map((test) => testLine(test)),
-				line("Ready?", "yes / no", "total"),
-				line("Why not; what was done", "", "tall"),
-				line("Checked by", ""),
+				line(say`Ready?`, say`yes / no`, "total"),
+				line(say`Why not; what was done`, "", "tall"),
+				line(say`Checked by`, ""),
 			),
 		),
 		el("p", { class: "standing" }, standing),
@@ -51,7 +52,7 @@ export function checkSheet(state: State, kit: string, kind: string): HTMLElement
 
 function testLine(test: (typeof TESTS)[number]): HTMLElement {
 	const { label, help } = checksSheet.columns[test];
-	return line(label, "yes / no", "", help);
+	return line(label, say`yes / no`, "", help);
 }
 
 function line(name: string, cell: string, sort = "", help = ""): HTMLElement {

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { checksSheet } from "../../core/sheets/checks.ts";
 import { el } from "../dom/el.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
@@ -19,21 +20,28 @@ export function historyTable(
 ): HTMLElement {
 	return el(
 		"div",
-		{ class: "wide", tabindex: "0", role: "region", "aria-label": "Checks of this kit" },
+		{ class: "wide", tabindex: "0", role: "region", "aria-label": say`Checks of this kit` },
 		el(
 			"table",
 			{ class: "history" },
-			el("caption", {}, "Checks, the latest first"),
+			el("caption", {}, say`Checks, the latest first`),
 			el(
 				"thead",
 				{},
 				el(
 					"tr",
 					{},
-					...["Checked at", "Result", "Why", "Pieces", "Function tests", "Note"].map((name) =>
+					...[
+						say`Checked at`,
+						say`Result`,
+						say`Why`,
+						say`Pieces`,
+						say`Function tests`,
+						say`Note`,
+					].map((name) =>
 						el("th", { scope: "col", class: name === "Pieces" ? "numeric" : undefined }, name),
 					),
-					open && el("th", { scope: "col" }, "Entry"),
+					open && el("th", { scope: "col" }, say`Entry`),
 				),
 			),
 			el("tbody", {}, ...checks.map((check) => line(check, open))),
@@ -63,7 +71,7 @@ function line(shown: ShownCheck, open?: (line: number) => void): HTMLElement {
 				el(
 					"button",
 					{ type: "button", class: "link", onclick: () => open(shown.line) },
-					`Line ${shown.line}`,
+					say`Line ${shown.line}`,
 				),
 			),
 	);
@@ -77,8 +85,8 @@ function testWords({ check }: ShownCheck): string {
 	const failed = of("no");
 	const passed = of("yes").length;
 	return [
-		failed.length > 0 ? `failed: ${failed.join(", ")}` : "",
-		passed > 0 ? `${passed} passed` : "",
+		failed.length > 0 ? say`failed: ${failed.join(", ")}` : "",
+		passed > 0 ? say`${passed} passed` : "",
 	]
 		.filter(Boolean)
 		.join("; ");

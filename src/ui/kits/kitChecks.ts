@@ -2,6 +2,7 @@ import { checkResult } from "../../core/kits/checkResult.ts";
 import { piecesByKind } from "../../core/kits/piecesOfKinds.ts";
 import { inTimeOrder } from "../../core/kits/readiness.ts";
 import { readTable } from "../../core/read/readTable.ts";
+import { say } from "../../core/say.ts";
 import { type ChecksRow, checksSheet } from "../../core/sheets/checks.ts";
 import { kindsSheet } from "../../core/sheets/kinds.ts";
 import type { IsoDate } from "../../core/values/date.ts";
@@ -41,7 +42,7 @@ export function kitChecks(
 		.map(({ line, value, problems }) => ({
 			line,
 			check: value,
-			result: "cannot be read",
+			result: say`cannot be read`,
 			reason: problems.map(({ message }) => message).join(" "),
 		}));
 	return [...good, ...bad];
@@ -49,11 +50,11 @@ export function kitChecks(
 
 function said(check: ChecksRow, listed: number, lastDay: IsoDate | undefined) {
 	if (lastDay !== undefined && check.checked_at.date > lastDay)
-		return { result: "not used", reason: "dated after the plan ends" };
+		return { result: say`not used`, reason: say`dated after the plan ends` };
 	const checked = checkResult(check, listed);
 	if (checked) return { result: checked.result, reason: checked.reason };
 	const counted = check.pieces_counted;
 	if (counted !== null && counted > listed)
-		return { result: "not used", reason: `${counted} pieces counted, ${listed} listed` };
-	return { result: "not finished", reason: "pieces or cleanliness not filled in" };
+		return { result: say`not used`, reason: say`${counted} pieces counted, ${listed} listed` };
+	return { result: say`not finished`, reason: say`pieces or cleanliness not filled in` };
 }

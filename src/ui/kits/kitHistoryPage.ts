@@ -1,5 +1,6 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
 import type { Place } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import { checksSheet } from "../../core/sheets/checks.ts";
 import { kitRegisterSheet } from "../../core/sheets/kitRegister.ts";
 import { pageHelp } from "../book/pageHelp.ts";
@@ -51,12 +52,14 @@ class KitHistoryView implements View {
 			el(
 				"div",
 				{ class: "tools day-chooser" },
-				el("label", { for: "history-kit" }, "Kit"),
+				el("label", { for: "history-kit" }, say`Kit`),
 				this.#kits,
-				button("Add a check", () => this.#addCheck()),
-				button("Print this history", () => this.#print((row) => [this.#historyPaper(row)], false)),
-				button("Print a check sheet for this kit", () => this.#print(checkPapers, false)),
-				button("Print check sheets for all kits", () => this.#print(checkPapers, true)),
+				button(say`Add a check`, () => this.#addCheck()),
+				button(say`Print this history`, () =>
+					this.#print((row) => [this.#historyPaper(row)], false),
+				),
+				button(say`Print a check sheet for this kit`, () => this.#print(checkPapers, false)),
+				button(say`Print check sheets for all kits`, () => this.#print(checkPapers, true)),
 			),
 			this.#body,
 			cautionList(cautionsOf(HISTORY)),
@@ -75,7 +78,7 @@ class KitHistoryView implements View {
 			this.#body,
 			...(row
 				? this.#parts(row)
-				: [el("p", { class: "nothing" }, "No kit is in the register yet.")]),
+				: [el("p", { class: "nothing" }, say`No kit is in the register yet.`)]),
 		);
 	}
 
@@ -97,7 +100,7 @@ class KitHistoryView implements View {
 		return [
 			el("p", { class: "in-words" }, stateMark(wordIn(row, "state")), standsWords(row)),
 			checks.length === 0
-				? el("p", {}, "No check of this kit is on record.")
+				? el("p", {}, say`No check of this kit is on record.`)
 				: historyTable(checks, (line) => goTo(place(line))),
 		];
 	}
@@ -126,11 +129,11 @@ class KitHistoryView implements View {
 			(row) => all || row === this.#row(),
 		);
 		if (rows.length === 0) {
-			tell(["No kit is in the register yet."]);
+			tell([say`No kit is in the register yet.`]);
 			return;
 		}
 		const pages = () => rows.flatMap((row) => pagesOf(row, store.state));
-		printOut({ name: "Checks", pages }, store.state);
+		printOut({ name: say`Checks`, pages }, store.state);
 	}
 }
 
@@ -145,17 +148,19 @@ function checksOf(state: State, row: ComputedRow) {
 function titleWords(row: ComputedRow): string {
 	const until = wordIn(row, "ready_until");
 	const state = wordIn(row, "state");
-	const tail = state === "ready" && until !== "" ? ` until ${shownDayAndYear(until)}` : "";
-	return `Kit ${wordIn(row, "kit")}: ${state}${tail}`;
+	const tail = state === "ready" && until !== "" ? say` until ${shownDayAndYear(until)}` : "";
+	return say`Kit ${wordIn(row, "kit")}: ${state}${tail}`;
 }
 
 function standsWords(row: ComputedRow): string {
 	const since = wordIn(row, "ready_since");
 	const words = [
 		wordIn(row, "kind"),
-		since === "" ? "" : `disinfected on ${shownDayAndYear(since)}`,
+		since === "" ? "" : say`disinfected on ${shownDayAndYear(since)}`,
 		wordIn(row, "reason"),
-		wordIn(row, "counts") === "yes" ? "the plan counts on it" : "the plan does not count on it",
+		wordIn(row, "counts") === "yes"
+			? say`the plan counts on it`
+			: say`the plan does not count on it`,
 	];
 	return `: ${words.filter(Boolean).join("; ")}.`;
 }

@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { kitRegisterSheet } from "../../core/sheets/kitRegister.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
@@ -13,12 +14,12 @@ export function kitRegisterView(state: State): HTMLElement | undefined {
 	if (rows.length === 0) return undefined;
 	return el(
 		"section",
-		{ class: "kit-lines", "aria-label": "Kits in short" },
+		{ class: "kit-lines", "aria-label": say`Kits in short` },
 		el("ul", {}, ...inOrder(rows).map(line)),
 		el(
 			"p",
 			{},
-			el("a", { href: hashOf("kit-history") }, "History of a kit, and check sheets to print"),
+			el("a", { href: hashOf("kit-history") }, say`History of a kit, and check sheets to print`),
 		),
 	);
 }
@@ -46,9 +47,9 @@ function detail(row: ComputedRow): string {
 	const reason = wordIn(row, "reason");
 	const order = numberIn(row, "use_next");
 	const words = [
-		wordIn(row, "state") === "ready" && until !== "" ? `until ${shownDay(until)}` : reason,
-		order === 1 ? "use this one next" : "",
-		wordIn(row, "counts") === "yes" ? "" : "not counted",
+		wordIn(row, "state") === "ready" && until !== "" ? say`until ${shownDay(until)}` : reason,
+		order === 1 ? say`use this one next` : "",
+		wordIn(row, "counts") === "yes" ? "" : say`not counted`,
 	];
 	return words.filter(Boolean).join("; ");
 }

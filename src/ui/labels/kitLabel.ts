@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import { el } from "../dom/el.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
@@ -22,26 +23,26 @@ export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HT
 		"kit",
 		unit,
 		labelHead(kit, kind),
-		el("p", {}, "Newborn resuscitation kit: disinfected, complete, tested."),
-		labelLine("Done on", done && shownDayAndYear(done)),
-		labelLine("USE BY", until && shownDayAndYear(until)),
+		el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`),
+		labelLine(say`Done on`, done && shownDayAndYear(done)),
+		labelLine(say`USE BY`, until && shownDayAndYear(until)),
 		el("p", { class: "label-small" }, lifeWords(days)),
 		el(
 			"div",
 			{ class: "label-pair" },
-			labelLine("By", undefined),
-			labelLine("Checked by", undefined),
+			labelLine(say`By`, undefined),
+			labelLine(say`Checked by`, undefined),
 		),
 		el(
 			"p",
 			{ class: "label-caution" },
-			"Opened, wet or torn: do not use. Test again before each birth.",
+			say`Opened, wet or torn: do not use. Test again before each birth.`,
 		),
 	);
 }
 
 function lifeWords(days: number | undefined): string {
-	if (days === undefined) return "After that day through a round again.";
-	if (days < 1) return "Only on the day it was done; then through a round again.";
-	return `${shownPlain(days)} ${days === 1 ? "day" : "days"} after it was done, closed and dry.`;
+	if (days === undefined) return say`After that day through a round again.`;
+	if (days < 1) return say`Only on the day it was done; then through a round again.`;
+	return say`${shownPlain(days)} ${days === 1 ? "day" : "days"} after it was done, closed and dry.`;
 }

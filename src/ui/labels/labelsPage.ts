@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { date } from "../../core/values/date.ts";
 import { dateTime } from "../../core/values/dateTime.ts";
 import { pageHelp } from "../book/pageHelp.ts";
@@ -37,22 +38,22 @@ class LabelsView implements View {
 
 	constructor(place: HTMLElement, around: Surroundings) {
 		this.#around = around;
-		const print = el("button", { type: "button", class: "main" }, "Print these labels");
+		const print = el("button", { type: "button", class: "main" }, say`Print these labels`);
 		print.addEventListener("click", () => this.#print());
 		const form = el(
 			"div",
 			{ class: "label-form" },
 			fieldset(
-				"Chlorine solution",
-				["How many", this.#solutions],
-				["Lot", this.#mix],
-				["Made at (blank: write it by hand)", this.#made],
+				say`Chlorine solution`,
+				[say`How many`, this.#solutions],
+				[say`Lot`, this.#mix],
+				[say`Made at (blank: write it by hand)`, this.#made],
 			),
-			fieldset("Rinse buckets", ["How many sets", this.#rinseSets]),
+			fieldset(say`Rinse buckets`, [say`How many sets`, this.#rinseSets]),
 			fieldset(
-				"Kits in service",
-				["How many for each kit", this.#perKit],
-				["Done on (blank: write it by hand)", this.#done],
+				say`Kits in service`,
+				[say`How many for each kit`, this.#perKit],
+				[say`Done on (blank: write it by hand)`, this.#done],
 			),
 		);
 		form.addEventListener("input", () => this.#paintPreview(this.#around.store.state));
@@ -74,11 +75,11 @@ class LabelsView implements View {
 
 	paint(state: State): void {
 		const chosen = this.#mix.selectedIndex;
-		const lots = mixesInUse(state).map((row) => wordIn(row, "lot") || "no lot in the store");
+		const lots = mixesInUse(state).map((row) => wordIn(row, "lot") || say`no lot in the store`);
 		fill(
 			this.#mix,
 			...lots.map((lot, at) => el("option", { value: at }, lot)),
-			el("option", { value: lots.length }, "blank: write it by hand"),
+			el("option", { value: lots.length }, say`blank: write it by hand`),
 		);
 		this.#mix.selectedIndex = chosen >= 0 && chosen <= lots.length ? chosen : 0;
 		this.#paintPreview(state);
@@ -92,7 +93,7 @@ class LabelsView implements View {
 		const labels = wantedLabels(state, this.#wanted());
 		const sheets = sheetsFor(labels.length);
 		const bucketsEach = unitSetting(state, "rinse_buckets") ?? 3;
-		this.#count.textContent = `${labels.length} labels on ${sheets} ${sheets === 1 ? "sheet" : "sheets"}: ${this.#wanted().solutions} for solution, ${this.#wanted().rinseSets * bucketsEach} for rinse buckets, ${this.#wanted().perKit * kitsToLabel(state).length} for kits.`;
+		this.#count.textContent = say`${labels.length} labels on ${sheets} ${sheets === 1 ? "sheet" : "sheets"}: ${this.#wanted().solutions} for solution, ${this.#wanted().rinseSets * bucketsEach} for rinse buckets, ${this.#wanted().perKit * kitsToLabel(state).length} for kits.`;
 		fill(this.#preview, ...labels);
 	}
 
@@ -113,11 +114,11 @@ class LabelsView implements View {
 		const { store, tell } = this.#around;
 		const labels = wantedLabels(store.state, this.#wanted());
 		if (labels.length === 0) {
-			tell(["Choose at least one label."]);
+			tell([say`Choose at least one label.`]);
 			return;
 		}
 		const unit = unitSetting(store.state, "unit_name") ?? "";
-		printOut({ name: "Labels", pages: () => labelSheets(labels, unit) }, store.state);
+		printOut({ name: say`Labels`, pages: () => labelSheets(labels, unit) }, store.state);
 	}
 }
 

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 import { label, labelHead, labelLine } from "./labelParts.ts";
 
@@ -9,20 +10,20 @@ export function rinseLabel(
 	belowC: number | undefined,
 ): HTMLElement {
 	const order = Array.from({ length: buckets }, (_, i) => i + 1).join(" then ");
-	const cool = belowC === undefined ? "" : `Not before it is at or below ${belowC} °C. `;
+	const cool = belowC === undefined ? "" : say`Not before it is at or below ${belowC} °C. `;
 	return label(
 		"rinse",
 		unit,
-		labelHead(String(bucket), `Rinse bucket ${bucket} of ${buckets}`),
-		el("p", {}, `Boiled, cooled water. Order: ${order}.`),
-		labelLine("Boiled at", undefined),
-		labelLine("Cool since", undefined),
-		labelLine("DISCARD AT", undefined),
-		labelLine("By whom", undefined),
+		labelHead(String(bucket), say`Rinse bucket ${bucket} of ${buckets}`),
+		el("p", {}, say`Boiled, cooled water. Order: ${order}.`),
+		labelLine(say`Boiled at`, undefined),
+		labelLine(say`Cool since`, undefined),
+		labelLine(say`DISCARD AT`, undefined),
+		labelLine(say`By whom`, undefined),
 		el(
 			"p",
 			{ class: "label-caution" },
-			`${cool}Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
+			say`${cool}Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
 		),
 	);
 }

@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { dateTime, type LocalTime } from "../../core/values/dateTime.ts";
 import { el } from "../dom/el.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
@@ -34,27 +35,27 @@ export function solutionLabel({
 	return label(
 		"solution",
 		unit,
-		el("h2", {}, "Chlorine solution ", el("strong", {}, `${percent} %`)),
+		el("h2", {}, say`Chlorine solution `, el("strong", {}, `${percent} %`)),
 		el(
 			"p",
 			{},
 			el("strong", {}, `${mgPerLitre} mg/L`),
-			" available chlorine. For clean kits only. NOT for drinking or hands.",
+			say` available chlorine. For clean kits only. NOT for drinking or hands.`,
 		),
 		el("p", {}, mixWords(mix)),
-		labelLine("Made at", made && write(made)),
-		labelLine("DISCARD AT", made && write(discardAt(made, lifeHours))),
-		el("p", { class: "label-small" }, `${hours} h after making; sooner if dirty or cloudy.`),
+		labelLine(say`Made at`, made && write(made)),
+		labelLine(say`DISCARD AT`, made && write(discardAt(made, lifeHours))),
+		el("p", { class: "label-small" }, say`${hours} h after making; sooner if dirty or cloudy.`),
 		el(
 			"div",
 			{ class: "label-pair" },
-			labelLine("Made by", undefined),
-			labelLine("Checked by", undefined),
+			labelLine(say`Made by`, undefined),
+			labelLine(say`Checked by`, undefined),
 		),
 		el(
 			"p",
 			{ class: "label-caution" },
-			"NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eyes, apron; moving air. Covered, away from children.",
+			say`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eyes, apron; moving air. Covered, away from children.`,
 		),
 	);
 }
@@ -64,7 +65,7 @@ function mixWords(mix: ComputedRow | undefined): string {
 	const quantity = numberIn(mix, "product_quantity");
 	const water = numberIn(mix, "water_litres");
 	if (litres === undefined || quantity === undefined || water === undefined)
-		return "Product ______________ lot ________ litres ______";
+		return say`Product ______________ lot ________ litres ______`;
 	const lot = wordIn(mix, "lot");
-	return `${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${shownPlain(quantity)} ${wordIn(mix, "product_measure")} ${wordIn(mix, "product")}, lot ${lot || "________"}`;
+	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${shownPlain(quantity)} ${wordIn(mix, "product_measure")} ${wordIn(mix, "product")}, lot ${lot || "________"}`;
 }

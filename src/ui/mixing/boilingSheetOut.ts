@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { writeClock } from "../../core/values/clock.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -11,25 +12,25 @@ import { portraitPage, uprightTable } from "./portraitPage.ts";
 
 /** The boiling sheet: for each day when to light, boil and have it cool, with room for what was done. */
 export const boilingSheetOut: PrintOut = {
-	name: "Print the boiling sheet",
+	name: say`Print the boiling sheet`,
 	pages: (state) => [
 		portraitPage(
 			state,
 			"boiling.csv",
-			"Boiled water for the rinse",
+			say`Boiled water for the rinse`,
 			el("p", { class: "paper-how" }, howWords(state)),
 			uprightTable(
 				"boiling-lines",
 				[
-					"Round",
-					"Light by",
-					"Start with, in batches",
-					"Boil until",
-					"Cool by",
-					"Lit at",
-					"Boiled from–to",
-					"Cool at, °C",
-					"Initials",
+					say`Round`,
+					say`Light by`,
+					say`Start with, in batches`,
+					say`Boil until`,
+					say`Cool by`,
+					say`Lit at`,
+					say`Boiled from–to`,
+					say`Cool at, °C`,
+					say`Initials`,
 				],
 				byDay(boilingRounds(state)).map(dayGroup),
 			),
@@ -40,8 +41,9 @@ export const boilingSheetOut: PrintOut = {
 function howWords(state: State): string {
 	const minutes = unitSetting(state, "boil_hold_minutes");
 	const below = unitSetting(state, "rinse_below_c");
-	const hold = minutes === undefined ? "as your protocol says" : `for ${shownPlain(minutes)} min`;
-	return `Keep each batch at a rolling boil ${hold}, cover, leave to cool by itself. Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+	const hold =
+		minutes === undefined ? say`as your protocol says` : say`for ${shownPlain(minutes)} min`;
+	return say`Keep each batch at a rolling boil ${hold}, cover, leave to cool by itself. Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
 }
 
 function byDay(rounds: readonly BoilingRound[]): BoilingRound[][] {

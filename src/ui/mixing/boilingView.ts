@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { sources } from "../../core/sources.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
@@ -26,7 +27,7 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 		cooling &&
 			pictureFigure(
 				coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
-				"Temperature of the boiled water as it cools, hour by hour.",
+				say`Temperature of the boiled water as it cools, hour by hour.`,
 				...coolingWords(cooling),
 			),
 		holdWords(state),
@@ -40,25 +41,25 @@ function nextRoundWords(state: State): string | undefined {
 	const name = `${round}, ${shownDay(date)}`;
 	if (!lightBy || startLitres === undefined || batches === undefined)
 		return `Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
-	return `Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch", "batches")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
+	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch", "batches")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
 }
 
 function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
 	const whose = {
-		reading: "from your own two readings of a pot",
-		typed: "as entered in the settings",
-		default: "an estimate to be replaced by your own readings",
+		reading: say`from your own two readings of a pot`,
+		typed: say`as entered in the settings`,
+		default: say`an estimate to be replaced by your own readings`,
 	}[rateFrom];
 	return [
 		minutes === undefined
-			? `In a room of ${pot.roomC} °C the water never cools to ${wantedC} °C by itself. `
+			? say`In a room of ${pot.roomC} °C the water never cools to ${wantedC} °C by itself. `
 			: minutes === 0
-				? `The water is cool enough as it boils: ${wantedC} °C is allowed. `
-				: `A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C. `,
-		`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}. `,
-		"A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under ",
-		el("a", { href: hashOf("unit.csv") }, "settings, Your pot"),
-		", and the plan goes by that. Never put ice or untreated water into boiled water.",
+				? say`The water is cool enough as it boils: ${wantedC} °C is allowed. `
+				: say`A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C. `,
+		say`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}. `,
+		say`A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under `,
+		el("a", { href: hashOf("unit.csv") }, say`settings, Your pot`),
+		say`, and the plan goes by that. Never put ice or untreated water into boiled water.`,
 	];
 }
 
@@ -73,11 +74,11 @@ function holdWords(state: State): HTMLElement {
 			"strong",
 			{},
 			minutes === undefined
-				? "How long to keep it at the boil is not settled here. "
-				: `This unit keeps it at the boil for ${shownPlain(minutes)} min${altitude === undefined ? "" : `, at ${shownPlain(altitude)} m above the sea`}. `,
+				? say`How long to keep it at the boil is not settled here. `
+				: say`This unit keeps it at the boil for ${shownPlain(minutes)} min${altitude === undefined ? "" : say`, at ${shownPlain(altitude)} m above the sea`}. `,
 		),
-		"Your national protocol decides; ",
-		el("a", { href: hashOf("unit.csv") }, "change it in the settings"),
+		say`Your national protocol decides; `,
+		el("a", { href: hashOf("unit.csv") }, say`change it in the settings`),
 		". ",
 		...sourceWords(sources.boilHold),
 	);

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { productCompareSheet } from "../../core/sheets/productCompare.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -38,7 +39,7 @@ function money(state: State, cost: number): string {
 export function compareHeadline(state: State): string | undefined {
 	const cheapest = least(compared(state), "cost");
 	return (
-		cheapest && `${cheapest.product} costs least: ${money(state, cheapest.cost ?? 0)} a quarter`
+		cheapest && say`${cheapest.product} costs least: ${money(state, cheapest.cost ?? 0)} a quarter`
 	);
 }
 
@@ -51,13 +52,13 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 		products.filter((product) => product[of] === undefined).map(({ product }) => product);
 	const words = [
 		cheapest
-			? `Cheapest: ${cheapest.product}, ${money(state, cheapest.cost ?? 0)} a quarter.`
-			: "Which is cheapest is not known: give pack prices for two products at least, under items.",
+			? say`Cheapest: ${cheapest.product}, ${money(state, cheapest.cost ?? 0)} a quarter.`
+			: say`Which is cheapest is not known: give pack prices for two products at least, under items.`,
 		lightest &&
-			`Lightest to carry: ${lightest.product}, ${shownNumber(lightest.weightKg ?? 0, 1)} kg a quarter.`,
-		unknown("cost").length > 0 && `Without a price: ${unknown("cost").join(", ")}.`,
-		unknown("weightKg").length > 0 && `Weight not known: ${unknown("weightKg").join(", ")}.`,
-		"Not counted: transport and its money, bottles and boxes, time and mistakes in measuring, spills, training, what the store must be like, and whether it can be had at all. Strong powder and tablets are small to carry and dangerous to handle: the maker's instructions come first.",
+			say`Lightest to carry: ${lightest.product}, ${shownNumber(lightest.weightKg ?? 0, 1)} kg a quarter.`,
+		unknown("cost").length > 0 && say`Without a price: ${unknown("cost").join(", ")}.`,
+		unknown("weightKg").length > 0 && say`Weight not known: ${unknown("weightKg").join(", ")}.`,
+		say`Not counted: transport and its money, bottles and boxes, time and mistakes in measuring, spills, training, what the store must be like, and whether it can be had at all. Strong powder and tablets are small to carry and dangerous to handle: the maker's instructions come first.`,
 	];
 	const sentence = el("p", {}, words.filter(Boolean).join(" "));
 	const inUse = productInUse(state);
@@ -67,7 +68,7 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 	if (costs.length < 2) return el("section", { class: "said" }, sentence);
 	return pictureFigure(
 		costPicture(costs, unitSetting(state, "currency") ?? "", pictureWidth(room)),
-		"Cost of each product over a quarter; the table below has the numbers.",
+		say`Cost of each product over a quarter; the table below has the numbers.`,
 		sentence,
 	);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { SettingKey } from "../../core/sheets/settings.ts";
 import type { Source } from "../../core/sources.ts";
 import { sources } from "../../core/sources.ts";
@@ -19,46 +20,46 @@ export interface Topic {
 
 /** Every disagreement, in the order of the work. A source that disagrees and has no topic does not compile. */
 const topics: Readonly<Record<Disagreeing, Topic>> = {
-	enBirth: { topic: "How many newborns need a kit", settings: ["kits_used_per_100_births"] },
+	enBirth: { topic: say`How many newborns need a kit`, settings: ["kits_used_per_100_births"] },
 	weekdays: {
-		topic: "How much weekdays differ in births",
+		topic: say`How much weekdays differ in births`,
 		settings: ["births_from_register"],
-		here: "The plan learns it from the unit's own days.",
+		here: say`The plan learns it from the unit's own days.`,
 	},
-	readyLife: { topic: "How long a disinfected kit stays ready", settings: ["ready_life_days"] },
-	soakStrength: { topic: "How strong the soak must be", settings: ["target_strength_pct"] },
-	soakMinutes: { topic: "How long to soak", settings: ["soak_minutes"] },
+	readyLife: { topic: say`How long a disinfected kit stays ready`, settings: ["ready_life_days"] },
+	soakStrength: { topic: say`How strong the soak must be`, settings: ["target_strength_pct"] },
+	soakMinutes: { topic: say`How long to soak`, settings: ["soak_minutes"] },
 	solutionLife: {
-		topic: "How long a mixed solution may be used",
+		topic: say`How long a mixed solution may be used`,
 		settings: ["solution_life_hours", "solution_made"],
 	},
 	madeUpTo: {
-		topic: "Parts of product per litre: made up to, or added to",
+		topic: say`Parts of product per litre: made up to, or added to`,
 		settings: [],
-		here: "The plan always makes up to the full litres, so the product is part of them.",
+		here: say`The plan always makes up to the full litres, so the product is part of them.`,
 	},
 	chlorometric: {
-		topic: "What a chlorometric degree is in per cent",
+		topic: say`What a chlorometric degree is in per cent`,
 		settings: [],
-		here: "The plan takes 3.17 g of available chlorine a litre for each degree.",
+		here: say`The plan takes 3.17 g of available chlorine a litre for each degree.`,
 		file: "chlorine.csv",
 	},
 	fading: {
-		topic: "How fast liquid bleach fades in a warm store",
+		topic: say`How fast liquid bleach fades in a warm store`,
 		settings: ["store_c"],
-		here: "Each product has its own factor on the law, under chlorine products.",
+		here: say`Each product has its own factor on the law, under chlorine products.`,
 		file: "chlorine.csv",
 	},
-	boilHold: { topic: "How long to keep water at the boil", settings: ["boil_hold_minutes"] },
-	cooling: { topic: "How fast a covered pot cools", settings: ["cooling_per_hour"] },
+	boilHold: { topic: say`How long to keep water at the boil`, settings: ["boil_hold_minutes"] },
+	cooling: { topic: say`How fast a covered pot cools`, settings: ["cooling_per_hour"] },
 	stoves: {
-		topic: "How much of the fuel's heat reaches the pot",
+		topic: say`How much of the fuel's heat reaches the pot`,
 		settings: ["fuel", "stove_efficiency"],
 	},
 	periodicReview: {
-		topic: "How much to keep in the store for safety",
+		topic: say`How much to keep in the store for safety`,
 		settings: ["review_days"],
-		here: "The plan sets it by the chance of lasting, for each item.",
+		here: say`The plan sets it by the chance of lasting, for each item.`,
 		file: "items.csv",
 	},
 };

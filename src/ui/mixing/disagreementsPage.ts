@@ -1,5 +1,6 @@
 import type { Place } from "../../core/problem.ts";
 import { readSettings } from "../../core/read/readSettings.ts";
+import { say } from "../../core/say.ts";
 import { type SettingKey, settings } from "../../core/sheets/settings.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { pageTitles } from "../book/pageTitles.ts";
@@ -23,14 +24,14 @@ export const disagreementsPage: OwnPage = {
 	title: TITLE,
 	mount(place, { store, goTo }) {
 		const list = el("div", { class: "topics" });
-		const print = { name: "Print this page", pages: pagesOf };
+		const print = { name: say`Print this page`, pages: pagesOf };
 		const onPrint = () => printOut(print, store.state);
 		fill(
 			place,
 			el(
 				"header",
 				{ class: "sheet-head" },
-				el("h1", {}, `${disagreements().length} things on which guidelines disagree`),
+				el("h1", {}, say`${disagreements().length} things on which guidelines disagree`),
 				el("div", { class: "about" }, el("p", {}, introduction)),
 			),
 			el("div", { class: "tools" }, el("button", { type: "button", onclick: onPrint }, print.name)),
@@ -42,8 +43,7 @@ export const disagreementsPage: OwnPage = {
 	},
 };
 
-const introduction =
-	'Your national protocol decides, then the maker\'s instructions. "Seen" was read in the place named; "from memory" was not read again; an estimate is a starting value to replace by your own.';
+const introduction = say`Your national protocol decides, then the maker's instructions. "Seen" was read in the place named; "from memory" was not read again; an estimate is a starting value to replace by your own.`;
 
 function pagesOf(state: State): HTMLElement[] {
 	return [
@@ -74,7 +74,7 @@ function topicParts(state: State, goTo?: GoTo): HTMLElement[] {
 					` ${source.title}${source.place ? `: ${source.place}` : ""}. `,
 					source.url && el("span", { class: "address" }, source.url),
 				),
-				el("li", {}, el("strong", {}, "Others: "), source.disagreement),
+				el("li", {}, el("strong", {}, say`Others: `), source.disagreement),
 			),
 			...keys.map((key) => settingLine(key, shownFigure(read[key]), goTo, read[key].origin)),
 			(here || file) &&
@@ -101,10 +101,10 @@ function settingLine(
 	return el(
 		"p",
 		{ class: "here" },
-		`${label}, here: `,
+		say`${label}, here: `,
 		el("strong", {}, `${shownChoice(value, options)} ${unit}`.trim()),
 		origin.kind === "default" ? " (default). " : ". ",
-		goTo && link("Go to the setting", place, goTo),
+		goTo && link(say`Go to the setting`, place, goTo),
 	);
 }
 

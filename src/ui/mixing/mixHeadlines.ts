@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { boilingSheet } from "../../core/sheets/boiling.ts";
 import { mixingDaysSheet } from "../../core/sheets/mixingDays.ts";
 import { productCompareSheet } from "../../core/sheets/productCompare.ts";
@@ -36,8 +37,8 @@ function daysHeadline(state: State): string | undefined {
 	const start = quantityWords(first.quantity, first.measure);
 	const end = quantityWords(last.quantity, last.measure);
 	const amount = mixed.every(({ quantity }) => quantity === first.quantity)
-		? `${start} every day`
-		: `${start} on the first day, ${end} on the last`;
+		? say`${start} every day`
+		: say`${start} on the first day, ${end} on the last`;
 	return `${first.product}: ${amount}`;
 }
 
@@ -45,19 +46,19 @@ function wallHeadline(state: State): string | undefined {
 	const rows = rowsOf(state, wallTableSheet.file);
 	const products = new Set(rows.map((row) => wordIn(row, "product")));
 	if (products.size === 0) return undefined;
-	return `A mixing table for the wall: ${counted(products.size, "product")}, one page each`;
+	return say`A mixing table for the wall: ${counted(products.size, "product")}, one page each`;
 }
 
 function strengthHeadline(state: State): string | undefined {
 	const first = endsFirst(storeOf(state)?.curves ?? []);
 	return (
 		first &&
-		`Lot ${first.lot} ends first: usable until ${shownDayAndYear(String(first.lastUsableDay))}`
+		say`Lot ${first.lot} ends first: usable until ${shownDayAndYear(String(first.lastUsableDay))}`
 	);
 }
 
 function boilingHeadline(state: State): string | undefined {
 	const [next] = boilingRounds(state);
 	if (!next?.lightBy) return undefined;
-	return `Light the stove by ${shownBefore(next.lightBy, next.date)}, for ${next.round} on ${shownDay(next.date)}`;
+	return say`Light the stove by ${shownBefore(next.lightBy, next.date)}, for ${next.round} on ${shownDay(next.date)}`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { roundsSheet } from "../../core/sheets/rounds.ts";
 import type { State } from "../book/store.ts";
 import { tableOf } from "../book/withTexts.ts";
@@ -13,12 +14,12 @@ import { portraitPage, uprightTable } from "./portraitPage.ts";
 
 /** The mixing sheet: how to mix on each day, and a line to fill in for each preparation. */
 export const mixingSheetOut: PrintOut = {
-	name: "Print the mixing sheet",
+	name: say`Print the mixing sheet`,
 	pages: (state) => [
 		portraitPage(
 			state,
 			"mixing.csv",
-			`Mixing chlorine solution: ${productInUse(state)}`,
+			say`Mixing chlorine solution: ${productInUse(state)}`,
 			firstDay(state),
 			daysTable(state),
 		),
@@ -31,7 +32,7 @@ function firstDay(state: State): HTMLElement {
 	return el(
 		"section",
 		{ class: "paper-steps" },
-		el("h2", {}, first ? `On ${shownDayAndYear(first.date)}; other days as in the table` : ""),
+		el("h2", {}, first ? say`On ${shownDayAndYear(first.date)}; other days as in the table` : ""),
 		steps
 			? el("ol", {}, ...steps.map((words) => el("li", {}, words)))
 			: el("p", { class: "reason" }, whyNoMix(state)),
@@ -43,15 +44,15 @@ function daysTable(state: State): HTMLElement {
 	return uprightTable(
 		"mixing-lines",
 		[
-			"Day, lot",
-			"Water",
-			"Product",
-			"Makes",
-			"For",
-			"Mixed at",
-			"Discard by",
-			"Strip, %",
-			"Initials",
+			say`Day, lot`,
+			say`Water`,
+			say`Product`,
+			say`Makes`,
+			say`For`,
+			say`Mixed at`,
+			say`Discard by`,
+			say`Strip, %`,
+			say`Initials`,
 		],
 		mixOfDays(state).map(({ date, mix }) =>
 			el(
@@ -78,7 +79,11 @@ function dayCells(date: string, mix: Mix | undefined, rows: number): HTMLElement
 			"th",
 			{ scope: "row", rowspan },
 			shownDay(date),
-			el("span", { class: "beneath" }, mix && mix.lot !== "" ? `lot ${mix.lot}` : "by the label"),
+			el(
+				"span",
+				{ class: "beneath" },
+				mix && mix.lot !== "" ? say`lot ${mix.lot}` : say`by the label`,
+			),
 		),
 		cell(mix ? litreWords(mix.waterLitres) : "–"),
 		cell(mix ? quantityWords(mix.quantity, mix.measure) : "–"),
@@ -93,9 +98,9 @@ function blanks(name: string): HTMLElement[] {
 /** A line for each round where the solution is made for each, else one a day. */
 function preparationsOfDay(state: State): string[] {
 	const eachRound = unitSetting(state, "solution_made") === "each_round";
-	if (!eachRound || unitSetting(state, "reprocessing") !== "in_rounds") return ["Today"];
+	if (!eachRound || unitSetting(state, "reprocessing") !== "in_rounds") return [say`Today`];
 	const { header, rows } = tableOf(state.workbook, roundsSheet.file);
 	const [start, label] = [header.indexOf("start"), header.indexOf("label")];
 	const names = rows.map((cells) => cells[label] || cells[start] || "");
-	return names.length > 0 ? names : ["Today"];
+	return names.length > 0 ? names : [say`Today`];
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { mixingDaysSheet } from "../../core/sheets/mixingDays.ts";
 import type { State } from "../book/store.ts";
 import { el, fill } from "../dom/el.ts";
@@ -18,7 +19,7 @@ export function mixingView(state: State): HTMLElement | undefined {
 		return el(
 			"section",
 			{ class: "mix" },
-			el("h2", {}, `Nothing to mix by on ${shownDay(date)}`),
+			el("h2", {}, say`Nothing to mix by on ${shownDay(date)}`),
 			el("p", { class: "reason" }, whyNoMix(state)),
 		);
 	const steps = el("ol", { class: "mix-steps", "aria-live": "polite" });
@@ -33,7 +34,7 @@ export function mixingView(state: State): HTMLElement | undefined {
 	const remark = remarkOn(state, own);
 	return el(
 		"section",
-		{ class: "mix", "aria-label": "How to mix it" },
+		{ class: "mix", "aria-label": say`How to mix it` },
 		el("h2", {}, `On ${shownDay(date)}`),
 		sizeChooser(mixes, show),
 		steps,
@@ -41,7 +42,7 @@ export function mixingView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			{ class: "hint" },
-			"Cold water, plastic, product into water: common practice, no source. The maker's instructions come first.",
+			say`Cold water, plastic, product into water: common practice, no source. The maker's instructions come first.`,
 		),
 	);
 }
@@ -55,7 +56,9 @@ function sizeChooser(mixes: readonly Mix[], show: (mix: Mix) => void): HTMLEleme
 			el(
 				"option",
 				{ value: at },
-				at === 0 ? `${litreWords(mix.litres)} (this unit's preparation)` : litreWords(mix.litres),
+				at === 0
+					? say`${litreWords(mix.litres)} (this unit's preparation)`
+					: litreWords(mix.litres),
 			),
 		),
 	);
@@ -63,7 +66,12 @@ function sizeChooser(mixes: readonly Mix[], show: (mix: Mix) => void): HTMLEleme
 		const mix = mixes[Number(select.value)];
 		if (mix) show(mix);
 	});
-	return el("p", { class: "mix-choice" }, el("label", { for: "mix-litres" }, "Make up to"), select);
+	return el(
+		"p",
+		{ class: "mix-choice" },
+		el("label", { for: "mix-litres" }, say`Make up to`),
+		select,
+	);
 }
 
 /** How the amount rises as the lot fades, under the instruction of the first day. */
@@ -79,8 +87,8 @@ function daysWords(state: State): string | undefined {
 	const [first, last] = [mixed[0], mixed.at(-1)];
 	if (!first || !last) return undefined;
 	const amount = ({ mix }: typeof first) =>
-		`${quantityWords(mix.quantity, mix.measure)}${mix.lot === "" ? "" : ` of lot ${mix.lot}`}`;
+		`${quantityWords(mix.quantity, mix.measure)}${mix.lot === "" ? "" : say` of lot ${mix.lot}`}`;
 	return mixed.every((day) => amount(day) === amount(first))
-		? `The same on every day: ${amount(first)} until ${shownDay(last.date)}.`
-		: `From ${amount(first)} on ${shownDay(first.date)} to ${amount(last)} on ${shownDay(last.date)}: look at the line of the day.`;
+		? say`The same on every day: ${amount(first)} until ${shownDay(last.date)}.`
+		: say`From ${amount(first)} on ${shownDay(first.date)} to ${amount(last)} on ${shownDay(last.date)}: look at the line of the day.`;
 }

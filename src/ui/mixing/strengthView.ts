@@ -1,5 +1,6 @@
 import { type StoreLots, storeLots } from "../../core/plan/storeLots.ts";
 import { type StrengthCurve, strengthCurves } from "../../core/plan/strengthCurves.ts";
+import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -39,25 +40,25 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 	const { curves, lots } = store;
 	return pictureFigure(
 		strengthPicture(curves, lots.firstDay, pictureWidth(room)),
-		"Strength left in every lot over the coming months; the table below has the numbers.",
+		say`Strength left in every lot over the coming months; the table below has the numbers.`,
 		endWords(curves),
-		" Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.",
+		say` Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.`,
 		curves.some(({ readings }) => readings.length > 0) &&
-			" Dots are readings; the bar is what the method can be off by. A bar that does not touch the curve is worth a second reading.",
+			say` Dots are readings; the bar is what the method can be off by. A bar that does not touch the curve is worth a second reading.`,
 		el(
 			"span",
 			{ class: "hint" },
-			" Computed, not measured; a reading flags a lot and never overrules its discard rule.",
+			say` Computed, not measured; a reading flags a lot and never overrules its discard rule.`,
 		),
 	);
 }
 
 function endWords(curves: readonly StrengthCurve[]): string {
 	const first = endsFirst(curves);
-	if (!first) return "No lot has an end in sight.";
+	if (!first) return say`No lot has an end in sight.`;
 	const why =
 		first.endsBy === "expiry"
-			? "it expires, and is still strong enough until then"
-			: "after that it is too weak for the strength wanted";
-	return `${first.product}, lot ${first.lot}, ends first: last usable day ${shownDayAndYear(String(first.lastUsableDay))} (${why}).`;
+			? say`it expires, and is still strong enough until then`
+			: say`after that it is too weak for the strength wanted`;
+	return say`${first.product}, lot ${first.lot}, ends first: last usable day ${shownDayAndYear(String(first.lastUsableDay))} (${why}).`;
 }

@@ -1,4 +1,5 @@
 import { amountsHoldUntil } from "../../core/plan/amountsHoldUntil.ts";
+import { say } from "../../core/say.ts";
 import { wallTableSheet } from "../../core/sheets/wallTable.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -17,7 +18,7 @@ import { storeOf } from "./strengthView.ts";
 
 /** The wall tables: a page for each product, in big type, for the lots in the store. */
 export const wallTableOut: PrintOut = {
-	name: "Print the wall tables",
+	name: say`Print the wall tables`,
 	pages: (state) => {
 		const mixes = rowsOf(state, wallTableSheet.file).flatMap(
 			(row) => mixOf(row, wordIn(row, "product")) ?? [],
@@ -42,8 +43,8 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 		el("div", { class: "hang", "aria-hidden": "true" }),
 		...paperHead(
 			state,
-			`${product}: mixing ${shownPlain(unitSetting(state, "target_strength_pct") ?? 0)} % solution`,
-			`made for ${shownDayAndYear(unitSetting(state, "plan_start") ?? "")}`,
+			say`${product}: mixing ${shownPlain(unitSetting(state, "target_strength_pct") ?? 0)} % solution`,
+			say`made for ${shownDayAndYear(unitSetting(state, "plan_start") ?? "")}`,
 		),
 		cautionList(cautionsOf(wallTableSheet.file)),
 		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours)),
@@ -57,30 +58,30 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 		el(
 			"div",
 			{ class: "sign-line" },
-			el("span", {}, "Prepared by, date"),
-			el("span", {}, "Checked by, date"),
+			el("span", {}, say`Prepared by, date`),
+			el("span", {}, say`Checked by, date`),
 		),
 		el("p", { class: "standing" }, standing),
 	);
 }
 
 function howWords(measure: string | undefined, hours: number | undefined): string {
-	const dissolve = measure === "mL" ? "" : " Wait until all of it has dissolved.";
-	return `Water first, cold, into a plastic container; then the product into the water.${dissolve} Discard after ${hours ?? 24} hours at most.`;
+	const dissolve = measure === "mL" ? "" : say` Wait until all of it has dissolved.`;
+	return say`Water first, cold, into a plastic container; then the product into the water.${dissolve} Discard after ${hours ?? 24} hours at most.`;
 }
 
 function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLElement {
 	const [{ lot, measure } = { lot: "", measure: "" }] = mixes;
 	const tablets = measure === "tablet";
-	const name = lot === "" ? "No lot in the store: by the label" : `For lot ${lot}`;
+	const name = lot === "" ? say`No lot in the store: by the label` : say`For lot ${lot}`;
 	return el(
 		"section",
 		{ class: "wall-lot" },
-		el("h2", {}, name, first ? " – use this one first" : ""),
+		el("h2", {}, name, first ? say` – use this one first` : ""),
 		el("p", { class: "valid" }, validWords(state, mixes)),
 		uprightTable(
 			"wall-lines",
-			["To make", "Water", "Product", "Makes", ...(tablets ? ["Exact for"] : [])],
+			[say`To make`, say`Water`, say`Product`, say`Makes`, ...(tablets ? [say`Exact for`] : [])],
 			[el("tbody", {}, ...mixes.map((mix) => wallRow(mix, tablets)))],
 		),
 	);
@@ -105,14 +106,14 @@ function validWords(state: State, mixes: readonly Mix[]): string {
 	const lot = store?.lots.find(
 		({ lot: { value } }) => value.item === mix?.product && value.lot === mix.lot,
 	);
-	if (!store || !lot) return "Not for any lot: make a new table as soon as one is in the store.";
+	if (!store || !lot) return say`Not for any lot: make a new table as soon as one is in the store.`;
 	const weakest = Math.min(...mixes.map(({ strengthPct }) => strengthPct));
 	const until = amountsHoldUntil(store, lot, weakest);
-	if (until === undefined) return "Too weak: do not use this table.";
-	if (until === null) return "Only for this lot. Make a new table when the lot changes.";
+	if (until === undefined) return say`Too weak: do not use this table.`;
+	if (until === null) return say`Only for this lot. Make a new table when the lot changes.`;
 	const why =
 		until === lot.lot.value.expires_on
-			? "the lot's last day"
-			: "after it the lot has faded too far";
-	return `Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
+			? say`the lot's last day`
+			: say`after it the lot has faded too far`;
+	return say`Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { wardSolutionSheet } from "../../core/sheets/wardSolution.ts";
 import { wardUseSheet } from "../../core/sheets/wardUse.ts";
 import { hashOf } from "../book/route.ts";
@@ -22,7 +23,7 @@ export function wardHeadline(state: State): string | undefined {
 		all === undefined
 			? ""
 			: `: ${quantityWords(Math.ceil(all), wordIn(rows[0], "product_measure"))} of ${productInUse(state)}`;
-	return `${shownPlain(litres)} L a day of other solution on the ward${product} over the plan`;
+	return say`${shownPlain(litres)} L a day of other solution on the ward${product} over the plan`;
 }
 
 /** That the ward's other solution is kept apart from the kits' figures. */
@@ -34,11 +35,11 @@ export function wardView(state: State): HTMLElement {
 		el(
 			"p",
 			{},
-			none ? "No other use of solution is listed. " : "",
-			"Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket. ",
-			none && "List it on ",
+			none ? say`No other use of solution is listed. ` : "",
+			say`Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket. `,
+			none && say`List it on `,
 			none &&
-				el("a", { href: hashOf(wardSolutionSheet.file) }, "Other chlorine solution on the ward"),
+				el("a", { href: hashOf(wardSolutionSheet.file) }, say`Other chlorine solution on the ward`),
 			none && ".",
 		),
 	);

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { waterSheet } from "../../core/sheets/water.ts";
 import { waterSourcesSheet } from "../../core/sheets/waterSources.ts";
 import { hashOf } from "../book/route.ts";
@@ -15,7 +16,7 @@ export function waterHeadline(state: State): string | undefined {
 	const litres = numberIn(first, "litres_set_aside");
 	const containers = numberIn(first, "containers");
 	if (litres === undefined || containers === undefined) return undefined;
-	return `Fetch ${shownUp(litres, 0)} L on ${shownDay(wordIn(first, "date"))}: ${counted(containers, "container")}`;
+	return say`Fetch ${shownUp(litres, 0)} L on ${shownDay(wordIn(first, "date"))}: ${counted(containers, "container")}`;
 }
 
 /** The water of the first day, from which source, and what is in it. */
@@ -34,15 +35,15 @@ export function waterView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			{},
-			`On ${shownDay(wordIn(first, "date"))} set aside ${shownUp(litres, 0)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownNumber(expected, 0)} L of it is expected to be used.`,
+			say`On ${shownDay(wordIn(first, "date"))} set aside ${shownUp(litres, 0)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownNumber(expected, 0)} L of it is expected to be used.`,
 		),
 		el(
 			"p",
 			missing ? { class: "reason" } : {},
 			taken === ""
-				? "All of it counts as from one source. List your sources in their order on "
-				: `From: ${taken}. ${missing ? "The sources do not give enough: find another, or fetch the day before. " : ""}The order stands on `,
-			el("a", { href: hashOf(waterSourcesSheet.file) }, "Where water comes from"),
+				? say`All of it counts as from one source. List your sources in their order on `
+				: say`From: ${taken}. ${missing ? say`The sources do not give enough: find another, or fetch the day before. ` : ""}The order stands on `,
+			el("a", { href: hashOf(waterSourcesSheet.file) }, say`Where water comes from`),
 			".",
 		),
 	);

@@ -1,4 +1,5 @@
 import { dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 import { type CoolingPot, celsiusAfter, coolingCurve } from "../../core/water/coolingCurve.ts";
 import { shownMinutes } from "../shown/shownMinutes.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
@@ -48,22 +49,22 @@ export function coolingPicture(
 			marginRight: 16,
 			marginTop: 28,
 			marginBottom: 40,
-			x: { domain: [0, hours], label: "hours after the boil", ticks: Math.min(12, width / 60) },
+			x: { domain: [0, hours], label: say`hours after the boil`, ticks: Math.min(12, width / 60) },
 			y: {
 				domain: [Math.min(0, pot.roomC), Math.max(105, pot.fromC)],
-				label: "water, °C",
+				label: say`water, °C`,
 				ticks: 6,
 			},
 			marks: [
 				ruleY([wantedC], { className: "target-line" }),
 				ruleY([pot.roomC], { className: "room-line" }),
-				label(wantedC, `wanted: ${wantedC} °C or less`, near && !roomAbove, "target-label"),
-				label(pot.roomC, `room ${pot.roomC} °C`, roomAbove && near, "kind-label"),
+				label(wantedC, say`wanted: ${wantedC} °C or less`, near && !roomAbove, "target-label"),
+				label(pot.roomC, say`room ${pot.roomC} °C`, roomAbove && near, "kind-label"),
 				line(coolingCurve(pot, hours), { x: "hours", y: "celsius", className: "cover-line" }),
 				text([{ hours: 0, celsius: pot.fromC }], {
 					x: "hours",
 					y: "celsius",
-					text: () => `boils at ${shownNumber(pot.fromC, 1)} °C`,
+					text: () => say`boils at ${shownNumber(pot.fromC, 1)} °C`,
 					textAnchor: "start",
 					dx: 12,
 					dy: -4,
@@ -74,7 +75,7 @@ export function coolingPicture(
 				text(cool, {
 					x: "hours",
 					y: 66,
-					text: () => `cool after ${shownMinutes(minutes ?? 0)}`,
+					text: () => say`cool after ${shownMinutes(minutes ?? 0)}`,
 					textAnchor: "end",
 					dx: 4,
 					dy: -8,

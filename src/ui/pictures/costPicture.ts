@@ -1,4 +1,5 @@
 import { barX, plot, ruleX, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { quietParts } from "./quietParts.ts";
 
@@ -47,7 +48,8 @@ export function costPicture(
 					frameAnchor: "top-left",
 					dy: 6,
 					textAnchor: "start",
-					text: ({ product, inUse }: ProductCost) => `${product}${inUse ? " (in use here)" : ""}`,
+					text: ({ product, inUse }: ProductCost) =>
+						`${product}${inUse ? say` (in use here)` : ""}`,
 					className: "kind-label",
 				}),
 				text(costs, {

@@ -1,4 +1,5 @@
 import { dot, line, plot, ruleY, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 
 /** One number of kits and how often it is not enough. */
 export interface CoverPoint {
@@ -35,13 +36,13 @@ export function coverPicture(
 		x: {
 			domain: [...new Set(points.map((point) => point.kits))].sort((a, b) => a - b),
 			type: "point",
-			label: "kits in service",
+			label: say`kits in service`,
 			tickSize: 0,
 		},
 		y: {
 			type: "log",
 			domain: [bottom, top],
-			label: "needs in 1,000 that find no kit ready",
+			label: say`needs in 1,000 that find no kit ready`,
 			ticks: 5,
 			tickFormat: (value: number) =>
 				value >= 1 ? value.toFixed(0) : String(Number(value.toPrecision(2))),
@@ -51,7 +52,7 @@ export function coverPicture(
 			text([{ kits: lastKits, unmet: target }], {
 				x: "kits",
 				y: "unmet",
-				text: () => `at most ${target}`,
+				text: () => say`at most ${target}`,
 				dy: -8,
 				textAnchor: "end",
 				className: "target-label",
@@ -62,7 +63,7 @@ export function coverPicture(
 			text(own, {
 				x: "kits",
 				y: "unmet",
-				text: () => "this unit",
+				text: () => say`this unit`,
 				dx: -12,
 				dy: 14,
 				textAnchor: "end",

@@ -1,4 +1,5 @@
 import { areaY, line, plot, rectY, ruleX, ruleY, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 import { quietParts } from "./quietParts.ts";
 
 /** One hour of the day; its figures hold for half past. */
@@ -45,7 +46,7 @@ export function readyPicture(
 			y: {
 				domain: [0, Math.max(1, kits)],
 				ticks: Math.min(5, kits),
-				label: "kits ready, expected",
+				label: say`kits ready, expected`,
 			},
 			marks: [
 				areaY(steps, { x: "at", y1: 0, y2: "ready", className: "ready-area" }),
@@ -88,7 +89,7 @@ export function riskPicture(
 				domain: [0, Math.max(most, ...limits) * 1.15 || 1],
 				ticks: 4,
 				tickFormat: (value: number) => String(Number(value.toPrecision(2))),
-				label: "needs in 1,000 that find none ready",
+				label: say`needs in 1,000 that find none ready`,
 			},
 			marks: [
 				ruleX(rounds, { x: "at", className: "round-line" }),
@@ -105,7 +106,7 @@ export function riskPicture(
 					y: (value: number) => value,
 					frameAnchor: "right",
 					dy: -8,
-					text: () => `limit, over all hours: ${limit}`,
+					text: () => say`limit, over all hours: ${limit}`,
 					className: "target-label",
 				}),
 				text(weakest, {

@@ -1,4 +1,5 @@
 import { dot, plot, rect, ruleX, ruleY, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 import { dayNumber, isoDate, weekday } from "../../core/values/date.ts";
 import type { DayToCome } from "../coming/daysToCome.ts";
 import { shownDay } from "../shown/shownDay.ts";
@@ -53,7 +54,7 @@ export function forecastPicture(
 				tickFormat: (_: number, i: number) => shownDay(isoDate(ticks[i] ?? 0)).replace(/^\w+ /, ""),
 				label: null,
 			},
-			y: { domain: [0, top], label: "births a day", ticks: 6, tickFormat: "d" },
+			y: { domain: [0, top], label: say`births a day`, ticks: 6, tickFormat: "d" },
 			marks: [
 				ruleY([0]),
 				band("low90", "high90", "band-90"),
@@ -85,7 +86,7 @@ function sides(top: number) {
 			dy: -12,
 			className: "now-label",
 		});
-	return [side("← register", "end", -5), side("plan →", "start", 5)];
+	return [side(say`← register`, "end", -5), side(say`plan →`, "start", 5)];
 }
 
 interface ShownDay extends DayToCome {
@@ -129,9 +130,9 @@ function bandLabels(last: ShownDay | undefined, top: number) {
 	const wide = last.high90 - gap / 2;
 	const half = Math.min(last.high50 - gap / 2, wide - gap);
 	const labels = [
-		{ y: wide, words: "9 of 10 days" },
-		{ y: half, words: "half of days" },
-		{ y: Math.min(last.expected, half - gap), words: "expected" },
+		{ y: wide, words: say`9 of 10 days` },
+		{ y: half, words: say`half of days` },
+		{ y: Math.min(last.expected, half - gap), words: say`expected` },
 	];
 	return [
 		text(labels, {

@@ -1,4 +1,5 @@
 import { barY, plot, ruleX, ruleY, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 import { dayNumber } from "../../core/values/date.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
@@ -57,7 +58,7 @@ export function stockPicture(shown: StockShown, width: number): SVGElement {
 		},
 		y: {
 			domain: [0, tallest * 1.25],
-			label: `usable, ${measure}`,
+			label: say`usable, ${measure}`,
 			ticks: 5,
 			tickFormat: shownPlain,
 		},
@@ -68,7 +69,7 @@ export function stockPicture(shown: StockShown, width: number): SVGElement {
 			text([stock.at(-1)], {
 				x: (at: StockAt) => at.date,
 				y: () => reserve,
-				text: () => `reserve ${shownNumber(reserve, 0)}`,
+				text: () => say`reserve ${shownNumber(reserve, 0)}`,
 				dy: -7,
 				dx: each / 2,
 				textAnchor: "end",

@@ -1,5 +1,6 @@
 import { areaY, dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import type { StrengthCurve } from "../../core/plan/strengthCurves.ts";
+import { say } from "../../core/say.ts";
 import { addDays, type IsoDate } from "../../core/values/date.ts";
 import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
@@ -106,7 +107,7 @@ export function strengthPicture(
 					dx: -4,
 					dy: -9,
 					textAnchor: "end",
-					text: ({ pct }: (typeof wanted)[number]) => `${pct} % wanted`,
+					text: ({ pct }: (typeof wanted)[number]) => say`${pct} % wanted`,
 					className: "target-label",
 				}),
 				text(curves, {
@@ -138,7 +139,7 @@ function nameOf({ product, lot }: StrengthCurve): string {
 
 function titleWords(curve: StrengthCurve, firstDay: IsoDate, width: number): string {
 	const first = curve.points.find(({ day }) => day >= firstDay);
-	const start = first && first.day > firstDay ? `from ${shownDay(first.day)}` : "now";
+	const start = first && first.day > firstDay ? say`from ${shownDay(first.day)}` : "now";
 	const value = first ? `: ${strengthWords(curve, first.strength)} ${start}` : "";
 	const most = Math.floor((width - LEFT_PX) / LABEL_PX) - value.length;
 	const name = nameOf(curve);
@@ -147,12 +148,12 @@ function titleWords(curve: StrengthCurve, firstDay: IsoDate, width: number): str
 
 function endWords(curve: StrengthCurve, end: IsoDate): string {
 	const { lastUsableDay: last, endsBy } = curve;
-	if (last === undefined) return "not usable: out of date or too weak";
-	if (last === null) return "no end in sight →";
-	if (last > end) return `usable until ${shownDayAndYear(last)} →`;
-	return `last day ${shownDay(last)}: ${endsBy === "expiry" ? "expires" : "then too weak"}`;
+	if (last === undefined) return say`not usable: out of date or too weak`;
+	if (last === null) return say`no end in sight →`;
+	if (last > end) return say`usable until ${shownDayAndYear(last)} →`;
+	return say`last day ${shownDay(last)}: ${endsBy === "expiry" ? "expires" : say`then too weak`}`;
 }
 
 function strengthWords({ form }: StrengthCurve, strength: number): string {
-	return `${shownNumber(strength, form === "powder" ? 1 : 2)} ${form === "tablet" ? "g a tablet" : "%"}`;
+	return `${shownNumber(strength, form === "powder" ? 1 : 2)} ${form === "tablet" ? say`g a tablet` : "%"}`;
 }

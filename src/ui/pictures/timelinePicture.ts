@@ -1,4 +1,5 @@
 import { axisX, plot, rect, ruleX, text } from "@observablehq/plot";
+import { say } from "../../core/say.ts";
 import { quietParts } from "./quietParts.ts";
 
 /** One step as a bar: where it lies, what it is, its number in the list of steps. */
@@ -56,7 +57,7 @@ export function timelinePicture(bars: readonly TimelineBar[], width: number): SV
 		y: { domain: [0, rounds.length * rowPx], range: [2, rounds.length * rowPx + 2], axis: null },
 		marks: [
 			axisX({
-				label: "minutes from the start of the round",
+				label: say`minutes from the start of the round`,
 				labelAnchor: "left",
 				tickSize: 3,
 				ticks: 8,

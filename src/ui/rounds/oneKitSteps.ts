@@ -1,18 +1,19 @@
 import { readTable } from "../../core/read/readTable.ts";
 import { soakStep } from "../../core/rounds/soakStep.ts";
 import { timedSteps } from "../../core/rounds/timedSteps.ts";
+import { say } from "../../core/say.ts";
 import { stepsSheet } from "../../core/sheets/steps.ts";
 import type { State } from "../book/store.ts";
 import { unitSetting } from "../views/unitSettings.ts";
 import { type ShownRound, sortOf } from "./dayRounds.ts";
 
-const ONE_KIT = "One kit, as it comes";
+const ONE_KIT = say`One kit, as it comes`;
 
 /** The steps for a single kit with minutes from 0, where each kit is reprocessed as soon as it has been used. */
 export function oneKitSteps(state: State): ShownRound {
 	const { rows, badRows } = readTable(stepsSheet, state.workbook.tables[stepsSheet.file]);
 	const waitsFor =
-		badRows[0]?.problems[0]?.message ?? (rows.length === 0 ? "the steps of a round" : "");
+		badRows[0]?.problems[0]?.message ?? (rows.length === 0 ? say`the steps of a round` : "");
 	if (waitsFor !== "") return { name: ONE_KIT, kits: 1, steps: [], waitsFor };
 	const steps = rows.map(({ value }) => value);
 	const workers = unitSetting(state, "workers_per_round") ?? 1;

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
@@ -19,17 +20,16 @@ const ROOMY_ROWS = 30;
 /** … and beyond these there would be no room to write: two pages then, each round whole. */
 const ONE_PAGE_ROWS = 44;
 
-const VINEGAR =
-	"STOP. Any smell of vinegar left? Rinse again. Vinegar and chlorine together make poisonous gas: other vessel, other basin, other cloth, poured away apart.";
+const VINEGAR = say`STOP. Any smell of vinegar left? Rinse again. Vinegar and chlorine together make poisonous gas: other vessel, other basin, other cloth, poured away apart.`;
 
 /** Run sheets for paper: the day looked at, or every day; for one kit where kits are reprocessed as they come. */
 export const runSheetPrintOuts: readonly PrintOut[] = [
 	{
-		name: "Print this day’s run sheet",
+		name: say`Print this day’s run sheet`,
 		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, today(runDays(state)))),
 	},
 	{
-		name: "Print every day",
+		name: say`Print every day`,
 		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, runDays(state))),
 	},
 ];
@@ -43,19 +43,19 @@ function today(days: readonly IsoDate[]): IsoDate[] {
 
 function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 	if (days.length === 0) {
-		const waits = state.plan.problems[0]?.message ?? "the rounds of the day";
-		return [page(paperHead(state, `No rounds yet. They wait for: ${waits}`, ""), [])];
+		const waits = state.plan.problems[0]?.message ?? say`the rounds of the day`;
+		return [page(paperHead(state, say`No rounds yet. They wait for: ${waits}`, ""), [])];
 	}
 	return days.map((day) =>
 		page(
-			paperHead(state, "Run sheet", shownDayAndYear(day)),
+			paperHead(state, say`Run sheet`, shownDayAndYear(day)),
 			dayRounds(state, day).map((round) => roundRows(state, round, day)),
 		),
 	);
 }
 
 function oneKitPage(state: State): HTMLElement {
-	const head = paperHead(state, "Run sheet for one kit, as it comes", "Date: ______________");
+	const head = paperHead(state, say`Run sheet for one kit, as it comes`, say`Date: ______________`);
 	return page(head, [roundRows(state, oneKitSteps(state), undefined)]);
 }
 
@@ -75,7 +75,7 @@ function page(head: readonly Child[], rounds: readonly HTMLElement[]): HTMLEleme
 				el(
 					"tr",
 					{},
-					...["Plan", "Step", "Done", "Actual", "Initials"].map((name) =>
+					...[say`Plan`, say`Step`, say`Done`, say`Actual`, say`Initials`].map((name) =>
 						el("th", { scope: "col" }, name),
 					),
 				),
@@ -91,8 +91,8 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 	const { name, kits, steps, waitsFor } = round;
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
-	const span = day === undefined ? `${plain(end)} minutes` : roundSpan(start, end, day);
-	const set = `set aside for ${kits} ${kits === 1 ? "kit" : "kits"}`;
+	const span = day === undefined ? say`${plain(end)} minutes` : roundSpan(start, end, day);
+	const set = say`set aside for ${kits} ${kits === 1 ? "kit" : "kits"}`;
 	const rows = steps.flatMap((step, at) => [
 		steps[at - 1]?.sort === "rinse" && cautionRow(VINEGAR),
 		day === undefined && step.sort === "soak" && whereDescaled(state),
@@ -108,7 +108,7 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 				"th",
 				{ scope: "rowgroup", colspan: 5 },
 				el("strong", {}, `${name} ${steps.length > 0 ? span : ""}`),
-				steps.length > 0 ? `, ${set}. Kits in this round: ` : `has no times yet. ${waitsFor}`,
+				steps.length > 0 ? say`, ${set}. Kits in this round: ` : say`has no times yet. ${waitsFor}`,
 				el("span", { class: "line-to-write" }),
 			),
 		),
@@ -125,7 +125,7 @@ function whereDescaled(state: State): HTMLElement | false {
 	const every = unitSetting(state, "descale_every_rounds") ?? 0;
 	if (every === 0) return false;
 	return cautionRow(
-		`White crust, or every ${every} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain. ${VINEGAR}`,
+		say`White crust, or every ${every} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain. ${VINEGAR}`,
 	);
 }
 
@@ -148,7 +148,7 @@ function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLE
 			sort === "wait" && el("span", { class: "unit" }, " (waiting)"),
 		),
 		el("td", { class: "run-box" }, el("span", { class: "box-to-tick" })),
-		el("td", { class: "run-really" }, soak ? `in ___:___ out ___:___ (≥ ${least} min)` : ""),
+		el("td", { class: "run-really" }, soak ? say`in ___:___ out ___:___ (≥ ${least} min)` : ""),
 		el("td", {}),
 	);
 }

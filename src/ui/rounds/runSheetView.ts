@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import type { State } from "../book/store.ts";
 import { el, fill } from "../dom/el.ts";
@@ -29,8 +30,8 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 		const day = days[days.indexOf(list.value) + by];
 		if (day !== undefined) show(day);
 	};
-	const before = el("button", { type: "button", onclick: step(-1) }, "← Day before");
-	const after = el("button", { type: "button", onclick: step(1) }, "Next day →");
+	const before = el("button", { type: "button", onclick: step(-1) }, say`← Day before`);
+	const after = el("button", { type: "button", onclick: step(1) }, say`Next day →`);
 	const show = (day: IsoDate) => {
 		chooseDay(day);
 		list.value = day;
@@ -44,12 +45,12 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 	show(first);
 	return el(
 		"section",
-		{ class: "run-sheet", "aria-label": "One day" },
+		{ class: "run-sheet", "aria-label": say`One day` },
 		el(
 			"div",
 			{ class: "tools day-chooser" },
 			before,
-			el("label", { for: "run-day" }, "Day"),
+			el("label", { for: "run-day" }, say`Day`),
 			list,
 			after,
 		),
@@ -78,13 +79,13 @@ function asTheyCome(state: State, width: number): HTMLElement {
 	const figure = timelineFigure([round], undefined, width);
 	return el(
 		"section",
-		{ class: "run-sheet", "aria-label": "One kit" },
+		{ class: "run-sheet", "aria-label": say`One kit` },
 		el(
 			"p",
 			{ class: "in-words" },
 			figure
-				? "This unit reprocesses each kit as soon as it has been used, so no clock times are set. Minute 0 is when the kit comes in; the printed sheet is for one kit."
-				: `This unit reprocesses each kit as soon as it has been used. Its steps wait for: ${round.waitsFor}`,
+				? say`This unit reprocesses each kit as soon as it has been used, so no clock times are set. Minute 0 is when the kit comes in; the printed sheet is for one kit.`
+				: say`This unit reprocesses each kit as soon as it has been used. Its steps wait for: ${round.waitsFor}`,
 		),
 		figure,
 	);

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { writeClock } from "../../core/values/clock.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import { el } from "../dom/el.ts";
@@ -16,7 +17,7 @@ export function timelineFigure(
 	const bars = rounds.flatMap((round) => barsOf(round, day, names));
 	if (bars.length === 0) return undefined;
 	const picture = timelinePicture(bars, width);
-	picture.setAttribute("aria-label", "The steps as bars in time; the list below names them.");
+	picture.setAttribute("aria-label", say`The steps as bars in time; the list below names them.`);
 	return el(
 		"figure",
 		{ class: "picture timeline" },
@@ -31,8 +32,8 @@ export function timelineFigure(
 }
 
 function keyWords(bars: readonly TimelineBar[]): string {
-	const vinegar = bars.some(({ sort }) => sort === "descale") ? " Dotted: vinegar." : "";
-	return `Solid: someone is busy. Hatched: waiting.${vinegar} Over a soak stands the earliest time out. The numbers are:`;
+	const vinegar = bars.some(({ sort }) => sort === "descale") ? say` Dotted: vinegar.` : "";
+	return say`Solid: someone is busy. Hatched: waiting.${vinegar} Over a soak stands the earliest time out. The numbers are:`;
 }
 
 /** The steps of all rounds in order, each once; loads of one step are one. */
@@ -68,7 +69,7 @@ function barsOf(
 		sort: step.sort,
 		number: names.indexOf(withoutLoad(step.step)) + 1,
 		labels: soakWords(step, day),
-		beneath: step.sort === "descale" ? "vinegar, then rinse till no smell" : "",
+		beneath: step.sort === "descale" ? say`vinegar, then rinse till no smell` : "",
 	}));
 }
 
@@ -76,7 +77,7 @@ function soakWords({ sort, startsAt, endsAt }: ShownStep, day: IsoDate | undefin
 	if (sort !== "soak") return [];
 	const at = (value: number) => (day === undefined ? `min ${minutes(value)}` : writeClock(value));
 	const out = at(endsAt);
-	return [`soak ${at(startsAt)}, out from ${out}`, `out ${out}`];
+	return [say`soak ${at(startsAt)}, out from ${out}`, say`out ${out}`];
 }
 
 function minutes(value: number): string {

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { demoWorkbook } from "../book/demo.ts";
 import { type Draft, keptDrafts } from "../book/draft.ts";
 import { emptyWorkbook } from "../book/emptyWorkbook.ts";
@@ -25,18 +26,18 @@ export function offerDraft(store: Store): void {
 	const goOn = (draft: Draft) => () => store.open(draft.workbook);
 	fill(
 		dialog,
-		el("h2", {}, "Go on where you left off?"),
+		el("h2", {}, say`Go on where you left off?`),
 		el(
 			"p",
 			{},
-			`A draft of ${named(last)} was kept on this computer. A draft is not a saved workbook: save it to a file.`,
+			say`A draft of ${named(last)} was kept on this computer. A draft is not a saved workbook: save it to a file.`,
 		),
 		el(
 			"div",
 			{ class: "choices-row" },
-			choice("Go on with the draft", goOn(last), true),
-			choice("Start from the demo", () => store.open(demoWorkbook())),
-			choice("Start empty", () => store.open(emptyWorkbook())),
+			choice(say`Go on with the draft`, goOn(last), true),
+			choice(say`Start from the demo`, () => store.open(demoWorkbook())),
+			choice(say`Start empty`, () => store.open(emptyWorkbook())),
 		),
 		...earlierDrafts(earlier, (draft) => choice(named(draft), goOn(draft))),
 	);
@@ -47,7 +48,7 @@ export function offerDraft(store: Store): void {
 function earlierDrafts(drafts: readonly Draft[], button: (draft: Draft) => HTMLElement): Child[] {
 	if (drafts.length === 0) return [];
 	return [
-		el("p", {}, "Earlier drafts, and those of other windows:"),
+		el("p", {}, say`Earlier drafts, and those of other windows:`),
 		el("ul", { class: "drafts" }, ...drafts.map((draft) => el("li", {}, button(draft)))),
 	];
 }
@@ -55,6 +56,6 @@ function earlierDrafts(drafts: readonly Draft[], button: (draft: Draft) => HTMLE
 /** Unit and time of a draft, by which a person knows it again. */
 function named({ workbook, keptAt }: Draft): string {
 	const rows = workbook.tables["unit.csv"]?.rows ?? [];
-	const unit = rows.find(([key]) => key === "unit_name")?.[1] || "an unnamed unit";
+	const unit = rows.find(([key]) => key === "unit_name")?.[1] || say`an unnamed unit`;
 	return `${unit}, ${new Date(keptAt).toLocaleString()}`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 
 /** Opens the question of the sheet on the screen, and marks where something waits to be put right. */
@@ -27,7 +28,7 @@ function mark(place: Element | null, count: number): void {
 	if (!found) return;
 	found.hidden = count === 0;
 	found.textContent = count === 0 ? "" : `! ${count}`;
-	found.setAttribute("aria-label", count === 1 ? "1 problem" : `${count} problems`);
+	found.setAttribute("aria-label", count === 1 ? say`1 problem` : say`${count} problems`);
 }
 
 /** On a narrow screen the rail is a menu behind a button. */

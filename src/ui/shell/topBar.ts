@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { demoWorkbook } from "../book/demo.ts";
 import { emptyWorkbook } from "../book/emptyWorkbook.ts";
 import type { State, Store } from "../book/store.ts";
@@ -29,7 +30,7 @@ export function paintTopBar(state: State, draftTrouble: string | undefined): voi
 	const kept = byId("kept");
 	kept.classList.toggle("trouble", draftTrouble !== undefined);
 	kept.textContent =
-		draftTrouble ?? (state.unsaved ? "Draft kept here; not yet saved to a file" : "");
+		draftTrouble ?? (state.unsaved ? say`Draft kept here; not yet saved to a file` : "");
 }
 
 function fileName(state: State): string {

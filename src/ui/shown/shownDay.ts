@@ -1,7 +1,21 @@
+import { say } from "../../core/say.ts";
 import { dayNumber, type IsoDate, weekday } from "../../core/values/date.ts";
 
-const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const DAYS = [say`Sun`, say`Mon`, say`Tue`, say`Wed`, say`Thu`, say`Fri`, say`Sat`];
+const MONTHS = [
+	say`Jan`,
+	say`Feb`,
+	say`Mar`,
+	say`Apr`,
+	say`May`,
+	say`Jun`,
+	say`Jul`,
+	say`Aug`,
+	say`Sep`,
+	say`Oct`,
+	say`Nov`,
+	say`Dec`,
+];
 
 /** "Wed 3 Mar"; text that is no date stays as it is. */
 export function shownDay(date: IsoDate): string {

@@ -1,6 +1,7 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Column } from "../../core/column.ts";
 import type { Counts } from "../../core/counts/counts.ts";
+import { say } from "../../core/say.ts";
 import { shownNumber, shownPlain, shownUp } from "./shownNumber.ts";
 
 /** Stands where there is no answer; the reason is beside it. */
@@ -47,14 +48,14 @@ function shownChances({ first, chance }: Counts): string {
 		.filter(({ p }) => p >= LEAST_CHANCE);
 	if (likely.length > MOST_CHANCES) {
 		const from = likely[0]?.count;
-		return `mostly ${from} to ${likely.at(-1)?.count}`;
+		return say`mostly ${from} to ${likely.at(-1)?.count}`;
 	}
 	return likely.map(({ count, p }) => `${count}: ${Math.round(100 * p)} %`).join(", ");
 }
 
 function shownList(values: readonly unknown[]): string {
 	const first = values.slice(0, LONGEST_LIST).map(shownBriefly).join("; ");
-	return values.length > LONGEST_LIST ? `${first}; … (${values.length} in all)` : first;
+	return values.length > LONGEST_LIST ? say`${first}; … (${values.length} in all)` : first;
 }
 
 /** Long lists stand for a shape, so three digits say enough. */

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../../core/values/clock.ts";
 import { addDays, type IsoDate } from "../../core/values/date.ts";
 import { shownDay } from "./shownDay.ts";
@@ -30,7 +31,7 @@ export function later({ date, minutes }: Moment, by: number): Moment {
 /** "20:13 the evening before, Sun 28 Feb", seen from the day for which it is done. */
 export function shownBefore({ date, minutes }: Moment, day: IsoDate): string {
 	const clock = writeClock(minutes);
-	if (date === day) return `${clock} the same day`;
+	if (date === day) return say`${clock} the same day`;
 	if (date !== addDays(day, -1)) return `${clock} on ${shownDay(date)}`;
-	return `${clock} the ${minutes >= EVENING ? "evening" : "day"} before, ${shownDay(date)}`;
+	return say`${clock} the ${minutes >= EVENING ? "evening" : "day"} before, ${shownDay(date)}`;
 }

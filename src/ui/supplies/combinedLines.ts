@@ -1,5 +1,6 @@
 import type { ComputedTable } from "../../core/computedTable.ts";
 import { problemsOf } from "../../core/outcome.ts";
+import { say } from "../../core/say.ts";
 import type { UnitOrder } from "../../core/stock/combineOrders.ts";
 import { counted } from "../shown/counted.ts";
 import { numberIn, wordIn } from "../views/planRows.ts";
@@ -49,12 +50,12 @@ export function combinedHeadline(
 	orders: readonly UnitOrder[],
 	lines: readonly CombinedLine[],
 ): string {
-	if (orders.length === 0) return "Several units' orders as one";
+	if (orders.length === 0) return say`Several units' orders as one`;
 	const ordered = lines.filter((line) => (line.packs ?? 0) > 0);
 	const packs = ordered.reduce((sum, line) => sum + (line.packs ?? 0), 0);
 	const urgent = lines.filter((line) => line.isUrgent).length;
-	const words = `${counted(orders.length, "unit")} together: ${counted(packs, "pack")} of ${counted(ordered.length, "item")}`;
-	return urgent === 0 ? words : `${words}, ${urgent} urgent`;
+	const words = say`${counted(orders.length, "unit")} together: ${counted(packs, "pack")} of ${counted(ordered.length, "item")}`;
+	return urgent === 0 ? words : say`${words}, ${urgent} urgent`;
 }
 
 /** What ordering together saves against each unit rounding up its own packs. */
@@ -68,5 +69,5 @@ export function packsSaved(
 	);
 	const together = lines.reduce((sum, line) => sum + (line.packs ?? 0), 0);
 	if (orders.length < 2 || alone <= together) return undefined;
-	return `Ordering each for itself, the units would take ${counted(alone, "pack")}; packs counted from the summed need are ${counted(together, "pack")}. Opened packs then have to be shared out as listed.`;
+	return say`Ordering each for itself, the units would take ${counted(alone, "pack")}; packs counted from the summed need are ${counted(together, "pack")}. Opened packs then have to be shared out as listed.`;
 }

@@ -1,4 +1,5 @@
 import type { ComputedTable } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import type { UnitOrder } from "../../core/stock/combineOrders.ts";
 import { el } from "../dom/el.ts";
 import type { PrintOut } from "../print/printOut.ts";
@@ -19,7 +20,7 @@ export function combinedPage(
 	table: ComputedTable,
 	shares: Shares,
 ): PrintOut {
-	return { name: "Print the list", pages: () => [pageOf(orders, table, shares)] };
+	return { name: say`Print the list`, pages: () => [pageOf(orders, table, shares)] };
 }
 
 function pageOf(orders: readonly UnitOrder[], table: ComputedTable, shares: Shares): HTMLElement {
@@ -34,25 +35,25 @@ function pageOf(orders: readonly UnitOrder[], table: ComputedTable, shares: Shar
 		el(
 			"div",
 			{ class: "printed-head" },
-			el("strong", {}, `Combined order of ${counted(orders.length, "unit")}`),
-			el("span", {}, `Basinbook ${document.body.dataset.version ?? ""}`),
+			el("strong", {}, say`Combined order of ${counted(orders.length, "unit")}`),
+			el("span", {}, say`Basinbook ${document.body.dataset.version ?? ""}`),
 		),
 		el("h1", {}, combinedHeadline(orders, lines)),
 		combinedTable(lines, shares),
 		el(
 			"p",
 			{ class: "paper-total" },
-			el("strong", {}, `Cost in all: ${shownNumber(cost, 2)}`),
+			el("strong", {}, say`Cost in all: ${shownNumber(cost, 2)}`),
 			unpriced.length > 0 &&
-				`, without the price of ${unpriced.map((line) => line.item).join(", ")}`,
+				say`, without the price of ${unpriced.map((line) => line.item).join(", ")}`,
 			". Prices as the units give them.",
 		),
 		el(
 			"p",
 			{ class: "paper-small" },
-			`Units: ${names.slice(0, MOST_NAMED).join("; ")}${left > 0 ? ` and ${left} more` : ""}.`,
+			say`Units: ${names.slice(0, MOST_NAMED).join("; ")}${left > 0 ? say` and ${left} more` : ""}.`,
 		),
 		cautionList(storing),
-		signatures("Prepared by, date", "Checked by, date", "Approved by, date"),
+		signatures(say`Prepared by, date`, say`Checked by, date`, say`Approved by, date`),
 	);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import { type PaperColumn, paperTable } from "../print/paperTable.ts";
 import { amountOf } from "../shown/amountOf.ts";
@@ -7,14 +8,14 @@ import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import type { CombinedLine } from "./combinedLines.ts";
 
 const columns: readonly PaperColumn[] = [
-	{ label: "Item" },
-	{ label: "Order", unit: "packs", numeric: true },
-	{ label: "That is", numeric: true },
-	{ label: "Needed", numeric: true },
-	{ label: "Cost", numeric: true },
-	{ label: "Order by" },
-	{ label: "Units", numeric: true },
-	{ label: "Short" },
+	{ label: say`Item` },
+	{ label: say`Order`, unit: say`packs`, numeric: true },
+	{ label: say`That is`, numeric: true },
+	{ label: say`Needed`, numeric: true },
+	{ label: say`Cost`, numeric: true },
+	{ label: say`Order by` },
+	{ label: say`Units`, numeric: true },
+	{ label: say`Short` },
 ];
 
 /** How each unit's share is shown: folded on a screen, left out or written out on paper. */
@@ -22,7 +23,7 @@ export type Shares = "folded" | "left out" | "written out";
 
 /** The combined list as a table. */
 export function combinedTable(lines: readonly CombinedLine[], shares: Shares): HTMLElement {
-	return paperTable("All units together", columns, [
+	return paperTable(say`All units together`, columns, [
 		{ rows: lines.map((line) => rowOf(line, shares)) },
 	]);
 }
@@ -58,7 +59,7 @@ function sharesOf({ shares }: CombinedLine, shown: Shares): Child {
 
 /** Thousands of lines are made only when someone asks for them. */
 function folded(words: string, lines: readonly string[]): HTMLElement {
-	const list = el("ul", { tabindex: 0, "aria-label": "What each unit needs" });
+	const list = el("ul", { tabindex: 0, "aria-label": say`What each unit needs` });
 	const details = el("details", { class: "shares-of" }, el("summary", {}, words), list);
 	const unfold = () => fill(list, ...lines.map((line) => el("li", {}, line)));
 	details.addEventListener("toggle", unfold, { once: true });

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { stockSheet } from "../../core/sheets/stock.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -21,8 +22,8 @@ const WEEKDAY = /^\w{3} (?=\d)/;
 
 /** Sheets to count the store with: blind, as auditors like it, or with what the books say. */
 export const countSheets: readonly PrintOut[] = [
-	{ name: "Print a count sheet", pages: (state) => [countPage(state, false)] },
-	{ name: "Print one with what the books say", pages: (state) => [countPage(state, true)] },
+	{ name: say`Print a count sheet`, pages: (state) => [countPage(state, false)] },
+	{ name: say`Print one with what the books say`, pages: (state) => [countPage(state, true)] },
 ];
 
 function countPage(state: State, withBooks: boolean): HTMLElement {
@@ -34,7 +35,7 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 		const lots = stock.filter((row) => wordIn(row, "item") === item);
 		const named = () =>
 			el("span", {}, item, el("span", { class: "unit" }, ` in ${measureOf(items, item)}`));
-		if (lots.length === 0) return [[named(), "none in the books"]];
+		if (lots.length === 0) return [[named(), say`none in the books`]];
 		return lots.map((row) => [
 			named(),
 			wordIn(row, "lot"),
@@ -42,30 +43,30 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 			...(withBooks ? [amountOf(numberIn(row, "on_hand") ?? 0, "")] : []),
 		]);
 	});
-	const books: readonly PaperColumn[] = withBooks ? [{ label: "Books say", numeric: true }] : [];
+	const books: readonly PaperColumn[] = withBooks ? [{ label: say`Books say`, numeric: true }] : [];
 	const spare = Array.from({ length: SPARE_ROWS }, () => [""]);
 	return el(
 		"section",
 		{ class: "upright count-sheet" },
 		...paperHead(
 			state,
-			"Stock count",
-			`Plan from ${shownDayAndYear(firstDay)}; counted on: ______________`,
+			say`Stock count`,
+			say`Plan from ${shownDayAndYear(firstDay)}; counted on: ______________`,
 		),
 		cautionList(storing),
 		paperTable(
-			"What is on the shelf, lot by lot",
+			say`What is on the shelf, lot by lot`,
 			[
-				{ label: "Item" },
-				{ label: "Lot" },
-				{ label: "Usable until" },
+				{ label: say`Item` },
+				{ label: say`Lot` },
+				{ label: say`Usable until` },
 				...books,
-				{ label: "Counted", blank: true },
-				{ label: "By whom", blank: true },
-				{ label: "Remark", blank: true },
+				{ label: say`Counted`, blank: true },
+				{ label: say`By whom`, blank: true },
+				{ label: say`Remark`, blank: true },
 			],
-			[{ rows }, { heading: "On the shelf and not in the books", rows: spare }],
+			[{ rows }, { heading: say`On the shelf and not in the books`, rows: spare }],
 		),
-		signatures("Counted by, date", "Checked by, date", "Entered in the books by, date"),
+		signatures(say`Counted by, date`, say`Checked by, date`, say`Entered in the books by, date`),
 	);
 }

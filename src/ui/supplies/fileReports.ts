@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 import { counted } from "../shown/counted.ts";
 import type { FileReport } from "./orderPile.ts";
@@ -10,13 +11,13 @@ export function reportList(reports: readonly FileReport[]): HTMLElement {
 	const left = reports.length - MOST_FILES;
 	return el(
 		"section",
-		{ class: "problems", "aria-label": "Files with problems" },
-		el("h2", {}, `${counted(reports.length, "file")} to look at`),
+		{ class: "problems", "aria-label": say`Files with problems` },
+		el("h2", {}, say`${counted(reports.length, "file")} to look at`),
 		el(
 			"ul",
 			{ class: "problem-list" },
 			...reports.slice(0, MOST_FILES).map(reportOf),
-			left > 0 && el("li", {}, `… and ${left} more.`),
+			left > 0 && el("li", {}, say`… and ${left} more.`),
 		),
 	);
 }
@@ -31,7 +32,7 @@ function reportOf({ file, problems, items }: FileReport): HTMLLIElement {
 			"div",
 			{},
 			el("strong", {}, file),
-			items === 0 ? ": not used." : `: ${counted(items, "item")} used; look at the rest.`,
+			items === 0 ? say`: not used.` : say`: ${counted(items, "item")} used; look at the rest.`,
 			...problems
 				.slice(0, MOST_PROBLEMS)
 				.map(({ line, message }) =>
@@ -40,10 +41,10 @@ function reportOf({ file, problems, items }: FileReport): HTMLLIElement {
 						{},
 						line === null || message.includes(`line ${line}`)
 							? message
-							: `Line ${line}. ${message}`,
+							: say`Line ${line}. ${message}`,
 					),
 				),
-			left > 0 && el("p", {}, `… and ${counted(left, "problem")} more in this file.`),
+			left > 0 && el("p", {}, say`… and ${counted(left, "problem")} more in this file.`),
 		),
 	);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { counted } from "../shown/counted.ts";
 import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
@@ -11,10 +12,10 @@ export function missingPieces(state: State): ToDo[] {
 		const checked = wordIn(row, "last_checked");
 		return [
 			{
-				item: `${wordIn(row, "kind")}, kit ${wordIn(row, "kit")}`,
-				amount: `${counted(missing, "piece")} missing`,
+				item: say`${wordIn(row, "kind")}, kit ${wordIn(row, "kit")}`,
+				amount: say`${counted(missing, "piece")} missing`,
 				by: "today",
-				more: `Counted at the check of ${checked}. The kit does not count until a later check passes.`,
+				more: say`Counted at the check of ${checked}. The kit does not count until a later check passes.`,
 			},
 		];
 	});

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
 import { paperHead } from "../print/paperHead.ts";
@@ -16,7 +17,7 @@ import { storing } from "./storeCautions.ts";
 
 /** The order as a form to hand in. */
 export const orderForm: PrintOut = {
-	name: "Print the order form",
+	name: say`Print the order form`,
 	pages: (state) => [orderPage(state)],
 };
 
@@ -27,14 +28,14 @@ function orderPage(state: State): HTMLElement {
 	return el(
 		"section",
 		{ class: "upright" },
-		...paperHead(state, "Order form", `Reckoned for ${shownDayAndYear(firstDay)}`),
-		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? "Nothing to order yet"}.`),
+		...paperHead(state, say`Order form`, say`Reckoned for ${shownDayAndYear(firstDay)}`),
+		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
 		orderTable(lines, currency, true),
 		el("p", { class: "paper-total" }, ...total(lines, currency)),
 		piecesToFind(state),
 		nothingNeeded(lines),
 		cautionList(storing),
-		signatures("Ordered by, date", "Approved by, date", "Received and checked by, date"),
+		signatures(say`Ordered by, date`, say`Approved by, date`, say`Received and checked by, date`),
 	);
 }
 
@@ -51,7 +52,7 @@ function total(lines: readonly OrderLine[], currency: string): Child[] {
 			{},
 			`In all: ${counted(packs, "pack")}, ${shownNumber(sum, 2)} ${currency}`.trim(),
 		),
-		without.length > 0 && `, without the price of ${without.join(", ")}`,
+		without.length > 0 && say`, without the price of ${without.join(", ")}`,
 		".",
 	];
 }
@@ -60,19 +61,19 @@ function piecesToFind(state: State): HTMLElement | undefined {
 	const missing = missingPieces(state);
 	if (missing.length === 0) return undefined;
 	const each = missing.map(({ item, amount }) => `${item}: ${amount}`);
-	return el("p", {}, el("strong", {}, "Find or order: "), `${each.join("; ")}.`);
+	return el("p", {}, el("strong", {}, say`Find or order: `), `${each.join("; ")}.`);
 }
 
 function nothingNeeded(lines: readonly OrderLine[]): HTMLElement | undefined {
 	const enough = lines.filter((line) => line.urgency === "enough");
 	if (enough.length === 0) return undefined;
 	const each = enough.map(({ item, orderBy }) =>
-		orderBy === "" ? item : `${item} (order by ${shownDay(orderBy)})`,
+		orderBy === "" ? item : say`${item} (order by ${shownDay(orderBy)})`,
 	);
 	return el(
 		"p",
 		{ class: "paper-small" },
-		el("strong", {}, "Enough for now: "),
+		el("strong", {}, say`Enough for now: `),
 		`${each.join("; ")}.`,
 	);
 }

@@ -1,4 +1,5 @@
 import type { Problem } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import type { UnitOrder } from "../../core/stock/combineOrders.ts";
 import { tooLargeFile } from "../../io/fileProblems.ts";
 import { readOrder, sameOrderTwice } from "../../io/readOrders.ts";
@@ -84,7 +85,7 @@ function noOrder(file: string): Problem {
 		line: null,
 		column: "",
 		received: file,
-		allowed: "an order.csv as Basinbook saves it, or a saved workbook",
-		message: `${file} holds no order. Save the sheet “What to order” in the unit's workbook and give that file.`,
+		allowed: say`an order.csv as Basinbook saves it, or a saved workbook`,
+		message: say`${file} holds no order. Save the sheet “What to order” in the unit's workbook and give that file.`,
 	};
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
 import { type PaperColumn, paperTable } from "../print/paperTable.ts";
@@ -8,10 +9,10 @@ import { unitSetting } from "../views/unitSettings.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
 
 const urgent = {
-	emergency: "URGENT: runs out before an order can arrive; find some elsewhere today",
-	late: "LATE: should have been ordered already",
-	now: "ORDER NOW",
-	unknown: "WAITS: a number has to be put right first",
+	emergency: say`URGENT: runs out before an order can arrive; find some elsewhere today`,
+	late: say`LATE: should have been ordered already`,
+	now: say`ORDER NOW`,
+	unknown: say`WAITS: a number has to be put right first`,
 } as const;
 
 /** What to order today, the most pressing first, over the sheet that has every item. */
@@ -20,7 +21,7 @@ export function orderView(state: State): HTMLElement | undefined {
 	if (!table) return undefined;
 	return el(
 		"div",
-		{ class: "combined", tabindex: 0, role: "region", "aria-label": "What to order today" },
+		{ class: "combined", tabindex: 0, role: "region", "aria-label": say`What to order today` },
 		table,
 	);
 }
@@ -37,16 +38,16 @@ export function orderTable(
 	}));
 	if (parts.every(({ rows }) => rows.length === 0)) return undefined;
 	const columns: readonly PaperColumn[] = [
-		{ label: "Item" },
-		{ label: "Order", unit: "packs", numeric: true },
-		{ label: "Pack of", numeric: true },
-		{ label: "That is", numeric: true },
-		{ label: "A pack costs", unit: currency, numeric: true },
-		{ label: "Cost", unit: currency, numeric: true },
-		{ label: "Order by" },
+		{ label: say`Item` },
+		{ label: say`Order`, unit: say`packs`, numeric: true },
+		{ label: say`Pack of`, numeric: true },
+		{ label: say`That is`, numeric: true },
+		{ label: say`A pack costs`, unit: currency, numeric: true },
+		{ label: say`Cost`, unit: currency, numeric: true },
+		{ label: say`Order by` },
 	];
-	const ticked = { label: "Ordered ✓", blank: true };
-	return paperTable("What to order", toTick ? [...columns, ticked] : columns, parts);
+	const ticked = { label: say`Ordered ✓`, blank: true };
+	return paperTable(say`What to order`, toTick ? [...columns, ticked] : columns, parts);
 }
 
 function rowOf(line: OrderLine): Child[] {

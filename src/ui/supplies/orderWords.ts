@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { counted, listed } from "../shown/counted.ts";
 import { orderLines } from "./orderLines.ts";
@@ -12,16 +13,16 @@ export function orderHeadline(state: State): string | undefined {
 	const late = lines.filter((line) => line.urgency === "late");
 	const ordered = lines.filter((line) => (line.packs ?? 0) > 0);
 	const packs = ordered.reduce((sum, line) => sum + (line.packs ?? 0), 0);
-	const named = ordered.length === 1 ? `of ${ordered[0]?.item}` : `of ${ordered.length} items`;
+	const named = ordered.length === 1 ? `of ${ordered[0]?.item}` : say`of ${ordered.length} items`;
 	const waiting = lines.filter((line) => line.packs === undefined).length;
 	const parts = [
 		urgent.length > 0 &&
-			`urgent: ${listed(urgent, MOST_NAMED)} ${urgent.length === 1 ? "runs" : "run"} out before an order can arrive`,
+			say`urgent: ${listed(urgent, MOST_NAMED)} ${urgent.length === 1 ? "runs" : "run"} out before an order can arrive`,
 		ordered.length > 0
-			? `order ${counted(packs, "pack")} ${named} today`
-			: waiting === 0 && "nothing to order today",
-		late.length > 0 && `${late.length} of them ${late.length === 1 ? "is" : "are"} late`,
-		waiting > 0 && `${counted(waiting, "item waits", "items wait")} for a number`,
+			? say`order ${counted(packs, "pack")} ${named} today`
+			: waiting === 0 && say`nothing to order today`,
+		late.length > 0 && say`${late.length} of them ${late.length === 1 ? "is" : "are"} late`,
+		waiting > 0 && say`${counted(waiting, say`item waits`, say`items wait`)} for a number`,
 	].filter((part): part is string => part !== false);
 	const words = parts.join("; ");
 	return words.charAt(0).toUpperCase() + words.slice(1);

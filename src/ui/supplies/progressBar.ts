@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 
 export interface Progress {
@@ -10,7 +11,7 @@ export interface Progress {
 
 /** How far long work has come, as a bar and in words; hidden while nothing runs. */
 export function progressBar(): Progress {
-	const bar = el("progress", { "aria-label": "How far the reading has come", hidden: true });
+	const bar = el("progress", { "aria-label": say`How far the reading has come`, hidden: true });
 	const said = el("span", {});
 	const heard = el("span", { role: "status" });
 	let working = false;

@@ -1,4 +1,5 @@
 import type { ComputedTable } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { combinedOrderSheet } from "../../core/sheets/combinedOrder.ts";
 import { computedCsv } from "../../io/writeComputed.ts";
 import { breath } from "../dom/breath.ts";
@@ -17,8 +18,7 @@ import { reportList } from "./fileReports.ts";
 import { OrderPile } from "./orderPile.ts";
 import { type Progress, progressBar } from "./progressBar.ts";
 
-const about =
-	"Give the order.csv of each unit (Save this sheet, on the unit's own “What to order”), or the workbooks that the units have saved. Packs are counted from the need of all units together; a unit with more than enough does not lend to the others. Nothing leaves this computer, and the workbook that is open stays as it is.";
+const about = say`Give the order.csv of each unit (Save this sheet, on the unit's own “What to order”), or the workbooks that the units have saved. Packs are counted from the need of all units together; a unit with more than enough does not lend to the others. Nothing leaves this computer, and the workbook that is open stays as it is.`;
 
 /** What was read stays while the person looks at other sheets. */
 let pile = new OrderPile();
@@ -26,7 +26,7 @@ let table: ComputedTable | undefined;
 
 /** Several units' order files as one list. */
 export const severalUnitsPage: OwnPage = {
-	title: "Several units' orders as one",
+	title: say`Several units' orders as one`,
 	mount(place, { store }) {
 		const title = el("h1", {});
 		const result = el("div", {});
@@ -34,13 +34,13 @@ export const severalUnitsPage: OwnPage = {
 		const button = (words: string, act: () => void, main = false) =>
 			el("button", { type: "button", class: main ? "main" : undefined, onclick: act }, words);
 		const buttons = [
-			button("Choose order files", () => pickFiles(".csv,.zip", take), true),
-			button("Save the list (CSV)", () => {
+			button(say`Choose order files`, () => pickFiles(".csv,.zip", take), true),
+			button(say`Save the list (CSV)`, () => {
 				if (table) saveFile(combinedOrderSheet.file, computedCsv(table), "text/csv");
 			}),
-			button("Print the list", () => print("left out")),
-			button("Print with each unit's share", () => print("written out")),
-			button("Start again", () => {
+			button(say`Print the list`, () => print("left out")),
+			button(say`Print with each unit's share`, () => print("written out")),
+			button(say`Start again`, () => {
 				pile = new OrderPile();
 				table = undefined;
 				paint();
@@ -72,7 +72,12 @@ export const severalUnitsPage: OwnPage = {
 				lines.length > 0 &&
 					el(
 						"div",
-						{ class: "combined", tabindex: 0, role: "region", "aria-label": "All units together" },
+						{
+							class: "combined",
+							tabindex: 0,
+							role: "region",
+							"aria-label": say`All units together`,
+						},
 						combinedTable(lines, "folded"),
 					),
 			];
@@ -87,7 +92,7 @@ export const severalUnitsPage: OwnPage = {
 				el("div", { class: "about" }, el("p", {}, about)),
 			),
 			el("div", { class: "tools" }, ...buttons),
-			el("p", { class: "drop-here" }, "Or drop the files anywhere on this page."),
+			el("p", { class: "drop-here" }, say`Or drop the files anywhere on this page.`),
 			bar.element,
 			result,
 		);
@@ -103,7 +108,7 @@ async function readAll(files: readonly File[], bar: Progress): Promise<void> {
 	let read = 0;
 	for (const file of files) {
 		pile.add({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
-		bar.show(++read, files.length, `${read} of ${counted(files.length, "file")} read`);
+		bar.show(++read, files.length, say`${read} of ${counted(files.length, "file")} read`);
 		await pause();
 	}
 	const slices = combinedInSlices(pile.orders);
@@ -113,10 +118,10 @@ async function readAll(files: readonly File[], bar: Progress): Promise<void> {
 			break;
 		}
 		const { done, all } = next.value;
-		bar.show(done, all, `${done} of ${counted(all, "item")} added up`);
+		bar.show(done, all, say`${done} of ${counted(all, "item")} added up`);
 		await pause();
 	}
 	bar.done(
-		`${counted(files.length, "file")} read. ${counted(pile.orders.length, "unit")} in the list.`,
+		say`${counted(files.length, "file")} read. ${counted(pile.orders.length, "unit")} in the list.`,
 	);
 }

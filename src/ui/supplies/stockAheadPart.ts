@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { stockAheadSheet } from "../../core/sheets/stockAhead.ts";
 import type { State } from "../book/store.ts";
 import { el, fill } from "../dom/el.ts";
@@ -17,16 +18,16 @@ export function stockAheadPart(): SheetPart {
 	const chooser = el("select", { id: "stock-item" });
 	const steps = (["weeks", "months"] as const).map((step) => ({
 		step,
-		button: el("button", { type: "button" }, step === "weeks" ? "13 weeks" : "Months"),
+		button: el("button", { type: "button" }, step === "weeks" ? say`13 weeks` : say`Months`),
 	}));
 	const figure = el("div", {});
 	const element = el(
 		"section",
-		{ class: "stock-ahead", "aria-label": "One item's stock" },
+		{ class: "stock-ahead", "aria-label": say`One item's stock` },
 		el(
 			"p",
 			{ class: "choosing" },
-			el("label", { for: "stock-item" }, "Item"),
+			el("label", { for: "stock-item" }, say`Item`),
 			chooser,
 			...steps.map(({ button }) => button),
 		),
@@ -81,13 +82,13 @@ function drawing(stock: StockOfItem, step: Step, room: number): HTMLElement {
 			date,
 			words: `+${shownNumber(quantity, 0)}`,
 		})),
-		runsOut: line.runsOutOn === "" ? undefined : { date: line.runsOutOn, words: "runs out" },
-		ending: step === "weeks" ? "end of the week" : "last week of the month, its end",
+		runsOut: line.runsOutOn === "" ? undefined : { date: line.runsOutOn, words: say`runs out` },
+		ending: step === "weeks" ? say`end of the week` : say`last week of the month, its end`,
 		name: (date) => shownDay(date).replace(/^\w+ /, ""),
 	};
 	return pictureFigure(
 		stockPicture(shown, pictureWidth(room)),
-		`Usable stock of ${line.item} at the end of each ${step === "weeks" ? "week" : "month"}, against its reserve; the table below has the numbers.`,
+		say`Usable stock of ${line.item} at the end of each ${step === "weeks" ? "week" : "month"}, against its reserve; the table below has the numbers.`,
 		stockSentence(stock),
 	);
 }

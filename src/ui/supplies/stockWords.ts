@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { amountOf } from "../shown/amountOf.ts";
 import { counted } from "../shown/counted.ts";
 import { shownDay } from "../shown/shownDay.ts";
@@ -10,21 +11,21 @@ export function stockSentence({ line, weeks, reserve, arrivals }: StockOfItem): 
 	const below = weeks.find((week) => week.usable < reserve);
 	const came = arrivals.map(
 		({ lot, quantity, date }) =>
-			`lot ${lot} of ${amountOf(quantity, measure)} is counted from ${shownDay(date)}`,
+			say`lot ${lot} of ${amountOf(quantity, measure)} is counted from ${shownDay(date)}`,
 	);
 	const parts = [
 		runsOutOn === ""
-			? `Without a further order, ${item} lasts beyond ${shownDay(last)}.`
-			: `Without a further order, ${item} runs out on ${shownDay(runsOutOn)}.`,
+			? say`Without a further order, ${item} lasts beyond ${shownDay(last)}.`
+			: say`Without a further order, ${item} runs out on ${shownDay(runsOutOn)}.`,
 		below &&
 			runsOutOn !== below.date &&
-			`It falls below the reserve of ${amountOf(reserve, measure, reserve < 10 ? 1 : 0)} in the week to ${shownDay(below.date)}.`,
-		came.length > 0 && `Of what is on its way, ${came.join("; ")}.`,
+			say`It falls below the reserve of ${amountOf(reserve, measure, reserve < 10 ? 1 : 0)} in the week to ${shownDay(below.date)}.`,
+		came.length > 0 && say`Of what is on its way, ${came.join("; ")}.`,
 		packs === undefined
-			? `What to order waits: ${line.waitsFor}`
+			? say`What to order waits: ${line.waitsFor}`
 			: packs > 0
-				? `Order ${counted(packs, "pack")} today.`
-				: orderBy !== "" && `Nothing to order today; order by ${shownDay(orderBy)}.`,
+				? say`Order ${counted(packs, "pack")} today.`
+				: orderBy !== "" && say`Nothing to order today; order by ${shownDay(orderBy)}.`,
 	];
 	return parts.filter(Boolean).join(" ");
 }

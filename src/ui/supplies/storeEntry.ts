@@ -1,4 +1,5 @@
 import type { ReadTable } from "../../core/read/readTable.ts";
+import { say } from "../../core/say.ts";
 import { itemsSheet } from "../../core/sheets/items.ts";
 import { journalSheet } from "../../core/sheets/journal.ts";
 import { lotsSheet } from "../../core/sheets/lots.ts";
@@ -33,7 +34,7 @@ const { expires_on, made_on } = lotsSheet.columns;
 /** Everything that keeps an entry from being written; empty where nothing does. */
 export function wrongFields(entry: StoreEntry): WrongField[] {
 	const found: (WrongField | undefined)[] = [
-		entry.item === "" ? { field: "item", words: "Choose an item." } : undefined,
+		entry.item === "" ? { field: "item", words: say`Choose an item.` } : undefined,
 		wrong("lot", lot, entry.lot),
 		wrong("day", day, entry.day),
 		wrong("quantity", quantity, entry.quantity),
@@ -54,8 +55,8 @@ interface Definition {
 
 function wrong(field: Field, { label, value }: Definition, text: string): WrongField | undefined {
 	if (value.schema.safeParse(text).success) return undefined;
-	const said = text.trim() === "" ? `${label} is blank` : `${label}: “${text}” was found`;
-	return { field, words: `${said}; allowed is ${value.allowed}.` };
+	const said = text.trim() === "" ? say`${label} is blank` : say`${label}: “${text}” was found`;
+	return { field, words: say`${said}; allowed is ${value.allowed}.` };
 }
 
 /** Value of a field that has no problem. */

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 import { entryField } from "./entryFields.ts";
 import type { StoreEntry } from "./storeEntry.ts";
@@ -6,9 +7,9 @@ import type { StoreEntry } from "./storeEntry.ts";
 export const NEW_LOT = "\u0000new";
 
 const kinds = [
-	["count", "Counted"],
-	["receipt", "Received"],
-	["issue", "Issued or thrown away"],
+	["count", say`Counted`],
+	["receipt", say`Received`],
+	["issue", say`Issued or thrown away`],
 ] as const;
 
 export type StoreEntryForm = ReturnType<typeof storeEntryForm>;
@@ -18,14 +19,14 @@ export function storeEntryForm() {
 	const text = (props = {}) => el("input", { type: "text", autocomplete: "off", ...props });
 	const measure = el("span", { class: "unit" });
 	const fields = {
-		item: entryField("item", "Item", el("select")),
-		lot: entryField("lot", "Lot", el("select")),
-		newLot: entryField("new-lot", "Number of the new lot", text()),
-		made: entryField("made", "Made on, if the label says", el("input", { type: "date" })),
-		expires: entryField("expires", "Expires on", el("input", { type: "date" })),
-		day: entryField("day", "Day", el("input", { type: "date" })),
-		quantity: entryField("quantity", "How much", text({ inputmode: "decimal" }), " ", measure),
-		note: entryField("note", "By whom, why", text()),
+		item: entryField("item", say`Item`, el("select")),
+		lot: entryField("lot", say`Lot`, el("select")),
+		newLot: entryField("new-lot", say`Number of the new lot`, text()),
+		made: entryField("made", say`Made on, if the label says`, el("input", { type: "date" })),
+		expires: entryField("expires", say`Expires on`, el("input", { type: "date" })),
+		day: entryField("day", say`Day`, el("input", { type: "date" })),
+		quantity: entryField("quantity", say`How much`, text({ inputmode: "decimal" }), " ", measure),
+		note: entryField("note", say`By whom, why`, text()),
 	};
 	const radios = kinds.map(([value, words], at) =>
 		el(
@@ -39,12 +40,12 @@ export function storeEntryForm() {
 		"form",
 		{
 			class: "store-entry",
-			"aria-label": "Enter a count, a receipt or an issue",
+			"aria-label": say`Enter a count, a receipt or an issue`,
 			novalidate: true,
 		},
-		el("fieldset", {}, el("legend", {}, "Enter what was"), ...radios),
+		el("fieldset", {}, el("legend", {}, say`Enter what was`), ...radios),
 		...Object.values(fields).map((field) => field.element),
-		el("button", { type: "submit", class: "main" }, "Enter"),
+		el("button", { type: "submit", class: "main" }, say`Enter`),
 	);
 	const kind = () =>
 		(form.querySelector<HTMLInputElement>("input[name=store-kind]:checked")?.value ??

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -30,7 +31,7 @@ export function storeEntryPart({ store }: Surroundings): SheetPart {
 		element: el(
 			"details",
 			{ class: "store-entry-part", open: true },
-			el("summary", {}, "Enter a count, a receipt or an issue"),
+			el("summary", {}, say`Enter a count, a receipt or an issue`),
 			made.form,
 			said,
 		),
@@ -54,7 +55,8 @@ function offerLots({ fields, measure, kind, isNew }: StoreEntryForm, { workbook 
 	const lots = books.lots.rows
 		.filter(({ value }) => value.item === item)
 		.map(({ value }) => [value.lot, value.lot] as const);
-	const fresh = kind() === "receipt" ? [[NEW_LOT, "A lot that is not in the list"] as const] : [];
+	const fresh =
+		kind() === "receipt" ? [[NEW_LOT, say`A lot that is not in the list`] as const] : [];
 	offer(fields.lot.control, [...lots, ...fresh]);
 	for (const field of [fields.newLot, fields.made, fields.expires]) field.element.hidden = !isNew();
 	measure.textContent = measureOf(books.items, item);

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { stockSheet } from "../../core/sheets/stock.ts";
 import { addDays } from "../../core/values/date.ts";
 import type { State } from "../book/store.ts";
@@ -37,45 +38,48 @@ export function storekeeperLists(state: State): ToDoList[] {
 	return [
 		{
 			word: "URGENT",
-			title: "Runs out before an order can arrive: find some elsewhere today",
+			title: say`Runs out before an order can arrive: find some elsewhere today`,
 			lines: of("emergency").map((line) =>
-				toOrder(line, line.runsOutOn > firstDay ? `before ${shownDay(line.runsOutOn)}` : "today"),
+				toOrder(
+					line,
+					line.runsOutOn > firstDay ? say`before ${shownDay(line.runsOutOn)}` : "today",
+				),
 			),
 		},
 		{
 			word: "LATE",
-			title: "Should have been ordered already",
+			title: say`Should have been ordered already`,
 			lines: of("late").map((line) => toOrder(line, "today")),
 		},
 		{
 			word: "ORDER",
-			title: "Order now",
+			title: say`Order now`,
 			lines: of("now").map((line) =>
 				toOrder(line, line.orderBy === "" ? "today" : `by ${shownDay(line.orderBy)}`),
 			),
 		},
 		{
 			word: "PIECES",
-			title: "Pieces missing from kits: find or order them",
+			title: say`Pieces missing from kits: find or order them`,
 			lines: missingPieces(state),
 		},
 		{
-			word: "USE FIRST",
-			title: "Goes out of date soon, or will not be used in time",
+			word: say`USE FIRST`,
+			title: say`Goes out of date soon, or will not be used in time`,
 			lines: ending(state, packSizes),
 		},
-		{ word: "EXPECT", title: "On the way", lines: arriving(state, packSizes) },
+		{ word: "EXPECT", title: say`On the way`, lines: arriving(state, packSizes) },
 	];
 }
 
 function toOrder({ item, packs, packSize, measure, onOrder, remark }: OrderLine, by: string): ToDo {
 	const amount =
 		packs === undefined
-			? "packs not known"
+			? say`packs not known`
 			: packs === 0
-				? "no packs to order"
+				? say`no packs to order`
 				: `${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
-	const way = (onOrder ?? 0) > 0 ? `On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
+	const way = (onOrder ?? 0) > 0 ? say`On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
 	return { item, amount, by, more: [remark, way].filter(Boolean).join(" ") };
 }
 
@@ -88,7 +92,7 @@ function inPacks(lines: Lines, item: string, quantity: number): string {
 	const packs = quantity / line.packSize;
 	const words = Number.isInteger(packs)
 		? counted(packs, "pack")
-		: `about ${counted(Number(packs.toFixed(1)) || 0.1, "pack")}`;
+		: say`about ${counted(Number(packs.toFixed(1)) || 0.1, "pack")}`;
 	return `${words} (${amountOf(quantity, line.measure)})`;
 }
 
@@ -112,18 +116,18 @@ function ending(state: State, packs: Lines): ToDo[] {
 		.map(({ item, lot, onHand, until, wasted }) => {
 			const isPast = until === "not usable" || until < firstDay;
 			return {
-				item: `${item}, lot ${lot}`,
+				item: say`${item}, lot ${lot}`,
 				amount: inPacks(packs, item, onHand),
-				by: isPast ? "do not use" : `use by ${shownDay(until)}`,
+				by: isPast ? say`do not use` : say`use by ${shownDay(until)}`,
 				more: isPast ? PAST_USE : wasted > 0 ? spare(inPacks(packs, item, wasted)) : "",
 			};
 		});
 }
 
-const PAST_USE = "Out of date or too weak: set it aside and have it disposed of safely.";
+const PAST_USE = say`Out of date or too weak: set it aside and have it disposed of safely.`;
 
 function spare(amount: string): string {
-	return `Of it, ${amount} will not be used in time: lend or exchange it.`;
+	return say`Of it, ${amount} will not be used in time: lend or exchange it.`;
 }
 
 /** What is past use comes before every date. */
@@ -141,12 +145,12 @@ function arriving(state: State, packs: Lines): ToDo[] {
 		)
 		.sort((a, b) => (a.on < b.on ? -1 : 1))
 		.map(({ item, lot, quantity, on }) => ({
-			item: `${item}, lot ${lot}`,
+			item: say`${item}, lot ${lot}`,
 			amount: inPacks(packs, item, quantity),
-			by: on < firstDay ? `was due ${shownDay(on)}` : shownDay(on),
+			by: on < firstDay ? say`was due ${shownDay(on)}` : shownDay(on),
 			more:
 				on < firstDay
-					? "The plan counts it as here. Has it come? Enter it as received, or put its day right."
+					? say`The plan counts it as here. Has it come? Enter it as received, or put its day right.`
 					: "",
 		}));
 }
@@ -159,9 +163,9 @@ export function storekeeperHeadline(state: State): string {
 	const late = count("LATE");
 	const now = count("ORDER");
 	const pressing = [
-		urgent > 0 && `${counted(urgent, "item")} urgent`,
-		late > 0 && `${counted(late, "order")} late`,
+		urgent > 0 && say`${counted(urgent, "item")} urgent`,
+		late > 0 && say`${counted(late, "order")} late`,
 	].filter(Boolean);
-	const rest = now > 0 ? `${counted(now, "item")} to order now` : "nothing else to order";
-	return `${pressing.length > 0 ? pressing.join(", ") : "Nothing is urgent"}; ${rest}`;
+	const rest = now > 0 ? say`${counted(now, "item")} to order now` : say`nothing else to order`;
+	return `${pressing.length > 0 ? pressing.join(", ") : say`Nothing is urgent`}; ${rest}`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { el, fill } from "../dom/el.ts";
 import { paperHead } from "../print/paperHead.ts";
@@ -10,25 +11,25 @@ import { storekeeperHeadline } from "./storekeeperLists.ts";
 import { storekeeperSheet } from "./storekeeperSheet.ts";
 
 const onPaper: PrintOut = {
-	name: "Print this page",
+	name: say`Print this page`,
 	pages: (state) => [
 		el(
 			"section",
 			{ class: "upright storekeeper" },
 			...paperHead(state, storekeeperHeadline(state), asOf(state)),
 			storekeeperSheet(state),
-			signatures("Seen by the storekeeper, date", "Handed over by, date"),
+			signatures(say`Seen by the storekeeper, date`, say`Handed over by, date`),
 		),
 	],
 };
 
 function asOf(state: State): string {
-	return `As of ${shownDayAndYear(unitSetting(state, "plan_start") ?? "the first day of the plan")}`;
+	return `As of ${shownDayAndYear(unitSetting(state, "plan_start") ?? say`the first day of the plan`)}`;
 }
 
 /** Only what the storekeeper needs, in the order of urgency. */
 export const storekeeperPage: OwnPage = {
-	title: "The storekeeper's page",
+	title: say`The storekeeper's page`,
 	mount(place, { store }) {
 		const title = el("h1", {});
 		const about = el("div", { class: "about" });
@@ -50,7 +51,7 @@ export const storekeeperPage: OwnPage = {
 					el(
 						"p",
 						{},
-						`${asOf(state)}, the first day of the plan: what to do, the most pressing first.`,
+						say`${asOf(state)}, the first day of the plan: what to do, the most pressing first.`,
 					),
 				);
 				fill(sheet, storekeeperSheet(state));

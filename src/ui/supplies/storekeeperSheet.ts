@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
 import { cautionList } from "../views/cautions.ts";
@@ -19,7 +20,9 @@ function listOf({ word, title, lines }: ToDoList): HTMLElement {
 		"section",
 		{ class: lines.length > 0 && word === "URGENT" ? "to-do urgent" : "to-do" },
 		el("h2", {}, el("span", { class: "to-do-word" }, word), " ", title),
-		lines.length === 0 ? el("p", { class: "none" }, "None.") : el("ul", {}, ...lines.map(lineOf)),
+		lines.length === 0
+			? el("p", { class: "none" }, say`None.`)
+			: el("ul", {}, ...lines.map(lineOf)),
 	);
 }
 

@@ -1,33 +1,34 @@
+import { say } from "../../core/say.ts";
 import { THIS_WEEK } from "../book/pageTitles.ts";
 import { storing } from "../supplies/storeCautions.ts";
 
 /** What can hurt someone where chlorine is mixed. */
 const mixing: readonly string[] = [
-	"Never let chlorine meet vinegar or any acid, or ammonia or urine: poisonous gas.",
-	"Product into water, never water onto product.",
-	"Open the windows or work outside; gloves, eye protection and apron on.",
-	"Label it at once: date, time mixed, discard time. Keep it from children, heat and light.",
+	say`Never let chlorine meet vinegar or any acid, or ammonia or urine: poisonous gas.`,
+	say`Product into water, never water onto product.`,
+	say`Open the windows or work outside; gloves, eye protection and apron on.`,
+	say`Label it at once: date, time mixed, discard time. Keep it from children, heat and light.`,
 ];
 
 /** What can hurt someone where water is boiled. */
 const boiling: readonly string[] = [
-	"Boiling water scalds: carry it covered, keep children away, let it cool before hands go in.",
-	"Fuel indoors needs an open window or a chimney.",
+	say`Boiling water scalds: carry it covered, keep children away, let it cool before hands go in.`,
+	say`Fuel indoors needs an open window or a chimney.`,
 ];
 
 /** What can hurt someone in a day's work; short, for the plan and its printed page. */
 const week: readonly string[] = [
-	"Chlorine and vinegar never in the same basin, and never one after the other without a rinse.",
-	"Product into water; windows open; gloves, eye protection, apron.",
-	"Boiling water scalds: carry it covered, keep children away, let it cool before hands go in.",
-	"Label every mixed solution with date, time and discard time.",
+	say`Chlorine and vinegar never in the same basin, and never one after the other without a rinse.`,
+	say`Product into water; windows open; gloves, eye protection, apron.`,
+	say`Boiling water scalds: carry it covered, keep children away, let it cool before hands go in.`,
+	say`Label every mixed solution with date, time and discard time.`,
 ];
 
 /** What can harm a baby where it is decided which kit is ready. */
 const readiness: readonly string[] = [
-	"When in doubt do not use. Test every kit again before each birth.",
-	"A kit with a piece missing, a failed test or a doubtful date is set apart and marked at once.",
-	"Single-use parts are thrown away as the maker says.",
+	say`When in doubt do not use. Test every kit again before each birth.`,
+	say`A kit with a piece missing, a failed test or a doubtful date is set apart and marked at once.`,
+	say`Single-use parts are thrown away as the maker says.`,
 ];
 
 const bySheet: Readonly<Record<string, readonly string[]>> = {
@@ -55,5 +56,4 @@ export function cautionsOf(file: string): readonly string[] {
 }
 
 /** Whose word comes before this workbook's. */
-export const standing =
-	"A planning aid, not a validated process. Your national protocol, the maker's instructions and licensed practice come first.";
+export const standing = say`A planning aid, not a validated process. Your national protocol, the maker's instructions and licensed practice come first.`;

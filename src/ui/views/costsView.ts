@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { costsSheet } from "../../core/sheets/costs.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -17,9 +18,9 @@ export function costsHeadline(state: State): string | undefined {
 	const birth = numberIn(now, "per_birth");
 	const kit = numberIn(now, "per_kit");
 	const parts = [
-		[money(week), currency, "a week"].filter(Boolean).join(" "),
-		birth !== undefined && `${money(birth)} a birth`,
-		kit !== undefined && `${money(kit)} a kit`,
+		[money(week), currency, say`a week`].filter(Boolean).join(" "),
+		birth !== undefined && say`${money(birth)} a birth`,
+		kit !== undefined && say`${money(kit)} a kit`,
 	];
 	return parts.filter(Boolean).join(", ");
 }
@@ -35,17 +36,16 @@ export function costsSentence(state: State): string | undefined {
 		.join(" ");
 }
 
-const notCounted =
-	"Only what is used up is counted, at the prices in the list of items: not wages, fuel or water.";
+const notCounted = say`Only what is used up is counted, at the prices in the list of items: not wages, fuel or water.`;
 
 /** Changes stand with the cheapest first. */
 function change([best]: readonly ComputedRow[], week: number, currency: string): string {
 	const after = numberIn(best, "per_week");
 	if (!best || after === undefined) return "";
 	if (after >= week)
-		return "No change of product or rule in this list costs less than things as they are.";
+		return say`No change of product or rule in this list costs less than things as they are.`;
 	const share = Math.round((100 * (week - after)) / week);
-	return `The change that saves most: ${lower(wordIn(best, "what"))}, ${money(week - after)} ${currency} less a week (${share} %). Look at safety and at what can be had before the price.`;
+	return say`The change that saves most: ${lower(wordIn(best, "what"))}, ${money(week - after)} ${currency} less a week (${share} %). Look at safety and at what can be had before the price.`;
 }
 
 function lower(words: string): string {

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { kitCoverSheet } from "../../core/sheets/kitCover.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -32,7 +33,7 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 	picture.setAttribute("role", "img");
 	picture.setAttribute(
 		"aria-label",
-		"Needs that find no kit ready, by number of kits; the table below has the numbers.",
+		say`Needs that find no kit ready, by number of kits; the table below has the numbers.`,
 	);
 	return el(
 		"figure",
@@ -48,14 +49,15 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 }
 
 function sentence(target: number): string {
-	return `Each further kit cuts the needs that find none ready many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
+	return say`Each further kit cuts the needs that find none ready many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
 }
 
 function rule(state: State): string {
 	const deciding = new Set(enoughRows(state).map((row) => wordIn(row, "deciding")));
 	const words = [
-		deciding.has("risk") && "Decided by the risk: the first number under the line.",
-		deciding.has("beds") && "Decided by the beds: one kit for each delivery bed, and the spares.",
+		deciding.has("risk") && say`Decided by the risk: the first number under the line.`,
+		deciding.has("beds") &&
+			say`Decided by the beds: one kit for each delivery bed, and the spares.`,
 	];
 	return words.filter(Boolean).join(" ");
 }

@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { leversSheet } from "../../core/sheets/levers.ts";
 import type { State } from "../book/store.ts";
 import { onceIn, oneNeedIn } from "../shown/howOften.ts";
@@ -21,7 +22,7 @@ function wordsOf(state: State, row: ComputedRow): string[] {
 	const yearly = usesPerYear(state, kind);
 	if (kits === undefined || unmet === undefined || yearly === undefined) return [];
 	const of = kind === "" ? "" : ` (${kind})`;
-	if (kits === 0) return [`No kit${of} is in service: no need finds one ready.`];
-	const owned = kits === 1 ? "1 kit" : `${kits} kits`;
-	return [`With ${owned} in service${of} ${oneNeedIn(unmet)}, ${onceIn(unmet, yearly)}.`];
+	if (kits === 0) return [say`No kit${of} is in service: no need finds one ready.`];
+	const owned = kits === 1 ? say`1 kit` : say`${kits} kits`;
+	return [say`With ${owned} in service${of} ${oneNeedIn(unmet)}, ${onceIn(unmet, yearly)}.`];
 }

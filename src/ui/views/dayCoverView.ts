@@ -1,4 +1,5 @@
 import { readTable } from "../../core/read/readTable.ts";
+import { say } from "../../core/say.ts";
 import { dayCoverSheet } from "../../core/sheets/dayCover.ts";
 import { leversSheet } from "../../core/sheets/levers.ts";
 import { roundsSheet } from "../../core/sheets/rounds.ts";
@@ -48,12 +49,15 @@ function figure(
 ): HTMLElement {
 	const rounds = roundMarks(state);
 	const ready = readyPicture(points, rounds, kitsOf(state, kind, points), width);
-	ready.setAttribute("aria-label", "Kits expected ready at each hour; the table has the numbers.");
+	ready.setAttribute(
+		"aria-label",
+		say`Kits expected ready at each hour; the table has the numbers.`,
+	);
 	const limit = unitSetting(state, "unmet_per_1000_uses") ?? Number.POSITIVE_INFINITY;
 	const risk = riskPicture(points, rounds, limit, width);
 	risk.setAttribute(
 		"aria-label",
-		"Needs at each hour that find no kit ready; the table has the numbers.",
+		say`Needs at each hour that find no kit ready; the table has the numbers.`,
 	);
 	return el(
 		"figure",
@@ -70,8 +74,8 @@ export function weakWords(points: readonly HourPoint[], inRounds: boolean): stri
 	const weakest = weakestHour(points);
 	const best = points.reduce((a, b) => (b.none < a.none ? b : a));
 	if (!inRounds || weakest.none === best.none)
-		return `No hour stands out: at any time ${oneNeedIn(weakest.none)}, and ${shownNumber(weakest.ready, 1)} kits are ready on average.`;
-	return `Weakest at ${halfPast(weakest)}: ${oneNeedIn(weakest.none)} then, and ${shownNumber(weakest.ready, 1)} kits are ready on average. Strongest at ${halfPast(best)}, when a round has just given its kits back. A line marks the start of each round; its kits come back at its end.`;
+		return say`No hour stands out: at any time ${oneNeedIn(weakest.none)}, and ${shownNumber(weakest.ready, 1)} kits are ready on average.`;
+	return say`Weakest at ${halfPast(weakest)}: ${oneNeedIn(weakest.none)} then, and ${shownNumber(weakest.ready, 1)} kits are ready on average. Strongest at ${halfPast(best)}, when a round has just given its kits back. A line marks the start of each round; its kits come back at its end.`;
 }
 
 export function weakestHour(points: readonly HourPoint[]): HourPoint {

@@ -1,5 +1,6 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
 import type { Problem } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
 import { kitCoverSheet } from "../../core/sheets/kitCover.ts";
 import { mixingSheet } from "../../core/sheets/mixing.ts";
@@ -29,23 +30,23 @@ export function headline(state: State, file: string): string {
 }
 
 function weekHeadline(state: State): string {
-	const period = daysOf(state).length === 7 ? "This week" : "This plan";
+	const period = daysOf(state).length === 7 ? say`This week` : say`This plan`;
 	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
 	const first = rowsOf(state, dayPlanSheet.file)[0];
 	const needed = numberIn(first, "kits_needed");
 	const owned = numberIn(first, "kits_in_service");
 	if (!state.plan.made && errors[0]) return waitingHeadline(period, errors[0], errors.length);
-	if (needed === undefined || owned === undefined) return `${period} waits for its numbers`;
+	if (needed === undefined || owned === undefined) return say`${period} waits for its numbers`;
 	return owned >= needed
-		? `${kits(needed)} ${needed === 1 ? "is" : "are"} enough; this unit has ${owned} in service`
-		: `${kits(needed)} ${needed === 1 ? "is" : "are"} needed; this unit has only ${owned} in service`;
+		? say`${kits(needed)} ${needed === 1 ? "is" : "are"} enough; this unit has ${owned} in service`
+		: say`${kits(needed)} ${needed === 1 ? "is" : "are"} needed; this unit has only ${owned} in service`;
 }
 
 /** The first problem by its first words; the list under the plan has every one in full. */
 function waitingHeadline(period: string, { message }: Problem, count: number): string {
 	const [first = message] = message.split("; ");
-	const things = count === 1 ? "one thing" : `${count} things, first`;
-	return `${period} waits for ${things}: ${first}`;
+	const things = count === 1 ? say`one thing` : say`${count} things, first`;
+	return say`${period} waits for ${things}: ${first}`;
 }
 
 /** For each kind of kit, the row of the cover table that is the first to be enough. */
@@ -66,8 +67,8 @@ function enoughWords(row: ComputedRow, named: boolean): string {
 	const needed = numberIn(row, "kits") ?? 0;
 	if (named) return `${wordIn(row, "kind")}: ${needed}`;
 	const fewer = needed - 1;
-	if (fewer === 0) return "1 kit is enough";
-	return `${kits(needed)} are enough; ${fewer} ${fewer === 1 ? "is" : "are"} not`;
+	if (fewer === 0) return say`1 kit is enough`;
+	return say`${kits(needed)} are enough; ${fewer} ${fewer === 1 ? "is" : "are"} not`;
 }
 
 function mixingHeadline(state: State): string {
@@ -79,9 +80,9 @@ function mixingHeadline(state: State): string {
 	const litres = numberIn(row, "litres");
 	if (quantity === undefined || water === undefined || litres === undefined)
 		return titleOf(mixingSheet.file);
-	return `${shownNumber(water, 2)} L of water, then ${shownPlain(quantity)} ${wordIn(row, "product_measure")} of ${wordIn(row, "product")}: ${shownNumber(litres, 1)} L`;
+	return say`${shownNumber(water, 2)} L of water, then ${shownPlain(quantity)} ${wordIn(row, "product_measure")} of ${wordIn(row, "product")}: ${shownNumber(litres, 1)} L`;
 }
 
 function kits(count: number): string {
-	return count === 1 ? "1 kit" : `${count} kits`;
+	return count === 1 ? say`1 kit` : say`${count} kits`;
 }

@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { leversSheet } from "../../core/sheets/levers.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
@@ -18,7 +19,7 @@ export function leversBrief(state: State): HTMLElement | undefined {
 	return el(
 		"section",
 		{ class: "levers-brief" },
-		el("h2", {}, "What would help"),
+		el("h2", {}, say`What would help`),
 		...kinds.map((kind) =>
 			table(
 				kind,
@@ -26,7 +27,7 @@ export function leversBrief(state: State): HTMLElement | undefined {
 				usesPerYear(state, kind),
 			),
 		),
-		el("p", {}, el("a", { href: hashOf(leversSheet.file) }, "All about these changes")),
+		el("p", {}, el("a", { href: hashOf(leversSheet.file) }, say`All about these changes`)),
 	);
 }
 
@@ -55,9 +56,9 @@ function table(
 			el(
 				"tr",
 				{},
-				el("th", { scope: "col" }, "One change at a time"),
-				el("th", { scope: "col", class: "numeric" }, "None ready, in 1,000 needs"),
-				el("th", { scope: "col" }, "A need finds none ready"),
+				el("th", { scope: "col" }, say`One change at a time`),
+				el("th", { scope: "col", class: "numeric" }, say`None ready, in 1,000 needs`),
+				el("th", { scope: "col" }, say`A need finds none ready`),
 			),
 		),
 		el("tbody", {}, ...rows.map(line)),

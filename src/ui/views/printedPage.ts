@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
@@ -18,7 +19,7 @@ export function printedHead(state: State): Child[] {
 			{ class: "printed-head" },
 			el("strong", {}, unitSetting(state, "unit_name") ?? ""),
 			el("span", {}, period),
-			el("span", {}, `Basinbook ${document.body.dataset.version ?? ""}`),
+			el("span", {}, say`Basinbook ${document.body.dataset.version ?? ""}`),
 		),
 	];
 }
@@ -29,9 +30,9 @@ export function printedFoot(): Child[] {
 		el(
 			"div",
 			{ class: "printed-foot" },
-			el("span", { class: "write" }, "Notes"),
-			el("span", { class: "write short" }, "Prepared by, date"),
-			el("span", { class: "write short" }, "Checked by, date"),
+			el("span", { class: "write" }, say`Notes`),
+			el("span", { class: "write short" }, say`Prepared by, date`),
+			el("span", { class: "write short" }, say`Checked by, date`),
 		),
 		el("p", { class: "standing" }, standing),
 	];

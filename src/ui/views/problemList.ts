@@ -1,4 +1,5 @@
 import type { Place, Problem } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import { type Child, el } from "../dom/el.ts";
 
@@ -8,17 +9,17 @@ const MOST_SHOWN = 100;
 export function problemList(
 	problems: readonly Problem[],
 	goTo: (place: Place) => void,
-	heading = "Open problems",
+	heading = say`Open problems`,
 ): HTMLElement {
 	const errors = problems.filter((problem) => problem.weight === "error");
 	const advice = problems.filter((problem) => problem.weight === "advice");
 	if (problems.length === 0)
-		return el("section", { class: "problems" }, el("p", { class: "none" }, "No open problems."));
+		return el("section", { class: "problems" }, el("p", { class: "none" }, say`No open problems.`));
 	return el(
 		"section",
 		{ class: "problems", "aria-label": heading },
-		...part(`${heading}: put right`, "error", errors, goTo),
-		...part("Worth a look; the numbers stand", "advice", advice, goTo),
+		...part(say`${heading}: put right`, "error", errors, goTo),
+		...part(say`Worth a look; the numbers stand`, "advice", advice, goTo),
 	);
 }
 
@@ -36,13 +37,13 @@ function part(
 			"ul",
 			{ class: `problem-list ${name}` },
 			...problems.slice(0, MOST_SHOWN).map((problem) => item(problem, goTo)),
-			left > 0 && el("li", {}, `… and ${left} more.`),
+			left > 0 && el("li", {}, say`… and ${left} more.`),
 		),
 	];
 }
 
 function item(problem: Problem, goTo: (place: Place) => void): HTMLLIElement {
-	const where = [problem.file && titleOf(problem.file), problem.line && `line ${problem.line}`]
+	const where = [problem.file && titleOf(problem.file), problem.line && say`line ${problem.line}`]
 		.filter(Boolean)
 		.join(", ");
 	return el(

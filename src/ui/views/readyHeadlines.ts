@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { dayCoverSheet } from "../../core/sheets/dayCover.ts";
 import { kitRegisterSheet } from "../../core/sheets/kitRegister.ts";
 import { leversSheet } from "../../core/sheets/levers.ts";
@@ -28,8 +29,8 @@ function dayCoverHeadline(state: State): string | undefined {
 		const of = kind === "" ? "" : `${kind}: `;
 		const even = points.every(({ none }) => none === weakest.none);
 		return even
-			? `${of}at every hour ${oneNeedIn(weakest.none)}`
-			: `${of}weakest at ${halfPast(weakest)}, when ${oneNeedIn(weakest.none)}`;
+			? say`${of}at every hour ${oneNeedIn(weakest.none)}`
+			: say`${of}weakest at ${halfPast(weakest)}, when ${oneNeedIn(weakest.none)}`;
 	});
 	return capital(words.join("; "));
 }
@@ -44,13 +45,13 @@ function leversHeadline(state: State): string | undefined {
 		if (!best) return [];
 		return [`${kind === "" ? "" : `${kind}: `}${uncapital(wordIn(best, "change"))}`];
 	});
-	return words.length === 0 ? undefined : `What would help most: ${words.join("; ")}`;
+	return words.length === 0 ? undefined : say`What would help most: ${words.join("; ")}`;
 }
 
 function runSheetHeadline(state: State): string | undefined {
 	if (unitSetting(state, "reprocessing") === "after_each_use") {
 		const last = oneKitSteps(state).steps.at(-1);
-		return last && `Each kit takes ${shownPlain(Math.round(last.endsAt))} minutes as it comes`;
+		return last && say`Each kit takes ${shownPlain(Math.round(last.endsAt))} minutes as it comes`;
 	}
 	const days = runDays(state);
 	const rounds = days.flatMap((day) => dayRounds(state, day));
@@ -59,10 +60,10 @@ function runSheetHeadline(state: State): string | undefined {
 		({ steps }) => (steps.at(-1)?.endsAt ?? 0) - (steps[0]?.startsAt ?? 0),
 	);
 	const aDay = rounds.length / days.length;
-	const longest = `${shownPlain(Math.max(...minutes))} minutes`;
+	const longest = say`${shownPlain(Math.max(...minutes))} minutes`;
 	return aDay === 1
-		? `One round a day, over in ${longest} or less`
-		: `${aDay} rounds a day, each over in ${longest} or less`;
+		? say`One round a day, over in ${longest} or less`
+		: say`${aDay} rounds a day, each over in ${longest} or less`;
 }
 
 function registerHeadline(state: State): string | undefined {
@@ -71,10 +72,10 @@ function registerHeadline(state: State): string | undefined {
 	const serving = rows.filter((row) => wordIn(row, "counts") === "yes").length;
 	const counts =
 		serving === rows.length
-			? `all ${rows.length} kits count`
-			: `${serving} of ${rows.length} kits ${serving === 1 ? "counts" : "count"}`;
+			? say`all ${rows.length} kits count`
+			: say`${serving} of ${rows.length} kits ${serving === 1 ? "counts" : "count"}`;
 	const next = nextOfKinds(rows);
-	return next === "" ? `No kit is ready; ${counts}` : `Use ${next} next; ${counts}`;
+	return next === "" ? say`No kit is ready; ${counts}` : say`Use ${next} next; ${counts}`;
 }
 
 /** The first ready kit of each kind; the kind is named where there are several. */

@@ -1,4 +1,5 @@
 import type { Place } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
 import { THIS_WEEK } from "../book/pageTitles.ts";
 import { isTyped, sheetOf } from "../book/sheetOf.ts";
 import type { State, Store } from "../book/store.ts";
@@ -41,7 +42,7 @@ export class SheetView implements View {
 	readonly #about = el("div", { class: "about" });
 	readonly #over = el("div", { class: "over" });
 	readonly #host = el("div", { class: "grid" });
-	readonly #pane = el("aside", { class: "pane", "aria-label": "About the selected cell" });
+	readonly #pane = el("aside", { class: "pane", "aria-label": say`About the selected cell` });
 	readonly #table = el("div", { class: "as-table" });
 	readonly #under = el("div", { class: "under" });
 	readonly #head = el("div", { class: "print-only" });
@@ -88,7 +89,7 @@ export class SheetView implements View {
 				{ class: "under-list" },
 				isWeek
 					? problemList(state.plan.problems, this.#around.goTo)
-					: own.length > 0 && problemList(own, this.#around.goTo, "On this sheet"),
+					: own.length > 0 && problemList(own, this.#around.goTo, say`On this sheet`),
 				isWeek && tonightList(state),
 			),
 			isWeek && cautioned,
@@ -154,8 +155,8 @@ export class SheetView implements View {
 
 	#emptyPane(): void {
 		const words = isTyped(this.file)
-			? "Select a cell to see what it is for and what it may hold."
-			: "Select a cell to see why it is what it is.";
+			? say`Select a cell to see what it is for and what it may hold.`
+			: say`Select a cell to see why it is what it is.`;
 		fill(this.#pane, el("p", { class: "hint" }, words));
 	}
 
@@ -170,14 +171,14 @@ export class SheetView implements View {
 
 	#tools(): HTMLElement {
 		const { store, tell } = this.#around;
-		const asTable = el("button", { type: "button", "aria-pressed": "false" }, "Read as a table");
+		const asTable = el("button", { type: "button", "aria-pressed": "false" }, say`Read as a table`);
 		asTable.addEventListener("click", () => {
 			const on = this.#table.classList.toggle("open");
 			asTable.setAttribute("aria-pressed", String(on));
 		});
 		const remove = () => {
 			const at = this.#grid?.selection();
-			if (!at) return tell(["Select a row first."]);
+			if (!at) return tell([say`Select a row first.`]);
 			store.edit(withoutRows(store.state.workbook, this.file, at.row, at.row));
 		};
 		const save = () => saveSheet(store.state.workbook, store.state.plan, this.file);
@@ -187,18 +188,18 @@ export class SheetView implements View {
 			{ class: "tools" },
 			asTable,
 			this.file !== THIS_WEEK &&
-				el("button", { type: "button", onclick: save }, "Save this sheet (CSV)"),
-			hasRows && el("button", { type: "button", onclick: remove }, "Delete row"),
+				el("button", { type: "button", onclick: save }, say`Save this sheet (CSV)`),
+			hasRows && el("button", { type: "button", onclick: remove }, say`Delete row`),
 			...(printOuts[this.file] ?? []).map((out) =>
 				el("button", { type: "button", onclick: () => printOut(out, store.state) }, out.name),
 			),
 			printOuts[this.file] === undefined &&
-				el("button", { type: "button", onclick: () => window.print() }, "Print this page"),
+				el("button", { type: "button", onclick: () => window.print() }, say`Print this page`),
 		);
 	}
 }
 
 function nothingWords(state: State): string {
 	const first = state.plan.problems.find((problem) => problem.weight === "error");
-	return first ? `Nothing to show yet. It waits for: ${first.message}` : "No rows here.";
+	return first ? say`Nothing to show yet. It waits for: ${first.message}` : say`No rows here.`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { costsSheet } from "../../core/sheets/costs.ts";
 import { journalSheet } from "../../core/sheets/journal.ts";
 import { lotsSheet } from "../../core/sheets/lots.ts";
@@ -33,7 +34,7 @@ function useHeadline(state: State): string | undefined {
 	if (rows.length === 0) return undefined;
 	const used = rows.filter((row) => (numberIn(row, "set_aside") ?? 0) > 0).length;
 	const days = unitSetting(state, "plan_days") ?? 7;
-	return `Fetch ${counted(used, "item")} for ${counted(days, "day")}`;
+	return say`Fetch ${counted(used, "item")} for ${counted(days, "day")}`;
 }
 
 function stockHeadline(state: State): string | undefined {
@@ -46,9 +47,9 @@ function stockHeadline(state: State): string | undefined {
 		MOST_NAMED,
 	);
 	const waste =
-		wasted.length === 0 ? "nothing will go to waste" : `part will go to waste: ${names}`;
-	const due = count === 0 ? "" : `; ${counted(count, "lot")} to count again`;
-	return `${counted(rows.length, "lot")} in the books; ${waste}${due}`;
+		wasted.length === 0 ? say`nothing will go to waste` : say`part will go to waste: ${names}`;
+	const due = count === 0 ? "" : say`; ${counted(count, "lot")} to count again`;
+	return say`${counted(rows.length, "lot")} in the books; ${waste}${due}`;
 }
 
 function aheadHeadline(state: State): string | undefined {
@@ -57,8 +58,8 @@ function aheadHeadline(state: State): string | undefined {
 	const [first] = lines
 		.filter((line) => line.runsOutOn !== "")
 		.sort((a, b) => (a.runsOutOn < b.runsOutOn ? -1 : 1));
-	if (!first) return "No item runs out in the weeks looked at";
-	return `Without an order, ${first.item} runs out first, on ${shownDay(first.runsOutOn)}`;
+	if (!first) return say`No item runs out in the weeks looked at`;
+	return say`Without an order, ${first.item} runs out first, on ${shownDay(first.runsOutOn)}`;
 }
 
 function lotsHeadline(state: State): string | undefined {
@@ -66,18 +67,18 @@ function lotsHeadline(state: State): string | undefined {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const coming = lots.rows.filter(({ value }) => (value.arrives_on ?? "") > firstDay).length;
 	if (lots.rows.length === 0) return undefined;
-	return `${counted(lots.rows.length - coming, "lot")} in the store, ${coming} on the way`;
+	return say`${counted(lots.rows.length - coming, "lot")} in the store, ${coming} on the way`;
 }
 
 function journalHeadline(state: State): string {
 	const { journal } = storeBooks(state.workbook);
 	const days = journal.rows.map(({ value }) => value.day).sort();
 	const counts = journal.rows.filter(({ value }) => value.entry === "count");
-	if (days.length === 0) return "Nothing entered yet: stock is what the lots say";
+	if (days.length === 0) return say`Nothing entered yet: stock is what the lots say`;
 	const last = counts
 		.map(({ value }) => value.day)
 		.sort()
 		.at(-1);
-	const count = last ? `last counted on ${shownDay(last)}` : "no count yet";
+	const count = last ? say`last counted on ${shownDay(last)}` : say`no count yet`;
 	return `${counted(days.length, "entry", "entries")} up to ${shownDay(days.at(-1) ?? "")}; ${count}`;
 }

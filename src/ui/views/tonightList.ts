@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { tonightSheet } from "../../core/sheets/tonight.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
@@ -24,11 +25,11 @@ export function tonightList(state: State): HTMLElement | undefined {
 	});
 	const more =
 		table.rows.length > MOST_SHOWN &&
-		el("li", {}, "The rest is on its own sheet: the night before.");
+		el("li", {}, say`The rest is on its own sheet: the night before.`);
 	return el(
 		"section",
 		{ class: "tonight" },
-		el("h2", {}, "The night before"),
+		el("h2", {}, say`The night before`),
 		el("ul", {}, ...lines, more),
 	);
 }

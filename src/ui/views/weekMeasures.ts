@@ -1,3 +1,5 @@
+import { say } from "../../core/say.ts";
+
 /** One row of the plan as people read it: its columns in day-plan.csv and its total in week-total.csv. */
 export interface WeekMeasure {
 	/** Measures of one kind of work stand together. */
@@ -20,8 +22,8 @@ const expected = (column: string) => ({ column, word: "exp." });
 export const weekMeasures: readonly WeekMeasure[] = [
 	{
 		group: "births",
-		label: "Births expected",
-		unit: "births",
+		label: say`Births expected`,
+		unit: say`births`,
 		large: "births_expected",
 		small: { column: "births_set_aside", word: "plan" },
 		total: "births",
@@ -29,30 +31,30 @@ export const weekMeasures: readonly WeekMeasure[] = [
 	},
 	{
 		group: "kits",
-		label: "Kits to reprocess",
-		unit: "kits",
+		label: say`Kits to reprocess`,
+		unit: say`kits`,
 		large: "kits_to_reprocess_set_aside",
 		small: expected("kits_to_reprocess_expected"),
 		total: "kits_to_reprocess",
 	},
 	{
 		group: "kits",
-		label: "Kits needed",
-		unit: "kits",
+		label: say`Kits needed`,
+		unit: say`kits`,
 		large: "kits_needed",
 		small: { column: "kits_in_service", word: "have" },
 	},
 	{
 		group: "rounds",
-		label: "Rounds that run",
-		unit: "rounds",
+		label: say`Rounds that run`,
+		unit: say`rounds`,
 		large: "rounds_set_aside",
 		small: expected("rounds_expected"),
 		total: "rounds",
 	},
 	{
 		group: "solution",
-		label: "Chlorine solution",
+		label: say`Chlorine solution`,
 		unit: "L",
 		large: "solution_litres_set_aside",
 		small: expected("solution_litres_expected"),
@@ -60,29 +62,29 @@ export const weekMeasures: readonly WeekMeasure[] = [
 	},
 	{
 		group: "product",
-		label: "Product",
+		label: say`Product`,
 		unit: "",
 		large: "chlorine_quantity_set_aside",
 		total: "chlorine",
 	},
 	{
-		group: "boiled water",
-		label: "Boiled water",
+		group: say`boiled water`,
+		label: say`Boiled water`,
 		unit: "L",
 		large: "boiled_litres_set_aside",
 		small: expected("boiled_litres_expected"),
 		total: "boiled_litres",
 	},
 	{
-		group: "boiled water",
-		label: "Rinse buckets",
-		unit: "buckets",
+		group: say`boiled water`,
+		label: say`Rinse buckets`,
+		unit: say`buckets`,
 		large: "boiled_buckets_set_aside",
 		total: "boiled_buckets",
 	},
 	{
 		group: "vinegar",
-		label: "Vinegar",
+		label: say`Vinegar`,
 		unit: "L",
 		large: "vinegar_litres_set_aside",
 		small: expected("vinegar_litres_expected"),
@@ -90,8 +92,8 @@ export const weekMeasures: readonly WeekMeasure[] = [
 	},
 	{
 		group: "gauze",
-		label: "Gauze",
-		unit: "pieces",
+		label: say`Gauze`,
+		unit: say`pieces`,
 		large: "gauze_pieces_set_aside",
 		small: expected("gauze_pieces_expected"),
 		total: "gauze_pieces",

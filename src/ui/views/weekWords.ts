@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { unitSetting } from "./unitSettings.ts";
 
@@ -5,5 +6,5 @@ import { unitSetting } from "./unitSettings.ts";
 export function weekWords(state: State): string {
 	const confidence = unitSetting(state, "plan_confidence") ?? 0.95;
 	const of100 = Number((confidence * 100).toPrecision(4));
-	return `Large: what to set aside, enough on at least ${of100} of 100 such days. Small: what is expected on average. In all: for the whole period together, where quiet days make up for busy ones.`;
+	return say`Large: what to set aside, enough on at least ${of100} of 100 such days. Small: what is expected on average. In all: for the whole period together, where quiet days make up for busy ones.`;
 }

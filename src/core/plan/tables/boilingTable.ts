@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { partOf } from "../../partOf.ts";
+import { say } from "../../say.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
 import { commonPractice } from "../../sources.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
@@ -10,27 +11,27 @@ import type { RoundPlan } from "../roundPlans.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { roundBoiling, type StoveFigures, stoveFigures } from "../waterFigures.ts";
 
-const litres = partOf<Boiling, "litres">(boilingOfRound, "litres", "Water needed", "L");
+const litres = partOf<Boiling, "litres">(boilingOfRound, "litres", say`Water needed`, "L");
 const startLitres = partOf<Boiling, "startLitres">(
 	boilingOfRound,
 	"startLitres",
-	"Start with",
+	say`Start with`,
 	"L",
 );
-const batches = partOf<Boiling, "batches">(boilingOfRound, "batches", "Batches", "batches");
-const heating = partOf<Boiling, "heatMinutes">(boilingOfRound, "heatMinutes", "Heating", "min");
+const batches = partOf<Boiling, "batches">(boilingOfRound, "batches", say`Batches`, "batches");
+const heating = partOf<Boiling, "heatMinutes">(boilingOfRound, "heatMinutes", say`Heating`, "min");
 
 const dateAndTime = calculation<{ minutes: number; date: IsoDate }, string>({
 	key: "light_by",
-	label: "Light the stove by",
-	unit: "date h:min",
-	formula: "First rinse of the round − cooling − time held for each batch − heating.",
+	label: say`Light the stove by`,
+	unit: say`date h:min`,
+	formula: say`First rinse of the round − cooling − time held for each batch − heating.`,
 	source: commonPractice,
-	rounding: "Down to the earlier minute.",
-	caution: "It is often the evening before: look at the date.",
+	rounding: say`Down to the earlier minute.`,
+	caution: say`It is often the evening before: look at the date.`,
 	inputs: {
-		minutes: { label: "Minutes after the midnight of the round's day", unit: "min" },
-		date: { label: "Date", unit: "" },
+		minutes: { label: say`Minutes after the midnight of the round's day`, unit: "min" },
+		date: { label: say`Date`, unit: "" },
 	},
 	compute: ({ minutes, date }) =>
 		`${addDays(date, Math.floor(minutes / MINUTES_PER_DAY))} ${writeClock(minutes)}`,
@@ -45,11 +46,11 @@ export function boilingTable(unit: UnitFigures, rounds: readonly RoundPlan[]): C
 function rowOf(unit: UnitFigures, stove: StoveFigures, round: RoundPlan): ComputedRow {
 	const { settings } = unit.read;
 	const { boiling, lightBy, fuel } = roundBoiling(unit.read, stove, round);
-	const date = nameFigure("Date", round.date);
+	const date = nameFigure(say`Date`, round.date);
 	const electric = stove.mjPerKg.outcome.ok && stove.mjPerKg.outcome.value === null;
 	return {
 		date,
-		round: nameFigure("Round", round.round.value.label || writeClock(round.round.value.start)),
+		round: nameFigure(say`Round`, round.round.value.label || writeClock(round.round.value.start)),
 		litres: derive(litres, { whole: boiling }),
 		batches: derive(batches, { whole: boiling }),
 		light_by: derive(dateAndTime, { minutes: lightBy, date }),
@@ -59,7 +60,7 @@ function rowOf(unit: UnitFigures, stove: StoveFigures, round: RoundPlan): Comput
 		cool_minutes: stove.coolMinutes,
 		fuel: settings.fuel as Figure<string>,
 		fuel_quantity: fuel,
-		fuel_measure: nameFigure("Measured in", electric ? "kWh" : "kg"),
+		fuel_measure: nameFigure(say`Measured in`, electric ? "kWh" : "kg"),
 		start_litres: derive(startLitres, { whole: boiling }),
 	};
 }

@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { problemsOf, valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
 import { costsSheet } from "../../sheets/costs.ts";
 import { commonPractice } from "../../sources.ts";
 import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
@@ -10,14 +11,13 @@ import { signed } from "./stockTable.ts";
 
 const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 	key: "cost_per_week",
-	label: "Cost a week",
-	unit: "currency",
-	formula:
-		"Use expected × price of a pack ÷ pack size, all items added up, × 7 ÷ days of the plan.",
+	label: say`Cost a week`,
+	unit: say`currency`,
+	formula: say`Use expected × price of a pack ÷ pack size, all items added up, × 7 ÷ days of the plan.`,
 	source: commonPractice,
 	inputs: {
-		costs: { label: "Cost of each item over the plan", unit: "currency" },
-		days: { label: "Days in the plan", unit: "days", min: 1 },
+		costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
+		days: { label: say`Days in the plan`, unit: say`days`, min: 1 },
 	},
 	compute: ({ costs, days }) => (costs.reduce((sum, cost) => sum + cost, 0) * DAYS_PER_WEEK) / days,
 });
@@ -26,27 +26,27 @@ const each = (key: string, label: string, counted: string) =>
 	calculation<{ costs: readonly number[]; count: number }, number>({
 		key,
 		label,
-		unit: "currency",
-		formula: `Cost over the plan ÷ ${counted.toLowerCase()}.`,
+		unit: say`currency`,
+		formula: say`Cost over the plan ÷ ${counted.toLowerCase()}.`,
 		source: commonPractice,
 		inputs: {
-			costs: { label: "Cost of each item over the plan", unit: "currency" },
+			costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
 			count: { label: counted, unit: "", min: 1e-9 },
 		},
 		compute: ({ costs, count }) => costs.reduce((sum, cost) => sum + cost, 0) / count,
 	});
 
-const perBirth = each("cost_per_birth", "Cost a birth", "Births expected over the plan");
+const perBirth = each("cost_per_birth", say`Cost a birth`, say`Births expected over the plan`);
 const perKit = each(
 	"cost_per_kit",
-	"Cost a kit reprocessed",
-	"Kits to reprocess expected over the plan",
+	say`Cost a kit reprocessed`,
+	say`Kits to reprocess expected over the plan`,
 );
 
 /** Things as they are, then each change, the one that saves most first. */
 export function costsTable(unit: UnitFigures, dates: readonly IsoDate[]): ComputedTable {
 	return onDemand(costsSheet, () => {
-		const now = withWeek(unit, "As it is now", costsOf(unit, dates));
+		const now = withWeek(unit, say`As it is now`, costsOf(unit, dates));
 		const changed = ruleChanges(unit)
 			.map((change) => withWeek(unit, change.name, costsOf(change.unit, dates)))
 			.sort(
@@ -66,7 +66,7 @@ interface Costed {
 }
 
 function withWeek(unit: UnitFigures, name: string, costs: CostFigures): Costed {
-	const all = gather("Cost of each item over the plan", "currency", costs.byItem);
+	const all = gather(say`Cost of each item over the plan`, "currency", costs.byItem);
 	return {
 		name,
 		costs,
@@ -81,19 +81,19 @@ function rowOf({ name, costs, each: all, week }: Costed, now: Costed | undefined
 	const saved =
 		before === undefined || after === undefined ? "" : signed(Number((before - after).toFixed(2)));
 	const missing =
-		costs.withoutPrice.length === 0 ? "" : `Without a price: ${costs.withoutPrice.join(", ")}.`;
+		costs.withoutPrice.length === 0 ? "" : say`Without a price: ${costs.withoutPrice.join(", ")}.`;
 	const why = problemsOf(week.outcome)[0]?.message ?? "";
 	return {
-		what: nameFigure("What", name),
+		what: nameFigure(say`What`, name),
 		per_week: week,
 		per_birth: hasSome(costs.births)
 			? derive(perBirth, { costs: all, count: costs.births })
-			: nameFigure("Cost a birth", ""),
+			: nameFigure(say`Cost a birth`, ""),
 		per_kit: hasSome(costs.kits)
 			? derive(perKit, { costs: all, count: costs.kits })
-			: nameFigure("Cost a kit", ""),
-		saved_per_week: nameFigure("Saved a week", saved),
-		remark: nameFigure("Remark", [missing, why].filter(Boolean).join(" ")),
+			: nameFigure(say`Cost a kit`, ""),
+		saved_per_week: nameFigure(say`Saved a week`, saved),
+		remark: nameFigure(say`Remark`, [missing, why].filter(Boolean).join(" ")),
 	};
 }
 

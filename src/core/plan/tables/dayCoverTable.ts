@@ -3,6 +3,7 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { type Moment, momentOf } from "../../kits/throughTheDay.ts";
 import type { Reprocessing } from "../../kits/unmetUses.ts";
 import { partOf } from "../../partOf.ts";
+import { say } from "../../say.ts";
 import { dayCoverSheet } from "../../sheets/dayCover.ts";
 import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
@@ -18,16 +19,15 @@ interface Inputs {
 
 const moment = calculation<Inputs, Moment>({
 	key: "moment",
-	label: "Kits at half past the hour",
-	unit: "kits",
-	formula:
-		"Out of reach are the kits used since the start of the last round whose kits are ready again (after each use: within the turnaround). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.",
+	label: say`Kits at half past the hour`,
+	unit: say`kits`,
+	formula: say`Out of reach are the kits used since the start of the last round whose kits are ready again (after each use: within the turnaround). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.`,
 	source: sources.palm,
 	inputs: {
-		kits: { label: "Kits in service", unit: "kits", min: 0 },
-		reprocessing: { label: "When used kits come back", unit: "" },
-		births: { label: "Births expected", unit: "births" },
-		hour: { label: "Hour", unit: "h", min: 0, max: 23 },
+		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		reprocessing: { label: say`When used kits come back`, unit: "" },
+		births: { label: say`Births expected`, unit: say`births` },
+		hour: { label: say`Hour`, unit: "h", min: 0, max: 23 },
 	},
 	compute: ({ kits, reprocessing, births, hour }) => {
 		const busiest = births.indexOf(Math.max(...births));
@@ -36,19 +36,19 @@ const moment = calculation<Inputs, Moment>({
 	},
 });
 
-const ready = partOf<Moment, "ready">(moment, "ready", "Kits ready, expected", "kits");
+const ready = partOf<Moment, "ready">(moment, "ready", say`Kits ready, expected`, "kits");
 const none = partOf<Moment, "nonePer1000">(
 	moment,
 	"nonePer1000",
-	"Needs that find none ready",
-	"per 1,000 at that hour",
+	say`Needs that find none ready`,
+	say`per 1,000 at that hour`,
 );
 const HOURS = 24;
 
 /** Each hour of the plan's busiest day, for each kind of kit. */
 export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]): ComputedTable {
 	const births = gather(
-		"Births expected",
+		say`Births expected`,
 		"births",
 		Object.fromEntries(days.map((day) => [day.date, day.births])),
 	);
@@ -57,7 +57,7 @@ export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]):
 
 function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {
 	return Array.from({ length: HOURS }, (_, h) => {
-		const hour = nameFigure("Hour", h);
+		const hour = nameFigure(say`Hour`, h);
 		const at = derive(moment, {
 			kits: kind.kitsInService,
 			reprocessing: kind.reprocessing,
@@ -65,7 +65,7 @@ function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {
 			hour,
 		});
 		return {
-			kind: nameFigure("Kind", kind.name),
+			kind: nameFigure(say`Kind`, kind.name),
 			hour,
 			ready_expected: derive(ready, { whole: at }),
 			none_ready_per_1000: derive(none, { whole: at }),

@@ -1,5 +1,6 @@
 import { nameFigure } from "../../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { dayPlanSheet } from "../../sheets/dayPlan.ts";
 import type { Measure } from "../../sheets/weekTotal.ts";
 import type { CoverFigures } from "../coverFigures.ts";
@@ -15,7 +16,7 @@ export function dayPlanTable(
 ): ComputedTable {
 	const rows = days.map(
 		({ day, measures: m }): ComputedRow => ({
-			date: nameFigure("Date", day.date),
+			date: nameFigure(say`Date`, day.date),
 			births_expected: m.births.expected,
 			births_set_aside: m.births.setAside,
 			kits_used_expected: m.kits_used.expected,

@@ -4,21 +4,22 @@ import type { Counts } from "../../counts/counts.ts";
 import { poissonCount } from "../../counts/measures.ts";
 import { mixedCount } from "../../counts/mixedCount.ts";
 import { interval } from "../../forecast/scorecard.ts";
+import { say } from "../../say.ts";
 import { forecastSheet } from "../../sheets/forecast.ts";
 import { sources } from "../../sources.ts";
 import type { DayFigures } from "../dayFigures.ts";
 
-const poisson = poissonCount("Births", "births", sources.poissonBirths);
-const forecast = mixedCount("Births", "births");
+const poisson = poissonCount(say`Births`, "births", sources.poissonBirths);
+const forecast = mixedCount(say`Births`, "births");
 
 const bound = (end: "low" | "high", share: number) =>
 	calculation<{ counts: Counts }, number>({
 		key: `${end}_${share * 100}`,
-		label: `${share * 100} of 100 such days, ${end === "low" ? "from" : "to"}`,
-		unit: "births",
-		formula: `${end === "low" ? "Lower" : "Upper"} end of the interval with equal chances outside on both sides.`,
+		label: say`${share * 100} of 100 such days, ${end === "low" ? say`from` : "to"}`,
+		unit: say`births`,
+		formula: say`${end === "low" ? say`Lower` : say`Upper`} end of the interval with equal chances outside on both sides.`,
 		source: sources.discounted,
-		inputs: { counts: { label: "Births: how likely each number is", unit: "births" } },
+		inputs: { counts: { label: say`Births: how likely each number is`, unit: say`births` } },
 		compute: ({ counts }) => interval(counts, share)[end],
 	});
 
@@ -38,21 +39,23 @@ function rowOf(day: DayFigures): ComputedRow {
 	const { births, birthSize } = day;
 	const counts = birthSize
 		? derive(forecast, {
-				poissonMean: nameFigure("Own figure", 0),
+				poissonMean: nameFigure(say`Own figure`, 0),
 				forecastMean: births,
 				size: birthSize,
 			})
 		: derive(poisson, { mean: births });
 	const cells = Object.entries(bounds).map(([key, each]) => [key, derive(each, { counts })]);
 	return {
-		date: nameFigure("Date", day.date),
+		date: nameFigure(say`Date`, day.date),
 		births_expected: births,
-		taken_from: nameFigure("From", takenFrom(births, birthSize)),
+		taken_from: nameFigure(say`From`, takenFrom(births, birthSize)),
 		...(Object.fromEntries(cells) as ComputedRow),
 	};
 }
 
 function takenFrom({ origin }: Figure, size: Figure | undefined): string {
-	if (size) return "forecast from the register";
-	return "place" in origin && origin.place.file === "births.csv" ? "your figure" : "births a day";
+	if (size) return say`forecast from the register`;
+	return "place" in origin && origin.place.file === "births.csv"
+		? say`your figure`
+		: say`births a day`;
 }

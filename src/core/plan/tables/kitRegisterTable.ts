@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
 import type { KitReadiness } from "../../kits/readiness.ts";
+import { say } from "../../say.ts";
 import { checksSheet } from "../../sheets/checks.ts";
 import { kitRegisterSheet } from "../../sheets/kitRegister.ts";
 import { kitsSheet } from "../../sheets/kits.ts";
@@ -9,13 +10,12 @@ import type { UnitFigures } from "../unitFigures.ts";
 
 const state = calculation<{ kit: KitReadiness }, string>({
 	key: "kit_state",
-	label: "State",
+	label: say`State`,
 	unit: "",
-	formula:
-		"By the latest finished check: pieces missing, incomplete; a failed test, repair; not clean, to reprocess; all passed, ready until its days are over, then overdue.",
+	formula: say`By the latest finished check: pieces missing, incomplete; a failed test, repair; not clean, to reprocess; all passed, ready until its days are over, then overdue.`,
 	source: commonPractice,
-	caution: "When in doubt do not use. Test every kit again before each birth.",
-	inputs: { kit: { label: "Register and checks of the kit", unit: "" } },
+	caution: say`When in doubt do not use. Test every kit again before each birth.`,
+	inputs: { kit: { label: say`Register and checks of the kit`, unit: "" } },
 	compute: ({ kit }) => kit.state,
 });
 
@@ -33,27 +33,27 @@ export function kitRegisterTable({ readiness }: UnitFigures): ComputedTable {
 function rowOf(kit: KitReadiness, place: number): ComputedRow {
 	const { line, value } = kit.kit;
 	const last = kit.lastCheck;
-	const known: Figure<KitReadiness> = typedFigure("Register and checks of the kit", "", kit, {
+	const known: Figure<KitReadiness> = typedFigure(say`Register and checks of the kit`, "", kit, {
 		file: last ? checksSheet.file : kitsSheet.file,
 		line: last?.line ?? line,
 		column: "",
 	});
 	return {
-		kit: nameFigure("Kit", value.kit),
-		kind: nameFigure("Kind", value.kind),
+		kit: nameFigure(say`Kit`, value.kit),
+		kind: nameFigure(say`Kind`, value.kind),
 		state: derive(state, { kit: known }),
-		counts: nameFigure("In service", kit.serves ? "yes" : "no"),
-		use_next: place > 0 ? nameFigure("Use next", place) : nameFigure("Use next", ""),
-		ready_since: nameFigure("Ready since", kit.readySince ?? ""),
-		ready_until: nameFigure("Ready until", kit.readyUntil ?? ""),
+		counts: nameFigure(say`In service`, kit.serves ? "yes" : "no"),
+		use_next: place > 0 ? nameFigure(say`Use next`, place) : nameFigure(say`Use next`, ""),
+		ready_since: nameFigure(say`Ready since`, kit.readySince ?? ""),
+		ready_until: nameFigure(say`Ready until`, kit.readyUntil ?? ""),
 		last_checked: nameFigure(
-			"Last check",
+			say`Last check`,
 			last ? checksSheet.columns.checked_at.value.write(last.value.checked_at) : "",
 		),
 		missing:
 			kit.missing > 0
-				? nameFigure("Pieces missing", kit.missing)
-				: nameFigure("Pieces missing", ""),
-		reason: nameFigure("Why", kit.reason),
+				? nameFigure(say`Pieces missing`, kit.missing)
+				: nameFigure(say`Pieces missing`, ""),
+		reason: nameFigure(say`Why`, kit.reason),
 	};
 }

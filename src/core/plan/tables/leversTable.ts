@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { type Reprocessing, unmetPer1000 } from "../../kits/unmetUses.ts";
+import { say } from "../../say.ts";
 import { leversSheet } from "../../sheets/levers.ts";
 import { definition, sources } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
@@ -11,39 +12,39 @@ import type { UnitFigures } from "../unitFigures.ts";
 
 const kitsThen = calculation<{ kits: number; more: number }, number>({
 	key: "kits_then",
-	label: "Kits in service",
-	unit: "kits",
-	formula: "Kits in service now, and those added.",
+	label: say`Kits in service`,
+	unit: say`kits`,
+	formula: say`Kits in service now, and those added.`,
 	source: definition,
 	inputs: {
-		kits: { label: "Kits in service", unit: "kits", min: 0 },
-		more: { label: "Kits more", unit: "kits", min: 0 },
+		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		more: { label: say`Kits more`, unit: say`kits`, min: 0 },
 	},
 	compute: ({ kits, more }) => kits + more,
 });
 
 const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_then",
-	label: "Needs that find none ready",
-	unit: "per 1,000 uses",
-	formula: "As for kit cover, with the kits in service.",
+	label: say`Needs that find none ready`,
+	unit: say`per 1,000 uses`,
+	formula: say`As for kit cover, with the kits in service.`,
 	source: sources.palm,
 	inputs: {
-		kits: { label: "Kits in service", unit: "kits", min: 0 },
-		reprocessing: { label: "When used kits come back", unit: "" },
+		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		reprocessing: { label: say`When used kits come back`, unit: "" },
 	},
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
 
 const avoided = calculation<{ now: number; changed: number }, number>({
 	key: "avoided",
-	label: "Avoided",
-	unit: "per 1,000 uses",
-	formula: "Unmet needs now less unmet needs with the change.",
+	label: say`Avoided`,
+	unit: say`per 1,000 uses`,
+	formula: say`Unmet needs now less unmet needs with the change.`,
 	source: definition,
 	inputs: {
-		now: { label: "Needs that find none ready, now", unit: "per 1,000 uses" },
-		changed: { label: "Needs that find none ready, with the change", unit: "per 1,000 uses" },
+		now: { label: say`Needs that find none ready, now`, unit: say`per 1,000 uses` },
+		changed: { label: say`Needs that find none ready, with the change`, unit: say`per 1,000 uses` },
 	},
 	compute: ({ now, changed }) => now - changed,
 });
@@ -78,7 +79,7 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
 		.sort((a, b) => valueOr(b.spared, -1) - valueOr(a.spared, -1));
 	const bestHour = rows.find(({ lever }) => lever.change.oneOfMany);
 	return [
-		leverRow(now.lever, kind, now.unmet, nameFigure("Avoided", "")),
+		leverRow(now.lever, kind, now.unmet, nameFigure(say`Avoided`, "")),
 		...rows
 			.filter((row) => !row.lever.change.oneOfMany || row === bestHour)
 			.map((row) =>
@@ -86,7 +87,7 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
 					row.lever,
 					kind,
 					row.unmet,
-					valueOr(row.spared, 0) < 0 ? nameFigure("Avoided", "") : row.spared,
+					valueOr(row.spared, 0) < 0 ? nameFigure(say`Avoided`, "") : row.spared,
 				),
 			),
 	];
@@ -98,7 +99,7 @@ function valueOr(figure: Figure, otherwise: number): number {
 
 function kitsOf({ change, cover }: Lever, kind: number): Figure {
 	const kits = (cover.kinds[kind] as CoverFigures["kinds"][number]).kitsInService;
-	return derive(kitsThen, { kits, more: nameFigure("Kits more", change.moreKits) });
+	return derive(kitsThen, { kits, more: nameFigure(say`Kits more`, change.moreKits) });
 }
 
 function unmetOf(lever: Lever, kind: number): Figure {
@@ -114,8 +115,8 @@ function leverRow(
 ): ComputedRow {
 	const { name, kitsNeeded } = lever.cover.kinds[kind] as CoverFigures["kinds"][number];
 	return {
-		kind: nameFigure("Kind", name),
-		change: nameFigure("Change", lever.change.name),
+		kind: nameFigure(say`Kind`, name),
+		change: nameFigure(say`Change`, lever.change.name),
 		kits: kitsOf(lever, kind),
 		turnaround_minutes: lever.cover.turnaround,
 		unmet_per_1000_uses: unmet,

@@ -1,6 +1,7 @@
 import { nameFigure, typedFigure } from "../../calculation.ts";
 import { preparationOn } from "../../chlorine/productFigures.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingDaysSheet } from "../../sheets/mixingDays.ts";
 import type { DayFigures } from "../dayFigures.ts";
@@ -15,8 +16,8 @@ export function mixingDaysTable(unit: UnitFigures, days: readonly DayFigures[]):
 			const lot = "row" in inUse ? preparationOn(unit.read, inUse, day.date).lot : undefined;
 			const place = { file: lotsSheet.file, line: lot?.line ?? null, column: "lot" };
 			return {
-				date: nameFigure("Date", day.date),
-				lot: lot ? typedFigure("Lot", "", lot.value.lot, place) : nameFigure("Lot", ""),
+				date: nameFigure(say`Date`, day.date),
+				lot: lot ? typedFigure(say`Lot`, "", lot.value.lot, place) : nameFigure(say`Lot`, ""),
 				...preparationCells(day.preparation),
 			};
 		}),

@@ -9,6 +9,7 @@ import {
 	strongLots,
 } from "../../chlorine/productFigures.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingSheet } from "../../sheets/mixing.ts";
 import { sources } from "../../sources.ts";
@@ -19,13 +20,13 @@ import { preparationCells } from "./preparationCells.ts";
 
 const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
 	key: "kits_through_bath",
-	label: "Kits through the bath",
-	unit: "kits",
-	formula: "A full soak, or the kits of the fullest round where they are more.",
+	label: say`Kits through the bath`,
+	unit: say`kits`,
+	formula: say`A full soak, or the kits of the fullest round where they are more.`,
 	source: sources.carryIn,
 	inputs: {
-		kitsInLoad: { label: "Kits in one soak", unit: "kits", min: 1 },
-		fullestRound: { label: "Kits in the fullest round", unit: "kits", min: 0 },
+		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		fullestRound: { label: say`Kits in the fullest round`, unit: say`kits`, min: 0 },
 	},
 	compute: ({ kitsInLoad, fullestRound }) => Math.max(kitsInLoad, fullestRound),
 });
@@ -82,8 +83,8 @@ function mixingRow(
 }
 
 function lotName(lot: LotPreparation["lot"]): Figure<string> {
-	if (!lot) return nameFigure("Lot", "");
-	return typedFigure("Lot", "", lot.value.lot, {
+	if (!lot) return nameFigure(say`Lot`, "");
+	return typedFigure(say`Lot`, "", lot.value.lot, {
 		file: lotsSheet.file,
 		line: lot.line,
 		column: "lot",
@@ -92,17 +93,17 @@ function lotName(lot: LotPreparation["lot"]): Figure<string> {
 
 const litreStrength = calculation<{ strength: Strength }, number>({
 	key: "strength_g_per_l",
-	label: "Strength of the product",
+	label: say`Strength of the product`,
 	unit: "g/L",
-	formula: "Grams of available chlorine in a litre of the liquid.",
+	formula: say`Grams of available chlorine in a litre of the liquid.`,
 	source: sources.onePercent,
-	inputs: { strength: { label: "Available chlorine in the product", unit: "g/L" } },
+	inputs: { strength: { label: say`Available chlorine in the product`, unit: "g/L" } },
 	compute: ({ strength }) => (strength as Strength & { form: "liquid" }).gramsPerLitre,
 });
 
 /** Only a liquid has grams per litre; powder and tablets leave the cell blank. */
 function gramsPerLitre(strength: Figure<Strength>): Figure<number> | Figure<string> {
 	if (strength.outcome.ok && strength.outcome.value.form !== "liquid")
-		return nameFigure("Strength of the product", "");
+		return nameFigure(say`Strength of the product`, "");
 	return derive(litreStrength, { strength });
 }

@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { countTimes } from "../../quantities.ts";
+import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { orderSheet } from "../../sheets/order.ts";
 import { commonPractice } from "../../sources.ts";
@@ -11,26 +12,31 @@ import type { ItemStock } from "../itemStock.ts";
 import { orderRemark } from "../orderRemark.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
-const packs = { label: "Packs to order", unit: "packs" };
-const quantity = countTimes("order_quantity", "Quantity to order", "in the item's measure", packs, {
-	label: "Pack size",
-	unit: "in the item's measure",
-});
-const cost = countTimes("cost", "Cost", "currency", packs, {
-	label: "Price of a pack",
-	unit: "currency",
+const packs = { label: say`Packs to order`, unit: say`packs` };
+const quantity = countTimes(
+	"order_quantity",
+	say`Quantity to order`,
+	say`in the item's measure`,
+	packs,
+	{
+		label: say`Pack size`,
+		unit: say`in the item's measure`,
+	},
+);
+const cost = countTimes("cost", say`Cost`, "currency", packs, {
+	label: say`Price of a pack`,
+	unit: say`currency`,
 });
 
 const runOutOn = calculation<{ projection: Projection; firstDay: IsoDate }, string>({
 	key: "run_out_on",
-	label: "Runs out on",
+	label: say`Runs out on`,
 	unit: "",
-	formula:
-		"First day whose expected use is more than what is usable; blank where every day looked at is covered.",
+	formula: say`First day whose expected use is more than what is usable; blank where every day looked at is covered.`,
 	source: commonPractice,
 	inputs: {
-		projection: { label: "Stock day by day", unit: "in the item's measure" },
-		firstDay: { label: "First day", unit: "" },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		firstDay: { label: say`First day`, unit: "" },
 	},
 	compute: ({ projection, firstDay }) =>
 		projection.runOut === null ? "" : addDays(firstDay, projection.runOut),
@@ -46,18 +52,17 @@ interface OrderByInputs {
 
 const orderBy = calculation<OrderByInputs, string>({
 	key: "order_by",
-	label: "Order by",
+	label: say`Order by`,
 	unit: "",
-	formula:
-		"First day on which stock falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; blank where it does not within the days looked at.",
+	formula: say`First day on which stock falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; blank where it does not within the days looked at.`,
 	source: commonPractice,
-	rounding: "Down to the earlier day.",
+	rounding: say`Down to the earlier day.`,
 	inputs: {
-		projection: { label: "Stock day by day", unit: "in the item's measure" },
-		firstDay: { label: "First day", unit: "" },
-		target: { label: "Target stock", unit: "in the item's measure", min: 0 },
-		use: { label: "Use, expected", unit: "in the item's measure", min: 0 },
-		leadDays: { label: "Days from order to delivery", unit: "days", min: 0 },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		firstDay: { label: say`First day`, unit: "" },
+		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		leadDays: { label: say`Days from order to delivery`, unit: say`days`, min: 0 },
 	},
 	compute: ({ projection, firstDay, target, use, leadDays }) => {
 		const reserve = Math.max(0, target - use);
@@ -84,7 +89,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
 			line,
 			column,
 		});
-	const firstDay = nameFigure("First day", day);
+	const firstDay = nameFigure(say`First day`, day);
 	const { projection, target } = item;
 	const leadDays = cell("lead_days", value.lead_days);
 	const ordered = derive(orderBy, {
@@ -110,11 +115,11 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
 		order_quantity: derive(quantity, { count: item.packs, each: packSize }),
 		cost:
 			price === null
-				? nameFigure("Cost", "")
+				? nameFigure(say`Cost`, "")
 				: derive(cost, { count: item.packs, each: cell("pack_price", price) }),
 		run_out_on: derive(runOutOn, { projection, firstDay }),
 		order_by: ordered,
-		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure("Months of stock", ""),
+		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, ""),
 		remark: derive(orderRemark, {
 			projection,
 			firstDay,
@@ -128,9 +133,9 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
 			leadDays,
 			keepsDays: keepsDays(unit, item),
 		}),
-		emergency: nameFigure("Runs out before an order can arrive", isEmergency ? "yes" : "no"),
+		emergency: nameFigure(say`Runs out before an order can arrive`, isEmergency ? "yes" : "no"),
 		pack_size: packSize,
-		pack_price: price === null ? nameFigure("Price of a pack", "") : cell("pack_price", price),
+		pack_price: price === null ? nameFigure(say`Price of a pack`, "") : cell("pack_price", price),
 		unit_name: unit.read.settings.unit_name as Figure<string>,
 	};
 }

@@ -2,20 +2,21 @@ import { derive, type Figure } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import type { ComputedRow } from "../../computedTable.ts";
 import { partOf } from "../../partOf.ts";
+import { say } from "../../say.ts";
 
-const litres = partOf<Preparation, "litres">(measureOut, "litres", "Make up to", "L");
+const litres = partOf<Preparation, "litres">(measureOut, "litres", say`Make up to`, "L");
 const quantity = partOf<Preparation, "quantity">(
 	measureOut,
 	"quantity",
-	"Product to measure",
-	"mL, g or tablets",
+	say`Product to measure`,
+	say`mL, g or tablets`,
 );
-const measure = partOf<Preparation, "measure">(measureOut, "measure", "Measured in", "");
-const water = partOf<Preparation, "waterLitres">(measureOut, "waterLitres", "Water", "L");
+const measure = partOf<Preparation, "measure">(measureOut, "measure", say`Measured in`, "");
+const water = partOf<Preparation, "waterLitres">(measureOut, "waterLitres", say`Water`, "L");
 const made = partOf<Preparation, "strengthMadePct">(
 	measureOut,
 	"strengthMadePct",
-	"Strength made",
+	say`Strength made`,
 	"%",
 );
 

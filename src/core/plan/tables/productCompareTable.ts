@@ -5,6 +5,7 @@ import type { ProductFigures } from "../../chlorine/productFigures.ts";
 import { asLabelled } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
 import type { ChlorineRow } from "../../sheets/chlorine.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { productCompareSheet } from "../../sheets/productCompare.ts";
@@ -18,8 +19,8 @@ import type { UnitFigures } from "../unitFigures.ts";
 /** Order intervals that are compared, in days. */
 const INTERVALS = [7, 14, 28, 56, 91] as const;
 const PERIODS = [
-	{ name: "week", days: 7 },
-	{ name: "quarter", days: 91 },
+	{ name: say`week`, days: 7 },
+	{ name: say`quarter`, days: 91 },
 ];
 const MEASURES = { liquid: "mL", powder: "g", tablet: "tablet" } as const;
 
@@ -33,16 +34,19 @@ interface Inputs {
 
 const bestInterval = calculation<Inputs, Interval>({
 	key: "best_interval",
-	label: "Order interval that costs least",
-	unit: "days",
-	formula: `Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day. An interval in which the product fades below the strength wanted is left out.`,
+	label: say`Order interval that costs least`,
+	unit: say`days`,
+	formula: say`Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day. An interval in which the product fades below the strength wanted is left out.`,
 	source: sources.fading,
-	rounding: "Up to whole packs at each order.",
+	rounding: say`Up to whole packs at each order.`,
 	inputs: {
-		litresPerDay: { label: "Solution a day, expected", unit: "L/day", min: 0 },
-		targetPct: { label: "Strength of the soak", unit: "%", min: 1e-6 },
-		strengths: { label: "Strength after each day in the store", unit: "g/L, g/g or g/tablet" },
-		pack: { label: "Pack", unit: "" },
+		litresPerDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
+		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
+		strengths: {
+			label: say`Strength after each day in the store`,
+			unit: say`g/L, g/g or g/tablet`,
+		},
+		pack: { label: say`Pack`, unit: "" },
 	},
 	compute: ({ litresPerDay, targetPct, strengths, pack }) => {
 		const grams = litresPerDay * targetPct * GRAMS_PER_LITRE_PER_PCT;
@@ -63,44 +67,44 @@ const overPeriod = (key: string, label: string, unit: string, of: (interval: Int
 		key,
 		label,
 		unit,
-		formula: "Of one interval × days of the period ÷ days of the interval.",
+		formula: say`Of one interval × days of the period ÷ days of the interval.`,
 		source: sources.fading,
 		inputs: {
-			interval: { label: "Order interval that costs least", unit: "days" },
-			days: { label: "Days of the period", unit: "days", min: 1 },
+			interval: { label: say`Order interval that costs least`, unit: say`days` },
+			days: { label: say`Days of the period`, unit: say`days`, min: 1 },
 		},
 		compute: ({ interval, days }) => (of(interval) * days) / interval.days,
 	});
 
-const quantity = overPeriod("quantity", "Product", "mL, g or tablets", (i) => i.quantity);
-const packs = overPeriod("packs", "Packs", "packs", (i) => i.packs);
-const cost = overPeriod("cost", "Cost", "currency", (i) => i.cost ?? 0);
-const lost = overPeriod("lost_g", "Lost to fading", "g chlorine", (i) => i.lostGrams);
+const quantity = overPeriod("quantity", say`Product`, say`mL, g or tablets`, (i) => i.quantity);
+const packs = overPeriod("packs", say`Packs`, "packs", (i) => i.packs);
+const cost = overPeriod("cost", say`Cost`, "currency", (i) => i.cost ?? 0);
+const lost = overPeriod("lost_g", say`Lost to fading`, say`g chlorine`, (i) => i.lostGrams);
 const weight = (kgPerUnit: number) =>
-	overPeriod("weight_kg", "To carry", "kg", (i) => i.quantity * kgPerUnit);
+	overPeriod("weight_kg", say`To carry`, "kg", (i) => i.quantity * kgPerUnit);
 
 const litresOver = calculation<{ perDay: number; days: number }, number>({
 	key: "litres",
-	label: "Solution",
+	label: say`Solution`,
 	unit: "L",
-	formula: "Solution a day × days of the period.",
+	formula: say`Solution a day × days of the period.`,
 	source: sources.madeUpTo,
 	inputs: {
-		perDay: { label: "Solution a day, expected", unit: "L/day", min: 0 },
-		days: { label: "Days of the period", unit: "days", min: 1 },
+		perDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
+		days: { label: say`Days of the period`, unit: say`days`, min: 1 },
 	},
 	compute: ({ perDay, days }) => perDay * days,
 });
 
 const perDay = calculation<{ litres: number; planDays: number }, number>({
 	key: "litres_per_day",
-	label: "Solution a day, expected",
-	unit: "L/day",
-	formula: "Solution expected over the plan ÷ its days.",
+	label: say`Solution a day, expected`,
+	unit: say`L/day`,
+	formula: say`Solution expected over the plan ÷ its days.`,
 	source: sources.madeUpTo,
 	inputs: {
-		litres: { label: "Solution, expected", unit: "L", min: 0 },
-		planDays: { label: "Days in the plan", unit: "days", min: 1 },
+		litres: { label: say`Solution, expected`, unit: "L", min: 0 },
+		planDays: { label: say`Days in the plan`, unit: say`days`, min: 1 },
 	},
 	compute: ({ litres, planDays }) => litres / planDays,
 });
@@ -130,21 +134,21 @@ function freshStrengths({ read }: UnitFigures, product: ProductFigures): Figure<
 	const refused = days.find((day) => !day.outcome.ok);
 	if (refused) return refused as Figure<never>;
 	const strengths = days.map((day) => valueIn(day) as Strength);
-	return nameFigure("Strength after each day in the store", strengths);
+	return nameFigure(say`Strength after each day in the store`, strengths);
 }
 
 function packOf({ read }: UnitFigures, product: ProductFigures): Figure<Pack> {
 	const item = read.tables.items.rows.find(({ value }) => value.item === product.row.value.product);
-	if (!item) return nameFigure("Pack", { size: 1, price: null });
+	if (!item) return nameFigure(say`Pack`, { size: 1, price: null });
 	const { measure, pack_size, pack_price } = item.value;
 	const place = { file: itemsSheet.file, line: item.line, column: "pack_size" };
 	const size = derive(inMeasure, {
-		quantity: typedFigure("Pack size", measure, pack_size, place),
-		from: nameFigure("Measure", measure),
-		to: nameFigure("Product is measured in", MEASURES[product.row.value.form]),
+		quantity: typedFigure(say`Pack size`, measure, pack_size, place),
+		from: nameFigure(say`Measure`, measure),
+		to: nameFigure(say`Product is measured in`, MEASURES[product.row.value.form]),
 	});
 	if (!size.outcome.ok) return size as Figure<never>;
-	return typedFigure("Pack", "", { size: size.outcome.value, price: pack_price }, place);
+	return typedFigure(say`Pack`, "", { size: size.outcome.value, price: pack_price }, place);
 }
 
 function rowOf(
@@ -153,20 +157,22 @@ function rowOf(
 	litresPerDay: Figure,
 	interval: Figure<Interval>,
 ): ComputedRow {
-	const days = nameFigure("Days of the period", period.days);
+	const days = nameFigure(say`Days of the period`, period.days);
 	const { form } = product.row.value;
 	const kg = kgPerUnit(product.row.value);
 	const known = valueIn(interval);
 	return {
 		product: product.name,
-		period: nameFigure("Over", period.name),
+		period: nameFigure(say`Over`, period.name),
 		litres: derive(litresOver, { perDay: litresPerDay, days }),
-		order_every_days: known ? nameFigure("Order every", known.days) : (interval as Figure<never>),
+		order_every_days: known
+			? nameFigure(say`Order every`, known.days)
+			: (interval as Figure<never>),
 		quantity: derive(quantity, { interval, days }),
-		measure: nameFigure("Measured in", MEASURES[form]),
+		measure: nameFigure(say`Measured in`, MEASURES[form]),
 		packs: derive(packs, { interval, days }),
-		cost: known?.cost === null ? nameFigure("Cost", "") : derive(cost, { interval, days }),
-		weight_kg: kg === null ? nameFigure("To carry", "") : derive(weight(kg), { interval, days }),
+		cost: known?.cost === null ? nameFigure(say`Cost`, "") : derive(cost, { interval, days }),
+		weight_kg: kg === null ? nameFigure(say`To carry`, "") : derive(weight(kg), { interval, days }),
 		lost_g: derive(lost, { interval, days }),
 	};
 }

@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import type { TimedStep } from "../../rounds/timedSteps.ts";
+import { say } from "../../say.ts";
 import { runSheetSheet } from "../../sheets/runSheet.ts";
 import { commonPractice } from "../../sources.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
@@ -19,21 +20,21 @@ function part<T>(key: string, label: string, unit: string, of: (step: TimedStep)
 		key,
 		label,
 		unit,
-		formula: "From the steps of the round by the clock.",
+		formula: say`From the steps of the round by the clock.`,
 		source: commonPractice,
 		inputs: {
-			steps: { label: "Steps of the round by the clock", unit: "" },
-			index: { label: "Which step", unit: "" },
+			steps: { label: say`Steps of the round by the clock`, unit: "" },
+			index: { label: say`Which step`, unit: "" },
 		},
 		compute: ({ steps, index }) => of(steps[index] as TimedStep),
 	});
 }
 
-const step = part("step", "Step", "", (s) => s.step);
-const starts = part("starts", "Starts", "h:min", (s) => writeClock(s.startsAt));
-const ends = part("ends", "Ends", "h:min", (s) => writeClock(s.endsAt));
-const handsOn = part("hands_on", "Hands on", "", (s) => s.handsOn);
-const kits = part("kits", "Kits", "kits", (s) => s.kits);
+const step = part("step", say`Step`, "", (s) => s.step);
+const starts = part("starts", say`Starts`, "h:min", (s) => writeClock(s.startsAt));
+const ends = part("ends", say`Ends`, "h:min", (s) => writeClock(s.endsAt));
+const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn);
+const kits = part("kits", say`Kits`, "kits", (s) => s.kits);
 
 /** Every round of every day, step by step. */
 export function runSheetTable(unit: UnitFigures, rounds: readonly RoundPlan[]): ComputedTable {
@@ -44,11 +45,11 @@ function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
 	const { outcome } = plan.steps;
 	const count = outcome.ok ? outcome.value.length : 1;
 	return Array.from({ length: count }, (_, i) => {
-		const inputs = { steps: plan.steps, index: nameFigure("Which step", i) };
+		const inputs = { steps: plan.steps, index: nameFigure(say`Which step`, i) };
 		const timed = outcome.ok ? outcome.value[i] : undefined;
 		return {
-			date: nameFigure("Date", plan.date),
-			round: nameFigure("Round", plan.round.value.label || writeClock(plan.round.value.start)),
+			date: nameFigure(say`Date`, plan.date),
+			round: nameFigure(say`Round`, plan.round.value.label || writeClock(plan.round.value.start)),
 			step: derive(step, inputs),
 			starts: derive(starts, inputs),
 			ends: derive(ends, inputs),
@@ -56,7 +57,7 @@ function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
 			kits: derive(kits, inputs),
 			people: people(unit, timed),
 			ends_on: nameFigure(
-				"Ends on",
+				say`Ends on`,
 				timed && timed.endsAt >= MINUTES_PER_DAY ? addDays(plan.date, 1) : "",
 			),
 		};
@@ -64,5 +65,7 @@ function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
 }
 
 function people(unit: UnitFigures, timed: TimedStep | undefined): Figure {
-	return timed?.handsOn === "no" ? nameFigure("People", 0) : unit.read.settings.workers_per_round;
+	return timed?.handsOn === "no"
+		? nameFigure(say`People`, 0)
+		: unit.read.settings.workers_per_round;
 }

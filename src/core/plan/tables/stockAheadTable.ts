@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { stockAheadSheet } from "../../sheets/stockAhead.ts";
 import { sources } from "../../sources.ts";
 import type { Projection } from "../../stock/projection.ts";
@@ -9,26 +10,26 @@ import type { ItemStock } from "../itemStock.ts";
 
 const stockOn = calculation<{ projection: Projection; day: number }, number>({
 	key: "stock_on",
-	label: "Usable",
-	unit: "in the item's measure",
-	formula: "Stock at the end of the day, the lot that expires first leaving first.",
+	label: say`Usable`,
+	unit: say`in the item's measure`,
+	formula: say`Stock at the end of the day, the lot that expires first leaving first.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
-		projection: { label: "Stock day by day", unit: "in the item's measure" },
-		day: { label: "Days from the first", unit: "days", min: 0 },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		day: { label: say`Days from the first`, unit: say`days`, min: 0 },
 	},
 	compute: ({ projection, day }) => projection.stock[day] as number,
 });
 
 const reserve = calculation<{ target: number; use: number }, number>({
 	key: "reserve",
-	label: "Reserve",
-	unit: "in the item's measure",
-	formula: "Target stock − use expected over lead and review days.",
+	label: say`Reserve`,
+	unit: say`in the item's measure`,
+	formula: say`Target stock − use expected over lead and review days.`,
 	source: sources.periodicReview,
 	inputs: {
-		target: { label: "Target stock", unit: "in the item's measure", min: 0 },
-		use: { label: "Use, expected", unit: "in the item's measure", min: 0 },
+		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
 	},
 	compute: ({ target, use }) => Math.max(0, target - use),
 });
@@ -50,10 +51,10 @@ export function stockAheadTable(
 }
 
 function rowOf(item: ItemStock, firstDay: IsoDate, day: number): ComputedRow {
-	const days: Figure = nameFigure("Days from the first", day);
+	const days: Figure = nameFigure(say`Days from the first`, day);
 	return {
-		item: nameFigure("Item", item.row.value.item),
-		date: nameFigure("End of", addDays(firstDay, day)),
+		item: nameFigure(say`Item`, item.row.value.item),
+		date: nameFigure(say`End of`, addDays(firstDay, day)),
 		usable: derive(stockOn, { projection: item.projection, day: days }),
 		reserve: derive(reserve, { target: item.target, use: item.use.expected }),
 	};

@@ -1,6 +1,7 @@
 import { type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { stockSheet } from "../../sheets/stock.ts";
 import type { LotOnHand } from "../../stock/onHand.ts";
@@ -28,7 +29,7 @@ export function stockTable(
 			const last = lastDays.get(lot.lot.line);
 			const until =
 				lastDays.has(lot.lot.line) && last === undefined
-					? "not usable"
+					? say`not usable`
 					: (last ?? expires_on ?? "");
 			return rowOf(lot, stock?.row.value.measure ?? "", until, waste);
 		});
@@ -51,15 +52,18 @@ function rowOf(
 	return {
 		item: cell("item", lot.value.item),
 		lot: cell("lot", lot.value.lot),
-		measure: nameFigure("Measure", measure),
+		measure: nameFigure(say`Measure`, measure),
 		on_hand: cell("quantity", quantity),
-		counted_difference: nameFigure("Counts against books", onHand.lastCount ? signed(counted) : ""),
-		usable_until: nameFigure("Usable until", until),
-		wasted: nameFigure("Will go to waste", waste?.quantity ?? 0),
+		counted_difference: nameFigure(
+			say`Counts against books`,
+			onHand.lastCount ? signed(counted) : "",
+		),
+		usable_until: nameFigure(say`Usable until`, until),
+		wasted: nameFigure(say`Will go to waste`, waste?.quantity ?? 0),
 		remark: nameFigure(
-			"Remark",
+			say`Remark`,
 			short > 0
-				? `${Number(short.toFixed(3))} more were issued than the books held: count this lot.`
+				? say`${Number(short.toFixed(3))} more were issued than the books held: count this lot.`
 				: "",
 		),
 	};

@@ -5,6 +5,7 @@ import { bornOn } from "../../chlorine/strengthOfLot.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import type { GoodRow } from "../../read/readTable.ts";
+import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { strengthSheet } from "../../sheets/strength.ts";
 import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
@@ -31,18 +32,21 @@ function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): Compu
 		: "";
 	return {
 		product: product.name,
-		lot: typedFigure("Lot", "", lot.value.lot, {
+		lot: typedFigure(say`Lot`, "", lot.value.lot, {
 			file: lotsSheet.file,
 			line: lot.line,
 			column: "lot",
 		}),
-		age_days: nameFigure<number | string>("Age", age) as Figure<number> | Figure<string>,
+		age_days: nameFigure<number | string>(say`Age`, age) as Figure<number> | Figure<string>,
 		label_strength: derive(shownStrength, { strength: product.strength }),
 		strength_today: derive(shownStrength, { strength: today }),
-		measured_pct: reading ? readingFigure(reading) : nameFigure("Measured", ""),
-		measured_on: nameFigure("Measured on", reading?.value.read_on ?? ""),
-		last_usable_day: nameFigure("Usable until", usableUntil(figures)),
-		remark: nameFigure("Remark", remarks(figures, firstDay, reading, valueIn(compared)).join(" ")),
+		measured_pct: reading ? readingFigure(reading) : nameFigure(say`Measured`, ""),
+		measured_on: nameFigure(say`Measured on`, reading?.value.read_on ?? ""),
+		last_usable_day: nameFigure(say`Usable until`, usableUntil(figures)),
+		remark: nameFigure(
+			say`Remark`,
+			remarks(figures, firstDay, reading, valueIn(compared)).join(" "),
+		),
 	};
 }
 
@@ -60,7 +64,7 @@ function latestReading({ read }: UnitFigures, item: string, lot: string) {
 }
 
 function usableUntil({ lastUsableDay: last }: LotFigures): string {
-	return last === undefined ? "not usable" : (last ?? "more than ten years");
+	return last === undefined ? say`not usable` : (last ?? say`more than ten years`);
 }
 
 function remarks(
@@ -72,21 +76,21 @@ function remarks(
 	const { made_on, received_on, arrives_on } = lot.value;
 	const said: string[] = [];
 	if (last === undefined)
-		said.push("Out of date, or too weak for the strength wanted: do not use it for the soak.");
+		said.push(say`Out of date, or too weak for the strength wanted: do not use it for the soak.`);
 	if (arrives_on !== null && arrives_on > firstDay)
-		said.push(`Not here yet: arrives ${arrives_on}.`);
+		said.push(say`Not here yet: arrives ${arrives_on}.`);
 	if (known?.form !== "tablet" && made_on === null)
 		said.push(
 			received_on === null
-				? "Neither made-on nor received date: its age is not known, and the label's strength is shown."
-				: "No made-on date: it is older than the received date says, and weaker than shown.",
+				? say`Neither made-on nor received date: its age is not known, and the label's strength is shown.`
+				: say`No made-on date: it is older than the received date says, and weaker than shown.`,
 		);
 	if (reading && known) {
 		const computed = asLabelled(known);
 		const off = Math.abs(reading.value.strength_pct - computed) / computed;
 		if (off > READING_ERROR[reading.value.method])
 			said.push(
-				"The reading differs from the computed strength by more than the method's error: read again, and do not use it if in doubt.",
+				say`The reading differs from the computed strength by more than the method's error: read again, and do not use it if in doubt.`,
 			);
 	}
 	return said;

@@ -1,6 +1,7 @@
 import { type Figure, nameFigure } from "../../calculation.ts";
 import { upTo } from "../../chlorine/measureOut.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { tonightSheet } from "../../sheets/tonight.ts";
 
 /**
@@ -34,12 +35,12 @@ function taskOf(row: ComputedRow): ComputedRow {
 	const quantity = upTo(Number(textOf(row, "fuel_quantity")), 0.1).toFixed(1);
 	const fuel = `${Number(quantity)} ${textOf(row, "fuel_measure")}`;
 	return {
-		date: nameFigure("Date", date),
-		by: nameFigure("By", time),
+		date: nameFigure(say`Date`, date),
+		by: nameFigure(say`By`, time),
 		task: nameFigure(
-			"What",
-			`Light the stove and boil ${litres} L; fuel ${fuel}; cover and leave to cool.`,
+			say`What`,
+			say`Light the stove and boil ${litres} L; fuel ${fuel}; cover and leave to cool.`,
 		),
-		for_round: nameFigure("For", `${textOf(row, "round")}, ${textOf(row, "date")}`),
+		for_round: nameFigure(say`For`, `${textOf(row, "round")}, ${textOf(row, "date")}`),
 	};
 }

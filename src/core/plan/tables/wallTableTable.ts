@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, nameFigure, typedFigure } from "../..
 import type { Preparation } from "../../chlorine/measureOut.ts";
 import { preparationOn, preparationWith, strongLots } from "../../chlorine/productFigures.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { wallTableSheet } from "../../sheets/wallTable.ts";
 import { definition } from "../../sources.ts";
@@ -14,14 +15,13 @@ const CONTAINER_LITRES = [1, 2, 3, 5, 10, 15, 20];
 
 const exactLitres = calculation<{ preparation: Preparation; targetPct: number }, number>({
 	key: "exact_litres",
-	label: "Exact for",
+	label: say`Exact for`,
 	unit: "L",
-	formula:
-		"Litres × strength made ÷ strength wanted: where this much product makes just the strength wanted.",
+	formula: say`Litres × strength made ÷ strength wanted: where this much product makes just the strength wanted.`,
 	source: definition,
 	inputs: {
-		preparation: { label: "One preparation", unit: "" },
-		targetPct: { label: "Strength of the soak", unit: "%", min: 1e-6 },
+		preparation: { label: say`One preparation`, unit: "" },
+		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
 	},
 	compute: ({ preparation, targetPct }) =>
 		(preparation.litres * preparation.strengthMadePct) / targetPct,
@@ -36,12 +36,12 @@ export function wallTableTable(unit: UnitFigures, firstDay: IsoDate): ComputedTa
 			return lots.flatMap(({ lot, strength }) =>
 				CONTAINER_LITRES.map((size) => {
 					const place = { file: lotsSheet.file, line: lot?.line ?? null, column: "lot" };
-					const litres: Figure = nameFigure("Make up to", size);
+					const litres: Figure = nameFigure(say`Make up to`, size);
 					const preparation = preparationWith(unit.read, strength, place, litres);
 					const targetPct = unit.read.settings.target_strength_pct;
 					return {
 						product: product.name,
-						lot: lot ? typedFigure("Lot", "", lot.value.lot, place) : nameFigure("Lot", ""),
+						lot: lot ? typedFigure(say`Lot`, "", lot.value.lot, place) : nameFigure(say`Lot`, ""),
 						...preparationCells(preparation),
 						exact_litres: derive(exactLitres, { preparation, targetPct }),
 					};

@@ -1,5 +1,6 @@
 import { typedFigure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { wardSolutionSheet } from "../../sheets/wardSolution.ts";
 import { wardUseSheet } from "../../sheets/wardUse.ts";
 import type { WardUse } from "../wardFigures.ts";
@@ -12,7 +13,7 @@ export function wardUseTable(uses: readonly WardUse[]): ComputedTable {
 			const { litres: _made, ...cells } = preparationCells(firstDay);
 			const place = { file: wardSolutionSheet.file, line, column: "use" };
 			return {
-				use: typedFigure("Used for", "", use, place),
+				use: typedFigure(say`Used for`, "", use, place),
 				litres_per_day: litres,
 				...cells,
 				plan_quantity: quantity,

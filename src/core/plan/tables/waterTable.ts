@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, gather, nameFigure } from "../../calc
 import { litresOfPreparation } from "../../chlorine/productFigures.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { listFigure } from "../../read/listFigure.ts";
+import { say } from "../../say.ts";
 import { waterSheet } from "../../sheets/water.ts";
 import { definition } from "../../sources.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
@@ -13,14 +14,14 @@ import { isBlank, stoveFigures } from "../waterFigures.ts";
 
 const containers = calculation<{ litres: number; each: number }, number>({
 	key: "containers",
-	label: "Containers",
-	unit: "containers",
-	formula: "Water set aside ÷ size of a container.",
+	label: say`Containers`,
+	unit: say`containers`,
+	formula: say`Water set aside ÷ size of a container.`,
 	source: definition,
-	rounding: "Up to whole containers.",
+	rounding: say`Up to whole containers.`,
 	inputs: {
-		litres: { label: "Water, set aside", unit: "L", min: 0 },
-		each: { label: "Size of a water container", unit: "L", min: 1e-3 },
+		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
+		each: { label: say`Size of a water container`, unit: "L", min: 1e-3 },
 	},
 	example: { inputs: { litres: 81, each: 20 }, result: 5, within: 0 },
 	compute: ({ litres, each }) => Math.ceil(litres / each),
@@ -28,30 +29,32 @@ const containers = calculation<{ litres: number; each: number }, number>({
 
 const fromSources = calculation<{ litres: number; sources: readonly WaterSource[] }, string>({
 	key: "taken_from",
-	label: "From",
+	label: say`From`,
 	unit: "",
-	formula: "The sources in their order, each up to what it gives a day.",
+	formula: say`The sources in their order, each up to what it gives a day.`,
 	source: definition,
-	rounding: "Up to whole litres.",
+	rounding: say`Up to whole litres.`,
 	inputs: {
-		litres: { label: "Water, set aside", unit: "L", min: 0 },
-		sources: { label: "Where water comes from", unit: "L/day" },
+		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
+		sources: { label: say`Where water comes from`, unit: say`L/day` },
 	},
 	compute: ({ litres, sources }) => {
 		if (sources.length === 0) return "";
 		const { taken, missing } = takenFrom(litres, sources);
 		const parts = taken.map((part) => `${part.source} ${Math.ceil(part.litres)} L`);
-		return [...parts, ...(missing > 0 ? [`not covered ${Math.ceil(missing)} L`] : [])].join(", ");
+		return [...parts, ...(missing > 0 ? [say`not covered ${Math.ceil(missing)} L`] : [])].join(
+			", ",
+		);
 	},
 });
 
 const wardTotal = calculation<{ litres: readonly number[] }, number>({
 	key: "ward_litres",
-	label: "Other solution on the ward",
-	unit: "L/day",
-	formula: "All other uses added up; 0 where none are listed.",
+	label: say`Other solution on the ward`,
+	unit: say`L/day`,
+	formula: say`All other uses added up; 0 where none are listed.`,
 	source: definition,
-	inputs: { litres: { label: "Litres a day", unit: "L/day" } },
+	inputs: { litres: { label: say`Litres a day`, unit: say`L/day` } },
 	compute: ({ litres }) => litres.reduce((sum, part) => sum + part, 0),
 });
 
@@ -59,7 +62,7 @@ const wardTotal = calculation<{ litres: readonly number[] }, number>({
 export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
 	const { settings, tables } = unit.read;
 	const stove = stoveFigures(unit.read);
-	const ward = listFigure("Litres a day", "L/day", tables.wardSolution, (rows) =>
+	const ward = listFigure(say`Litres a day`, "L/day", tables.wardSolution, (rows) =>
 		rows.map(({ value }) => value.litres_per_day),
 	);
 	const rates = derive(waterRates, {
@@ -72,15 +75,15 @@ export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): Comp
 		bucketLitres: settings.bucket_fill_litres,
 		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: settings.pots }),
 		netKw: isBlank(settings.heat_kw)
-			? nameFigure("Heat not given: what boils away is not counted", 0)
+			? nameFigure(say`Heat not given: what boils away is not counted`, 0)
 			: stove.netKw,
 		holdMinutes: settings.boil_hold_minutes,
 		descaleBathLitres: settings.descale_fill_litres,
 		vinegarLitres: unit.vinegarPerDescale,
 		descaleRinseLitres: settings.descale_rinse_litres,
-		kinds: nameFigure("Kinds of kit", unit.kinds.length),
+		kinds: nameFigure(say`Kinds of kit`, unit.kinds.length),
 	});
-	const sources = listFigure("Where water comes from", "L/day", tables.waterSources, (rows) =>
+	const sources = listFigure(say`Where water comes from`, "L/day", tables.waterSources, (rows) =>
 		rows.map(({ value }): WaterSource => value),
 	);
 	return onDemand(waterSheet, () => days.map((day) => rowOf(unit, day, rates, sources)));
@@ -88,13 +91,13 @@ export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): Comp
 
 const onFire = calculation<{ potLitres: number; pots: number }, number>({
 	key: "litres_on_fire",
-	label: "Water on the fire at once",
+	label: say`Water on the fire at once`,
 	unit: "L",
-	formula: "Pots × litres in a pot.",
+	formula: say`Pots × litres in a pot.`,
 	source: definition,
 	inputs: {
-		potLitres: { label: "Water in a pot", unit: "L", min: 0 },
-		pots: { label: "Pots on the fire at once", unit: "pots", min: 0 },
+		potLitres: { label: say`Water in a pot`, unit: "L", min: 0 },
+		pots: { label: say`Pots on the fire at once`, unit: say`pots`, min: 0 },
 	},
 	compute: ({ potLitres, pots }) => potLitres * pots,
 });
@@ -108,13 +111,13 @@ function rowOf(
 	const { settings } = unit.read;
 	const use = {
 		rates,
-		days: gather("Kits in each round, expected", "kits", { [day.date]: day.rounds }),
+		days: gather(say`Kits in each round, expected`, "kits", { [day.date]: day.rounds }),
 		kitsInLoad: unit.kitsInLoad,
 		descaleEvery: settings.descale_every_rounds,
 	};
 	const litres = derive(useSetAside, { ...use, confidence: settings.plan_confidence });
 	return {
-		date: nameFigure("Date", day.date),
+		date: nameFigure(say`Date`, day.date),
 		litres_expected: derive(useExpected, use),
 		litres_set_aside: litres,
 		containers: derive(containers, { litres, each: settings.water_container_litres }),

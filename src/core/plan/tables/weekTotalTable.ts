@@ -1,5 +1,6 @@
 import { nameFigure } from "../../calculation.ts";
 import type { ComputedTable } from "../../computedTable.ts";
+import { say } from "../../say.ts";
 import { type Measure, measures, weekTotalSheet } from "../../sheets/weekTotal.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { Pair } from "../measureFigures.ts";
@@ -26,10 +27,10 @@ export function weekTotalTable(
 	const { outcome } = (days[0] as DayFigures).preparation;
 	const productUnit = outcome.ok ? outcome.value.measure : "";
 	const rows = measures.map((measure) => ({
-		measure_of: nameFigure("Total of", measure),
+		measure_of: nameFigure(say`Total of`, measure),
 		expected: period[measure].expected,
 		set_aside: period[measure].setAside,
-		unit: nameFigure("Unit", measure === "chlorine" ? productUnit : units[measure]),
+		unit: nameFigure(say`Unit`, measure === "chlorine" ? productUnit : units[measure]),
 	}));
 	return { sheet: weekTotalSheet, rows };
 }
