@@ -1,8 +1,13 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "astro/config";
 import { build } from "vite";
+import { inLanguage } from "./src/messages/inLanguage.ts";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
+
+/** English into dist/, every other language into a folder of its own beside it: dist/fr/. */
+const language = process.env.BASINBOOK_LANGUAGE ?? "en";
+const translating = language === "en" ? [] : [inLanguage(language)];
 
 /** What the grid library asks for and this workbook never uses: dates, pickers, old browsers. */
 const unused = ["@babel/polyfill/lib/noConflict", "moment", "pikaday"];
@@ -20,6 +25,7 @@ const classicScript = {
 				root: here("."),
 				logLevel: "warn",
 				publicDir: false,
+				plugins: translating,
 				define: {
 					"process.env.NODE_ENV": '"production"',
 					setImmediate: "setTimeout",
@@ -45,6 +51,8 @@ const classicScript = {
 };
 
 export default defineConfig({
+	outDir: language === "en" ? "dist" : `dist/${language}`,
+	vite: { plugins: translating },
 	build: { format: "file" },
 	trailingSlash: "never",
 	devToolbar: { enabled: false },

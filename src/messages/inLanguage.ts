@@ -23,7 +23,11 @@ export function inLanguage(language: string): Plugin {
 }
 
 /** The source with the words of a catalogue in the place of the English ones. */
-export function translated(source: string, file: string, catalogue: ReadonlyMap<string, string>): string {
+export function translated(
+	source: string,
+	file: string,
+	catalogue: ReadonlyMap<string, string>,
+): string {
 	const all = messagesIn(source, file);
 	const within = (start: number, end: number): string => {
 		let out = "";

@@ -26,7 +26,9 @@ export function messagesIn(source: string, file: string): readonly Said[] {
 	visit(program as unknown as Node, (node) => {
 		if (node.type !== "TaggedTemplateExpression" || (node.tag as Node).name !== "say") return;
 		const { quasis, expressions } = node.quasi as unknown as Template;
-		const message = quasis.map(({ value }, at) => (at ? `{${at - 1}}` : "") + value.cooked).join("");
+		const message = quasis
+			.map(({ value }, at) => (at ? `{${at - 1}}` : "") + value.cooked)
+			.join("");
 		found.push({ message, start: node.start, end: node.end, values: expressions });
 	});
 	return found;
@@ -38,7 +40,11 @@ interface Template {
 }
 
 /** Calls back for a node and everything in it, the node itself first. */
-export function visit(node: Node, seen: (node: Node, parents: readonly Node[]) => void, parents: readonly Node[] = []): void {
+export function visit(
+	node: Node,
+	seen: (node: Node, parents: readonly Node[]) => void,
+	parents: readonly Node[] = [],
+): void {
 	seen(node, parents);
 	for (const part of Object.values(node).flat())
 		if (isNode(part)) visit(part, seen, [node, ...parents]);

@@ -6,6 +6,7 @@ import { unitSheet } from "../../core/sheets/unit.ts";
 import { pageTitles } from "../book/pageTitles.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
+import { markWords } from "../explain/markWords.ts";
 import { el, fill } from "../dom/el.ts";
 import { printOut } from "../print/printOut.ts";
 import { shownChoice } from "../shown/shownChoice.ts";
@@ -70,7 +71,7 @@ function topicParts(state: State, goTo?: GoTo): HTMLElement[] {
 				el(
 					"li",
 					{},
-					el("span", { class: "mark" }, source.mark),
+					el("span", { class: "mark" }, markWords(source.mark)),
 					` ${source.title}${source.place ? `: ${source.place}` : ""}. `,
 					source.url && el("span", { class: "address" }, source.url),
 				),
