@@ -7,7 +7,7 @@ export const LONGEST_CELL = 100_000;
 /** Most rows of one sheet: more than a century of daily records for two units. */
 export const MOST_ROWS = 100_000;
 
-const count = (n: number) => n.toLocaleString("en").replaceAll(",", "\u2009");
+const count = (n: number) => n.toLocaleString("en").replaceAll(",", "\u202f");
 
 /** A quote mark that does not end where a cell ends. */
 export function quoteProblem(

@@ -77,8 +77,8 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 			.evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)));
 		expect(cells.find((row) => row[0] === "Gauze swab")?.slice(1, 4)).toEqual([
 			"15",
-			"1\u2009500 pieces",
-			"1\u2009500 pieces",
+			"1\u202f500 pieces",
+			"1\u202f500 pieces",
 		]);
 		expect(cells.find((row) => row[0] === "Gloves")?.slice(1, 4)).toEqual([
 			"5",

@@ -116,15 +116,15 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await page.getByLabel("Lot", { exact: true }).selectOption("B-0251");
 		await enterInStore(workbook, { "How much": "3000" });
 		expect(await page.locator(".entry-said").textContent()).toContain(
-			"3\u2009000 mL, 1\u2009000 less than ordered",
+			"3\u202f000 mL, 1\u202f000 less than ordered",
 		);
 		expect((await workbook.table()).find((cells) => cells[1] === "B-0251")?.[3]).toBe(
-			"3\u2009000.0",
+			"3\u202f000.0",
 		);
 		await page.getByLabel("Lot", { exact: true }).selectOption({ label: NEW_LOT });
 		await enterInStore(workbook, { "Number of the new lot": "B-0300", "How much": "1000" });
 		expect((await workbook.table()).find((cells) => cells[1] === "B-0300")?.[3]).toBe(
-			"1\u2009000.0",
+			"1\u202f000.0",
 		);
 		await workbook.close();
 	});
@@ -134,7 +134,7 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		const { page } = workbook;
 		const words = page.locator(".stock-ahead figcaption");
 		expect(await words.textContent()).toContain("Liquid bleach 3.5 % runs out on Sat 20 Mar");
-		expect(await page.locator(".arrival-label").textContent()).toContain("+4\u2009000");
+		expect(await page.locator(".arrival-label").textContent()).toContain("+4\u202f000");
 		await page.getByLabel("Item", { exact: true }).selectOption("Gauze swab");
 		expect(await words.textContent()).toContain("Gauze swab runs out on Wed 24 Mar");
 		expect(await page.locator(".stock-bar rect").count()).toBe(13);

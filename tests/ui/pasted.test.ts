@@ -21,7 +21,7 @@ test("a spreadsheet's block becomes cells from the selected one on", () => {
 test("what is beyond a limit is left out and told", () => {
 	const rows = pasted("x\n".repeat(MOST_ROWS + 1), 0, 0, 0);
 	expect(rows.cells).toHaveLength(MOST_ROWS);
-	expect(rows.told.join()).toContain("5\u2009001 came");
+	expect(rows.told.join()).toContain("5\u202f001 came");
 	const wide = pasted("x\t".repeat(MOST_COLUMNS + 5), 0, 0, 200);
 	expect(wide.cells).toHaveLength(MOST_COLUMNS);
 	expect(wide.told).toHaveLength(1);

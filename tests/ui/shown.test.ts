@@ -7,9 +7,9 @@ import { shownFigure } from "../../src/ui/shown/shownFigure.ts";
 import { shownNumber, shownPlain, shownUp } from "../../src/ui/shown/shownNumber.ts";
 
 test("thousands stand apart by a thin space", () => {
-	expect(shownNumber(1234567.891, 1)).toBe("1\u2009234\u2009567.9");
+	expect(shownNumber(1234567.891, 1)).toBe("1\u202f234\u202f567.9");
 	expect(shownNumber(999, 0)).toBe("999");
-	expect(shownPlain(1640)).toBe("1\u2009640");
+	expect(shownPlain(1640)).toBe("1\u202f640");
 	expect(shownPlain(0.7837581)).toBe("0.783758");
 });
 

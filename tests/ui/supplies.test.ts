@@ -215,7 +215,7 @@ describe("several units", () => {
 
 test("amounts and lists are written as people say them", () => {
 	expect(amountOf(1, "piece")).toBe("1 piece");
-	expect(amountOf(1200, "pair")).toBe("1\u2009200 pairs");
+	expect(amountOf(1200, "pair")).toBe("1\u202f200 pairs");
 	expect(amountOf(2.54, "L")).toBe("2.5 L");
 	expect(counted(1, "entry", "entries")).toBe("1 entry");
 	expect(counted(2, "entry", "entries")).toBe("2 entries");

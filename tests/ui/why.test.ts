@@ -32,14 +32,14 @@ describe("why", () => {
 			}),
 		);
 		expect(said).toMatchObject({
-			value: "3\u2009000",
+			value: "3\u202f000",
 			formula: "a × b",
 			rounding: "None.",
 			caution: "Mind the step.",
 			source: definition,
 		});
 		expect(said.ingredients).toMatchObject([
-			{ label: "Length", unit: "m", value: "1\u2009200", place },
+			{ label: "Length", unit: "m", value: "1\u202f200", place },
 			{ label: "Width", unit: "m", value: "2.5", origin: "default; Settings of the unit" },
 		]);
 		expect(said.ingredients[0]?.origin).toBe("typed in: Births expected, day by day, line 4");

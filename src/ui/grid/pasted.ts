@@ -56,5 +56,5 @@ export function pasted(text: string, row: number, column: number, lastColumn: nu
 }
 
 function words(count: number): string {
-	return String(count).replace(/\B(?=(\d{3})+$)/g, "\u2009");
+	return String(count).replace(/\B(?=(\d{3})+$)/g, "\u202f");
 }

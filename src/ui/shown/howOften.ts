@@ -6,8 +6,6 @@ const RAREST_YEARS = 100;
 const RAREST_NEEDS = 1e6;
 /** 995 of 1,000 and more would read as 100 of 100. */
 const ALL_NEEDS = 1000 / 995;
-const THIN_SPACE = "\u2009";
-const NARROW_NO_BREAK_SPACE = "\u202f";
 
 /** What the unmet share means for one need, as a clause: "about one need in 1,400 finds none ready". Two digits say enough. */
 export function oneNeedIn(unmetPer1000: number): string {
@@ -58,7 +56,6 @@ function years(count: number): string {
 		: twoDigits(count < 10 ? Math.round(count) : count);
 }
 
-/** In running words a number must not break at its thin space. */
 function twoDigits(value: number): string {
-	return shownPlain(Number(value.toPrecision(2))).replaceAll(THIN_SPACE, NARROW_NO_BREAK_SPACE);
+	return shownPlain(Number(value.toPrecision(2)));
 }

@@ -1,10 +1,13 @@
-const THIN_SPACE = "\u2009";
+import { decimalSign } from "../../core/language.ts";
+
+/** The thin space at which no line breaks. */
+const THIN_SPACE = "\u202f";
 const EXACT_ENOUGH = 1e-9;
 
 /** A number for reading: fixed decimals, thin space between thousands; a little is never shown as nothing. */
 export function shownNumber(value: number, decimals: number): string {
 	const digits = value.toFixed(decimals);
-	if (Number(digits) === 0 && value > 0) return `<${(10 ** -decimals).toFixed(decimals)}`;
+	if (Number(digits) === 0 && value > 0) return `<${spaced((10 ** -decimals).toFixed(decimals))}`;
 	return spaced(digits);
 }
 
@@ -24,5 +27,5 @@ function spaced(digits: string): string {
 	const [whole = "", part] = digits.split(".");
 	const grouped =
 		whole.replace("-", "").length < 4 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE);
-	return part === undefined ? grouped : `${grouped}.${part}`;
+	return part === undefined ? grouped : `${grouped}${decimalSign}${part}`;
 }
