@@ -1,4 +1,4 @@
-import { answer, noAnswer, type Outcome } from "./outcome.ts";
+import { answer, firstReasons, noAnswer, type Outcome } from "./outcome.ts";
 import { nowhere, type Place, type Problem, problem } from "./problem.ts";
 import { say } from "./say.ts";
 import { definition, type Source } from "./sources.ts";
@@ -115,7 +115,7 @@ function evaluate<I extends object, O>(
 		const wrong = outsideLimits(definition, definition.inputs[key], outcome.value);
 		if (wrong) problems.push(problem(placeOf(origin, place), wrong));
 	}
-	if (problems.length > 0) return noAnswer(...problems);
+	if (problems.length > 0) return noAnswer(...firstReasons(problems));
 	const result = definition.compute(values as I);
 	if (result instanceof Refusal)
 		return noAnswer(
@@ -134,12 +134,11 @@ function outsideLimits(definition: Calculation, input: Input, value: unknown) {
 	if (typeof value !== "number") return undefined;
 	const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, label } = input;
 	if (value >= min && value <= max) return undefined;
-	const allowed = say`a number from ${min} to ${max}`;
 	return {
 		code: "outside-limits",
 		received: String(value),
-		allowed,
-		message: say`${label} is ${value}; ${definition.label} needs ${allowed}.`,
+		allowed: say`a number from ${min} to ${max}`,
+		message: say`${label} is ${value}; ${definition.label} needs a number from ${min} to ${max}.`,
 	};
 }
 

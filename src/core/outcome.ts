@@ -17,6 +17,17 @@ export function noAnswer(...problems: readonly Problem[]): Outcome<never> {
 	return { ok: false, problems };
 }
 
+/** Most reasons that one figure carries; every problem stands in the list of problems anyway. */
+const MOST_REASONS = 20;
+
+/**
+ * The first of the problems, each once, as the reasons of a figure: thousands of
+ * bad rows would otherwise travel, again and again, with all that waits for them.
+ */
+export function firstReasons(problems: readonly Problem[]): readonly Problem[] {
+	return [...new Set(problems)].slice(0, MOST_REASONS);
+}
+
 /** The problems of an outcome; none when it has a value. */
 export function problemsOf(outcome: Outcome<unknown>): readonly Problem[] {
 	return outcome.ok ? [] : outcome.problems;

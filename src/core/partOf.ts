@@ -1,4 +1,5 @@
 import { type Calculation, calculation } from "./calculation.ts";
+import { inSentence } from "./inSentence.ts";
 import { say } from "./say.ts";
 import type { Source } from "./sources.ts";
 
@@ -13,7 +14,7 @@ export function partOf<Whole extends object, K extends keyof Whole & string>(
 		key,
 		label,
 		unit,
-		formula: say`Part of: ${whole.label.toLowerCase()}.`,
+		formula: say`Part of: ${inSentence(whole.label)}.`,
 		source: whole.source,
 		inputs: { whole: { label: whole.label, unit: "" } },
 		compute: ({ whole: all }) => all[key],

@@ -1,4 +1,5 @@
 import { type Calculation, calculation } from "./calculation.ts";
+import { inSentence } from "./inSentence.ts";
 import { say } from "./say.ts";
 import { definition, type Source } from "./sources.ts";
 
@@ -20,7 +21,7 @@ export function countTimes(
 		key,
 		label,
 		unit,
-		formula: `${count.label} × ${each.label.toLowerCase()}.`,
+		formula: say`${count.label} × ${inSentence(each.label)}.`,
 		source,
 		inputs: { count: { ...count, min: 0 }, each: { ...each, min: 0 } },
 		compute: ({ count: n, each: amount }) => n * amount,

@@ -14,6 +14,8 @@ export interface TextTable {
 /** A whole workbook: one text table a file. Never changed; an edit makes a new one. */
 export interface Workbook {
 	readonly tables: Readonly<Record<string, TextTable>>;
+	/** Edition of the file format that the texts are in, where it is not the present one. */
+	readonly format?: number;
 }
 
 export function lineOf(table: TextTable, row: number): number {
@@ -22,24 +24,5 @@ export function lineOf(table: TextTable, row: number): number {
 
 /** The workbook with one table replaced; the other tables are the same objects. */
 export function withTable(workbook: Workbook, file: string, table: TextTable): Workbook {
-	return { tables: { ...workbook.tables, [file]: table } };
-}
-
-/** The workbook with one cell replaced. Rows and columns that do not exist yet are made. */
-export function withCell(
-	workbook: Workbook,
-	file: string,
-	row: number,
-	column: string,
-	text: string,
-): Workbook {
-	const table = workbook.tables[file] ?? { header: [], rows: [] };
-	const header = table.header.includes(column) ? table.header : [...table.header, column];
-	const at = header.indexOf(column);
-	const rows = [...table.rows];
-	while (rows.length <= row) rows.push([]);
-	const cells = Array.from({ length: header.length }, (_, i) => rows[row]?.[i] ?? "");
-	cells[at] = text;
-	rows[row] = cells;
-	return withTable(workbook, file, { ...table, header, rows });
+	return { ...workbook, tables: { ...workbook.tables, [file]: table } };
 }

@@ -15,7 +15,7 @@ export function inLanguage(language: string): Plugin {
 		name: "in-language",
 		transform(source, file) {
 			if (file.endsWith("/src/core/language.ts"))
-				return source.replace('"en"', JSON.stringify(language));
+				return source.replace('= "en"', `= ${JSON.stringify(language)}`);
 			if (!OURS.test(file) || file.endsWith("/src/core/say.ts")) return undefined;
 			return translated(source, file, catalogue);
 		},

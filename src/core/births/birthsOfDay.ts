@@ -7,6 +7,7 @@ import {
 	typedFigure,
 } from "../calculation.ts";
 import { type DayAhead, dayAhead, type Forecast } from "../forecast/forecast.ts";
+import { firstReasons } from "../outcome.ts";
 import { partOf } from "../partOf.ts";
 import type { ReadTable } from "../read/readTable.ts";
 import { say } from "../say.ts";
@@ -36,8 +37,13 @@ const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
 	compute: ({ forecast, date }) => dayAhead(forecast, date),
 });
 
-const meanAhead = partOf<DayAhead, "mean">(ahead, "mean", say`Births expected, forecast`, "births");
-const sizeAhead = partOf<DayAhead, "size">(ahead, "size", say`How sure the forecast is`, "size");
+const meanAhead = partOf<DayAhead, "mean">(
+	ahead,
+	"mean",
+	say`Births expected, forecast`,
+	say`births`,
+);
+const sizeAhead = partOf<DayAhead, "size">(ahead, "size", say`How sure the forecast is`, say`size`);
 
 /**
  * Mean births on a day: the unit's own figure for it, else the forecast from the
@@ -55,7 +61,7 @@ export function birthsOfDay(
 	const place = { file: birthsSheet.file, line: null, column: "births" };
 	const refused = table.badRows.filter((row) => row.value.date === date);
 	if (refused.length > 0) {
-		const problems = refused.flatMap((row) => row.problems);
+		const problems = firstReasons(refused.flatMap((row) => row.problems));
 		return { mean: refusedFigure(label, unit, place, ...problems), size: undefined };
 	}
 	const row = table.rows.find((r) => r.value.date === date);

@@ -53,7 +53,11 @@ export const availableChlorine = calculation<Label, Strength>({
 
 function tabletStrength({ strength, measure }: Label): Strength | Refusal {
 	if (measure === "g_per_tablet") return { form: "tablet", gramsPerTablet: strength };
-	return wrongMeasure(say`A tablet`, measure, "g_per_tablet");
+	return wrongMeasure(
+		measure,
+		"g_per_tablet",
+		say`A tablet cannot have its strength in ${measure}; its label should give g_per_tablet.`,
+	);
 }
 
 function powderStrength({ strength, measure }: Label): Strength | Refusal {
@@ -61,12 +65,22 @@ function powderStrength({ strength, measure }: Label): Strength | Refusal {
 		pct_w_w: strength / 100,
 		pct_naocl_w_w: (strength / 100) * CHLORINE_PER_HYPOCHLORITE,
 	}[measure as string];
-	if (grams === undefined) return wrongMeasure(say`A powder`, measure, "pct_w_w");
+	if (grams === undefined)
+		return wrongMeasure(
+			measure,
+			"pct_w_w",
+			say`A powder cannot have its strength in ${measure}; its label should give pct_w_w.`,
+		);
 	return grams <= 1 ? { form: "powder", gramsPerGram: grams } : tooStrong(strength, measure);
 }
 
 function liquidStrength({ strength, measure, density }: Label): Strength | Refusal {
-	if (measure === "g_per_tablet") return wrongMeasure(say`A liquid`, measure, "pct_w_v");
+	if (measure === "g_per_tablet")
+		return wrongMeasure(
+			measure,
+			"pct_w_v",
+			say`A liquid cannot have its strength in ${measure}; its label should give pct_w_v.`,
+		);
 	const byWeight = measure === "pct_w_w" || measure === "pct_naocl_w_w";
 	if (byWeight && density === null)
 		return refuse({
@@ -101,13 +115,8 @@ function perLitre(strength: number, measure: StrengthMeasure, density: number): 
 	}
 }
 
-function wrongMeasure(what: string, received: string, allowed: string): Refusal {
-	return refuse({
-		code: "wrong-measure",
-		received,
-		allowed,
-		message: say`${what} cannot have its strength in ${received}; its label should give ${allowed}.`,
-	});
+function wrongMeasure(received: string, allowed: string, message: string): Refusal {
+	return refuse({ code: "wrong-measure", received, allowed, message });
 }
 
 function tooStrong(strength: number, measure: string): Refusal {

@@ -20,7 +20,7 @@ const FAR_OVER = 1.2;
 const STRONGEST_LIQUID_GRAMS_PER_LITRE = 200;
 const ROUNDING_ERROR = 1e-9;
 
-const shown = (pct: number) => `${Number(pct.toFixed(3))} %`;
+const shown = (pct: number) => say`${Number(pct.toFixed(3))} %`;
 
 /** What to look out for in a mix, in words; empty where there is nothing. */
 export const mixingRemark = calculation<Inputs, string>({

@@ -20,10 +20,11 @@ export const partsOfWater = calculation<{ stockPct: number; targetPct: number },
 
 /** Water can weaken a product, never strengthen it. */
 export function tooWeak(stockPct: number, targetPct: number) {
+	const holds = Number(stockPct.toPrecision(4));
 	return refuse({
 		code: "too-weak",
-		received: `${Number(stockPct.toPrecision(4))} %`,
+		received: say`${holds} %`,
 		allowed: say`at least ${targetPct} %`,
-		message: say`The product holds ${Number(stockPct.toPrecision(4))} % and ${targetPct} % is wanted; it cannot be made stronger. Use another lot or product.`,
+		message: say`The product holds ${holds} % and ${targetPct} % is wanted; it cannot be made stronger. Use another lot or product.`,
 	});
 }

@@ -1,5 +1,5 @@
 import { derive, type Figure, gather, refusedFigure, typedFigure } from "../calculation.ts";
-import { valueIn } from "../outcome.ts";
+import { firstReasons, valueIn } from "../outcome.ts";
 import { type Place, problem } from "../problem.ts";
 import { total } from "../quantities.ts";
 import type { GoodRow } from "../read/readTable.ts";
@@ -77,7 +77,7 @@ export function productInUse(
 		allowed: say`exactly one product in use`,
 		message: say`${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
 	});
-	return refusedFigure(say`Product in use`, "", place, ...(bad.length > 0 ? bad : [notOne]));
+	return refusedFigure(say`Product in use`, "", place, ...(bad.length > 0 ? firstReasons(bad) : [notOne]));
 }
 
 /**

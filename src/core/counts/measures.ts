@@ -11,9 +11,6 @@ export const confidenceInput = {
 	max: 0.9999,
 };
 
-/** What "set aside" means, said wherever a figure of that name stands. */
-export const SET_ASIDE_IN_WORDS = say`The smallest number that is enough with at least the chance the plan asks for`;
-
 /** A Poisson count of something, from its mean. */
 export function poissonCount(
 	label: string,
@@ -58,7 +55,7 @@ export function setAsideOf(
 		key,
 		label: say`${label}, set aside`,
 		unit,
-		formula: `${SET_ASIDE_IN_WORDS}.`,
+		formula: say`The smallest number that is enough with at least the chance the plan asks for.`,
 		source: commonPractice,
 		rounding: say`A whole number, never rounded down.`,
 		inputs: {

@@ -1,5 +1,6 @@
 import { chanceAtMost } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
+import { fixed } from "../fixed.ts";
 import { valueIn } from "../outcome.ts";
 import { advice, type Problem } from "../problem.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
@@ -131,12 +132,16 @@ function shifted({ counts }: DailyCounts): Problem[] {
 	const error = Math.sqrt(Math.max(mean(before), 0.01) * (1 / recent.length + 1 / before.length));
 	const change = (mean(recent) - mean(before)) / error;
 	if (Math.abs(change) < CLEAR_CHANGE) return [];
+	const [was, now] = [fixed(mean(before), 1), fixed(mean(recent), 1)];
 	return [
 		advice(at(null, "births"), {
 			code: "level-shift",
-			received: say`${mean(recent).toFixed(1)} a day lately`,
-			allowed: say`${mean(before).toFixed(1)} a day before`,
-			message: say`Births have ${change > 0 ? say`risen` : say`fallen`} from ${mean(before).toFixed(1)} to ${mean(recent).toFixed(1)} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`,
+			received: say`${now} a day lately`,
+			allowed: say`${was} a day before`,
+			message:
+				change > 0
+					? say`Births have risen from ${was} to ${now} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`
+					: say`Births have fallen from ${was} to ${now} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`,
 		}),
 	];
 }

@@ -23,7 +23,7 @@ export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): Register
 	const { records } = read.tables;
 	const days = dailyCounts(records.rows, firstDay);
 	const place = { file: recordsSheet.file, line: null, column: "births" };
-	const register = days && typedFigure(say`Births in the register`, "births/day", days, place);
+	const register = days && typedFigure(say`Births in the register`, say`births/day`, days, place);
 	return {
 		register,
 		forecast:
@@ -49,11 +49,11 @@ function usesRecorded({ tables }: ReadWorkbook, firstDay: IsoDate) {
 	const sum = (of: "births" | "kits_used") =>
 		both.reduce((all, { value }) => all + (value[of] ?? 0), 0);
 	return {
-		births: typedFigure(say`Births recorded`, "births", sum("births"), {
+		births: typedFigure(say`Births recorded`, say`births`, sum("births"), {
 			...place,
 			column: "births",
 		}),
-		uses: typedFigure(say`Kits used, recorded`, "kits", sum("kits_used"), place),
+		uses: typedFigure(say`Kits used, recorded`, say`kits`, sum("kits_used"), place),
 	};
 }
 

@@ -61,7 +61,10 @@ function unfinished(row: GoodRow<ChecksRow>, listed: number): Problem[] {
 			code: "check-not-finished",
 			received: "",
 			allowed: checksSheet.columns[missing].value.allowed,
-			message: say`The check of ${row.value.kit} is not finished (${checksSheet.columns[missing].label.toLowerCase()} is blank); the kit stands as before.`,
+			message:
+				missing === "clean"
+					? say`The check of ${row.value.kit} is not finished (clean is blank); the kit stands as before.`
+					: say`The check of ${row.value.kit} is not finished (pieces counted is blank); the kit stands as before.`,
 		}),
 	];
 }

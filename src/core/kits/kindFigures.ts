@@ -27,7 +27,7 @@ export function kindFigures(
 	const inService = (wanted: (kind: string) => boolean) =>
 		listFigure(
 			say`Kits in service`,
-			"kits",
+			say`kits`,
 			kits,
 			(rows) => rows.filter(({ value }) => wanted(value.kind) && mayServe(value)).length,
 		);

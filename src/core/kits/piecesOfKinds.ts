@@ -1,4 +1,5 @@
 import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { firstReasons } from "../outcome.ts";
 import { type Problem, problem } from "../problem.ts";
 import type { GoodRow, ReadTable } from "../read/readTable.ts";
 import { say } from "../say.ts";
@@ -23,15 +24,20 @@ export function piecesOfKinds(
 	wanted: (kind: string) => boolean,
 ): Figure<number> {
 	const label = say`Pieces in a kit`;
-	const unit = "pieces";
+	const unit = say`pieces`;
 	const place = { file: kindsSheet.file, line: null, column: "count" };
 	const bad = [kits, kinds].flatMap((table) => table.badRows.flatMap((row) => row.problems));
-	if (bad.length > 0) return refusedFigure(label, unit, place, ...bad);
+	if (bad.length > 0) return refusedFigure(label, unit, place, ...firstReasons(bad));
 	const counts = piecesByKind(kinds);
 	const owned = kits.rows.filter(({ value }) => wanted(value.kind));
 	const unknown = owned.filter(({ value }) => !counts.has(value.kind));
 	if (unknown.length > 0)
-		return refusedFigure(label, unit, place, ...unknown.map((row) => unknownKind(row, counts)));
+		return refusedFigure(
+			label,
+			unit,
+			place,
+			...firstReasons(unknown.map((row) => unknownKind(row, counts))),
+		);
 	const named =
 		owned.length > 0 ? owned.map(({ value }) => value.kind) : [...counts.keys()].filter(wanted);
 	if (named.length > 0)

@@ -1,6 +1,7 @@
 import { derive, type Figure, gather } from "../calculation.ts";
 import type { KindFigures } from "../kits/kindFigures.ts";
 import { total } from "../quantities.ts";
+import { say } from "../say.ts";
 
 /** A figure of each kind under the kind's name, for a list that names its parts. */
 export function byName<K extends Pick<KindFigures, "name">, T>(
@@ -18,6 +19,6 @@ export function together<K extends Pick<KindFigures, "name">>(
 	of: (kind: K) => Figure,
 ): Figure {
 	if (kinds.length === 1) return of(kinds[0] as K);
-	const added = total("all_kinds", `${label}, all kinds`, unit);
+	const added = total("all_kinds", say`${label}, all kinds`, unit);
 	return derive(added, { parts: gather(label, unit, byName(kinds, of)) });
 }

@@ -102,12 +102,12 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 		kitsOfFullestRound: kits,
 		turnaround,
 		kinds,
-		kitsNeeded: together(kinds, say`Kits needed`, "kits", (kind) => kind.kitsNeeded),
+		kitsNeeded: together(kinds, say`Kits needed`, say`kits`, (kind) => kind.kitsNeeded),
 	};
 }
 
 function byDate<T>(days: readonly DayFigures[], label: string, of: (day: DayFigures) => Figure<T>) {
-	return gather(label, "kits", Object.fromEntries(days.map((day) => [day.date, of(day)])));
+	return gather(label, say`kits`, Object.fromEntries(days.map((day) => [day.date, of(day)])));
 }
 
 function kitsOfFullest(unit: UnitFigures, days: readonly DayFigures[]): Figure {

@@ -74,17 +74,17 @@ function withCounts(unit: UnitFigures, day: DayDemand): DayFigures {
 	const { kinds, rounds } = day;
 	return {
 		...day,
-		kitUses: together(kinds, say`Kits used, expected`, "kits", (kind) => kind.uses),
+		kitUses: together(kinds, say`Kits used, expected`, say`kits`, (kind) => kind.uses),
 		expiries: together(
 			kinds,
 			say`Kits gone out of date, expected`,
-			"kits",
+			say`kits`,
 			(kind) => kind.expiries,
 		),
 		toReprocess: together(
 			kinds,
 			say`Kits to reprocess, expected`,
-			"kits",
+			say`kits`,
 			(kind) => kind.toReprocess,
 		),
 		roundCounts: derive(roundsThatRun, { rounds }),
@@ -126,7 +126,9 @@ function roundsOfKinds(
 	const named = Object.fromEntries(
 		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
 	);
-	return derive(roundsTogether, { kinds: gather(say`Kits in each round, by kind`, "kits", named) });
+	return derive(roundsTogether, {
+		kinds: gather(say`Kits in each round, by kind`, say`kits`, named),
+	});
 }
 
 function roundsOfKind(

@@ -35,7 +35,7 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 	const rounds = (count: number) =>
 		gather(
 			say`Kits in each round, expected`,
-			"kits",
+			say`kits`,
 			Object.fromEntries(days.slice(0, count).map((day) => [day.date, day.rounds])),
 		);
 	return { firstDay, days, rounds };
@@ -68,6 +68,6 @@ export const dailyPreparations = calculation<{ counts: readonly Counts[] }, numb
 export function preparationsAhead({ days }: Horizon): Figure<number[]> {
 	const byDate = Object.fromEntries(days.map((day) => [day.date, day.preparationCounts]));
 	return derive(dailyPreparations, {
-		counts: gather(say`Preparations of each day`, "preparations", byDate),
+		counts: gather(say`Preparations of each day`, say`preparations`, byDate),
 	});
 }

@@ -3,6 +3,7 @@ import type { Preparation } from "../chlorine/measureOut.ts";
 import { preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { valueIn } from "../outcome.ts";
 import type { GoodRow } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { chlorineSheet } from "../sheets/chlorine.ts";
 import type { ItemsRow } from "../sheets/items.ts";
 import { definition } from "../sources.ts";
@@ -67,12 +68,12 @@ function productDemand(
 		unit,
 		window.map((day) => day.date),
 	);
-	const measure = nameFigure("Measure", row.value.measure);
+	const measure = nameFigure(say`Measure`, row.value.measure);
 	return {
 		use: productUse(preparationToOrderFor(unit, ahead.firstDay), measure, kits, ward),
 		daily: derive(withWardPreparations, {
 			preparations: preparationsAhead(ahead),
-			share: nameFigure("The ward's other solution, as preparations a day", wardShare(unit)),
+			share: nameFigure(say`The ward's other solution, as preparations a day`, wardShare(unit)),
 		}),
 	};
 }
@@ -97,14 +98,16 @@ const withWardPreparations = calculation<
 	number[]
 >({
 	key: "preparations_with_ward",
-	label: "Preparations of each day, with the ward's other solution",
-	unit: "preparations",
-	formula:
-		"Preparations expected + the ward's other solution, as preparations of the same chlorine.",
+	label: say`Preparations of each day, with the ward's other solution`,
+	unit: say`preparations`,
+	formula: say`Preparations expected + the ward's other solution, as preparations of the same chlorine.`,
 	source: definition,
 	inputs: {
-		preparations: { label: "Preparations of each day, expected", unit: "preparations" },
-		share: { label: "The ward's other solution, as preparations a day", unit: "preparations" },
+		preparations: { label: say`Preparations of each day, expected`, unit: say`preparations` },
+		share: {
+			label: say`The ward's other solution, as preparations a day`,
+			unit: say`preparations`,
+		},
 	},
 	compute: ({ preparations, share }) => preparations.map((day) => day + share),
 });

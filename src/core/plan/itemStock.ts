@@ -28,7 +28,7 @@ export interface ItemStock {
 	readonly projection: Figure<Projection>;
 }
 
-const windowOf = total("window_days", say`Lead and review days`, "days");
+const windowOf = total("window_days", say`Lead and review days`, say`days`);
 
 const project_ = calculation<
 	{ lots: readonly ProjectedLot[]; demand: readonly number[] },
@@ -125,7 +125,7 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		});
 	};
 	const windowDays = derive(windowOf, {
-		parts: gather(say`Parts`, "days", {
+		parts: gather(say`Parts`, say`days`, {
 			lead: cell("lead_days"),
 			review: unit.read.settings.review_days,
 		}),

@@ -1,4 +1,5 @@
 import type { Figure } from "../calculation.ts";
+import { fixed } from "../fixed.ts";
 import type { KitReadiness } from "../kits/readiness.ts";
 import { valueIn } from "../outcome.ts";
 import { advice, type Problem } from "../problem.ts";
@@ -21,7 +22,6 @@ function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
 	const have = valueIn(kitsInService);
 	const need = valueIn(kitsNeeded);
 	if (have === undefined || need === undefined || have >= need) return [];
-	const ofKind = name ? say` of the kind ${name}` : "";
 	return [
 		advice(
 			{ file: "kits.csv", line: null, column: "status" },
@@ -29,22 +29,27 @@ function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
 				code: "too-few-kits",
 				received: say`${have} kits in service`,
 				allowed: say`at least ${need}`,
-				message:
-					have === 0
-						? say`No kit${ofKind} is in service; ${need} are needed.`
-						: say`${have} kits${ofKind} are in service and ${need} are needed.`,
+				message: name ? tooFewOf(name, have, need) : tooFew(have, need),
 			},
 		),
 	];
 }
 
+function tooFew(have: number, need: number): string {
+	return have === 0
+		? say`No kit is in service; ${need} are needed.`
+		: say`${have} kits are in service and ${need} are needed.`;
+}
+
+function tooFewOf(kind: string, have: number, need: number): string {
+	return have === 0
+		? say`No kit of the kind ${kind} is in service; ${need} are needed.`
+		: say`${have} kits of the kind ${kind} are in service and ${need} are needed.`;
+}
+
 /** A kit that the register calls in service and the plan does not count on. */
 function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem[] {
 	if (serves || kit.value.status === "out_of_service") return [];
-	const then =
-		missing > 0
-			? say`Find or order what is missing, then check it again.`
-			: say`It counts again once a later check passes.`;
 	return [
 		advice(
 			{ file: kitsSheet.file, line: kit.line, column: "kit" },
@@ -52,7 +57,10 @@ function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem
 				code: "kit-left-out",
 				received: state,
 				allowed: say`a kit whose latest check passed, not out of date`,
-				message: say`Kit ${kit.value.kit} is not counted: ${reason}. ${then}`,
+				message:
+					missing > 0
+						? say`Kit ${kit.value.kit} is not counted: ${reason}. Find or order what is missing, then check it again.`
+						: say`Kit ${kit.value.kit} is not counted: ${reason}. It counts again once a later check passes.`,
 			},
 		),
 	];
@@ -64,14 +72,15 @@ function mostlyExpiries(days: PlanTables["days"]): Problem[] {
 	const expired = sum((day) => day.expiries);
 	const all = sum((day) => day.toReprocess);
 	if (!(expired > all / 2)) return [];
+	const [unused, together] = [fixed(expired, 1), fixed(all, 1)];
 	return [
 		advice(
 			{ file: "kits.csv", line: null, column: "status" },
 			{
 				code: "mostly-expiries",
-				received: say`${expired.toFixed(1)} of ${all.toFixed(1)} kits`,
+				received: say`${unused} of ${together} kits`,
 				allowed: "",
-				message: say`More than half of the kits to reprocess (${expired.toFixed(1)} of ${all.toFixed(1)}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
+				message: say`More than half of the kits to reprocess (${unused} of ${together}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
 			},
 		),
 	];

@@ -5,6 +5,7 @@ import type { ProductFigures } from "../chlorine/productFigures.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { valueIn } from "../outcome.ts";
 import type { GoodRow } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import type { LotsRow } from "../sheets/lots.ts";
 import type { IsoDate } from "../values/date.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -17,6 +18,9 @@ export interface LotFigures {
 	/** undefined: too weak or out of date already; null: no end in sight. */
 	readonly lastUsableDay: IsoDate | null | undefined;
 }
+
+/** Stands on the sheets in the place of a last usable day. */
+export const NOT_USABLE = say`not usable`;
 
 /** Every lot of every chlorine product, in the order of the store's sheet. */
 export function lotFigures(unit: UnitFigures, firstDay: IsoDate): LotFigures[] {

@@ -30,15 +30,19 @@ export interface CountFigures {
 	readonly rounds: Figure<RoundsOfDay[]>;
 }
 
-const roundsExpected = expectedOf("rounds_expected", say`Rounds that run`, "rounds");
-const roundsSetAside = setAsideOf("rounds_set_aside", say`Rounds that run`, "rounds");
-const loadsExpected = expectedOf("loads_expected", say`Loads`, "loads");
-const loadsSetAside = setAsideOf("loads_set_aside", say`Loads`, "loads");
-const preparationsExpected = expectedOf("preparations_expected", say`Preparations`, "preparations");
+const roundsExpected = expectedOf("rounds_expected", say`Rounds that run`, say`rounds`);
+const roundsSetAside = setAsideOf("rounds_set_aside", say`Rounds that run`, say`rounds`);
+const loadsExpected = expectedOf("loads_expected", say`Loads`, say`loads`);
+const loadsSetAside = setAsideOf("loads_set_aside", say`Loads`, say`loads`);
+const preparationsExpected = expectedOf(
+	"preparations_expected",
+	say`Preparations`,
+	say`preparations`,
+);
 const preparationsSetAside = setAsideOf(
 	"preparations_set_aside",
 	say`Preparations`,
-	"preparations",
+	say`preparations`,
 );
 
 const loads = { label: say`Loads`, unit: say`loads` };
@@ -52,7 +56,7 @@ const solutionLitres = countTimes("solution_litres", say`Solution`, "L", prepara
 const boiledBuckets = countTimes(
 	"boiled_buckets",
 	say`Boiled water`,
-	"buckets",
+	say`buckets`,
 	loads,
 	bucketsEach,
 	sources.threeRinses,

@@ -19,8 +19,6 @@ interface Inputs {
 	readonly keepsDays: number | null;
 }
 
-const amount = (quantity: number) => String(Number(quantity.toFixed(1)));
-
 /** What the storekeeper should look out for with an item, in words; empty where nothing. */
 export const orderRemark = calculation<Inputs, string>({
 	key: "order_remark",
@@ -56,14 +54,27 @@ function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
 function late({ orderBy, firstDay, packs }: Inputs): string[] {
 	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
 	const days = (dayNumber(firstDay) as number) - (dayNumber(orderBy) as number);
-	return [say`Late by ${days} ${days === 1 ? "day" : "days"}: order today.`];
+	return [days === 1 ? say`Late by 1 day: order today.` : say`Late by ${days} days: order today.`];
 }
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {
-	return projection.waste.map(
-		({ lot, day, quantity, why }) =>
-			say`Lot ${lot}: ${amount(quantity)} unused and ${why} ${day <= 0 ? "already" : `on ${addDays(firstDay, day)}`}.`,
-	);
+	return projection.waste.map(({ lot, day, quantity, why }) => {
+		const amount = Number(quantity.toFixed(1));
+		const on = day <= 0 ? undefined : addDays(firstDay, day);
+		return why === "out of date" ? outOfDate(lot, amount, on) : tooWeak(lot, amount, on);
+	});
+}
+
+function outOfDate(lot: string, amount: number, on: IsoDate | undefined): string {
+	return on === undefined
+		? say`Lot ${lot}: ${amount} unused and out of date already.`
+		: say`Lot ${lot}: ${amount} unused and out of date on ${on}.`;
+}
+
+function tooWeak(lot: string, amount: number, on: IsoDate | undefined): string {
+	return on === undefined
+		? say`Lot ${lot}: ${amount} unused and too weak for the strength wanted already.`
+		: say`Lot ${lot}: ${amount} unused and too weak for the strength wanted on ${on}.`;
 }
 
 function outlasting({

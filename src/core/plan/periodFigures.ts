@@ -13,10 +13,10 @@ import type { DayFigures } from "./dayFigures.ts";
 import type { CountFigures, Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
-const births = countMeasure("births", say`Births`, "births");
-const kitsUsed = countMeasure("kits_used", say`Kits used`, "kits");
-const kitsExpired = countMeasure("kits_expired", say`Kits gone out of date`, "kits");
-const kitsToReprocess = countMeasure("kits_to_reprocess", say`Kits to reprocess`, "kits");
+const births = countMeasure("births", say`Births`, say`births`);
+const kitsUsed = countMeasure("kits_used", say`Kits used`, say`kits`);
+const kitsExpired = countMeasure("kits_expired", say`Kits gone out of date`, say`kits`);
+const kitsToReprocess = countMeasure("kits_to_reprocess", say`Kits to reprocess`, say`kits`);
 
 type CountMeasure = ReturnType<typeof countMeasure>;
 
@@ -48,7 +48,7 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 		loadCounts: day.loadCounts,
 		preparationCounts: day.preparationCounts,
 		product: productOver([day], confidence),
-		rounds: gather(say`Kits in each round, expected`, "kits", { [day.date]: day.rounds }),
+		rounds: gather(say`Kits in each round, expected`, say`kits`, { [day.date]: day.rounds }),
 	};
 }
 
@@ -103,11 +103,11 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 		kitsUsed: birthsOver(kitsUsed, days, (day) => day.kitUses, confidence),
 		kitsExpired: poisson(kitsExpired, (day) => day.expiries),
 		kitsToReprocess: poisson(kitsToReprocess, (day) => day.toReprocess),
-		roundCounts: added(say`Rounds that run`, "rounds", (day) => day.roundCounts),
-		loadCounts: added(say`Loads`, "loads", (day) => day.loadCounts),
-		preparationCounts: added(say`Preparations`, "preparations", (day) => day.preparationCounts),
+		roundCounts: added(say`Rounds that run`, say`rounds`, (day) => day.roundCounts),
+		loadCounts: added(say`Loads`, say`loads`, (day) => day.loadCounts),
+		preparationCounts: added(say`Preparations`, say`preparations`, (day) => day.preparationCounts),
 		product: productOver(days, confidence),
-		rounds: byDate(say`Kits in each round, expected`, "kits", (day) => day.rounds),
+		rounds: byDate(say`Kits in each round, expected`, say`kits`, (day) => day.rounds),
 	};
 }
 
@@ -141,7 +141,7 @@ export function productOver(
 	const inputs = {
 		preparations: byDate(
 			say`Preparations of each day`,
-			"preparations",
+			say`preparations`,
 			(day) => day.preparationCounts,
 		),
 		quantities: byDate(say`Product for one preparation on each day`, say`mL, g or tablets`, (day) =>

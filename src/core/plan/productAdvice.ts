@@ -1,5 +1,6 @@
 import { advice, type Problem } from "../problem.ts";
 import { say } from "../say.ts";
+import { itemsSheet } from "../sheets/items.ts";
 import { usableLots } from "../stock/usableLots.ts";
 import type { IsoDate } from "../values/date.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -37,7 +38,7 @@ function productsNotInStore({ read }: UnitFigures): Problem[] {
 				{
 					code: "unknown-item",
 					received: value.product,
-					allowed: "an item listed in items.csv",
+					allowed: say`an item listed in ${itemsSheet.file}`,
 					message: say`${value.product} is not among the items of the store, so it cannot be counted or ordered.`,
 				},
 			),

@@ -57,7 +57,8 @@ function pastMidnight({ rounds }: PlanTables): Problem[] {
 	for (const { round, steps } of rounds) {
 		const end = valueIn(steps)?.at(-1)?.endsAt ?? 0;
 		if (end <= MINUTES_PER_DAY || late.has(round.line)) continue;
-		const at = writeClock(round.value.start);
+		const { label } = round.value;
+		const [at, ends] = [writeClock(round.value.start), writeClock(end)];
 		late.set(
 			round.line,
 			advice(
@@ -66,7 +67,9 @@ function pastMidnight({ rounds }: PlanTables): Problem[] {
 					code: "round-past-midnight",
 					received: at,
 					allowed: "",
-					message: say`${round.value.label || say`The round`} at ${at} ends after midnight, at ${writeClock(end)}; it belongs to the day it starts on. See who is on duty.`,
+					message: label
+						? say`${label} at ${at} ends after midnight, at ${ends}; it belongs to the day it starts on. See who is on duty.`
+						: say`The round at ${at} ends after midnight, at ${ends}; it belongs to the day it starts on. See who is on duty.`,
 				},
 			),
 		);

@@ -1,4 +1,5 @@
 import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../calculation.ts";
+import { firstReasons } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
@@ -66,7 +67,7 @@ function linesOf(
 	]
 		.flatMap((row) => row.problems)
 		.concat([...usage.problems, ...items.problems].filter((p) => p.weight === "error"));
-	if (bad.length > 0) return refusedFigure(usageLabel, usageUnit, place, ...bad);
+	if (bad.length > 0) return refusedFigure(usageLabel, usageUnit, place, ...firstReasons(bad));
 	const lines = usage.rows.filter(({ value }) => wanted(value.item)).map(({ value }) => value);
 	return typedFigure(usageLabel, usageUnit, lines, place);
 }

@@ -77,10 +77,10 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		forecast: usableForecast(read, register),
 		readiness: kits,
 		kinds,
-		kitsInService: together(kinds, say`Kits in service`, "kits", (kind) => kind.kitsInService),
+		kitsInService: together(kinds, say`Kits in service`, say`kits`, (kind) => kind.kitsInService),
 		piecesInKits: gather(
 			say`Pieces in a kit of each kind`,
-			"pieces",
+			say`pieces`,
 			byName(kinds, (kind) => kind.piecesInKit),
 		),
 		kitsInLoad: derive(kitsInLoad, {

@@ -73,7 +73,7 @@ export interface RoundBoiling {
 const loadsOfRound = fromSteps(
 	"loads_of_round",
 	say`Loads of the round, set aside`,
-	"loads",
+	say`loads`,
 	loadsOf,
 );
 const rinseOfRound = fromSteps(

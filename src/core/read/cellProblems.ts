@@ -3,12 +3,14 @@ import { say } from "../say.ts";
 
 /** A cell that could not be understood. */
 export function badCell(place: Place, label: string, text: string, allowed: string): Problem {
-	const found = text.trim() === "" ? say`it is blank` : say`"${shown(text)}" was found`;
 	return problem(place, {
 		code: "bad-cell",
 		received: text,
 		allowed,
-		message: say`${label}: ${found}; allowed is ${allowed}.`,
+		message:
+			text.trim() === ""
+				? say`${label}: it is blank; allowed is ${allowed}.`
+				: say`${label}: "${shown(text)}" was found; allowed is ${allowed}.`,
 	});
 }
 

@@ -1,4 +1,5 @@
 import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { firstReasons } from "../outcome.ts";
 import type { GoodRow, ReadTable } from "./readTable.ts";
 
 /**
@@ -18,6 +19,6 @@ export function listFigure<R, T>(
 		...table.problems.filter((p) => p.weight === "error"),
 		...table.badRows.flatMap((row) => row.problems),
 	];
-	if (bad.length > 0) return refusedFigure(label, unit, place, ...bad);
+	if (bad.length > 0) return refusedFigure(label, unit, place, ...firstReasons(bad));
 	return typedFigure(label, unit, value(table.rows), place);
 }

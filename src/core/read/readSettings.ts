@@ -1,4 +1,5 @@
 import { defaultFigure, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { firstReasons } from "../outcome.ts";
 import { advice, type Problem, problem } from "../problem.ts";
 import { say } from "../say.ts";
 import type { ValueOf } from "../sheet.ts";
@@ -48,7 +49,7 @@ function settingFigure(key: keyof Definitions, read: ReadTable<SettingRow>): Fig
 	const doubled = read.badRows
 		.filter((row) => row.value.key === key)
 		.flatMap((row) => row.problems);
-	if (doubled.length > 0) return refusedFigure(label, unit, nobody, ...doubled);
+	if (doubled.length > 0) return refusedFigure(label, unit, nobody, ...firstReasons(doubled));
 	const row = read.rows.find((r) => r.value.key === key);
 	const place = { file: unitSheet.file, line: row?.line ?? null, column: "value" };
 	const text = row?.value.value ?? "";

@@ -7,6 +7,7 @@ import { chlorineSheet } from "../sheets/chlorine.ts";
 import { hoursSheet } from "../sheets/hours.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { journalSheet } from "../sheets/journal.ts";
+import { keptSettingsSheet } from "../sheets/keptSettings.ts";
 import { kindsSheet } from "../sheets/kinds.ts";
 import { kindUseSheet } from "../sheets/kindUse.ts";
 import { kitsSheet } from "../sheets/kits.ts";
@@ -56,6 +57,7 @@ function readTables({ tables }: Workbook) {
 		journal: readOnce(journalSheet, tables[journalSheet.file]),
 		records: readOnce(recordsSheet, tables[recordsSheet.file]),
 		checks: readOnce(checksSheet, tables[checksSheet.file]),
+		keptSettings: readOnce(keptSettingsSheet, tables[keptSettingsSheet.file]),
 	};
 }
 

@@ -4,6 +4,8 @@ import { say } from "../say.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import type { ReadTable } from "./readTable.ts";
 
+const MOST_LINES_NAMED = 10;
+
 interface Named {
 	readonly value: Record<string, unknown>;
 }
@@ -18,7 +20,11 @@ export function refuseDoubles<C extends Columns>(
 	const lines = new Map<string, number[]>();
 	const keyOf = (row: Named) => JSON.stringify(unique.map((key) => row.value[key]));
 	const nameOf = (row: Named) => unique.map((key) => String(row.value[key])).join(", ");
-	for (const row of read.rows) lines.set(keyOf(row), [...(lines.get(keyOf(row)) ?? []), row.line]);
+	for (const row of read.rows) {
+		const same = lines.get(keyOf(row));
+		if (same) same.push(row.line);
+		else lines.set(keyOf(row), [row.line]);
+	}
 	const isDouble = (row: Named) => (lines.get(keyOf(row))?.length ?? 0) > 1;
 	const doubled = read.rows.filter(isDouble);
 	if (doubled.length === 0) return read;
@@ -35,12 +41,24 @@ export function refuseDoubles<C extends Columns>(
 						{
 							code: "doubled-row",
 							received: nameOf(row),
-							allowed: say`one row for each ${unique.join(" and ")}`,
-							message: say`${nameOf(row)} stands in lines ${lines.get(keyOf(row))?.join(" and ")} of ${read.file}; keep one of them.`,
+							allowed: say`one row for each ${together(unique)}`,
+							message: standsTwice(nameOf(row), lines.get(keyOf(row)) ?? [row.line], read.file),
 						},
 					),
 				],
 			})),
 		],
 	};
+}
+
+/** Where the doubled rows are; of very many only the first, or the messages outgrow the file. */
+function standsTwice(name: string, lines: readonly number[], file: string): string {
+	return lines.length > MOST_LINES_NAMED
+		? say`${name} stands in ${lines.length} lines of ${file}, the first of them ${together(lines.slice(0, 2))}; keep one of them.`
+		: say`${name} stands in lines ${together(lines)} of ${file}; keep one of them.`;
+}
+
+/** "date and item": two names, seldom more. */
+function together(names: readonly (string | number)[]): string {
+	return names.map(String).reduce((all, next) => say`${all} and ${next}`);
 }

@@ -1,4 +1,5 @@
 import { defaultFigure, derive, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { firstReasons } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import type { ReadTable } from "../read/readTable.ts";
 import { say } from "../say.ts";
@@ -20,7 +21,7 @@ export function hourShares(
 	records: ReadTable<RecordsRow>,
 ): Figure<HourShares> {
 	const bad = table.badRows.flatMap((row) => row.problems);
-	if (bad.length > 0) return refusedFigure(label, unit, place, ...bad);
+	if (bad.length > 0) return refusedFigure(label, unit, place, ...firstReasons(bad));
 	if (table.rows.length === 0) return fromRegister(records);
 	const weights = Array.from(flatDay, (_, hour) =>
 		table.rows.reduce((sum, row) => sum + (row.value.hour === hour ? row.value.share : 0), 0),
@@ -49,7 +50,7 @@ export function hourShares(
 function fromRegister(records: ReadTable<RecordsRow>): Figure<HourShares> {
 	const times = records.rows.flatMap(({ value }) => value.times);
 	if (times.length === 0) return defaultFigure(label, unit, flatDay, place);
-	const recorded = typedFigure(say`Times of births`, "h:min", times, {
+	const recorded = typedFigure(say`Times of births`, say`h:min`, times, {
 		file: recordsSheet.file,
 		line: null,
 		column: "times",

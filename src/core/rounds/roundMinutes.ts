@@ -20,8 +20,8 @@ export function stepMinutes(
 	return step.minutes;
 }
 
-const wash: StepsRow = { step: "wash", basis: "kit", minutes: 15, hands_on: "yes" };
-const soak: StepsRow = { step: "soak", basis: "load", minutes: 20, hands_on: "no" };
+const wash: StepsRow = { step: say`wash`, basis: "kit", minutes: 15, hands_on: "yes" };
+const soak: StepsRow = { step: say`soak`, basis: "load", minutes: 20, hands_on: "no" };
 const tidy: StepsRow = { step: say`tidy up`, basis: "round", minutes: 5, hands_on: "yes" };
 
 /** How long a round takes, from its start to its kits being ready. */

@@ -1,4 +1,5 @@
 import type { StepsRow } from "../sheets/steps.ts";
+import { inLoad } from "./timedSteps.ts";
 
 /**
  * The step that is the soak: waiting, counted by load, long enough.
@@ -17,5 +18,7 @@ export function soakStep(steps: readonly StepsRow[], shortestMinutes: number): s
 
 /** Whether a timed step is this step of the list; a round of several loads says which load in its name. */
 export function isStep(timed: string, listed: string | undefined): boolean {
-	return listed !== undefined && (timed === listed || timed.startsWith(`${listed} (load `));
+	if (listed === undefined || !timed.startsWith(listed)) return false;
+	const [load, loads] = timed.slice(listed.length).match(/\d+/g) ?? [];
+	return timed === (loads ? inLoad(listed, Number(load), Number(loads)) : listed);
 }

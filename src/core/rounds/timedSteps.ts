@@ -39,6 +39,11 @@ export const DESCALE_STEP = say`Descale in diluted vinegar, in a vessel of its o
 /** Stands between acid and chlorine, and cannot be switched off. */
 export const RINSE_STEP = say`Rinse and drain until there is no smell of vinegar`;
 
+/** Name of a step in one of the loads of a round; it begins with the step's own name. */
+export function inLoad(step: string, load: number, loads: number): string {
+	return say`${step} (load ${load} of ${loads})`;
+}
+
 /**
  * The steps of a round one after the other.
  *
@@ -70,9 +75,8 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 		const loads = Math.ceil(round.kits / round.kitsInLoad);
 		for (let load = 1; load <= loads; load++) {
 			const kits = Math.min(round.kitsInLoad, round.kits - (load - 1) * round.kitsInLoad);
-			const which = loads > 1 ? say` (load ${load} of ${loads})` : "";
 			for (const { step, minutes, hands_on } of block)
-				add(step + which, minutes, hands_on, kits, load);
+				add(loads > 1 ? inLoad(step, load, loads) : step, minutes, hands_on, kits, load);
 		}
 	}
 	return timed;

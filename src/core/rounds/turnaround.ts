@@ -3,6 +3,7 @@ import { setAside } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
 import type { GoodRow } from "../read/readTable.ts";
+import { say } from "../say.ts";
 import { type RoundsRow, roundsSheet } from "../sheets/rounds.ts";
 import { commonPractice } from "../sources.ts";
 import { MINUTES_PER_DAY, writeClock } from "../values/clock.ts";
@@ -29,15 +30,14 @@ interface KitsInputs {
  */
 export const kitsOfFullestRound = calculation<KitsInputs, number>({
 	key: "kits_of_fullest_round",
-	label: "Kits in the round after the longest gap, set aside",
-	unit: "kits",
-	formula:
-		"The smallest number that is enough, as surely as the plan asks, for what comes in over the longest gap between rounds; at most the kits in service, at least one.",
+	label: say`Kits in the round after the longest gap, set aside`,
+	unit: say`kits`,
+	formula: say`The smallest number that is enough, as surely as the plan asks, for what comes in over the longest gap between rounds; at most the kits in service, at least one.`,
 	source: commonPractice,
 	inputs: {
-		days: { label: "Kits in each round, expected", unit: "kits" },
+		days: { label: say`Kits in each round, expected`, unit: say`kits` },
 		confidence: confidenceInput,
-		kitsInService: { label: "Kits in service", unit: "kits", min: 0 },
+		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	},
 	compute: ({ days, confidence, kitsInService }) => {
 		const kits = setAside(poisson(Math.max(...days.flatMap(afterLongestGap))), confidence);
@@ -61,13 +61,13 @@ interface FitInputs {
 /** From the start of a round to its kits being ready; every round must end before the next begins. */
 export const turnaroundMinutes = calculation<FitInputs, number>({
 	key: "turnaround_minutes",
-	label: "Minutes until the kits of a round are ready",
+	label: say`Minutes until the kits of a round are ready`,
 	unit: "min",
-	formula: "Minutes of the fullest round, which must end before the next round begins.",
+	formula: say`Minutes of the fullest round, which must end before the next round begins.`,
 	source: commonPractice,
 	inputs: {
-		minutes: { label: "Minutes of the fullest round", unit: "min", min: 0 },
-		rounds: { label: "Rounds of the day", unit: "" },
+		minutes: { label: say`Minutes of the fullest round`, unit: "min", min: 0 },
+		rounds: { label: say`Rounds of the day`, unit: "" },
 	},
 	compute: ({ minutes, rounds }) => {
 		const gaps = gapsBetween(rounds.map((round) => round.value.start));
@@ -84,12 +84,16 @@ export function tooLong(
 	needs: number,
 	has: number,
 ): RefusalWords {
-	const name = `${value.label || "The round"} at ${writeClock(value.start)}`;
+	const { label } = value;
+	const at = writeClock(value.start);
+	const minutes = Math.ceil(needs);
 	return {
 		code: "round-too-long",
-		received: `${Math.ceil(needs)} minutes`,
-		allowed: `at most ${has} minutes`,
-		message: `${name} needs ${Math.ceil(needs)} minutes with the kits set aside for it, and has ${has} until the next round begins.`,
+		received: say`${minutes} minutes`,
+		allowed: say`at most ${has} minutes`,
+		message: label
+			? say`${label} at ${at} needs ${minutes} minutes with the kits set aside for it, and has ${has} until the next round begins.`
+			: say`The round at ${at} needs ${minutes} minutes with the kits set aside for it, and has ${has} until the next round begins.`,
 		place: { file: roundsSheet.file, line, column: "start" },
 	};
 }

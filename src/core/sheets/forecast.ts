@@ -30,7 +30,7 @@ export const forecastSheet = sheet({
 			help: say`Lower end of the middle half.`,
 		}),
 		high_50: computed({
-			label: "to",
+			label: say`to`,
 			unit: say`births`,
 			value: amount(),
 			decimals: 0,
@@ -44,7 +44,7 @@ export const forecastSheet = sheet({
 			help: say`Lower end of nine days of ten.`,
 		}),
 		high_90: computed({
-			label: "up to",
+			label: say`up to`,
 			unit: say`births`,
 			value: amount(),
 			decimals: 0,

@@ -1,41 +1,47 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const scorecardSheet = sheet({
 	file: "scorecard.csv",
-	title: "How good the forecast was",
-	about: "Each past day of the register forecast from the days before it, beside two simple ways.",
+	title: say`How good the forecast was`,
+	about: say`Each past day of the register forecast from the days before it, beside two simple ways.`,
 	columns: {
-		way: computed({ label: "Way", unit: "", value: words(), help: "How the day was forecast." }),
+		way: computed({
+			label: say`Way`,
+			unit: "",
+			value: words(),
+			help: say`How the day was forecast.`,
+		}),
 		days: computed({
-			label: "Days",
-			unit: "days",
+			label: say`Days`,
+			unit: say`days`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: "That all three could forecast.",
+			help: say`That all three could forecast.`,
 		}),
 		chance_given: computed({
-			label: "Chance given to what came",
+			label: say`Chance given to what came`,
 			unit: "%",
 			value: amount(),
 			decimals: 2,
-			help: "Geometric mean; larger is better. 100 × e^(mean log score).",
+			help: say`Geometric mean; larger is better. 100 × e^(mean log score).`,
 		}),
 		inside_50: computed({
-			label: "Inside the middle half",
-			unit: "% of days",
+			label: say`Inside the middle half`,
+			unit: say`% of days`,
 			value: amount(),
 			decimals: 0,
-			help: "Should be near 50, or more where counts are small.",
+			help: say`Should be near 50, or more where counts are small.`,
 		}),
 		inside_90: computed({
-			label: "Inside nine of ten",
-			unit: "% of days",
+			label: say`Inside nine of ten`,
+			unit: say`% of days`,
 			value: amount(),
 			decimals: 0,
-			help: "Should be near 90, or more where counts are small.",
+			help: say`Should be near 90, or more where counts are small.`,
 		}),
-		remark: computed({ label: "In words", unit: "", value: words(), help: "What it means." }),
+		remark: computed({ label: say`In words`, unit: "", value: words(), help: say`What it means.` }),
 	},
 });

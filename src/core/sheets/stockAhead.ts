@@ -1,28 +1,33 @@
 import { computed } from "../column.ts";
+import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, day, words } from "./computedValues.ts";
 
 export const stockAheadSheet = sheet({
 	file: "stock-ahead.csv",
-	title: "Stock week by week",
-	about:
-		"Usable stock of each item at the end of each week ahead, at the use expected, against its reserve.",
+	title: say`Stock week by week`,
+	about: say`Usable stock of each item at the end of each week ahead, at the use expected, against its reserve.`,
 	columns: {
-		item: computed({ label: "Item", unit: "", value: words(), help: "As listed under items." }),
-		date: computed({ label: "End of", unit: "", value: day(), help: "The day." }),
+		item: computed({
+			label: say`Item`,
+			unit: "",
+			value: words(),
+			help: say`As listed under items.`,
+		}),
+		date: computed({ label: say`End of`, unit: "", value: day(), help: say`The day.` }),
 		usable: computed({
-			label: "Usable",
-			unit: "in the item's measure",
+			label: say`Usable`,
+			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
-			help: "What is left.",
+			help: say`What is left.`,
 		}),
 		reserve: computed({
-			label: "Reserve",
-			unit: "in the item's measure",
+			label: say`Reserve`,
+			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
-			help: "Target stock less use expected: kept for busy weeks.",
+			help: say`Target stock less use expected: kept for busy weeks.`,
 		}),
 	},
 });

@@ -14,7 +14,12 @@ export const tonightSheet = sheet({
 			value: day(),
 			help: say`The day on which it is done.`,
 		}),
-		by: computed({ label: "By", unit: say`h:min`, value: words(), help: say`Latest clock time.` }),
+		by: computed({
+			label: say`By`,
+			unit: say`h:min`,
+			value: words(),
+			help: say`Latest clock time.`,
+		}),
 		task: computed({ label: say`What`, unit: "", value: words(), help: say`What to start.` }),
 		for_round: computed({
 			label: say`For`,

@@ -5,6 +5,7 @@ import { chlorineSheet } from "./chlorine.ts";
 import { hoursSheet } from "./hours.ts";
 import { itemsSheet } from "./items.ts";
 import { journalSheet } from "./journal.ts";
+import { keptSettingsSheet } from "./keptSettings.ts";
 import { kindsSheet } from "./kinds.ts";
 import { kindUseSheet } from "./kindUse.ts";
 import { kitsSheet } from "./kits.ts";
@@ -38,4 +39,5 @@ export const typedSheets: readonly Sheet[] = [
 	waterSourcesSheet,
 	recordsSheet,
 	checksSheet,
+	keptSettingsSheet,
 ];

@@ -56,7 +56,7 @@ const quantity = countTimes("combined_quantity", say`Quantity to order`, inMeasu
 	label: say`Pack size`,
 	unit: inMeasure,
 });
-const cost = countTimes("combined_cost", say`Cost`, "currency", packs, {
+const cost = countTimes("combined_cost", say`Cost`, say`currency`, packs, {
 	label: say`Price of a pack`,
 	unit: say`currency`,
 });
@@ -111,7 +111,7 @@ function rowOf(parts: readonly Part[]): ComputedRow {
 		split: nameFigure(
 			say`Split`,
 			short
-				.map((part) => `${nameOf(part)}: ${Number(needOf(part.row.value).toFixed(3))}`)
+				.map((part) => say`${nameOf(part)}: ${Number(needOf(part.row.value).toFixed(3))}`)
 				.join("; "),
 		),
 		remark: nameFigure(say`Remark`, remarkOf(parts)),
@@ -187,16 +187,21 @@ function earliest(parts: readonly Part[], column: "run_out_on" | "order_by"): st
 	);
 }
 
+/** Begins the remark that names the units which run out before an order can arrive; by it their items are known. */
+export const RUNS_OUT_FIRST = say`Runs out before an order can arrive:`;
+
 function remarkOf(parts: readonly Part[]): string {
 	const sizes = new Set(parts.flatMap(({ row }) => sizeOf(row.value)));
 	const said =
 		sizes.size > 1
-			? [say`The units name packs of ${[...sizes].join(", ")}; the largest is used.`]
+			? [
+					say`The units name packs of ${[...sizes].map((size) => say`${size}`).join(", ")}; the largest is used.`,
+				]
 			: [];
 	const unknown = parts.filter(({ row }) => !hasNeed(row.value)).map(nameOf);
 	if (unknown.length > 0)
 		said.push(say`No stock or target given, so not counted: ${unknown.join(", ")}.`);
 	const urgent = parts.filter(({ row }) => row.value.emergency === "yes").map(nameOf);
-	if (urgent.length > 0) said.push(say`Runs out before an order can arrive: ${urgent.join(", ")}.`);
+	if (urgent.length > 0) said.push(`${RUNS_OUT_FIRST} ${urgent.join(", ")}.`);
 	return said.join(" ");
 }

@@ -18,6 +18,8 @@ const measures: Record<string, { base: string; size: number }> = {
 	kg: { base: "g", size: 1000 },
 	tablet: { base: "tablet", size: 1 },
 	tablets: { base: "tablet", size: 1 },
+	comprimé: { base: "tablet", size: 1 },
+	comprimés: { base: "tablet", size: 1 },
 };
 
 /** A quantity in the measure in which the store counts the item. */
@@ -25,7 +27,7 @@ export const inMeasure = calculation<Inputs, number>({
 	key: "in_measure",
 	label: say`Quantity in the store's measure`,
 	unit: say`in the item's measure`,
-	formula: "1 L is 1,000 mL; 1 kg is 1,000 g.",
+	formula: say`1 L is 1,000 mL; 1 kg is 1,000 g.`,
 	source: definition,
 	inputs: {
 		quantity: { label: say`Product`, unit: say`as measured out`, min: 0 },

@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { upTo } from "../chlorine/measureOut.ts";
 import { type Counts, mean, setAside } from "../counts/counts.ts";
-import { confidenceInput, SET_ASIDE_IN_WORDS } from "../counts/measures.ts";
+import { confidenceInput } from "../counts/measures.ts";
 import { stretched, sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
@@ -36,7 +36,7 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 	key: "chlorine_set_aside",
 	label: say`Product, set aside`,
 	unit: say`mL, g or tablets`,
-	formula: say`${SET_ASIDE_IN_WORDS}: preparations × product for one, added up over the days exactly.`,
+	formula: say`The smallest number that is enough with at least the chance the plan asks for: preparations × product for one, added up over the days exactly.`,
 	source: commonPractice,
 	rounding: say`A possible amount of use, never less than asked for.`,
 	inputs: { ...inputs, confidence: confidenceInput },

@@ -1,3 +1,6 @@
+/** What ends a lot. */
+export type End = "out of date" | "too weak for the strength wanted";
+
 /** A lot as the projection sees it. Days are counted from the first day, which is 0. */
 export interface ProjectedLot {
 	readonly name: string;
@@ -7,7 +10,7 @@ export interface ProjectedLot {
 	/** Last day on which it can be used; Infinity where no end is known. */
 	readonly last: number;
 	/** Why it ends, for the list of waste. */
-	readonly ends: string;
+	readonly ends: End;
 	/** How much of it one unit of demand takes on a day. */
 	readonly perUnit: (day: number) => number;
 }
@@ -17,7 +20,7 @@ export interface Waste {
 	/** First day on which it can no longer be used. */
 	readonly day: number;
 	readonly quantity: number;
-	readonly why: string;
+	readonly why: End;
 }
 
 export interface Projection {

@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { mean, setAside } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
-import { confidenceInput, SET_ASIDE_IN_WORDS } from "../counts/measures.ts";
+import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
@@ -58,7 +58,7 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	key: "use_set_aside",
 	label: say`Use, set aside`,
 	unit: say`in the item's measure`,
-	formula: say`${SET_ASIDE_IN_WORDS}, from the exact distribution of the use: the rounds of all days are added up as they come.`,
+	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the exact distribution of the use: the rounds of all days are added up as they come.`,
 	source: commonPractice,
 	rounding: say`Up to a possible amount of use; quantities without a common measure are rounded up, by less than 1 in 100.`,
 	inputs: { ...inputs, confidence: confidenceInput },

@@ -4,6 +4,7 @@ import { textSchema, type ValueKind } from "./valueKind.ts";
 
 /** More times than births a day can be; a longer list is a slip. */
 const MOST_TIMES = 500;
+const LONGEST_LIST = 10 * MOST_TIMES;
 const allowed = say`clock times with a space between, for example 03:10 14:25, or blank`;
 
 /** Clock times of one day, read as minutes after midnight; blank is an empty list. */
@@ -14,14 +15,9 @@ export function clockList(): ValueKind<readonly number[]> {
 		numeric: false,
 		tableSchema: { type: "string" },
 		schema: textSchema(allowed, (text) => {
-			const parts =
-				text.trim() === ""
-					? []
-					: text
-							.trim()
-							.slice(0, 10 * MOST_TIMES)
-							.split(/[\s,]+/);
-			const times = parts.map((part) => one.safeParse(part));
+			const trimmed = text.trim();
+			if (trimmed.length > LONGEST_LIST) return undefined;
+			const times = trimmed === "" ? [] : trimmed.split(/[\s,]+/).map((part) => one.safeParse(part));
 			if (times.length > MOST_TIMES) return undefined;
 			return times.every((time) => time.success) ? times.map((time) => time.data) : undefined;
 		}),

@@ -32,7 +32,9 @@ export function readNumber(text: string): number | undefined {
 
 /** A number from `min` to `max`, both included. */
 export function number({ min, max, whole = false }: NumberLimits): ValueKind<number> {
-	const allowed = say`a ${whole ? "whole " : ""}number from ${min} to ${max}`;
+	const allowed = whole
+		? say`a whole number from ${min} to ${max}`
+		: say`a number from ${min} to ${max}`;
 	return {
 		allowed,
 		numeric: true,

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { say } from "../say.ts";
 
 /**
  * How one kind of cell is read, checked, written and described.
@@ -34,7 +35,7 @@ export function textSchema<T>(
 
 /** The same kind, where a blank cell means "not given". */
 export function optional<T>(kind: ValueKind<T>): ValueKind<T | null> {
-	const allowed = `${kind.allowed}, or blank`;
+	const allowed = say`${kind.allowed}, or blank`;
 	return {
 		...kind,
 		allowed,

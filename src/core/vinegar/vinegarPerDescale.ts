@@ -32,7 +32,7 @@ export const vinegarPerDescale = calculation<Inputs, number>({
 		vinegarAcidPct < wantedAcidPct
 			? refuse({
 					code: "vinegar-too-weak",
-					received: `${vinegarAcidPct} %`,
+					received: say`${vinegarAcidPct} %`,
 					allowed: say`at least ${wantedAcidPct} %`,
 					message: say`The vinegar holds ${vinegarAcidPct} % acid and ${wantedAcidPct} % is wanted; it cannot be made stronger.`,
 					place: { file: "unit.csv", line: null, column: "vinegar_acid_pct" },

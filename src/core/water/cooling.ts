@@ -50,7 +50,7 @@ export const coolingMinutes = calculation<Inputs, number>({
 function roomTooWarm(roomC: number, toC: number) {
 	return refuse({
 		code: "room-too-warm",
-		received: `${roomC} °C`,
+		received: say`${roomC} °C`,
 		allowed: say`below ${toC} °C`,
 		message: say`Water does not cool to ${toC} °C in a room of ${roomC} °C. Cool it in a cooler place, or allow warmer rinse water if your protocol does.`,
 		place: { file: "unit.csv", line: null, column: "room_c" },

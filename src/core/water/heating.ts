@@ -71,7 +71,7 @@ export const fuelQuantity = calculation<FuelInputs, number>({
 			unit: say`share`,
 			min: 0.001,
 		},
-		mjPerKg: { label: say`Heating value of the fuel`, unit: say`MJ/kg` },
+		mjPerKg: { label: say`Heating value of the fuel`, unit: "MJ/kg" },
 	},
 	example: {
 		inputs: { kj: 3139.5, holdMinutes: 0, netKw: 1, efficiency: 0.12, mjPerKg: 16 },

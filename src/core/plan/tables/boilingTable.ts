@@ -18,7 +18,7 @@ const startLitres = partOf<Boiling, "startLitres">(
 	say`Start with`,
 	"L",
 );
-const batches = partOf<Boiling, "batches">(boilingOfRound, "batches", say`Batches`, "batches");
+const batches = partOf<Boiling, "batches">(boilingOfRound, "batches", say`Batches`, say`batches`);
 const heating = partOf<Boiling, "heatMinutes">(boilingOfRound, "heatMinutes", say`Heating`, "min");
 
 const dateAndTime = calculation<{ minutes: number; date: IsoDate }, string>({

@@ -22,12 +22,12 @@ const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 	compute: ({ costs, days }) => (costs.reduce((sum, cost) => sum + cost, 0) * DAYS_PER_WEEK) / days,
 });
 
-const each = (key: string, label: string, counted: string) =>
+const each = (key: string, label: string, counted: string, formula: string) =>
 	calculation<{ costs: readonly number[]; count: number }, number>({
 		key,
 		label,
 		unit: say`currency`,
-		formula: say`Cost over the plan ÷ ${counted.toLowerCase()}.`,
+		formula,
 		source: commonPractice,
 		inputs: {
 			costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
@@ -36,11 +36,17 @@ const each = (key: string, label: string, counted: string) =>
 		compute: ({ costs, count }) => costs.reduce((sum, cost) => sum + cost, 0) / count,
 	});
 
-const perBirth = each("cost_per_birth", say`Cost a birth`, say`Births expected over the plan`);
+const perBirth = each(
+	"cost_per_birth",
+	say`Cost a birth`,
+	say`Births expected over the plan`,
+	say`Cost over the plan ÷ births expected over the plan.`,
+);
 const perKit = each(
 	"cost_per_kit",
 	say`Cost a kit reprocessed`,
 	say`Kits to reprocess expected over the plan`,
+	say`Cost over the plan ÷ kits to reprocess expected over the plan.`,
 );
 
 /** Things as they are, then each change, the one that saves most first. */
@@ -66,7 +72,7 @@ interface Costed {
 }
 
 function withWeek(unit: UnitFigures, name: string, costs: CostFigures): Costed {
-	const all = gather(say`Cost of each item over the plan`, "currency", costs.byItem);
+	const all = gather(say`Cost of each item over the plan`, say`currency`, costs.byItem);
 	return {
 		name,
 		costs,

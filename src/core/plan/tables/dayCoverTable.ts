@@ -36,7 +36,7 @@ const moment = calculation<Inputs, Moment>({
 	},
 });
 
-const ready = partOf<Moment, "ready">(moment, "ready", say`Kits ready, expected`, "kits");
+const ready = partOf<Moment, "ready">(moment, "ready", say`Kits ready, expected`, say`kits`);
 const none = partOf<Moment, "nonePer1000">(
 	moment,
 	"nonePer1000",
@@ -49,7 +49,7 @@ const HOURS = 24;
 export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]): ComputedTable {
 	const births = gather(
 		say`Births expected`,
-		"births",
+		say`births`,
 		Object.fromEntries(days.map((day) => [day.date, day.births])),
 	);
 	return onDemand(dayCoverSheet, () => cover.kinds.flatMap((kind) => hoursOf(kind, births)));

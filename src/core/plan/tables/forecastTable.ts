@@ -9,15 +9,21 @@ import { forecastSheet } from "../../sheets/forecast.ts";
 import { sources } from "../../sources.ts";
 import type { DayFigures } from "../dayFigures.ts";
 
-const poisson = poissonCount(say`Births`, "births", sources.poissonBirths);
-const forecast = mixedCount(say`Births`, "births");
+const poisson = poissonCount(say`Births`, say`births`, sources.poissonBirths);
+const forecast = mixedCount(say`Births`, say`births`);
 
 const bound = (end: "low" | "high", share: number) =>
 	calculation<{ counts: Counts }, number>({
 		key: `${end}_${share * 100}`,
-		label: say`${share * 100} of 100 such days, ${end === "low" ? say`from` : "to"}`,
+		label:
+			end === "low"
+				? say`${share * 100} of 100 such days, from`
+				: say`${share * 100} of 100 such days, to`,
 		unit: say`births`,
-		formula: say`${end === "low" ? say`Lower` : say`Upper`} end of the interval with equal chances outside on both sides.`,
+		formula:
+			end === "low"
+				? say`Lower end of the interval with equal chances outside on both sides.`
+				: say`Upper end of the interval with equal chances outside on both sides.`,
 		source: sources.discounted,
 		inputs: { counts: { label: say`Births: how likely each number is`, unit: say`births` } },
 		compute: ({ counts }) => interval(counts, share)[end],
@@ -53,9 +59,11 @@ function rowOf(day: DayFigures): ComputedRow {
 	};
 }
 
+/** Where a day's births are from, as the sheet says it. */
+export const OWN_FIGURE = say`your figure`;
+export const BIRTHS_A_DAY = say`births a day`;
+
 function takenFrom({ origin }: Figure, size: Figure | undefined): string {
 	if (size) return say`forecast from the register`;
-	return "place" in origin && origin.place.file === "births.csv"
-		? say`your figure`
-		: say`births a day`;
+	return "place" in origin && origin.place.file === "births.csv" ? OWN_FIGURE : BIRTHS_A_DAY;
 }

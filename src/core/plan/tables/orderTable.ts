@@ -23,7 +23,7 @@ const quantity = countTimes(
 		unit: say`in the item's measure`,
 	},
 );
-const cost = countTimes("cost", say`Cost`, "currency", packs, {
+const cost = countTimes("cost", say`Cost`, say`currency`, packs, {
 	label: say`Price of a pack`,
 	unit: say`currency`,
 });

@@ -18,9 +18,11 @@ import type { UnitFigures } from "../unitFigures.ts";
 
 /** Order intervals that are compared, in days. */
 const INTERVALS = [7, 14, 28, 56, 91] as const;
+/** The longer of the periods, as the sheet names it. */
+export const QUARTER = say`quarter`;
 const PERIODS = [
 	{ name: say`week`, days: 7 },
-	{ name: say`quarter`, days: 91 },
+	{ name: QUARTER, days: 91 },
 ];
 const MEASURES = { liquid: "mL", powder: "g", tablet: "tablet" } as const;
 
@@ -77,8 +79,8 @@ const overPeriod = (key: string, label: string, unit: string, of: (interval: Int
 	});
 
 const quantity = overPeriod("quantity", say`Product`, say`mL, g or tablets`, (i) => i.quantity);
-const packs = overPeriod("packs", say`Packs`, "packs", (i) => i.packs);
-const cost = overPeriod("cost", say`Cost`, "currency", (i) => i.cost ?? 0);
+const packs = overPeriod("packs", say`Packs`, say`packs`, (i) => i.packs);
+const cost = overPeriod("cost", say`Cost`, say`currency`, (i) => i.cost ?? 0);
 const lost = overPeriod("lost_g", say`Lost to fading`, say`g chlorine`, (i) => i.lostGrams);
 const weight = (kgPerUnit: number) =>
 	overPeriod("weight_kg", say`To carry`, "kg", (i) => i.quantity * kgPerUnit);

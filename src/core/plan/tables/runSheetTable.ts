@@ -31,10 +31,10 @@ function part<T>(key: string, label: string, unit: string, of: (step: TimedStep)
 }
 
 const step = part("step", say`Step`, "", (s) => s.step);
-const starts = part("starts", say`Starts`, "h:min", (s) => writeClock(s.startsAt));
-const ends = part("ends", say`Ends`, "h:min", (s) => writeClock(s.endsAt));
+const starts = part("starts", say`Starts`, say`h:min`, (s) => writeClock(s.startsAt));
+const ends = part("ends", say`Ends`, say`h:min`, (s) => writeClock(s.endsAt));
 const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn);
-const kits = part("kits", say`Kits`, "kits", (s) => s.kits);
+const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits);
 
 /** Every round of every day, step by step. */
 export function runSheetTable(unit: UnitFigures, rounds: readonly RoundPlan[]): ComputedTable {

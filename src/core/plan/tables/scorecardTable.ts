@@ -34,7 +34,7 @@ const figureOf = (key: string, label: string, unit: string, of: (card: Scorecard
 	});
 
 const asChance = (logScore: number) => 100 * Math.exp(logScore);
-const days = figureOf("days", say`Days`, "days", (card) => card.days);
+const days = figureOf("days", say`Days`, say`days`, (card) => card.days);
 const inside50 = figureOf(
 	"inside_50",
 	say`Inside the middle half`,
@@ -93,9 +93,8 @@ function rowOf(
 
 function inWords({ days: count, coverage90, logScore, plainMean, lastWeek }: Scorecard): string {
 	const best = logScore >= Math.max(plainMean, lastWeek);
-	return say`Of ${count} past days, ${Math.round(coverage90 * count)} fell inside the range given for nine of ten. ${
-		best
-			? say`It did at least as well as both simple ways.`
-			: say`A simple way did better: look at the register, or give your own figures.`
-	}`;
+	const inside = Math.round(coverage90 * count);
+	return best
+		? say`Of ${count} past days, ${inside} fell inside the range given for nine of ten. It did at least as well as both simple ways.`
+		: say`Of ${count} past days, ${inside} fell inside the range given for nine of ten. A simple way did better: look at the register, or give your own figures.`;
 }

@@ -8,7 +8,7 @@ import type { LotOnHand } from "../../stock/onHand.ts";
 import type { Waste } from "../../stock/projection.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { ItemStock } from "../itemStock.ts";
-import { lotFigures } from "../lotFigures.ts";
+import { lotFigures, NOT_USABLE } from "../lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
 /** Every lot of the store, as the journal leaves it. */
@@ -28,9 +28,7 @@ export function stockTable(
 				stock && valueIn(stock.projection)?.waste.find((w) => w.lot === lot.lot.value.lot);
 			const last = lastDays.get(lot.lot.line);
 			const until =
-				lastDays.has(lot.lot.line) && last === undefined
-					? say`not usable`
-					: (last ?? expires_on ?? "");
+				lastDays.has(lot.lot.line) && last === undefined ? NOT_USABLE : (last ?? expires_on ?? "");
 			return rowOf(lot, stock?.row.value.measure ?? "", until, waste);
 		});
 	});
@@ -71,7 +69,7 @@ function rowOf(
 
 /** A difference with its sign, a true minus. */
 export function signed(difference: number): string {
-	const size = String(Number(Math.abs(difference).toFixed(3)));
-	if (size === "0") return "0";
-	return `${difference < 0 ? "−" : "+"}${size}`;
+	const size = Number(Math.abs(difference).toFixed(3));
+	if (size === 0) return "0";
+	return difference < 0 ? say`−${size}` : say`+${size}`;
 }

@@ -10,7 +10,7 @@ import { lotsSheet } from "../../sheets/lots.ts";
 import { strengthSheet } from "../../sheets/strength.ts";
 import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
-import { type LotFigures, lotFigures } from "../lotFigures.ts";
+import { type LotFigures, lotFigures, NOT_USABLE } from "../lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
 /** Every lot with its strength on the first day. */
@@ -64,7 +64,7 @@ function latestReading({ read }: UnitFigures, item: string, lot: string) {
 }
 
 function usableUntil({ lastUsableDay: last }: LotFigures): string {
-	return last === undefined ? say`not usable` : (last ?? say`more than ten years`);
+	return last === undefined ? NOT_USABLE : (last ?? say`more than ten years`);
 }
 
 function remarks(

@@ -32,14 +32,13 @@ function taskOf(row: ComputedRow): ComputedRow {
 	const [date = "", time = ""] = textOf(row, "light_by").split(" ");
 	const litres = Math.ceil(Number(textOf(row, "start_litres")));
 	// Up to a tenth: fuel that runs out before the water boils is no use.
-	const quantity = upTo(Number(textOf(row, "fuel_quantity")), 0.1).toFixed(1);
-	const fuel = `${Number(quantity)} ${textOf(row, "fuel_measure")}`;
+	const fuel = Number(upTo(Number(textOf(row, "fuel_quantity")), 0.1).toFixed(1));
 	return {
 		date: nameFigure(say`Date`, date),
 		by: nameFigure(say`By`, time),
 		task: nameFigure(
 			say`What`,
-			say`Light the stove and boil ${litres} L; fuel ${fuel}; cover and leave to cool.`,
+			say`Light the stove and boil ${litres} L; fuel ${fuel} ${textOf(row, "fuel_measure")}; cover and leave to cool.`,
 		),
 		for_round: nameFigure(say`For`, `${textOf(row, "round")}, ${textOf(row, "date")}`),
 	};

@@ -27,6 +27,9 @@ const containers = calculation<{ litres: number; each: number }, number>({
 	compute: ({ litres, each }) => Math.ceil(litres / each),
 });
 
+/** Stands in the place of a source for what no source gives. */
+export const NOT_COVERED = say`not covered`;
+
 const fromSources = calculation<{ litres: number; sources: readonly WaterSource[] }, string>({
 	key: "taken_from",
 	label: say`From`,
@@ -42,9 +45,8 @@ const fromSources = calculation<{ litres: number; sources: readonly WaterSource[
 		if (sources.length === 0) return "";
 		const { taken, missing } = takenFrom(litres, sources);
 		const parts = taken.map((part) => `${part.source} ${Math.ceil(part.litres)} L`);
-		return [...parts, ...(missing > 0 ? [say`not covered ${Math.ceil(missing)} L`] : [])].join(
-			", ",
-		);
+		if (missing > 0) parts.push(`${NOT_COVERED} ${Math.ceil(missing)} L`);
+		return parts.join(", ");
 	},
 });
 
@@ -62,7 +64,7 @@ const wardTotal = calculation<{ litres: readonly number[] }, number>({
 export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
 	const { settings, tables } = unit.read;
 	const stove = stoveFigures(unit.read);
-	const ward = listFigure(say`Litres a day`, "L/day", tables.wardSolution, (rows) =>
+	const ward = listFigure(say`Litres a day`, say`L/day`, tables.wardSolution, (rows) =>
 		rows.map(({ value }) => value.litres_per_day),
 	);
 	const rates = derive(waterRates, {
@@ -83,7 +85,7 @@ export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): Comp
 		descaleRinseLitres: settings.descale_rinse_litres,
 		kinds: nameFigure(say`Kinds of kit`, unit.kinds.length),
 	});
-	const sources = listFigure(say`Where water comes from`, "L/day", tables.waterSources, (rows) =>
+	const sources = listFigure(say`Where water comes from`, say`L/day`, tables.waterSources, (rows) =>
 		rows.map(({ value }): WaterSource => value),
 	);
 	return onDemand(waterSheet, () => days.map((day) => rowOf(unit, day, rates, sources)));
@@ -111,7 +113,7 @@ function rowOf(
 	const { settings } = unit.read;
 	const use = {
 		rates,
-		days: gather(say`Kits in each round, expected`, "kits", { [day.date]: day.rounds }),
+		days: gather(say`Kits in each round, expected`, say`kits`, { [day.date]: day.rounds }),
 		kitsInLoad: unit.kitsInLoad,
 		descaleEvery: settings.descale_every_rounds,
 	};

@@ -6,17 +6,17 @@ import type { DayFigures } from "../dayFigures.ts";
 import type { Pair } from "../measureFigures.ts";
 
 const units: Record<Measure, string> = {
-	births: "births",
-	kits_used: "kits",
-	kits_expired: "kits",
-	kits_to_reprocess: "kits",
-	rounds: "rounds",
+	births: say`births`,
+	kits_used: say`kits`,
+	kits_expired: say`kits`,
+	kits_to_reprocess: say`kits`,
+	rounds: say`rounds`,
 	solution_litres: "L",
 	chlorine: "",
 	boiled_litres: "L",
-	boiled_buckets: "buckets",
+	boiled_buckets: say`buckets`,
 	vinegar_litres: "L",
-	gauze_pieces: "pieces",
+	gauze_pieces: say`pieces`,
 };
 
 /** One row a measure, over the whole plan. */

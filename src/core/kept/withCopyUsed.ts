@@ -1,0 +1,50 @@
+import { textsOf } from "../read/textsOf.ts";
+import { roundsSheet } from "../sheets/rounds.ts";
+import { unitSheet } from "../sheets/unit.ts";
+import { type Workbook, withTable } from "../workbook.ts";
+import type { KeptCopy } from "./keptCopies.ts";
+
+/** Settings that say which days are planned, not how the unit works: they stay those of the workbook. */
+export const periodSettings: readonly string[] = ["plan_start", "plan_days"];
+
+/** The workbook with the settings and rounds of a copy in place of its own, over the same days. */
+export function withCopyUsed(workbook: Workbook, copy: KeptCopy): Workbook {
+	return withRounds(withSettings(workbook, copy), copy);
+}
+
+function withSettings(workbook: Workbook, copy: KeptCopy): Workbook {
+	const wanted = new Map(
+		copy.rows.flatMap(({ value }) =>
+			value.of === "setting" && !periodSettings.includes(value.key.trim())
+				? [[value.key.trim(), value.value] as const]
+				: [],
+		),
+	);
+	const unit = textsOf(workbook, unitSheet);
+	const keys = unit.rows.map((row) => unit.cell(row, "key").trim());
+	const changed = unit.rows.map((row, at) => {
+		const value = wanted.get(keys[at] ?? "");
+		return value === undefined ? row : unit.row(row, { value });
+	});
+	const fresh = [...wanted]
+		.filter(([key, value]) => !keys.includes(key) && value.trim() !== "")
+		.map(([key, value]) => unit.row(undefined, { key, value }));
+	return withTable(workbook, unitSheet.file, {
+		header: unit.header,
+		rows: [...changed, ...fresh],
+	});
+}
+
+/** A round that stays at its time keeps whatever else stands in its row. */
+function withRounds(workbook: Workbook, copy: KeptCopy): Workbook {
+	const wanted = copy.rows.filter(({ value }) => value.of === "round");
+	if (wanted.length === 0) return workbook;
+	const rounds = textsOf(workbook, roundsSheet);
+	const rows = wanted
+		.filter(({ value }) => value.key.trim() !== "" || value.value.trim() !== "")
+		.map(({ value: { key, value: label } }) => {
+			const before = rounds.rows.find((row) => rounds.cell(row, "start").trim() === key.trim());
+			return rounds.row(before, { start: key, label });
+		});
+	return withTable(workbook, roundsSheet.file, { header: rounds.header, rows });
+}
