@@ -1,0 +1,41 @@
+import { globSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { build } from "vite";
+import { copy } from "./instrumented.ts";
+
+/**
+ * Test files that judge src/core. The clock change sets the zone of the whole process, simulations
+ * take minutes, and expectWithin judges the tests themselves: those three stay out.
+ */
+const TESTS = [
+	"tests/core/**/*.test.ts",
+	"tests/reference/**/*.test.ts",
+	"tests/properties/**/*.test.ts",
+];
+const NOT = /clockChange|simulation|expectWithin/;
+
+/** One script for each test file, with the broken core built in. Returns their paths. */
+export async function bundles(): Promise<readonly string[]> {
+	const files = TESTS.flatMap((pattern) => globSync(pattern, { cwd: copy })).filter(
+		(file) => !NOT.test(file),
+	);
+	const outDir = `${copy}bundles`;
+	for (const [at, file] of files.entries())
+		await build({
+			configFile: false,
+			root: copy,
+			logLevel: "error",
+			resolve: { alias: { vitest: fileURLToPath(new URL("./collected.ts", import.meta.url)) } },
+			build: {
+				ssr: true,
+				outDir,
+				emptyOutDir: at === 0,
+				minify: false,
+				rolldownOptions: {
+					input: { [String(at)]: `${copy}${file}` },
+					output: { format: "cjs", entryFileNames: "[name].cjs", codeSplitting: false },
+				},
+			},
+		});
+	return files.map((_, at) => `${outDir}/${at}.cjs`);
+}

@@ -1,0 +1,75 @@
+import { cpSync, globSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { createInstrumenter, type Instrumenter } from "@stryker-mutator/instrumenter";
+import { createInjector } from "typed-inject";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+/** A copy of the program to break; inside the project, so that packages are found. */
+export const copy = `${root}coverage/mutation/`;
+
+/** One way in which a source file is broken on purpose. */
+export interface Mutant {
+	readonly id: string;
+	readonly file: string;
+	readonly line: number;
+	readonly mutator: string;
+	/** What stands there in its place. */
+	readonly replacement: string;
+	/** What stood there. */
+	readonly original: string;
+}
+
+/** Words that people read are no behaviour: tests of their own and the catalogues look after them. */
+const words = {
+	shouldIgnore: (path: { node: { type: string; tag?: { name?: string } } }) =>
+		path.node.type === "TaggedTemplateExpression" && path.node.tag?.name === "say"
+			? "words that people read"
+			: undefined,
+};
+
+const quiet = new Proxy({}, { get: () => () => false });
+
+/** Copies the program and its tests, with every mutant of src/core built in behind a switch. */
+export async function instrumented(pattern: string): Promise<readonly Mutant[]> {
+	rmSync(copy, { recursive: true, force: true });
+	for (const part of ["src", "sample-csv", "tests", "package.json", "tsconfig.json"])
+		cpSync(root + part, copy + part, { recursive: true });
+	const names = globSync(pattern, { cwd: root }).sort();
+	const files = names.map((name) => ({
+		name,
+		mutate: true,
+		content: readFileSync(root + name, "utf8"),
+	}));
+	const instrumenter = createInjector()
+		.provideValue("logger", quiet as never)
+		.injectFunction(createInstrumenter as never) as Instrumenter;
+	const { files: broken, mutants } = await instrumenter.instrument(files, {
+		plugins: null,
+		excludedMutations: [],
+		ignorers: [words] as never,
+	});
+	for (const { name, content } of broken) writeFileSync(copy + name, content);
+	return mutants
+		.filter(({ status }) => status !== "Ignored")
+		.map(({ id, fileName, location, mutatorName, replacement }) => ({
+			id,
+			file: fileName,
+			line: location.start.line + 1,
+			mutator: mutatorName,
+			replacement: replacement ?? "",
+			original: textAt(readFileSync(root + fileName, "utf8"), location),
+		}));
+}
+
+interface Location {
+	readonly start: { readonly line: number; readonly column: number };
+	readonly end: { readonly line: number; readonly column: number };
+}
+
+function textAt(source: string, { start, end }: Location): string {
+	const lines = source.split("\n").slice(start.line, end.line + 1);
+	const last = lines.length - 1;
+	lines[last] = (lines[last] ?? "").slice(0, end.column);
+	lines[0] = (lines[0] ?? "").slice(start.column);
+	return lines.join("\n");
+}
