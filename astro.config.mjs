@@ -1,6 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "astro/config";
 import { build } from "vite";
+import { licences } from "./src/build/licences.ts";
+import { offline } from "./src/build/offline.ts";
 import { inLanguage } from "./src/messages/inLanguage.ts";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -9,8 +11,8 @@ const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const language = process.env.BASINBOOK_LANGUAGE ?? "en";
 const translating = language === "en" ? [] : [inLanguage(language)];
 
-/** What the grid library asks for and this workbook never uses: dates, pickers, old browsers. */
-const unused = ["@babel/polyfill/lib/noConflict", "moment", "pikaday"];
+/** What the grid library asks for and this workbook never uses: dates, pickers, its own numbers, old browsers. */
+const unused = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];
 
 /**
  * Builds the workbook as one classic script. Browsers refuse module scripts over
@@ -25,7 +27,7 @@ const classicScript = {
 				root: here("."),
 				logLevel: "warn",
 				publicDir: false,
-				plugins: translating,
+				plugins: [...translating, licences()],
 				define: {
 					"process.env.NODE_ENV": '"production"',
 					setImmediate: "setTimeout",
@@ -56,5 +58,5 @@ export default defineConfig({
 	build: { format: "file" },
 	trailingSlash: "never",
 	devToolbar: { enabled: false },
-	integrations: [classicScript],
+	integrations: [classicScript, offline(translating)],
 });

@@ -21,7 +21,7 @@ const forbidden: Arrow[] = [
 	},
 	{
 		from: /^core\//,
-		to: /^(?!core\/|zod$)/,
+		to: /^(?!core\/|zod\/mini$)/,
 		why: "The core is pure: no file, no browser, no clock, no library but zod, so that every number can be worked out again anywhere.",
 	},
 	{
@@ -33,6 +33,11 @@ const forbidden: Arrow[] = [
 		from: /^cli\//,
 		to: /^(ui|pages|layouts|components)\//,
 		why: "The command line runs without a browser.",
+	},
+	{
+		from: /^(core|io|cli|ui|pages|layouts|components)\//,
+		to: /^(messages|build)\//,
+		why: "Catalogues and the making of the site are at work while it is built; the program has their result in it.",
 	},
 	{
 		from: /^ui\//,

@@ -2,6 +2,7 @@ import { type Plan, plan } from "../core/plan.ts";
 import { distinct, type Problem } from "../core/problem.ts";
 import { dataPackage } from "../io/dataPackage.ts";
 import { computedTables, typedTables } from "../io/describedTables.ts";
+import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 import { computedCsv, problemsCsv } from "../io/writeComputed.ts";
 import { byPlace } from "./problemLine.ts";
@@ -29,12 +30,12 @@ export function planFiles(
 	{ workbook, problems: found }: ReadFiles,
 	besideWorkbook: boolean,
 ): PlanFiles {
-	const made = Object.keys(workbook.tables).length > 0 ? plan(workbook) : NO_PLAN;
+	const made = Object.keys(workbook.tables).length > 0 ? plan(migrated(workbook)) : NO_PLAN;
 	const problems = distinct([...found, ...made.problems]).sort(byPlace);
 	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
 	const files: Record<string, string> = {
 		"problems.csv": problemsCsv(problems),
-		"datapackage.json": dataPackage(described),
+		"datapackage.json": dataPackage(described, besideWorkbook ? workbook.format : undefined),
 	};
 	for (const table of Object.values(made.tables)) files[table.sheet.file] = computedCsv(table);
 	return { files, problems, made: made.made && found.every(({ weight }) => weight === "advice") };

@@ -61,11 +61,16 @@ export type Origin =
 	| { readonly kind: "default"; readonly place: Place }
 	/** A date or a name that only says which row this is. */
 	| { readonly kind: "name" }
-	| {
-			readonly kind: "computed";
-			readonly calculation: Calculation;
-			readonly inputs: Readonly<Record<string, Figure<unknown>>>;
-	  };
+	| ComputedOrigin;
+
+interface ComputedOrigin {
+	readonly kind: "computed";
+	readonly calculation: Calculation;
+	readonly inputs: Named<unknown>;
+}
+
+/** Figures, each under the name it has where someone asks "why?". */
+type Named<T> = Readonly<Record<string, Figure<T>>>;
 
 /** A value (or the reason there is none) that knows where it comes from. */
 export interface Figure<T = number> {
@@ -168,25 +173,58 @@ export function nameFigure<T>(label: string, value: T): Figure<T> {
 }
 
 /** Several figures as one list; it has no value unless they all have one. */
-export function gather<T>(
+export function gather<T>(label: string, unit: string, figures: Named<T>): Figure<T[]> {
+	return listOf(label, unit, Object.values(figures), () => figures);
+}
+
+/**
+ * Figures as one list, for the many days of a plan: their names are put together
+ * only when someone asks "why?".
+ */
+export function listOf<T>(
 	label: string,
 	unit: string,
-	figures: Readonly<Record<string, Figure<T>>>,
+	figures: readonly Figure<T>[],
+	named: () => Named<T>,
 ): Figure<T[]> {
-	const inputs = Object.fromEntries(
-		Object.entries(figures).map(([key, figure]) => [
-			key,
-			{ label: figure.label, unit: figure.unit },
-		]),
-	);
-	const list: Calculation<Record<string, T>, T[]> = {
-		key: "list",
-		label,
-		unit,
-		formula: say`Each of them in turn.`,
-		source: definition,
-		inputs,
-		compute: (values) => Object.keys(inputs).map((key) => values[key] as T),
-	};
-	return derive(list, figures);
+	return { label, unit, outcome: allOf(figures), origin: new ListOrigin(label, unit, named) };
+}
+
+function allOf<T>(figures: readonly Figure<T>[]): Outcome<T[]> {
+	const values: T[] = [];
+	const problems: Problem[] = [];
+	for (const { outcome } of figures)
+		if (outcome.ok) values.push(outcome.value);
+		else problems.push(...outcome.problems);
+	return problems.length > 0 ? noAnswer(...firstReasons(problems)) : answer(values);
+}
+
+class ListOrigin implements ComputedOrigin {
+	readonly kind = "computed";
+	readonly #label: string;
+	readonly #unit: string;
+	readonly #named: () => Named<unknown>;
+
+	constructor(label: string, unit: string, named: () => Named<unknown>) {
+		this.#label = label;
+		this.#unit = unit;
+		this.#named = named;
+	}
+
+	get inputs(): Named<unknown> {
+		return this.#named();
+	}
+
+	get calculation(): Calculation {
+		const inputs = this.inputs;
+		return {
+			key: "list",
+			label: this.#label,
+			unit: this.#unit,
+			formula: say`Each of them in turn.`,
+			source: definition,
+			inputs,
+			compute: (values) => Object.keys(inputs).map((key) => values[key]),
+		};
+	}
 }

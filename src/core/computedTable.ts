@@ -20,12 +20,22 @@ export interface ComputedTable {
  * until they are shown or exported. The rows are the same whenever that is.
  */
 export function onDemand(sheet: Sheet, rows: () => readonly ComputedRow[]): ComputedTable {
-	let known: readonly ComputedRow[] | undefined;
-	return {
-		sheet,
-		get rows() {
-			known ??= rows();
-			return known;
-		},
-	};
+	return new TableOnDemand(sheet, rows);
+}
+
+/** A class, because engines keep what a getter of an object literal holds much longer than the object. */
+class TableOnDemand implements ComputedTable {
+	readonly sheet: Sheet;
+	readonly #work: () => readonly ComputedRow[];
+	#rows: readonly ComputedRow[] | undefined;
+
+	constructor(sheet: Sheet, work: () => readonly ComputedRow[]) {
+		this.sheet = sheet;
+		this.#work = work;
+	}
+
+	get rows(): readonly ComputedRow[] {
+		this.#rows ??= this.#work();
+		return this.#rows;
+	}
 }

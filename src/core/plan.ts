@@ -1,8 +1,8 @@
-import type { ComputedTable } from "./computedTable.ts";
+import type { ComputedCell, ComputedTable } from "./computedTable.ts";
 import { registerAdvice } from "./forecast/registerAdvice.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
 import { kindsWithoutUse } from "./kits/kindFigures.ts";
-import { answer, type Outcome, problemsOf } from "./outcome.ts";
+import { answer, type Outcome } from "./outcome.ts";
 import { kitAdvice } from "./plan/kitAdvice.ts";
 import { planTables } from "./plan/planTables.ts";
 import { productAdvice } from "./plan/productAdvice.ts";
@@ -14,7 +14,7 @@ import { distinct, type Problem } from "./problem.ts";
 import { type ReadWorkbook, readWorkbook } from "./read/readWorkbook.ts";
 import { computedSheets } from "./sheets/computedSheets.ts";
 import { storeAdvice } from "./stock/storeAdvice.ts";
-import { addDays, type IsoDate } from "./values/date.ts";
+import { dayNumber, type IsoDate, isoDate } from "./values/date.ts";
 import type { Workbook } from "./workbook.ts";
 
 /** Everything that follows from a workbook. */
@@ -36,6 +36,7 @@ export function plan(workbook: Workbook): Plan {
 	const last = dates.value.at(-1) as IsoDate;
 	const unit = unitFigures(read, first, last);
 	const made = planTables(unit, dates.value);
+	const missing = made.needed.flatMap(unanswered);
 	return {
 		tables: byFile([...made.needed, ...made.compared, ...made.views]),
 		problems: inOrder([
@@ -43,7 +44,8 @@ export function plan(workbook: Workbook): Plan {
 			...unknownItems(read.tables),
 			...kindsWithoutUse(read),
 			...checkProblems(read, last),
-			...[...made.needed, ...made.compared].flatMap(unanswered),
+			...missing,
+			...made.compared.flatMap(unanswered),
 			...kitAdvice(unit, made),
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),
@@ -51,7 +53,7 @@ export function plan(workbook: Workbook): Plan {
 			...registerAdvice(read, unit.register, first),
 			...storeAdvice(read),
 		]),
-		made: made.needed.every((table) => unanswered(table).length === 0),
+		made: missing.length === 0,
 	};
 }
 
@@ -59,15 +61,19 @@ function datesOf({ settings }: ReadWorkbook): Outcome<IsoDate[]> {
 	const { plan_start: start, plan_days: days } = settings;
 	if (!start.outcome.ok) return start.outcome;
 	if (!days.outcome.ok) return days.outcome;
-	const first = start.outcome.value;
-	return answer(Array.from({ length: days.outcome.value }, (_, day) => addDays(first, day)));
+	const first = dayNumber(start.outcome.value) as number;
+	return answer(Array.from({ length: days.outcome.value }, (_, day) => isoDate(first + day)));
 }
 
 /** The problems for which cells of a table have no answer. */
 function unanswered(table: ComputedTable): readonly Problem[] {
-	return table.rows.flatMap((row) =>
-		Object.values(row).flatMap((cell) => problemsOf(cell.outcome)),
-	);
+	const problems: Problem[] = [];
+	for (const row of table.rows)
+		for (const key in row) {
+			const { outcome } = row[key] as ComputedCell;
+			if (!outcome.ok) problems.push(...outcome.problems);
+		}
+	return problems;
 }
 
 function withoutDates(problems: readonly Problem[]): Plan {

@@ -1,9 +1,19 @@
 import Papa from "papaparse";
 import type { Problem } from "../core/problem.ts";
 import type { TextTable } from "../core/workbook.ts";
-import { longCells, MOST_ROWS, quoteProblem, tooManyRows } from "./csvProblems.ts";
-import { dialectOf } from "./dialect.ts";
+import {
+	longCells,
+	MOST_CELLS,
+	MOST_COLUMNS,
+	MOST_ROWS,
+	quoteProblem,
+	tooManyCells,
+	tooManyColumns,
+	tooManyRows,
+} from "./csvProblems.ts";
 import { guarded, unguarded } from "./formulaGuard.ts";
+import { separatorOf } from "./separatorOf.ts";
+import { tidied } from "./tidied.ts";
 
 const LINE_BREAK = /\r\n?|\n/g;
 const BYTE_ORDER_MARKS = /^\ufeff+/;
@@ -11,60 +21,71 @@ const BYTE_ORDER_MARKS = /^\ufeff+/;
 /**
  * Reads a CSV file into texts, cell by cell, nothing guessed and nothing dropped.
  *
- * Separator (comma, semicolon, tab) and line ends are told from the header line.
- * A blank line is a row without cells. Rows keep their own number of cells, and
- * `lines` holds the file line where each begins. A quote that is never closed and
- * a cell beyond LONGEST_CELL are problems, and their text is kept. A file of more
- * than MOST_ROWS rows is a problem and is not read at all: the table is empty.
+ * The separator (comma, semicolon, tab) is told from the header line; lines may end
+ * in any way. A blank line is a row without cells. Rows keep their own number of
+ * cells, and `lines` holds the file line where each begins. A quote mark that does
+ * not enclose a cell and a cell beyond LONGEST_CELL are problems, and their text is
+ * kept. A file of more than MOST_ROWS, MOST_COLUMNS or MOST_CELLS is a problem and
+ * is `refused`: nothing is read from it.
  */
-export function readCsv(
-	file: string,
-	text: string,
-): { readonly table: TextTable; readonly problems: readonly Problem[] } {
+export function readCsv(file: string, text: string): ReadCsv {
+	const refused = (problem: Problem): ReadCsv => ({
+		table: { header: [], rows: [] },
+		problems: [problem],
+		refused: true,
+	});
 	const body = text.replace(BYTE_ORDER_MARKS, "");
-	const { separator, lineEnd } = dialectOf(body);
+	const separator = separatorOf(body);
+	if (hasMore(body, separator, MOST_CELLS)) return refused(tooManyCells(file));
+	const { text: tidy, slips } = tidied(body, separator);
 	const records: string[][] = [];
 	const lines: number[] = [];
 	const problems: Problem[] = [];
 	let start = 0;
 	let line = 1;
-	Papa.parse<string[]>(body, {
+	let slip = 0;
+	Papa.parse<string[]>(tidy, {
 		delimiter: separator,
-		newline: lineEnd,
-		step: ({ data, errors, meta }, parser) => {
-			const raw = body.slice(start, meta.cursor);
+		newline: "\n",
+		step: ({ data, meta }, parser) => {
+			const raw = tidy.slice(start, meta.cursor);
 			if (raw === "") return; // what follows the last line end is no row
-			const cells = cellsOf(data, raw, separator);
-			const unclosed = errors.find((error) => error.code === "MissingQuotes");
-			if (unclosed) cells.push(`"${cells.pop() ?? ""}`);
-			const [wrong] = unclosed ? [unclosed] : errors;
-			if (wrong) {
-				const opened = line + lineBreaks(body.slice(start, wrong.index));
-				problems.push(quoteProblem(file, opened, wrong.code, cells));
+			const cells = raw === "\n" ? [] : data.map(unguarded);
+			const wrong = slips[slip];
+			if (wrong && wrong.at < meta.cursor) {
+				const opened = line + lineBreaks(tidy.slice(start, wrong.at));
+				problems.push(quoteProblem(file, opened, wrong.kind, tidy.slice(wrong.at + 2)));
 			}
-			records.push(cells.map(unguarded));
+			while ((slips[slip]?.at ?? Number.POSITIVE_INFINITY) < meta.cursor) slip++;
+			records.push(cells);
 			lines.push(line);
 			line += lineBreaks(raw);
 			start = meta.cursor;
 			if (records.length > MOST_ROWS + 1) parser.abort();
 		},
 	});
-	if (records.length > MOST_ROWS + 1)
-		return { table: { header: [], rows: [] }, problems: [tooManyRows(file)] };
+	if (records.length > MOST_ROWS + 1) return refused(tooManyRows(file));
 	const [header = [], ...rows] = records;
+	if (header.length > MOST_COLUMNS) return refused(tooManyColumns(file));
 	const table = { header, rows, lines: lines.slice(1) };
 	return { table, problems: [...problems, ...longCells(file, table)] };
 }
 
-/** The cells of one row: a blank line has none, and the CR of a CRLF belongs to no cell. */
-function cellsOf(data: readonly string[], raw: string, separator: string): string[] {
-	if (/^\r?\n$|^\r$/.test(raw)) return [];
-	const cells = [...data];
-	const last = cells.at(-1) ?? "";
-	// A last cell that stands unquoted in the file took the CR with it. In quotes, a CR is text.
-	const bare = raw === `${last}\n` || raw.endsWith(`${separator}${last}\n`);
-	if (bare && last.endsWith("\r")) cells[cells.length - 1] = last.slice(0, -1);
-	return cells;
+interface ReadCsv {
+	readonly table: TextTable;
+	readonly problems: readonly Problem[];
+	/** Set where nothing was read; the only problem says why. */
+	readonly refused?: true;
+}
+
+/** Whether a text has more than `most` of a character. */
+function hasMore(text: string, character: string, most: number): boolean {
+	let at = -1;
+	for (let left = most; left >= 0; left--) {
+		at = text.indexOf(character, at + 1);
+		if (at < 0) return false;
+	}
+	return true;
 }
 
 function lineBreaks(text: string): number {

@@ -2,19 +2,26 @@ import type { Column } from "../core/column.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { type DescribedTable, typedTables } from "./describedTables.ts";
+import { FORMAT } from "./migrated.ts";
 
 /**
  * The description of a workbook's files for other programs, `datapackage.json`:
  * Frictionless Data Package 1, profile tabular-data-package, with one Table
  * Schema a file. It says nothing about when it was made, so that the same
  * workbook always gives the same file.
+ *
+ * @param format edition of the file format that the tables are in
  */
-export function dataPackage(of: Workbook | readonly DescribedTable[]): string {
+export function dataPackage(
+	of: Workbook | readonly DescribedTable[],
+	format: number = FORMAT,
+): string {
 	const tables = "tables" in of ? typedTables(of) : of;
 	const descriptor = {
 		profile: "tabular-data-package",
 		name: "basinbook-workbook",
 		title: say`Planning workbook for newborn resuscitation kits`,
+		basinbook_format: format,
 		resources: tables.map(resource),
 	};
 	return `${JSON.stringify(descriptor, null, "\t")}\n`;
@@ -41,7 +48,9 @@ function resource({ path, sheet, header }: DescribedTable) {
 			caseSensitiveHeader: true,
 		},
 		schema: {
-			fields: header.map((key) => field(key, columns[key])),
+			fields: header.map((key) =>
+				field(key, Object.hasOwn(columns, key) ? columns[key] : undefined),
+			),
 			missingValues: [""],
 			...(unique?.every((key) => header.includes(key)) ? { primaryKey: unique } : {}),
 		},

@@ -12,6 +12,7 @@ type Decoded =
  * as "°" into others without anybody noticing.
  */
 export function decode(file: string, bytes: Uint8Array): Decoded {
+	if (isTwoByte(bytes)) return { ok: false, problem: notUtf8(file, bytes) };
 	try {
 		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
 	} catch {
@@ -20,9 +21,8 @@ export function decode(file: string, bytes: Uint8Array): Decoded {
 }
 
 function notUtf8(file: string, bytes: Uint8Array): Problem {
-	const twoByte =
-		(bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
-	const [good = ""] = new TextDecoder("utf-8").decode(bytes).split("\ufffd", 1);
+	const twoByte = isTwoByte(bytes);
+	const good = goodStart(bytes);
 	const line = twoByte ? 1 : good.split(/\r\n?|\n/).length;
 	return problem(
 		{ file, line, column: "" },
@@ -30,7 +30,25 @@ function notUtf8(file: string, bytes: Uint8Array): Problem {
 			code: "not-utf-8",
 			received: twoByte ? say`UTF-16 text` : `${good.slice(-20)}\ufffd`,
 			allowed: say`text in the encoding UTF-8`,
-			message: say`${file} line ${line}: ${twoByte ? say`the file is in the encoding UTF-16` : say`there is a letter that is not UTF-8`}. Save the file again as CSV in the encoding UTF-8; nothing was read from it.`,
+			message: twoByte
+				? say`${file} line ${line}: the file is in the encoding UTF-16. Save the file again as CSV in the encoding UTF-8; nothing was read from it.`
+				: say`${file} line ${line}: there is a letter that is not UTF-8. Save the file again as CSV in the encoding UTF-8; nothing was read from it.`,
 		},
 	);
+}
+
+/** UTF-16: it says so with its first two bytes, or every other byte of its plain letters is 0. */
+function isTwoByte([a = 0, b = 0, c = 0, d = 0]: Uint8Array): boolean {
+	const marked = (a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff);
+	const bare = a !== 0 ? b === 0 && c !== 0 && d === 0 : b !== 0 && c === 0 && d !== 0;
+	return marked || bare;
+}
+
+/** The text before the first byte that is not UTF-8; the sign \ufffd may well stand in it. */
+function goodStart(bytes: Uint8Array): string {
+	const again = new TextEncoder().encode(
+		new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes),
+	);
+	const end = bytes.findIndex((byte, at) => byte !== again[at]);
+	return new TextDecoder().decode(bytes.subarray(0, end));
 }

@@ -1,10 +1,12 @@
 import { advice, type Problem, problem } from "../core/problem.ts";
+import { shown } from "../core/read/cellProblems.ts";
 import { say } from "../core/say.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 const whole = (file: string) => ({ file, line: null, column: "" });
 
-export function unknownFile(file: string): Problem {
+export function unknownFile(name: string): Problem {
+	const file = shown(name);
 	return advice(whole(file), {
 		code: "unknown-file",
 		received: file,
@@ -14,7 +16,7 @@ export function unknownFile(file: string): Problem {
 }
 
 export function resultFiles(files: readonly string[]): Problem {
-	const list = files.join(", ");
+	const list = files.map(shown).join(", ");
 	return advice(whole(""), {
 		code: "result-file",
 		received: list,
@@ -47,6 +49,9 @@ export function notAWorkbook(names: readonly string[]): Problem {
 		code: "no-workbook",
 		received,
 		allowed: say`the CSV files of a workbook, or a zip of them`,
-		message: say`${received === "" ? say`There is no file` : say`None of these files (${received}) is`} of a workbook, so there is nothing to plan from.`,
+		message:
+			received === ""
+				? say`There is no file of a workbook, so there is nothing to plan from.`
+				: say`None of these files (${received}) is of a workbook, so there is nothing to plan from.`,
 	});
 }

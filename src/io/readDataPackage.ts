@@ -28,6 +28,16 @@ export function checkDataPackage(file: string, text: string): Problem[] {
 	];
 }
 
+interface Descriptor {
+	readonly resources?: unknown;
+	readonly basinbook_format?: unknown;
+}
+
+/** Edition of the file format that a description without complaint names; the first one named none. */
+export function formatOf(text: string): number {
+	return Number((JSON.parse(text) as Descriptor).basinbook_format ?? 1);
+}
+
 function complaint(text: string): string | undefined {
 	if (text.length > LONGEST_DESCRIPTION) return say`it has ${text.length} characters`;
 	if (nesting(text) > DEEPEST_NESTING) return say`it is nested too deeply`;
@@ -37,15 +47,18 @@ function complaint(text: string): string | undefined {
 	} catch {
 		return say`it is not valid JSON`;
 	}
-	const resources = (descriptor as { resources?: unknown } | null)?.resources;
-	return Array.isArray(resources) ? undefined : say`it has no list of resources`;
+	const { resources, basinbook_format: format = 1 } = (descriptor ?? {}) as Descriptor;
+	if (!Array.isArray(resources)) return say`it has no list of resources`;
+	const isEdition = Number.isInteger(format) && Number(format) >= 1;
+	return isEdition ? undefined : say`its basinbook_format is not a whole number from 1 on`;
 }
 
 /** Deepest level of brackets outside quoted text, told before anything is parsed. */
 function nesting(text: string): number {
 	let level = 0;
 	let deepest = 0;
-	for (const [mark] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[\]{}]/gs)) {
+	// A quoted text that never ends goes to the end: looking for its end again and again would take hours.
+	for (const [mark] of text.matchAll(/"(?:[^"\\]+|\\.?)*"?|[[\]{}]/gs)) {
 		if (mark === "[" || mark === "{") deepest = Math.max(deepest, ++level);
 		else if (mark === "]" || mark === "}") level--;
 	}

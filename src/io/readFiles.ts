@@ -12,7 +12,9 @@ import {
 	tooLargeFile,
 	unknownFile,
 } from "./fileProblems.ts";
-import { checkDataPackage } from "./readDataPackage.ts";
+import { formatProblems } from "./formatProblems.ts";
+import { FORMAT } from "./migrated.ts";
+import { checkDataPackage, formatOf } from "./readDataPackage.ts";
 import { isZip, type NamedBytes, unzip } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
@@ -21,6 +23,14 @@ export interface ReadFiles {
 	readonly problems: readonly Problem[];
 }
 
+/** What is found while the files are read, one after the other. */
+interface Found {
+	readonly tables: Record<string, TextTable>;
+	/** Edition of the file format, where the description names one. */
+	format?: number;
+}
+
+const DESCRIPTION = "datapackage.json";
 const typedFiles = new Set(typedSheets.map(({ file }) => file));
 const computedFiles = new Set([...computedSheets, problemsSheet].map(({ file }) => file));
 
@@ -30,6 +40,7 @@ const computedFiles = new Set([...computedSheets, problemsSheet].map(({ file }) 
  *
  * Files are known by the last part of their name, capitals or not. A file that
  * cannot be read is a problem and keeps none of the others from being read.
+ * The texts stay in the edition they are written in: `migrated` brings them up to date.
  */
 export function readFiles(given: readonly NamedBytes[]): ReadFiles {
 	const problems: Problem[] = [];
@@ -44,29 +55,45 @@ export function readFiles(given: readonly NamedBytes[]): ReadFiles {
 		const name = baseName(file.name);
 		byName.set(name, [...(byName.get(name) ?? []), file]);
 	}
-	const tables: Record<string, TextTable> = {};
+	const found: Found = { tables: {} };
 	const results: string[] = [];
-	for (const [name, [file, ...more]] of byName) {
-		if (computedFiles.has(name)) results.push(name);
-		else if (!typedFiles.has(name) && name !== "datapackage.json") problems.push(unknownFile(name));
-		else if (!file || more.length > 0) problems.push(doubledFiles(name, more.length + 1));
-		else problems.push(...readOne(name, file.bytes, tables));
+	for (const name of new Set([DESCRIPTION, ...byName.keys()])) {
+		const [file, ...more] = byName.get(name) ?? [];
+		if (!file) continue;
+		const isNewer = (found.format ?? FORMAT) > FORMAT && name.endsWith(".csv");
+		if (computedFiles.has(name) || (isNewer && isResult(file))) results.push(name);
+		else if (!typedFiles.has(name) && name !== DESCRIPTION && !isNewer)
+			problems.push(unknownFile(name));
+		else if (more.length > 0) problems.push(doubledFiles(name, more.length + 1));
+		else for (const wrong of readOne(name, file.bytes, found)) problems.push(wrong);
 	}
 	if (results.length > 0) problems.push(resultFiles(results));
-	if (Object.keys(tables).length === 0 && problems.every((p) => p.weight === "advice"))
+	if (Object.keys(found.tables).length === 0 && problems.every((p) => p.weight === "advice"))
 		problems.push(notAWorkbook(given.map(({ name }) => baseName(name))));
-	return { workbook: { tables }, problems };
+	return { workbook: found, problems };
 }
 
-/** Reads one file into `tables`, and gives the problems it has. */
-function readOne(name: string, bytes: Uint8Array, tables: Record<string, TextTable>) {
+/** Reads one file into what was found before, and gives the problems it has. */
+function readOne(name: string, bytes: Uint8Array, found: Found): readonly Problem[] {
 	if (bytes.length > MOST_BYTES) return [tooLargeFile(name, bytes.length)];
 	const decoded = decode(name, bytes);
 	if (!decoded.ok) return [decoded.problem];
-	if (name === "datapackage.json") return checkDataPackage(name, decoded.text);
-	const { table, problems } = readCsv(name, decoded.text);
-	if (problems[0]?.code !== "too-many-rows") tables[name] = table;
+	if (name === DESCRIPTION) {
+		const wrong = checkDataPackage(name, decoded.text);
+		if (wrong.length > 0) return wrong;
+		const format = formatOf(decoded.text);
+		if (format !== FORMAT) found.format = format;
+		return formatProblems(format);
+	}
+	const { table, problems, refused } = readCsv(name, decoded.text);
+	// " births" is the column births: all that looks a column up later finds it by its name alone.
+	if (!refused) found.tables[name] = { ...table, header: table.header.map((key) => key.trim()) };
 	return problems;
+}
+
+/** In the zip of a workbook the results have a folder of their own. */
+function isResult({ name }: NamedBytes): boolean {
+	return /(^|[/\\])plan[/\\]/i.test(name);
 }
 
 /** What operating systems and spreadsheets leave beside files is passed over in silence. */

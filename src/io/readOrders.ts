@@ -19,7 +19,8 @@ export function readOrder({ name, bytes }: NamedBytes): {
 } {
 	const decoded = decode(name, bytes);
 	if (!decoded.ok) return { order: undefined, problems: [decoded.problem] };
-	const { table, problems } = readCsv(name, decoded.text);
+	const { table, problems, refused } = readCsv(name, decoded.text);
+	if (refused) return { order: undefined, problems };
 	const rows = readTable({ ...orderSheet, file: name }, table);
 	const isOrder = !rows.problems.some(({ weight }) => weight === "error");
 	return {
@@ -40,10 +41,11 @@ export function readOrders(files: readonly NamedBytes[]): ReadOrders {
 			problems.push(sameOrderTwice(file.name, earlier));
 			continue;
 		}
-		seen.set(content, file.name);
 		const read = readOrder(file);
-		problems.push(...read.problems);
-		if (read.order) orders.push(read.order);
+		for (const found of read.problems) problems.push(found);
+		if (!read.order) continue;
+		seen.set(content, file.name);
+		orders.push(read.order);
 	}
 	return { orders, problems };
 }

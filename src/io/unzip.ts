@@ -1,7 +1,8 @@
 import { type Problem, problem } from "../core/problem.ts";
+import { shown } from "../core/read/cellProblems.ts";
 import { say } from "../core/say.ts";
 import { unpackEntry } from "./unpackEntry.ts";
-import { type ZipEntry, zipDirectory } from "./zipDirectory.ts";
+import { OtherForm, type ZipEntry, zipDirectory } from "./zipDirectory.ts";
 import {
 	badPath,
 	damaged,
@@ -10,6 +11,7 @@ import {
 	MOST_BYTES,
 	MOST_ENTRIES,
 	notZip,
+	otherForm,
 	tooLarge,
 	tooMany,
 	type Words,
@@ -39,17 +41,18 @@ export function unzip(file: string, bytes: Uint8Array): Unzipped {
 	});
 	if (bytes.length > MOST_BYTES) return refused(tooLarge(file, bytes.length));
 	const entries = directoryOf(bytes);
-	if (entries === undefined)
-		return refused(damaged(file, say`its list of contents cannot be read`));
+	if (entries === "damaged")
+		return refused(damaged(file, say`its list of contents does not fit what is in it`));
+	if (entries === "other form") return refused(otherForm(file));
 	if (entries === "not a zip") return refused(notZip(file));
-	const wanted = entries.filter(({ name }) => !name.endsWith("/"));
-	const reason = refusal(file, entries, wanted);
+	const reason = refusal(file, entries);
 	if (reason) return refused(reason);
 	const files: NamedBytes[] = [];
-	for (const entry of wanted) {
+	for (const entry of entries) {
 		const contents = unpackEntry(entry);
-		if (!contents) return refused(damaged(file, say`${entry.name} in it cannot be unpacked`));
-		files.push({ name: entry.name, bytes: contents });
+		if (!contents)
+			return refused(damaged(file, say`${shown(entry.name)} in it cannot be unpacked`));
+		if (!entry.name.endsWith("/")) files.push({ name: entry.name, bytes: contents });
 	}
 	return { files, problems: [] };
 }
@@ -59,29 +62,39 @@ export function isZip([p, k, three, four]: Uint8Array): boolean {
 	return p === 0x50 && k === 0x4b && ((three === 3 && four === 4) || (three === 5 && four === 6));
 }
 
-function directoryOf(bytes: Uint8Array): ZipEntry[] | "not a zip" | undefined {
+function directoryOf(bytes: Uint8Array): ZipEntry[] | "damaged" | "other form" | "not a zip" {
 	try {
-		return zipDirectory(bytes) ?? (isZip(bytes) ? undefined : "not a zip");
-	} catch {
-		return undefined;
+		return zipDirectory(bytes) ?? (isZip(bytes) ? "damaged" : "not a zip");
+	} catch (error) {
+		return error instanceof OtherForm ? "other form" : "damaged";
 	}
 }
 
-function refusal(file: string, all: readonly ZipEntry[], wanted: readonly ZipEntry[]) {
+function refusal(file: string, all: readonly ZipEntry[]) {
 	if (all.length > MOST_ENTRIES) return tooMany(file, all.length);
-	const tricky = all.find(({ name }) => isTricky(name));
-	if (tricky) return badPath(file, tricky.name);
-	const strange = wanted.find(
-		({ method, encrypted }) => encrypted || (method !== 0 && method !== 8),
-	);
-	if (strange) return locked(file, strange.name);
-	const total = wanted.reduce((sum, { originalSize }) => sum + originalSize, 0);
+	const tricky = all.find(isTricky);
+	if (tricky) return badPath(file, shown(tricky.name));
+	const strange = all.find(({ method, encrypted }) => encrypted || (method !== 0 && method !== 8));
+	if (strange) return locked(file, shown(strange.name));
+	const total = all.reduce((sum, { originalSize }) => sum + originalSize, 0);
 	if (total > MOST_BYTES) return tooLarge(file, total);
-	const doubled = wanted.find(({ name }, at) => wanted.findIndex((e) => e.name === name) !== at);
-	return doubled ? doubledName(file, doubled.name) : undefined;
+	const doubled = all.find(({ name }, at) => all.findIndex((e) => e.name === name) !== at);
+	return doubled ? doubledName(file, shown(doubled.name)) : undefined;
 }
 
-/** A path that could lead out of the folder it is unpacked into, or that hides what it is. */
-function isTricky(name: string): boolean {
-	return /^$|^\/|^[a-z]:|\\|\p{Cc}/iu.test(name) || name.split("/").includes("..");
+/** Letters that are not seen and turn the reading direction, so that a name looks like another. */
+const TURNING = /[\u200e\u200f\u202a-\u202e\u2066-\u2069]/;
+
+/**
+ * A path that could lead out of the folder it is unpacked into, or that hides what
+ * it is; a link; a folder with contents of its own.
+ */
+function isTricky({ name, special, originalSize }: ZipEntry): boolean {
+	return (
+		/^$|^\/|^[a-z]:|\\|\p{Cc}/iu.test(name) ||
+		TURNING.test(name) ||
+		name.split("/").includes("..") ||
+		special ||
+		(name.endsWith("/") && originalSize > 0)
+	);
 }

@@ -1,6 +1,8 @@
 import type { Column } from "../core/column.ts";
 import type { ComputedCell, ComputedTable } from "../core/computedTable.ts";
 import type { Problem } from "../core/problem.ts";
+import { beginning } from "../core/read/cellProblems.ts";
+import { say } from "../core/say.ts";
 import { headerOf } from "../core/sheet.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
 import { LONGEST_NOTE } from "../core/values/text.ts";
@@ -35,6 +37,6 @@ export function problemsCsv(problems: readonly Problem[]): string {
 
 function cut(text: string): string {
 	if (text.length <= LONGEST_NOTE) return text;
-	const remark = `… (${text.length} characters in all)`;
-	return text.slice(0, LONGEST_NOTE - remark.length) + remark;
+	const remark = say`… (${text.length} characters in all)`;
+	return beginning(text, LONGEST_NOTE - remark.length) + remark;
 }

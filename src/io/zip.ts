@@ -20,7 +20,9 @@ const PLAN_FOLDER = "plan/";
  */
 export function zipWorkbook(workbook: Workbook, plan?: Plan): Uint8Array {
 	const described = [...typedTables(workbook), ...(plan ? computedTables(plan, PLAN_FOLDER) : [])];
-	const texts: Record<string, string> = { "datapackage.json": dataPackage(described) };
+	const texts: Record<string, string> = {
+		"datapackage.json": dataPackage(described, workbook.format),
+	};
 	for (const [file, table] of Object.entries(workbook.tables))
 		texts[file] = writeCsv(standardTable(file, table));
 	for (const table of Object.values(plan?.tables ?? {}))

@@ -23,6 +23,13 @@ export const damaged = (file: string, what: string): Words => ({
 	message: say`${file} is damaged: ${what}. Nothing was read from it; copy it again from where it came from.`,
 });
 
+export const otherForm = (file: string): Words => ({
+	code: "other-zip",
+	received: file,
+	allowed: say`a zip in one part, of the ordinary form`,
+	message: say`${file} is one part of several, or a zip of the form for very large files (ZIP64), which cannot be read here; nothing was read from it. Pack its files again into an ordinary zip.`,
+});
+
 export const tooMany = (file: string, entries: number): Words => ({
 	code: "too-many-entries",
 	received: String(entries),

@@ -1,17 +1,25 @@
 import type { Place } from "../core/problem.ts";
 import { say } from "../core/say.ts";
+import type { Workbook } from "../core/workbook.ts";
+import { moveOnDialog } from "./begin/moveOnDialog.ts";
 import { demoWorkbook } from "./book/demo.ts";
-import { keepDraft } from "./book/draft.ts";
+import { hurryDraft, keepDraft } from "./book/draft.ts";
+import { isEmpty } from "./book/emptyWorkbook.ts";
+import { BEGIN, THIS_WEEK } from "./book/pageTitles.ts";
 import { hashOf, routedSheet } from "./book/route.ts";
-import { Store } from "./book/store.ts";
+import { type Saved, Store } from "./book/store.ts";
 import { byId, el, fill } from "./dom/el.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { type Opened, takeDroppedFiles } from "./files/openFiles.ts";
+import { FindDialog } from "./find/findDialog.ts";
 import { setUpKeys } from "./shell/keys.ts";
-import { offerDraft } from "./shell/opening.ts";
+import { KeysDialog } from "./shell/keysDialog.ts";
+import { keepSheetInLanguageLinks } from "./shell/languageLinks.ts";
+import { offerDraft, showEarlierDrafts } from "./shell/opening.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
 import { ownPages, type View } from "./views/ownPages.ts";
+import { printedFoot, printedHead } from "./views/printedPage.ts";
 import { problemList } from "./views/problemList.ts";
 import { SheetView } from "./views/sheetView.ts";
 // Last, so that it stands over the grid library's own sheet.
@@ -43,6 +51,7 @@ function openSheet(): void {
 		unfold(byId("rail"), file);
 		window.scrollTo(0, 0);
 	}
+	keepSheetInLanguageLinks();
 	paintShell();
 }
 
@@ -50,6 +59,8 @@ function paintShell(): void {
 	const { state } = store;
 	paintRail(byId("rail"), state, view?.file ?? "");
 	paintTopBar(state, draftTrouble);
+	fill(byId("printed-head"), ...printedHead(state));
+	fill(byId("printed-foot"), ...printedFoot());
 	fill(
 		byId("trouble"),
 		state.programError &&
@@ -62,20 +73,52 @@ function paintShell(): void {
 	);
 }
 
-function opened({ workbook, problems }: Opened): void {
-	const result = openedWorkbook(store.state.workbook, workbook);
-	if (result.workbook === store.state.workbook) store.report(problems);
-	else store.open(result.workbook, problems);
-	tell([result.told]);
+function opened({ workbook, problems, file }: Opened): void {
+	const { workbook: next, isAnother, told } = openedWorkbook(store.state.workbook, workbook);
+	if (isAnother) store.open(next, problems, { saved: next, ...(file && { file }) });
+	else store.edit(next, problems);
+	goToBeginning(next);
+	tell([told]);
+}
+
+/** Another workbook from its beginning. */
+function start(workbook: Workbook, saved?: Saved): void {
+	store.open(workbook, [], saved);
+	goToBeginning(workbook);
+}
+
+/** An empty workbook is begun on a page of its own; any other one leaves that page for its plan. */
+function goToBeginning(workbook: Workbook): void {
+	const file = isEmpty(workbook) ? BEGIN : view?.file === BEGIN ? THIS_WEEK : undefined;
+	if (file) goTo({ file, line: null, column: "" });
 }
 
 store.subscribe((state) => {
-	draftTrouble = keepDraft(state.workbook);
+	void keepDraft(state.workbook, (trouble) => {
+		if (trouble === draftTrouble) return;
+		draftTrouble = trouble;
+		paintShell();
+	});
 	view?.paint(state);
 	paintShell();
 });
-setUpKeys(store);
-setUpTopBar(store, opened);
+window.addEventListener("pagehide", hurryDraft);
+const ways = { start, goOn: (draft: Workbook) => start(draft, {}), tell };
+const find = new FindDialog(() => store.state, goTo);
+const keys = new KeysDialog();
+byId("find").addEventListener("click", () => find.open());
+byId("show-keys").addEventListener("click", () => keys.open());
+setUpKeys({
+	undo: () => store.undo(),
+	redo: () => store.redo(),
+	find: () => find.open(),
+	keys: () => keys.openByKey(),
+});
+setUpTopBar(store, opened, {
+	start,
+	moveOn: () => moveOnDialog({ store, goTo, tell }),
+	earlierDrafts: () => showEarlierDrafts(ways),
+});
 setUpMenu(byId("menu"), byId("rail"));
 takeDroppedFiles(document.body, opened);
 byId("skip").addEventListener("click", (event) => {
@@ -87,4 +130,4 @@ window.addEventListener("beforeunload", (event) => {
 	if (draftTrouble !== undefined && store.state.unsaved) event.preventDefault();
 });
 openSheet();
-offerDraft(store);
+void offerDraft(ways);

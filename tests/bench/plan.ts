@@ -1,6 +1,7 @@
 import { HyperFormula } from "hyperformula";
 import { plan } from "../../src/core/plan.ts";
-import { type Workbook, withCell } from "../../src/core/workbook.ts";
+import type { Workbook } from "../../src/core/workbook.ts";
+import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { unitWith } from "../core/smallUnit.ts";
 import { against, heapMb, type Measured, measure, report } from "./measure.ts";
 
@@ -64,7 +65,8 @@ function editing(workbook: Workbook): () => unknown {
 	let births = 0;
 	return () => {
 		births = (births + 1) % 97;
-		return plan(withCell(workbook, "births.csv", 2, "births", String(1 + births / 7)));
+		const text = String(1 + births / 7);
+		return plan(withTexts(workbook, "births.csv", [{ row: 2, column: "births", text }]));
 	};
 }
 

@@ -1,74 +1,247 @@
-import type { Browser } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "./chromium.ts";
-import { type Site, siteOnStick } from "./site.ts";
+import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
-describe("drafts", { timeout: 60_000 }, () => {
+/** A plan is worked out at every edit, and a test machine may be slow. */
+const patient = { timeout: 10_000 };
+const cellOf = (page: Page, row: number, column: number) =>
+	page
+		.locator(`.as-table tbody tr:nth-child(${row + 1}) td`)
+		.nth(column)
+		.textContent();
+const cannotKeep = (page: Page) =>
+	page.locator("#kept.trouble", { hasText: "cannot keep a draft" }).waitFor();
+
+async function expectSaving(page: Page): Promise<void> {
+	const download = page.waitForEvent("download");
+	await page.getByRole("button", { name: "Save workbook" }).click();
+	expect((await download).suggestedFilename()).toMatch(/\.zip$/);
+}
+
+async function type(page: Page, row: number, text: string): Promise<void> {
+	await page
+		.locator(`.grid .ht_master tbody tr:nth-child(${row + 1}) td`)
+		.nth(2)
+		.click();
+	await page.keyboard.type(text);
+	await page.keyboard.press("Enter");
+	await expect.poll(() => cellOf(page, row, 2), patient).toBe(text);
+}
+
+/** Spoils a sheet, or everything, in all drafts that the browser holds. */
+async function damage(page: Page, what: string): Promise<void> {
+	await page.evaluate(async (file) => {
+		const database = await new Promise<IDBDatabase>((ready) => {
+			const request = indexedDB.open("basinbook");
+			request.onsuccess = () => ready(request.result);
+		});
+		const store = database.transaction("workbooks", "readwrite").objectStore("workbooks");
+		await new Promise<void>((done) => {
+			store.transaction.oncomplete = () => done();
+			store.openCursor().onsuccess = (event) => {
+				const cursor = (event.target as IDBRequest<IDBCursorWithValue | null>).result;
+				if (!cursor) return;
+				const draft = cursor.value as { tables: Record<string, unknown> };
+				draft.tables[file] = { header: ["kit"], rows: 7 };
+				cursor.update(file === "everything" ? "not a workbook" : draft);
+				cursor.continue();
+			};
+		});
+		database.close();
+	}, what);
+}
+
+describe.each([
+	["served", servedSite],
+	["on a memory stick", siteOnStick],
+] as const)("drafts, %s", { timeout: 120_000 }, (_, start) => {
 	let browser: Browser;
 	let site: Site;
 	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
+		[browser, site] = await Promise.all([startBrowser(), start()]);
 	}, 60_000);
 	afterAll(async () => {
 		await browser?.close();
 		site?.close();
 	});
 
-	test("two windows keep a draft each, and both are offered at the next opening", async () => {
-		const first = await WorkbookPage.open(browser, site);
-		await first.type(0, 1, "11");
-		const second = await first.context.newPage();
-		await second.goto(`${site.address}index.html`);
-		await second.getByRole("button", { name: "Start from the demo" }).click();
-		// Both windows go on: neither may write over what the other keeps.
-		await first.type(0, 2, "12");
-		await second.getByRole("button", { name: "Undo" }).click();
-		const third = await first.context.newPage();
-		await third.goto(`${site.address}index.html`);
-		await third.locator("#opening").waitFor();
-		await expect(third.locator(".drafts button").count()).resolves.toBe(1);
-		await third.locator(".drafts button").click();
-		const births = await third
-			.locator(".as-table tbody tr:nth-child(1) td")
-			.evaluateAll((cells) =>
-				cells.slice(0, 2).map((cell) => (cell.querySelector(".figure") ?? cell).textContent),
-			);
-		expect(births).toEqual(["11", "12"]);
+	const open = () => WorkbookPage.open(browser, site, {}, "births.csv");
+
+	/** Another window of the same browser, with the drafts that it is offered. */
+	async function window(context: BrowserContext): Promise<{ page: Page; offered: string[] }> {
+		const page = await context.newPage();
+		await page.goto(`${site.address}index.html#births.csv`);
+		await page.locator("#opening h2").waitFor();
+		return { page, offered: await page.locator("#opening button").allTextContents() };
+	}
+
+	test("two windows that go on with one draft keep a draft each, and are told of each other", async () => {
+		const first = await open();
+		await type(first.page, 0, "both");
+		const second = (await window(first.context)).page;
+		await second.getByRole("button", { name: "Go on with the draft" }).click();
+		await second.locator("#told", { hasText: "open in another window too" }).waitFor();
+		await type(second, 1, "second");
+		await type(first.page, 1, "first");
+		// The copy of a tab has the same session storage, and must not write as the first one.
+		const [copy] = await Promise.all([
+			first.context.waitForEvent("page"),
+			first.page.evaluate(() => void globalThis.open(location.href)),
+		]);
+		await copy.getByRole("button", { name: "Go on with the draft" }).click();
+		await type(copy, 2, "copy");
+		await type(first.page, 3, "first again");
+		const { page, offered } = await window(first.context);
+		expect(offered.filter((words) => words.includes("open in another window"))).toHaveLength(2);
+		const found: (string | null)[][] = [];
+		for (const at of [0, 1, 2]) {
+			await page.locator(".start summary").evaluate((summary) => {
+				(summary.parentElement as HTMLDetailsElement).open = true;
+			});
+			if (at > 0) await page.locator("#earlier-drafts").click();
+			else await page.keyboard.press("Escape");
+			if (at > 0) await page.locator(".drafts button").nth(at).click();
+			await page.locator("#opening").waitFor({ state: "hidden" });
+			found.push(await Promise.all([0, 1, 2, 3].map((row) => cellOf(page, row, 2))));
+		}
+		expect(found.map((cells) => cells.slice(0, 2).concat(cells[3] ?? ""))).toEqual([
+			["both", "first", "first again"],
+			["both", "first", ""],
+			["both", "second", ""],
+		]);
 		await first.close();
 	});
 
-	test("storage that is full is said, and the workbook can still be saved", async () => {
-		const workbook = await WorkbookPage.open(browser, site);
-		await workbook.page.evaluate(() => {
-			let size = 1_000_000;
-			for (let n = 0; size > 0; n++)
-				try {
-					localStorage.setItem(`filler ${n}`, "x".repeat(size));
-				} catch {
-					size = Math.floor(size / 2);
-				}
-		});
-		await workbook.type(0, 1, "11");
-		await expect(workbook.page.locator("body").textContent()).resolves.toContain(
-			"cannot keep a draft",
-		);
-		const download = workbook.page.waitForEvent("download");
-		await workbook.page.getByRole("button", { name: "Save workbook" }).click();
-		expect((await download).suggestedFilename()).toMatch(/\.zip$/);
-		await workbook.close();
-	});
-
-	test("a draft that is damaged is passed over", async () => {
-		const workbook = await WorkbookPage.open(browser, site);
-		await workbook.type(0, 1, "11");
-		await workbook.page.evaluate(() => {
-			for (const key of Object.keys(localStorage)) localStorage.setItem(key, '{"workbook":7');
-		});
-		await workbook.page.reload();
-		await workbook.page.locator("#sheet h1").waitFor();
-		expect(await workbook.page.locator("#opening").isVisible()).toBe(false);
+	test("earlier drafts can be gone back to at any time, and Undo leaves them again", async () => {
+		const workbook = await open();
+		const { page } = workbook;
+		await page.locator(".start summary").click();
+		await page.locator("#earlier-drafts").click();
+		await page.locator("#opening", { hasText: "No earlier draft" }).waitFor();
+		await page.getByRole("button", { name: "Close" }).click();
+		await type(page, 0, "earlier");
+		await page.reload();
+		await page.getByRole("button", { name: "Start from the demo" }).click();
+		expect(await cellOf(page, 0, 2)).toBe("");
+		await page.locator(".start summary").click();
+		await page.locator("#earlier-drafts").click();
+		await page.locator(".drafts button").first().click();
+		await expect.poll(() => cellOf(page, 0, 2), patient).toBe("earlier");
+		expect(await page.locator("#kept").textContent()).toContain("not yet saved");
+		await page.getByRole("button", { name: "Undo" }).click();
+		await expect.poll(() => cellOf(page, 0, 2), patient).toBe("");
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});
+
+	test("a browser that keeps nothing for the page says so, and the workbook can still be saved", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "births.csv", async (context) => {
+			await context.addInitScript(() => {
+				for (const name of ["indexedDB", "localStorage"])
+					Object.defineProperty(globalThis, name, {
+						get() {
+							throw new DOMException("blocked", "SecurityError");
+						},
+					});
+				Reflect.deleteProperty(globalThis, "showSaveFilePicker");
+			});
+		});
+		await workbook.type(0, 2, "11");
+		await cannotKeep(workbook.page);
+		await expectSaving(workbook.page);
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
+	test("a damaged draft is said to be damaged, and what can be read of one is opened", async () => {
+		const workbook = await open();
+		const { page } = workbook;
+		await type(page, 0, "kept");
+		await damage(page, "kits.csv");
+		await page.reload();
+		await page.getByRole("button", { name: "Go on with the draft" }).click();
+		await page
+			.locator("#told", { hasText: "were damaged and could not be opened: Kits" })
+			.waitFor();
+		expect(await cellOf(page, 0, 2)).toBe("kept");
+		await damage(page, "everything");
+		await page.reload();
+		await page.getByRole("button", { name: "Go on with the draft" }).click();
+		await page.locator("#draft-trouble", { hasText: "damaged and cannot be opened" }).waitFor();
+		await page.getByRole("button", { name: "Start from the demo" }).click();
+		await page.locator("#opening").waitFor({ state: "hidden" });
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
+	test("of many drafts the last twelve are kept", async () => {
+		const workbook = await open();
+		const { page } = workbook;
+		await page.evaluate(async () => {
+			const database = await new Promise<IDBDatabase>((ready) => {
+				const request = indexedDB.open("basinbook");
+				request.onsuccess = () => ready(request.result);
+			});
+			const transaction = database.transaction(["heads", "workbooks"], "readwrite");
+			for (let hour = 10; hour < 24; hour++) {
+				const id = `draft ${hour}`;
+				const keptAt = `2026-01-01T${hour}:00:00.000Z`;
+				transaction.objectStore("heads").put({ id, unit: id, keptAt }, id);
+				transaction.objectStore("workbooks").put({ tables: {} }, id);
+			}
+			await new Promise<void>((done) => {
+				transaction.oncomplete = () => done();
+			});
+			database.close();
+		});
+		await page.reload();
+		await page.locator("#opening", { hasText: "A draft of draft 23" }).waitFor();
+		const offered = await page.locator(".drafts button").allTextContents();
+		expect(offered).toHaveLength(11);
+		expect(offered[10]).toContain("draft 12");
+		await workbook.close();
+	});
+
+	test("a draft that an earlier edition kept elsewhere is offered, once", async () => {
+		const workbook = await open();
+		const { page } = workbook;
+		await page.evaluate(() => {
+			const tables = {
+				"unit.csv": { header: ["key", "value"], rows: [["unit_name", "Old Mill"]] },
+				"births.csv": { header: ["date", "births", "note"], rows: [["2027-03-01", "6", "old"]] },
+			};
+			const draft = { workbook: { tables }, keptAt: "2026-01-02T03:04:05.000Z" };
+			localStorage.setItem("basinbook-draft-1", JSON.stringify(draft));
+			localStorage.setItem("basinbook-draft-2", '{"workbook":7');
+		});
+		await page.reload();
+		await page.locator("#opening", { hasText: "Old Mill" }).waitFor();
+		await page.getByRole("button", { name: "Go on with the draft" }).click();
+		await expect.poll(() => cellOf(page, 0, 2), patient).toBe("old");
+		await page.reload();
+		await page.locator("#opening", { hasText: "Old Mill" }).waitFor();
+		expect(await page.locator(".drafts button").count()).toBe(0);
+		await workbook.close();
+	});
 });
+
+test("storage that is full is said, and the workbook can still be saved", async () => {
+	const [browser, site] = await Promise.all([startBrowser(), servedSite()]);
+	const workbook = await WorkbookPage.open(browser, site, {}, "births.csv");
+	const { page, context } = workbook;
+	const origin = new URL(site.address).origin;
+	const tools = await context.newCDPSession(page);
+	await tools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1000 });
+	await workbook.type(0, 2, "11");
+	await page.locator("#kept.trouble", { hasText: "no room left in this browser" }).waitFor();
+	await expectSaving(page);
+	expect(await page.locator("#kept").textContent()).toContain("cannot keep a draft");
+	await tools.send("Storage.overrideQuotaForOrigin", { origin });
+	await type(page, 1, "12");
+	await expect.poll(() => page.locator("#kept").textContent(), patient).toContain("Draft kept");
+	expect(workbook.errors).toEqual([]);
+	await browser.close();
+	site.close();
+}, 120_000);

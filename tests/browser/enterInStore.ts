@@ -11,5 +11,5 @@ export async function enterInStore(
 		if ((await field.evaluate((e) => e.tagName)) === "SELECT") await field.selectOption(value);
 		else await field.fill(value);
 	}
-	await page.getByRole("button", { name: "Enter", exact: true }).click();
+	await page.getByRole("button", { name: "Enter it", exact: true }).click();
 }

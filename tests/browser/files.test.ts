@@ -68,7 +68,7 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		await (await download).saveAs(path);
 		await workbook.page.locator(".start summary").click();
 		await workbook.page.locator("#start-empty").click();
-		expect(await workbook.headline()).toContain("waits for");
+		expect(await workbook.headline()).toContain("still missing");
 		const chooser = workbook.page.waitForEvent("filechooser");
 		await workbook.page.locator("#open-files").click();
 		await (await chooser).setFiles(path);

@@ -30,7 +30,7 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		await page.getByLabel("Kit", { exact: true }).selectOption("K3");
 		const results = await page.locator(".history tbody tr td:nth-child(2)").allTextContents();
 		expect(results.map((text) => text.replace(/^\S+ /, ""))).toEqual([
-			"not used",
+			"left out",
 			"not finished",
 			"ready",
 			"ready",
@@ -73,7 +73,7 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 			expect(paper.pages).toHaveLength(3);
 			const text = paper.pages.join("\n");
 			expect(text.match(/Chlorine solution 0.5 %/g)).toHaveLength(3);
-			expect(text.match(/2027-03-02 21:15/g)).toHaveLength(3);
+			expect(text.match(/Tue 2 Mar 2027, 21:15/g)).toHaveLength(3);
 			expect(text.match(/NEVER with vinegar/g)).toHaveLength(3);
 			expect(text.match(/lot B-0211/g)).toHaveLength(3);
 			expect(text.match(/Rinse bucket [123] of 3/g)).toHaveLength(6);

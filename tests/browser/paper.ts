@@ -32,7 +32,8 @@ export async function printed(
 	return readPdf(pdf);
 }
 
-function readPdf(pdf: Buffer): Printed {
+/** What stands in a file that the printer would get. */
+export function readPdf(pdf: Buffer): Printed {
 	if (spawnSync("pdftotext", ["-v"]).error)
 		throw new Error("pdftotext was not found. Install it (Debian: apt-get install poppler-utils).");
 	const folder = mkdtempSync(join(tmpdir(), "basinbook paper "));

@@ -30,11 +30,15 @@ export class WorkbookPage {
 		site: Site,
 		options: Parameters<Browser["newContext"]>[0] = {},
 		sheet = "this-week",
+		prepare: (context: BrowserContext) => Promise<void> = withoutFilePickers,
 	): Promise<WorkbookPage> {
 		const context = await browser.newContext({
 			viewport: { width: 1366, height: 768 },
+			// What is kept for offline use has tests of its own and would slow the others down.
+			serviceWorkers: "block",
 			...options,
 		});
+		await prepare(context);
 		const page = await context.newPage();
 		page.setDefaultTimeout(8_000);
 		const workbook = new WorkbookPage(context, page, site);
@@ -113,4 +117,12 @@ export class WorkbookPage {
 	close(): Promise<void> {
 		return this.context.close();
 	}
+}
+
+/** As in browsers that cannot write files: Save downloads, and Open asks through a file field. */
+async function withoutFilePickers(context: BrowserContext): Promise<void> {
+	await context.addInitScript(() => {
+		Reflect.deleteProperty(globalThis, "showSaveFilePicker");
+		Reflect.deleteProperty(globalThis, "showOpenFilePicker");
+	});
 }

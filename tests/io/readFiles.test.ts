@@ -81,7 +81,10 @@ describe("files as people hand them over", () => {
 
 	test("a good description is passed over in silence", () => {
 		expect(
-			codesOf(good, file("datapackage.json", '{"resources": [{"path": "births.csv"}]}')),
+			codesOf(
+				good,
+				file("datapackage.json", '{"basinbook_format": 2, "resources": [{"path": "births.csv"}]}'),
+			),
 		).toEqual([]);
 	});
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { type Workbook, withCell } from "../../src/core/workbook.ts";
+import type { Workbook } from "../../src/core/workbook.ts";
+import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { smallUnit, unitWith } from "../core/smallUnit.ts";
 
 /** The same cases in every run, so that a failure can be looked at again. */
@@ -128,7 +129,7 @@ export const spoiltWorkbook: fc.Arbitrary<Workbook> = fc
 	.tuple(validWorkbook, fc.array(edit, { minLength: 1, maxLength: 5 }))
 	.map(([workbook, edits]) =>
 		edits.reduce(
-			(now, { at: [file, column], row, text }) => withCell(now, file, row, column, text),
+			(now, { at: [file, column], row, text }) => withTexts(now, file, [{ row, column, text }]),
 			workbook,
 		),
 	);

@@ -4,7 +4,7 @@ import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import { emptyWorkbook } from "../../src/ui/book/emptyWorkbook.ts";
 import { questions } from "../../src/ui/book/questions.ts";
 import { Store } from "../../src/ui/book/store.ts";
-import { withoutRows, withTexts } from "../../src/ui/book/withTexts.ts";
+import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { birthsTexts } from "../../src/ui/views/weekBirths.ts";
 
 const day = (row: number, column: string, text: string) => ({ row, column, text });
@@ -16,11 +16,11 @@ test("undo and redo walk through all sheets, and an edit forgets what was undone
 	const one = store.state.workbook;
 	store.edit(withTexts(one, "kits.csv", [day(0, "kit", "K1")]));
 	store.undo();
-	expect(store.state.workbook).toBe(one);
+	expect(store.state.workbook).toEqual(one);
 	store.undo();
 	expect(store.state).toMatchObject({ workbook: empty, canUndo: false, canRedo: true });
 	store.redo();
-	expect(store.state.workbook).toBe(one);
+	expect(store.state.workbook).toEqual(one);
 	store.edit(withTexts(one, "kits.csv", [day(0, "kit", "K2")]));
 	expect(store.state.canRedo).toBe(false);
 });
@@ -34,7 +34,6 @@ test("an edit leaves the workbook before it as it was", () => {
 		["", "", ""],
 		["", "", "late"],
 	]);
-	expect(withoutRows(next, "births.csv", 1, 1).tables["births.csv"]?.rows).toHaveLength(2);
 	expect(JSON.stringify(empty)).toBe(before);
 });
 

@@ -217,8 +217,8 @@ test("amounts and lists are written as people say them", () => {
 	expect(amountOf(1, "piece")).toBe("1 piece");
 	expect(amountOf(1200, "pair")).toBe("1\u202f200 pairs");
 	expect(amountOf(2.54, "L")).toBe("2.5 L");
-	expect(counted(1, "entry", "entries")).toBe("1 entry");
-	expect(counted(2, "entry", "entries")).toBe("2 entries");
+	expect(counted(1, "pack")).toBe("1 pack");
+	expect(counted(2, "pack")).toBe("2 packs");
 	expect(listed(["a", "b", "c", "d"], 2)).toBe("a, b and 2 more");
 	expect(listed(["a", "b"], 2)).toBe("a and b");
 });

@@ -77,7 +77,12 @@ export function productInUse(
 		allowed: say`exactly one product in use`,
 		message: say`${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
 	});
-	return refusedFigure(say`Product in use`, "", place, ...(bad.length > 0 ? firstReasons(bad) : [notOne]));
+	return refusedFigure(
+		say`Product in use`,
+		"",
+		place,
+		...(bad.length > 0 ? firstReasons(bad) : [notOne]),
+	);
 }
 
 /**

@@ -23,11 +23,9 @@ export function once(chance: number): Counts {
 }
 
 /** The mean of a count. */
-export function mean(counts: Counts): number {
+export function mean({ first, chance }: Counts): number {
 	let sum = 0;
-	counts.chance.forEach((p, i) => {
-		sum += p * (counts.first + i);
-	});
+	for (let i = 0; i < chance.length; i++) sum += (chance[i] as number) * (first + i);
 	return sum;
 }
 

@@ -9,9 +9,9 @@ export function groupsOf(counts: Counts, size: number): Counts {
 	const first = Math.ceil(counts.first / size);
 	const last = Math.ceil((counts.first + counts.chance.length - 1) / size);
 	const chance = new Float64Array(last - first + 1);
-	counts.chance.forEach((p, i) => {
+	for (let i = 0; i < counts.chance.length; i++) {
 		const group = Math.ceil((counts.first + i) / size) - first;
-		chance[group] = (chance[group] as number) + p;
-	});
+		chance[group] = (chance[group] as number) + (counts.chance[i] as number);
+	}
 	return { first, chance };
 }

@@ -66,8 +66,16 @@ export function expectedBeyond(kits: number, meanCount: number): number {
 		: excessAbove(kits, meanCount);
 }
 
-/** The chance of exactly `count`, through logarithms so that it does not underflow on the way. */
+/** Up to this mean, the chance of 0 is a number that a product can begin with. */
+const MODERATE = 600;
+
+/** The chance of exactly `count`; for large means through logarithms, so that it does not underflow on the way. */
 function chanceOf(count: number, meanCount: number): number {
+	if (meanCount < MODERATE) {
+		let chance = Math.exp(-meanCount);
+		for (let k = 1; k <= count; k++) chance *= meanCount / k;
+		return chance;
+	}
 	let log = -meanCount;
 	for (let k = 1; k <= count; k++) log += Math.log(meanCount / k);
 	return Math.exp(log);

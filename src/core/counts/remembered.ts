@@ -1,5 +1,5 @@
 /** Results kept at most; then all are let go and worked out again as they are asked for. */
-const MOST_RESULTS = 4096;
+export const MOST_RESULTS = 4096;
 
 /**
  * A function that does not work out again what it worked out lately.

@@ -3,12 +3,13 @@ import { always, type Counts, TAIL } from "./counts.ts";
 /** The sum of two independent counts, exactly. */
 export function plus(a: Counts, b: Counts): Counts {
 	const chance = new Float64Array(a.chance.length + b.chance.length - 1);
+	const ofB = b.chance;
 	for (let i = 0; i < a.chance.length; i++) {
 		const p = a.chance[i] as number;
 		// Use comes in packs and pieces, so many amounts in between cannot occur.
 		if (p === 0) continue;
-		for (let j = 0; j < b.chance.length; j++)
-			chance[i + j] = (chance[i + j] as number) + p * (b.chance[j] as number);
+		for (let j = 0; j < ofB.length; j++)
+			chance[i + j] = (chance[i + j] as number) + p * (ofB[j] as number);
 	}
 	return withoutTails({ first: a.first + b.first, chance });
 }
@@ -33,10 +34,10 @@ function repeated(part: Counts, count: number): Counts {
 	return count % 2 === 0 ? whole : plus(whole, part);
 }
 
-function addedInPairs(parts: readonly Counts[]): Counts {
-	if (parts.length < 2) return parts[0] ?? always(0);
-	const middle = parts.length >> 1;
-	return plus(addedInPairs(parts.slice(0, middle)), addedInPairs(parts.slice(middle)));
+function addedInPairs(parts: readonly Counts[], from = 0, to = parts.length): Counts {
+	if (to - from < 2) return parts[from] ?? always(0);
+	const middle = (from + to) >> 1;
+	return plus(addedInPairs(parts, from, middle), addedInPairs(parts, middle, to));
 }
 
 /** Cuts off both ends where their chances cannot be seen in any result. */

@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure, gather } from "../calculation.ts";
+import { calculation, derive, type Figure } from "../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../kits/cover.ts";
 import type { Reprocessing } from "../kits/unmetUses.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
@@ -7,6 +7,7 @@ import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaround.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { byDate, roundsByDate } from "./byDate.ts";
 import { together } from "./byKind.ts";
 import type { DayFigures, KindOfDay } from "./dayFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -89,8 +90,9 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 	const turnaround = turnaroundWith(unit, kits);
 	const kinds = unit.kinds.map((kind, k) => {
 		const usesPerDay = byDate(
-			days,
 			say`Kits used, expected`,
+			say`kits`,
+			days,
 			(day) => (day.kinds[k] as KindOfDay).uses,
 		);
 		const reprocessing = reprocessingOf(unit, turnaround, usesPerDay);
@@ -106,13 +108,9 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 	};
 }
 
-function byDate<T>(days: readonly DayFigures[], label: string, of: (day: DayFigures) => Figure<T>) {
-	return gather(label, say`kits`, Object.fromEntries(days.map((day) => [day.date, of(day)])));
-}
-
 function kitsOfFullest(unit: UnitFigures, days: readonly DayFigures[]): Figure {
 	return derive(kitsOfFullestRound, {
-		days: byDate(days, say`Kits in each round, expected`, (day) => day.rounds),
+		days: roundsByDate(days),
 		confidence: unit.read.settings.plan_confidence,
 		kitsInService: unit.kitsInService,
 	});

@@ -7,6 +7,8 @@ import { expiriesPerDay } from "../kits/expiries.ts";
 import type { KindFigures } from "../kits/kindFigures.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
+import { onceFor } from "../onceFor.ts";
+import type { ReadTable } from "../read/readTable.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,
@@ -16,9 +18,16 @@ import {
 	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
+import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
+import { alikeDays } from "./alikeDays.ts";
 import { together } from "./byKind.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+
+const arrivals = alikeDays(kitsInRounds);
+const running = alikeDays(roundsThatRun);
+const loads = alikeDays(loadsOfDay);
+const preparations = alikeDays(preparationsOfDay);
 
 /** What one day brings for one kind of kit. */
 export interface KindOfDay {
@@ -55,15 +64,24 @@ export interface DayFigures extends DayDemand {
 /** Births and rounds of days that follow each other. */
 export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDemand[] {
 	const days: DayDemand[] = [];
+	const { births_per_day } = unit.read.settings;
 	for (const date of dates) {
-		const { births: own } = unit.read.tables;
-		const { births_per_day } = unit.read.settings;
+		const own = ownBirths(unit.read.tables.births)(date);
 		const { mean: births, size: birthSize } = birthsOfDay(date, own, unit.forecast, births_per_day);
 		const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
 		days.push({ date, births, birthSize, kinds, rounds: roundsOfKinds(unit, kinds, days.at(-1)) });
 	}
 	return days;
 }
+
+/** The sheet with the row of one day only: a plan of a year would search all of it for each of its days. */
+const ownBirths = onceFor((table: ReadTable<BirthsRow>) => {
+	const rows = new Map(table.rows.map((row) => [row.value.date, row]));
+	return (date: IsoDate): ReadTable<BirthsRow> => {
+		const row = rows.get(date);
+		return { ...table, rows: row ? [row] : [] };
+	};
+});
 
 /** The figures of every day of the plan, in order. */
 export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
@@ -87,8 +105,8 @@ function withCounts(unit: UnitFigures, day: DayDemand): DayFigures {
 			say`kits`,
 			(kind) => kind.toReprocess,
 		),
-		roundCounts: derive(roundsThatRun, { rounds }),
-		loadCounts: derive(loadsOfDay, { rounds, kitsInLoad: unit.kitsInLoad }),
+		roundCounts: derive(running, { rounds }),
+		loadCounts: derive(loads, { rounds, kitsInLoad: unit.kitsInLoad }),
 		preparationCounts: preparationsOn(unit, rounds),
 		preparation: unit.preparationOn(day.date),
 	};
@@ -97,7 +115,7 @@ function withCounts(unit: UnitFigures, day: DayDemand): DayFigures {
 /** How often the solution is made on a day with these rounds. */
 export function preparationsOn({ read }: UnitFigures, rounds: Figure<RoundsOfDay>): Figure<Counts> {
 	const { solution_made: made, solution_life_hours: lifeHours } = read.settings;
-	return derive(preparationsOfDay, { rounds, made, lifeHours });
+	return derive(preparations, { rounds, made, lifeHours });
 }
 
 function kindOfDay(unit: UnitFigures, kind: KindFigures, births: Figure): KindOfDay {
@@ -137,7 +155,7 @@ function roundsOfKind(
 	yesterday: KindOfDay,
 ): Figure<RoundsOfDay> {
 	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
-	return derive(kitsInRounds, {
+	return derive(arrivals, {
 		starts: unit.timetable.starts,
 		hourShares: unit.hourShares,
 		usesYesterday: yesterday.uses,

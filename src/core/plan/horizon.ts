@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure, gather } from "../calculation.ts";
+import { calculation, derive, type Figure } from "../calculation.ts";
 import { type Counts, mean } from "../counts/counts.ts";
 import { valueIn } from "../outcome.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
@@ -6,6 +6,7 @@ import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { type UseInputs, useExpected } from "../stock/useOverDays.ts";
 import { addDays, type IsoDate } from "../values/date.ts";
+import { byDate, roundsByDate } from "./byDate.ts";
 import { type DayDemand, dayDemands, preparationsOn } from "./dayFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -32,12 +33,7 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 		...day,
 		preparationCounts: preparationsOn(unit, day.rounds),
 	}));
-	const rounds = (count: number) =>
-		gather(
-			say`Kits in each round, expected`,
-			say`kits`,
-			Object.fromEntries(days.slice(0, count).map((day) => [day.date, day.rounds])),
-		);
+	const rounds = (count: number) => roundsByDate(days.slice(0, count));
 	return { firstDay, days, rounds };
 }
 
@@ -66,8 +62,12 @@ export const dailyPreparations = calculation<{ counts: readonly Counts[] }, numb
 
 /** Preparations of all days of the horizon. */
 export function preparationsAhead({ days }: Horizon): Figure<number[]> {
-	const byDate = Object.fromEntries(days.map((day) => [day.date, day.preparationCounts]));
 	return derive(dailyPreparations, {
-		counts: gather(say`Preparations of each day`, say`preparations`, byDate),
+		counts: byDate(
+			say`Preparations of each day`,
+			say`preparations`,
+			days,
+			(day) => day.preparationCounts,
+		),
 	});
 }

@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure, gather } from "../calculation.ts";
+import { calculation, derive, type Figure } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poissonCount, setAsideOf } from "../counts/measures.ts";
@@ -9,6 +9,8 @@ import { total } from "../quantities.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { productExpected, productSetAside } from "../stock/productOverDays.ts";
+import { alikeDays } from "./alikeDays.ts";
+import { byDate, roundsByDate } from "./byDate.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import type { CountFigures, Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
@@ -48,7 +50,7 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 		loadCounts: day.loadCounts,
 		preparationCounts: day.preparationCounts,
 		product: productOver([day], confidence),
-		rounds: gather(say`Kits in each round, expected`, say`kits`, { [day.date]: day.rounds }),
+		rounds: roundsByDate([day]),
 	};
 }
 
@@ -62,13 +64,7 @@ function birthsOver(
 	const sum = (part: readonly DayFigures[]): Figure =>
 		part.length === 1
 			? of(part[0] as DayFigures)
-			: derive(measure.total, {
-					parts: gather(
-						measure.label,
-						measure.unit,
-						Object.fromEntries(part.map((day) => [day.date, of(day)])),
-					),
-				});
+			: derive(measure.total, { parts: byDate(measure.label, measure.unit, part, of) });
 	const expected = sum(days);
 	const forecast = days.filter((day) => day.birthSize);
 	// The day furthest ahead is known least; its size makes the total no surer than its parts.
@@ -89,15 +85,15 @@ function birthsOver(
  */
 export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): CountFigures {
 	const confidence = unit.read.settings.plan_confidence;
-	const byDate = <T>(label: string, figureUnit: string, figureOf: (day: DayFigures) => Figure<T>) =>
-		gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, figureOf(day)])));
 	const poisson = (measure: CountMeasure, of: (day: DayFigures) => Figure): Pair => {
-		const expected = derive(measure.total, { parts: byDate(measure.label, measure.unit, of) });
+		const expected = derive(measure.total, {
+			parts: byDate(measure.label, measure.unit, days, of),
+		});
 		const counts = derive(measure.poisson, { mean: expected });
 		return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
 	};
 	const added = (label: string, figureUnit: string, of: (day: DayFigures) => Figure<Counts>) =>
-		derive(addedUp, { counts: byDate(label, figureUnit, of) });
+		derive(addedUp, { counts: byDate(label, figureUnit, days, of) });
 	return {
 		births: birthsOver(births, days, (day) => day.births, confidence),
 		kitsUsed: birthsOver(kitsUsed, days, (day) => day.kitUses, confidence),
@@ -107,7 +103,7 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 		loadCounts: added(say`Loads`, say`loads`, (day) => day.loadCounts),
 		preparationCounts: added(say`Preparations`, say`preparations`, (day) => day.preparationCounts),
 		product: productOver(days, confidence),
-		rounds: byDate(say`Kits in each round, expected`, say`kits`, (day) => day.rounds),
+		rounds: roundsByDate(days),
 	};
 }
 
@@ -128,31 +124,34 @@ const quantityMeasured = partOf<Preparation, "quantity">(
 	say`mL, g or tablets`,
 );
 
+const productOfDay = {
+	expected: alikeDays(productExpected),
+	setAside: alikeDays(productSetAside),
+};
+const productOfPeriod = { expected: productExpected, setAside: productSetAside };
+
 /** Product for the preparations of some days. */
 export function productOver(
 	days: readonly Pick<DayFigures, "date" | "preparationCounts" | "preparation">[],
 	confidence: Figure,
 ): Pair {
-	const byDate = <T>(
-		label: string,
-		figureUnit: string,
-		of: (day: (typeof days)[number]) => Figure<T>,
-	) => gather(label, figureUnit, Object.fromEntries(days.map((day) => [day.date, of(day)])));
 	const inputs = {
 		preparations: byDate(
 			say`Preparations of each day`,
 			say`preparations`,
+			days,
 			(day) => day.preparationCounts,
 		),
-		quantities: byDate(say`Product for one preparation on each day`, say`mL, g or tablets`, (day) =>
-			derive(quantityMeasured, { whole: day.preparation }),
+		quantities: byDate(
+			say`Product for one preparation on each day`,
+			say`mL, g or tablets`,
+			days,
+			(day) => derive(quantityMeasured, { whole: day.preparation }),
 		),
 	};
+	const { expected, setAside } = days.length === 1 ? productOfDay : productOfPeriod;
 	return {
-		expected: derive(productExpected, inputs),
-		setAside: derive(productSetAside, {
-			...inputs,
-			confidence,
-		}),
+		expected: derive(expected, inputs),
+		setAside: derive(setAside, { ...inputs, confidence }),
 	};
 }

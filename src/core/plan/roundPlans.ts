@@ -11,6 +11,7 @@ import type { RoundsRow } from "../sheets/rounds.ts";
 import type { StepsRow } from "../sheets/steps.ts";
 import { commonPractice } from "../sources.ts";
 import type { IsoDate } from "../values/date.ts";
+import { alikeDays } from "./alikeDays.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -35,7 +36,7 @@ interface Inputs {
 }
 
 /** The steps of a round with their times, for the kits set aside for it; it must end before the next begins. */
-const stepsOfRound = calculation<Inputs, readonly TimedStep[]>({
+const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 	key: "steps_of_round",
 	label: say`Steps of the round by the clock`,
 	unit: "",
@@ -86,14 +87,21 @@ const stepsOfRound = calculation<Inputs, readonly TimedStep[]>({
 	},
 });
 
+const stepsOfRound = alikeDays(roundByTheClock);
+
 /** Every round of the plan by the clock; none where each kit is reprocessed as it comes. */
 export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): RoundPlan[] {
 	const { settings } = unit.read;
 	const { rounds } = unit.timetable;
 	if (unit.afterEachUse || !rounds.outcome.ok) return [];
 	const due = new DescalingsDue(settings.descale_every_rounds);
+	const each = rounds.outcome.value.map((round, index) => ({
+		round,
+		index: known(say`Which round`, index),
+	}));
+	const notDue = known(say`Time in the descaling bath, 0 where none is due`, 0);
 	return days.flatMap((day) =>
-		(rounds.outcome.ok ? rounds.outcome.value : []).map((round, index) => ({
+		each.map(({ round, index }, i) => ({
 			date: day.date,
 			round,
 			steps: derive(stepsOfRound, {
@@ -104,10 +112,8 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 				workers: settings.workers_per_round,
 				kitsInLoad: unit.kitsInLoad,
 				rounds,
-				index: known(say`Which round`, index),
-				descaleMinutes: due.at(day.rounds, index)
-					? settings.descale_minutes
-					: known(say`Time in the descaling bath, 0 where none is due`, 0),
+				index,
+				descaleMinutes: due.at(day.rounds, i) ? settings.descale_minutes : notDue,
 				rinseMinutes: settings.descale_rinse_minutes,
 			}),
 		})),

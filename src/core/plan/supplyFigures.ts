@@ -1,13 +1,15 @@
 import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../calculation.ts";
-import { firstReasons } from "../outcome.ts";
+import { onceFor } from "../onceFor.ts";
+import { firstReasons, valueIn } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../sheets/usage.ts";
-import { ratesOfItem } from "../stock/ratesOfItem.ts";
+import { type Rates, ratesOfItem } from "../stock/ratesOfItem.ts";
 import { type UseInputs, useExpected, useSetAside } from "../stock/useOverDays.ts";
+import { alikeDays } from "./alikeDays.ts";
 import type { Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -36,23 +38,24 @@ export function useOfItem(
 	item: string,
 	days: Figure<RoundsOfDay[]>,
 ): UseFigures {
-	return useOf(
-		unit,
-		linesOf(unit, (name) => name === item),
-		days,
-	);
+	const rates = ratesOf(unit, (name) => name === item);
+	return useOf(unit, rates, days);
 }
 
 /** Use of all items of the group gauze together. */
 export function gauzeOver(unit: UnitFigures, days: Figure<RoundsOfDay[]>): Pair {
+	return useOver(useOf(unit, gauzeRates(unit), days), unit.read.settings.plan_confidence);
+}
+
+/** The same on every day. */
+const gauzeRates = onceFor((unit: UnitFigures) => {
 	const gauze = new Set(
 		unit.read.tables.items.rows.flatMap(({ value }) =>
 			value.group === "gauze" ? [value.item] : [],
 		),
 	);
-	const lines = linesOf(unit, (name) => gauze.has(name));
-	return useOver(useOf(unit, lines, days), unit.read.settings.plan_confidence);
-}
+	return ratesOf(unit, (name) => gauze.has(name));
+});
 
 /** The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use. */
 function linesOf(
@@ -74,27 +77,41 @@ function linesOf(
 
 type UseFigures = { readonly [K in keyof UseInputs]: Figure<UseInputs[K]> };
 
-function useOf(
-	unit: UnitFigures,
-	usage: Figure<readonly UsageRow[]>,
-	days: Figure<RoundsOfDay[]>,
-): UseFigures {
-	const { settings } = unit.read;
+function ratesOf(unit: UnitFigures, wanted: (item: string) => boolean): Figure<Rates> {
+	const usage = linesOf(unit, wanted);
 	const byPiece = usage.outcome.ok && usage.outcome.value.some((row) => row.basis === "piece");
-	const rates = derive(ratesOfItem, {
+	return derive(ratesOfItem, {
 		usage,
-		workers: settings.workers_per_round,
+		workers: unit.read.settings.workers_per_round,
 		piecesInKits: byPiece ? unit.piecesInKits : noPieces(unit),
 	});
-	return { rates, days, kitsInLoad: unit.kitsInLoad, descaleEvery: settings.descale_every_rounds };
+}
+
+function useOf(unit: UnitFigures, rates: Figure<Rates>, days: Figure<RoundsOfDay[]>): UseFigures {
+	const descaleEvery = unit.read.settings.descale_every_rounds;
+	return { rates, days, kitsInLoad: unit.kitsInLoad, descaleEvery };
 }
 
 function useOver(use: UseFigures, confidence: Figure): Pair {
+	const setAside = valueIn(use.days)?.length === 1 ? setAsideOfDay : useSetAside;
 	return {
-		expected: derive(useExpected, use),
-		setAside: derive(useSetAside, { ...use, confidence }),
+		expected: derive(expectedByDay, use),
+		setAside: derive(setAside, { ...use, confidence }),
 	};
 }
+
+const expectedOfDay = alikeDays(useExpected);
+const setAsideOfDay = alikeDays(useSetAside);
+
+/** Means add up, so each day's is worked out by itself, once for all days that are alike. */
+const expectedByDay: typeof useExpected = {
+	...useExpected,
+	compute: ({ days, ...use }) => {
+		let sum = 0;
+		for (const day of days) sum += expectedOfDay.compute({ ...use, days: [day] }) as number;
+		return sum;
+	},
+};
 
 /** Lines of usage.csv whose item is not in the store's list. */
 export function unknownItems({ usage, items }: UnitFigures["read"]["tables"]) {

@@ -1,4 +1,4 @@
-import { derive, type Figure, gather, refusedFigure, typedFigure } from "../calculation.ts";
+import { derive, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import { preparationOn, preparationWith } from "../chlorine/productFigures.ts";
 import { partOf } from "../partOf.ts";
@@ -8,6 +8,7 @@ import { say } from "../say.ts";
 import { chlorineSheet } from "../sheets/chlorine.ts";
 import { type WardSolutionRow, wardSolutionSheet } from "../sheets/wardSolution.ts";
 import type { IsoDate } from "../values/date.ts";
+import { byDate } from "./byDate.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 /** One other use of solution on the ward, with the product in use. */
@@ -41,17 +42,19 @@ export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[
 		};
 		const litres = cell("litres_per_day");
 		const strengthWanted = cell("strength_pct");
-		const days = dates.map((date) => mixedOn(unit, date, litres, strengthWanted));
-		const quantities = Object.fromEntries(
-			days.map((whole, i) => [dates[i] as IsoDate, derive(quantityOf, { whole })]),
-		);
+		const days = dates.map((date) => ({
+			date,
+			whole: mixedOn(unit, date, litres, strengthWanted),
+		}));
 		return {
 			line: row.line,
 			use: row.value.use,
 			litres,
-			firstDay: days[0] as Figure<Preparation>,
+			firstDay: (days[0] as (typeof days)[number]).whole,
 			quantity: derive(overThePlan, {
-				parts: gather(say`Product a day`, say`mL, g or tablets`, quantities),
+				parts: byDate(say`Product a day`, say`mL, g or tablets`, days, ({ whole }) =>
+					derive(quantityOf, { whole }),
+				),
 			}),
 		};
 	});

@@ -29,5 +29,10 @@ const LONGEST_QUOTE = 60;
 
 /** Someone's text, shortened for a message. */
 export function shown(text: string): string {
-	return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+	return text.length > LONGEST_QUOTE ? `${beginning(text, LONGEST_QUOTE)}…` : text;
+}
+
+/** At most so many characters of a text, and no half of a letter that takes two. */
+export function beginning(text: string, most: number): string {
+	return text.slice(0, most).replace(/[\ud800-\udbff]$/, "");
 }

@@ -2,8 +2,8 @@ import type { Columns } from "../column.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { lineOf, type TextTable } from "../workbook.ts";
-import { badCell, tooManyCells } from "./cellProblems.ts";
 import { headerProblems, missingFile } from "./headerProblems.ts";
+import { layoutOf, readRow } from "./readRow.ts";
 import { refuseDoubles } from "./refuseDoubles.ts";
 
 /** A row all of whose cells could be understood. */
@@ -53,34 +53,13 @@ export function readTable<C extends Columns>(
 	const problems = headerProblems(sheet, { ...table, header: names });
 	const rows: GoodRow<R>[] = [];
 	const badRows: BadRow<R>[] = [];
-	const columns = Object.entries(sheet.columns).map(([key, column]) => ({
-		key,
-		column,
-		at: names.indexOf(key),
-	}));
+	const layout = layoutOf(sheet, table.header, names);
 	table.rows.forEach((cells, index) => {
 		if (cells.every((cell) => cell.trim() === "")) return;
-		const line = lineOf(table, index);
-		const value: Record<string, unknown> = {};
-		const wrong: Problem[] = [];
-		for (const { key, column, at } of columns) {
-			const text = at < 0 ? "" : (cells[at] ?? "");
-			if (text.trim() === "" && column.fallback !== undefined) {
-				value[key] = column.fallback;
-				continue;
-			}
-			const read = column.value.schema.safeParse(text);
-			if (read.success) value[key] = read.data;
-			else
-				wrong.push(badCell({ file, line, column: key }, column.label, text, column.value.allowed));
-		}
-		if (
-			cells.length > table.header.length &&
-			cells.slice(table.header.length).some((c) => c !== "")
-		)
-			problems.push(tooManyCells({ file, line, column: "" }, cells, table.header.length));
-		if (wrong.length === 0) rows.push({ line, value: value as R });
-		else badRows.push({ line, value: value as Partial<R>, problems: wrong });
+		const { row, surplus } = readRow(cells, layout, lineOf(table, index));
+		if ("problems" in row) badRows.push(row);
+		else rows.push(row);
+		if (surplus) problems.push(surplus);
 	});
 	return refuseDoubles(sheet, { file, rows, badRows, problems, absent: false });
 }

@@ -17,7 +17,8 @@ export function clockList(): ValueKind<readonly number[]> {
 		schema: textSchema(allowed, (text) => {
 			const trimmed = text.trim();
 			if (trimmed.length > LONGEST_LIST) return undefined;
-			const times = trimmed === "" ? [] : trimmed.split(/[\s,]+/).map((part) => one.safeParse(part));
+			const times =
+				trimmed === "" ? [] : trimmed.split(/[\s,]+/).map((part) => one.safeParse(part));
 			if (times.length > MOST_TIMES) return undefined;
 			return times.every((time) => time.success) ? times.map((time) => time.data) : undefined;
 		}),

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { say } from "../say.ts";
 
 /**
@@ -9,7 +9,7 @@ import { say } from "../say.ts";
  * (Table Schema, Frictionless Data).
  */
 export interface ValueKind<T> {
-	readonly schema: z.ZodType<T, string>;
+	readonly schema: z.ZodMiniType<T, string>;
 	readonly allowed: string;
 	readonly tableSchema: { readonly type: string; readonly [more: string]: unknown };
 	/** True for a kind whose cells are set flush right. */
@@ -24,13 +24,14 @@ export interface ValueKind<T> {
 export function textSchema<T>(
 	allowed: string,
 	read: (text: string) => T | undefined,
-): z.ZodType<T, string> {
-	return z.string().transform((text, context) => {
+): z.ZodMiniType<T, string> {
+	const reading = z.transform((text: string, { issues }) => {
 		const value = read(text);
 		if (value !== undefined) return value;
-		context.addIssue({ code: "custom", message: allowed });
+		issues.push({ code: "custom", message: allowed, input: text });
 		return z.NEVER;
 	});
+	return z.pipe(z.string(), reading);
 }
 
 /** The same kind, where a blank cell means "not given". */

@@ -1,72 +1,65 @@
 import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
+import { FORMAT } from "../../io/migrated.ts";
+import { inDrafts } from "./draftDatabase.ts";
+import { showAsOpen } from "./openWindows.ts";
+import { unitNameIn } from "./unitNameIn.ts";
 
-const PREFIX = "basinbook-draft-";
-/** Drafts of earlier visits kept beside this window's own. */
-const MOST_DRAFTS = 8;
-/** This window's own draft: two windows never write over each other. */
-const OWN = `${PREFIX}${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
-
-let tidied = false;
-
+/** What a person knows a draft by. */
 export interface Draft {
-	readonly workbook: Workbook;
+	readonly id: string;
+	/** As it was typed; "" where the unit has no name. */
+	readonly unit: string;
 	/** When it was kept, as this computer's clock had it. */
 	readonly keptAt: string;
 }
 
-/** Keeps the workbook in this browser; says in words why where it cannot. */
-export function keepDraft(workbook: Workbook): string | undefined {
-	try {
-		const draft: Draft = { workbook, keptAt: new Date().toISOString() };
-		localStorage.setItem(OWN, JSON.stringify(draft));
-		if (!tidied)
-			for (const { key } of readDrafts().slice(MOST_DRAFTS)) localStorage.removeItem(key);
-		tidied = true;
-		return undefined;
-	} catch {
-		return say`This browser cannot keep a draft: save the workbook to a file before you close it.`;
+/** This window's own draft: two windows never write over each other, nor does the copy of a tab. */
+export const OWN = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
+
+let latest: Workbook | undefined;
+let writing: Workbook | undefined;
+
+/**
+ * Keeps the workbook in this browser, and tells in words why where it cannot.
+ *
+ * Edits that come while one is being written are written together after it.
+ */
+export async function keepDraft(
+	workbook: Workbook,
+	told: (trouble: string | undefined) => void,
+): Promise<void> {
+	if (workbook === latest) return;
+	latest = workbook;
+	if (writing) return;
+	showAsOpen(OWN);
+	while (writing !== latest) {
+		writing = latest;
+		told(await write(latest).then(() => undefined, troubleOf));
 	}
+	writing = undefined;
 }
 
-/** The drafts that can still be read, the one kept last first. */
-export function keptDrafts(): Draft[] {
-	try {
-		return readDrafts().flatMap(({ draft }) => (draft ? [draft] : []));
-	} catch {
-		return [];
-	}
+/** A draft that was just read needs no second copy before it is edited. */
+export function needsNoCopy(workbook: Workbook): void {
+	latest = workbook;
 }
 
-/** Everything kept under a draft's name; what cannot be read stands last. */
-function readDrafts(): { key: string; draft: Draft | undefined }[] {
-	return Object.keys(localStorage)
-		.filter((key) => key.startsWith(PREFIX))
-		.map((key) => ({ key, draft: parsed(localStorage.getItem(key)) }))
-		.sort((a, b) => ((a.draft?.keptAt ?? "") < (b.draft?.keptAt ?? "") ? 1 : -1));
+/** Writes at once what waits for its turn: the page is about to go. */
+export function hurryDraft(): void {
+	if (writing && latest && writing !== latest) void write(latest).catch(() => undefined);
 }
 
-function parsed(text: string | null): Draft | undefined {
-	try {
-		const read: unknown = JSON.parse(text ?? "null");
-		return isDraft(read) ? read : undefined;
-	} catch {
-		return undefined;
-	}
+async function write(workbook: Workbook): Promise<void> {
+	const head: Draft = { id: OWN, unit: unitNameIn(workbook), keptAt: new Date().toISOString() };
+	await inDrafts("readwrite", ({ heads, workbooks }) => {
+		heads.put(head, OWN);
+		return workbooks.put({ ...workbook, format: workbook.format ?? FORMAT }, OWN);
+	});
 }
 
-function isDraft(read: unknown): read is Draft {
-	if (typeof read !== "object" || read === null) return false;
-	const { workbook, keptAt } = read as Partial<Draft>;
-	return typeof keptAt === "string" && Object.values(workbook?.tables ?? {}).every(isTable);
-}
-
-function isTable(table: unknown): boolean {
-	if (typeof table !== "object" || table === null) return false;
-	const { header, rows } = table as { header?: unknown; rows?: unknown };
-	return isTexts(header) && Array.isArray(rows) && rows.every(isTexts);
-}
-
-function isTexts(cells: unknown): boolean {
-	return Array.isArray(cells) && cells.every((cell) => typeof cell === "string");
+function troubleOf(error: unknown): string {
+	return (error as Error | null)?.name === "QuotaExceededError"
+		? say`There is no room left in this browser, so it cannot keep a draft: save the workbook to a file before you close it.`
+		: say`This browser cannot keep a draft: save the workbook to a file before you close it.`;
 }

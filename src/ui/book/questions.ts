@@ -1,7 +1,7 @@
 import { say } from "../../core/say.ts";
 import { computedSheets } from "../../core/sheets/computedSheets.ts";
 import { typedSheets } from "../../core/sheets/typedSheets.ts";
-import { THIS_WEEK } from "./pageTitles.ts";
+import { BEGIN, THIS_WEEK } from "./pageTitles.ts";
 
 export interface Question {
 	readonly question: string;
@@ -14,7 +14,7 @@ const files = new Set([...typedSheets, ...computedSheets].map((sheet) => sheet.f
 const inOrder: readonly Question[] = [
 	{
 		question: say`This week`,
-		sheets: [THIS_WEEK, "tonight.csv", "day-plan.csv", "week-total.csv"],
+		sheets: [THIS_WEEK, "tonight.csv", "day-plan.csv", "week-total.csv", BEGIN],
 	},
 	{
 		question: say`What is coming?`,
@@ -69,6 +69,8 @@ const inOrder: readonly Question[] = [
 		question: say`How we work here`,
 		sheets: [
 			"unit.csv",
+			"what-if",
+			"kept-settings.csv",
 			"steps.csv",
 			"usage.csv",
 			"items.csv",

@@ -1,6 +1,25 @@
 import { type Plan, plan } from "../../core/plan.ts";
 import type { Problem } from "../../core/problem.ts";
-import type { Workbook } from "../../core/workbook.ts";
+import type { TextTable, Workbook } from "../../core/workbook.ts";
+import type { SavedFile } from "../files/savedFile.ts";
+
+/** Where a workbook is saved. */
+export interface Saved {
+	/** What was opened or last saved; absent for a draft, which is in no file yet. */
+	readonly saved?: Workbook;
+	/** The file that Save writes to. */
+	readonly file?: SavedFile;
+	/** Name among the downloads, where the browser cannot write files. */
+	readonly download?: string;
+}
+
+/**
+ * One workbook from its opening on, through all its edits: undo may lead back into
+ * another one, and that one is saved in a file of its own.
+ */
+export interface Book {
+	in: Saved;
+}
 
 /** The workbook on the screen and everything that follows from it. */
 export interface State {
@@ -14,29 +33,33 @@ export interface State {
 	readonly canRedo: boolean;
 	/** True once anything differs from what was opened or last saved to a file. */
 	readonly unsaved: boolean;
+	readonly book: Book;
 }
 
 type Listener = (state: State) => void;
 
-const MOST_STEPS_BACK = 500;
+interface Step {
+	readonly workbook: Workbook;
+	readonly book: Book;
+}
+
 const noPlan: Plan = { tables: {}, problems: [], made: false };
 
 /**
  * Holds the workbook of the moment. An edit makes a new workbook and a new plan;
- * undo is the workbook before. Nothing else in the page remembers data.
+ * undo is the workbook before, as far back as the visit goes: workbooks share what
+ * an edit left alone. Nothing else in the page remembers data.
  */
 export class Store {
-	#past: Workbook[] = [];
-	#future: Workbook[] = [];
-	#workbook: Workbook;
-	#saved: Workbook;
+	#past: Step[] = [];
+	#future: Step[] = [];
+	#now: Step;
 	#reading: readonly Problem[] = [];
 	#listeners: Listener[] = [];
 	#state: State;
 
 	constructor(workbook: Workbook) {
-		this.#workbook = workbook;
-		this.#saved = workbook;
+		this.#now = { workbook, book: { in: { saved: workbook } } };
 		this.#state = this.#makeState();
 	}
 
@@ -48,61 +71,90 @@ export class Store {
 		this.#listeners.push(listener);
 	}
 
-	edit(next: Workbook): void {
-		if (next === this.#workbook) return;
-		this.#past = [...this.#past.slice(-MOST_STEPS_BACK + 1), this.#workbook];
-		this.#future = [];
-		this.#show(next);
+	edit(next: Workbook, reading = this.#reading): void {
+		if (next === this.#now.workbook && reading === this.#reading) return;
+		this.#reading = reading;
+		this.#goOn({ workbook: next, book: this.#now.book });
 	}
 
 	/** Another workbook altogether: one step that can be undone like any other. */
-	open(next: Workbook, reading: readonly Problem[] = []): void {
+	open(next: Workbook, reading: readonly Problem[] = [], saved: Saved = { saved: next }): void {
 		this.#reading = reading;
-		this.#saved = next;
-		this.edit(next);
+		this.#goOn({ workbook: next, book: { in: saved } });
 	}
 
 	/** Nothing could be opened: only what was found wrong is shown. */
 	report(reading: readonly Problem[]): void {
 		this.#reading = reading;
-		this.#show(this.#workbook);
+		this.#show(this.#now);
 	}
 
 	undo(): void {
-		const before = this.#past.pop();
-		if (!before) return;
-		this.#future.push(this.#workbook);
-		this.#show(before);
+		this.#step(this.#past, this.#future);
 	}
 
 	redo(): void {
-		const after = this.#future.pop();
-		if (!after) return;
-		this.#past.push(this.#workbook);
-		this.#show(after);
+		this.#step(this.#future, this.#past);
 	}
 
-	markSaved(): void {
-		this.#saved = this.#workbook;
-		this.#show(this.#workbook);
+	/** A book was saved; what was edited in it meanwhile is not. */
+	markSaved(book: Book, saved: Saved): void {
+		book.in = saved;
+		this.#show(this.#now);
 	}
 
-	#show(workbook: Workbook): void {
-		this.#workbook = workbook;
+	#goOn(next: Step): void {
+		if (next.workbook !== this.#now.workbook) {
+			this.#past.push(letGo(this.#now, next));
+			this.#future = [];
+		}
+		this.#show(next);
+	}
+
+	#step(from: Step[], to: Step[]): void {
+		const next = from.pop();
+		if (!next) return;
+		to.push(letGo(this.#now, next));
+		this.#show(next);
+	}
+
+	#show(now: Step): void {
+		this.#now = now;
 		this.#state = this.#makeState();
 		for (const listener of this.#listeners) listener(this.#state);
 	}
 
 	#makeState(): State {
+		const { workbook, book } = this.#now;
 		return {
-			workbook: this.#workbook,
-			...planned(this.#workbook),
+			workbook,
+			...planned(workbook),
 			reading: this.#reading,
 			canUndo: this.#past.length > 0,
 			canRedo: this.#future.length > 0,
-			unsaved: this.#workbook !== this.#saved,
+			unsaved: !book.in.saved || !isSame(workbook, book.in.saved),
+			book,
 		};
 	}
+}
+
+/**
+ * A step that is kept for later. A table that the next step changed becomes another
+ * object with the same rows: what was worked out from it can then be forgotten, and
+ * thousands of steps take no more room than their texts.
+ */
+function letGo({ workbook, book }: Step, { workbook: next }: Step): Step {
+	const kept = Object.entries(workbook.tables).map(([file, table]): [string, TextTable] => [
+		file,
+		next.tables[file] === table ? table : { ...table },
+	]);
+	return { workbook: { ...workbook, tables: Object.fromEntries(kept) }, book };
+}
+
+/** Two workbooks are the same where they hold the same rows of cells, and not only equal ones. */
+function isSame(one: Workbook, other: Workbook): boolean {
+	const files = Object.keys({ ...one.tables, ...other.tables });
+	return files.every((file) => one.tables[file]?.rows === other.tables[file]?.rows);
 }
 
 function planned(workbook: Workbook): Pick<State, "plan" | "programError"> {

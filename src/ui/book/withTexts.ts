@@ -35,15 +35,3 @@ export function withTexts(workbook: Workbook, file: string, changes: readonly Ne
 	const lines = sameLength && table.lines ? { lines: table.lines } : {};
 	return withTable(workbook, file, { header, rows, ...lines });
 }
-
-/** The workbook without some rows of a file. Line numbers are counted anew. */
-export function withoutRows(
-	workbook: Workbook,
-	file: string,
-	first: number,
-	last: number,
-): Workbook {
-	const { header, rows } = tableOf(workbook, file);
-	const kept = rows.filter((_, row) => row < first || row > last);
-	return kept.length === rows.length ? workbook : withTable(workbook, file, { header, rows: kept });
-}

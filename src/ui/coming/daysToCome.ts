@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { BIRTHS_A_DAY, OWN_FIGURE } from "../../core/plan/tables/forecastTable.ts";
 import { forecastSheet } from "../../core/sheets/forecast.ts";
 import type { State } from "../book/store.ts";
 import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
@@ -41,6 +42,6 @@ function dayOf(row: ComputedRow): DayToCome[] {
 
 function sourceOf(row: ComputedRow): DayToCome["source"] {
 	const words = wordIn(row, "taken_from");
-	if (words === "your figure") return "own";
-	return words === "births a day" ? "setting" : "register";
+	if (words === OWN_FIGURE) return "own";
+	return words === BIRTHS_A_DAY ? "setting" : "register";
 }

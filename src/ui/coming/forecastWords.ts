@@ -22,9 +22,10 @@ export function forecastHeadline(days: readonly DayToCome[]): string | undefined
 	const [busiest] = [...days].sort((a, b) => b.expected - a.expected);
 	if (!busiest) return undefined;
 	const mean = days.reduce((sum, day) => sum + day.expected, 0) / days.length;
-	const level = say`About ${shownNumber(mean, 1)} births a day to come`;
-	if (days.length === 1) return say`${level}, at most ${busiest.high90} on nine such days of ten`;
-	return say`${level}; most on ${shownDay(busiest.date)}: ${shownNumber(busiest.expected, 1)}, perhaps ${busiest.high90}`;
+	const level = shownNumber(mean, 1);
+	if (days.length === 1)
+		return say`About ${level} births a day to come, at most ${busiest.high90} on nine such days of ten`;
+	return say`About ${level} births a day to come; most on ${shownDay(busiest.date)}: ${shownNumber(busiest.expected, 1)}, perhaps ${busiest.high90}`;
 }
 
 /** Level, weekday pattern, how sure, and whose figures: what the picture shows. */
@@ -39,7 +40,9 @@ export function forecastSentence(
 		forecast && pattern(forecast.factors),
 		say`Nine of ten such days stay inside the pale band (from ${low} to ${highest(days)} births over these days), half of them inside the dark one.`,
 		own > 0 &&
-			say`${own === 1 ? say`One day carries` : say`${shownPlain(own)} days carry`} your own figure, marked with a filled corner.`,
+			(own === 1
+				? say`One day carries your own figure, marked with a filled corner.`
+				: say`${shownPlain(own)} days carry your own figure, marked with a filled corner.`),
 		days.some((day) => day.source === "setting") &&
 			say`Days without a forecast take births a day from the settings.`,
 	];

@@ -50,12 +50,20 @@ function sideBySide({ chosen, learned, births, takesLearned }: KitShare): HTMLEl
 			"div",
 			{ class: taken ? "share taken" : "share" },
 			el("strong", {}, value),
-			el("span", {}, taken ? say`${words}: in the plan` : words),
+			el("span", {}, words),
 		);
 	return el(
 		"div",
 		{ class: "shares" },
-		figure(oneDecimal(chosen), say`your setting`, !takesLearned),
-		figure(births === 0 ? "–" : oneDecimal(learned), "learned", takesLearned),
+		figure(
+			oneDecimal(chosen),
+			takesLearned ? say`your setting` : say`your setting: in the plan`,
+			!takesLearned,
+		),
+		figure(
+			births === 0 ? "–" : oneDecimal(learned),
+			takesLearned ? say`learned: in the plan` : say`learned`,
+			takesLearned,
+		),
 	);
 }

@@ -34,9 +34,12 @@ export function birthsHeadline(state: State): string {
 	const rest = daysToCome(state).some((day) => day.source === "register")
 		? say`the forecast from the register`
 		: say`births a day from the settings`;
+	const all = counted(planned.length, "day");
 	if (count === 0) return say`No figure of your own; every day takes ${rest}`;
 	if (count === planned.length) return say`Every day of the plan carries your own figure`;
-	return say`${count} of ${counted(planned.length, "day")} ${count === 1 ? "carries" : "carry"} your own figure; the others take ${rest}`;
+	return count === 1
+		? say`1 of ${all} carries your own figure; the others take ${rest}`
+		: say`${count} of ${all} carry your own figure; the others take ${rest}`;
 }
 
 export function daysHeadline(state: State): string | undefined {

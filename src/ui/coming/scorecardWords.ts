@@ -1,3 +1,4 @@
+import { inSentence } from "../../core/inSentence.ts";
 import { say } from "../../core/say.ts";
 import { scorecardSheet } from "../../core/sheets/scorecard.ts";
 import type { State } from "../book/store.ts";
@@ -21,7 +22,7 @@ function scoreOf(state: State): Score | undefined {
 	const chance = numberIn(forecast, "chance_given");
 	if (days === undefined || inside90 === undefined || chance === undefined) return undefined;
 	const others = simple.map((row) => ({
-		way: wordIn(row, "way").toLowerCase(),
+		way: inSentence(wordIn(row, "way")),
 		chance: numberIn(row, "chance_given") ?? 0,
 	}));
 	return { days, inside90, chance, others };
@@ -48,8 +49,10 @@ export function scorecardSentence(state: State): string | undefined {
 	const score = scoreOf(state);
 	if (!score) return undefined;
 	const inside = Math.round((score.inside90 * score.days) / 100);
+	const share = say`${inside} of them (${Math.round(score.inside90)} in 100) fell inside the range meant for nine days of ten`;
 	const parts = [
-		say`Each of ${score.days} past days was forecast from the days before it. ${inside} of them (${Math.round(score.inside90)} in 100) fell inside the range meant for nine days of ten${range(score)}.`,
+		say`Each of ${score.days} past days was forecast from the days before it.`,
+		range(share, score),
 		say`On average it gave what then came a chance of ${shownNumber(score.chance, 1)} %; ${score.others.map((other) => beside(score.chance, other)).join(", ")}.`,
 		score.days < FEW_DAYS &&
 			say`${score.days} days are few: look again when the register is longer.`,
@@ -57,11 +60,13 @@ export function scorecardSentence(state: State): string | undefined {
 	return parts.filter(Boolean).join(" ");
 }
 
-function range({ inside90, days }: Score): string {
+function range(share: string, { inside90, days }: Score): string {
 	// Two standard errors of a share of nine in ten.
 	const room = 200 * Math.sqrt((0.9 * 0.1) / days);
-	if (inside90 < 90 - room) return say`: too few, so plan for more than it says`;
-	return inside90 > 90 + room ? say`: more than promised, so the ranges are on the safe side` : "";
+	if (inside90 < 90 - room) return say`${share}: too few, so plan for more than it says.`;
+	return inside90 > 90 + room
+		? say`${share}: more than promised, so the ranges are on the safe side.`
+		: `${share}.`;
 }
 
 function beside(chance: number, { way, chance: other }: Score["others"][number]): string {
@@ -69,8 +74,8 @@ function beside(chance: number, { way, chance: other }: Score["others"][number])
 }
 
 function compared(ratio: number): string {
-	if (ratio > LITTLE) return "better";
+	if (ratio > LITTLE) return say`better`;
 	if (ratio > SAME) return say`a little better`;
 	if (ratio > 1 / SAME) return say`as good`;
-	return ratio > 1 / LITTLE ? say`a little worse` : "worse";
+	return ratio > 1 / LITTLE ? say`a little worse` : say`worse`;
 }

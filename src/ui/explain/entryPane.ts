@@ -46,7 +46,11 @@ function optionField(options: readonly string[], text: string): HTMLSelectElemen
 }
 
 function helpOf(entry: Entry): HTMLElement[] {
-	const lines = [el("p", {}, entry.help), el("p", {}, say`Allowed: ${entry.allowed}.`)];
+	const { options } = entry;
+	const allowed = options
+		? say`one of: ${options.map((option) => shownChoice(option, options)).join(", ")}`
+		: entry.allowed;
+	const lines = [el("p", {}, entry.help), el("p", {}, say`Allowed: ${allowed}.`)];
 	if (entry.blank !== undefined) lines.push(el("p", {}, say`Blank means ${entry.blank}.`));
 	return lines;
 }

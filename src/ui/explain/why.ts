@@ -75,11 +75,11 @@ function placeOf({ origin }: Figure<unknown>): { readonly place?: Place } {
 }
 
 function originWords({ origin }: Figure<unknown>): string {
-	if (origin.kind === "computed") return "computed";
+	if (origin.kind === "computed") return say`computed`;
 	if (origin.kind === "name") return say`the name of this row`;
 	const { file, line } = origin.place;
 	const where = file === "" ? "" : titleOf(file);
-	if (origin.kind === "default") return where === "" ? "default" : say`default; ${where}`;
+	if (origin.kind === "default") return where === "" ? say`default` : say`default; ${where}`;
 	const at = line === null ? where : say`${where}, line ${line}`;
 	return at === "" ? say`typed in` : say`typed in: ${at}`;
 }

@@ -40,23 +40,18 @@ function explanation(
 			"section",
 			{ class: "why" },
 			el("h3", {}, said.label),
-			el(
-				"p",
-				{ class: "why-value" },
-				said.value === "" ? "blank" : said.value,
-				" ",
-				unitOf(said.unit),
-			),
+			el("p", { class: "why-value" }, said.value || say`blank`, " ", unitOf(said.unit)),
 			...said.problems.map((p) =>
-				el("p", { class: "reason" }, say`Waits for: `, placeLink(p.message, p, goTo)),
+				el("p", { class: "reason" }, say`Waits for:`, " ", placeLink(p.message, p, goTo)),
 			),
 			said.origin &&
 				el("p", {}, capital(said.origin), ". ", place && placeLink(say`Go there`, place, goTo)),
-			said.caution && el("p", { class: "caution" }, el("strong", {}, say`Caution. `), said.caution),
+			said.caution &&
+				el("p", { class: "caution" }, el("strong", {}, say`Caution.`), " ", said.caution),
 			said.formula && el("p", { class: "formula" }, said.formula),
 			said.ingredients.length > 0 &&
 				el("ul", { class: "ingredients" }, ...said.ingredients.map((i) => line(i, open, goTo))),
-			said.rounding && el("p", {}, el("strong", {}, say`Rounding. `), said.rounding),
+			said.rounding && el("p", {}, el("strong", {}, say`Rounding.`), " ", said.rounding),
 			said.source && el("p", { class: "source" }, ...sourceWords(said.source)),
 		),
 	];
@@ -80,7 +75,7 @@ function line(
 		"li",
 		{},
 		el("span", { class: "ingredient-label" }, label),
-		el("span", { class: "ingredient-value" }, value === "" ? "blank" : value, " ", unitOf(unit)),
+		el("span", { class: "ingredient-value" }, value || say`blank`, " ", unitOf(unit)),
 		el("span", { class: "ingredient-origin" }, go),
 	);
 }

@@ -1,3 +1,5 @@
+import { say } from "../../core/say.ts";
+
 /**
  * Takes every file dropped on the page for itself, before the page around sees it.
  *
@@ -5,7 +7,10 @@
  */
 export function catchDrops(dropped: (files: readonly File[]) => void): () => void {
 	const taken = new AbortController();
-	const over = (on: boolean) => document.body.classList.toggle("dropping-orders", on);
+	const over = (on: boolean) => {
+		document.body.dataset.drop = say`Drop the units' order files here`;
+		document.body.classList.toggle("dropping-orders", on);
+	};
 	const on = (type: "dragover" | "dragleave" | "drop", act: (event: DragEvent) => void) =>
 		document.addEventListener(
 			type,

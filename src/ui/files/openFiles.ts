@@ -1,20 +1,25 @@
-import type { Problem } from "../../core/problem.ts";
-import type { Workbook } from "../../core/workbook.ts";
-import { readFiles } from "../../io/readFiles.ts";
-import { el } from "../dom/el.ts";
+import { advice, type Problem, problem } from "../../core/problem.ts";
+import { say } from "../../core/say.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
+import { type ReadFiles, readFiles } from "../../io/readFiles.ts";
+import { isZip, type NamedBytes } from "../../io/unzip.ts";
+import { askWhatToOpen, canWriteFiles } from "./filePickers.ts";
+import { pickFiles } from "./pickFiles.ts";
+import { bytesOf, type SavedFile } from "./savedFile.ts";
 
-export interface Opened {
-	readonly workbook: Workbook;
-	readonly problems: readonly Problem[];
+export interface Opened extends ReadFiles {
+	/** The zip that all of it came from, where Save may write to it. */
+	readonly file?: SavedFile;
 }
 
 type Listener = (opened: Opened) => void;
 
 /** Asks the person for CSV files or a saved workbook. */
-export function askForFiles(opened: Listener): void {
-	const picker = el("input", { type: "file", multiple: true, accept: ".csv,.zip,.json" });
-	picker.addEventListener("change", () => read(picker.files, opened));
-	picker.click();
+export async function askForFiles(opened: Listener): Promise<void> {
+	if (!canWriteFiles()) return pickFiles(".csv,.zip,.json", (files) => void read(files, opened));
+	const handles = (await askWhatToOpen()) ?? [];
+	const [handle, ...more] = handles;
+	await read(handles, opened, more.length === 0 ? handle : undefined);
 }
 
 /** Takes files that are dropped anywhere on the page. */
@@ -23,6 +28,7 @@ export function takeDroppedFiles(page: HTMLElement, opened: Listener): void {
 	page.addEventListener("dragover", (event) => {
 		if (!carriesFiles(event)) return;
 		event.preventDefault();
+		page.dataset.drop = say`Drop the workbook or its sheets here`;
 		page.classList.add("dropping");
 	});
 	page.addEventListener("dragleave", () => page.classList.remove("dropping"));
@@ -30,16 +36,61 @@ export function takeDroppedFiles(page: HTMLElement, opened: Listener): void {
 		if (!carriesFiles(event)) return;
 		event.preventDefault();
 		page.classList.remove("dropping");
-		read(event.dataTransfer?.files, opened);
+		void read([...(event.dataTransfer?.files ?? [])], opened);
 	});
 }
 
-async function read(list: FileList | null | undefined, opened: Listener): Promise<void> {
-	const files = await Promise.all(
-		[...(list ?? [])].map(async (file) => ({
-			name: file.name,
-			bytes: new Uint8Array(await file.arrayBuffer()),
-		})),
+/** @param only where all is one file: how it can be written again */
+async function read(
+	files: readonly (File | FileSystemFileHandle)[],
+	opened: Listener,
+	only?: FileSystemFileHandle,
+): Promise<void> {
+	if (files.length === 0) return;
+	const given: NamedBytes[] = [];
+	const unread: Problem[] = [];
+	for (const file of files)
+		try {
+			const bytes = await bytesOf(file instanceof File ? file : await file.getFile());
+			given.push({ name: file.name, bytes });
+		} catch {
+			unread.push(unreadable(file.name));
+		}
+	const found = given.length > 0 ? readFiles(given) : { workbook: { tables: {} }, problems: [] };
+	const bytes = given[0]?.bytes;
+	const problems = [...unread, ...found.problems];
+	if (!only || !bytes || !isZip(bytes) || !(unitSheet.file in found.workbook.tables))
+		return opened({ ...found, problems });
+	if (isWhole(problems)) return opened({ ...found, problems, file: { handle: only, seen: bytes } });
+	opened({ ...found, problems: [...problems, notWhole(only.name)] });
+}
+
+/** Saving over a file whose contents were not all understood would lose them. */
+function isWhole(problems: readonly Problem[]): boolean {
+	const lost = ["unknown-file", "newer-format"];
+	return problems.every(({ weight, code }) => weight === "advice" && !lost.includes(code));
+}
+
+function notWhole(file: string): Problem {
+	return advice(
+		{ file, line: null, column: "" },
+		{
+			code: "not-all-read",
+			received: file,
+			allowed: say`a workbook that can be read as a whole`,
+			message: say`Not everything in ${file} could be read. Save will ask for another file, so that this one stays as it is.`,
+		},
 	);
-	if (files.length > 0) opened(readFiles(files));
+}
+
+function unreadable(file: string): Problem {
+	return problem(
+		{ file, line: null, column: "" },
+		{
+			code: "unreadable",
+			received: file,
+			allowed: say`a file that can be read`,
+			message: say`The browser could not read ${file}: it was moved or deleted, its stick was taken out, or it may not be read. Choose it again.`,
+		},
+	);
 }

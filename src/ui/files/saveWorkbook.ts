@@ -1,13 +1,79 @@
 import type { Plan } from "../../core/plan.ts";
+import { readSettings } from "../../core/read/readSettings.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { writeCsv } from "../../io/csv.ts";
 import { computedCsv } from "../../io/writeComputed.ts";
 import { zipWorkbook } from "../../io/zip.ts";
+import type { Store } from "../book/store.ts";
+import { askAfterHindrance } from "./askAfterHindrance.ts";
+import { askWhereToSave, canWriteFiles } from "./filePickers.ts";
+import { proposedName } from "./proposedName.ts";
 import { saveFile } from "./saveFile.ts";
+import { type Hindrance, writeFile } from "./writeFile.ts";
 
-/** Saves the whole workbook, typed and computed sheets, as one zip. */
-export function saveWorkbook(workbook: Workbook, plan: Plan, name: string): void {
-	saveFile(`${name}.zip`, zipWorkbook(workbook, plan), "application/zip");
+let saving = false;
+
+/**
+ * Saves the whole workbook, typed and worked-out sheets, as one zip: to the file it
+ * was opened from or last saved in, to one that the person names, or, where the
+ * browser cannot write files, among the downloads.
+ */
+export async function saveWorkbook(store: Store, asAnother = false): Promise<void> {
+	if (saving) return;
+	saving = true;
+	try {
+		if (canWriteFiles()) await saveToFile(store, asAnother);
+		else download(store);
+	} catch {
+		// A browser may have its window for files and yet refuse it to this page.
+		download(store);
+	} finally {
+		saving = false;
+	}
+}
+
+async function saveToFile(store: Store, asAnother: boolean): Promise<void> {
+	const { workbook, plan, book } = store.state;
+	const bytes = zipWorkbook(workbook, plan);
+	let file = asAnother ? undefined : book.in.file;
+	let hindrance: Hindrance | undefined =
+		file && book.in.saved && firstDay(book.in.saved) !== firstDay(workbook)
+			? "other-plan"
+			: undefined;
+	for (;;) {
+		file ??= await askWhereToSave(nameOf(workbook));
+		if (!file) return;
+		const written = hindrance ? { file, hindrance } : await writeFile(file, bytes);
+		if (!written.hindrance) {
+			return store.markSaved(book, { saved: workbook, file: written.file });
+		}
+		const answer = await askAfterHindrance(written);
+		if (answer === "leave" || !answer) return;
+		file = answer === "again" ? written.file : undefined;
+		hindrance = undefined;
+	}
+}
+
+function download(store: Store): void {
+	const { workbook, plan, book } = store.state;
+	// The Swedish way of writing a date is the international one, in this computer's own day.
+	const name = nameOf(workbook, new Date().toLocaleDateString("sv"));
+	saveFile(name, zipWorkbook(workbook, plan), "application/zip");
+	store.markSaved(book, { saved: workbook, download: name });
+}
+
+function nameOf(workbook: Workbook, savedOn?: string): string {
+	const { outcome } = settingsOf(workbook).unit_name;
+	return proposedName(outcome.ok ? outcome.value : "", firstDay(workbook), savedOn);
+}
+
+function firstDay(workbook: Workbook): string {
+	const { outcome } = settingsOf(workbook).plan_start;
+	return outcome.ok ? outcome.value : "";
+}
+
+function settingsOf({ tables }: Workbook) {
+	return readSettings(tables["unit.csv"]).settings;
 }
 
 /** Saves one sheet as CSV. */

@@ -1,5 +1,5 @@
 import { el, fill } from "../dom/el.ts";
-import { shownChoice } from "../shown/shownChoice.ts";
+import { choiceTyped, shownChoice } from "../shown/shownChoice.ts";
 import type { TextEditor } from "./handsontableTextEditor.ts";
 
 /** The text field of a cell with the closed list of the column beneath it: type, or take one with arrows or a click. */
@@ -35,6 +35,15 @@ export function choiceEditor(Base: TextEditor): TextEditor {
 			this.TEXTAREA.onkeydown = null;
 		}
 
+		/** The field holds the word that is read; the cell gets the one that files keep. */
+		override setValue(text: string): void {
+			super.setValue(shownChoice(text, this.#options()));
+		}
+
+		override getValue(): string {
+			return choiceTyped(super.getValue(), this.#options());
+		}
+
 		#options(): readonly string[] {
 			return (this.cellProperties as { options?: readonly string[] }).options ?? [];
 		}
@@ -48,7 +57,7 @@ export function choiceEditor(Base: TextEditor): TextEditor {
 		#step(event: KeyboardEvent, options: readonly string[]): void {
 			const way = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
 			if (way === 0) return;
-			const at = options.indexOf(this.TEXTAREA.value);
+			const at = options.indexOf(this.getValue());
 			this.setValue(options[(at + way + options.length) % options.length] ?? "");
 			event.preventDefault();
 			event.stopPropagation();

@@ -36,6 +36,10 @@ export function computedGrid({ sheet, rows }: ComputedTable): GridModel {
 		fixedColumns: 1,
 		headerHeight: headHeight(columns),
 		rowHeight: (row) => heights[row] ?? 0,
+		value(row, at) {
+			const outcome = rows[row]?.[keys[at] ?? ""]?.outcome;
+			return outcome?.ok && outcome.value !== "" ? outcome.value : undefined;
+		},
 		cell(row, at): GridCell {
 			const key = keys[at] ?? "";
 			const figure = rows[row]?.[key];

@@ -1,3 +1,4 @@
+import type { CellRange } from "./cellRange.ts";
 import type { CellText, GridModel } from "./gridModel.ts";
 
 /** What a grid tells the view it stands in. */
@@ -6,6 +7,8 @@ export interface GridEvents {
 	selected(row: number, column: number): void;
 	/** The person asked for these texts. The grid waits for a new model to show them. */
 	edited(changes: readonly CellText[]): void;
+	/** A key was pressed on a cell that is not being edited: true where it has been answered. */
+	pressed(event: KeyboardEvent): boolean;
 	/** Something to say in words: what a paste left out. */
 	told(messages: readonly string[]): void;
 }
@@ -14,6 +17,9 @@ export interface GridEvents {
 export interface Grid {
 	show(model: GridModel): void;
 	select(row: number, column: number): void;
+	/** Where the person is: the cell at which the selection began. */
 	selection(): { readonly row: number; readonly column: number } | undefined;
+	/** The whole block selected. */
+	range(): CellRange | undefined;
 	destroy(): void;
 }

@@ -58,6 +58,8 @@ export interface GridModel {
 	readonly name: string;
 	readonly columns: readonly GridColumn[];
 	readonly rowCount: number;
+	/** True where the last row is an empty one, to go on in. */
+	readonly openEnd?: boolean;
 	/** Columns that stay in place when the others scroll. */
 	readonly fixedColumns: number;
 	/** Height of the column names on screen, in pixels. */
@@ -68,6 +70,8 @@ export interface GridModel {
 	rowName?(row: number): string;
 	/** True for the last row of a group: a stronger line is drawn beneath. */
 	endsGroup?(row: number): boolean;
+	/** What a cell stands for, to sort by; undefined where it is blank or cannot be understood. */
+	value?(row: number, column: number): unknown;
 	cell(row: number, column: number): GridCell;
 }
 
@@ -81,10 +85,10 @@ export function spoken(model: GridModel, row: number, column: number): string {
 	const parts = [
 		column === 0 ? "" : first.text,
 		unit ? `${label}, ${unit}` : label,
-		cell.text === "" ? "blank" : cell.text,
+		cell.text || say`blank`,
 		cell.beneath ?? "",
 		cell.problems?.[0]?.message ?? "",
-		cell.kind === "typed" ? say`can be edited` : "locked",
+		cell.kind === "typed" ? say`can be edited` : say`locked`,
 	];
 	return parts.filter((part) => part !== "").join("; ");
 }

@@ -4,11 +4,11 @@ import TextEditor from "handsontable/es/editors/textEditor.js";
 import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
 import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
 import { cellEditor } from "./cellEditor.ts";
+import type { CellRange } from "./cellRange.ts";
 import { choiceEditor } from "./choiceEditor.ts";
-import { clipboardText } from "./clipboardText.ts";
 import type { Grid, GridEvents } from "./grid.ts";
 import { type GridModel, spoken } from "./gridModel.ts";
-import { LONGEST_TEXT, pasted } from "./pasted.ts";
+import { answerClipboard } from "./handsontableClipboard.ts";
 import { renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
 
@@ -81,11 +81,14 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 				if (!host.contains(document.activeElement)) host.focus({ preventScroll: true });
 				events.selected(row, column);
 			},
-			beforeKeyDown: (event: Event) => {
-				if ((event as KeyboardEvent).keyCode !== TAB || editing()) return;
+			beforeKeyDown: (event: KeyboardEvent) => {
+				if (editing()) return;
+				if (event.keyCode === TAB) leave();
+				else if (events.pressed(event)) event.preventDefault();
+				else return;
 				stopImmediatePropagation(event);
-				leave();
 			},
+			selectionMode: "range",
 			copyPaste: false,
 			undo: false,
 			fillHandle: false,
@@ -110,6 +113,9 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	};
 	quiet();
 
+	/** The host outlives the grid, so what listens to it goes with the grid. */
+	const gone = new AbortController();
+	const { signal } = gone;
 	host.tabIndex = 0;
 	host.setAttribute("role", "application");
 	host.setAttribute("aria-label", model.name);
@@ -130,44 +136,19 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	};
 	/** The library drops the focus on every selection; the grid takes it back while it is at work. */
 	const keepFocus = () => {
-		if (document.activeElement !== document.body || !host.isConnected) return;
+		if (document.activeElement !== document.body || !host.isConnected || signal.aborted) return;
 		if (hot.isListening()) host.focus({ preventScroll: true });
 		else host.tabIndex = 0;
 	};
-	const onPaste = (event: ClipboardEvent) => {
-		const text = event.clipboardData?.getData("text/plain") ?? "";
-		if (editing() && text.length <= LONGEST_TEXT) return;
-		event.preventDefault();
-		event.stopImmediatePropagation();
-		const [row = 0, column = 0, endRow = row, endColumn = column] = hot.getSelectedLast() ?? [];
-		const { cells, told } = pasted(
-			text,
-			Math.min(row, endRow),
-			Math.min(column, endColumn),
-			model.columns.length - 1,
-		);
-		const open = cells.filter((cell) => isOpen(model, cell.row, cell.column));
-		const locked = cells.length - open.length;
-		if (open.length > 0) events.edited(open);
-		events.told(
-			locked > 0 ? [...told, `${locked} pasted cells were left out: they are computed.`] : told,
-		);
+	/** Where the selected rows are no more, the library selects others and takes the focus from the field a person is in. */
+	const letGo = () => {
+		const [row = 0, , endRow = row] = hot.getSelectedLast() ?? [];
+		const isGone = Math.max(row, endRow) >= model.rowCount;
+		if (isGone && !host.contains(document.activeElement)) hot.deselectCell();
 	};
-	const onCopy = (event: ClipboardEvent) => {
-		if (editing()) return;
-		const range = hot.getSelectedLast();
-		if (!range) return;
-		event.preventDefault();
-		event.stopImmediatePropagation();
-		const [row, column, endRow, endColumn] = range as [number, number, number, number];
-		event.clipboardData?.setData("text/plain", clipboardText(data, row, column, endRow, endColumn));
-		if (event.type === "cut") hot.emptySelectedCells();
-	};
-	host.addEventListener("focusin", onFocusIn);
-	host.addEventListener("focusout", onFocusOut);
-	host.addEventListener("paste", onPaste, true);
-	host.addEventListener("copy", onCopy, true);
-	host.addEventListener("cut", onCopy, true);
+	host.addEventListener("focusin", onFocusIn, { signal });
+	host.addEventListener("focusout", onFocusOut, { signal });
+	answerClipboard(host, signal, { hot, model: () => model, data, editing, events });
 
 	return {
 		show(next) {
@@ -177,6 +158,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			const sameRows = next.rowCount === model.rowCount;
 			model = next;
 			fillData();
+			if (!sameRows) letGo();
 			if (!sameShape) update({ ...layout(), data });
 			else if (!sameRows) update({ data, height: height(model) });
 			else hot.render();
@@ -189,18 +171,32 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			const range = hot.getSelectedLast();
 			return range ? { row: range[0] ?? 0, column: range[1] ?? 0 } : undefined;
 		},
-		destroy: () => hot.destroy(),
+		range() {
+			const corners = hot.getSelectedLast();
+			return corners && rangeOf(corners as [number, number, number, number]);
+		},
+		destroy() {
+			gone.abort();
+			hot.destroy();
+		},
+	};
+}
+
+/** A whole row or column selected by its name begins before the first cell. */
+function rangeOf([row, column, endRow, endColumn]: [number, number, number, number]): CellRange {
+	const from = (a: number, b: number) => Math.max(0, Math.min(a, b));
+	const to = (a: number, b: number) => Math.max(0, a, b);
+	return {
+		top: from(row, endRow),
+		left: from(column, endColumn),
+		bottom: to(row, endRow),
+		right: to(column, endColumn),
 	};
 }
 
 /** Takes keys without dropping the focus, which the library does unless told not to. */
 function listenQuietly(hot: object): void {
 	(hot as { listen(dropFocus: boolean): void }).listen(false);
-}
-
-/** Rows beyond the last become new ones, so they are open wherever their column is. */
-function isOpen(model: GridModel, row: number, column: number): boolean {
-	return model.cell(Math.min(row, model.rowCount - 1), column).kind === "typed";
 }
 
 function height(model: GridModel): number {

@@ -1,4 +1,6 @@
 import Papa from "papaparse";
+import { say } from "../../core/say.ts";
+import { tidied } from "../../io/tidied.ts";
 import type { CellText } from "./gridModel.ts";
 
 export const MOST_ROWS = 5000;
@@ -24,21 +26,19 @@ export function pasted(text: string, row: number, column: number, lastColumn: nu
 		return {
 			cells: [],
 			told: [
-				`Nothing was pasted: ${words(text.length)} characters at once; at most ${words(MOST_TEXT)} are allowed.`,
+				say`Nothing was pasted: ${words(text.length)} characters at once; at most ${words(MOST_TEXT)} are allowed.`,
 			],
 		};
-	const lines = Papa.parse<string[]>(text.replace(/\r\n?/g, "\n").replace(/\n$/, ""), {
-		delimiter: "\t",
-	}).data;
+	const lines = linesOf(text);
 	const width = Math.min(MOST_COLUMNS, lastColumn - column + 1);
 	const told: string[] = [];
 	const widest = lines.reduce((most, line) => Math.max(most, line.length), 0);
 	if (lines.length > MOST_ROWS)
 		told.push(
-			`Rows after the first ${words(MOST_ROWS)} were left out (${words(lines.length)} came).`,
+			say`Rows after the first ${words(MOST_ROWS)} were left out (${words(lines.length)} came).`,
 		);
 	if (widest > width)
-		told.push(`Columns after the first ${width} were left out (${words(widest)} came).`);
+		told.push(say`Columns after the first ${width} were left out (${words(widest)} came).`);
 	let long = 0;
 	const cells = lines.slice(0, MOST_ROWS).flatMap((line, down) =>
 		line.slice(0, width).flatMap((cell, across) => {
@@ -50,9 +50,21 @@ export function pasted(text: string, row: number, column: number, lastColumn: nu
 	);
 	if (long > 0)
 		told.push(
-			`${words(long)} cells were left out, each longer than ${words(LONGEST_TEXT)} characters.`,
+			long === 1
+				? say`1 cell was left out: it is longer than ${words(LONGEST_TEXT)} characters.`
+				: say`${words(long)} cells were left out, each longer than ${words(LONGEST_TEXT)} characters.`,
 		);
 	return { cells, told };
+}
+
+/** Lines of cells. Text whose quote marks do not enclose cells is no spreadsheet's: it stands as it is. */
+function linesOf(text: string): string[][] {
+	if (text === "") return [];
+	const plain = text.replace(/\r\n?/g, "\n").replace(/\n$/, "");
+	if (plain === "") return [[""]];
+	if (tidied(plain, "\t").slips.length > 0)
+		return plain.split("\n").map((line) => line.split("\t"));
+	return Papa.parse<string[]>(plain, { delimiter: "\t", newline: "\n" }).data;
 }
 
 function words(count: number): string {

@@ -1,4 +1,5 @@
 import type { Column } from "../../core/column.ts";
+import { say } from "../../core/say.ts";
 import { settings } from "../../core/sheets/settings.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
@@ -6,6 +7,7 @@ import { problemsAt } from "../book/problemsAt.ts";
 import type { State } from "../book/store.ts";
 import { type NewText, tableOf } from "../book/withTexts.ts";
 import { shownChoice } from "../shown/shownChoice.ts";
+import { shownDefault } from "../shown/shownDefault.ts";
 import type { CellText, GridCell, GridColumn, GridModel } from "./gridModel.ts";
 
 const ROW_PX = 34;
@@ -13,10 +15,10 @@ const HEADER_PX = 46;
 export const VALUE_COLUMN = 1;
 
 const columns: readonly GridColumn[] = [
-	{ key: "label", label: "Setting", unit: "", numeric: false, width: 350 },
-	{ key: "value", label: "Here", unit: "blank: the default", numeric: true, width: 190 },
-	{ key: "unit", label: "Unit", unit: "", numeric: false, width: 168 },
-	{ key: "default", label: "Default", unit: "", numeric: true, width: 158 },
+	{ key: "label", label: say`Setting`, unit: "", numeric: false, width: 350 },
+	{ key: "value", label: say`Here`, unit: say`blank: the default`, numeric: true, width: 190 },
+	{ key: "unit", label: say`Unit`, unit: "", numeric: false, width: 168 },
+	{ key: "default", label: say`Default`, unit: "", numeric: true, width: 158 },
 ];
 
 interface SettingRow {
@@ -36,7 +38,7 @@ function settingRows(state: State): readonly SettingRow[] {
 		return { key, row: row < 0 ? undefined : row, column: column as Column<unknown> };
 	});
 	const others = keys.flatMap((key, row) =>
-		key === "" || (key in settings && keys.indexOf(key) === row)
+		key === "" || (Object.hasOwn(settings, key) && keys.indexOf(key) === row)
 			? []
 			: [{ key, row, column: undefined }],
 	);
@@ -71,10 +73,10 @@ export function settingsGrid(state: State): GridModel {
 			entry: {
 				label: column?.label ?? key,
 				unit: column?.unit ?? "",
-				help: column?.help ?? "This setting is not known here. It is kept and not used.",
-				allowed: column?.value.allowed ?? "any text",
+				help: column?.help ?? say`This setting is not known here. It is kept and not used.`,
+				allowed: column?.value.allowed ?? say`any text`,
 				...(column?.value.options ? { options: column.value.options } : {}),
-				...(column?.fallback === undefined ? {} : { blank: column.value.write(column.fallback) }),
+				...(column?.fallback === undefined ? {} : { blank: shownDefault(column) }),
 			},
 		};
 	};
@@ -92,9 +94,7 @@ export function settingsGrid(state: State): GridModel {
 			const { column: definition, key } = row;
 			const fallback = definition?.fallback;
 			const byDefault =
-				definition === undefined || fallback === undefined
-					? ""
-					: shownChoice(definition.value.write(fallback), definition.value.options);
+				definition === undefined || fallback === undefined ? "" : shownDefault(definition);
 			const texts = [definition?.label ?? key, "", definition?.unit ?? "", byDefault];
 			return { kind: "label", text: texts[column] ?? "" };
 		},
@@ -115,6 +115,11 @@ export function settingTexts(state: State, changes: readonly CellText[]): NewTex
 			{ row: at, column: "value", text },
 		];
 	});
+}
+
+/** Keys of the settings in the order of the form. */
+export function settingKeys(state: State): readonly string[] {
+	return settingRows(state).map(({ key }) => key);
 }
 
 /** The row of the form that a place in unit.csv speaks of; the first where it names none. */

@@ -1,10 +1,12 @@
-import type { Column } from "../../core/column.ts";
+import type { Column, Columns } from "../../core/column.ts";
+import { say } from "../../core/say.ts";
 import { lineOf } from "../../core/workbook.ts";
 import { problemsAt } from "../book/problemsAt.ts";
 import { sheetOf, titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
 import { tableOf } from "../book/withTexts.ts";
 import { shownChoice } from "../shown/shownChoice.ts";
+import { shownDefault } from "../shown/shownDefault.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { Entry, GridCell, GridColumn, GridModel } from "./gridModel.ts";
 import { headHeight, rowHeights } from "./rowHeights.ts";
@@ -14,7 +16,8 @@ const SAMPLED_ROWS = 200;
 /** A sheet that people fill in, cell by cell as typed, with one empty row at the end to go on in. */
 export function typedGrid(state: State, file: string): GridModel {
 	const table = tableOf(state.workbook, file);
-	const definitions = sheetOf(file)?.columns ?? {};
+	// Nothing is inherited: a file may well have a column called "constructor".
+	const definitions: Columns = Object.assign(Object.create(null), sheetOf(file)?.columns);
 	const extra = table.header.filter(
 		(key, at) => !(key in definitions) && table.header.indexOf(key) === at,
 	);
@@ -32,10 +35,12 @@ export function typedGrid(state: State, file: string): GridModel {
 		name: titleOf(file),
 		columns,
 		rowCount: table.rows.length + 1,
+		openEnd: true,
 		fixedColumns: 1,
 		headerHeight: headHeight(columns),
 		rowHeight: (row) => heights[row] ?? 0,
 		rowName: (row) => (row < table.rows.length ? String(lineOf(table, row)) : "+"),
+		value: (row, column) => sortedBy(text(row, column), definitions[keys[column] ?? ""]),
 		cell(row, column): GridCell {
 			const line = row < table.rows.length ? lineOf(table, row) : null;
 			const key = keys[column] ?? "";
@@ -52,20 +57,31 @@ export function typedGrid(state: State, file: string): GridModel {
 	};
 }
 
+/** A number where the kind of cell has one; otherwise the text that it writes. */
+function sortedBy(text: string, column: Column<unknown> | undefined): unknown {
+	const read = column?.value.schema.safeParse(text);
+	if (!read?.success || text.trim() === "") return undefined;
+	return typeof read.data === "number" ? read.data : column?.value.write(read.data);
+}
+
 function gridColumn(
 	key: string,
 	column: Column<unknown> | undefined,
 	sample: readonly string[],
 ): GridColumn {
 	const label = column?.label ?? key;
-	const unit = column?.unit ?? "not used";
+	const unit = column?.unit ?? say`not used`;
 	const options = column?.value.options;
 	return {
 		key,
 		label,
 		unit,
 		numeric: column?.value.numeric ?? false,
-		width: columnWidth(label, unit, [...sample, ...(options ?? [])]),
+		width: columnWidth(
+			label,
+			unit,
+			[...sample, ...(options ?? [])].map((word) => shownChoice(word, options)),
+		),
 		...(options ? { options } : {}),
 	};
 }
@@ -75,8 +91,8 @@ function entryOf(key: string, column: Column<unknown> | undefined): Entry {
 		return {
 			label: key,
 			unit: "",
-			help: "This column is not part of the sheet. It is kept and saved, and not used.",
-			allowed: "any text",
+			help: say`This column is not part of the sheet. It is kept and saved, and not used.`,
+			allowed: say`any text`,
 		};
 	const { label, unit, help, value, fallback } = column;
 	return {
@@ -85,6 +101,6 @@ function entryOf(key: string, column: Column<unknown> | undefined): Entry {
 		help,
 		allowed: value.allowed,
 		...(value.options ? { options: value.options } : {}),
-		...(fallback === undefined ? {} : { blank: value.write(fallback) }),
+		...(fallback === undefined ? {} : { blank: shownDefault(column) }),
 	};
 }

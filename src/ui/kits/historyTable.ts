@@ -1,7 +1,9 @@
+import { inSentence } from "../../core/inSentence.ts";
 import { say } from "../../core/say.ts";
 import { checksSheet } from "../../core/sheets/checks.ts";
 import { el } from "../dom/el.ts";
-import { shownDayAndYear } from "../shown/shownDay.ts";
+import { semicolon } from "../shown/semicolon.ts";
+import { shownTime } from "../shown/shownMoment.ts";
 import type { ShownCheck } from "./kitChecks.ts";
 import { stateMark } from "./stateMark.ts";
 
@@ -31,16 +33,11 @@ export function historyTable(
 				el(
 					"tr",
 					{},
-					...[
-						say`Checked at`,
-						say`Result`,
-						say`Why`,
-						say`Pieces`,
-						say`Function tests`,
-						say`Note`,
-					].map((name) =>
-						el("th", { scope: "col", class: name === "Pieces" ? "numeric" : undefined }, name),
+					...[say`Checked at`, say`Result`, say`Why`].map((name) =>
+						el("th", { scope: "col" }, name),
 					),
+					el("th", { scope: "col", class: "numeric" }, say`Pieces`),
+					...[say`Function tests`, say`Note`].map((name) => el("th", { scope: "col" }, name)),
 					open && el("th", { scope: "col" }, say`Entry`),
 				),
 			),
@@ -52,9 +49,7 @@ export function historyTable(
 function line(shown: ShownCheck, open?: (line: number) => void): HTMLElement {
 	const { check, result, reason } = shown;
 	const at = check.checked_at;
-	const when = at
-		? `${shownDayAndYear(at.date)}, ${checksSheet.columns.checked_at.value.write(at).slice(-5)}`
-		: "–";
+	const when = at ? shownTime(at) : "–";
 	return el(
 		"tr",
 		{},
@@ -80,7 +75,7 @@ function line(shown: ShownCheck, open?: (line: number) => void): HTMLElement {
 function testWords({ check }: ShownCheck): string {
 	const of = (answer: "yes" | "no") =>
 		TESTS.filter((test) => check[test] === answer).map((test) =>
-			checksSheet.columns[test].label.toLowerCase(),
+			inSentence(checksSheet.columns[test].label),
 		);
 	const failed = of("no");
 	const passed = of("yes").length;
@@ -89,5 +84,5 @@ function testWords({ check }: ShownCheck): string {
 		passed > 0 ? say`${passed} passed` : "",
 	]
 		.filter(Boolean)
-		.join("; ");
+		.join(semicolon);
 }

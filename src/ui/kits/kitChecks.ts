@@ -42,7 +42,7 @@ export function kitChecks(
 		.map(({ line, value, problems }) => ({
 			line,
 			check: value,
-			result: say`cannot be read`,
+			result: "cannot be read",
 			reason: problems.map(({ message }) => message).join(" "),
 		}));
 	return [...good, ...bad];
@@ -50,11 +50,11 @@ export function kitChecks(
 
 function said(check: ChecksRow, listed: number, lastDay: IsoDate | undefined) {
 	if (lastDay !== undefined && check.checked_at.date > lastDay)
-		return { result: say`not used`, reason: say`dated after the plan ends` };
+		return { result: "not used", reason: say`dated after the plan ends` };
 	const checked = checkResult(check, listed);
 	if (checked) return { result: checked.result, reason: checked.reason };
 	const counted = check.pieces_counted;
 	if (counted !== null && counted > listed)
-		return { result: say`not used`, reason: say`${counted} pieces counted, ${listed} listed` };
-	return { result: say`not finished`, reason: say`pieces or cleanliness not filled in` };
+		return { result: "not used", reason: say`${counted} pieces counted, ${listed} listed` };
+	return { result: "not finished", reason: say`pieces or cleanliness not filled in` };
 }

@@ -9,6 +9,8 @@ import type { State } from "../book/store.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import { paperHead } from "../print/paperHead.ts";
 import { printOut } from "../print/printOut.ts";
+import { shownWord } from "../shown/choiceWords.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
 import { cautionList } from "../views/cautions.ts";
 import { cautionsOf } from "../views/cautionWords.ts";
@@ -148,8 +150,10 @@ function checksOf(state: State, row: ComputedRow) {
 function titleWords(row: ComputedRow): string {
 	const until = wordIn(row, "ready_until");
 	const state = wordIn(row, "state");
-	const tail = state === "ready" && until !== "" ? say` until ${shownDayAndYear(until)}` : "";
-	return say`Kit ${wordIn(row, "kit")}: ${state}${tail}`;
+	const kit = wordIn(row, "kit");
+	return state === "ready" && until !== ""
+		? say`Kit ${kit}: ready until ${shownDayAndYear(until)}`
+		: say`Kit ${kit}: ${shownWord(state)}`;
 }
 
 function standsWords(row: ComputedRow): string {
@@ -162,5 +166,5 @@ function standsWords(row: ComputedRow): string {
 			? say`the plan counts on it`
 			: say`the plan does not count on it`,
 	];
-	return `: ${words.filter(Boolean).join("; ")}.`;
+	return say`: ${words.filter(Boolean).join(semicolon)}.`;
 }

@@ -4,6 +4,7 @@ import { kitRegisterSheet } from "../../core/sheets/kitRegister.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
 import { stateMark } from "./stateMark.ts";
@@ -51,5 +52,5 @@ function detail(row: ComputedRow): string {
 		order === 1 ? say`use this one next` : "",
 		wordIn(row, "counts") === "yes" ? "" : say`not counted`,
 	];
-	return words.filter(Boolean).join("; ");
+	return words.filter(Boolean).join(semicolon);
 }

@@ -1,4 +1,5 @@
 import { el } from "../dom/el.ts";
+import { shownWord } from "../shown/choiceWords.ts";
 
 /** A mark for each state of a kit and each result of a check; the word stands beside it, so that nothing hangs on colour. */
 const marks: Readonly<Record<string, string>> = {
@@ -21,6 +22,6 @@ export function stateMark(state: string): HTMLElement {
 		"span",
 		{ class: `kit-state ${sure}` },
 		el("span", { class: "kit-mark", "aria-hidden": "true" }, marks[state] ?? "?"),
-		` ${state}`,
+		` ${shownWord(state)}`,
 	);
 }

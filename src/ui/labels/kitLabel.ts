@@ -1,8 +1,8 @@
 import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import { el } from "../dom/el.ts";
+import { counted } from "../shown/counted.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
-import { shownPlain } from "../shown/shownNumber.ts";
 import { useBy } from "./discardAt.ts";
 import { label, labelHead, labelLine } from "./labelParts.ts";
 
@@ -30,7 +30,7 @@ export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HT
 		el(
 			"div",
 			{ class: "label-pair" },
-			labelLine(say`By`, undefined),
+			labelLine(say`Done by`, undefined),
 			labelLine(say`Checked by`, undefined),
 		),
 		el(
@@ -44,5 +44,5 @@ export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HT
 function lifeWords(days: number | undefined): string {
 	if (days === undefined) return say`After that day through a round again.`;
 	if (days < 1) return say`Only on the day it was done; then through a round again.`;
-	return say`${shownPlain(days)} ${days === 1 ? "day" : "days"} after it was done, closed and dry.`;
+	return say`${counted(days, "day")} after it was done, closed and dry.`;
 }

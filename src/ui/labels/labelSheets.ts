@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 
 /** Two across and three down fit both A4 and Letter. */
@@ -18,7 +19,7 @@ export function labelSheets(labels: readonly HTMLElement[], unit: string): HTMLE
 			el(
 				"p",
 				{ class: "label-sheet-head" },
-				`${unit}. Labels, sheet ${sheet + 1} of ${count}. Cut along the dashed lines. Basinbook ${document.body.dataset.version ?? ""}`,
+				say`${unit}. Labels, sheet ${sheet + 1} of ${count}. Cut along the dashed lines. Basinbook ${document.body.dataset.version ?? ""}`,
 			),
 			el(
 				"div",

@@ -6,6 +6,7 @@ import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
 import { el, fill } from "../dom/el.ts";
 import { printOut } from "../print/printOut.ts";
+import { counted } from "../shown/counted.ts";
 import { cautionList } from "../views/cautions.ts";
 import { cautionsOf } from "../views/cautionWords.ts";
 import type { OwnPage, View } from "../views/ownPages.ts";
@@ -93,7 +94,7 @@ class LabelsView implements View {
 		const labels = wantedLabels(state, this.#wanted());
 		const sheets = sheetsFor(labels.length);
 		const bucketsEach = unitSetting(state, "rinse_buckets") ?? 3;
-		this.#count.textContent = say`${labels.length} labels on ${sheets} ${sheets === 1 ? "sheet" : "sheets"}: ${this.#wanted().solutions} for solution, ${this.#wanted().rinseSets * bucketsEach} for rinse buckets, ${this.#wanted().perKit * kitsToLabel(state).length} for kits.`;
+		this.#count.textContent = say`${labels.length} labels on ${counted(sheets, "sheet")}: ${this.#wanted().solutions} for solution, ${this.#wanted().rinseSets * bucketsEach} for rinse buckets, ${this.#wanted().perKit * kitsToLabel(state).length} for kits.`;
 		fill(this.#preview, ...labels);
 	}
 

@@ -9,8 +9,9 @@ export function rinseLabel(
 	buckets: number,
 	belowC: number | undefined,
 ): HTMLElement {
-	const order = Array.from({ length: buckets }, (_, i) => i + 1).join(" then ");
-	const cool = belowC === undefined ? "" : say`Not before it is at or below ${belowC} °C. `;
+	const numbers = Array.from({ length: buckets }, (_, i) => String(i + 1));
+	const order = numbers.reduce((first, next) => say`${first} then ${next}`);
+	const cool = belowC === undefined ? "" : say`Not before it is at or below ${belowC} °C.`;
 	return label(
 		"rinse",
 		unit,
@@ -23,7 +24,9 @@ export function rinseLabel(
 		el(
 			"p",
 			{ class: "label-caution" },
-			say`${cool}Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
+			cool,
+			" ",
+			say`Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
 		),
 	);
 }

@@ -1,7 +1,10 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
 import { say } from "../../core/say.ts";
-import { dateTime, type LocalTime } from "../../core/values/dateTime.ts";
+import type { LocalTime } from "../../core/values/dateTime.ts";
 import { el } from "../dom/el.ts";
+import { EXACT } from "../mixing/litreWords.ts";
+import { amountOf } from "../shown/amountOf.ts";
+import { shownTime } from "../shown/shownMoment.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import { numberIn, wordIn } from "../views/planRows.ts";
 import { discardAt, usableHours } from "./discardAt.ts";
@@ -27,7 +30,6 @@ export function solutionLabel({
 	mix,
 	made,
 }: SolutionLabel): HTMLElement {
-	const write = (time: LocalTime) => dateTime().write(time);
 	const percent = targetPct === undefined ? "____" : shownPlain(targetPct);
 	const mgPerLitre =
 		targetPct === undefined ? "______" : shownPlain(targetPct * MG_PER_LITRE_PER_PCT);
@@ -35,16 +37,17 @@ export function solutionLabel({
 	return label(
 		"solution",
 		unit,
-		el("h2", {}, say`Chlorine solution `, el("strong", {}, `${percent} %`)),
+		el("h2", {}, say`Chlorine solution`, " ", el("strong", {}, `${percent} %`)),
 		el(
 			"p",
 			{},
 			el("strong", {}, `${mgPerLitre} mg/L`),
-			say` available chlorine. For clean kits only. NOT for drinking or hands.`,
+			" ",
+			say`available chlorine. For clean kits only. NOT for drinking or hands.`,
 		),
 		el("p", {}, mixWords(mix)),
-		labelLine(say`Made at`, made && write(made)),
-		labelLine(say`DISCARD AT`, made && write(discardAt(made, lifeHours))),
+		labelLine(say`Made at`, made && shownTime(made)),
+		labelLine(say`DISCARD AT`, made && shownTime(discardAt(made, lifeHours))),
 		el("p", { class: "label-small" }, say`${hours} h after making; sooner if dirty or cloudy.`),
 		el(
 			"div",
@@ -67,5 +70,6 @@ function mixWords(mix: ComputedRow | undefined): string {
 	if (litres === undefined || quantity === undefined || water === undefined)
 		return say`Product ______________ lot ________ litres ______`;
 	const lot = wordIn(mix, "lot");
-	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${shownPlain(quantity)} ${wordIn(mix, "product_measure")} ${wordIn(mix, "product")}, lot ${lot || "________"}`;
+	const amount = amountOf(quantity, wordIn(mix, "product_measure"), EXACT);
+	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${amount} ${wordIn(mix, "product")}, lot ${lot || "________"}`;
 }

@@ -42,8 +42,11 @@ function howWords(state: State): string {
 	const minutes = unitSetting(state, "boil_hold_minutes");
 	const below = unitSetting(state, "rinse_below_c");
 	const hold =
-		minutes === undefined ? say`as your protocol says` : say`for ${shownPlain(minutes)} min`;
-	return say`Keep each batch at a rolling boil ${hold}, cover, leave to cool by itself. Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+		minutes === undefined
+			? say`Keep each batch at a rolling boil as your protocol says, cover, leave to cool by itself.`
+			: say`Keep each batch at a rolling boil for ${shownPlain(minutes)} min, cover, leave to cool by itself.`;
+	const rest = say`Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+	return `${hold} ${rest}`;
 }
 
 function byDay(rounds: readonly BoilingRound[]): BoilingRound[][] {
@@ -74,7 +77,8 @@ function dayGroup(rounds: readonly BoilingRound[]): HTMLElement {
 
 function startWords({ startLitres, batches }: BoilingRound): string {
 	if (startLitres === undefined || batches === undefined) return "–";
-	return `${shownUp(startLitres, 0)} L${batches > 1 ? ` in ${batches}` : ""}`;
+	const litres = `${shownUp(startLitres, 0)} L`;
+	return batches > 1 ? say`${litres} in ${batches}` : litres;
 }
 
 /** The time of day, with its day where that is another. */

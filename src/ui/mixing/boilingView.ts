@@ -3,6 +3,7 @@ import { sources } from "../../core/sources.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
+import { withinSentence } from "../dom/withinSentence.ts";
 import { sourceWords } from "../explain/sourceWords.ts";
 import { coolingPicture } from "../pictures/coolingPicture.ts";
 import { pictureFigure, pictureWidth } from "../pictures/pictureFigure.ts";
@@ -40,8 +41,8 @@ function nextRoundWords(state: State): string | undefined {
 	const { date, round, lightBy, startLitres, batches, holdMinutes, waitsFor } = next;
 	const name = `${round}, ${shownDay(date)}`;
 	if (!lightBy || startLitres === undefined || batches === undefined)
-		return `Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
-	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch", "batches")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
+		return say`Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
+	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
 }
 
 function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
@@ -50,16 +51,21 @@ function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
 		typed: say`as entered in the settings`,
 		default: say`an estimate to be replaced by your own readings`,
 	}[rateFrom];
+	const pots = withinSentence(
+		(link) =>
+			say`A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under ${link}, and the plan goes by that. Never put ice or untreated water into boiled water.`,
+		el("a", { href: hashOf("unit.csv") }, say`settings, Your pot`),
+	);
 	return [
 		minutes === undefined
-			? say`In a room of ${pot.roomC} °C the water never cools to ${wantedC} °C by itself. `
+			? say`In a room of ${pot.roomC} °C the water never cools to ${wantedC} °C by itself.`
 			: minutes === 0
-				? say`The water is cool enough as it boils: ${wantedC} °C is allowed. `
-				: say`A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C. `,
-		say`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}. `,
-		say`A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under `,
-		el("a", { href: hashOf("unit.csv") }, say`settings, Your pot`),
-		say`, and the plan goes by that. Never put ice or untreated water into boiled water.`,
+				? say`The water is cool enough as it boils: ${wantedC} °C is allowed.`
+				: say`A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C.`,
+		" ",
+		say`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}.`,
+		" ",
+		...pots,
 	];
 }
 
@@ -74,12 +80,17 @@ function holdWords(state: State): HTMLElement {
 			"strong",
 			{},
 			minutes === undefined
-				? say`How long to keep it at the boil is not settled here. `
-				: say`This unit keeps it at the boil for ${shownPlain(minutes)} min${altitude === undefined ? "" : say`, at ${shownPlain(altitude)} m above the sea`}. `,
+				? say`How long to keep it at the boil is not settled here.`
+				: altitude === undefined
+					? say`This unit keeps it at the boil for ${shownPlain(minutes)} min.`
+					: say`This unit keeps it at the boil for ${shownPlain(minutes)} min, at ${shownPlain(altitude)} m above the sea.`,
 		),
-		say`Your national protocol decides; `,
-		el("a", { href: hashOf("unit.csv") }, say`change it in the settings`),
-		". ",
+		" ",
+		...withinSentence(
+			(link) => say`Your national protocol decides; ${link}.`,
+			el("a", { href: hashOf("unit.csv") }, say`change it in the settings`),
+		),
+		" ",
 		...sourceWords(sources.boilHold),
 	);
 }

@@ -1,3 +1,4 @@
+import { QUARTER } from "../../core/plan/tables/productCompareTable.ts";
 import { say } from "../../core/say.ts";
 import { productCompareSheet } from "../../core/sheets/productCompare.ts";
 import type { State } from "../book/store.ts";
@@ -18,7 +19,7 @@ interface Compared {
 
 function compared(state: State): Compared[] {
 	return rowsOf(state, productCompareSheet.file)
-		.filter((row) => wordIn(row, "period") === "quarter")
+		.filter((row) => wordIn(row, "period") === QUARTER)
 		.map((row) => ({
 			product: wordIn(row, "product"),
 			cost: numberIn(row, "cost"),

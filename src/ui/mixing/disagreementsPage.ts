@@ -6,10 +6,10 @@ import { unitSheet } from "../../core/sheets/unit.ts";
 import { pageTitles } from "../book/pageTitles.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
-import { markWords } from "../explain/markWords.ts";
 import { el, fill } from "../dom/el.ts";
+import { withinSentence } from "../dom/withinSentence.ts";
+import { markWords } from "../explain/markWords.ts";
 import { printOut } from "../print/printOut.ts";
-import { shownChoice } from "../shown/shownChoice.ts";
 import { shownFigure } from "../shown/shownFigure.ts";
 import type { OwnPage } from "../views/ownPages.ts";
 import { disagreements } from "./disagreementTopics.ts";
@@ -72,10 +72,10 @@ function topicParts(state: State, goTo?: GoTo): HTMLElement[] {
 					"li",
 					{},
 					el("span", { class: "mark" }, markWords(source.mark)),
-					` ${source.title}${source.place ? `: ${source.place}` : ""}. `,
+					` ${source.place ? say`${source.title}: ${source.place}.` : `${source.title}.`} `,
 					source.url && el("span", { class: "address" }, source.url),
 				),
-				el("li", {}, el("strong", {}, say`Others: `), source.disagreement),
+				el("li", {}, el("strong", {}, say`Others:`), " ", source.disagreement),
 			),
 			...keys.map((key) => settingLine(key, shownFigure(read[key]), goTo, read[key].origin)),
 			(here || file) &&
@@ -84,7 +84,7 @@ function topicParts(state: State, goTo?: GoTo): HTMLElement[] {
 					{ class: "here" },
 					here,
 					file && goTo ? " " : "",
-					file && goTo && link(`Go to ${titleOf(file)}`, { file, line: null, column: "" }, goTo),
+					file && goTo && link(say`Go to ${titleOf(file)}`, { file, line: null, column: "" }, goTo),
 				),
 		),
 	);
@@ -96,15 +96,19 @@ function settingLine(
 	goTo: GoTo | undefined,
 	origin: { readonly kind: string; readonly place?: Place },
 ): HTMLElement {
-	const { label, unit, value: kind } = settings[key];
+	const { label, unit } = settings[key];
 	const place = origin.place ?? { file: unitSheet.file, line: null, column: key };
-	const options = "options" in kind ? (kind.options as readonly string[]) : undefined;
 	return el(
 		"p",
 		{ class: "here" },
-		say`${label}, here: `,
-		el("strong", {}, `${shownChoice(value, options)} ${unit}`.trim()),
-		origin.kind === "default" ? " (default). " : ". ",
+		...withinSentence(
+			(shown) =>
+				origin.kind === "default"
+					? say`${label}, here: ${shown} (default).`
+					: say`${label}, here: ${shown}.`,
+			el("strong", {}, `${value} ${unit}`.trim()),
+		),
+		" ",
 		goTo && link(say`Go to the setting`, place, goTo),
 	);
 }

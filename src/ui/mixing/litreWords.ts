@@ -1,5 +1,9 @@
 import { ML_PER_LITRE } from "../../core/chlorine/measureOut.ts";
+import { amountOf } from "../shown/amountOf.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
+
+/** Decimals of a quantity that is shown as it is measured out. */
+export const EXACT = 3;
 
 /** Litres as they are measured: "4.68 L", below a litre "850 mL". */
 export function litreWords(litres: number): string {
@@ -9,6 +13,5 @@ export function litreWords(litres: number): string {
 
 /** Product as it is measured: "820 mL", "40 g", "1 tablet", "19 tablets". */
 export function quantityWords(quantity: number, measure: string): string {
-	const plural = measure === "tablet" && quantity !== 1 ? "s" : "";
-	return `${shownPlain(quantity)}\u00a0${measure}${plural}`;
+	return amountOf(quantity, measure, EXACT).replace(" ", "\u00a0");
 }

@@ -39,7 +39,7 @@ function daysHeadline(state: State): string | undefined {
 	const amount = mixed.every(({ quantity }) => quantity === first.quantity)
 		? say`${start} every day`
 		: say`${start} on the first day, ${end} on the last`;
-	return `${first.product}: ${amount}`;
+	return say`${first.product}: ${amount}`;
 }
 
 function wallHeadline(state: State): string | undefined {

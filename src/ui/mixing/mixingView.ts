@@ -35,7 +35,7 @@ export function mixingView(state: State): HTMLElement | undefined {
 	return el(
 		"section",
 		{ class: "mix", "aria-label": say`How to mix it` },
-		el("h2", {}, `On ${shownDay(date)}`),
+		el("h2", {}, say`On ${shownDay(date)}`),
 		sizeChooser(mixes, show),
 		steps,
 		remark !== "" && el("p", { class: "mix-remark" }, remark),
@@ -86,8 +86,10 @@ function daysWords(state: State): string | undefined {
 	const mixed = mixOfDays(state).flatMap(({ date, mix }) => (mix ? [{ date, mix }] : []));
 	const [first, last] = [mixed[0], mixed.at(-1)];
 	if (!first || !last) return undefined;
-	const amount = ({ mix }: typeof first) =>
-		`${quantityWords(mix.quantity, mix.measure)}${mix.lot === "" ? "" : say` of lot ${mix.lot}`}`;
+	const amount = ({ mix }: typeof first) => {
+		const quantity = quantityWords(mix.quantity, mix.measure);
+		return mix.lot === "" ? quantity : say`${quantity} of lot ${mix.lot}`;
+	};
 	return mixed.every((day) => amount(day) === amount(first))
 		? say`The same on every day: ${amount(first)} until ${shownDay(last.date)}.`
 		: say`From ${amount(first)} on ${shownDay(first.date)} to ${amount(last)} on ${shownDay(last.date)}: look at the line of the day.`;

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
 import { paperHead } from "../print/paperHead.ts";
@@ -16,12 +17,12 @@ export function portraitPage(
 	...content: Child[]
 ): HTMLElement {
 	const days = daysOf(state);
-	const when = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? "")).join(" to ");
+	const [from = "", to = ""] = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? ""));
 	const cautions = cautionsOf(file);
 	return el(
 		"section",
 		{ class: "portrait-page" },
-		...paperHead(state, title, when),
+		...paperHead(state, title, say`${from} to ${to}`),
 		cautions.length > 0 && cautionList(cautions),
 		...content,
 		...printedFoot(),

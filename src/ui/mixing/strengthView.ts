@@ -42,13 +42,16 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 		strengthPicture(curves, lots.firstDay, pictureWidth(room)),
 		say`Strength left in every lot over the coming months; the table below has the numbers.`,
 		endWords(curves),
-		say` Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.`,
+		" ",
+		say`Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.`,
+		" ",
 		curves.some(({ readings }) => readings.length > 0) &&
-			say` Dots are readings; the bar is what the method can be off by. A bar that does not touch the curve is worth a second reading.`,
+			say`Dots are readings; the bar is what the method can be off by. A bar that does not touch the curve is worth a second reading.`,
+		" ",
 		el(
 			"span",
 			{ class: "hint" },
-			say` Computed, not measured; a reading flags a lot and never overrules its discard rule.`,
+			say`Computed, not measured; a reading flags a lot and never overrules its discard rule.`,
 		),
 	);
 }

@@ -66,8 +66,13 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 }
 
 function howWords(measure: string | undefined, hours: number | undefined): string {
-	const dissolve = measure === "mL" ? "" : say` Wait until all of it has dissolved.`;
-	return say`Water first, cold, into a plastic container; then the product into the water.${dissolve} Discard after ${hours ?? 24} hours at most.`;
+	return [
+		say`Water first, cold, into a plastic container; then the product into the water.`,
+		measure !== "mL" && say`Wait until all of it has dissolved.`,
+		say`Discard after ${hours ?? 24} hours at most.`,
+	]
+		.filter(Boolean)
+		.join(" ");
 }
 
 function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLElement {
@@ -77,7 +82,7 @@ function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLEleme
 	return el(
 		"section",
 		{ class: "wall-lot" },
-		el("h2", {}, name, first ? say` – use this one first` : ""),
+		el("h2", {}, first ? say`${name} – use this one first` : name),
 		el("p", { class: "valid" }, validWords(state, mixes)),
 		uprightTable(
 			"wall-lines",

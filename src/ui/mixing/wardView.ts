@@ -4,6 +4,7 @@ import { wardUseSheet } from "../../core/sheets/wardUse.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
+import { withinSentence } from "../dom/withinSentence.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
 import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
 import { quantityWords } from "./litreWords.ts";
@@ -19,11 +20,10 @@ export function wardHeadline(state: State): string | undefined {
 		(sum, q) => (sum === undefined || q === undefined ? undefined : sum + q),
 		0,
 	);
-	const product =
-		all === undefined
-			? ""
-			: `: ${quantityWords(Math.ceil(all), wordIn(rows[0], "product_measure"))} of ${productInUse(state)}`;
-	return say`${shownPlain(litres)} L a day of other solution on the ward${product} over the plan`;
+	if (all === undefined)
+		return say`${shownPlain(litres)} L a day of other solution on the ward over the plan`;
+	const quantity = quantityWords(Math.ceil(all), wordIn(rows[0], "product_measure"));
+	return say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${productInUse(state)} over the plan`;
 }
 
 /** That the ward's other solution is kept apart from the kits' figures. */
@@ -35,12 +35,16 @@ export function wardView(state: State): HTMLElement {
 		el(
 			"p",
 			{},
-			none ? say`No other use of solution is listed. ` : "",
-			say`Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket. `,
-			none && say`List it on `,
-			none &&
-				el("a", { href: hashOf(wardSolutionSheet.file) }, say`Other chlorine solution on the ward`),
-			none && ".",
+			none && say`No other use of solution is listed.`,
+			" ",
+			say`Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket.`,
+			" ",
+			...(none
+				? withinSentence(
+						(link) => say`List it on ${link}.`,
+						el("a", { href: hashOf(wardSolutionSheet.file) }, wardSolutionSheet.title),
+					)
+				: []),
 		),
 	);
 }

@@ -1,9 +1,11 @@
+import { NOT_COVERED } from "../../core/plan/tables/waterTable.ts";
 import { say } from "../../core/say.ts";
 import { waterSheet } from "../../core/sheets/water.ts";
 import { waterSourcesSheet } from "../../core/sheets/waterSources.ts";
 import { hashOf } from "../book/route.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
+import { withinSentence } from "../dom/withinSentence.ts";
 import { counted } from "../shown/counted.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { shownNumber, shownPlain, shownUp } from "../shown/shownNumber.ts";
@@ -28,7 +30,7 @@ export function waterView(state: State): HTMLElement | undefined {
 	const each = unitSetting(state, "water_container_litres");
 	if (litres === undefined || expected === undefined || containers === undefined) return undefined;
 	const taken = wordIn(first, "taken_from");
-	const missing = taken.includes("not covered");
+	const missing = taken.includes(NOT_COVERED);
 	return el(
 		"section",
 		{ class: "said" },
@@ -40,11 +42,17 @@ export function waterView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			missing ? { class: "reason" } : {},
-			taken === ""
-				? say`All of it counts as from one source. List your sources in their order on `
-				: say`From: ${taken}. ${missing ? say`The sources do not give enough: find another, or fetch the day before. ` : ""}The order stands on `,
-			el("a", { href: hashOf(waterSourcesSheet.file) }, say`Where water comes from`),
-			".",
+			taken !== "" && say`From: ${taken}.`,
+			" ",
+			missing && say`The sources do not give enough: find another, or fetch the day before.`,
+			" ",
+			...withinSentence(
+				(link) =>
+					taken === ""
+						? say`All of it counts as from one source. List your sources in their order on ${link}.`
+						: say`The order stands on ${link}.`,
+				el("a", { href: hashOf(waterSourcesSheet.file) }, waterSourcesSheet.title),
+			),
 		),
 	);
 }

@@ -2,7 +2,7 @@ import { dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../core/say.ts";
 import { type CoolingPot, celsiusAfter, coolingCurve } from "../../core/water/coolingCurve.ts";
 import { shownMinutes } from "../shown/shownMinutes.ts";
-import { shownNumber } from "../shown/shownNumber.ts";
+import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import { quietParts } from "./quietParts.ts";
 
 const MINUTES_PER_HOUR = 60;
@@ -49,11 +49,17 @@ export function coolingPicture(
 			marginRight: 16,
 			marginTop: 28,
 			marginBottom: 40,
-			x: { domain: [0, hours], label: say`hours after the boil`, ticks: Math.min(12, width / 60) },
+			x: {
+				domain: [0, hours],
+				label: say`hours after the boil`,
+				ticks: Math.min(12, width / 60),
+				tickFormat: shownPlain,
+			},
 			y: {
 				domain: [Math.min(0, pot.roomC), Math.max(105, pot.fromC)],
 				label: say`water, °C`,
 				ticks: 6,
+				tickFormat: shownPlain,
 			},
 			marks: [
 				ruleY([wantedC], { className: "target-line" }),

@@ -49,7 +49,7 @@ export function costPicture(
 					dy: 6,
 					textAnchor: "start",
 					text: ({ product, inUse }: ProductCost) =>
-						`${product}${inUse ? say` (in use here)` : ""}`,
+						inUse ? say`${product} (in use here)` : product,
 					className: "kind-label",
 				}),
 				text(costs, {

@@ -1,5 +1,6 @@
 import { dot, line, plot, ruleY, text } from "@observablehq/plot";
 import { say } from "../../core/say.ts";
+import { twoDigits } from "../shown/shownNumber.ts";
 
 /** One number of kits and how often it is not enough. */
 export interface CoverPoint {
@@ -44,8 +45,7 @@ export function coverPicture(
 			domain: [bottom, top],
 			label: say`needs in 1,000 that find no kit ready`,
 			ticks: 5,
-			tickFormat: (value: number) =>
-				value >= 1 ? value.toFixed(0) : String(Number(value.toPrecision(2))),
+			tickFormat: twoDigits,
 		},
 		marks: [
 			ruleY([target], { className: "target-line" }),
@@ -81,7 +81,7 @@ export function coverPicture(
 			text(shown, {
 				x: "kits",
 				y: "unmet",
-				text: (point: CoverPoint) => String(Number(point.unmet.toPrecision(2))),
+				text: (point: CoverPoint) => twoDigits(point.unmet),
 				dx: 8,
 				dy: -9,
 				textAnchor: "start",

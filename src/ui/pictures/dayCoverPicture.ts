@@ -1,5 +1,6 @@
 import { areaY, line, plot, rectY, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../core/say.ts";
+import { shownPlain, twoDigits } from "../shown/shownNumber.ts";
 import { quietParts } from "./quietParts.ts";
 
 /** One hour of the day; its figures hold for half past. */
@@ -46,6 +47,7 @@ export function readyPicture(
 			y: {
 				domain: [0, Math.max(1, kits)],
 				ticks: Math.min(5, kits),
+				tickFormat: shownPlain,
 				label: say`kits ready, expected`,
 			},
 			marks: [
@@ -88,7 +90,7 @@ export function riskPicture(
 			y: {
 				domain: [0, Math.max(most, ...limits) * 1.15 || 1],
 				ticks: 4,
-				tickFormat: (value: number) => String(Number(value.toPrecision(2))),
+				tickFormat: twoDigits,
 				label: say`needs in 1,000 that find none ready`,
 			},
 			marks: [
@@ -113,7 +115,7 @@ export function riskPicture(
 					x: ({ hour }: HourPoint) => hour + 0.5,
 					y: "none",
 					dy: -8,
-					text: ({ none }: HourPoint) => String(Number(none.toPrecision(2))),
+					text: ({ none }: HourPoint) => twoDigits(none),
 					className: "weakest-label",
 				}),
 				ruleY([0]),

@@ -2,7 +2,7 @@ import { dot, plot, rect, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../core/say.ts";
 import { dayNumber, isoDate, weekday } from "../../core/values/date.ts";
 import type { DayToCome } from "../coming/daysToCome.ts";
-import { shownDay } from "../shown/shownDay.ts";
+import { shownDate } from "../shown/shownDay.ts";
 import { quietParts } from "./quietParts.ts";
 
 /** Births of a past day; days not recorded have none. */
@@ -15,6 +15,9 @@ const HALF_DAY = 0.5;
 const WIDE_PX = 560;
 /** A day of the plan is drawn this many times as wide as a day of the past: there is more to see in it. */
 const BROADER = 3;
+const bandWords = { wide: say`9 of 10 days`, half: say`half of days`, expected: say`expected` };
+/** Room at the right for a letter of these. */
+const BAND_LABEL_PX = 7.7;
 /** Room that a line of text takes, as a share of the picture's height. */
 const LINE_SHARE = 0.07;
 
@@ -44,14 +47,15 @@ export function forecastPicture(
 			width,
 			height: 300,
 			marginLeft: 34,
-			marginRight: 92,
+			marginRight:
+				BAND_LABEL_PX * Math.max(...Object.values(bandWords).map(({ length }) => length)),
 			marginBottom: 40,
 			marginTop: 30,
 			x: {
 				type: "linear",
 				domain: [place(start - 1), place(last + HALF_DAY)],
 				ticks: ticks.map(place),
-				tickFormat: (_: number, i: number) => shownDay(isoDate(ticks[i] ?? 0)).replace(/^\w+ /, ""),
+				tickFormat: (_: number, i: number) => shownDate(isoDate(ticks[i] ?? 0)),
 				label: null,
 			},
 			y: { domain: [0, top], label: say`births a day`, ticks: 6, tickFormat: "d" },
@@ -116,7 +120,7 @@ function expectedMarks(days: readonly ShownDay[]) {
 		text(own, {
 			x: (day: ShownDay) => (day.from + day.to) / 2,
 			y: "high90",
-			text: () => "yours",
+			text: () => say`yours`,
 			dy: -8,
 			className: "own-label",
 		}),
@@ -130,9 +134,9 @@ function bandLabels(last: ShownDay | undefined, top: number) {
 	const wide = last.high90 - gap / 2;
 	const half = Math.min(last.high50 - gap / 2, wide - gap);
 	const labels = [
-		{ y: wide, words: say`9 of 10 days` },
-		{ y: half, words: say`half of days` },
-		{ y: Math.min(last.expected, half - gap), words: say`expected` },
+		{ y: wide, words: bandWords.wide },
+		{ y: half, words: bandWords.half },
+		{ y: Math.min(last.expected, half - gap), words: bandWords.expected },
 	];
 	return [
 		text(labels, {

@@ -2,7 +2,7 @@ import { areaY, dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import type { StrengthCurve } from "../../core/plan/strengthCurves.ts";
 import { say } from "../../core/say.ts";
 import { addDays, type IsoDate } from "../../core/values/date.ts";
-import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
+import { shownDate, shownDay, shownDayAndYear } from "../shown/shownDay.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { quietParts } from "./quietParts.ts";
 
@@ -77,7 +77,13 @@ export function strengthPicture(
 			marginRight: RIGHT_PX,
 			marginTop: 8,
 			marginBottom: 38,
-			x: { type: "utc", domain: [new Date(from), new Date(to)], label: null, ticks: width / 90 },
+			x: {
+				type: "utc",
+				domain: [new Date(from), new Date(to)],
+				label: null,
+				ticks: width / 90,
+				tickFormat: (day: Date, at: number) => tickWords(day, at),
+			},
 			y: { domain: [0, TOP_SHARE], axis: null },
 			fy: { domain: curves.map(nameOf), axis: null, padding: 0 },
 			marks: [
@@ -133,14 +139,20 @@ export function strengthPicture(
 	);
 }
 
+/** The year stands under the first day and under each new year. */
+function tickWords(day: Date, at: number): string {
+	const date = day.toISOString().slice(0, 10);
+	const isNew = at === 0 || date.slice(5) === "01-01";
+	return isNew ? `${shownDate(date)}\n${date.slice(0, 4)}` : shownDate(date);
+}
+
 function nameOf({ product, lot }: StrengthCurve): string {
 	return `${lot} · ${product}`;
 }
 
 function titleWords(curve: StrengthCurve, firstDay: IsoDate, width: number): string {
 	const first = curve.points.find(({ day }) => day >= firstDay);
-	const start = first && first.day > firstDay ? say`from ${shownDay(first.day)}` : "now";
-	const value = first ? `: ${strengthWords(curve, first.strength)} ${start}` : "";
+	const value = first ? strengthFrom(curve, first, firstDay) : "";
 	const most = Math.floor((width - LEFT_PX) / LABEL_PX) - value.length;
 	const name = nameOf(curve);
 	return (name.length > most ? `${name.slice(0, Math.max(8, most - 1))}…` : name) + value;
@@ -151,9 +163,22 @@ function endWords(curve: StrengthCurve, end: IsoDate): string {
 	if (last === undefined) return say`not usable: out of date or too weak`;
 	if (last === null) return say`no end in sight →`;
 	if (last > end) return say`usable until ${shownDayAndYear(last)} →`;
-	return say`last day ${shownDay(last)}: ${endsBy === "expiry" ? "expires" : say`then too weak`}`;
+	return endsBy === "expiry"
+		? say`last day ${shownDay(last)}: expires`
+		: say`last day ${shownDay(last)}: then too weak`;
+}
+
+function strengthFrom(
+	curve: StrengthCurve,
+	{ day, strength }: StrengthCurve["points"][number],
+	firstDay: IsoDate,
+): string {
+	const shown = strengthWords(curve, strength);
+	return day > firstDay ? say`: ${shown} from ${shownDay(day)}` : say`: ${shown} now`;
 }
 
 function strengthWords({ form }: StrengthCurve, strength: number): string {
-	return `${shownNumber(strength, form === "powder" ? 1 : 2)} ${form === "tablet" ? say`g a tablet` : "%"}`;
+	return form === "tablet"
+		? say`${shownNumber(strength, 2)} g a tablet`
+		: `${shownNumber(strength, form === "powder" ? 1 : 2)} %`;
 }

@@ -1,5 +1,6 @@
 import { axisX, plot, rect, ruleX, text } from "@observablehq/plot";
 import { say } from "../../core/say.ts";
+import { shownPlain } from "../shown/shownNumber.ts";
 import { quietParts } from "./quietParts.ts";
 
 /** One step as a bar: where it lies, what it is, its number in the list of steps. */
@@ -61,6 +62,7 @@ export function timelinePicture(bars: readonly TimelineBar[], width: number): SV
 				labelAnchor: "left",
 				tickSize: 3,
 				ticks: 8,
+				tickFormat: shownPlain,
 			}),
 			marksOf(solid, "bar-work"),
 			marksOf(({ sort }) => sort === "wait", "bar-wait", "url(#hatch-wait)"),

@@ -2,8 +2,10 @@ import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
+import { withinSentence } from "../dom/withinSentence.ts";
 import { paperHead } from "../print/paperHead.ts";
 import type { PrintOut } from "../print/printOut.ts";
+import { counted } from "../shown/counted.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
 import { cautionList } from "../views/cautions.ts";
@@ -92,7 +94,6 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
 	const span = day === undefined ? say`${plain(end)} minutes` : roundSpan(start, end, day);
-	const set = say`set aside for ${kits} ${kits === 1 ? "kit" : "kits"}`;
 	const rows = steps.flatMap((step, at) => [
 		steps[at - 1]?.sort === "rinse" && cautionRow(VINEGAR),
 		day === undefined && step.sort === "soak" && whereDescaled(state),
@@ -107,8 +108,16 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 			el(
 				"th",
 				{ scope: "rowgroup", colspan: 5 },
-				el("strong", {}, `${name} ${steps.length > 0 ? span : ""}`),
-				steps.length > 0 ? say`, ${set}. Kits in this round: ` : say`has no times yet. ${waitsFor}`,
+				...(steps.length === 0
+					? withinSentence(
+							(round) => say`${round} has no times yet. ${waitsFor}`,
+							el("strong", {}, name),
+						)
+					: withinSentence(
+							(round) => say`${round}, set aside for ${counted(kits, "kit")}. Kits in this round:`,
+							el("strong", {}, `${name} ${span}`),
+						)),
+				" ",
 				el("span", { class: "line-to-write" }),
 			),
 		),
@@ -125,7 +134,7 @@ function whereDescaled(state: State): HTMLElement | false {
 	const every = unitSetting(state, "descale_every_rounds") ?? 0;
 	if (every === 0) return false;
 	return cautionRow(
-		say`White crust, or every ${every} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain. ${VINEGAR}`,
+		`${say`White crust, or every ${every} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain.`} ${VINEGAR}`,
 	);
 }
 
@@ -145,7 +154,7 @@ function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLE
 			"td",
 			{},
 			soak ? el("strong", {}, step.step) : step.step,
-			sort === "wait" && el("span", { class: "unit" }, " (waiting)"),
+			sort === "wait" && el("span", { class: "unit" }, " ", say`(waiting)`),
 		),
 		el("td", { class: "run-box" }, el("span", { class: "box-to-tick" })),
 		el("td", { class: "run-really" }, soak ? say`in ___:___ out ___:___ (≥ ${least} min)` : ""),

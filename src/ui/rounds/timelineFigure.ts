@@ -1,8 +1,10 @@
+import { inLoad } from "../../core/rounds/timedSteps.ts";
 import { say } from "../../core/say.ts";
 import { writeClock } from "../../core/values/clock.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import { el } from "../dom/el.ts";
 import { type TimelineBar, timelinePicture } from "../pictures/timelinePicture.ts";
+import { counted } from "../shown/counted.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
 import type { ShownRound, ShownStep } from "./dayRounds.ts";
 import { roundSpan } from "./roundClock.ts";
@@ -32,8 +34,13 @@ export function timelineFigure(
 }
 
 function keyWords(bars: readonly TimelineBar[]): string {
-	const vinegar = bars.some(({ sort }) => sort === "descale") ? say` Dotted: vinegar.` : "";
-	return say`Solid: someone is busy. Hatched: waiting.${vinegar} Over a soak stands the earliest time out. The numbers are:`;
+	return [
+		say`Solid: someone is busy. Hatched: waiting.`,
+		bars.some(({ sort }) => sort === "descale") && say`Dotted: vinegar.`,
+		say`Over a soak stands the earliest time out. The numbers are:`,
+	]
+		.filter(Boolean)
+		.join(" ");
 }
 
 /** The steps of all rounds in order, each once; loads of one step are one. */
@@ -51,7 +58,9 @@ export function stepNames(rounds: readonly ShownRound[]): string[] {
 	return names;
 }
 
-const withoutLoad = (step: string) => step.replace(/ \(load \d+ of \d+\)$/, "");
+/** What the name of a step in one of several loads ends with. */
+const IN_LOAD = new RegExp(`${inLoad("", 0, 0).replace(/[()]/g, "\\$&").replaceAll("0", "\\d+")}$`);
+const withoutLoad = (step: string) => step.replace(IN_LOAD, "");
 
 function barsOf(
 	{ name, kits, steps }: ShownRound,
@@ -61,7 +70,7 @@ function barsOf(
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
 	const span = day === undefined ? `${minutes(end)} min` : roundSpan(start, end, day);
-	const round = `${name}, ${span}, ${kits} ${kits === 1 ? "kit" : "kits"}`;
+	const round = `${name}, ${span}, ${counted(kits, "kit")}`;
 	return steps.map((step) => ({
 		round,
 		from: step.startsAt - start,
@@ -75,7 +84,8 @@ function barsOf(
 
 function soakWords({ sort, startsAt, endsAt }: ShownStep, day: IsoDate | undefined): string[] {
 	if (sort !== "soak") return [];
-	const at = (value: number) => (day === undefined ? `min ${minutes(value)}` : writeClock(value));
+	const at = (value: number) =>
+		day === undefined ? say`min ${minutes(value)}` : writeClock(value);
 	const out = at(endsAt);
 	return [say`soak ${at(startsAt)}, out from ${out}`, say`out ${out}`];
 }

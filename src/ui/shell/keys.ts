@@ -1,15 +1,25 @@
-import type { Store } from "../book/store.ts";
+import { type Command, commandOf } from "./keyList.ts";
 
-/** Ctrl+Z and Ctrl+Y (or Ctrl+Shift+Z) over all sheets; a field that is being typed in keeps its own. */
-export function setUpKeys(store: Store): void {
+/** Where a letter is text or chooses something. */
+const FIELDS = "input, textarea, select, .grid";
+
+/** Puts the keys of the whole page to work; a field that is being typed in keeps its own. */
+export function setUpKeys(acts: Readonly<Partial<Record<Command, () => void>>>): void {
 	document.addEventListener("keydown", (event) => {
-		if (!(event.ctrlKey || event.metaKey) || event.altKey || isBeingTypedIn(event.target)) return;
-		const key = event.key.toLowerCase();
-		if (key === "z" && !event.shiftKey) store.undo();
-		else if (key === "y" || key === "z") store.redo();
-		else return;
+		const command = commandOf(event);
+		const act = command && acts[command];
+		const { target } = event;
+		if (!act || document.querySelector("dialog[open]")) return;
+		if (event.key.length === 1 && !event.ctrlKey && !event.metaKey && isIn(target, FIELDS)) return;
+		// A field beside the grid keeps its text when it is left for the window of hits; a cell might not.
+		if (isBeingTypedIn(target) && (command !== "find" || isIn(target, ".grid"))) return;
 		event.preventDefault();
+		act();
 	});
+}
+
+function isIn(target: EventTarget | null, places: string): boolean {
+	return target instanceof Element && target.closest(places) !== null;
 }
 
 /** The grid's own field counts only while it is open; closed, it lies outside the page. */

@@ -1,61 +1,126 @@
 import { say } from "../../core/say.ts";
+import type { Workbook } from "../../core/workbook.ts";
 import { demoWorkbook } from "../book/demo.ts";
-import { type Draft, keptDrafts } from "../book/draft.ts";
 import { emptyWorkbook } from "../book/emptyWorkbook.ts";
-import type { Store } from "../book/store.ts";
+import { type KeptDraft, keptDrafts, readDraft } from "../book/keptDrafts.ts";
+import { titleOf } from "../book/sheetOf.ts";
 import { byId, type Child, el, fill } from "../dom/el.ts";
+import { shownDayAndYear } from "../shown/shownDay.ts";
+
+/** What the page does with the answer. */
+interface Ways {
+	start(workbook: Workbook): void;
+	/** A draft is in no file yet. */
+	goOn(draft: Workbook): void;
+	tell(messages: readonly string[]): void;
+}
 
 /** Where drafts were kept, asks which to go on with; the others stay for the next opening. */
-export function offerDraft(store: Store): void {
-	const [last, ...earlier] = keptDrafts();
+export async function offerDraft(ways: Ways): Promise<void> {
+	const [last, ...earlier] = await keptDrafts();
 	if (!last) return;
-	const dialog = byId("opening") as HTMLDialogElement;
-	const choice = (words: string, act: () => void, main = false) =>
-		el(
-			"button",
-			{
-				type: "button",
-				class: main ? "main" : undefined,
-				onclick: () => {
-					act();
-					dialog.close();
-				},
-			},
-			words,
-		);
-	const goOn = (draft: Draft) => () => store.open(draft.workbook);
-	fill(
+	const { dialog, close, goOn, choice } = draftDialog(ways);
+	const begin = (workbook: () => Workbook) => () => {
+		close();
+		ways.start(workbook());
+	};
+	show(
 		dialog,
-		el("h2", {}, say`Go on where you left off?`),
-		el(
-			"p",
-			{},
-			say`A draft of ${named(last)} was kept on this computer. A draft is not a saved workbook: save it to a file.`,
-		),
+		say`Go on where you left off?`,
+		say`A draft of ${named(last)} was kept on this computer. A draft is not a saved workbook: save it to a file.`,
 		el(
 			"div",
 			{ class: "choices-row" },
-			choice(say`Go on with the draft`, goOn(last), true),
-			choice(say`Start from the demo`, () => store.open(demoWorkbook())),
-			choice(say`Start empty`, () => store.open(emptyWorkbook())),
+			choice(say`Go on with the draft`, () => goOn(last), true),
+			choice(say`Start from the demo`, begin(demoWorkbook)),
+			choice(say`Start empty`, begin(emptyWorkbook)),
 		),
-		...earlierDrafts(earlier, (draft) => choice(named(draft), goOn(draft))),
+		earlier.length > 0 && el("p", {}, say`Earlier drafts, and those of other windows:`),
+		draftList(earlier, (draft) => choice(named(draft), () => goOn(draft))),
 	);
-	dialog.addEventListener("cancel", goOn(last), { once: true });
-	dialog.showModal();
+	dialog.oncancel = (event) => {
+		event.preventDefault();
+		goOn(last);
+	};
 }
 
-function earlierDrafts(drafts: readonly Draft[], button: (draft: Draft) => HTMLElement): Child[] {
-	if (drafts.length === 0) return [];
+/** The drafts of earlier visits and of other windows, to go back to one of them. */
+export async function showEarlierDrafts(ways: Ways): Promise<void> {
+	const drafts = await keptDrafts();
+	const { dialog, close, goOn, choice } = draftDialog(ways);
+	show(
+		dialog,
+		say`Earlier drafts`,
+		drafts.length > 0
+			? say`Drafts of earlier visits and of other windows. Undo brings back the workbook that is on the screen now.`
+			: say`No earlier draft is kept in this browser.`,
+		draftList(drafts, (draft) => choice(named(draft), () => goOn(draft))),
+		el("div", { class: "choices-row" }, choice(say`Close`, close)),
+	);
+	dialog.oncancel = null;
+}
+
+function draftDialog({ goOn, tell }: Ways) {
+	const dialog = byId("opening") as HTMLDialogElement;
+	const close = () => dialog.close();
+	const choice = (words: string, act: () => void, main = false) =>
+		el("button", { type: "button", class: main ? "main" : undefined, onclick: act }, words);
+	return {
+		dialog,
+		close,
+		choice,
+		async goOn(draft: KeptDraft): Promise<void> {
+			const read = await readDraft(draft);
+			if (!read) {
+				const damaged = say`The draft of ${named(draft)} is damaged and cannot be opened. It was left where it is; choose another one.`;
+				return fill(byId("draft-trouble"), damaged);
+			}
+			close();
+			goOn(read.workbook);
+			tell(remarks(draft, read.damaged.map(titleOf)));
+		},
+	};
+}
+
+function remarks({ isOpen }: KeptDraft, damaged: readonly string[]): string[] {
 	return [
-		el("p", {}, say`Earlier drafts, and those of other windows:`),
-		el("ul", { class: "drafts" }, ...drafts.map((draft) => el("li", {}, button(draft)))),
+		...(isOpen
+			? [
+					say`This draft is open in another window too. From here on each window keeps a draft of its own: save them to different files.`,
+				]
+			: []),
+		...(damaged.length > 0
+			? [
+					say`These sheets of the draft were damaged and could not be opened: ${damaged.join(", ")}. The other sheets stand as they were.`,
+				]
+			: []),
 	];
 }
 
+function show(dialog: HTMLDialogElement, title: string, text: string, ...rest: Child[]): void {
+	dialog.setAttribute("aria-label", title);
+	fill(
+		dialog,
+		el("h2", {}, title),
+		el("p", {}, text),
+		el("p", { id: "draft-trouble", class: "reason", role: "alert" }),
+		...rest,
+	);
+	dialog.showModal();
+}
+
+function draftList(drafts: readonly KeptDraft[], button: (draft: KeptDraft) => HTMLElement): Child {
+	return (
+		drafts.length > 0 &&
+		el("ul", { class: "drafts" }, ...drafts.map((draft) => el("li", {}, button(draft))))
+	);
+}
+
 /** Unit and time of a draft, by which a person knows it again. */
-function named({ workbook, keptAt }: Draft): string {
-	const rows = workbook.tables["unit.csv"]?.rows ?? [];
-	const unit = rows.find(([key]) => key === "unit_name")?.[1] || say`an unnamed unit`;
-	return `${unit}, ${new Date(keptAt).toLocaleString()}`;
+function named({ unit, keptAt, isOpen }: KeptDraft): string {
+	const at = new Date(keptAt);
+	// The Swedish way of writing a date is the international one, in this computer's own time.
+	const day = shownDayAndYear(at.toLocaleDateString("sv"));
+	const name = `${unit || say`an unnamed unit`}, ${day}, ${at.toLocaleTimeString("sv")}`;
+	return isOpen ? say`${name} (open in another window)` : name;
 }

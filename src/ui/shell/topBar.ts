@@ -1,25 +1,46 @@
 import { say } from "../../core/say.ts";
+import type { Workbook } from "../../core/workbook.ts";
 import { demoWorkbook } from "../book/demo.ts";
 import { emptyWorkbook } from "../book/emptyWorkbook.ts";
 import type { State, Store } from "../book/store.ts";
 import { byId } from "../dom/el.ts";
+import { canWriteFiles } from "../files/filePickers.ts";
 import { askForFiles, type Opened } from "../files/openFiles.ts";
 import { saveWorkbook } from "../files/saveWorkbook.ts";
 import { unitSetting } from "../views/unitSettings.ts";
+import { setUpSaveKeys } from "./saveKeys.ts";
+
+const LONGEST_NAME = 30;
 
 /** Puts the buttons of the page's head to work. */
-export function setUpTopBar(store: Store, opened: (opened: Opened) => void): void {
+export function setUpTopBar(
+	store: Store,
+	opened: (opened: Opened) => void,
+	{
+		start,
+		moveOn,
+		earlierDrafts,
+	}: Record<"moveOn" | "earlierDrafts", () => void> & {
+		start(workbook: Workbook): void;
+	},
+): void {
 	const on = (id: string, act: () => void) => byId(id).addEventListener("click", act);
 	on("undo", () => store.undo());
 	on("redo", () => store.redo());
 	on("open-files", () => askForFiles(opened));
-	on("start-demo", () => store.open(demoWorkbook()));
-	on("start-empty", () => store.open(emptyWorkbook()));
-	on("save-workbook", () => {
-		const { workbook, plan } = store.state;
-		saveWorkbook(workbook, plan, fileName(store.state));
-		store.markSaved();
-	});
+	const begin = (id: string, act: () => void) =>
+		on(id, () => {
+			byId(id).closest("details")?.removeAttribute("open");
+			act();
+		});
+	begin("start-demo", () => start(demoWorkbook()));
+	begin("start-empty", () => start(emptyWorkbook()));
+	begin("move-on", moveOn);
+	begin("earlier-drafts", earlierDrafts);
+	on("save-workbook", () => saveWorkbook(store));
+	on("save-as", () => saveWorkbook(store, true));
+	byId("save-as").hidden = !canWriteFiles();
+	setUpSaveKeys((asAnother) => saveWorkbook(store, asAnother));
 }
 
 /** Shows the unit's name, what can be undone, and whether everything is kept. */
@@ -29,16 +50,21 @@ export function paintTopBar(state: State, draftTrouble: string | undefined): voi
 	(byId("redo") as HTMLButtonElement).disabled = !state.canRedo;
 	const kept = byId("kept");
 	kept.classList.toggle("trouble", draftTrouble !== undefined);
-	kept.textContent =
-		draftTrouble ?? (state.unsaved ? say`Draft kept here; not yet saved to a file` : "");
+	const name = state.book.in.file?.handle.name ?? state.book.in.download ?? "";
+	kept.textContent = draftTrouble ?? savedWords(state, short(name));
+	kept.title = name;
 }
 
-function fileName(state: State): string {
-	const words = `${unitSetting(state, "unit_name") ?? "workbook"} ${unitSetting(state, "plan_start") ?? ""}`;
-	return (
-		words
-			.replace(/[^\p{L}\p{N}]+/gu, "-")
-			.replace(/^-|-$/g, "")
-			.slice(0, 60) || "workbook"
-	);
+function savedWords({ unsaved, book: { in: saved } }: State, name: string): string {
+	if (saved.file)
+		return unsaved ? say`Draft kept here; not yet saved in ${name}` : say`Saved in ${name}`;
+	if (unsaved) return say`Draft kept here; not yet saved to a file`;
+	return saved.download ? say`Downloaded as ${name}` : "";
+}
+
+/** Beginning and end of a long name: the unit's name stands beside it, and the day is at the end. */
+function short(name: string): string {
+	const letters = [...name];
+	if (letters.length <= LONGEST_NAME) return name;
+	return `${letters.slice(0, 12).join("")}…${letters.slice(12 - LONGEST_NAME).join("")}`;
 }

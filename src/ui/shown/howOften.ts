@@ -1,5 +1,5 @@
 import { say } from "../../core/say.ts";
-import { shownPlain } from "./shownNumber.ts";
+import { shownPlain, twoDigits } from "./shownNumber.ts";
 
 const DAYS_PER_YEAR = 365.25;
 const RAREST_YEARS = 100;
@@ -32,10 +32,17 @@ export function onceIn(unmetPer1000: number, usesPerYear: number): string {
 	if (aYear * RAREST_YEARS < 1) return say`more rarely than once in 100 years`;
 	if (aYear <= 0.75) return say`about once in ${years(1 / aYear)} years`;
 	if (aYear < 1.5) return say`about once a year`;
-	if (aYear < 12) return times(aYear, "year");
-	if (aYear < 52) return times(aYear / 12, "month");
-	if (aYear < DAYS_PER_YEAR) return times(aYear / 52, "week");
-	return times(aYear / DAYS_PER_YEAR, "day");
+	if (aYear < 12) return say`about ${Math.round(aYear)} times a year`;
+	if (aYear < 52) {
+		const aMonth = Math.round(aYear / 12);
+		return aMonth <= 1 ? say`about once a month` : say`about ${aMonth} times a month`;
+	}
+	if (aYear < DAYS_PER_YEAR) {
+		const aWeek = Math.round(aYear / 52);
+		return aWeek <= 1 ? say`about once a week` : say`about ${aWeek} times a week`;
+	}
+	const aDay = Math.round(aYear / DAYS_PER_YEAR);
+	return aDay <= 1 ? say`about once a day` : say`about ${aDay} times a day`;
 }
 
 /** Uses in a year at the plan's own mean of uses a day. */
@@ -43,19 +50,9 @@ export function inYear(usesPerDay: number): number {
 	return usesPerDay * DAYS_PER_YEAR;
 }
 
-function times(count: number, period: string): string {
-	const whole = Math.round(count);
-	if (whole <= 1) return say`about once a ${period}`;
-	return say`about ${whole} times a ${period}`;
-}
-
 /** Half years under three, where they matter; whole years to ten, then two digits. */
 function years(count: number): string {
 	return count < 3
-		? String(Math.round(count * 2) / 2)
+		? shownPlain(Math.round(count * 2) / 2)
 		: twoDigits(count < 10 ? Math.round(count) : count);
-}
-
-function twoDigits(value: number): string {
-	return shownPlain(Number(value.toPrecision(2)));
 }

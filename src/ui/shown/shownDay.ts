@@ -17,11 +17,22 @@ const MONTHS = [
 	say`Dec`,
 ];
 
-/** "Wed 3 Mar"; text that is no date stays as it is. */
-export function shownDay(date: IsoDate): string {
+/** "3 Mar", where the day of the week says nothing; text that is no date stays as it is. */
+export function shownDate(date: IsoDate): string {
 	if (dayNumber(date) === undefined) return date;
 	const [, month, day] = date.split("-").map(Number);
-	return `${DAYS[weekday(date)]} ${day} ${MONTHS[(month ?? 1) - 1]}`;
+	const name = MONTHS[(month ?? 1) - 1];
+	return day === 1 ? say`1 ${name}` : `${day} ${name}`;
+}
+
+/** "3 Mar 2027". */
+export function shownDateAndYear(date: IsoDate): string {
+	return dayNumber(date) === undefined ? date : `${shownDate(date)} ${date.slice(0, 4)}`;
+}
+
+/** "Wed 3 Mar". */
+export function shownDay(date: IsoDate): string {
+	return dayNumber(date) === undefined ? date : `${DAYS[weekday(date)]} ${shownDate(date)}`;
 }
 
 /** "Wed 3 Mar 2027". */

@@ -2,6 +2,9 @@ import type { Figure } from "../../core/calculation.ts";
 import type { Column } from "../../core/column.ts";
 import type { Counts } from "../../core/counts/counts.ts";
 import { say } from "../../core/say.ts";
+import { shownWord } from "./choiceWords.ts";
+import { partWords } from "./partWords.ts";
+import { semicolon } from "./semicolon.ts";
 import { shownNumber, shownPlain, shownUp } from "./shownNumber.ts";
 
 /** Stands where there is no answer; the reason is beside it. */
@@ -16,10 +19,15 @@ export function shownFigure(figure: Figure<unknown>): string {
 	return figure.outcome.ok ? shownValue(figure.outcome.value) : DASH;
 }
 
+/** Columns that hold words of the files among texts that people gave. */
+const CODED = new Set(["state", "measure", "product_measure", "unit", "fuel"]);
+
 /** The value of a cell of a computed sheet as its column asks: decimals, and up where it is set aside. */
 export function shownCell(key: string, column: Column<unknown>, figure: Figure<unknown>): string {
 	if (!figure.outcome.ok) return DASH;
 	const { value } = figure.outcome;
+	if (typeof value === "string")
+		return column.value.options || CODED.has(key) ? shownWord(value) : value;
 	if (typeof value !== "number" || !column.value.numeric) return shownValue(value);
 	const { decimals } = column;
 	if (decimals === undefined) return shownPlain(value);
@@ -32,7 +40,7 @@ function shownValue(value: unknown): string {
 	if (Array.isArray(value)) return shownList(value);
 	if (isCounts(value)) return shownChances(value);
 	if (typeof value === "object") return shownParts(value);
-	return String(value);
+	return shownWord(String(value));
 }
 
 function isCounts(value: unknown): value is Counts {
@@ -50,11 +58,11 @@ function shownChances({ first, chance }: Counts): string {
 		const from = likely[0]?.count;
 		return say`mostly ${from} to ${likely.at(-1)?.count}`;
 	}
-	return likely.map(({ count, p }) => `${count}: ${Math.round(100 * p)} %`).join(", ");
+	return likely.map(({ count, p }) => say`${count}: ${Math.round(100 * p)} %`).join(", ");
 }
 
 function shownList(values: readonly unknown[]): string {
-	const first = values.slice(0, LONGEST_LIST).map(shownBriefly).join("; ");
+	const first = values.slice(0, LONGEST_LIST).map(shownBriefly).join(semicolon);
 	return values.length > LONGEST_LIST ? say`${first}; … (${values.length} in all)` : first;
 }
 
@@ -69,6 +77,8 @@ function shownParts(value: object): string {
 	return Object.entries(value)
 		.filter(([, part]) => typeof part !== "function")
 		.slice(0, LONGEST_LIST)
-		.map(([name, part]) => `${name} ${shownValue(part)}`)
+		.map(([name, part]) => [partWords[name] ?? name, shownValue(part)])
+		.filter(([, words]) => words !== "")
+		.map((named) => named.join(" "))
 		.join(", ");
 }

@@ -1,7 +1,7 @@
 import { say } from "../../core/say.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../../core/values/clock.ts";
 import { addDays, type IsoDate } from "../../core/values/date.ts";
-import { shownDay } from "./shownDay.ts";
+import { shownDay, shownDayAndYear } from "./shownDay.ts";
 
 const EVENING = 17 * MINUTES_PER_HOUR;
 
@@ -28,10 +28,17 @@ export function later({ date, minutes }: Moment, by: number): Moment {
 	};
 }
 
+/** "Sun 28 Feb 2027, 20:13". */
+export function shownTime({ date, minutes }: Moment): string {
+	return `${shownDayAndYear(date)}, ${writeClock(minutes)}`;
+}
+
 /** "20:13 the evening before, Sun 28 Feb", seen from the day for which it is done. */
 export function shownBefore({ date, minutes }: Moment, day: IsoDate): string {
 	const clock = writeClock(minutes);
 	if (date === day) return say`${clock} the same day`;
-	if (date !== addDays(day, -1)) return `${clock} on ${shownDay(date)}`;
-	return say`${clock} the ${minutes >= EVENING ? "evening" : "day"} before, ${shownDay(date)}`;
+	if (date !== addDays(day, -1)) return say`${clock} on ${shownDay(date)}`;
+	return minutes >= EVENING
+		? say`${clock} the evening before, ${shownDay(date)}`
+		: say`${clock} the day before, ${shownDay(date)}`;
 }

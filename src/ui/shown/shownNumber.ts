@@ -23,6 +23,11 @@ export function shownPlain(value: number): string {
 	return spaced(digits);
 }
 
+/** Two digits are all that an estimate can say. */
+export function twoDigits(value: number): string {
+	return shownPlain(Number(value.toPrecision(2)));
+}
+
 function spaced(digits: string): string {
 	const [whole = "", part] = digits.split(".");
 	const grouped =

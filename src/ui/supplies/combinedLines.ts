@@ -1,7 +1,7 @@
 import type { ComputedTable } from "../../core/computedTable.ts";
 import { problemsOf } from "../../core/outcome.ts";
 import { say } from "../../core/say.ts";
-import type { UnitOrder } from "../../core/stock/combineOrders.ts";
+import { RUNS_OUT_FIRST, type UnitOrder } from "../../core/stock/combineOrders.ts";
 import { counted } from "../shown/counted.ts";
 import { numberIn, wordIn } from "../views/planRows.ts";
 
@@ -38,7 +38,7 @@ export function combinedLines({ rows }: ComputedTable): CombinedLine[] {
 			units: numberIn(row, "units") ?? 0,
 			shares: wordIn(row, "split").split("; ").filter(Boolean),
 			remark: [remark, waits].filter(Boolean).join(" "),
-			isUrgent: remark.includes("Runs out before an order can arrive"),
+			isUrgent: remark.includes(RUNS_OUT_FIRST),
 		};
 	});
 	const rank = (line: CombinedLine) => (line.isUrgent ? 0 : line.packs === 0 ? 2 : 1);

@@ -5,6 +5,7 @@ import { el } from "../dom/el.ts";
 import type { PrintOut } from "../print/printOut.ts";
 import { signatures } from "../print/signatures.ts";
 import { counted } from "../shown/counted.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { cautionList } from "../views/cautions.ts";
 import { combinedHeadline, combinedLines } from "./combinedLines.ts";
@@ -46,12 +47,15 @@ function pageOf(orders: readonly UnitOrder[], table: ComputedTable, shares: Shar
 			el("strong", {}, say`Cost in all: ${shownNumber(cost, 2)}`),
 			unpriced.length > 0 &&
 				say`, without the price of ${unpriced.map((line) => line.item).join(", ")}`,
-			". Prices as the units give them.",
+			". ",
+			say`Prices as the units give them.`,
 		),
 		el(
 			"p",
 			{ class: "paper-small" },
-			say`Units: ${names.slice(0, MOST_NAMED).join("; ")}${left > 0 ? say` and ${left} more` : ""}.`,
+			left > 0
+				? say`Units: ${names.slice(0, MOST_NAMED).join(semicolon)} and ${left} more.`
+				: say`Units: ${names.join(semicolon)}.`,
 		),
 		cautionList(storing),
 		signatures(say`Prepared by, date`, say`Checked by, date`, say`Approved by, date`),

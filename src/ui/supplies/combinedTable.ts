@@ -3,6 +3,7 @@ import { type Child, el, fill } from "../dom/el.ts";
 import { type PaperColumn, paperTable } from "../print/paperTable.ts";
 import { amountOf } from "../shown/amountOf.ts";
 import { counted } from "../shown/counted.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
 import type { CombinedLine } from "./combinedLines.ts";
@@ -35,7 +36,7 @@ function rowOf(line: CombinedLine, shares: Shares): Child[] {
 		el(
 			"span",
 			{},
-			line.isUrgent && el("strong", {}, "URGENT "),
+			line.isUrgent && el("strong", {}, say`URGENT`, " "),
 			line.item,
 			line.remark !== "" && el("span", { class: "paper-remark" }, line.remark),
 		),
@@ -51,9 +52,9 @@ function rowOf(line: CombinedLine, shares: Shares): Child[] {
 
 function sharesOf({ shares }: CombinedLine, shown: Shares): Child {
 	const short = counted(shares.length, "unit");
-	if (shares.length === 0) return "none";
+	if (shares.length === 0) return say`none`;
 	if (shown === "left out") return short;
-	if (shown === "written out") return el("span", { class: "paper-small" }, shares.join("; "));
+	if (shown === "written out") return el("span", { class: "paper-small" }, shares.join(semicolon));
 	return folded(short, shares);
 }
 

@@ -7,7 +7,8 @@ import { type PaperColumn, paperTable } from "../print/paperTable.ts";
 import type { PrintOut } from "../print/printOut.ts";
 import { signatures } from "../print/signatures.ts";
 import { amountOf } from "../shown/amountOf.ts";
-import { shownDayAndYear } from "../shown/shownDay.ts";
+import { shownWord } from "../shown/choiceWords.ts";
+import { shownDateAndYear, shownDayAndYear } from "../shown/shownDay.ts";
 import { cautionList } from "../views/cautions.ts";
 import { numberIn, rowsOf, wordIn } from "../views/planRows.ts";
 import { unitSetting } from "../views/unitSettings.ts";
@@ -17,8 +18,6 @@ import { itemNames, measureOf } from "./storeEntry.ts";
 
 /** Lines for lots that are on the shelf and not in the books. */
 const SPARE_ROWS = 4;
-/** A date years ahead is read without it. */
-const WEEKDAY = /^\w{3} (?=\d)/;
 
 /** Sheets to count the store with: blind, as auditors like it, or with what the books say. */
 export const countSheets: readonly PrintOut[] = [
@@ -34,12 +33,17 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 	const rows = [...names].flatMap((item) => {
 		const lots = stock.filter((row) => wordIn(row, "item") === item);
 		const named = () =>
-			el("span", {}, item, el("span", { class: "unit" }, ` in ${measureOf(items, item)}`));
+			el(
+				"span",
+				{},
+				item,
+				el("span", { class: "unit" }, " ", say`in ${shownWord(measureOf(items, item))}`),
+			);
 		if (lots.length === 0) return [[named(), say`none in the books`]];
 		return lots.map((row) => [
 			named(),
 			wordIn(row, "lot"),
-			shownDayAndYear(wordIn(row, "usable_until")).replace(WEEKDAY, ""),
+			shownDateAndYear(wordIn(row, "usable_until")),
 			...(withBooks ? [amountOf(numberIn(row, "on_hand") ?? 0, "")] : []),
 		]);
 	});

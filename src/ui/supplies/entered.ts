@@ -1,4 +1,5 @@
 import type { GoodRow } from "../../core/read/readTable.ts";
+import { say } from "../../core/say.ts";
 import { journalSheet } from "../../core/sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../core/sheets/lots.ts";
 import { onHand } from "../../core/stock/onHand.ts";
@@ -39,7 +40,8 @@ export function entered(workbook: Workbook, entry: StoreEntry): Entered {
 		({ value }) => value.item === entry.item && value.lot === entry.lot.trim(),
 	);
 	if (entry.isNew) return lot ? refused("lot", doubled(entry)) : newLot(workbook, books, entry);
-	if (!lot) return refused("lot", "Choose a lot; one that is not in the list is entered as new.");
+	if (!lot)
+		return refused("lot", say`Choose a lot; one that is not in the list is entered as new.`);
 	const { arrives_on: arrives, received_on: received } = lot.value;
 	const isComing = arrives !== null && received === null && !hasEntries(books, lot);
 	if (isComing && entry.kind === "receipt") return arrival(workbook, books, entry, lot);
@@ -52,11 +54,11 @@ function refused(field: WrongField["field"], words: string): Entered {
 }
 
 function doubled({ item, lot }: StoreEntry): string {
-	return `${item} has a lot ${lot.trim()} in the books already: choose it from the list.`;
+	return say`${item} has a lot ${lot.trim()} in the books already: choose it from the list.`;
 }
 
 function notHere({ lot }: StoreEntry, arrives: string): string {
-	return `Lot ${lot} is on its way and expected on ${shownDay(arrives)}: enter it as received first.`;
+	return say`Lot ${lot} is on its way and expected on ${shownDay(arrives)}: enter it as received first.`;
 }
 
 function hasEntries({ journal }: StoreBooks, { value }: GoodRow<LotsRow>): boolean {
@@ -76,11 +78,14 @@ function journalled(
 	const before = onHand(lot, earlier).quantity;
 	const after = onHand(lot, storeBooks(next).journal.rows);
 	const measure = measureOf(books.items, item);
-	const now = `On hand now: ${amountOf(after.quantity, measure, EXACT)}.`;
 	return {
 		ok: true,
 		workbook: next,
-		said: `${item}, lot ${lot.value.lot}. ${difference(kind, quantityOf(entry), before, measure)} ${now}`,
+		said: [
+			say`${item}, lot ${lot.value.lot}.`,
+			difference(kind, quantityOf(entry), before, measure),
+			say`On hand now: ${amountOf(after.quantity, measure, EXACT)}.`,
+		].join(" "),
 	};
 }
 
@@ -92,15 +97,17 @@ function difference(
 	measure: string,
 ): string {
 	const amount = amountOf(quantity, measure, EXACT);
-	if (kind === "receipt") return `Received ${amount}.`;
+	if (kind === "receipt") return say`Received ${amount}.`;
 	const gap = Number((quantity - books).toFixed(6));
 	if (kind === "issue")
 		return gap > 0
-			? `Issued ${amount}, ${shownPlain(gap)} more than the books held: count this lot.`
-			: `Issued ${amount}.`;
-	const said = `Counted ${amount}; the books said ${shownPlain(books)}`;
-	if (gap === 0) return `${said}: they agree.`;
-	return `${said}: ${shownPlain(Math.abs(gap))} ${gap < 0 ? "less than" : "more than"} expected.`;
+			? say`Issued ${amount}, ${shownPlain(gap)} more than the books held: count this lot.`
+			: say`Issued ${amount}.`;
+	const said = shownPlain(books);
+	if (gap === 0) return say`Counted ${amount}; the books said ${said}: they agree.`;
+	return gap < 0
+		? say`Counted ${amount}; the books said ${said}: ${shownPlain(-gap)} less than expected.`
+		: say`Counted ${amount}; the books said ${said}: ${shownPlain(gap)} more than expected.`;
 }
 
 /** A note has no place among the lots; it is kept in the journal, with the lot counted as it came. */
@@ -136,12 +143,14 @@ function arrival(
 	const measure = measureOf(books.items, entry.item);
 	const against =
 		gap === 0
-			? "as ordered"
-			: `${shownPlain(Math.abs(gap))} ${gap < 0 ? "less" : "more"} than ordered`;
+			? say`as ordered`
+			: gap < 0
+				? say`${shownPlain(-gap)} less than ordered`
+				: say`${shownPlain(gap)} more than ordered`;
 	return {
 		ok: true,
 		workbook: withNote(withRow(workbook, lotsSheet.file, cells, row), entry),
-		said: `${entry.item}, lot ${lot.value.lot}: arrived on ${shownDay(entry.day)}, ${amountOf(came, measure, EXACT)}, ${against}.`,
+		said: say`${entry.item}, lot ${lot.value.lot}: arrived on ${shownDay(entry.day)}, ${amountOf(came, measure, EXACT)}, ${against}.`,
 	};
 }
 
@@ -158,6 +167,6 @@ function newLot(workbook: Workbook, books: StoreBooks, entry: StoreEntry): Enter
 	return {
 		ok: true,
 		workbook: withNote(withRow(workbook, lotsSheet.file, cells), entry),
-		said: `${entry.item}: new lot ${entry.lot.trim()} with ${amountOf(quantityOf(entry), measure, EXACT)}, received on ${shownDay(entry.day)}. It stands in the list of lots.`,
+		said: say`${entry.item}: new lot ${entry.lot.trim()} with ${amountOf(quantityOf(entry), measure, EXACT)}, received on ${shownDay(entry.day)}. It stands in the list of lots.`,
 	};
 }

@@ -39,7 +39,7 @@ function reportOf({ file, problems, items }: FileReport): HTMLLIElement {
 					el(
 						"p",
 						{},
-						line === null || message.includes(`line ${line}`)
+						line === null || message.includes(say`line ${line}`)
 							? message
 							: say`Line ${line}. ${message}`,
 					),

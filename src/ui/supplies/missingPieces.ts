@@ -14,7 +14,7 @@ export function missingPieces(state: State): ToDo[] {
 			{
 				item: say`${wordIn(row, "kind")}, kit ${wordIn(row, "kit")}`,
 				amount: say`${counted(missing, "piece")} missing`,
-				by: "today",
+				by: say`today`,
 				more: say`Counted at the check of ${checked}. The kit does not count until a later check passes.`,
 			},
 		];

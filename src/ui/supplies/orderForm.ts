@@ -5,6 +5,7 @@ import { paperHead } from "../print/paperHead.ts";
 import type { PrintOut } from "../print/printOut.ts";
 import { signatures } from "../print/signatures.ts";
 import { counted } from "../shown/counted.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownDay, shownDayAndYear } from "../shown/shownDay.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { cautionList } from "../views/cautions.ts";
@@ -50,7 +51,7 @@ function total(lines: readonly OrderLine[], currency: string): Child[] {
 		el(
 			"strong",
 			{},
-			`In all: ${counted(packs, "pack")}, ${shownNumber(sum, 2)} ${currency}`.trim(),
+			say`In all: ${counted(packs, "pack")}, ${`${shownNumber(sum, 2)} ${currency}`.trim()}`,
 		),
 		without.length > 0 && say`, without the price of ${without.join(", ")}`,
 		".",
@@ -60,8 +61,8 @@ function total(lines: readonly OrderLine[], currency: string): Child[] {
 function piecesToFind(state: State): HTMLElement | undefined {
 	const missing = missingPieces(state);
 	if (missing.length === 0) return undefined;
-	const each = missing.map(({ item, amount }) => `${item}: ${amount}`);
-	return el("p", {}, el("strong", {}, say`Find or order: `), `${each.join("; ")}.`);
+	const each = missing.map(({ item, amount }) => say`${item}: ${amount}`);
+	return el("p", {}, el("strong", {}, say`Find or order:`), " ", `${each.join(semicolon)}.`);
 }
 
 function nothingNeeded(lines: readonly OrderLine[]): HTMLElement | undefined {
@@ -73,7 +74,8 @@ function nothingNeeded(lines: readonly OrderLine[]): HTMLElement | undefined {
 	return el(
 		"p",
 		{ class: "paper-small" },
-		el("strong", {}, say`Enough for now: `),
-		`${each.join("; ")}.`,
+		el("strong", {}, say`Enough for now:`),
+		" ",
+		`${each.join(semicolon)}.`,
 	);
 }

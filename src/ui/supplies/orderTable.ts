@@ -62,6 +62,6 @@ function rowOf(line: OrderLine): Child[] {
 		amount(line.quantity),
 		money(line.price),
 		money(line.cost),
-		line.urgency === "now" && line.orderBy !== "" ? shownDay(line.orderBy) : "today",
+		line.urgency === "now" && line.orderBy !== "" ? shownDay(line.orderBy) : say`today`,
 	];
 }

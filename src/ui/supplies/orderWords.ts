@@ -1,6 +1,7 @@
 import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { counted, listed } from "../shown/counted.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { orderLines } from "./orderLines.ts";
 
 const MOST_NAMED = 3;
@@ -13,17 +14,23 @@ export function orderHeadline(state: State): string | undefined {
 	const late = lines.filter((line) => line.urgency === "late");
 	const ordered = lines.filter((line) => (line.packs ?? 0) > 0);
 	const packs = ordered.reduce((sum, line) => sum + (line.packs ?? 0), 0);
-	const named = ordered.length === 1 ? `of ${ordered[0]?.item}` : say`of ${ordered.length} items`;
+	const [only, ...more] = ordered;
 	const waiting = lines.filter((line) => line.packs === undefined).length;
 	const parts = [
 		urgent.length > 0 &&
-			say`urgent: ${listed(urgent, MOST_NAMED)} ${urgent.length === 1 ? "runs" : "run"} out before an order can arrive`,
-		ordered.length > 0
-			? say`order ${counted(packs, "pack")} ${named} today`
+			(urgent.length === 1
+				? say`urgent: ${urgent[0]} runs out before an order can arrive`
+				: say`urgent: ${listed(urgent, MOST_NAMED)} run out before an order can arrive`),
+		only
+			? more.length === 0
+				? say`order ${counted(packs, "pack")} of ${only.item} today`
+				: say`order ${counted(packs, "pack")} of ${ordered.length} items today`
 			: waiting === 0 && say`nothing to order today`,
-		late.length > 0 && say`${late.length} of them ${late.length === 1 ? "is" : "are"} late`,
-		waiting > 0 && say`${counted(waiting, say`item waits`, say`items wait`)} for a number`,
+		late.length > 0 &&
+			(late.length === 1 ? say`1 of them is late` : say`${late.length} of them are late`),
+		waiting > 0 &&
+			(waiting === 1 ? say`1 item waits for a number` : say`${waiting} items wait for a number`),
 	].filter((part): part is string => part !== false);
-	const words = parts.join("; ");
+	const words = parts.join(semicolon);
 	return words.charAt(0).toUpperCase() + words.slice(1);
 }

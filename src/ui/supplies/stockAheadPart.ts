@@ -4,7 +4,8 @@ import type { State } from "../book/store.ts";
 import { el, fill } from "../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../pictures/pictureFigure.ts";
 import { type StockShown, stockPicture } from "../pictures/stockPicture.ts";
-import { shownDay } from "../shown/shownDay.ts";
+import { shownWord } from "../shown/choiceWords.ts";
+import { shownDate } from "../shown/shownDay.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { rowsOf, wordIn } from "../views/planRows.ts";
 import type { SheetPart } from "../views/sheetParts.ts";
@@ -77,18 +78,20 @@ function drawing(stock: StockOfItem, step: Step, room: number): HTMLElement {
 	const shown: StockShown = {
 		stock: stepped(weeks, step),
 		reserve,
-		measure: line.measure,
+		measure: shownWord(line.measure),
 		arrivals: arrivals.map(({ date, quantity }) => ({
 			date,
 			words: `+${shownNumber(quantity, 0)}`,
 		})),
 		runsOut: line.runsOutOn === "" ? undefined : { date: line.runsOutOn, words: say`runs out` },
 		ending: step === "weeks" ? say`end of the week` : say`last week of the month, its end`,
-		name: (date) => shownDay(date).replace(/^\w+ /, ""),
+		name: shownDate,
 	};
 	return pictureFigure(
 		stockPicture(shown, pictureWidth(room)),
-		say`Usable stock of ${line.item} at the end of each ${step === "weeks" ? "week" : "month"}, against its reserve; the table below has the numbers.`,
+		step === "weeks"
+			? say`Usable stock of ${line.item} at the end of each week, against its reserve; the table below has the numbers.`
+			: say`Usable stock of ${line.item} at the end of each month, against its reserve; the table below has the numbers.`,
 		stockSentence(stock),
 	);
 }

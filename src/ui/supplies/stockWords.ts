@@ -1,6 +1,7 @@
 import { say } from "../../core/say.ts";
 import { amountOf } from "../shown/amountOf.ts";
 import { counted } from "../shown/counted.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import type { StockOfItem } from "./stockOfItem.ts";
 
@@ -20,7 +21,7 @@ export function stockSentence({ line, weeks, reserve, arrivals }: StockOfItem): 
 		below &&
 			runsOutOn !== below.date &&
 			say`It falls below the reserve of ${amountOf(reserve, measure, reserve < 10 ? 1 : 0)} in the week to ${shownDay(below.date)}.`,
-		came.length > 0 && say`Of what is on its way, ${came.join("; ")}.`,
+		came.length > 0 && say`Of what is on its way, ${came.join(semicolon)}.`,
 		packs === undefined
 			? say`What to order waits: ${line.waitsFor}`
 			: packs > 0

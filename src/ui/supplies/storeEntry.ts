@@ -4,6 +4,7 @@ import { itemsSheet } from "../../core/sheets/items.ts";
 import { journalSheet } from "../../core/sheets/journal.ts";
 import { lotsSheet } from "../../core/sheets/lots.ts";
 import type { Workbook } from "../../core/workbook.ts";
+import { notAllowed } from "../begin/beginEntry.ts";
 
 /** What a person enters of the store, as typed. */
 export interface StoreEntry {
@@ -55,8 +56,7 @@ interface Definition {
 
 function wrong(field: Field, { label, value }: Definition, text: string): WrongField | undefined {
 	if (value.schema.safeParse(text).success) return undefined;
-	const said = text.trim() === "" ? say`${label} is blank` : say`${label}: “${text}” was found`;
-	return { field, words: say`${said}; allowed is ${value.allowed}.` };
+	return { field, words: notAllowed(label, text, value.allowed) };
 }
 
 /** Value of a field that has no problem. */

@@ -45,7 +45,7 @@ export function storeEntryForm() {
 		},
 		el("fieldset", {}, el("legend", {}, say`Enter what was`), ...radios),
 		...Object.values(fields).map((field) => field.element),
-		el("button", { type: "submit", class: "main" }, say`Enter`),
+		el("button", { type: "submit", class: "main" }, say`Enter it`),
 	);
 	const kind = () =>
 		(form.querySelector<HTMLInputElement>("input[name=store-kind]:checked")?.value ??

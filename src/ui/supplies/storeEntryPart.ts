@@ -2,6 +2,7 @@ import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import type { State } from "../book/store.ts";
 import { el } from "../dom/el.ts";
+import { shownWord } from "../shown/choiceWords.ts";
 import type { SheetPart } from "../views/sheetParts.ts";
 import type { Surroundings } from "../views/sheetView.ts";
 import { daysOf } from "../views/weekGrid.ts";
@@ -59,7 +60,7 @@ function offerLots({ fields, measure, kind, isNew }: StoreEntryForm, { workbook 
 		kind() === "receipt" ? [[NEW_LOT, say`A lot that is not in the list`] as const] : [];
 	offer(fields.lot.control, [...lots, ...fresh]);
 	for (const field of [fields.newLot, fields.made, fields.expires]) field.element.hidden = !isNew();
-	measure.textContent = measureOf(books.items, item);
+	measure.textContent = shownWord(measureOf(books.items, item));
 }
 
 function showWrong({ fields, isNew }: StoreEntryForm, wrong: readonly WrongField[]): void {

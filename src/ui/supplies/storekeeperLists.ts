@@ -1,3 +1,4 @@
+import { NOT_USABLE } from "../../core/plan/lotFigures.ts";
 import { say } from "../../core/say.ts";
 import { stockSheet } from "../../core/sheets/stock.ts";
 import { addDays } from "../../core/values/date.ts";
@@ -24,6 +25,7 @@ export interface ToDo {
 
 /** Things of one kind, under the word that says how pressing they are. */
 export interface ToDoList {
+	readonly urgent?: boolean;
 	readonly word: string;
 	readonly title: string;
 	readonly lines: readonly ToDo[];
@@ -37,29 +39,30 @@ export function storekeeperLists(state: State): ToDoList[] {
 	const of = (urgency: Urgency) => lines.filter((line) => line.urgency === urgency);
 	return [
 		{
-			word: "URGENT",
+			urgent: true,
+			word: say`URGENT`,
 			title: say`Runs out before an order can arrive: find some elsewhere today`,
 			lines: of("emergency").map((line) =>
 				toOrder(
 					line,
-					line.runsOutOn > firstDay ? say`before ${shownDay(line.runsOutOn)}` : "today",
+					line.runsOutOn > firstDay ? say`before ${shownDay(line.runsOutOn)}` : say`today`,
 				),
 			),
 		},
 		{
-			word: "LATE",
+			word: say`LATE`,
 			title: say`Should have been ordered already`,
-			lines: of("late").map((line) => toOrder(line, "today")),
+			lines: of("late").map((line) => toOrder(line, say`today`)),
 		},
 		{
-			word: "ORDER",
+			word: say`ORDER`,
 			title: say`Order now`,
 			lines: of("now").map((line) =>
-				toOrder(line, line.orderBy === "" ? "today" : `by ${shownDay(line.orderBy)}`),
+				toOrder(line, line.orderBy === "" ? say`today` : say`by ${shownDay(line.orderBy)}`),
 			),
 		},
 		{
-			word: "PIECES",
+			word: say`PIECES`,
 			title: say`Pieces missing from kits: find or order them`,
 			lines: missingPieces(state),
 		},
@@ -68,7 +71,7 @@ export function storekeeperLists(state: State): ToDoList[] {
 			title: say`Goes out of date soon, or will not be used in time`,
 			lines: ending(state, packSizes),
 		},
-		{ word: "EXPECT", title: say`On the way`, lines: arriving(state, packSizes) },
+		{ word: say`EXPECT`, title: say`On the way`, lines: arriving(state, packSizes) },
 	];
 }
 
@@ -78,7 +81,7 @@ function toOrder({ item, packs, packSize, measure, onOrder, remark }: OrderLine,
 			? say`packs not known`
 			: packs === 0
 				? say`no packs to order`
-				: `${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
+				: say`${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
 	const way = (onOrder ?? 0) > 0 ? say`On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
 	return { item, amount, by, more: [remark, way].filter(Boolean).join(" ") };
 }
@@ -110,11 +113,11 @@ function ending(state: State, packs: Lines): ToDo[] {
 		}))
 		.filter(
 			({ onHand, until, wasted }) =>
-				onHand > 0 && until !== "" && (until <= soon || until === "not usable" || wasted > 0),
+				onHand > 0 && until !== "" && (until <= soon || until === NOT_USABLE || wasted > 0),
 		)
 		.sort((a, b) => (keyOf(a.until) < keyOf(b.until) ? -1 : 1))
 		.map(({ item, lot, onHand, until, wasted }) => {
-			const isPast = until === "not usable" || until < firstDay;
+			const isPast = until === NOT_USABLE || until < firstDay;
 			return {
 				item: say`${item}, lot ${lot}`,
 				amount: inPacks(packs, item, onHand),
@@ -132,7 +135,7 @@ function spare(amount: string): string {
 
 /** What is past use comes before every date. */
 function keyOf(until: string): string {
-	return until === "not usable" ? "" : until;
+	return until === NOT_USABLE ? "" : until;
 }
 
 function arriving(state: State, packs: Lines): ToDo[] {
@@ -157,15 +160,15 @@ function arriving(state: State, packs: Lines): ToDo[] {
 
 /** What is most pressing, in one line. */
 export function storekeeperHeadline(state: State): string {
-	const lists = storekeeperLists(state);
-	const count = (word: string) => lists.find((list) => list.word === word)?.lines.length ?? 0;
-	const urgent = count("URGENT");
-	const late = count("LATE");
-	const now = count("ORDER");
+	const lines = orderLines(state);
+	const count = (urgency: Urgency) => lines.filter((line) => line.urgency === urgency).length;
+	const urgent = count("emergency");
+	const late = count("late");
+	const now = count("now");
 	const pressing = [
 		urgent > 0 && say`${counted(urgent, "item")} urgent`,
 		late > 0 && say`${counted(late, "order")} late`,
 	].filter(Boolean);
 	const rest = now > 0 ? say`${counted(now, "item")} to order now` : say`nothing else to order`;
-	return `${pressing.length > 0 ? pressing.join(", ") : say`Nothing is urgent`}; ${rest}`;
+	return say`${pressing.length > 0 ? pressing.join(", ") : say`Nothing is urgent`}; ${rest}`;
 }

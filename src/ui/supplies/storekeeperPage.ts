@@ -24,7 +24,8 @@ const onPaper: PrintOut = {
 };
 
 function asOf(state: State): string {
-	return `As of ${shownDayAndYear(unitSetting(state, "plan_start") ?? say`the first day of the plan`)}`;
+	const first = unitSetting(state, "plan_start");
+	return first ? say`As of ${shownDayAndYear(first)}` : say`As of the first day of the plan`;
 }
 
 /** Only what the storekeeper needs, in the order of urgency. */

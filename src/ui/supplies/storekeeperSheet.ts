@@ -15,10 +15,10 @@ export function storekeeperSheet(state: State): HTMLElement {
 	);
 }
 
-function listOf({ word, title, lines }: ToDoList): HTMLElement {
+function listOf({ urgent, word, title, lines }: ToDoList): HTMLElement {
 	return el(
 		"section",
-		{ class: lines.length > 0 && word === "URGENT" ? "to-do urgent" : "to-do" },
+		{ class: lines.length > 0 && urgent ? "to-do urgent" : "to-do" },
 		el("h2", {}, el("span", { class: "to-do-word" }, word), " ", title),
 		lines.length === 0
 			? el("p", { class: "none" }, say`None.`)

@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { inSentence } from "../../core/inSentence.ts";
 import { say } from "../../core/say.ts";
 import { costsSheet } from "../../core/sheets/costs.ts";
 import type { State } from "../book/store.ts";
@@ -18,7 +19,7 @@ export function costsHeadline(state: State): string | undefined {
 	const birth = numberIn(now, "per_birth");
 	const kit = numberIn(now, "per_kit");
 	const parts = [
-		[money(week), currency, say`a week`].filter(Boolean).join(" "),
+		say`${`${money(week)} ${currency}`.trim()} a week`,
 		birth !== undefined && say`${money(birth)} a birth`,
 		kit !== undefined && say`${money(kit)} a kit`,
 	];
@@ -30,7 +31,7 @@ export function costsSentence(state: State): string | undefined {
 	const [now, ...changes] = rowsOf(state, costsSheet.file);
 	const week = numberIn(now, "per_week");
 	if (!now || week === undefined) return undefined;
-	const currency = unitSetting(state, "currency") || "money";
+	const currency = unitSetting(state, "currency") || say`money`;
 	return [change(changes, week, currency), wordIn(now, "remark"), notCounted]
 		.filter(Boolean)
 		.join(" ");
@@ -45,11 +46,7 @@ function change([best]: readonly ComputedRow[], week: number, currency: string):
 	if (after >= week)
 		return say`No change of product or rule in this list costs less than things as they are.`;
 	const share = Math.round((100 * (week - after)) / week);
-	return say`The change that saves most: ${lower(wordIn(best, "what"))}, ${money(week - after)} ${currency} less a week (${share} %). Look at safety and at what can be had before the price.`;
-}
-
-function lower(words: string): string {
-	return words.charAt(0).toLowerCase() + words.slice(1);
+	return say`The change that saves most: ${inSentence(wordIn(best, "what"))}, ${money(week - after)} ${currency} less a week (${share} %). Look at safety and at what can be had before the price.`;
 }
 
 /** The sentence over the table of costs. */

@@ -2,6 +2,7 @@ import type { ComputedRow } from "../../core/computedTable.ts";
 import { say } from "../../core/say.ts";
 import { leversSheet } from "../../core/sheets/levers.ts";
 import type { State } from "../book/store.ts";
+import { counted } from "../shown/counted.ts";
 import { onceIn, oneNeedIn } from "../shown/howOften.ts";
 import { numberIn, wordIn } from "./planRows.ts";
 import { usesPerYear } from "./usesPerYear.ts";
@@ -21,8 +22,13 @@ function wordsOf(state: State, row: ComputedRow): string[] {
 	const kind = wordIn(row, "kind");
 	const yearly = usesPerYear(state, kind);
 	if (kits === undefined || unmet === undefined || yearly === undefined) return [];
-	const of = kind === "" ? "" : ` (${kind})`;
-	if (kits === 0) return [say`No kit${of} is in service: no need finds one ready.`];
-	const owned = kits === 1 ? say`1 kit` : say`${kits} kits`;
-	return [say`With ${owned} in service${of} ${oneNeedIn(unmet)}, ${onceIn(unmet, yearly)}.`];
+	if (kits === 0)
+		return kind === ""
+			? [say`No kit is in service: no need finds one ready.`]
+			: [say`No kit (${kind}) is in service: no need finds one ready.`];
+	const owned = counted(kits, "kit");
+	const [need, often] = [oneNeedIn(unmet), onceIn(unmet, yearly)];
+	return kind === ""
+		? [say`With ${owned} in service ${need}, ${often}.`]
+		: [say`With ${owned} in service (${kind}) ${need}, ${often}.`];
 }

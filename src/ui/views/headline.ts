@@ -7,8 +7,11 @@ import { mixingSheet } from "../../core/sheets/mixing.ts";
 import { THIS_WEEK } from "../book/pageTitles.ts";
 import { titleOf } from "../book/sheetOf.ts";
 import type { State } from "../book/store.ts";
+import { EXACT } from "../mixing/litreWords.ts";
 import { mixHeadlines } from "../mixing/mixHeadlines.ts";
-import { shownNumber, shownPlain } from "../shown/shownNumber.ts";
+import { amountOf } from "../shown/amountOf.ts";
+import { semicolon } from "../shown/semicolon.ts";
+import { shownNumber } from "../shown/shownNumber.ts";
 import { comingHeadlines } from "./comingHeadlines.ts";
 import { numberIn, rowsOf, wordIn } from "./planRows.ts";
 import { readyHeadlines } from "./readyHeadlines.ts";
@@ -30,23 +33,33 @@ export function headline(state: State, file: string): string {
 }
 
 function weekHeadline(state: State): string {
-	const period = daysOf(state).length === 7 ? say`This week` : say`This plan`;
+	const isWeek = daysOf(state).length === 7;
 	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
 	const first = rowsOf(state, dayPlanSheet.file)[0];
 	const needed = numberIn(first, "kits_needed");
 	const owned = numberIn(first, "kits_in_service");
-	if (!state.plan.made && errors[0]) return waitingHeadline(period, errors[0], errors.length);
-	if (needed === undefined || owned === undefined) return say`${period} waits for its numbers`;
-	return owned >= needed
-		? say`${kits(needed)} ${needed === 1 ? "is" : "are"} enough; this unit has ${owned} in service`
-		: say`${kits(needed)} ${needed === 1 ? "is" : "are"} needed; this unit has only ${owned} in service`;
+	if (!state.plan.made && errors[0]) return waitingHeadline(isWeek, errors[0], errors.length);
+	if (needed === undefined || owned === undefined)
+		return isWeek ? say`This week waits for its numbers` : say`This plan waits for its numbers`;
+	if (owned >= needed)
+		return needed === 1
+			? say`1 kit is enough; this unit has ${owned} in service`
+			: say`${needed} kits are enough; this unit has ${owned} in service`;
+	return needed === 1
+		? say`1 kit is needed; this unit has only ${owned} in service`
+		: say`${needed} kits are needed; this unit has only ${owned} in service`;
 }
 
 /** The first problem by its first words; the list under the plan has every one in full. */
-function waitingHeadline(period: string, { message }: Problem, count: number): string {
-	const [first = message] = message.split("; ");
-	const things = count === 1 ? say`one thing` : say`${count} things, first`;
-	return say`${period} waits for ${things}: ${first}`;
+function waitingHeadline(isWeek: boolean, { message }: Problem, count: number): string {
+	const [first = message] = message.split(semicolon);
+	if (count === 1)
+		return isWeek
+			? say`This week waits for one thing: ${first}`
+			: say`This plan waits for one thing: ${first}`;
+	return isWeek
+		? say`This week waits for ${count} things, first: ${first}`
+		: say`This plan waits for ${count} things, first: ${first}`;
 }
 
 /** For each kind of kit, the row of the cover table that is the first to be enough. */
@@ -60,15 +73,17 @@ export function enoughRows(state: State): ComputedRow[] {
 function coverHeadline(state: State): string {
 	const rows = enoughRows(state);
 	if (rows.length === 0) return titleOf(kitCoverSheet.file);
-	return rows.map((row) => enoughWords(row, rows.length > 1)).join("; ");
+	return rows.map((row) => enoughWords(row, rows.length > 1)).join(semicolon);
 }
 
 function enoughWords(row: ComputedRow, named: boolean): string {
 	const needed = numberIn(row, "kits") ?? 0;
-	if (named) return `${wordIn(row, "kind")}: ${needed}`;
+	if (named) return say`${wordIn(row, "kind")}: ${needed}`;
 	const fewer = needed - 1;
 	if (fewer === 0) return say`1 kit is enough`;
-	return say`${kits(needed)} are enough; ${fewer} ${fewer === 1 ? "is" : "are"} not`;
+	return fewer === 1
+		? say`${needed} kits are enough; 1 is not`
+		: say`${needed} kits are enough; ${fewer} are not`;
 }
 
 function mixingHeadline(state: State): string {
@@ -80,9 +95,6 @@ function mixingHeadline(state: State): string {
 	const litres = numberIn(row, "litres");
 	if (quantity === undefined || water === undefined || litres === undefined)
 		return titleOf(mixingSheet.file);
-	return say`${shownNumber(water, 2)} L of water, then ${shownPlain(quantity)} ${wordIn(row, "product_measure")} of ${wordIn(row, "product")}: ${shownNumber(litres, 1)} L`;
-}
-
-function kits(count: number): string {
-	return count === 1 ? say`1 kit` : say`${count} kits`;
+	const amount = amountOf(quantity, wordIn(row, "product_measure"), EXACT);
+	return say`${shownNumber(water, 2)} L of water, then ${amount} of ${wordIn(row, "product")}: ${shownNumber(litres, 1)} L`;
 }

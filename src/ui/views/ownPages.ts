@@ -1,5 +1,8 @@
 import type { Place } from "../../core/problem.ts";
+import { beginPage } from "../begin/beginPage.ts";
+import { BEGIN } from "../book/pageTitles.ts";
 import type { State } from "../book/store.ts";
+import { whatIfPage } from "../compare/whatIfPage.ts";
 import { kitHistoryPage } from "../kits/kitHistoryPage.ts";
 import { labelsPage } from "../labels/labelsPage.ts";
 import { disagreementsPage } from "../mixing/disagreementsPage.ts";
@@ -28,4 +31,6 @@ export const ownPages: Readonly<Record<string, OwnPage>> = {
 	"kit-history": kitHistoryPage,
 	labels: labelsPage,
 	disagreements: disagreementsPage,
+	[BEGIN]: beginPage,
+	"what-if": whatIfPage,
 };

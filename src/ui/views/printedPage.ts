@@ -12,7 +12,7 @@ export function printedHead(state: State): Child[] {
 	const period =
 		days.length === 0
 			? ""
-			: `${shownDayAndYear(days[0] ?? "")} to ${shownDayAndYear(days.at(-1) ?? "")}`;
+			: say`${shownDayAndYear(days[0] ?? "")} to ${shownDayAndYear(days.at(-1) ?? "")}`;
 	return [
 		el(
 			"div",

@@ -4,6 +4,7 @@ import { titleOf } from "../book/sheetOf.ts";
 import { type Child, el } from "../dom/el.ts";
 
 const MOST_SHOWN = 100;
+const LAST_ON_PAPER = 2;
 
 /** Open problems in words, each with a way to its place; what only needs a look stands apart. */
 export function problemList(
@@ -36,19 +37,20 @@ function part(
 		el(
 			"ul",
 			{ class: `problem-list ${name}` },
-			...problems.slice(0, MOST_SHOWN).map((problem) => item(problem, goTo)),
+			...problems.slice(0, MOST_SHOWN).map((problem, at) => item(problem, at, goTo)),
 			left > 0 && el("li", {}, say`… and ${left} more.`),
 		),
 	];
 }
 
-function item(problem: Problem, goTo: (place: Place) => void): HTMLLIElement {
+function item(problem: Problem, at: number, goTo: (place: Place) => void): HTMLLIElement {
 	const where = [problem.file && titleOf(problem.file), problem.line && say`line ${problem.line}`]
 		.filter(Boolean)
 		.join(", ");
 	return el(
 		"li",
-		{},
+		// On paper no more than these are shown, and the last of them says so.
+		at === LAST_ON_PAPER ? { "data-more": say`More problems are listed on the screen.` } : {},
 		el(
 			"span",
 			{ class: "problem-mark", "aria-hidden": "true" },
@@ -59,7 +61,7 @@ function item(problem: Problem, goTo: (place: Place) => void): HTMLLIElement {
 			el(
 				"button",
 				{ type: "button", class: "link", onclick: () => goTo(problem) },
-				`Go to ${where}`,
+				say`Go to ${where}`,
 			),
 	);
 }

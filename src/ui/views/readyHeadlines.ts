@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { inSentence } from "../../core/inSentence.ts";
 import { say } from "../../core/say.ts";
 import { dayCoverSheet } from "../../core/sheets/dayCover.ts";
 import { kitRegisterSheet } from "../../core/sheets/kitRegister.ts";
@@ -8,6 +9,7 @@ import type { State } from "../book/store.ts";
 import { dayRounds, runDays } from "../rounds/dayRounds.ts";
 import { oneKitSteps } from "../rounds/oneKitSteps.ts";
 import { oneNeedIn } from "../shown/howOften.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
 import { halfPast, hoursByKind, weakestHour } from "./dayCoverView.ts";
 import { numberIn, rowsOf, wordIn } from "./planRows.ts";
@@ -26,13 +28,13 @@ function dayCoverHeadline(state: State): string | undefined {
 	if (kinds.length === 0) return undefined;
 	const words = kinds.map(([kind, points]) => {
 		const weakest = weakestHour(points);
-		const of = kind === "" ? "" : `${kind}: `;
 		const even = points.every(({ none }) => none === weakest.none);
-		return even
-			? say`${of}at every hour ${oneNeedIn(weakest.none)}`
-			: say`${of}weakest at ${halfPast(weakest)}, when ${oneNeedIn(weakest.none)}`;
+		const risk = even
+			? say`at every hour ${oneNeedIn(weakest.none)}`
+			: say`weakest at ${halfPast(weakest)}, when ${oneNeedIn(weakest.none)}`;
+		return ofKind(kind, risk);
 	});
-	return capital(words.join("; "));
+	return capital(words.join(semicolon));
 }
 
 function leversHeadline(state: State): string | undefined {
@@ -43,9 +45,9 @@ function leversHeadline(state: State): string | undefined {
 			(row) => wordIn(row, "kind") === kind && numberIn(row, "avoided_per_1000_uses") !== undefined,
 		);
 		if (!best) return [];
-		return [`${kind === "" ? "" : `${kind}: `}${uncapital(wordIn(best, "change"))}`];
+		return [ofKind(kind, inSentence(wordIn(best, "change")))];
 	});
-	return words.length === 0 ? undefined : say`What would help most: ${words.join("; ")}`;
+	return words.length === 0 ? undefined : say`What would help most: ${words.join(semicolon)}`;
 }
 
 function runSheetHeadline(state: State): string | undefined {
@@ -73,7 +75,9 @@ function registerHeadline(state: State): string | undefined {
 	const counts =
 		serving === rows.length
 			? say`all ${rows.length} kits count`
-			: say`${serving} of ${rows.length} kits ${serving === 1 ? "counts" : "count"}`;
+			: serving === 1
+				? say`1 of ${rows.length} kits counts`
+				: say`${serving} of ${rows.length} kits count`;
 	const next = nextOfKinds(rows);
 	return next === "" ? say`No kit is ready; ${counts}` : say`Use ${next} next; ${counts}`;
 }
@@ -89,13 +93,13 @@ function nextOfKinds(rows: readonly ComputedRow[]): string {
 		if (!first) return [];
 		return [kinds.size === 1 ? wordIn(first, "kit") : `${wordIn(first, "kit")} (${kind})`];
 	});
-	return firsts.join(" or ");
+	return firsts.length === 0 ? "" : firsts.reduce((one, other) => say`${one} or ${other}`);
+}
+
+function ofKind(kind: string, words: string): string {
+	return kind === "" ? words : say`${kind}: ${words}`;
 }
 
 function capital(words: string): string {
 	return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-function uncapital(words: string): string {
-	return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -8,6 +8,7 @@ import { stockAheadSheet } from "../../core/sheets/stockAhead.ts";
 import { supplyUseSheet } from "../../core/sheets/supplyUse.ts";
 import type { State } from "../book/store.ts";
 import { counted, listed } from "../shown/counted.ts";
+import { semicolon } from "../shown/semicolon.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { orderLines } from "../supplies/orderLines.ts";
 import { orderHeadline } from "../supplies/orderWords.ts";
@@ -48,8 +49,12 @@ function stockHeadline(state: State): string | undefined {
 	);
 	const waste =
 		wasted.length === 0 ? say`nothing will go to waste` : say`part will go to waste: ${names}`;
-	const due = count === 0 ? "" : say`; ${counted(count, "lot")} to count again`;
-	return say`${counted(rows.length, "lot")} in the books; ${waste}${due}`;
+	const parts = [
+		say`${counted(rows.length, "lot")} in the books`,
+		waste,
+		count > 0 && say`${counted(count, "lot")} to count again`,
+	];
+	return parts.filter(Boolean).join(semicolon);
 }
 
 function aheadHeadline(state: State): string | undefined {
@@ -80,5 +85,5 @@ function journalHeadline(state: State): string {
 		.sort()
 		.at(-1);
 	const count = last ? say`last counted on ${shownDay(last)}` : say`no count yet`;
-	return `${counted(days.length, "entry", "entries")} up to ${shownDay(days.at(-1) ?? "")}; ${count}`;
+	return say`${counted(days.length, "entry")} up to ${shownDay(days.at(-1) ?? "")}; ${count}`;
 }

@@ -18,7 +18,7 @@ export function tonightList(state: State): HTMLElement | undefined {
 		return el(
 			"li",
 			{},
-			el("strong", {}, `${day}, by ${by}`),
+			el("strong", {}, say`${day}, by ${by}`),
 			` ${what}`,
 			el("span", { class: "unit" }, ` (${goal})`),
 		);

@@ -1,11 +1,14 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { say } from "../../core/say.ts";
 import { birthsSheet } from "../../core/sheets/births.ts";
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
 import { weekTotalSheet } from "../../core/sheets/weekTotal.ts";
 import { problemsAt } from "../book/problemsAt.ts";
 import type { State } from "../book/store.ts";
 import type { GridCell, GridColumn, GridModel } from "../grid/gridModel.ts";
+import { shownWord } from "../shown/choiceWords.ts";
+import { counted } from "../shown/counted.ts";
 import { shownDay } from "../shown/shownDay.ts";
 import { shownCell } from "../shown/shownFigure.ts";
 import { birthsOfDays } from "./weekBirths.ts";
@@ -69,7 +72,7 @@ export function weekGrid(state: State): GridModel {
 				unit,
 				help,
 				allowed: value.allowed,
-				...(computed.waiting ? {} : { blank: `${computed.text} (forecast or default)` }),
+				...(computed.waiting ? {} : { blank: say`${computed.text} (forecast or default)` }),
 			},
 		};
 	};
@@ -81,7 +84,7 @@ export function weekGrid(state: State): GridModel {
 			: [total.set_aside, total.expected];
 		const key = measure.totalIsExpected ? "expected" : "set_aside";
 		const smallKey = measure.totalIsExpected ? "set_aside" : "expected";
-		const word = measure.totalIsExpected ? "plan" : "exp.";
+		const word = measure.totalIsExpected ? say`plan` : say`exp.`;
 		return {
 			...figureCell("computed", large, measure.large),
 			...(small && measure.small
@@ -92,20 +95,20 @@ export function weekGrid(state: State): GridModel {
 		};
 	};
 	return {
-		name: "The plan: days across, measures down",
+		name: say`The plan: days across, measures down`,
 		columns: [
 			{
 				key: "measure",
-				label: "Set aside",
-				unit: "exp.: expected",
+				label: say`Set aside`,
+				unit: say`exp.: expected`,
 				numeric: false,
 				width: window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX,
 			},
 			...dayColumns,
 			{
 				key: "total",
-				label: "In all",
-				unit: `${days.length} days`,
+				label: say`In all`,
+				unit: counted(days.length, "day"),
 				numeric: true,
 				width: TOTAL_PX,
 			},
@@ -133,7 +136,7 @@ function labelCell(
 	const product = first?.chlorine_product?.outcome;
 	const name = measure.total === "chlorine" && product?.ok ? `${String(product.value)}, ` : "";
 	const ownUnit = totals.get(measure.total ?? "")?.unit?.outcome;
-	const unit = measure.unit === "" && ownUnit?.ok ? String(ownUnit.value) : measure.unit;
+	const unit = measure.unit === "" && ownUnit?.ok ? shownWord(String(ownUnit.value)) : measure.unit;
 	return { kind: "label", text: measure.label, beneath: name + unit };
 }
 

@@ -16,7 +16,8 @@ export interface WeekMeasure {
 	readonly totalIsExpected?: boolean;
 }
 
-const expected = (column: string) => ({ column, word: "exp." });
+/** In short, because it stands small in a narrow column: expected. */
+const expected = (column: string) => ({ column, word: say`exp.` });
 
 /** The measures of the plan, in the order of the work. Births stand first and can be edited. */
 export const weekMeasures: readonly WeekMeasure[] = [
@@ -25,7 +26,7 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		label: say`Births expected`,
 		unit: say`births`,
 		large: "births_expected",
-		small: { column: "births_set_aside", word: "plan" },
+		small: { column: "births_set_aside", word: say`plan` },
 		total: "births",
 		totalIsExpected: true,
 	},
@@ -42,7 +43,7 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		label: say`Kits needed`,
 		unit: say`kits`,
 		large: "kits_needed",
-		small: { column: "kits_in_service", word: "have" },
+		small: { column: "kits_in_service", word: say`have` },
 	},
 	{
 		group: "rounds",
@@ -68,7 +69,7 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "chlorine",
 	},
 	{
-		group: say`boiled water`,
+		group: "boiled water",
 		label: say`Boiled water`,
 		unit: "L",
 		large: "boiled_litres_set_aside",
@@ -76,7 +77,7 @@ export const weekMeasures: readonly WeekMeasure[] = [
 		total: "boiled_litres",
 	},
 	{
-		group: say`boiled water`,
+		group: "boiled water",
 		label: say`Rinse buckets`,
 		unit: say`buckets`,
 		large: "boiled_buckets_set_aside",

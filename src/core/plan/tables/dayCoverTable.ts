@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { type Moment, momentOf } from "../../kits/throughTheDay.ts";
 import type { Reprocessing } from "../../kits/unmetUses.ts";
@@ -7,6 +7,7 @@ import { say } from "../../say.ts";
 import { dayCoverSheet } from "../../sheets/dayCover.ts";
 import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
+import { byDate } from "../byDate.ts";
 import type { CoverFigures, KindCover } from "../coverFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 
@@ -47,12 +48,10 @@ const HOURS = 24;
 
 /** Each hour of the plan's busiest day, for each kind of kit. */
 export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]): ComputedTable {
-	const births = gather(
-		say`Births expected`,
-		say`births`,
-		Object.fromEntries(days.map((day) => [day.date, day.births])),
-	);
-	return onDemand(dayCoverSheet, () => cover.kinds.flatMap((kind) => hoursOf(kind, births)));
+	return onDemand(dayCoverSheet, () => {
+		const births = byDate(say`Births expected`, say`births`, days, (day) => day.births);
+		return cover.kinds.flatMap((kind) => hoursOf(kind, births));
+	});
 }
 
 function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {

@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { litresOfPreparation } from "../../chlorine/productFigures.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { listFigure } from "../../read/listFigure.ts";
@@ -8,6 +8,7 @@ import { definition } from "../../sources.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
 import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
+import { roundsByDate } from "../byDate.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { isBlank, stoveFigures } from "../waterFigures.ts";
@@ -113,7 +114,7 @@ function rowOf(
 	const { settings } = unit.read;
 	const use = {
 		rates,
-		days: gather(say`Kits in each round, expected`, say`kits`, { [day.date]: day.rounds }),
+		days: roundsByDate([day]),
 		kitsInLoad: unit.kitsInLoad,
 		descaleEvery: settings.descale_every_rounds,
 	};

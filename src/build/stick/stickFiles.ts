@@ -1,0 +1,100 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { type Language, language as ownLanguage } from "../../core/language.ts";
+import { readFolder } from "../../io/folder.ts";
+import { zipWorkbook } from "../../io/zip.ts";
+import { zipFiles } from "../../io/zipFiles.ts";
+import { catalogueOf } from "../../messages/catalogueOf.ts";
+import { goOnScript, openPage, PROGRAM } from "./openPage.ts";
+import { stickWords } from "./stickWords.ts";
+
+export type Files = Readonly<Record<string, Uint8Array>>;
+
+/** What is asked for: the built site, a workbook to lay beside it, and the version to name. */
+export interface StickParts {
+	/** Folder of the built site. */
+	readonly site: string;
+	/** Folder of CSV files. */
+	readonly workbook: string;
+	readonly version: string;
+}
+
+/** In bytes. */
+interface Sizes {
+	readonly folder: number;
+	readonly zip: number;
+}
+
+const bytes = (text: string) => new TextEncoder().encode(text);
+
+/**
+ * Everything that lies in the folder for a memory stick, by path: one file to
+ * double-click for each language that is built, a workbook beside it, what to read
+ * first, the licences, and the program in a folder of its own.
+ */
+export async function stickFiles({ site, workbook, version }: StickParts): Promise<Files> {
+	const languages = (Object.keys(stickWords) as Language[]).filter((language) =>
+		existsSync(join(site, folderOf(language), "index.html")),
+	);
+	const files: Record<string, Uint8Array> = {
+		"LICENCES.txt": forWindows(readFileSync(join(site, "licences.txt"), "utf8")),
+		"demo workbook.zip": await workbookZip(workbook),
+		[`${PROGRAM}/goOn.js`]: bytes(goOnScript),
+		...program(site),
+	};
+	for (const language of languages) {
+		const words = stickWords[language];
+		files[words.openFile] = bytes(openPage(language, words, folderOf(language)));
+	}
+	// Once to learn the size, which the text itself is part of, and once to state it.
+	for (const _ of ["learn", "state"]) {
+		const sizes = { folder: sizeOf(files), zip: zipFiles(files).length };
+		for (const language of languages)
+			files[stickWords[language].readMeFile] = forWindows(readMe(language, version, sizes));
+	}
+	return files;
+}
+
+function readMe(language: Language, version: string, { folder, zip }: Sizes): string {
+	const size = { folder: megabytes(folder, language), zip: megabytes(zip, language) };
+	const words = catalogueOf(language);
+	return stickWords[language].readMe(version, size, (button) => words.get(button) ?? button);
+}
+
+/** Where the site of a language lies in the built one: "" or, for example, "fr/". */
+function folderOf(language: Language): string {
+	return language === ownLanguage ? "" : `${language}/`;
+}
+
+function program(site: string): Files {
+	const entries = readdirSync(site, { recursive: true, withFileTypes: true })
+		.filter((entry) => entry.isFile())
+		.map((entry) => join(entry.parentPath, entry.name))
+		.map((path) => [
+			`${PROGRAM}/${relative(site, path).replaceAll("\\", "/")}`,
+			readFileSync(path),
+		]);
+	return Object.fromEntries(entries);
+}
+
+async function workbookZip(folder: string): Promise<Uint8Array> {
+	const { workbook, problems } = await readFolder(folder);
+	if (problems.length > 0) throw new Error(problems.map(({ message }) => message).join("\n"));
+	return zipWorkbook(workbook);
+}
+
+/** Bytes of all files together. */
+export function sizeOf(files: Files): number {
+	return Object.values(files).reduce((sum, { length }) => sum + length, 0);
+}
+
+/** Rounded up, so that what is said to fit fits. */
+export function megabytes(size: number, language: Language): string {
+	const number = (Math.ceil(size / 100_000) / 10).toFixed(1);
+	return language === "fr" ? `${number.replace(".", ",")} Mo` : `${number} MB`;
+}
+
+/** Old Windows editors show a text right only with their own line ends and a byte-order mark. */
+function forWindows(text: string): Uint8Array {
+	return bytes(`\uFEFF${text.replace(/^\uFEFF/, "").replaceAll("\n", "\r\n")}`);
+}

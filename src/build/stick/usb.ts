@@ -1,0 +1,24 @@
+import { rmSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { writeFiles } from "../../io/folder.ts";
+import { zipFiles } from "../../io/zipFiles.ts";
+import { megabytes, sizeOf, stickFiles } from "./stickFiles.ts";
+
+const here = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.meta.url));
+const OUT = "dist-usb";
+const FOLDER = "Basinbook";
+
+const { version } = JSON.parse(await readFile(here("package.json"), "utf8"));
+const files = await stickFiles({ site: here("dist"), workbook: here("sample-csv"), version });
+const inFolder = Object.fromEntries(
+	Object.entries(files).map(([path, content]) => [`${FOLDER}/${path}`, content]),
+);
+const zip = zipFiles(inFolder);
+rmSync(here(OUT), { recursive: true, force: true });
+await writeFiles(here(OUT), { ...inFolder, [`${FOLDER}.zip`]: zip });
+process.stdout.write(
+	`${OUT}/${FOLDER}: ${Object.keys(files).length} files, ${megabytes(sizeOf(files), "en")}
+${OUT}/${FOLDER}.zip: ${megabytes(zip.length, "en")}
+Copy the folder onto the stick, or give the zip away.\n`,
+);

@@ -1,0 +1,28 @@
+import { type Figure, listOf } from "../calculation.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
+import type { IsoDate } from "../values/date.ts";
+
+interface Day {
+	readonly date: IsoDate;
+}
+
+/** One figure of each day as a list, each under its day's date. */
+export function byDate<D extends Day, T>(
+	label: string,
+	unit: string,
+	days: readonly D[],
+	of: (day: D) => Figure<T>,
+): Figure<T[]> {
+	const figures = days.map(of);
+	return listOf(label, unit, figures, () =>
+		Object.fromEntries(days.map(({ date }, i) => [date, figures[i] as Figure<T>])),
+	);
+}
+
+/** The rounds of some days. */
+export function roundsByDate(
+	days: readonly (Day & { readonly rounds: Figure<RoundsOfDay> })[],
+): Figure<RoundsOfDay[]> {
+	return byDate(say`Kits in each round, expected`, say`kits`, days, (day) => day.rounds);
+}

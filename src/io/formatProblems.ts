@@ -1,0 +1,21 @@
+import { advice, type Problem } from "../core/problem.ts";
+import { say } from "../core/say.ts";
+import { FORMAT } from "./migrated.ts";
+
+const description = { file: "datapackage.json", line: null, column: "" };
+
+/** What a person should know of a workbook whose files are of another edition than the present one. */
+export function formatProblems(format: number): Problem[] {
+	if (format === FORMAT) return [];
+	const older = format < FORMAT;
+	return [
+		advice(description, {
+			code: older ? "older-format" : "newer-format",
+			received: String(format),
+			allowed: say`edition ${FORMAT} of the file format`,
+			message: older
+				? say`This workbook was saved by an earlier Basinbook (edition ${format} of its files; now it is ${FORMAT}). All its text stands as it was. Settings and columns that came since are blank and count with their usual values, so look the plan over before you work by it.`
+				: say`This workbook was saved by a newer Basinbook (edition ${format} of its files; this one knows ${FORMAT}). What is not known here is kept and saved again, but it does not count in this plan. Work with the newer Basinbook if you can.`,
+		}),
+	];
+}

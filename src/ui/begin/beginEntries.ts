@@ -1,0 +1,21 @@
+import type { BeginEntry } from "./beginEntry.ts";
+import { inStoreEntry } from "./inStoreEntry.ts";
+import { kitsEntry } from "./kitsEntry.ts";
+import { kindEntry, strengthEntry } from "./productEntries.ts";
+import { roundsEntry } from "./roundsEntry.ts";
+import { settingEntry } from "./settingEntry.ts";
+import { stepsEntry } from "./stepsEntry.ts";
+
+/** The ten things that a first plan needs, in the order in which a unit knows them. */
+export const beginEntries: readonly BeginEntry[] = [
+	settingEntry("unit_name"),
+	settingEntry("plan_start", "date"),
+	settingEntry("births_per_day"),
+	settingEntry("delivery_beds"),
+	kitsEntry,
+	roundsEntry,
+	stepsEntry,
+	kindEntry,
+	strengthEntry,
+	inStoreEntry,
+];

@@ -1,0 +1,74 @@
+import type { Plan } from "../../core/plan.ts";
+import { say } from "../../core/say.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
+import { THIS_WEEK } from "../book/pageTitles.ts";
+import { isTyped } from "../book/sheetOf.ts";
+import type { State } from "../book/store.ts";
+import { foldedCell } from "../grid/foldedCell.ts";
+import type { GridModel } from "../grid/gridModel.ts";
+import { settingKeys } from "../grid/settingsGrid.ts";
+import { sheetGrid } from "../views/sheetGrid.ts";
+import { type Findable, findable } from "./findable.ts";
+
+/** Line of the first row under a header. */
+const FIRST_LINE = 2;
+/** The lists made or being made from a plan, by file, for as long as it is the plan. */
+const lists = new WeakMap<Plan, Map<string, Promise<readonly Findable[]>>>();
+
+/** True once the cells of a sheet are listed, until the next change of the workbook. */
+export function areListed({ plan }: State, file: string): boolean {
+	return lists.get(plan)?.has(file) ?? false;
+}
+
+/**
+ * The cells of a sheet that hold a text. A computed sheet that nobody has looked at is
+ * worked out for it; between rows it `pause`s, so that the page can paint and answer.
+ */
+export function cellsIn(
+	state: State,
+	file: string,
+	pause: () => Promise<void>,
+): Promise<readonly Findable[]> {
+	const ofPlan = lists.get(state.plan) ?? new Map<string, Promise<readonly Findable[]>>();
+	lists.set(state.plan, ofPlan);
+	const list = ofPlan.get(file) ?? listed(state, file, pause);
+	ofPlan.set(file, list);
+	return list;
+}
+
+async function listed(state: State, file: string, pause: () => Promise<void>) {
+	await pause();
+	const model = sheetGrid(state, file);
+	const cells: Findable[] = [];
+	for (let row = 0; row < (model?.rowCount ?? 0); row++) {
+		await pause();
+		if (model) cells.push(...rowOf(state, file, model, row));
+	}
+	return cells;
+}
+
+function rowOf(state: State, file: string, model: GridModel, row: number): Findable[] {
+	if (file === unitSheet.file) return [settingOf(state, model, row)];
+	const line = Number(model.rowName?.(row) ?? row + FIRST_LINE);
+	const first = model.cell(row, 0).text;
+	// The figures of the plan stand in its sheets; of its page only the names of its rows.
+	if (file === THIS_WEEK) return [findable({ file, line, column: "" }, { text: first })];
+	return model.columns.flatMap(({ key, label }, at) => {
+		const { text } = model.cell(row, at);
+		if (text === "") return [];
+		const ofRow = isTyped(file) ? say`line ${line}` : at === 0 ? "" : first;
+		const place = { file, line, column: key };
+		return [{ place, row: ofRow, column: label, text, folded: foldedCell(model, row, at) }];
+	});
+}
+
+/** A setting is one thing to find: by its name, its value or its default. */
+function settingOf(state: State, model: GridModel, row: number): Findable {
+	const [label = "", value = "", unit = "", byDefault = ""] = model.columns.map(
+		(_, at) => model.cell(row, at).text,
+	);
+	const key = settingKeys(state)[row] ?? "";
+	const text = value === "" ? say`default: ${byDefault} ${unit}` : `${value} ${unit}`;
+	const place = { file: unitSheet.file, line: null, column: key };
+	return findable(place, { column: label, text }, `${label} ${key}`);
+}

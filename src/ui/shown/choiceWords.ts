@@ -1,0 +1,83 @@
+import { say } from "../../core/say.ts";
+
+/** What people read for the words that files keep: choices, states of a kit, measures, fuels. */
+export const choiceWords: Readonly<Record<string, string>> = {
+	yes: say`yes`,
+	no: say`no`,
+	// How this unit works.
+	in_rounds: say`in rounds`,
+	after_each_use: say`after each use`,
+	each_round: say`each round`,
+	each_day: say`each day`,
+	wood_three_stone: say`wood, three stones`,
+	wood_improved: say`wood, improved stove`,
+	wood_forced_draft: say`wood, forced draft`,
+	charcoal_traditional: say`charcoal, traditional stove`,
+	charcoal_improved: say`charcoal, improved stove`,
+	kerosene: say`kerosene`,
+	lpg: say`gas (LPG)`,
+	electric: say`electric`,
+	// What is counted by what.
+	day: say`day`,
+	round: say`round`,
+	load: say`load`,
+	kit: say`kit`,
+	piece: say`piece`,
+	worker_round: say`person in a round`,
+	descale: say`descaling`,
+	setting: say`setting`,
+	// Kits and their checks.
+	in_service: say`in service`,
+	out_of_service: say`out of service`,
+	"out of service": say`out of service`,
+	ready: say`ready`,
+	"to reprocess": say`to reprocess`,
+	reprocess: say`reprocess`,
+	overdue: say`overdue`,
+	repair: say`repair`,
+	incomplete: say`incomplete`,
+	"not finished": say`not finished`,
+	"not used": say`left out`,
+	"cannot be read": say`cannot be read`,
+	risk: say`risk`,
+	beds: say`beds`,
+	// The store.
+	gauze: say`gauze`,
+	gloves: say`gloves`,
+	other: say`other`,
+	receipt: say`receipt`,
+	issue: say`issue`,
+	count: say`count`,
+	pair: say`pair`,
+	tablet: say`tablet`,
+	liquid: say`liquid`,
+	powder: say`powder`,
+	pct_w_v: say`% w/v`,
+	pct_w_w: say`% w/w`,
+	pct_naocl_w_v: say`% NaOCl w/v`,
+	pct_naocl_w_w: say`% NaOCl w/w`,
+	mg_per_l: "mg/L",
+	g_per_l: "g/L",
+	chlorometric_degree: say`chlorometric degree`,
+	g_per_tablet: say`g per tablet`,
+	strip: say`strip`,
+	titration: say`titration`,
+	colour_comparison: say`colour comparison`,
+	// Totals of the plan.
+	births: say`births`,
+	kits_used: say`kits used`,
+	kits_expired: say`kits expired`,
+	kits_to_reprocess: say`kits to reprocess`,
+	rounds: say`rounds`,
+	solution_litres: say`solution`,
+	chlorine: say`chlorine product`,
+	boiled_litres: say`boiled water`,
+	boiled_buckets: say`rinse buckets`,
+	vinegar_litres: say`vinegar`,
+	gauze_pieces: say`gauze`,
+};
+
+/** A word of a file for reading; any other text as it is. @example "in_service" → "in service" */
+export function shownWord(text: string): string {
+	return Object.hasOwn(choiceWords, text) ? (choiceWords[text] ?? text) : text;
+}

@@ -1,0 +1,194 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { closeClean, openChanged } from "./changedDemo.ts";
+import { startBrowser } from "./chromium.ts";
+import { printed } from "./paper.ts";
+import { type Site, siteOnStick } from "./site.ts";
+import { WorkbookPage } from "./workbookPage.ts";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const COPY = "One round a day";
+
+describe("what if", { timeout: 60_000 }, () => {
+	let browser: Browser;
+	let site: Site;
+	let folder: string;
+	beforeAll(async () => {
+		folder = mkdtempSync(join(tmpdir(), "basinbook what if "));
+		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
+	}, 60_000);
+	afterAll(async () => {
+		await browser?.close();
+		site?.close();
+		rmSync(folder, { recursive: true });
+	});
+
+	/** The demo, with a kept copy that has one round a day and one delivery bed more. */
+	const withCopy = () =>
+		openChanged(browser, site, "what-if", {
+			"kept-settings.csv": () =>
+				["name,of,key,value", `${COPY},setting,delivery_beds,3`, `${COPY},round,09:00,Only`].join(
+					"\n",
+				),
+		});
+
+	/** Texts of the row of a table that begins with these words. */
+	async function rowOf(workbook: WorkbookPage, words: string): Promise<string[]> {
+		const row = workbook.page.locator(".compared tr", { hasText: words }).first();
+		return row.locator("td").allTextContents();
+	}
+
+	test("a copy is kept by keyboard, settings are changed, and both stand side by side", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "what-if");
+		const { page } = workbook;
+		expect(await workbook.headline()).toContain("Keep a copy");
+		await page.getByLabel("Name of the new copy").focus();
+		await page.keyboard.press("Enter");
+		expect(await page.locator("#store-kept-name-wrong").textContent()).toContain("needs a name");
+		await page.keyboard.type("As it was");
+		await page.keyboard.press("Enter");
+		expect(await page.locator("#sheet").textContent()).toContain(
+			"Both sides have the same settings",
+		);
+		await page.getByLabel("Name of the new copy").fill("As it was");
+		await page.keyboard.press("Enter");
+		expect(await page.locator("#store-kept-name-wrong").textContent()).toContain("kept already");
+
+		await workbook.goTo("begin");
+		await page.getByLabel("Delivery beds").fill("9");
+		await page.keyboard.press("Enter");
+		await workbook.goTo("what-if");
+		expect(await workbook.headline()).toMatch(/^With “As it was”: \d kits instead of 10/);
+		expect(await rowOf(workbook, "Delivery beds")).toEqual(["9", "2"]);
+		expect((await rowOf(workbook, "Decided by"))[0]).toBe("beds");
+		expect((await rowOf(workbook, "Kits needed"))[2]).toMatch(/^−\d$/);
+		await closeClean(workbook);
+	});
+
+	test("only needs without a kit are called better or worse, in words", async () => {
+		const workbook = await withCopy();
+		expect((await rowOf(workbook, "Needs that find none ready"))[2]).toContain("worse");
+		expect(await workbook.page.locator(".verdict").count()).toBe(1);
+		await workbook.page.getByLabel("Compare").selectOption(COPY);
+		expect(await workbook.headline()).toContain("choose two different");
+		await workbook.page.getByLabel("with", { exact: true }).selectOption("");
+		expect((await rowOf(workbook, "Needs that find none ready"))[2]).toContain("better");
+		await closeClean(workbook);
+	});
+
+	test("taking a copy back is one step; deleting one is another, and both can be undone", async () => {
+		const workbook = await withCopy();
+		const { page } = workbook;
+		const title = await workbook.headline();
+		await page.getByRole("button", { name: `Use this copy: ${COPY}` }).click();
+		expect(await page.locator("#sheet").textContent()).toContain(
+			"Both sides have the same settings",
+		);
+		await workbook.goTo("rounds.csv");
+		expect((await workbook.table()).slice(1, 3).map(([at]) => at)).toEqual(["09:00", ""]);
+		await page.keyboard.press("Control+z");
+		expect((await workbook.table())[1]?.[0]).toBe("07:00");
+		await workbook.goTo("what-if");
+		expect(await workbook.headline()).toBe(title);
+		await page.getByRole("button", { name: `Delete the copy: ${COPY}` }).click();
+		expect(await page.locator(".kept-copies li").count()).toBe(0);
+		await page.getByRole("button", { name: "Undo" }).click();
+		expect(await workbook.headline()).toBe(title);
+		await closeClean(workbook);
+	});
+
+	test("any figure says why; a setting of the copy leads to the copy's own row", async () => {
+		const workbook = await withCopy();
+		const { page } = workbook;
+		const asked = page.getByRole("button", { name: /Kits needed, “One round a day”. Why\?/ });
+		await asked.focus();
+		await page.keyboard.press("Enter");
+		const pane = page.locator(".what-if .pane");
+		expect(await pane.textContent()).toContain("Why this number?");
+		await page.keyboard.press("Escape");
+		expect(await asked.evaluate((button) => button === document.activeElement)).toBe(true);
+		await page.keyboard.press("Enter");
+		await pane.getByRole("button", { name: "computed: why?" }).first().click();
+		await pane.locator("li", { hasText: "Delivery beds" }).getByRole("button").click();
+		await page
+			.locator(`a[data-sheet="kept-settings.csv"][aria-current=page]`)
+			.waitFor({ state: "attached" });
+		await closeClean(workbook);
+	});
+
+	test("a side without an answer says why, and the other side's figures still stand", async () => {
+		const workbook = await openChanged(browser, site, "what-if", {
+			"kept-settings.csv": () => "name,of,key,value\nodd,setting,delivery_beds,three\n",
+		});
+		expect(await workbook.headline()).toContain("No answer yet for “odd”");
+		expect(await workbook.page.locator(".what-if-troubles").textContent()).toContain("three");
+		const [now, odd] = await rowOf(workbook, "Kits needed");
+		expect([now, odd]).toEqual([expect.stringMatching(/^\d$/), "–"]);
+		await closeClean(workbook);
+	});
+
+	test("copies are saved with the workbook and come back with it", async () => {
+		const workbook = await withCopy();
+		const { page } = workbook;
+		const title = await workbook.headline();
+		const download = page.waitForEvent("download");
+		await page.locator("#save-workbook").click();
+		const path = join(folder, "saved.zip");
+		await (await download).saveAs(path);
+		await page.locator(".start summary").click();
+		await page.getByRole("button", { name: "Start from the demo" }).click();
+		expect(await workbook.headline()).toContain("Keep a copy");
+		const chooser = page.waitForEvent("filechooser");
+		await page.locator("#open-files").click();
+		await (await chooser).setFiles(path);
+		await page.locator("#told p", { hasText: "opened" }).waitFor();
+		expect(await workbook.headline()).toBe(title);
+		await closeClean(workbook);
+	});
+
+	test("both sides print on one upright page, signed", async () => {
+		const workbook = await withCopy();
+		const { text, pages, width, height } = await printed(workbook.page, "Print this page");
+		expect(width).toBeLessThan(height);
+		expect(pages).toHaveLength(1);
+		for (const words of [COPY, "Delivery beds", "Kits needed", "Prepared by", "Willow Ford"])
+			expect(text).toContain(words);
+		await closeClean(workbook);
+	});
+
+	test("with tables and reasons open it is clean for axe and fits a phone", async () => {
+		for (const options of [
+			{ colorScheme: "light" },
+			{ colorScheme: "dark", viewport: { width: 360, height: 740 } },
+		] as const) {
+			const workbook = await WorkbookPage.open(
+				browser,
+				site,
+				{ ...options, bypassCSP: true },
+				"what-if",
+			);
+			const { page } = workbook;
+			for (const name of ["First", "Second, with a name that goes on and on for a narrow screen"]) {
+				await page.getByLabel("Name of the new copy").fill(name);
+				await page.keyboard.press("Enter");
+			}
+			await page
+				.getByRole("button", { name: /Kits needed, .* Why/ })
+				.first()
+				.click();
+			await page.evaluate(axe);
+			const found = await page.evaluate(async () => {
+				const { axe } = window as unknown as { axe: typeof import("axe-core") };
+				return (await axe.run(document)).violations.map(({ id }) => id);
+			});
+			expect(found).toEqual([]);
+			const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+			expect(wide).toBeLessThanOrEqual(page.viewportSize()?.width ?? 0);
+			await workbook.close();
+		}
+	});
+});

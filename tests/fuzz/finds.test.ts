@@ -1,0 +1,228 @@
+import { describe, expect, test } from "vitest";
+import { plan } from "../../src/core/plan.ts";
+import { clockList } from "../../src/core/values/clockList.ts";
+import { readCsv } from "../../src/io/csv.ts";
+import { LONGEST_CELL, MOST_CELLS, MOST_COLUMNS } from "../../src/io/csvProblems.ts";
+import { dataPackage } from "../../src/io/dataPackage.ts";
+import { decode } from "../../src/io/decode.ts";
+import { migrated } from "../../src/io/migrated.ts";
+import { readFiles } from "../../src/io/readFiles.ts";
+import { readOrders } from "../../src/io/readOrders.ts";
+import { problemsCsv } from "../../src/io/writeComputed.ts";
+import { readZip, zipWorkbook } from "../../src/io/zip.ts";
+import { Store } from "../../src/ui/book/store.ts";
+import { clipboardText } from "../../src/ui/grid/clipboardText.ts";
+import { pasted } from "../../src/ui/grid/pasted.ts";
+import { settingsGrid } from "../../src/ui/grid/settingsGrid.ts";
+import { typedGrid } from "../../src/ui/grid/typedGrid.ts";
+import { sampleFiles } from "./sample.ts";
+import { textBytes } from "./textBytes.ts";
+import { zipOf } from "./zipOf.ts";
+
+const csv = (text: string) => readCsv("births.csv", text);
+const codes = (problems: readonly { code: string; line: number | null }[]) =>
+	problems.map(({ code, line }) => [code, line]);
+/** The invented unit with one file of its own. */
+const sampleWith = (name: string, text: string) =>
+	readFiles([
+		...sampleFiles.filter((file) => file.name !== name),
+		{ name, bytes: textBytes(text) },
+	]);
+
+describe("CSV", () => {
+	test.each([
+		["a header that ends in CR, rows in LF", "item\rgauze\nsoap\n"],
+		["a header that ends in LF, rows in CR", "item\ngauze\rsoap\r"],
+		["CRLF, then CR", 'item\r\n"gauze"\rsoap\r\n'],
+	])("lines that end in different ways do not run together: %s", (_what, text) => {
+		const { table, problems } = csv(text);
+		expect(table).toMatchObject({ rows: [["gauze"], ["soap"]], lines: [2, 3] });
+		expect(problems).toEqual([]);
+	});
+
+	test("a stray quote mark spoils its own cell and swallows no row", () => {
+		const { table, problems } = csv('a,b\n"5" tube",1\n"x\ny"z,2\n3,4\n');
+		expect(table.rows).toEqual([
+			['"5" tube"', "1"],
+			['"x\ny"z', "2"],
+			["3", "4"],
+		]);
+		expect(codes(problems)).toEqual([
+			["loose-quote", 2],
+			["loose-quote", 3],
+		]);
+	});
+
+	test("a million stray quote marks before a million blanks are one cell, said so", () => {
+		const { table, problems } = csv(`a\n"x${'" '.repeat(1e6)}${" ".repeat(1e6)}\n`);
+		expect(table.rows[0]?.[0]).toHaveLength(3e6 + 2);
+		expect(problems.map(({ code }) => code)).toEqual(["loose-quote", "long-cell"]);
+	});
+
+	test("too many columns or cells are refused before they fill the memory", () => {
+		const columns = (n: number) => csv(Array.from({ length: n }, (_, i) => `c${i}`).join());
+		expect(columns(MOST_COLUMNS).problems).toEqual([]);
+		expect(codes(columns(MOST_COLUMNS + 1).problems)).toEqual([["too-many-columns", 1]]);
+		expect(codes(csv(`a\n${",".repeat(MOST_CELLS + 1)}`).problems)).toEqual([["too-large", null]]);
+		const { workbook, problems } = readFiles([
+			{ name: "births.csv", bytes: textBytes(",".repeat(2000)) },
+		]);
+		expect(workbook.tables).toEqual({});
+		expect(problems.map(({ code, weight }) => [code, weight])).toEqual([
+			["too-many-columns", "error"],
+		]);
+	});
+
+	test("a column keeps its values where its name stands with blanks around it", () => {
+		const { workbook } = readFiles([
+			{ name: "births.csv", bytes: textBytes("date, births , note\n2027-03-01,6,x\n") },
+		]);
+		const { state } = new Store(workbook);
+		const grid = typedGrid(state, "births.csv");
+		expect(grid.columns.map(({ key }) => key)).toEqual(["date", "births", "note"]);
+		expect(grid.cell(0, 1).text).toBe("6");
+	});
+
+	test("a message never cuts a letter in two", () => {
+		const { problems } = csv(`a,${"x".repeat(59)}👶👶\n,${"y".repeat(LONGEST_CELL + 1)}\n`);
+		expect(problems).toHaveLength(1);
+		expect(problems[0]?.message.isWellFormed()).toBe(true);
+		const [long] = problemsCsv([
+			{
+				...(problems[0] as never as Parameters<typeof problemsCsv>[0][0]),
+				message: "👶".repeat(5000),
+			},
+		]).split("…", 1);
+		expect(long?.isWellFormed()).toBe(true);
+	});
+});
+
+describe("encodings", () => {
+	test.each(["utf16le", "big end first"])("UTF-16 without its mark is named: %s", (kind) => {
+		const bytes = new Uint8Array(Buffer.from("date,births\n", "utf16le"));
+		const given = kind === "utf16le" ? bytes : Uint8Array.of(0, ...bytes.subarray(0, -1));
+		expect(decode("x.csv", given)).toMatchObject({
+			ok: false,
+			problem: { received: "UTF-16 text" },
+		});
+	});
+
+	test("the line of a bad letter is right also after a replaced letter", () => {
+		const bytes = Uint8Array.of(...textBytes("a\n\ufffd\nb\n"), 0xe9, 10);
+		expect(decode("x.csv", bytes)).toMatchObject({ ok: false, problem: { line: 4 } });
+	});
+
+	test("two files that are not UTF-8 are not the same order twice", () => {
+		const files = [0xff, 0xfe].map((byte, i) => ({
+			name: `${i}.csv`,
+			bytes: Uint8Array.of(97, byte),
+		}));
+		expect(readOrders(files).problems.map(({ code, file }) => [code, file])).toEqual([
+			["not-utf-8", "0.csv"],
+			["not-utf-8", "1.csv"],
+		]);
+	});
+});
+
+describe("names of the language as names of columns and settings", () => {
+	const names = ["constructor", "toString", "__proto__", "hasOwnProperty"];
+
+	test.each(names)("%s as a column: kept, shown, described and saved", (name) => {
+		const { workbook } = readFiles([
+			{ name: "births.csv", bytes: textBytes(`date,births,note,${name}\n2027-03-01,6,,x\n`) },
+		]);
+		expect(dataPackage(workbook)).toContain(`"${name}"`);
+		expect(readZip(zipWorkbook(workbook)).workbook.tables["births.csv"]?.rows).toEqual([
+			["2027-03-01", "6", "", "x"],
+		]);
+		expect(
+			typedGrid(new Store(workbook).state, "births.csv").columns.map(({ key }) => key),
+		).toContain(name);
+	});
+
+	test.each(names)("%s as a setting: named, and shown among the settings", (name) => {
+		const { workbook } = readFiles([
+			{ name: "unit.csv", bytes: textBytes(`key,value\n${name},5\n`) },
+		]);
+		const { state } = new Store(workbook);
+		expect(state.plan.problems.map(({ code }) => code)).toContain("unknown-setting");
+		const grid = settingsGrid(state);
+		const shown = Array.from({ length: grid.rowCount }, (_, row) => grid.cell(row, 0).text);
+		expect(shown).toContain(name);
+	});
+});
+
+describe("very many bad rows", () => {
+	test.each([
+		["kits.csv", "kit,kind,status,ready_since,note", "x,,?,?,"],
+		["chlorine.csv", "product,form,strength,strength_unit,in_use", "x,?,?,?,?"],
+		["hours.csv", "hour,share", "?,?"],
+		["rounds.csv", "start,label", "?,"],
+		["usage.csv", "item,basis,quantity,note", ",?,?,"],
+	])("in %s: a plan with reasons, none of which travels a thousandfold", (name, header, row) => {
+		const { workbook } = sampleWith(name, `${header}\n${`${row}\n`.repeat(40_000)}`);
+		const made = plan(migrated(workbook));
+		expect(made.made).toBe(false);
+		expect(made.problems.filter(({ file }) => file === name).length).toBeGreaterThanOrEqual(40_000);
+		for (const { rows } of Object.values(made.tables))
+			for (const cells of rows)
+				for (const { outcome } of Object.values(cells))
+					if (!outcome.ok) expect(outcome.problems.length).toBeLessThanOrEqual(40);
+	});
+
+	test("the same row 50,000 times is named without listing 50,000 lines each time", () => {
+		const { workbook } = sampleWith(
+			"births.csv",
+			`date,births,note\n${"2027-03-01,6,\n".repeat(50_000)}`,
+		);
+		const doubled = plan(workbook).problems.filter(({ code }) => code === "doubled-row");
+		expect(doubled).toHaveLength(50_000);
+		expect(doubled[0]?.message).toContain("50000 lines");
+		expect(doubled[0]?.message.length).toBeLessThan(200);
+	});
+
+	test("of an order file are all named", () => {
+		const bytes = textBytes(`item,measure\n${"x,y,z\n".repeat(99_000)}`);
+		expect(readOrders([{ name: "a.csv", bytes }]).problems.length).toBeGreaterThan(99_000);
+	});
+});
+
+describe("the rest", () => {
+	test("a list of times that is too long loses none of them: it is refused", () => {
+		const times = `03:10${" ".repeat(4990)}14:25 15:00`;
+		expect(clockList().schema.safeParse(times).success).toBe(false);
+		expect(clockList().schema.parse("03:10 14:25")).toEqual([190, 865]);
+	});
+
+	test("a zip stored in a zip is no second end of it", () => {
+		const inner = zipOf([{ name: "notes.csv", contents: textBytes("a\n") }]);
+		const births = { name: "births.csv", contents: textBytes("date,births,note\n") };
+		const { workbook, problems } = readZip(
+			zipOf([births, { name: "old.zip", contents: inner, method: 0 }]),
+		);
+		expect(Object.keys(workbook.tables)).toEqual(["births.csv"]);
+		expect(problems.map(({ code }) => code)).toEqual(["unknown-file"]);
+	});
+
+	test.each([
+		["never closed", '"abc\td\n1\t2\n', ['"abc', "d", "1", "2"]],
+		["closed too early", '"5" tube\td\n', ['"5" tube', "d"]],
+	])("pasted text with a quote mark %s stands as it is", (_what, text, cells) => {
+		expect(pasted(text, 0, 0, 5)).toMatchObject({
+			cells: cells.map((cell) => ({ text: cell })),
+			told: [],
+		});
+	});
+
+	test("a blank cell that is copied blanks the cell it is pasted into", () => {
+		expect(pasted(clipboardText([[""]], 0, 0, 0, 0), 4, 2, 5).cells).toEqual([
+			{ row: 4, column: 2, text: "" },
+		]);
+		expect(pasted(clipboardText([["x"], [""]], 0, 0, 1, 0), 0, 0, 5).cells).toHaveLength(2);
+		expect(pasted("", 0, 0, 5)).toEqual({ cells: [], told: [] });
+	});
+
+	test("a draft of an impossible edition is read all the same", () => {
+		expect(migrated({ tables: {}, format: Number.NEGATIVE_INFINITY }).tables).toEqual({});
+	});
+});

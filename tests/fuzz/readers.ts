@@ -1,0 +1,21 @@
+import type { Reader } from "./fuzzed.ts";
+import { cellReader } from "./readers/cellReader.ts";
+import { csvReader } from "./readers/csvReader.ts";
+import { descriptionReader } from "./readers/descriptionReader.ts";
+import { draftReader } from "./readers/draftReader.ts";
+import { ordersReader } from "./readers/ordersReader.ts";
+import { pastedReader } from "./readers/pastedReader.ts";
+import { workbookReader } from "./readers/workbookReader.ts";
+import { zipReader } from "./readers/zipReader.ts";
+
+/** Every way in, and how many of 1000 cases it is worth: a plan takes as long as hundreds of texts. */
+export const readers: readonly (readonly [Reader, number])[] = [
+	[csvReader, 302],
+	[zipReader, 250],
+	[descriptionReader, 150],
+	[ordersReader, 40],
+	[draftReader, 150],
+	[pastedReader, 80],
+	[cellReader, 26],
+	[workbookReader, 2],
+];

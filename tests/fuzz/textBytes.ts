@@ -1,0 +1,48 @@
+/** A text as a file has it. */
+export function textBytes(text: string): Uint8Array {
+	return new TextEncoder().encode(text);
+}
+
+/** Texts that trouble readers of all kinds: numbers at their ends, formulas, signs, names of the language. */
+export const TROUBLE = [
+	"NaN",
+	"undefined",
+	"Infinity",
+	"-0",
+	"1e308",
+	"-1",
+	"1,000",
+	"0,5",
+	"1 000",
+	"=1+1",
+	"@SUM(A1)",
+	"+1",
+	"'=1",
+	"\t=1",
+	"＝1",
+	"__proto__",
+	"constructor",
+	"toString",
+	"hasOwnProperty",
+	"\u0000",
+	"\ufeff",
+	"\ufffd",
+	"\u202e",
+	"\u2028",
+	"\u00a0",
+	"é",
+	"e\u0301",
+	"👶",
+	"K",
+	"<script>alert(1)</script>",
+	"$1$&",
+	"%s",
+	"../",
+	"2027-02-30",
+	"9999-12-31",
+	"24:00",
+	"7:00",
+	"00:00",
+	"yes",
+	"x".repeat(130),
+];

@@ -1,0 +1,180 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { planFiles } from "../../src/cli/planFiles.ts";
+import { type Plan, plan } from "../../src/core/plan.ts";
+import { settings } from "../../src/core/sheets/settings.ts";
+import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
+import type { Workbook } from "../../src/core/workbook.ts";
+import { writeCsv } from "../../src/io/csv.ts";
+import { FORMAT, migrated } from "../../src/io/migrated.ts";
+import { type ReadFiles, readFiles } from "../../src/io/readFiles.ts";
+import { computedCsv } from "../../src/io/writeComputed.ts";
+import { readZip, zipWorkbook } from "../../src/io/zip.ts";
+
+/** The invented demo as the first edition of the format had it, text by text. */
+const folder = join(import.meta.dirname, "firstEdition");
+const texts = readdirSync(folder).map((name): [string, string] => [
+	name,
+	readFileSync(join(folder, name), "utf8"),
+]);
+/** As the first edition wrote it, without an edition; shortened to the names of the files. */
+const description = JSON.stringify({
+	profile: "tabular-data-package",
+	name: "basinbook-workbook",
+	title: "Planning workbook for newborn resuscitation kits",
+	resources: texts.map(([path]) => ({ profile: "tabular-data-resource", path })),
+});
+
+const named = (name: string, text: string) => ({ name, bytes: new TextEncoder().encode(text) });
+const files = texts.map(([name, text]) => named(name, text));
+const first = readFiles([...files, named("datapackage.json", description)]);
+
+/** Every cell with text in it, by file, row and column. */
+function cellsOf({ tables }: Workbook): string[] {
+	return Object.entries(tables).flatMap(([file, { header, rows }]) =>
+		rows.flatMap((cells, row) =>
+			cells.flatMap((text, at) => (text === "" ? [] : [`${file} ${row} ${header[at]}: ${text}`])),
+		),
+	);
+}
+
+describe("a workbook of the first edition", () => {
+	test("is told apart, with advice and no error", () => {
+		expect(first.workbook.format).toBe(1);
+		expect(first.problems.map(({ code, weight }) => [code, weight])).toEqual([
+			["older-format", "advice"],
+		]);
+	});
+
+	test("lacks what came since, and has it blank afterwards", () => {
+		const addedColumns = typedSheets.flatMap(({ file, columns }) =>
+			Object.keys(columns).flatMap((key) => (columns[key]?.added ? [[file, key] as const] : [])),
+		);
+		const inHeaders = ({ tables }: Workbook) =>
+			addedColumns.filter(([file, key]) => tables[file]?.header.includes(key));
+		expect(inHeaders(first.workbook)).toEqual([]);
+		const now = migrated(first.workbook);
+		expect(inHeaders(now)).toEqual(addedColumns.filter(([file]) => file in now.tables));
+		expect(inHeaders(now)).toContainEqual(["records.csv", "times"]);
+		const there = now.tables["unit.csv"]?.rows ?? [];
+		expect(there).toContainEqual(["stock_horizon_days", ""]);
+		const keys = there.map(([key]) => key);
+		for (const [key, setting] of Object.entries(settings) as [string, { added?: boolean }][])
+			if (setting.added) expect(keys).toContain(key);
+		expect(new Set(keys).size).toBe(keys.length);
+	});
+
+	test("loses no cell, and plans as it did", () => {
+		const now = migrated(first.workbook);
+		expect(cellsOf(now)).toEqual(expect.arrayContaining(cellsOf(first.workbook)));
+		const before = plan(first.workbook);
+		const after = plan(now);
+		expect(after.problems).toEqual(before.problems);
+		expect(after.problems.filter(({ weight }) => weight === "error")).toEqual([]);
+		const written = ({ tables }: Plan) => Object.values(tables).map(computedCsv);
+		expect(written(after)).toEqual(written(before));
+	});
+
+	test("is of the present edition once it is saved", () => {
+		const saved = readZip(zipWorkbook(migrated(first.workbook)));
+		expect(saved.problems).toEqual([]);
+		expect(saved.workbook.format).toBeUndefined();
+		expect(migrated(saved.workbook).tables).toEqual(saved.workbook.tables);
+	});
+});
+
+describe("bringing texts up to date", () => {
+	const header = ["date", "births", "kits_used"];
+	const withRecords = (rows: string[][]): Workbook => ({
+		format: 1,
+		tables: { "records.csv": { header, rows, lines: rows.map((_, row) => row + 2) } },
+	});
+
+	test("leaves a sheet alone where a stray cell would come under a new column", () => {
+		const stray = withRecords([["2027-01-01", "6", "1", "night shift wrote this"]]);
+		expect(migrated(stray).tables["records.csv"]?.header).toEqual(header);
+		const tidy = withRecords([["2027-01-01", "6", "1"]]);
+		expect(migrated(tidy).tables["records.csv"]?.header).toEqual([...header, "times"]);
+	});
+
+	test("new settings stand after the lines that the file has", () => {
+		const unit = { header: ["note", "value", "key"], rows: [["", "7", "plan_days"]], lines: [5] };
+		const now = migrated({ format: 1, tables: { "unit.csv": unit } }).tables["unit.csv"];
+		expect(now?.rows.slice(0, 2)).toEqual([
+			["", "7", "plan_days"],
+			["", "", expect.stringMatching(/^[a-z_]+$/)],
+		]);
+		expect(now?.lines).toEqual(now?.rows.map((_, row) => row + 5));
+	});
+
+	test("goes edition by edition", () => {
+		const renamed = (from: string, to: string) => (workbook: Workbook) => ({
+			tables: { [to]: workbook.tables[from] ?? { header: [], rows: [] } },
+		});
+		const steps = { 1: renamed("a", "b"), 2: renamed("b", "c") };
+		const text = { header: ["x"], rows: [["1"]] };
+		const at = (format: number, file: string) =>
+			migrated({ format, tables: { [file]: text } }, steps, 3);
+		expect(at(1, "a")).toEqual({ tables: { c: text } });
+		expect(at(2, "b")).toEqual({ tables: { c: text } });
+		expect(at(3, "c")).toEqual({ tables: { c: text } });
+		expect(at(4, "d")).toEqual({ format: 4, tables: { d: text } });
+	});
+});
+
+describe("a workbook of a newer edition", () => {
+	const newer = JSON.stringify({ basinbook_format: FORMAT + 1, resources: [] });
+	const births = "date,births,note,weather\r\n2027-03-01,6,,rain\r\n";
+	const unit = "key,value\r\nunit_name,Willow Ford\r\nmoon_phase,full\r\n";
+	const given = [
+		named("u/births.csv", births),
+		named("u/unit.csv", unit),
+		named("u/tides.csv", "day,tide\r\n2027-03-01,high\r\n"),
+		named("u/plan/tide-plan.csv", "day\r\n2027-03-01\r\n"),
+		named("u/photo.png", "x"),
+		named("u/datapackage.json", newer),
+	];
+	const read = readFiles(given);
+
+	test("is opened with advice; only what cannot be kept is said not to be read", () => {
+		expect(read.problems.map(({ code, weight, received }) => [code, weight, received])).toEqual([
+			["newer-format", "advice", String(FORMAT + 1)],
+			["unknown-file", "advice", "photo.png"],
+			["result-file", "advice", "tide-plan.csv"],
+		]);
+	});
+
+	test("keeps sheets, columns, settings and its edition through edits and saving", () => {
+		const now = migrated(read.workbook);
+		const again = readZip(zipWorkbook(now)).workbook;
+		expect(again.format).toBe(FORMAT + 1);
+		expect(Object.keys(again.tables).sort()).toEqual(["births.csv", "tides.csv", "unit.csv"]);
+		for (const [file, text] of [
+			["births.csv", births],
+			["unit.csv", unit],
+		] as const)
+			expect(writeCsv(again.tables[file] ?? { header: [], rows: [] })).toBe(text);
+		expect(again.tables["tides.csv"]?.rows).toEqual([["2027-03-01", "high"]]);
+	});
+});
+
+test("results beside a workbook leave its files described in the edition they are in", () => {
+	const edition = (read: ReadFiles, beside: boolean) =>
+		JSON.parse(planFiles(read, beside).files["datapackage.json"] ?? "").basinbook_format;
+	expect(edition(first, true)).toBe(1);
+	expect(edition(first, false)).toBe(FORMAT);
+});
+
+test.each([["two"], [0], [1.5], [-1]])("an edition of %s is no edition", (format) => {
+	const text = JSON.stringify({ basinbook_format: format, resources: [] });
+	const read = readFiles([...files, named("datapackage.json", text)]);
+	expect(read.problems).toMatchObject([{ code: "strange-description", weight: "advice" }]);
+	expect(read.problems[0]?.message).toContain("basinbook_format");
+	expect(read.workbook.format).toBeUndefined();
+});
+
+test("files without any description stand in the present edition", () => {
+	expect(readFiles(files)).toMatchObject({ problems: [] });
+	expect(readFiles(files).workbook.format).toBeUndefined();
+});

@@ -1,0 +1,216 @@
+import type { Chance } from "../fuzz/chance.ts";
+import { mutated } from "../fuzz/mutated.ts";
+import { sampleFiles } from "../fuzz/sample.ts";
+import { TROUBLE, textBytes } from "../fuzz/textBytes.ts";
+import { chooseCell } from "./chooseCell.ts";
+import { dropFiles } from "./dropFiles.ts";
+import type { Soak } from "./soak.ts";
+
+/** One thing a person does; false where the page has nothing to do it to. */
+export interface Action {
+	readonly name: string;
+	/** How often it comes, beside the others. */
+	readonly weight: number;
+	act(soak: Soak): Promise<boolean>;
+}
+
+const RIGHT = [
+	"6",
+	"0",
+	"12",
+	"6,5",
+	"0.5",
+	"1",
+	"24",
+	"07:30",
+	"14:00",
+	"2027-03-02",
+	"2027-03-05",
+	"yes",
+	"no",
+	"bag set",
+	"in_service",
+	"gauze",
+	"K1",
+	"03:10 14:25",
+	"Liquid bleach 3.5 %",
+	"ordered; comes on Friday",
+];
+const WRONG = [
+	...TROUBLE.filter((text) => !/[\0\t\n\r]/.test(text)),
+	"many",
+	"half past",
+	"-5",
+	"31.02.2027",
+];
+const textFor = (chance: Chance) =>
+	chance.once(8) ? "" : chance.pick(chance.once(3) ? WRONG : RIGHT);
+const words = [...TROUBLE, ",", ";", "\n", '"', "\r\n"].map(textBytes);
+
+/** Presses a key on a cell of the sheet, as a person who first clicks it. */
+function onCell(name: string, weight: number, keys: readonly string[]): Action {
+	return {
+		name,
+		weight,
+		async act({ page, chance }) {
+			if (!(await chooseCell(page, chance))) return false;
+			for (const key of keys) await page.keyboard.press(key);
+			return true;
+		},
+	};
+}
+
+function steps(name: string, weight: number, key: string): Action {
+	return {
+		name,
+		weight,
+		async act({ page, chance }) {
+			const times = chance.once(5) ? 1 + chance.below(30) : 1;
+			for (let left = times; left > 0; left--) await page.keyboard.press(key);
+			return true;
+		},
+	};
+}
+
+export const actions: readonly Action[] = [
+	{
+		name: "type into a cell",
+		weight: 24,
+		async act({ page, chance }) {
+			if (!(await chooseCell(page, chance))) return false;
+			await page.keyboard.type(textFor(chance));
+			await page.keyboard.press(chance.pick(["Enter", "Enter", "Tab", "Escape"]));
+			return true;
+		},
+	},
+	{
+		name: "fill in the field beside the grid",
+		weight: 16,
+		async act(soak) {
+			const { page, chance } = soak;
+			if (!(await chooseCell(page, chance))) return false;
+			const list = page.locator("select#entry-field");
+			const options = await list.locator("option").count();
+			if (options > 0) {
+				await list.selectOption({ index: chance.below(options) });
+				return true;
+			}
+			const field = page.locator("input#entry-field");
+			if ((await field.count()) === 0) return false;
+			const text = textFor(chance);
+			await field.fill(text);
+			await field.press("Enter");
+			const kept = await page.locator("input#entry-field").inputValue();
+			if (kept !== text) soak.trouble(`"${text}" was typed, and "${kept}" stands there`);
+			return true;
+		},
+	},
+	{
+		name: "paste a block",
+		weight: 10,
+		async act({ page, chance }) {
+			if (!(await chooseCell(page, chance))) return false;
+			const row = () =>
+				Array.from({ length: 1 + chance.below(4) }, () => textFor(chance)).join("\t");
+			const block = Array.from({ length: 1 + chance.below(5) }, row).join("\n");
+			const text = chance.once(4)
+				? new TextDecoder().decode(
+						mutated(textBytes(block), chance, { words, other: textBytes(block) }),
+					)
+				: block;
+			await page.evaluate((pasted) => {
+				const clipboardData = new DataTransfer();
+				clipboardData.setData("text/plain", pasted);
+				const event = new ClipboardEvent("paste", {
+					clipboardData,
+					bubbles: true,
+					cancelable: true,
+				});
+				(document.activeElement ?? document.body).dispatchEvent(event);
+			}, text);
+			return true;
+		},
+	},
+	{
+		name: "go to a sheet",
+		weight: 22,
+		async act({ page, chance, sheets }) {
+			await page.evaluate(
+				(hash) => {
+					location.hash = hash;
+				},
+				`#${chance.pick(sheets)}`,
+			);
+			return true;
+		},
+	},
+	steps("undo", 8, "Control+z"),
+	steps("redo", 5, "Control+y"),
+	onCell("empty a cell", 4, ["Delete"]),
+	onCell("empty several cells", 2, ["Shift+ArrowDown", "Shift+ArrowRight", "Delete"]),
+	onCell("delete a row", 3, ["Alt+Delete"]),
+	onCell("insert a row", 2, ["Alt+Insert"]),
+	onCell("fill down", 2, ["Shift+ArrowDown", "Shift+ArrowDown", "Control+d"]),
+	onCell("cut", 1, ["Shift+ArrowDown", "Control+x"]),
+	onCell("move about", 2, ["ArrowDown", "PageDown", "End", "Control+Home"]),
+	{
+		name: "drop a damaged sheet",
+		weight: 3,
+		async act({ page, chance }) {
+			const { name, bytes } = chance.pick(sampleFiles);
+			const other = chance.pick(sampleFiles).bytes;
+			await dropFiles(page, [{ name, bytes: mutated(bytes, chance, { words, other }) }]);
+			return true;
+		},
+	},
+	{
+		name: "drop a sheet",
+		weight: 2,
+		async act({ page, chance }) {
+			await dropFiles(page, [chance.pick(sampleFiles)]);
+			return true;
+		},
+	},
+	{
+		name: "drop the whole sample",
+		weight: 1,
+		async act({ page }) {
+			await dropFiles(page, sampleFiles);
+			return true;
+		},
+	},
+	{
+		name: "drop what was saved last, now and then damaged",
+		weight: 1,
+		async act({ page, chance, saved }) {
+			if (!saved) return false;
+			const bytes = chance.once(3) ? mutated(saved, chance, { words, other: saved }) : saved;
+			await dropFiles(page, [{ name: "saved.zip", bytes }]);
+			return true;
+		},
+	},
+	{
+		name: "find",
+		weight: 1,
+		async act({ page, chance }) {
+			await page.keyboard.press("Control+k");
+			await page.keyboard.type(textFor(chance).slice(0, 10));
+			await page.keyboard.press("Escape");
+			return true;
+		},
+	},
+	{
+		name: "save",
+		weight: 1,
+		async act(soak) {
+			await soak.save();
+			return true;
+		},
+	},
+];
+
+const drawn = actions.flatMap((action) => Array.from({ length: action.weight }, () => action));
+
+export function nextAction(chance: Chance): Action {
+	return chance.pick(drawn);
+}

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { lineOf, type TextTable, type Workbook } from "../../src/core/workbook.ts";
+import { withEmptyRow, withoutRows } from "../../src/ui/book/withRows.ts";
+
+/** A ragged row, a column of nobody's, and a row whose cell runs over three lines. */
+const table: TextTable = {
+	header: ["kit", "note", "own"],
+	rows: [["K1"], ["K2", "a\nb\nc", "x"], ["K3", "", "y", "beyond"], ["K4", "", ""]],
+	lines: [2, 3, 6, 7],
+};
+const workbook: Workbook = { tables: { "kits.csv": table } };
+const kits = ({ tables }: Workbook) => tables["kits.csv"] as TextTable;
+const linesOf = (after: TextTable) => after.rows.map((_, row) => lineOf(after, row));
+
+test("an empty row goes in before the row, and the lines after it move down", () => {
+	const after = kits(withEmptyRow(workbook, "kits.csv", 2));
+	expect(after.rows).toEqual([
+		["K1"],
+		["K2", "a\nb\nc", "x"],
+		["", "", ""],
+		["K3", "", "y", "beyond"],
+		["K4", "", ""],
+	]);
+	expect(linesOf(after)).toEqual([2, 3, 6, 7, 8]);
+	expect(after.header).toEqual(table.header);
+});
+
+test("an empty row can go in at the end, and into a table without line numbers of its own", () => {
+	expect(kits(withEmptyRow(workbook, "kits.csv", 4)).rows).toHaveLength(5);
+	const { header, rows } = table;
+	const plain = kits(withEmptyRow({ tables: { "kits.csv": { header, rows } } }, "kits.csv", 0));
+	expect(plain.rows[0]).toEqual(["", "", ""]);
+	expect(linesOf(plain)).toEqual([2, 3, 4, 5, 6]);
+});
+
+test("deleted rows are gone together with all their lines; the others stay as they were", () => {
+	const after = kits(withoutRows(workbook, "kits.csv", new Set([1, 3])));
+	expect(after.rows).toEqual([["K1"], ["K3", "", "y", "beyond"]]);
+	expect(linesOf(after)).toEqual([2, 3]);
+	expect(kits(workbook)).toBe(table);
+	expect(withoutRows(workbook, "kits.csv", new Set([9]))).toBe(workbook);
+});
