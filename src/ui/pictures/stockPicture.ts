@@ -29,14 +29,17 @@ export interface StockShown {
 	readonly name: (date: string) => string;
 }
 
-const BAR_LABEL_PX = 44;
+/** Room for a letter of what stands under a bar, and between two of them. */
+const LETTER_PX = 6.5;
+const GAP_PX = 8;
 
 /** Bars of usable stock against the reserve; what happens between two bars stands over the first that shows it. */
 export function stockPicture(shown: StockShown, width: number): SVGElement {
 	const { stock, reserve, measure } = shown;
 	const tallest = Math.max(...stock.map((at) => at.usable), reserve, 1e-9);
 	const each = (width - 80) / stock.length;
-	const every = Math.max(1, Math.ceil(BAR_LABEL_PX / each));
+	const longest = Math.max(...stock.map((at) => shown.name(at.date).length));
+	const every = Math.max(1, Math.ceil((longest * LETTER_PX + GAP_PX) / each));
 	const events = shown.arrivals.flatMap((event) => placed(stock, event));
 	const runsOut = shown.runsOut ? placed(stock, shown.runsOut) : [];
 	const labelled = stock.filter((at, i) => i % every === 0 && at.usable > 0);
