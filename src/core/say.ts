@@ -12,7 +12,11 @@ import { decimalSign } from "./language.ts";
  * @example say`${2.5} L` → "2.5 L"; in French "2,5 L"
  */
 export function say(words: TemplateStringsArray, ...values: readonly unknown[]): string {
-	return words.reduce((said, next, at) => said + written(values[at - 1]) + next);
+	return words.reduce((before, next, at) => {
+		const said = before + written(values[at - 1]);
+		// A value that ends with a point, such as "févr.", ends the sentence with it.
+		return said.endsWith(".") && next.startsWith(".") ? said + next.slice(1) : said + next;
+	});
 }
 
 function written(value: unknown): string {

@@ -42,7 +42,8 @@ export async function startKillableBrowser(profile: string): Promise<KillableBro
 		context,
 		async kill() {
 			if (browser.pid === undefined) throw new Error("The browser never started.");
-			process.kill(-browser.pid, "SIGKILL");
+			if (browser.exitCode === null && browser.signalCode === null)
+				process.kill(-browser.pid, "SIGKILL");
 			await ended;
 		},
 	};

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { setTimeout as later } from "node:timers/promises";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startKillableBrowser } from "./killableBrowser.ts";
+import { type KillableBrowser, startKillableBrowser } from "./killableBrowser.ts";
 import { type Site, servedSite, siteOnStick } from "./site.ts";
 
 /** A draft is on the disk within this time after the page shows the edit; measured: 5 to 45 ms. */
@@ -16,17 +16,21 @@ describe.each([
 ] as const)("a browser that is killed, %s", { timeout: 120_000 }, (_, start) => {
 	let site: Site;
 	let profile: string;
+	const started: KillableBrowser[] = [];
 	beforeAll(async () => {
 		profile = mkdtempSync(join(tmpdir(), "basinbook profile "));
 		site = await start();
 	});
-	afterAll(() => {
+	afterAll(async () => {
+		for (const { kill } of started) await kill();
 		site?.close();
 		rmSync(profile, { recursive: true, force: true });
 	});
 
 	async function opened(): Promise<{ page: Page; kill(): Promise<void> }> {
-		const { context, kill } = await startKillableBrowser(profile);
+		const browser = await startKillableBrowser(profile);
+		started.push(browser);
+		const { context, kill } = browser;
 		const page = context.pages()[0] ?? (await context.newPage());
 		page.setDefaultTimeout(20_000);
 		await page.goto(`${site.address}index.html#births.csv`);

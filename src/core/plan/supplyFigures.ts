@@ -1,6 +1,6 @@
 import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../calculation.ts";
 import { onceFor } from "../onceFor.ts";
-import { firstReasons, valueIn } from "../outcome.ts";
+import { firstReasons } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
@@ -8,10 +8,10 @@ import { say } from "../say.ts";
 import { itemsSheet } from "../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../stock/ratesOfItem.ts";
-import { type UseInputs, useExpected, useSetAside } from "../stock/useOverDays.ts";
-import { alikeDays } from "./alikeDays.ts";
+import type { UseInputs } from "../stock/useOverDays.ts";
 import type { Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+import { expectedByDay, setAsideByDay } from "./useByDay.ts";
 
 const usageLabel = say`What is used up`;
 const usageUnit = say`in the item's measure`;
@@ -93,25 +93,11 @@ function useOf(unit: UnitFigures, rates: Figure<Rates>, days: Figure<RoundsOfDay
 }
 
 function useOver(use: UseFigures, confidence: Figure): Pair {
-	const setAside = valueIn(use.days)?.length === 1 ? setAsideOfDay : useSetAside;
 	return {
 		expected: derive(expectedByDay, use),
-		setAside: derive(setAside, { ...use, confidence }),
+		setAside: derive(setAsideByDay, { ...use, confidence }),
 	};
 }
-
-const expectedOfDay = alikeDays(useExpected);
-const setAsideOfDay = alikeDays(useSetAside);
-
-/** Means add up, so each day's is worked out by itself, once for all days that are alike. */
-const expectedByDay: typeof useExpected = {
-	...useExpected,
-	compute: ({ days, ...use }) => {
-		let sum = 0;
-		for (const day of days) sum += expectedOfDay.compute({ ...use, days: [day] }) as number;
-		return sum;
-	},
-};
 
 /** Lines of usage.csv whose item is not in the store's list. */
 export function unknownItems({ usage, items }: UnitFigures["read"]["tables"]) {

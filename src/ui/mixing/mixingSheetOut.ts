@@ -87,7 +87,7 @@ function dayCells(date: string, mix: Mix | undefined, rows: number): HTMLElement
 		),
 		cell(mix ? litreWords(mix.waterLitres) : "–"),
 		cell(mix ? quantityWords(mix.quantity, mix.measure) : "–"),
-		cell(mix ? `${litreWords(mix.litres)}, ${shownNumber(mix.strengthPct, 3)} %` : "–"),
+		cell(mix ? `${litreWords(mix.litres)}, ${shownNumber(mix.strengthPct, 3)}\u00a0%` : "–"),
 	];
 }
 

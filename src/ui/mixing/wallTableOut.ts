@@ -99,7 +99,7 @@ function wallRow(mix: Mix, tablets: boolean): HTMLElement {
 		el("th", { scope: "row" }, litreWords(mix.litres)),
 		el("td", {}, litreWords(mix.waterLitres)),
 		el("td", { class: "product" }, quantityWords(mix.quantity, mix.measure)),
-		el("td", {}, `${shownNumber(mix.strengthPct, 3)} %`),
+		el("td", {}, `${shownNumber(mix.strengthPct, 3)}\u00a0%`),
 		tablets && el("td", {}, litreWords(mix.exactLitres ?? mix.litres)),
 	);
 }

@@ -2,7 +2,7 @@ import { areaY, dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import type { StrengthCurve } from "../../core/plan/strengthCurves.ts";
 import { say } from "../../core/say.ts";
 import { addDays, type IsoDate } from "../../core/values/date.ts";
-import { shownDate, shownDay, shownDayAndYear } from "../shown/shownDay.ts";
+import { shownDate, shownDay, shownDayAndYear, shownMonth } from "../shown/shownDay.ts";
 import { shownNumber } from "../shown/shownNumber.ts";
 import { quietParts } from "./quietParts.ts";
 
@@ -142,8 +142,8 @@ export function strengthPicture(
 /** The year stands under the first day and under each new year. */
 function tickWords(day: Date, at: number): string {
 	const date = day.toISOString().slice(0, 10);
-	const isNew = at === 0 || date.slice(5) === "01-01";
-	return isNew ? `${shownDate(date)}\n${date.slice(0, 4)}` : shownDate(date);
+	const words = date.endsWith("-01") ? shownMonth(date) : shownDate(date);
+	return at === 0 || date.endsWith("-01-01") ? `${words}\n${date.slice(0, 4)}` : words;
 }
 
 function nameOf({ product, lot }: StrengthCurve): string {

@@ -20,9 +20,14 @@ const MONTHS = [
 /** "3 Mar", where the day of the week says nothing; text that is no date stays as it is. */
 export function shownDate(date: IsoDate): string {
 	if (dayNumber(date) === undefined) return date;
-	const [, month, day] = date.split("-").map(Number);
-	const name = MONTHS[(month ?? 1) - 1];
-	return day === 1 ? say`1 ${name}` : `${day} ${name}`;
+	const day = Number(date.slice(8));
+	const month = shownMonth(date);
+	return day === 1 ? say`1 ${month}` : `${day} ${month}`;
+}
+
+/** "Mar"; of a text that is a date. */
+export function shownMonth(date: IsoDate): string {
+	return MONTHS[Number(date.slice(5, 7)) - 1] ?? "";
 }
 
 /** "3 Mar 2027". */

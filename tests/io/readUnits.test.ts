@@ -1,0 +1,199 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { plan } from "../../src/core/plan.ts";
+import type { Workbook } from "../../src/core/workbook.ts";
+import { readCsv, writeCsv } from "../../src/io/csv.ts";
+import { csvRecords } from "../../src/io/csvRecords.ts";
+import { readUnits } from "../../src/io/readUnits.ts";
+import { smallUnit } from "../core/smallUnit.ts";
+import { always, cellText } from "../properties/workbooks.ts";
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+const setOf = (files: Record<string, string>) =>
+	Object.entries(files).map(([name, text]) => ({ name, bytes: bytesOf(text) }));
+const codes = ({ problems }: ReturnType<typeof readUnits>) => problems.map((p) => p.code);
+
+/** The files of some workbooks one after the other, each row with its unit's name in front. */
+function concatenated(units: Readonly<Record<string, Workbook>>) {
+	const files = Object.entries(Object.values(units)[0]?.tables ?? {});
+	return files.map(([name, { header }]) => {
+		const rows = Object.entries(units).flatMap(([unit, { tables }]) =>
+			(tables[name]?.rows ?? []).map((cells) => [unit, ...cells]),
+		);
+		return { name, bytes: bytesOf(writeCsv({ header: ["unit_name", ...header], rows })) };
+	});
+}
+
+describe("a set of many units' files", () => {
+	const two = setOf({
+		"births.csv":
+			"unit_name,date,births,note\nA,2027-03-01,4,\nB,2027-03-01,5,\nA,2027-03-02,6,x\n",
+		"kits.csv": "unit_name,kit,kind,status,ready_since,note\r\nB,K1,bag set,in_service,,\r\n",
+	});
+
+	test("gives each unit its rows, in their order and with their lines", () => {
+		const { units, problems } = readUnits(two);
+		expect(problems).toEqual([]);
+		expect(units.map(({ name }) => name)).toEqual(["A", "B"]);
+		expect(units[0]?.workbook.tables["births.csv"]).toEqual({
+			header: ["date", "births", "note"],
+			rows: [
+				["2027-03-01", "4", ""],
+				["2027-03-02", "6", "x"],
+			],
+			lines: [2, 4],
+		});
+		expect(units[1]?.workbook.tables["kits.csv"]?.rows).toEqual([
+			["K1", "bag set", "in_service", "", ""],
+		]);
+	});
+
+	test("a unit without rows in a file has the file, empty", () => {
+		expect(readUnits(two).units[0]?.workbook.tables["kits.csv"]).toEqual({
+			header: ["kit", "kind", "status", "ready_since", "note"],
+			rows: [],
+			lines: [],
+		});
+	});
+
+	test("a row with text and no unit is named with its line, and a blank one is passed over", () => {
+		const read = readUnits(
+			setOf({ "births.csv": 'unit_name,date,births,note\n\n ,,,\n"",2027-03-01,4,\nA,,,\n' }),
+		);
+		expect(read.problems).toMatchObject([
+			{ code: "row-without-unit", file: "births.csv", line: 4, received: ", 2027-03-01, 4, " },
+		]);
+		expect(read.units.map(({ name }) => name)).toEqual(["A"]);
+	});
+
+	test("spaces round a name do not make another unit", () => {
+		const { units } = readUnits(
+			setOf({ "births.csv": " unit_name ,date\nA,2027-03-01\n A ,2027-03-02\n" }),
+		);
+		expect(units.map(({ name }) => name)).toEqual(["A"]);
+		expect(units[0]?.workbook.tables["births.csv"]?.rows).toHaveLength(2);
+	});
+
+	test.each([
+		["without the column", { "births.csv": "date,unit_name\n2027-03-01,A\n" }, ["no-unit-column"]],
+		["of another name", { "order.csv": "unit_name,item\nA,x\n" }, ["unknown-file"]],
+		["that is empty", { "births.csv": "" }, ["no-unit-column"]],
+		[
+			"with very many columns",
+			{ "kits.csv": `unit_name${",x".repeat(1001)}` },
+			["too-many-columns"],
+		],
+	])("nothing is read from a file %s", (_what, files, found) => {
+		const read = readUnits(setOf(files as Record<string, string>));
+		expect(codes(read)).toEqual(found);
+		expect(read.units).toEqual([]);
+	});
+
+	test("nothing is read from a file that is there twice, or is not UTF-8", () => {
+		const file = { name: "births.csv", bytes: bytesOf("unit_name,date\nA,2027-03-01\n") };
+		expect(codes(readUnits([file, { ...file, name: "Births.csv" }]))).toEqual(["doubled-file"]);
+		const latin = { name: "births.csv", bytes: Uint8Array.of(0x75, 0xe9, 0x0a) };
+		expect(codes(readUnits([latin]))).toEqual(["not-utf-8"]);
+	});
+
+	test("a quote mark that encloses no cell is named with its line, and its text is kept", () => {
+		const read = readUnits(
+			setOf({ "births.csv": 'unit_name,note\nA,"two\nlines"\nB,"so" much\nC,"open\nD,x' }),
+		);
+		expect(read.problems).toMatchObject([
+			{ code: "loose-quote", line: 4 },
+			{ code: "unclosed-quote", line: 5 },
+		]);
+		expect(read.units.map(({ workbook }) => workbook.tables["births.csv"])).toMatchObject([
+			{ rows: [["two\nlines"]], lines: [2] },
+			{ rows: [['"so" much']], lines: [4] },
+			{ rows: [['"open\nD,x']], lines: [5] },
+		]);
+	});
+
+	test("a very long cell is named and kept", () => {
+		const long = "x".repeat(100_001);
+		const read = readUnits(setOf({ "births.csv": `unit_name,note\nA,\nA,${long}\n` }));
+		expect(read.problems).toMatchObject([{ code: "long-cell", line: 3, column: "note" }]);
+		expect(read.units[0]?.workbook.tables["births.csv"]?.rows[1]).toEqual([long]);
+	});
+
+	test("a problem of a unit's plan names the line of the set's file", () => {
+		const bad = smallUnit({ "births.csv": "date,births,note\n2027-03-01,many," });
+		const { units } = readUnits(concatenated({ A: smallUnit(), B: bad, C: smallUnit() }));
+		expect(plan(units[1]?.workbook as Workbook).problems).toMatchObject([
+			{ code: "bad-cell", file: "births.csv", line: 2, received: "many" },
+		]);
+		expect(plan(units[2]?.workbook as Workbook).problems).toEqual(plan(smallUnit()).problems);
+	});
+});
+
+/** Tables of any texts under the names of the format; the header is one that reading leaves as it is. */
+const table = fc.array(fc.array(cellText, { maxLength: 5 }), { maxLength: 5 }).map((rows) => ({
+	header: ["a", "b"],
+	rows,
+}));
+const workbook = fc.record({ "births.csv": table, "kits.csv": table, "lots.csv": table });
+const unitName = fc.oneof(
+	fc.constantFrom("=1+1", "'=1+1", 'the "big" one', "A;B", "constructor", "__proto__", "\ufeffA"),
+	cellText,
+);
+
+describe("nothing is lost or changed", () => {
+	test("what many workbooks hold is read back, whatever their cells and names", () => {
+		const units = fc
+			.uniqueArray(
+				fc.record({
+					name: unitName.filter(
+						(name) => name !== "" && name.trim() === name && name.isWellFormed(),
+					),
+					workbook,
+				}),
+				{ selector: ({ name }) => name, minLength: 1, maxLength: 5 },
+			)
+			.map((list) => new Map(list.map(({ name, workbook: tables }) => [name, tables])));
+		fc.assert(
+			fc.property(units, (given) => {
+				const files = ["births.csv", "kits.csv", "lots.csv"] as const;
+				const set = files.map((name) => ({
+					name,
+					bytes: bytesOf(
+						writeCsv({
+							header: ["unit_name", "a", "b"],
+							rows: [...given].flatMap(([unit, tables]) =>
+								tables[name].rows.map((cells) => [unit, ...cells]),
+							),
+						}),
+					),
+				}));
+				const read = new Map(readUnits(set).units.map((unit) => [unit.name, unit.workbook]));
+				for (const [unit, tables] of given)
+					for (const name of files)
+						if (read.has(unit) || tables[name].rows.length > 0)
+							expect(read.get(unit)?.tables[name]?.rows).toEqual(wellFormed(tables[name].rows));
+			}),
+			always(200),
+		);
+	});
+
+	test("records and lines are those of the reader of single files", () => {
+		const piece = fc.constantFrom(...'ab,,;\t""\r\n\n\' ='.split(""), "\r\n", '"x"', '""', "'=");
+		fc.assert(
+			fc.property(fc.array(piece, { maxLength: 40 }), (pieces) => {
+				const text = pieces.join("");
+				const { table: one, problems } = readCsv("births.csv", text);
+				const all = csvRecords(text);
+				const blank = (cells: readonly string[]) => (cells.length === 0 ? [""] : cells);
+				expect(all.records).toEqual(text === "" ? [] : [one.header, ...one.rows].map(blank));
+				expect(all.records.slice(1).map((_, row) => all.lineOf(row + 1))).toEqual(one.lines);
+				expect(all.slips.length > 0).toBe(problems.length > 0);
+			}),
+			always(2000),
+		);
+	});
+});
+
+/** Lone halves of a letter pair have no UTF-8, and become the sign for that when a file is written. */
+function wellFormed(rows: readonly (readonly string[])[]): string[][] {
+	return rows.map((cells) => cells.map((cell) => cell.toWellFormed()));
+}
