@@ -174,23 +174,24 @@ export function nameFigure<T>(label: string, value: T): Figure<T> {
 
 /** Several figures as one list; it has no value unless they all have one. */
 export function gather<T>(label: string, unit: string, figures: Named<T>): Figure<T[]> {
-	return listOf(label, unit, Object.values(figures), () => figures);
+	return listOf(label, unit, allOf(Object.values(figures)), () => figures);
 }
 
 /**
- * Figures as one list, for the many days of a plan: their names are put together
- * only when someone asks "why?".
+ * A list of very many figures: they and their names are put together only when
+ * someone asks "why?".
  */
 export function listOf<T>(
 	label: string,
 	unit: string,
-	figures: readonly Figure<T>[],
+	outcome: Outcome<T[]>,
 	named: () => Named<T>,
 ): Figure<T[]> {
-	return { label, unit, outcome: allOf(figures), origin: new ListOrigin(label, unit, named) };
+	return { label, unit, outcome, origin: new ListOrigin(label, unit, named) };
 }
 
-function allOf<T>(figures: readonly Figure<T>[]): Outcome<T[]> {
+/** The values of all figures, or the problems of those that have none. */
+export function allOf<T>(figures: readonly Figure<T>[]): Outcome<T[]> {
 	const values: T[] = [];
 	const problems: Problem[] = [];
 	for (const { outcome } of figures)

@@ -37,11 +37,17 @@ function notUtf8(file: string, bytes: Uint8Array): Problem {
 	);
 }
 
+/** So many bytes tell whether every other one is 0. */
+const TELLING_BYTES = 8;
+
 /** UTF-16: it says so with its first two bytes, or every other byte of its plain letters is 0. */
-function isTwoByte([a = 0, b = 0, c = 0, d = 0]: Uint8Array): boolean {
-	const marked = (a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff);
-	const bare = a !== 0 ? b === 0 && c !== 0 && d === 0 : b !== 0 && c === 0 && d !== 0;
-	return marked || bare;
+function isTwoByte(bytes: Uint8Array): boolean {
+	const [a, b] = bytes;
+	if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff)) return true;
+	const zeros = Array.from(bytes.subarray(0, TELLING_BYTES), (byte) => byte === 0);
+	const alternate = (first: boolean) =>
+		zeros.every((zero, at) => zero === ((at % 2 === 0) === first));
+	return zeros.length === TELLING_BYTES && (alternate(true) || alternate(false));
 }
 
 /** The text before the first byte that is not UTF-8; the sign \ufffd may well stand in it. */

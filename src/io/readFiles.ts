@@ -86,9 +86,14 @@ function readOne(name: string, bytes: Uint8Array, found: Found): readonly Proble
 		return formatProblems(format);
 	}
 	const { table, problems, refused } = readCsv(name, decoded.text);
-	// " births" is the column births: all that looks a column up later finds it by its name alone.
-	if (!refused) found.tables[name] = { ...table, header: table.header.map((key) => key.trim()) };
+	if (!refused) found.tables[name] = { ...table, header: table.header.map(keyIn(name)) };
 	return problems;
+}
+
+/** A column of the format by its plain name: " births" is births. Names of one's own stay as they are. */
+function keyIn(name: string): (key: string) => string {
+	const columns = typedSheets.find(({ file }) => file === name)?.columns ?? {};
+	return (key) => (Object.hasOwn(columns, key.trim()) ? key.trim() : key);
 }
 
 /** In the zip of a workbook the results have a folder of their own. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan.ts";
 import { clockList } from "../../src/core/values/clockList.ts";
+import { lineOf } from "../../src/core/workbook.ts";
 import { readCsv } from "../../src/io/csv.ts";
 import { LONGEST_CELL, MOST_CELLS, MOST_COLUMNS } from "../../src/io/csvProblems.ts";
 import { dataPackage } from "../../src/io/dataPackage.ts";
@@ -11,6 +12,7 @@ import { readOrders } from "../../src/io/readOrders.ts";
 import { problemsCsv } from "../../src/io/writeComputed.ts";
 import { readZip, zipWorkbook } from "../../src/io/zip.ts";
 import { Store } from "../../src/ui/book/store.ts";
+import { tablesIn } from "../../src/ui/book/tablesIn.ts";
 import { clipboardText } from "../../src/ui/grid/clipboardText.ts";
 import { pasted } from "../../src/ui/grid/pasted.ts";
 import { settingsGrid } from "../../src/ui/grid/settingsGrid.ts";
@@ -105,6 +107,13 @@ describe("encodings", () => {
 			ok: false,
 			problem: { received: "UTF-16 text" },
 		});
+	});
+
+	test("a short text with two NULs is none in UTF-16, and comes back as it was", () => {
+		const given = readFiles([{ name: "births.csv", bytes: textBytes("\0-\0") }]).workbook;
+		expect(given.tables["births.csv"]?.header).toEqual(["\0-\0"]);
+		const saved = readZip(zipWorkbook(given)).workbook;
+		expect(saved.tables["births.csv"]?.header).toEqual(["\0-\0"]);
 	});
 
 	test("the line of a bad letter is right also after a replaced letter", () => {
@@ -221,6 +230,15 @@ describe("the rest", () => {
 		expect(pasted(clipboardText([["x"], [""]], 0, 0, 1, 0), 0, 0, 5).cells).toHaveLength(2);
 		expect(pasted("", 0, 0, 5)).toEqual({ cells: [], told: [] });
 	});
+
+	test.each([[[Number.POSITIVE_INFINITY]], [["2"]], [[0]], ["2"], [{}]])(
+		"a draft whose line numbers are %j counts them anew",
+		(lines) => {
+			const kept = { tables: { "rounds.csv": { header: ["start"], rows: [["07:00"]], lines } } };
+			const table = tablesIn(kept).tables["rounds.csv"] ?? { header: [], rows: [] };
+			expect([table.rows, lineOf(table, 0)]).toEqual([[["07:00"]], 2]);
+		},
+	);
 
 	test("a draft of an impossible edition is read all the same", () => {
 		expect(migrated({ tables: {}, format: Number.NEGATIVE_INFINITY }).tables).toEqual({});

@@ -44,7 +44,7 @@ const MOST_FINDS = 20;
  */
 export function fuzzed(reader: Reader, cases: number, seed: number, coverage: Coverage): Fuzzed {
 	const chance = new Chance(seed);
-	const corpus: Uint8Array[] = [];
+	const corpus = [...reader.seeds];
 	const reached = new Set<string>();
 	const finds = new Map<string, Find>();
 	let slowestMs = 0;
@@ -67,7 +67,8 @@ export function fuzzed(reader: Reader, cases: number, seed: number, coverage: Co
 	};
 	const again = (input: Uint8Array) => void trouble(reader, input);
 	coverage.blocks();
-	for (const seed of reader.seeds) keepNew([seed], tryOne);
+	for (const input of corpus) tryOne(input);
+	for (const block of coverage.blocks()) reached.add(block);
 	const size = reader.slow ? 1 : BATCH;
 	for (let done = 0; done < cases; done += size) {
 		const stock = () => ({ words: reader.words, other: chance.pick(corpus) });

@@ -20,6 +20,6 @@ describe("whatever comes in, a reader ends with what it should", () => {
 		// Shown so that a find can be kept as a test of its own.
 		const shown = finds.map(({ what, input }) => [what, Buffer.from(input).toString("latin1")]);
 		expect(shown).toEqual([]);
-		expect(reached).toBeGreaterThan(50);
+		expect(reached).toBeGreaterThan(20);
 	});
 });

@@ -119,11 +119,19 @@ describe("a set of many units' files", () => {
 	});
 
 	test("a problem of a unit's plan names the line of the set's file", () => {
-		const bad = smallUnit({ "births.csv": "date,births,note\n2027-03-01,many," });
-		const { units } = readUnits(concatenated({ A: smallUnit(), B: bad, C: smallUnit() }));
-		expect(plan(units[1]?.workbook as Workbook).problems).toMatchObject([
-			{ code: "bad-cell", file: "births.csv", line: 2, received: "many" },
-		]);
+		const births = "date,births,note\n2027-03-01,4,\n2027-03-02,5,";
+		const given = {
+			A: smallUnit({ "births.csv": births }),
+			B: smallUnit({ "births.csv": births.replace("5", "many") }),
+			C: smallUnit(),
+		};
+		const { units } = readUnits(concatenated(given));
+		expect(plan(units[1]?.workbook as Workbook).problems[0]).toMatchObject({
+			code: "bad-cell",
+			file: "births.csv",
+			line: 5,
+			received: "many",
+		});
 		expect(plan(units[2]?.workbook as Workbook).problems).toEqual(plan(smallUnit()).problems);
 	});
 });

@@ -1,4 +1,4 @@
-import { type Figure, listOf } from "../calculation.ts";
+import { allOf, type Figure, listOf } from "../calculation.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -15,7 +15,7 @@ export function byDate<D extends Day, T>(
 	of: (day: D) => Figure<T>,
 ): Figure<T[]> {
 	const figures = days.map(of);
-	return listOf(label, unit, figures, () =>
+	return listOf(label, unit, allOf(figures), () =>
 		Object.fromEntries(days.map(({ date }, i) => [date, figures[i] as Figure<T>])),
 	);
 }

@@ -37,32 +37,8 @@ export function layoutOf<C extends Columns>(
 	return { sheet, header, columns };
 }
 
-const known = new WeakMap<readonly string[], { layout: Layout; read: ReadRow<unknown> }>();
-
-/** A row that an edit left alone is the same object as before, and is not read again. */
+/** Reads one row. */
 export function readRow<C extends Columns>(
-	cells: readonly string[],
-	layout: Layout<C>,
-	line: number,
-): ReadRow<RowOf<Sheet<C>>> {
-	const before = known.get(cells);
-	if (before?.read.row.line === line && isSame(before.layout, layout))
-		return before.read as ReadRow<RowOf<Sheet<C>>>;
-	const read = understood(cells, layout, line);
-	known.set(cells, { layout, read });
-	return read;
-}
-
-function isSame(one: Layout, other: Layout): boolean {
-	return (
-		one.sheet.columns === other.sheet.columns &&
-		one.sheet.file === other.sheet.file &&
-		one.header.length === other.header.length &&
-		one.header.every((key, at) => key === other.header[at])
-	);
-}
-
-function understood<C extends Columns>(
 	cells: readonly string[],
 	{ sheet: { file }, header: { length: width }, columns }: Layout<C>,
 	line: number,
@@ -86,4 +62,29 @@ function understood<C extends Columns>(
 		row: problems.length === 0 ? row : { ...row, problems },
 		surplus: isSurplus ? tooManyCells({ file, line, column: "" }, cells, width) : undefined,
 	};
+}
+
+const known = new WeakMap<readonly string[], { layout: Layout; read: ReadRow<unknown> }>();
+
+/** Reads one row, but one that an edit left alone, and so is the same object as before, not again. */
+export function readRowOnce<C extends Columns>(
+	cells: readonly string[],
+	layout: Layout<C>,
+	line: number,
+): ReadRow<RowOf<Sheet<C>>> {
+	const before = known.get(cells);
+	if (before?.read.row.line === line && isSame(before.layout, layout))
+		return before.read as ReadRow<RowOf<Sheet<C>>>;
+	const read = readRow(cells, layout, line);
+	known.set(cells, { layout, read });
+	return read;
+}
+
+function isSame(one: Layout, other: Layout): boolean {
+	return (
+		one.sheet.columns === other.sheet.columns &&
+		one.sheet.file === other.sheet.file &&
+		one.header.length === other.header.length &&
+		one.header.every((key, at) => key === other.header[at])
+	);
 }

@@ -38,6 +38,7 @@ export interface ReadTable<R> {
 export function readTable<C extends Columns>(
 	sheet: Sheet<C>,
 	table: TextTable | undefined,
+	read: typeof readRow = readRow,
 ): ReadTable<RowOf<Sheet<C>>> {
 	type R = RowOf<Sheet<C>>;
 	const { file } = sheet;
@@ -56,7 +57,7 @@ export function readTable<C extends Columns>(
 	const layout = layoutOf(sheet, table.header, names);
 	table.rows.forEach((cells, index) => {
 		if (cells.every((cell) => cell.trim() === "")) return;
-		const { row, surplus } = readRow(cells, layout, lineOf(table, index));
+		const { row, surplus } = read(cells, layout, lineOf(table, index));
 		if ("problems" in row) badRows.push(row);
 		else rows.push(row);
 		if (surplus) problems.push(surplus);

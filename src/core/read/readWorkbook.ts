@@ -21,8 +21,12 @@ import { wardSolutionSheet } from "../sheets/wardSolution.ts";
 import { waterSourcesSheet } from "../sheets/waterSources.ts";
 import { type LotOnHand, onHand } from "../stock/onHand.ts";
 import type { TextTable, Workbook } from "../workbook.ts";
+import { readRow, readRowOnce } from "./readRow.ts";
 import { readSettings, type Settings } from "./readSettings.ts";
 import { type ReadTable, readTable } from "./readTable.ts";
+
+/** Of a longer sheet only the rows are read that an edit touched; remembering the rows of short ones would not pay. */
+const MANY_ROWS = 50;
 
 const known = new WeakMap<TextTable, ReadTable<unknown>>();
 
@@ -33,7 +37,8 @@ function readOnce<C extends Columns>(
 ): ReadTable<RowOf<Sheet<C>>> {
 	const before = table && known.get(table);
 	if (before?.file === sheet.file) return before as ReadTable<RowOf<Sheet<C>>>;
-	const read = readTable(sheet, table);
+	const isLong = (table?.rows.length ?? 0) > MANY_ROWS;
+	const read = readTable(sheet, table, isLong ? readRowOnce : readRow);
 	if (table) known.set(table, read);
 	return read;
 }

@@ -2,13 +2,13 @@ import {
 	calculation,
 	derive,
 	type Figure,
-	gather,
+	listOf,
 	nameFigure,
 	refusedFigure,
 	typedFigure,
 } from "../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../computedTable.ts";
-import { valueIn } from "../outcome.ts";
+import { answer, valueIn } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import { countTimes, total } from "../quantities.ts";
 import type { GoodRow, ReadTable } from "../read/readTable.ts";
@@ -127,15 +127,16 @@ function added(
 	column: "usable" | "on_order" | "use_expected" | "target_stock",
 	of: (row: OrderRow) => number = (row) => row[column] ?? 0,
 ): Figure {
-	const figures = parts.map(({ file, row }, i): [string, Figure] => [
-		`${file} ${row.line} (${i + 1})`,
-		typedFigure(orderSheet.columns[column].label, inMeasure, of(row.value), {
-			file,
-			line: row.line,
-			column,
-		}),
-	]);
-	return derive(sum, { parts: gather(say`Units`, inMeasure, Object.fromEntries(figures)) });
+	const { label } = orderSheet.columns[column];
+	const amounts = answer(parts.map(({ row }) => of(row.value)));
+	const named = () =>
+		Object.fromEntries(
+			parts.map(({ file, row: { line, value } }, i): [string, Figure] => [
+				`${file} ${line} (${i + 1})`,
+				typedFigure(label, inMeasure, of(value), { file, line, column }),
+			]),
+		);
+	return derive(sum, { parts: listOf(say`Units`, inMeasure, amounts, named) });
 }
 
 /** The pack's size: as stated, else what the packs ordered come to. */
@@ -162,7 +163,10 @@ function packSizeOf(parts: readonly Part[]): Figure {
 	const sizes = parts.flatMap(({ row }) => sizeOf(row.value));
 	const { file, row } = parts[0] as Part;
 	const place = { file, line: row.line, column: "pack_size" };
-	if (sizes.length > 0) return typedFigure(say`Pack size`, inMeasure, Math.max(...sizes), place);
+	if (sizes.length > 0) {
+		const largest = sizes.reduce((most, size) => Math.max(most, size));
+		return typedFigure(say`Pack size`, inMeasure, largest, place);
+	}
 	if (parts.every((part) => needOf(part.row.value) === 0))
 		return typedFigure(say`Pack size`, inMeasure, 1, place);
 	return refusedFigure(
@@ -179,12 +183,12 @@ function packSizeOf(parts: readonly Part[]): Figure {
 }
 
 function earliest(parts: readonly Part[], column: "run_out_on" | "order_by"): string {
-	return (
-		parts
-			.map(({ row }) => row.value[column])
-			.filter(Boolean)
-			.sort()[0] ?? ""
-	);
+	let first = "";
+	for (const { row } of parts) {
+		const date = row.value[column];
+		if (date && (first === "" || date < first)) first = date;
+	}
+	return first;
 }
 
 /** Begins the remark that names the units which run out before an order can arrive; by it their items are known. */

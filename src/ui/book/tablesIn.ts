@@ -10,7 +10,9 @@ interface Tables {
 export function tablesIn(kept: unknown): Tables {
 	const found = Object.entries((kept as Partial<Workbook> | null | undefined)?.tables ?? {});
 	return {
-		tables: Object.fromEntries(found.filter(([, table]) => isTable(table))),
+		tables: Object.fromEntries(
+			found.flatMap(([file, table]) => (isTable(table) ? [[file, withSoundLines(table)]] : [])),
+		),
 		damaged: found.flatMap(([file, table]) => (isTable(table) ? [] : [file])),
 	};
 }
@@ -18,6 +20,12 @@ export function tablesIn(kept: unknown): Tables {
 function isTable(table: unknown): table is TextTable {
 	const { header, rows } = (table ?? {}) as { header?: unknown; rows?: unknown };
 	return isTexts(header) && Array.isArray(rows) && rows.every(isTexts);
+}
+
+/** Line numbers that are none are left out: they can be counted anew. */
+function withSoundLines({ header, rows, lines }: TextTable): TextTable {
+	const isSound = Array.isArray(lines) && lines.every((line) => Number.isInteger(line) && line > 0);
+	return isSound ? { header, rows, lines } : { header, rows };
 }
 
 function isTexts(cells: unknown): boolean {

@@ -1,6 +1,7 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Column } from "../../core/column.ts";
 import type { Counts } from "../../core/counts/counts.ts";
+import { decimalSign } from "../../core/language.ts";
 import { say } from "../../core/say.ts";
 import { shownWord } from "./choiceWords.ts";
 import { partWords } from "./partWords.ts";
@@ -22,12 +23,17 @@ export function shownFigure(figure: Figure<unknown>): string {
 /** Columns that hold words of the files among texts that people gave. */
 const CODED = new Set(["state", "measure", "product_measure", "unit", "fuel"]);
 
+/** Columns of numbers that carry their sign, and are texts for that. */
+const SIGNED = new Set(["counted_difference", "saved_per_week"]);
+
 /** The value of a cell of a computed sheet as its column asks: decimals, and up where it is set aside. */
 export function shownCell(key: string, column: Column<unknown>, figure: Figure<unknown>): string {
 	if (!figure.outcome.ok) return DASH;
 	const { value } = figure.outcome;
-	if (typeof value === "string")
+	if (typeof value === "string") {
+		if (SIGNED.has(key)) return value.replace(".", decimalSign);
 		return column.value.options || CODED.has(key) ? shownWord(value) : value;
+	}
 	if (typeof value !== "number" || !column.value.numeric) return shownValue(value);
 	const { decimals } = column;
 	if (decimals === undefined) return shownPlain(value);

@@ -67,9 +67,9 @@ function rowOf(
 	};
 }
 
-/** A difference with its sign, a true minus. */
+/** A difference with its sign, a true minus; with a point, as files have it in every language. */
 export function signed(difference: number): string {
 	const size = Number(Math.abs(difference).toFixed(3));
 	if (size === 0) return "0";
-	return difference < 0 ? say`−${size}` : say`+${size}`;
+	return `${difference < 0 ? "−" : "+"}${size}`;
 }

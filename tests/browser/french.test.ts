@@ -1,0 +1,207 @@
+import { readFileSync } from "node:fs";
+import { strFromU8, unzipSync } from "fflate";
+import Papa from "papaparse";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
+import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
+import { axeViolations } from "./axeViolations.ts";
+import { closeClean } from "./changedDemo.ts";
+import { startBrowser } from "./chromium.ts";
+import { printed, readPdf } from "./paper.ts";
+import { type Site, servedSite, siteOnStick } from "./site.ts";
+import { WorkbookPage } from "./workbookPage.ts";
+
+/** Columns of computed sheets that are written for reading; all others are the same in every language. */
+const WORDS = [
+	"costs.csv: what",
+	"forecast.csv: taken_from",
+	"kit-register.csv: reason",
+	"levers.csv: change",
+	"mixing.csv: remark",
+	"product-compare.csv: period",
+	"scorecard.csv: remark",
+	"scorecard.csv: way",
+	"strength.csv: remark",
+	"tonight.csv: task",
+	"week-total.csv: unit",
+];
+
+/** Kinds of space that French puts before its signs and between thousands. */
+const plain = (words: string | null) => (words ?? "").replace(/[\u00a0\u202f]/g, " ");
+
+describe.each([
+	["served", servedSite],
+	["on a memory stick", siteOnStick],
+] as const)("in French, %s", { timeout: 180_000 }, (_, start) => {
+	let browser: Browser;
+	let site: Site;
+	beforeAll(async () => {
+		[browser, site] = await Promise.all([startBrowser(), start()]);
+	}, 60_000);
+	afterAll(async () => {
+		await browser?.close();
+		site?.close();
+	});
+	const open = (sheet?: string, options = {}) =>
+		WorkbookPage.open(browser, { ...site, address: `${site.address}fr/` }, options, sheet);
+	const textOf = async (page: Page, selector: string) =>
+		plain(await page.locator(selector).first().textContent());
+
+	test("sheets, reasons and problems are French, with decimal commas and French dates", async () => {
+		const workbook = await open();
+		const { page } = workbook;
+		expect(await page.locator("html").getAttribute("lang")).toBe("fr");
+		expect(plain(await workbook.headline())).toBe(
+			"4 kits suffisent ; cette unité en a 4 en service",
+		);
+		const table = await workbook.table();
+		expect(table[0]?.slice(0, 2).map(plain)).toEqual([
+			"À prévoir moy. : en moyenne",
+			"lun. 1er mars",
+		]);
+		expect(plain((await workbook.row("Solution chlorée"))[1] ?? "")).toBe("11,0");
+		await workbook.click(4, 1);
+		expect(await textOf(page, ".pane")).toMatch(/^Pourquoi ce nombre ?/);
+		expect(await textOf(page, ".pane .formula")).not.toMatch(/\b(the|of|and)\b/);
+		for (const [file, words] of [
+			["kit-cover.csv", "kits suffisent"],
+			["forecast.csv", "le plus le mer. 3 mars : 8,0"],
+			["strength.csv", "utilisable jusqu'au sam. 17 juil. 2027"],
+			["boiling.csv", "la veille au soir, dim. 28 févr."],
+			["storekeeper", "à commander maintenant"],
+		] as const) {
+			await workbook.goTo(file);
+			expect(plain(await workbook.headline()), file).toContain(words);
+		}
+		await workbook.goTo("this-week");
+		await workbook.type(0, 1, "beaucoup");
+		await page.locator(".problem-list .problem-words", { hasText: "beaucoup" }).first().waitFor();
+		expect(await textOf(page, ".problem-list.error")).toContain("un nombre de 0 à 500");
+		await closeClean(workbook);
+	});
+
+	test("a choice is read in French and kept as the word of the file", async () => {
+		const workbook = await open("kits.csv");
+		const { page } = workbook;
+		expect((await workbook.row("K1"))[2]).toBe("en service");
+		await workbook.type(0, 2, "Hors service");
+		await expect.poll(async () => (await workbook.row("K1"))[2]).toBe("hors service");
+		expect(await page.locator(".problem-list.error").count()).toBe(0);
+		await workbook.click(1, 2);
+		expect(await page.locator("#entry-field option").allTextContents()).toEqual([
+			"",
+			"en service",
+			"hors service",
+		]);
+		await page.locator("#entry-field").selectOption({ label: "hors service" });
+		await expect.poll(async () => (await workbook.row("K2"))[2]).toBe("hors service");
+		const saved = await savedFiles(workbook);
+		expect(saved["kits.csv"]).toMatch(/^K1,[^,]+,out_of_service,/m);
+		expect(saved["kits.csv"]).toMatch(/^K2,[^,]+,out_of_service,/m);
+		await closeClean(workbook);
+	});
+
+	test("labels and the plan are French on paper", async () => {
+		const workbook = await open("labels");
+		const { page } = workbook;
+		await page.getByLabel("Préparée le").fill("2027-03-01T21:15");
+		const labels = plain((await printed(page, "Imprimer ces étiquettes")).text);
+		expect(labels).toContain("Solution chlorée 0,5 %");
+		expect(labels).toContain("JAMAIS avec du vinaigre");
+		expect(labels).toContain("mar. 2 mars 2027, 21:15");
+		await workbook.goTo("this-week");
+		const plan = readPdf(await page.pdf({ preferCSSPageSize: true }));
+		expect(plan.pages).toHaveLength(1);
+		expect(plain(plan.text)).toContain("du lun. 1er mars 2027 au dim. 7 mars 2027");
+		expect(plain(plan.text)).toMatch(/Solution chlorée.*11,0/);
+		expect(plain(plan.text)).toContain("Jamais de chlore et de vinaigre dans la même bassine");
+		await closeClean(workbook);
+	});
+
+	test("the link to the other language leads to the same sheet, and the work goes with it", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "births.csv");
+		const { page } = workbook;
+		await workbook.type(0, 1, "12.5");
+		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12.5");
+		await page.locator(".foot a[hreflang=fr]").click();
+		await page.getByRole("button", { name: "Reprendre le brouillon" }).click();
+		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12.5");
+		expect(page.url()).toMatch(/fr\/index\.html#births\.csv$/);
+		await workbook.type(1, 1, "3,5");
+		await expect.poll(async () => (await workbook.row("2027-03-02"))[1]).toBe("3,5");
+		await page.locator(".rail a[hreflang=en]").click();
+		await page.getByRole("button", { name: "Go on with the draft" }).click();
+		await expect.poll(async () => (await workbook.row("2027-03-02"))[1]).toBe("3,5");
+		expect((await workbook.row("2027-03-01"))[1]).toBe("12.5");
+		expect(page.url()).toMatch(/[^r]\/index\.html#births\.csv$/);
+		await closeClean(workbook);
+	});
+
+	test("pages to read lead to each other, and say that the translation awaits review", async () => {
+		const { page, ...workbook } = await open();
+		for (const name of ["guide.html", "methods.html", "sources.html"]) {
+			await page.goto(`${site.address}fr/${name}`);
+			expect(await page.locator("html").getAttribute("lang")).toBe("fr");
+			expect(await textOf(page, ".foot")).toContain(
+				"attend d'être relue par une personne qualifiée",
+			);
+			await page.locator(".foot a[hreflang=en]").click();
+			await page.waitForURL(`**/${name}`);
+			expect(page.url()).toBe(`${site.address}${name}`);
+			expect(await textOf(page, ".foot")).not.toContain("awaits review");
+			await page.locator(".foot a[hreflang=fr]").click();
+			await page.waitForURL(`**/fr/${name}`);
+		}
+		await workbook.context.close();
+	});
+
+	test("what is saved has the same keys, codes and numbers as in English", async () => {
+		const [english, french] = [await WorkbookPage.open(browser, site), await open()];
+		const [inEnglish, inFrench] = [await savedFiles(english), await savedFiles(french)];
+		for (const { file } of typedSheets) expect(inFrench[file], file).toBe(inEnglish[file]);
+		const different = new Set<string>();
+		for (const { file } of computedSheets) {
+			const [one, other] = [cells(inEnglish[file]), cells(inFrench[file])];
+			expect(other[0]).toEqual(one[0]);
+			expect(other).toHaveLength(one.length);
+			one.forEach((row, at) => {
+				row.forEach((cell, column) => {
+					if (cell !== other[at]?.[column]) different.add(`${file}: ${one[0]?.[column]}`);
+				});
+			});
+		}
+		expect([...different].sort()).toEqual(WORDS);
+		await Promise.all([closeClean(english), closeClean(french)]);
+	});
+
+	test("axe finds nothing wrong", async () => {
+		const workbook = await open("this-week", { bypassCSP: true });
+		for (const file of [
+			"this-week",
+			"kit-cover.csv",
+			"mixing.csv",
+			"labels",
+			"storekeeper",
+			"unit.csv",
+		]) {
+			await workbook.goTo(file);
+			expect(await axeViolations(workbook), file).toEqual([]);
+		}
+		await workbook.close();
+	});
+});
+
+async function savedFiles({ page }: WorkbookPage): Promise<Record<string, string>> {
+	const download = page.waitForEvent("download");
+	await page.locator("#save-workbook").click();
+	const bytes = readFileSync(await (await download).path());
+	const entries = Object.entries(unzipSync(new Uint8Array(bytes)));
+	return Object.fromEntries(
+		entries.map(([name, content]) => [name.replace(/^.*\//, ""), strFromU8(content)]),
+	);
+}
+
+function cells(csv = ""): string[][] {
+	return Papa.parse<string[]>(csv.trim()).data;
+}
