@@ -1,4 +1,3 @@
-import { zipSync } from "fflate";
 import type { Plan } from "../core/plan.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { writeCsv } from "./csv.ts";
@@ -7,9 +6,8 @@ import { computedTables, typedTables } from "./describedTables.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
 import { standardTable } from "./standardTable.ts";
 import { computedCsv, problemsCsv } from "./writeComputed.ts";
+import { zipFiles } from "./zipFiles.ts";
 
-/** The earliest date a zip can hold; a fixed one makes equal workbooks equal files. */
-const NO_DATE = new Date(1980, 0, 1);
 const PLAN_FOLDER = "plan/";
 
 /**
@@ -29,10 +27,8 @@ export function zipWorkbook(workbook: Workbook, plan?: Plan): Uint8Array {
 		texts[`${PLAN_FOLDER}${table.sheet.file}`] = computedCsv(table);
 	if (plan) texts[`${PLAN_FOLDER}problems.csv`] = problemsCsv(plan.problems);
 	const encoder = new TextEncoder();
-	const entries = Object.keys(texts)
-		.sort()
-		.map((name) => [name, encoder.encode(texts[name])]);
-	return zipSync(Object.fromEntries(entries), { mtime: NO_DATE });
+	const files = Object.entries(texts).map(([name, text]) => [name, encoder.encode(text)]);
+	return zipFiles(Object.fromEntries(files));
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Figure } from "../../core/calculation.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
+import { capital } from "../shown/capital.ts";
 import { DASH, shownCell } from "../shown/shownFigure.ts";
 import type { Compared } from "./comparedFigures.ts";
 import { differenceOf } from "./difference.ts";
@@ -91,8 +92,4 @@ function valueOrWhy(side: Side, compared: Compared, at: 0 | 1, asked: Asked | un
 		text,
 	);
 	return button;
-}
-
-export function capital(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
 }

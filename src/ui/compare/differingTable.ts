@@ -1,6 +1,6 @@
 import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
-import { capital } from "./comparedTable.ts";
+import { capital } from "../shown/capital.ts";
 import type { Difference } from "./differingSettings.ts";
 import type { Side } from "./side.ts";
 

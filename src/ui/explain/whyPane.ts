@@ -2,6 +2,7 @@ import type { Figure } from "../../core/calculation.ts";
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
+import { capital } from "../shown/capital.ts";
 import { sourceWords } from "./sourceWords.ts";
 import { type Explanation, type Ingredient, why } from "./why.ts";
 
@@ -87,8 +88,4 @@ function placeLink(words: string, place: Place, goTo: (place: Place) => void): H
 
 function unitOf(unit: string): HTMLElement {
 	return el("span", { class: "unit" }, unit);
-}
-
-function capital(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,17 +1,20 @@
+import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
 import { unitSetting } from "../views/unitSettings.ts";
 
-/** Head of a page made for paper: unit, what and when, version. */
+/** First line of every printed page: whose it is, what and when, and by which version. */
+export function headLine(whose: string, when: string): HTMLElement {
+	return el(
+		"div",
+		{ class: "printed-head" },
+		el("strong", {}, whose),
+		el("span", {}, when),
+		el("span", {}, say`Basinbook ${document.body.dataset.version ?? ""}`),
+	);
+}
+
+/** Head of a page made for paper: unit, what and when, version, title. */
 export function paperHead(state: State, title: string, when: string): Child[] {
-	return [
-		el(
-			"div",
-			{ class: "printed-head" },
-			el("strong", {}, unitSetting(state, "unit_name") ?? ""),
-			el("span", {}, when),
-			el("span", {}, `Basinbook ${document.body.dataset.version ?? ""}`),
-		),
-		el("h1", {}, title),
-	];
+	return [headLine(unitSetting(state, "unit_name") ?? "", when), el("h1", {}, title)];
 }

@@ -2,6 +2,7 @@ import type { ComputedTable } from "../../core/computedTable.ts";
 import { say } from "../../core/say.ts";
 import type { UnitOrder } from "../../core/stock/combineOrders.ts";
 import { el } from "../dom/el.ts";
+import { headLine } from "../print/paperHead.ts";
 import type { PrintOut } from "../print/printOut.ts";
 import { signatures } from "../print/signatures.ts";
 import { counted } from "../shown/counted.ts";
@@ -33,12 +34,7 @@ function pageOf(orders: readonly UnitOrder[], table: ComputedTable, shares: Shar
 	return el(
 		"section",
 		{ class: "lying" },
-		el(
-			"div",
-			{ class: "printed-head" },
-			el("strong", {}, say`Combined order of ${counted(orders.length, "unit")}`),
-			el("span", {}, say`Basinbook ${document.body.dataset.version ?? ""}`),
-		),
+		headLine(say`Combined order of ${counted(orders.length, "unit")}`, ""),
 		el("h1", {}, combinedHeadline(orders, lines)),
 		combinedTable(lines, shares),
 		el(

@@ -1,6 +1,7 @@
 import { say } from "../../core/say.ts";
 import type { State } from "../book/store.ts";
 import { type Child, el } from "../dom/el.ts";
+import { headLine } from "../print/paperHead.ts";
 import { shownDayAndYear } from "../shown/shownDay.ts";
 import { standing } from "./cautionWords.ts";
 import { unitSetting } from "./unitSettings.ts";
@@ -13,15 +14,7 @@ export function printedHead(state: State): Child[] {
 		days.length === 0
 			? ""
 			: say`${shownDayAndYear(days[0] ?? "")} to ${shownDayAndYear(days.at(-1) ?? "")}`;
-	return [
-		el(
-			"div",
-			{ class: "printed-head" },
-			el("strong", {}, unitSetting(state, "unit_name") ?? ""),
-			el("span", {}, period),
-			el("span", {}, say`Basinbook ${document.body.dataset.version ?? ""}`),
-		),
-	];
+	return [headLine(unitSetting(state, "unit_name") ?? "", period)];
 }
 
 /** Who prepared and who checked, room to write, and whose word comes first. */

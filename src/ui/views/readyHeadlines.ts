@@ -8,6 +8,7 @@ import { runSheetSheet } from "../../core/sheets/runSheet.ts";
 import type { State } from "../book/store.ts";
 import { dayRounds, runDays } from "../rounds/dayRounds.ts";
 import { oneKitSteps } from "../rounds/oneKitSteps.ts";
+import { capital } from "../shown/capital.ts";
 import { oneNeedIn } from "../shown/howOften.ts";
 import { semicolon } from "../shown/semicolon.ts";
 import { shownPlain } from "../shown/shownNumber.ts";
@@ -98,8 +99,4 @@ function nextOfKinds(rows: readonly ComputedRow[]): string {
 
 function ofKind(kind: string, words: string): string {
 	return kind === "" ? words : say`${kind}: ${words}`;
-}
-
-function capital(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
 }
