@@ -19,6 +19,9 @@ const ENTRY_SIGNATURE = 0x02014b50;
 const LOCAL_SIGNATURE = 0x04034b50;
 const END_BYTES = 22;
 const LONGEST_COMMENT = 65_535;
+/** Stands before the end in ZIP64. */
+const LOCATOR_64 = 0x07064b50;
+const LOCATOR_BYTES = 20;
 const UTF8_NAME = 0x800;
 const ENCRYPTED = 1;
 const SIZES_BEHIND = 8;
@@ -47,8 +50,9 @@ export function zipDirectory(bytes: Uint8Array): ZipEntry[] | undefined {
 	if (end === undefined) return undefined;
 	const count = view.getUint16(end + 10, true);
 	const start = view.getUint32(end + 16, true);
-	if (count === ELSEWHERE_2 || start === ELSEWHERE_4 || view.getUint32(end + 4, true) !== 0)
-		throw new OtherForm();
+	const isZip64 = end >= LOCATOR_BYTES && view.getUint32(end - LOCATOR_BYTES, true) === LOCATOR_64;
+	const isPart = view.getUint32(end + 4, true) !== 0;
+	if (isZip64 || isPart || count === ELSEWHERE_2 || start === ELSEWHERE_4) throw new OtherForm();
 	expect(view.getUint16(end + 8, true) === count, "entries elsewhere");
 	const found: Placed[] = [];
 	let at = start;
@@ -61,7 +65,7 @@ export function zipDirectory(bytes: Uint8Array): ZipEntry[] | undefined {
 		at === end && at - start === view.getUint32(end + 12, true),
 		"more than the directory says",
 	);
-	const inOrder = found.toSorted((one, other) => one.from - other.from);
+	const inOrder = [...found].sort((one, other) => one.from - other.from);
 	expect(
 		inOrder.every(({ to }, i) => to <= (inOrder[i + 1]?.from ?? start)),
 		"entries overlap",
@@ -100,12 +104,14 @@ function entryAt(view: DataView, bytes: Uint8Array, at: number, nameLength: numb
 	const to = start + packedSize;
 	const name = bytes.subarray(at + 46, at + 46 + nameLength);
 	const localName = bytes.subarray(from + 30, from + 30 + view.getUint16(from + 26, true));
-	const sizesHere = (view.getUint16(from + 6, true) & SIZES_BEHIND) === 0;
+	const sizes = [crc, packedSize, originalSize];
+	const saysElsewhere = (view.getUint16(from + 6, true) & SIZES_BEHIND) !== 0;
+	const agrees = (said: number, at: number) => said === sizes[at] || said === ELSEWHERE_4;
 	expect(
 		to <= bytes.length &&
 			same(localName, name) &&
 			view.getUint16(from + 8, true) === method &&
-			(!sizesHere || same(sizesAt(view, from + 14), [crc, packedSize, originalSize])),
+			(saysElsewhere || sizesAt(view, from + 14).every(agrees)),
 		"head and directory differ",
 	);
 	const entry = {

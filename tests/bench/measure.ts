@@ -7,28 +7,62 @@ export interface Measured {
 	readonly what: string;
 	/** Median of the runs, in milliseconds. */
 	readonly ms: number;
+	/** The quickest run: what is left where other programs do not disturb. */
+	readonly quickestMs: number;
 	readonly runs: number;
 	/** How many times the peer's median this is, where a peer ran beside it. */
 	readonly timesPeer?: number;
+	/** How many times longer other programs take for tasks of theirs. */
+	readonly timesFaster?: Readonly<Record<string, number>>;
 	readonly heapMb?: number;
 }
+
+/** A figure that somebody asked for, and what was found. */
+export interface Goal {
+	readonly what: string;
+	readonly found: number;
+	readonly unit: string;
+	/** Allowed is at most, or at least, this. */
+	readonly limit: number;
+	readonly bound: "at most" | "at least";
+}
+
+/** What a benchmark leaves behind. */
+export interface Results {
+	readonly machine: string;
+	readonly date: string;
+	readonly rows: readonly Measured[];
+	readonly goals: readonly Goal[];
+}
+
+export const RESULTS = join(import.meta.dirname, "results");
 
 const WARM_UP_RUNS = 3;
 const LEAST_RUNS = 7;
 const LONG_ENOUGH_MS = 1000;
 
+interface Runs {
+	readonly warmUp: number;
+	readonly least: number;
+}
+
 /** Median time of a piece of work: warmed up, then repeated for about a second. */
-export function measure(what: string, work: () => unknown): Measured {
-	for (let run = 0; run < WARM_UP_RUNS; run++) work();
+export function measure(
+	what: string,
+	work: () => unknown,
+	{ warmUp, least }: Runs = { warmUp: WARM_UP_RUNS, least: LEAST_RUNS },
+): Measured {
+	for (let run = 0; run < warmUp; run++) work();
 	const times: number[] = [];
 	const until = performance.now() + LONG_ENOUGH_MS;
-	while (times.length < LEAST_RUNS || performance.now() < until) {
+	while (times.length < least || performance.now() < until) {
 		const start = performance.now();
 		work();
 		times.push(performance.now() - start);
 	}
 	times.sort((a, b) => a - b);
-	return { what, ms: times[times.length >> 1] as number, runs: times.length };
+	const [quickestMs] = times as [number];
+	return { what, ms: times[times.length >> 1] as number, quickestMs, runs: times.length };
 }
 
 /** A measurement beside its peer's. */
@@ -42,18 +76,23 @@ export function heapMb(): number {
 	return process.memoryUsage().heapUsed / 1e6;
 }
 
-const shown = (value: number) => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
+export const shown = (value: number) => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
 
 /** Prints the table and writes it beside the benchmark, with the machine named. */
-export function report(name: string, rows: readonly Measured[]): void {
+export function report(name: string, rows: readonly Measured[], goals: readonly Goal[] = []): void {
 	console.log(`\n${name}`);
 	for (const row of rows) {
 		const peer = row.timesPeer === undefined ? "" : `  ${shown(row.timesPeer)} × peer`;
+		const others = Object.entries(row.timesFaster ?? {})
+			.map(([task, times]) => `  ${shown(times)} × faster than ${task}`)
+			.join("");
 		const heap = row.heapMb === undefined ? "" : `  ${shown(row.heapMb)} MB heap`;
-		console.log(`  ${row.what.padEnd(52)} ${shown(row.ms).padStart(8)} ms${peer}${heap}`);
+		console.log(`  ${row.what.padEnd(60)} ${shown(row.ms).padStart(8)} ms${peer}${others}${heap}`);
 	}
-	const folder = join(import.meta.dirname, "results");
-	mkdirSync(folder, { recursive: true });
+	for (const { what, found, unit, bound, limit } of goals)
+		console.log(`  ${what}: ${shown(found)} ${unit}, wanted ${bound} ${limit}`);
+	mkdirSync(RESULTS, { recursive: true });
 	const machine = `${cpus()[0]?.model ?? "unknown"}, ${cpus().length} cores, Node ${process.version}`;
-	writeFileSync(join(folder, `${name}.json`), `${JSON.stringify({ machine, rows }, null, "\t")}\n`);
+	const results: Results = { machine, date: new Date().toISOString().slice(0, 10), rows, goals };
+	writeFileSync(join(RESULTS, `${name}.json`), `${JSON.stringify(results, null, "\t")}\n`);
 }

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan.ts";
+import { headerOf } from "../../src/core/sheet.ts";
+import { orderSheet } from "../../src/core/sheets/order.ts";
 import { clockList } from "../../src/core/values/clockList.ts";
 import { lineOf } from "../../src/core/workbook.ts";
 import { readCsv } from "../../src/io/csv.ts";
@@ -55,9 +57,9 @@ describe("CSV", () => {
 		]);
 	});
 
-	test("a million stray quote marks before a million blanks are one cell, said so", () => {
-		const { table, problems } = csv(`a\n"x${'" '.repeat(1e6)}${" ".repeat(1e6)}\n`);
-		expect(table.rows[0]?.[0]).toHaveLength(3e6 + 2);
+	test("half a million stray quote marks before as many blanks are one cell, said so", () => {
+		const { table, problems } = csv(`a\n"x${'" '.repeat(5e5)}${" ".repeat(5e5)}\n`);
+		expect(table.rows[0]?.[0]).toHaveLength(1.5e6 + 2);
 		expect(problems.map(({ code }) => code)).toEqual(["loose-quote", "long-cell"]);
 	});
 
@@ -169,30 +171,33 @@ describe("very many bad rows", () => {
 		["rounds.csv", "start,label", "?,"],
 		["usage.csv", "item,basis,quantity,note", ",?,?,"],
 	])("in %s: a plan with reasons, none of which travels a thousandfold", (name, header, row) => {
-		const { workbook } = sampleWith(name, `${header}\n${`${row}\n`.repeat(40_000)}`);
+		const { workbook } = sampleWith(name, `${header}\n${`${row}\n`.repeat(3000)}`);
 		const made = plan(migrated(workbook));
 		expect(made.made).toBe(false);
-		expect(made.problems.filter(({ file }) => file === name).length).toBeGreaterThanOrEqual(40_000);
+		expect(made.problems.filter(({ file }) => file === name).length).toBeGreaterThanOrEqual(3000);
 		for (const { rows } of Object.values(made.tables))
 			for (const cells of rows)
 				for (const { outcome } of Object.values(cells))
 					if (!outcome.ok) expect(outcome.problems.length).toBeLessThanOrEqual(40);
 	});
 
-	test("the same row 50,000 times is named without listing 50,000 lines each time", () => {
+	test("the same row 5,000 times is named without listing 5,000 lines each time", () => {
 		const { workbook } = sampleWith(
 			"births.csv",
-			`date,births,note\n${"2027-03-01,6,\n".repeat(50_000)}`,
+			`date,births,note\n${"2027-03-01,6,\n".repeat(5000)}`,
 		);
 		const doubled = plan(workbook).problems.filter(({ code }) => code === "doubled-row");
-		expect(doubled).toHaveLength(50_000);
-		expect(doubled[0]?.message).toContain("50000 lines");
+		expect(doubled).toHaveLength(5000);
+		expect(doubled[0]?.message).toContain("5000 lines");
 		expect(doubled[0]?.message.length).toBeLessThan(200);
 	});
 
 	test("of an order file are all named", () => {
-		const bytes = textBytes(`item,measure\n${"x,y,z\n".repeat(99_000)}`);
-		expect(readOrders([{ name: "a.csv", bytes }]).problems.length).toBeGreaterThan(99_000);
+		const columns = headerOf(orderSheet);
+		const row = columns.map(() => "?").join();
+		const bytes = textBytes(`${columns.join()}\n${`${row}\n`.repeat(15_000)}`);
+		// More than a call can take as its arguments.
+		expect(readOrders([{ name: "a.csv", bytes }]).problems.length).toBeGreaterThan(150_000);
 	});
 });
 

@@ -19,6 +19,8 @@ export interface Entry {
 	readonly extra?: Uint8Array;
 	/** A descriptor behind the contents, and nothing of sizes before them. */
 	readonly descriptor?: boolean;
+	/** The head leaves the sizes to a further field, as programs do that pack what they cannot measure. */
+	readonly sizesElsewhere?: boolean;
 }
 
 interface End {
@@ -50,7 +52,11 @@ export function zipOf(entries: readonly Entry[], end: End = {}): Uint8Array {
 		const crc = entry.says?.crc ?? crc32(contents);
 		const size = entry.says?.size ?? contents.length;
 		const packedSize = entry.says?.packedSize ?? packed.length;
-		const known = descriptor ? [0, 0, 0] : [crc, packedSize, size];
+		const known = descriptor
+			? [0, 0, 0]
+			: entry.sizesElsewhere
+				? [crc, 0xffffffff, 0xffffffff]
+				: [crc, packedSize, size];
 		const head = numbers(
 			[4, 0x04034b50],
 			[2, 20],

@@ -65,6 +65,11 @@ describe("a zip that means mischief, or more than one thing, is refused whole", 
 		["several parts", zipOf([births], { says: { disk: 1 } }), "other-zip"],
 		["ZIP64 by its count", zipOf([births], { says: { entries: 0xffff } }), "other-zip"],
 		["ZIP64 by its place", zipOf([births], { says: { at: 0xffffffff } }), "other-zip"],
+		[
+			"ZIP64 by what stands before its end",
+			zipOf([births], { beforeEnd: bytes(textBytes("PK\x06\x07"), new Uint8Array(16)) }),
+			"other-zip",
+		],
 		["ZIP64 by a size", zipOf([{ ...births, says: { size: 0xffffffff } }]), "other-zip"],
 		[
 			"70,000 entries, said modulo 65,536",
@@ -118,6 +123,7 @@ describe("a zip that means mischief, or more than one thing, is refused whole", 
 describe("a zip that is only unusual is read, and what is not read is named", () => {
 	test.each<[string, Uint8Array]>([
 		["stored", zipOf([{ ...births, method: 0 }])],
+		["sizes that are told elsewhere as well", zipOf([{ ...births, sizesElsewhere: true }])],
 		["sizes behind the contents", zipOf([{ ...births, descriptor: true }])],
 		["a comment", zipOf([births], { comment: textBytes("from the ward") })],
 		[
