@@ -114,7 +114,8 @@ function readUnitsFile(
 		if (name !== before) own = ownRows(name.trim(), rowsOf);
 		before = name;
 		if (own) {
-			own.rows.push(cells.slice(1));
+			cells.shift();
+			own.rows.push(cells);
 			own.lines.push(line);
 		} else if (cells.some((cell) => cell.trim() !== ""))
 			problems.push(rowWithoutUnit(file, line, UNIT_COLUMN, cells));

@@ -5,7 +5,7 @@ import { unitWith } from "../core/smallUnit.ts";
 export type Births = "by weekday" | "all different" | "not typed";
 
 const FIRST = Date.UTC(2027, 2, 1);
-const MILLISECONDS_PER_DAY = 86_400_000;
+export const MILLISECONDS_PER_DAY = 86_400_000;
 
 /** Mean births of a day of the plan, counted from 0. */
 export function birthsOn(day: number, births: Births = "by weekday"): number {

@@ -60,9 +60,35 @@ export function measure(
 		work();
 		times.push(performance.now() - start);
 	}
-	times.sort((a, b) => a - b);
-	const [quickestMs] = times as [number];
-	return { what, ms: times[times.length >> 1] as number, quickestMs, runs: times.length };
+	return summary(what, times);
+}
+
+/**
+ * A peer's median time and that of the work beside it, the two in turn, so that each
+ * has the same share of the tidying up that both leave to be done.
+ */
+export function measureInTurn(
+	peer: readonly [what: string, work: () => unknown],
+	own: readonly [what: string, work: () => unknown],
+	{ warmUp, least }: Runs = { warmUp: WARM_UP_RUNS, least: LEAST_RUNS },
+): [peer: Measured, own: Measured] {
+	const both = [peer, own].map(([what, work]) => ({ what, work, times: [] as number[] }));
+	const until = performance.now() + 2 * LONG_ENOUGH_MS;
+	for (let run = 0; run < warmUp + least || performance.now() < until; run++)
+		for (const { work, times } of both) {
+			const start = performance.now();
+			work();
+			if (run >= warmUp) times.push(performance.now() - start);
+		}
+	const [first, second] = both.map(({ what, times }) => summary(what, times));
+	return [first as Measured, against(first as Measured, second as Measured)];
+}
+
+/** The median of times measured, in ms. */
+export function summary(what: string, times: readonly number[]): Measured {
+	const sorted = times.toSorted((a, b) => a - b);
+	const [quickestMs] = sorted as [number];
+	return { what, ms: sorted[sorted.length >> 1] as number, quickestMs, runs: sorted.length };
 }
 
 /** A measurement beside its peer's. */
@@ -72,7 +98,8 @@ export function against(peer: Measured, measured: Measured): Measured {
 
 /** Heap in use now, in MB; after a collection where the process allows one. */
 export function heapMb(): number {
-	(globalThis as { gc?: () => void }).gc?.();
+	// What is let go in the first collection may let go of more in the second.
+	for (let times = 0; times < 2; times++) (globalThis as { gc?: () => void }).gc?.();
 	return process.memoryUsage().heapUsed / 1e6;
 }
 

@@ -9,7 +9,7 @@ import { heapMb, type Measured, measure, report } from "./measure.ts";
  * them looked at), and that a plan takes on the way: what is made and let go at once.
  */
 const DAYS = [7, 31, 366];
-const KEPT = 8;
+const KEPT = 32;
 const rows: Measured[] = [];
 
 for (const days of DAYS) {
@@ -38,7 +38,7 @@ function held(work: () => Plan): number {
 	return (after - before) / kept.length;
 }
 
-/** Heap that grew while one plan was made; the least of several, because a collection may come between. */
+/** Heap that grew while one plan was made; the most of several, because a collection may come between. */
 function made(edited: () => Workbook): number {
 	const grown = Array.from({ length: KEPT }, () => {
 		const before = heapMb();

@@ -3,6 +3,7 @@ import type { Workbook } from "../../src/core/workbook.ts";
 import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { type Births, longUnit, withItems } from "./longUnit.ts";
 import { type Measured, measure, report } from "./measure.ts";
+import { yearWorkbook } from "./yearWorkbook.ts";
 
 /**
  * From one edit to the new plan, which is all that the page waits for: plans of 7, 31
@@ -31,6 +32,9 @@ const year = rows.slice(-Object.keys(EDITS).length);
 const kinds: Births[] = ["all different", "not typed"];
 for (const births of kinds)
 	rows.push(edited(longUnit(LONGEST, births), `${LONGEST} days, births ${births}`, "a setting"));
+for (const edit of ["a setting", "a lot"] as const)
+	rows.push(edited(yearWorkbook(), `${LONGEST} days, the demo with a year's register`, edit));
+const forecast = rows.slice(-2);
 for (const items of ITEMS)
 	for (const edit of Object.keys(EDITS) as (keyof typeof EDITS)[])
 		rows.push(
@@ -44,7 +48,7 @@ for (const items of ITEMS)
 const msOf = (what: string) => rows.find((row) => row.what === what)?.ms ?? Number.NaN;
 const growth = msOf(`${LONGEST} days: a setting`) / msOf("31 days: a setting") / (LONGEST / 31);
 report("plan", rows, [
-	...year.map(({ what, ms }) => ({
+	...[...year, ...forecast].map(({ what, ms }) => ({
 		what: `One edit, ${what}`,
 		found: ms,
 		unit: "ms",

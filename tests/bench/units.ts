@@ -2,7 +2,15 @@ import Papa from "papaparse";
 import { plan } from "../../src/core/plan.ts";
 import { readUnits, UNIT_COLUMN } from "../../src/io/readUnits.ts";
 import { longUnit } from "./longUnit.ts";
-import { against, type Goal, heapMb, type Measured, measure, report } from "./measure.ts";
+import {
+	against,
+	type Goal,
+	heapMb,
+	type Measured,
+	measure,
+	measureInTurn,
+	report,
+} from "./measure.ts";
 
 /**
  * The workbooks of many units out of one set of CSV files (a row of each file names its
@@ -23,14 +31,14 @@ for (const count of UNITS) {
 	const megabytes = files.reduce((sum, { bytes }) => sum + bytes.length, 0) / 1e6;
 	const name = `${count} units, ${megabytes.toFixed(1)} MB`;
 	const runs = count > 1000 ? FEW : undefined;
-	const parser = measure(`${name}: papaparse alone`, () => files.map(parsed), runs);
 	const before = heapMb();
 	const { units, problems } = readUnits(files);
 	const held = heapMb() - before;
 	if (problems.length > 0 || units.length !== count) throw new Error("the set was not read");
-	const read = against(
-		parser,
-		measure(`${name}: read`, () => readUnits(files), runs),
+	const [parser, read] = measureInTurn(
+		[`${name}: papaparse alone`, () => files.map(parsed)],
+		[`${name}: read`, () => readUnits(files)],
+		runs,
 	);
 	const planned = measure(`${name}: plan each`, () => units.map(planOf), FEW);
 	const both = measure(`${name}: read and plan`, () => readUnits(files).units.map(planOf), FEW);

@@ -4,15 +4,17 @@ import { build } from "vite";
 import { copy } from "./instrumented.ts";
 
 /**
- * Test files that judge src/core. The clock change sets the zone of the whole process, simulations
- * take minutes, and expectWithin judges the tests themselves: those three stay out.
+ * Test files that judge src/core. Left out are the clock change, which sets the zone of the whole
+ * process; expectWithin, which judges the tests themselves; edits, which loads the core afresh by
+ * itself, as is done here for each mutant; and those that try whole plans by the hundred, which
+ * would take seconds for each of thousands of mutants.
  */
 const TESTS = [
 	"tests/core/**/*.test.ts",
 	"tests/reference/**/*.test.ts",
 	"tests/properties/**/*.test.ts",
 ];
-const NOT = /clockChange|simulation|expectWithin/;
+const NOT = /clockChange|expectWithin|edits|simulation|planIsWhole|properties.(orders|registers)/;
 
 /** One script for each test file, with the broken core built in. Returns their paths. */
 export async function bundles(): Promise<readonly string[]> {

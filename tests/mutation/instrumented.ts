@@ -12,6 +12,7 @@ export interface Mutant {
 	readonly id: string;
 	readonly file: string;
 	readonly line: number;
+	readonly column: number;
 	readonly mutator: string;
 	/** What stands there in its place. */
 	readonly replacement: string;
@@ -55,6 +56,7 @@ export async function instrumented(pattern: string): Promise<readonly Mutant[]> 
 			id,
 			file: fileName,
 			line: location.start.line + 1,
+			column: location.start.column + 1,
 			mutator: mutatorName,
 			replacement: replacement ?? "",
 			original: textAt(readFileSync(root + fileName, "utf8"), location),

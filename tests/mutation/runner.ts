@@ -71,16 +71,16 @@ export function dryRun(file: string): { tests: Timed[]; loading: string[] } {
 }
 
 /** True where one of these tests of a file fails with the mutant in place: it is killed. */
-export function kills(mutant: string, file: string, names: readonly string[] | undefined): boolean {
+export function kills(mutant: string, file: string, names: readonly string[]): boolean {
 	switches.activeMutant = mutant;
 	switches.hitCount = 0;
 	switches.hitLimit = MOST_HITS;
 	try {
 		const { tests, before } = loaded(file);
 		for (const prepare of before) prepare();
-		const wanted = names && new Set(names);
-		if (names && tests.length === 0) return true;
-		for (const { name, run } of tests) if (!wanted || wanted.has(name)) run();
+		const wanted = new Set(names);
+		if (tests.length === 0) return true;
+		for (const { name, run } of tests) if (wanted.has(name)) run();
 		return false;
 	} catch {
 		return true;

@@ -1,4 +1,6 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import type { Browser, CDPSession, Page } from "playwright-core";
 import type { Site } from "../browser/site.ts";
 import { WorkbookPage } from "../browser/workbookPage.ts";
@@ -76,7 +78,12 @@ export class Soak {
 		this.saved = new Uint8Array(readFileSync(await file.path()));
 		await file.delete();
 		this.saves++;
-		planAgrees(this.saved);
+		try {
+			planAgrees(this.saved);
+		} catch (error) {
+			writeFileSync(join(tmpdir(), `basinbook-soak-${this.saves}.zip`), this.saved);
+			throw error;
+		}
 	}
 
 	async weigh(): Promise<Weight> {

@@ -1,8 +1,8 @@
 import { calculation } from "../calculation.ts";
 import { upTo } from "../chlorine/measureOut.ts";
-import { type Counts, mean, setAside } from "../counts/counts.ts";
+import { always, type Counts, mean, setAside } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/measures.ts";
-import { stretched, sumOf } from "../counts/sumOf.ts";
+import { plus, stretched, sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { stepOf } from "./commonStep.ts";
@@ -48,7 +48,9 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 			byQuantity.set(steps, [...(byQuantity.get(steps) ?? []), counts]);
 		});
 		const used = [...byQuantity].map(([steps, counts]) => stretched(sumOf(counts), steps));
-		return setAside(sumOf(used), confidence) * step;
+		// One by one: each has chances only at multiples of its quantity, their sum has many more.
+		const sum = used.reduce((added, part) => plus(part, added), always(0));
+		return setAside(sum, confidence) * step;
 	},
 });
 

@@ -1,0 +1,84 @@
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { Site } from "../browser/site.ts";
+import { WorkbookPage } from "../browser/workbookPage.ts";
+
+/** What the page under measurement notes about itself. */
+interface Notes {
+	/** From the call of the page to the end of the first frame with a grid's cells in it, in ms. */
+	ready: number | undefined;
+	/** From each Enter, or click on "go on with the draft", to the end of the frame that shows other results, in ms. */
+	readonly painted: number[];
+}
+
+declare global {
+	var notes: Notes;
+}
+
+/** The plan's page in a new browser profile, which notes when it can be typed into, and when an edit was painted. */
+export async function openNoting(browser: Browser, site: Site): Promise<WorkbookPage> {
+	return WorkbookPage.open(browser, site, {}, "this-week", takeNotes);
+}
+
+async function takeNotes(context: BrowserContext): Promise<void> {
+	await context.addInitScript(() => {
+		globalThis.notes = { ready: undefined, painted: [] };
+		/** The results below the row of births that is typed into. */
+		const results = () =>
+			[...document.querySelectorAll("#sheet .grid .ht_master tbody tr:not(:first-child)")]
+				.map((row) => row.textContent)
+				.join();
+		const whenOther = (before: string, note: () => void) => {
+			const look = () => {
+				if (results() === before) return requestAnimationFrame(look);
+				// What is posted in a frame is read after that frame has been painted.
+				const { port1, port2 } = new MessageChannel();
+				port1.onmessage = note;
+				return port2.postMessage(undefined);
+			};
+			requestAnimationFrame(look);
+		};
+		whenOther("", () => {
+			notes.ready = performance.now();
+		});
+		const noteFrom = ({ timeStamp }: Event) =>
+			whenOther(results(), () => notes.painted.push(performance.now() - timeStamp));
+		addEventListener("keydown", (event) => event.key === "Enter" && noteFrom(event), true);
+		addEventListener(
+			"click",
+			(event) => (event.target as Element).closest("#opening .main") && noteFrom(event),
+			true,
+		);
+	});
+}
+
+/** Calls the page anew. @returns ms until its grid can be typed into */
+export async function readyMs({ page }: WorkbookPage): Promise<number> {
+	await page.reload();
+	const ready = await page.waitForFunction(() => notes.ready);
+	return (await ready.jsonValue()) as number;
+}
+
+/** Calls the page anew and goes on with the draft it offers. @returns ms from the click to its results */
+export async function draftMs({ page }: WorkbookPage): Promise<number> {
+	await page.reload();
+	await page.locator("#opening button.main").click();
+	return nextPainted(page, 0);
+}
+
+/** Types other births for a day. @returns ms from Enter to new results on the screen */
+export async function paintedMs(workbook: WorkbookPage, births: number): Promise<number> {
+	const done = await workbook.page.evaluate(() => notes.painted.length);
+	await workbook.type(0, 3, String(births));
+	return nextPainted(workbook.page, done);
+}
+
+async function nextPainted(page: Page, at: number): Promise<number> {
+	const painted = await page.waitForFunction((which) => notes.painted[which], at);
+	return (await painted.jsonValue()) as number;
+}
+
+/** Slows the page's processor down by so many times, until told otherwise. */
+export async function slowDown({ page, context }: WorkbookPage, times: number): Promise<void> {
+	const tools = await context.newCDPSession(page);
+	await tools.send("Emulation.setCPUThrottlingRate", { rate: times });
+}

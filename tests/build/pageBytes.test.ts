@@ -1,0 +1,29 @@
+import { existsSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { pageBytes } from "../bench/pageBytes.ts";
+import { builtSite } from "../browser/site.ts";
+
+/** The workbook on a line of 50 kB a second is there in seven seconds; an old laptop then has to read it too. */
+const MOST_OF_WORKBOOK = 350_000;
+const MOST_OF_A_READING_PAGE = 40_000;
+const pages = [
+	["index.html", MOST_OF_WORKBOOK],
+	["guide.html", MOST_OF_A_READING_PAGE],
+	["methods.html", MOST_OF_A_READING_PAGE],
+	["sources.html", MOST_OF_A_READING_PAGE],
+] as const;
+
+test.each(
+	pages.flatMap(([page, most]) => [["", page, most] as const, ["fr", page, most] as const]),
+)("page %s/%s is fetched in at most %d compressed bytes", (language, page, most) => {
+	const { compressed } = pageBytes(join(builtSite(), language, page));
+	expect(compressed).toBeLessThanOrEqual(most);
+});
+
+test("all that the workbook asks for is counted, each file once", () => {
+	const files = ["index.html", "icon.svg", "workbook.css", "workbook.js", "offline.js"];
+	const sizes = files.map((file) => statSync(join(builtSite(), file)).size);
+	expect(pageBytes(join(builtSite(), "index.html")).raw).toBe(sizes.reduce((a, b) => a + b));
+	expect(existsSync(join(builtSite(), "fr", "workbook.js"))).toBe(true);
+});
