@@ -14,7 +14,7 @@ import { readFolder } from "../../src/io/folder.ts";
  * then read the difference before committing it. Where a file differs, the
  * present one is written beside it as NAME.changed.csv, to compare.
  */
-const update = process.env["UPDATE_GOLDEN"] === "1";
+const update = process.env.UPDATE_GOLDEN === "1";
 const GOLDEN = "tests/golden/sample";
 const read = await readFolder("sample-csv");
 const { files, problems, made } = planFiles(read, false);
