@@ -44,10 +44,16 @@ const TELLING_BYTES = 8;
 function isTwoByte(bytes: Uint8Array): boolean {
 	const [a, b] = bytes;
 	if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff)) return true;
-	const zeros = Array.from(bytes.subarray(0, TELLING_BYTES), (byte) => byte === 0);
+	const from = isMarked(bytes) ? 3 : 0;
+	const zeros = Array.from(bytes.subarray(from, from + TELLING_BYTES), (byte) => byte === 0);
 	const alternate = (first: boolean) =>
 		zeros.every((zero, at) => zero === ((at % 2 === 0) === first));
 	return zeros.length === TELLING_BYTES && (alternate(true) || alternate(false));
+}
+
+/** A UTF-8 mark in front is no part of the text, and a saved file does not have it any more. */
+function isMarked([a, b, c]: Uint8Array): boolean {
+	return a === 0xef && b === 0xbb && c === 0xbf;
 }
 
 /** The text before the first byte that is not UTF-8; the sign \ufffd may well stand in it. */

@@ -111,6 +111,16 @@ describe("encodings", () => {
 		});
 	});
 
+	test("UTF-16 behind a UTF-8 mark is refused now, not when it has been saved without the mark", () => {
+		const mark = Uint8Array.of(0xef, 0xbb, 0xbf);
+		const text = Buffer.from("kit,kind\r\nK1,bag\r\n", "utf16le").swap16();
+		const bytes = Uint8Array.from([...mark, ...text]);
+		expect(decode("kits.csv", bytes)).toMatchObject({
+			ok: false,
+			problem: { received: "UTF-16 text" },
+		});
+	});
+
 	test("a short text with two NULs is none in UTF-16, and comes back as it was", () => {
 		const given = readFiles([{ name: "births.csv", bytes: textBytes("\0-\0") }]).workbook;
 		expect(given.tables["births.csv"]?.header).toEqual(["\0-\0"]);
