@@ -60,9 +60,9 @@ export function readUnits(files: readonly NamedBytes[]): ReadUnits {
 		if (!typedFiles.has(name)) problems.push(unknownFile(name));
 		else if (more.length > 0) problems.push(doubledFiles(name, more.length + 1));
 		else if (file) {
-			const { header, rowsOf, problems: found } = readUnitsFile(name, file.bytes);
-			for (const wrong of found) problems.push(wrong);
-			if (header.length > 0) read.set(name, { header, rowsOf });
+			const { found, problems: wrong } = readUnitsFile(name, file.bytes);
+			for (const one of wrong) problems.push(one);
+			if (found) read.set(name, found);
 		}
 	}
 	const names = new Set([...read.values()].flatMap(({ rowsOf }) => [...rowsOf.keys()]));
@@ -86,16 +86,12 @@ function byName(files: readonly NamedBytes[]): Map<string, NamedBytes[]> {
 	return named;
 }
 
-/** A file from which nothing is read has no header. */
+/** Nothing is found in a file that is refused. */
 function readUnitsFile(
 	file: string,
 	bytes: Uint8Array,
-): UnitsFile & { readonly problems: readonly Problem[] } {
-	const nothing = (...problems: readonly Problem[]) => ({
-		header: [],
-		rowsOf: new Map(),
-		problems,
-	});
+): { readonly found?: UnitsFile; readonly problems: readonly Problem[] } {
+	const nothing = (...problems: readonly Problem[]) => ({ problems });
 	const decoded = decode(file, bytes);
 	if (!decoded.ok) return nothing(decoded.problem);
 	const csv = csvRecords(decoded.text);
@@ -120,7 +116,7 @@ function readUnitsFile(
 		} else if (cells.some((cell) => cell.trim() !== ""))
 			problems.push(rowWithoutUnit(file, line, UNIT_COLUMN, cells));
 	}
-	return { header, rowsOf, problems };
+	return { found: { header, rowsOf }, problems };
 }
 
 /** Undefined where there is no name. */

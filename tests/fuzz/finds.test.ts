@@ -11,6 +11,7 @@ import { decode } from "../../src/io/decode.ts";
 import { migrated } from "../../src/io/migrated.ts";
 import { readFiles } from "../../src/io/readFiles.ts";
 import { readOrders } from "../../src/io/readOrders.ts";
+import { readUnits } from "../../src/io/readUnits.ts";
 import { problemsCsv } from "../../src/io/writeComputed.ts";
 import { readZip, zipWorkbook } from "../../src/io/zip.ts";
 import { Store } from "../../src/ui/book/store.ts";
@@ -55,6 +56,12 @@ describe("CSV", () => {
 			["loose-quote", 2],
 			["loose-quote", 3],
 		]);
+	});
+
+	test("two stray quote marks in one row are one problem, and none of the next row", () => {
+		const { table, problems } = csv('a,b\n"x"y,"z"w\n1,2\n');
+		expect(table.rows[1]).toEqual(["1", "2"]);
+		expect(codes(problems)).toEqual([["loose-quote", 2]]);
 	});
 
 	test("half a million stray quote marks before as many blanks are one cell, said so", () => {
@@ -216,6 +223,15 @@ describe("the rest", () => {
 		const times = `03:10${" ".repeat(4990)}14:25 15:00`;
 		expect(clockList().schema.safeParse(times).success).toBe(false);
 		expect(clockList().schema.parse("03:10 14:25")).toEqual([190, 865]);
+	});
+
+	test("rows of a set that names the unit and no other column are not lost", () => {
+		const bytes = textBytes("unit_name\nNorth,2027-03-01,6\n");
+		const [north] = readUnits([{ name: "births.csv", bytes }]).units;
+		expect(north?.workbook.tables["births.csv"]?.rows).toEqual([["2027-03-01", "6"]]);
+		expect(plan(north?.workbook ?? { tables: {} }).problems.map(({ code }) => code)).toContain(
+			"empty-file",
+		);
 	});
 
 	test("a zip stored in a zip is no second end of it", () => {
