@@ -11,8 +11,13 @@ const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const language = process.env.BASINBOOK_LANGUAGE ?? "en";
 const translating = language === "en" ? [] : [inLanguage(language)];
 
-/** What the grid library asks for and this workbook never uses: dates, pickers, its own numbers, old browsers. */
-const unused = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];
+/** What the grid library asks for and this workbook never uses: dates, pickers, its own numbers, old browsers, kinds of cell. */
+const leftOut = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];
+const unused = [
+	...leftOut,
+	/^\.\/(autocomplete|checkbox|date|dropdown|handsontable|numeric|password|select|time)(Editor|Type|Validator)$/,
+	/^\.\/(autocomplete|checkbox|html|numeric|password)Renderer$/,
+];
 
 /**
  * Builds the workbook as one classic script. Browsers refuse module scripts over
@@ -27,7 +32,7 @@ const classicScript = {
 				root: here("."),
 				logLevel: "warn",
 				publicDir: false,
-				plugins: [...translating, licences()],
+				plugins: [...translating, licences(leftOut)],
 				define: {
 					"process.env.NODE_ENV": '"production"',
 					setImmediate: "setTimeout",

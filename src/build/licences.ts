@@ -13,9 +13,10 @@ const require = createRequire(import.meta.url);
  * Writes licences.txt beside the bundle: our own licence, and those of everything
  * that is really in it.
  *
+ * @param leftOut what the build puts nothing in the place of
  * @throws where a part has a licence that we cannot pass on.
  */
-export function licences(): Plugin {
+export function licences(leftOut: readonly string[]): Plugin {
 	return {
 		name: "licences",
 		generateBundle(_, bundle) {
@@ -30,7 +31,7 @@ export function licences(): Plugin {
 			const bundler = packageFolder(
 				require.resolve("rolldown", { paths: [dirname(require.resolve("vite"))] }),
 			);
-			const source = licenceText(shippedPackages(modules, bundler ?? ""));
+			const source = licenceText(shippedPackages(modules, bundler ?? "", leftOut));
 			this.emitFile({ type: "asset", fileName: "licences.txt", source });
 		},
 	};

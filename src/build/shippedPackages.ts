@@ -27,10 +27,12 @@ interface Manifest {
  * @param modules ids of the modules that were rendered into it. An id that begins
  * with \0 is code that the bundler itself wrote.
  * @param bundlerFolder where the bundler's own package lies
+ * @param leftOut what the build puts nothing in the place of, by the names it is asked for
  */
 export function shippedPackages(
 	modules: readonly string[],
 	bundlerFolder: string,
+	leftOut: readonly string[] = [],
 ): readonly ShippedPackage[] {
 	const folders = new Map<string, string[]>();
 	for (const id of modules) {
@@ -44,7 +46,7 @@ export function shippedPackages(
 	// What the bundler depends on worked here and is not in the bundle.
 	for (const [folder, sources] of folders)
 		if (folder !== bundlerFolder)
-			for (const inside of lyingInside(folder, sources))
+			for (const inside of lyingInside(folder, sources, leftOut))
 				if (!folders.has(inside)) folders.set(inside, []);
 	return [...folders]
 		.map(([folder, sources]) => describe(folder, sources))
@@ -60,10 +62,15 @@ export function packageFolder(file: string): string | undefined {
  * Folders of packages that lie within the files of another: it declares that it
  * depends on them, and its files never ask for them.
  */
-function lyingInside(folder: string, sources: readonly string[]): readonly string[] {
+function lyingInside(
+	folder: string,
+	sources: readonly string[],
+	leftOut: readonly string[],
+): readonly string[] {
 	const resolve = createRequire(join(folder, "package.json")).resolve;
 	return Object.keys(manifestOf(folder).dependencies ?? {})
 		.filter((name) => !sources.some((text) => new RegExp(`["']${name}["'/]`).test(text)))
+		.filter((name) => !leftOut.some((left) => `${left}/`.startsWith(`${name}/`)))
 		.map((name) => packageFolder(resolve(name)))
 		.filter((inside) => inside !== undefined);
 }

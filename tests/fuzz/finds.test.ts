@@ -20,6 +20,7 @@ import { clipboardText } from "../../src/ui/grid/clipboardText.ts";
 import { pasted } from "../../src/ui/grid/pasted.ts";
 import { settingsGrid } from "../../src/ui/grid/settingsGrid.ts";
 import { typedGrid } from "../../src/ui/grid/typedGrid.ts";
+import { valueIn } from "../core/planCells.ts";
 import { sampleFiles } from "./sample.ts";
 import { textBytes } from "./textBytes.ts";
 import { zipOf } from "./zipOf.ts";
@@ -223,6 +224,21 @@ describe("the rest", () => {
 		const times = `03:10${" ".repeat(4990)}14:25 15:00`;
 		expect(clockList().schema.safeParse(times).success).toBe(false);
 		expect(clockList().schema.parse("03:10 14:25")).toEqual([190, 865]);
+	});
+
+	test("a strength wanted that cannot be read leaves the stock ahead without an answer", () => {
+		const { workbook } = sampleWith(
+			"unit.csv",
+			"key,value\nplan_start,2027-03-01\ntarget_strength_pct,.\n",
+		);
+		const { rows } = plan(workbook).tables["stock-ahead.csv"] ?? { rows: [] };
+		const bleach = rows.filter((row) => valueIn(row.item) === "Liquid bleach 3.5 %");
+		expect(bleach.length).toBeGreaterThan(0);
+		for (const { usable } of bleach)
+			expect(usable?.outcome).toMatchObject({
+				ok: false,
+				problems: [{ file: "unit.csv", line: 3 }],
+			});
 	});
 
 	test("rows of a set that names the unit and no other column are not lost", () => {

@@ -3,7 +3,6 @@ import { total } from "../quantities.ts";
 import type { GoodRow } from "../read/readTable.ts";
 import { say } from "../say.ts";
 import { type ItemsRow, itemsSheet } from "../sheets/items.ts";
-import { lotsSheet } from "../sheets/lots.ts";
 import { sources } from "../sources.ts";
 import { monthsOfStock, orderPacks, targetStock } from "../stock/orders.ts";
 import { type ProjectedLot, type Projection, project } from "../stock/projection.ts";
@@ -131,13 +130,7 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		}),
 	});
 	const demand = demandOf(unit, ahead, row, windowDays, cell("service_level"));
-	const place = { file: lotsSheet.file, line: null, column: "quantity" };
-	const lots = typedFigure(
-		say`Lots`,
-		say`in the item's measure`,
-		lotsAhead(unit, ahead, row.value.item),
-		place,
-	);
+	const lots = lotsAhead(unit, ahead, row.value.item);
 	const projection = derive(project_, { lots, demand: demand.daily });
 	const target = derive(targetStock, { use: demand.use.setAside, wastagePct: cell("wastage_pct") });
 	const usable = derive(usableNow, { lots, projection, windowDays });

@@ -8,9 +8,17 @@ const ENDS_PX = 12;
 /** The text field of a cell, with a name for screen readers from its first moment on. */
 export function cellEditor(Base: TextEditor): TextEditor {
 	return class CellEditor extends Base {
+		declare originalValue: unknown;
+
 		override createElements(): void {
 			super.createElements();
 			this.TEXTAREA.setAttribute("aria-label", say`Text of the cell`);
+		}
+
+		/** It opens with the text that is there now; the library's own is that of when the cell was selected. */
+		override beginEditing(text?: string): void {
+			this.originalValue = this.instance.getSourceDataAtCell(this.row, this.col);
+			super.beginEditing(text);
 		}
 
 		/** The field fills its cell exactly; a longer text scrolls inside it. */

@@ -9,8 +9,9 @@ import { choiceEditor } from "./choiceEditor.ts";
 import type { Grid, GridEvents } from "./grid.ts";
 import { type GridModel, spoken } from "./gridModel.ts";
 import { answerClipboard } from "./handsontableClipboard.ts";
-import { renderCell } from "./renderCell.ts";
+import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
+import { sameFrame } from "./sameFrame.ts";
 
 const ROOM_FOR_SCROLLBAR_PX = 18;
 const TALLEST_SHARE = 0.72;
@@ -113,6 +114,24 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 	};
 	quiet();
 
+	/** The selected cell may still be written into, or still not: the library has its editor ready for it. */
+	const sameEntry = (before: GridModel) => {
+		const [row = 0, column = 0] = hot.getSelectedLast() ?? [];
+		const [r, c] = [Math.max(0, row), Math.max(0, column)];
+		return before.cell(r, c).kind === model.cell(r, c).kind;
+	};
+	/** The library draws everything anew at every change, which an old computer feels at every edit. */
+	const redraw = () => {
+		// Cells of columns that stay in place are kept twice.
+		const cells = host.querySelectorAll<HTMLTableCellElement>(
+			".ht_master tbody td, .ht_clone_left tbody td",
+		);
+		for (const td of cells) {
+			const { row, col } = hot.getCoords(td) as { row: number; col: number };
+			redrawCell(td, model, row, col);
+		}
+	};
+
 	/** The host outlives the grid, so what listens to it goes with the grid. */
 	const gone = new AbortController();
 	const { signal } = gone;
@@ -152,12 +171,14 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 
 	return {
 		show(next) {
-			const sameShape =
-				next.columns.length === model.columns.length &&
-				next.columns.every((column, at) => column.width === model.columns[at]?.width);
-			const sameRows = next.rowCount === model.rowCount;
+			const before = model;
 			model = next;
 			fillData();
+			if (sameFrame(before, next) && !editing() && sameEntry(before)) return redraw();
+			const sameShape =
+				next.columns.length === before.columns.length &&
+				next.columns.every((column, at) => column.width === before.columns[at]?.width);
+			const sameRows = next.rowCount === before.rowCount;
 			if (!sameRows) letGo();
 			if (!sameShape) update({ ...layout(), data });
 			else if (!sameRows) update({ data, height: height(model) });

@@ -1,2 +1,2 @@
-/** Stands in for libraries the grid asks for and never uses here: date pickers, old browsers. */
+/** Stands in for parts the grid asks for and never uses here: date pickers, kinds of cell, old browsers. */
 export default {};

@@ -1,14 +1,64 @@
 import { say } from "../../core/say.ts";
-import { el } from "../dom/el.ts";
+import { afterPaint } from "../dom/afterPaint.ts";
+import { el, fill } from "../dom/el.ts";
 import type { GridModel } from "./gridModel.ts";
 import { cellClasses } from "./renderCell.ts";
 
 /** Rows beyond these are left out of the plain table; the saved file has them all. */
 const MOST_ROWS = 1000;
+/** A table of more cells is brought up to date when the grid has been painted: the person who typed waits for that. */
+const MOST_CELLS_AT_ONCE = 1500;
 
-/** The same cells as a plain table: for screen readers, for reading at any zoom, for paper. */
-export function semanticTable(model: GridModel): HTMLTableElement {
-	const head = el(
+/** A cell of the table, and what it was made from. */
+interface Drawn {
+	readonly from: string;
+	readonly element: HTMLElement;
+}
+
+/**
+ * The same cells as a plain table: for screen readers, for reading at any zoom, for paper.
+ * Cells whose words stay the same are left alone.
+ */
+export class SemanticTable {
+	readonly element = el("table", { class: "plain-table" });
+	readonly #caption = el("caption");
+	#head = "";
+	#rows: Drawn[][] = [];
+	#next: GridModel | undefined;
+
+	show(model: GridModel): void {
+		const isWaiting = this.#next !== undefined;
+		this.#next = model;
+		if (model.rowCount * model.columns.length <= MOST_CELLS_AT_ONCE) this.#draw();
+		else if (!isWaiting) afterPaint(() => this.#draw());
+	}
+
+	#draw(): void {
+		const model = this.#next;
+		this.#next = undefined;
+		if (!model) return;
+		const last = Math.min(model.rowCount, MOST_ROWS);
+		const left = model.rowCount - last;
+		this.#caption.textContent =
+			left > 0 ? say`${model.name} (${left} more rows are in the file)` : model.name;
+		const head = headOf(model);
+		const isSame = head.from === this.#head && last === this.#rows.length;
+		const rows = Array.from({ length: last }, (_, row) =>
+			cellsOf(model, row, isSame ? this.#rows[row] : undefined),
+		);
+		this.#rows = rows;
+		if (isSame) return;
+		this.#head = head.from;
+		const lines = rows.map((cells) => el("tr", {}, ...cells.map(({ element }) => element)));
+		const body = el("tbody");
+		body.append(...lines);
+		fill(this.element, this.#caption, el("thead", {}, head.element), body);
+	}
+}
+
+function headOf(model: GridModel): Drawn {
+	const from = [!!model.rowName, ...model.columns.flatMap(({ label, unit }) => [label, unit])];
+	const element = el(
 		"tr",
 		{},
 		model.rowName && el("th", { scope: "col", class: "line-name" }, say`Line`),
@@ -21,41 +71,55 @@ export function semanticTable(model: GridModel): HTMLTableElement {
 			),
 		),
 	);
-	const body = el("tbody");
-	const last = Math.min(model.rowCount, MOST_ROWS);
-	for (let row = 0; row < last; row++) body.append(bodyRow(model, row));
-	const left = model.rowCount - last;
-	return el(
-		"table",
-		{ class: "plain-table" },
-		el(
-			"caption",
-			{},
-			left > 0 ? say`${model.name} (${left} more rows are in the file)` : model.name,
-		),
-		el("thead", {}, head),
-		body,
-	);
+	return { from: from.join("\n"), element };
 }
 
-function bodyRow(model: GridModel, row: number): HTMLTableRowElement {
-	const cells = model.columns.map((column, at) => {
-		const cell = model.cell(row, at);
-		const content = [
-			(cell.problems?.length ?? 0) > 0 && el("span", { class: "problem-mark" }, "!"),
-			el("span", { class: "figure" }, cell.text),
-			cell.beneath && el("span", { class: "beneath" }, cell.beneath),
-			cell.problems?.[0] && el("span", { class: "reason" }, cell.problems[0].message),
-		] as const;
-		const classes = cellClasses(cell, column.numeric, model.endsGroup?.(row));
-		return at === 0 && cell.text !== ""
-			? el("th", { scope: "row", class: classes }, ...content)
-			: el("td", { class: classes }, ...content);
+/** The cells of a row; one that says something else than before takes the place of the one there. */
+function cellsOf(model: GridModel, row: number, before: readonly Drawn[] | undefined): Drawn[] {
+	const parts: CellParts[] = model.columns.map((column, at) => {
+		const { text, beneath = "", problems = [], ...state } = model.cell(row, at);
+		const classes = cellClasses(
+			{ ...state, text, problems },
+			column.numeric,
+			model.endsGroup?.(row),
+		);
+		const tag = at === 0 && text !== "" ? "th" : "td";
+		return { tag, classes, text, beneath, wrong: problems[0]?.message ?? "" };
 	});
+	if (model.rowName)
+		parts.unshift({
+			tag: "td",
+			classes: "line-name",
+			text: model.rowName(row),
+			beneath: "",
+			wrong: "",
+		});
+	return parts.map((part, at) => {
+		const from = Object.values(part).join("\n");
+		const old = before?.[at];
+		if (old?.from === from) return old;
+		const element = cellElement(part);
+		old?.element.replaceWith(element);
+		return { from, element };
+	});
+}
+
+interface CellParts {
+	readonly tag: "th" | "td";
+	readonly classes: string;
+	readonly text: string;
+	readonly beneath: string;
+	/** What is wrong with it, in words. */
+	readonly wrong: string;
+}
+
+function cellElement({ tag, classes, text, beneath, wrong }: CellParts): HTMLElement {
 	return el(
-		"tr",
-		{},
-		model.rowName && el("td", { class: "line-name" }, model.rowName(row)),
-		...cells,
+		tag,
+		{ class: classes, scope: tag === "th" ? "row" : undefined },
+		wrong !== "" && el("span", { class: "problem-mark" }, "!"),
+		el("span", { class: "figure" }, text),
+		beneath !== "" && el("span", { class: "beneath" }, beneath),
+		wrong !== "" && el("span", { class: "reason" }, wrong),
 	);
 }

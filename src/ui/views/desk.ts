@@ -9,7 +9,7 @@ import type { CellRange } from "../grid/cellRange.ts";
 import type { Grid } from "../grid/grid.ts";
 import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/handsontableGrid.ts";
-import { semanticTable } from "../grid/semanticTable.ts";
+import { SemanticTable } from "../grid/semanticTable.ts";
 import { ShownSheet } from "../grid/shownSheet.ts";
 import { cellOf } from "./cellOf.ts";
 import { cellPane } from "./cellPane.ts";
@@ -27,6 +27,7 @@ export class Desk {
 	readonly #around: Surroundings;
 	readonly #host = el("div", { class: "grid" });
 	readonly #pane = el("aside", { class: "pane", "aria-label": say`About the selected cell` });
+	readonly #plain = new SemanticTable();
 	#grid: Grid | undefined;
 	#editing = false;
 
@@ -101,7 +102,8 @@ export class Desk {
 				told: (messages) => this.#around.tell(messages),
 			});
 		}
-		fill(this.table, semanticTable(model));
+		this.#plain.show(model);
+		if (!this.#plain.element.parentNode) fill(this.table, this.#plain.element);
 		this.#paintPane(this.#grid.selection());
 	}
 
