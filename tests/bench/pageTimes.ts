@@ -8,6 +8,8 @@ interface Notes {
 	ready: number | undefined;
 	/** From each Enter, or click on "go on with the draft", to the end of the frame that shows other results, in ms. */
 	readonly painted: number[];
+	/** Told of each of these. */
+	heard: () => void;
 }
 
 declare global {
@@ -21,12 +23,11 @@ export async function openNoting(browser: Browser, site: Site): Promise<Workbook
 
 async function takeNotes(context: BrowserContext): Promise<void> {
 	await context.addInitScript(() => {
-		globalThis.notes = { ready: undefined, painted: [] };
-		/** The results below the row of births that is typed into. */
+		globalThis.notes = { ready: undefined, painted: [], heard: () => undefined };
+		/** Kits to reprocess on the third day, whose births are typed: little to look at, so that looking costs little. */
 		const results = () =>
-			[...document.querySelectorAll("#sheet .grid .ht_master tbody tr:not(:first-child)")]
-				.map((row) => row.textContent)
-				.join();
+			document.querySelector("#sheet .grid .ht_master tbody tr:nth-child(2) td:nth-child(4)")
+				?.textContent ?? "";
 		const whenOther = (before: string, note: () => void) => {
 			const look = () => {
 				if (results() === before) return requestAnimationFrame(look);
@@ -39,9 +40,13 @@ async function takeNotes(context: BrowserContext): Promise<void> {
 		};
 		whenOther("", () => {
 			notes.ready = performance.now();
+			notes.heard();
 		});
 		const noteFrom = ({ timeStamp }: Event) =>
-			whenOther(results(), () => notes.painted.push(performance.now() - timeStamp));
+			whenOther(results(), () => {
+				notes.painted.push(performance.now() - timeStamp);
+				notes.heard();
+			});
 		addEventListener("keydown", (event) => event.key === "Enter" && noteFrom(event), true);
 		addEventListener(
 			"click",
@@ -54,27 +59,36 @@ async function takeNotes(context: BrowserContext): Promise<void> {
 /** Calls the page anew. @returns ms until its grid can be typed into */
 export async function readyMs({ page }: WorkbookPage): Promise<number> {
 	await page.reload();
-	const ready = await page.waitForFunction(() => notes.ready);
-	return (await ready.jsonValue()) as number;
+	return noted(page, "ready");
 }
 
 /** Calls the page anew and goes on with the draft it offers. @returns ms from the click to its results */
 export async function draftMs({ page }: WorkbookPage): Promise<number> {
 	await page.reload();
 	await page.locator("#opening button.main").click();
-	return nextPainted(page, 0);
+	return noted(page, 0);
 }
 
 /** Types other births for a day. @returns ms from Enter to new results on the screen */
 export async function paintedMs(workbook: WorkbookPage, births: number): Promise<number> {
 	const done = await workbook.page.evaluate(() => notes.painted.length);
 	await workbook.type(0, 3, String(births));
-	return nextPainted(workbook.page, done);
+	return noted(workbook.page, done);
 }
 
-async function nextPainted(page: Page, at: number): Promise<number> {
-	const painted = await page.waitForFunction((which) => notes.painted[which], at);
-	return (await painted.jsonValue()) as number;
+/** Waits in the page itself, which asking it again and again would slow down. */
+function noted(page: Page, what: "ready" | number): Promise<number> {
+	return page.evaluate(
+		(wanted) =>
+			new Promise<number>((found) => {
+				notes.heard = () => {
+					const ms = wanted === "ready" ? notes.ready : notes.painted[wanted];
+					if (ms !== undefined) found(ms);
+				};
+				notes.heard();
+			}),
+		what,
+	);
 }
 
 /** Slows the page's processor down by so many times, until told otherwise. */

@@ -1,0 +1,78 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { startBrowser } from "./chromium.ts";
+import { dropDemo } from "./droppedDemo.ts";
+import { type Site, siteOnStick } from "./site.ts";
+import { WorkbookPage } from "./workbookPage.ts";
+
+let browser: Browser;
+let site: Site;
+beforeAll(async () => {
+	[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
+});
+afterAll(async () => {
+	await browser?.close();
+	site?.close();
+});
+
+/** The cells as the grid shows them; columns that stay in place are drawn in the clone over the rest. */
+const seen = (workbook: WorkbookPage, part: string) =>
+	workbook.page
+		.locator(`.grid ${part} tbody tr`)
+		.evaluateAll((rows) =>
+			rows.map((row) =>
+				[...row.querySelectorAll("td")].map((cell) => cell.querySelector(".figure")?.textContent),
+			),
+		);
+
+test("an edit beside the grid shows in every copy of its cell, and the cell stays selected", async () => {
+	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
+	await workbook.click(1, 0);
+	await workbook.page.locator("#entry-field").fill("15:45");
+	await workbook.page.keyboard.press("Enter");
+	for (const part of [".ht_master", ".ht_clone_left"])
+		expect((await seen(workbook, part))[1]?.[0]).toBe("15:45");
+	expect((await workbook.table())[2]?.[0]).toBe("15:45");
+	await expect(workbook.page.locator(".grid .ht_master td.current").count()).resolves.toBe(1);
+	await workbook.close();
+});
+
+test("after undo the cell opens with the text that stands there", async () => {
+	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
+	const before = (await workbook.table())[2]?.[1] as string;
+	await workbook.type(1, 1, "Late round");
+	await workbook.page.keyboard.press("ArrowUp");
+	await workbook.page.keyboard.press("Control+z");
+	await workbook.page.keyboard.press("F2");
+	await expect(workbook.page.locator(".grid textarea").first().inputValue()).resolves.toBe(before);
+	await workbook.page.keyboard.press("Escape");
+	await workbook.close();
+});
+
+test("a cell that is wrong is marked, put right it is not any more, and the others stay as they were", async () => {
+	const workbook = await WorkbookPage.open(browser, site);
+	const others = async () => (await seen(workbook, ".ht_master"))[0]?.toSpliced(2, 1);
+	const before = await others();
+	await workbook.type(0, 2, "many");
+	const cell = workbook.page.locator(".grid .ht_master tbody tr:first-child td").nth(2);
+	await expect.poll(() => cell.getAttribute("class")).toMatch(/\bbad\b/);
+	await expect(cell.getAttribute("title")).resolves.toContain("many");
+	expect(await others()).toEqual(before?.with(-1, "–"));
+	for (const key of ["ArrowUp", "7", "Enter"]) await workbook.page.keyboard.press(key);
+	await expect.poll(() => cell.getAttribute("class")).not.toMatch(/\bbad\b/);
+	await expect(cell.locator(".problem-mark").count()).resolves.toBe(0);
+	await workbook.close();
+});
+
+test("in a year's plan the plain table follows the grid", async () => {
+	const workbook = await WorkbookPage.open(browser, site);
+	await dropDemo(workbook, { settings: { plan_days: "366" } });
+	await expect.poll(async () => (await workbook.table())[0]?.length).toBe(368);
+	for (const births of ["31", "32"]) {
+		await workbook.type(0, 2, births);
+		await expect.poll(async () => (await workbook.table())[1]?.[2]).toBe(births);
+	}
+	const [kits] = (await seen(workbook, ".ht_master")).slice(1, 2);
+	expect((await workbook.row("Kits to reprocess"))[2]).toBe(kits?.[2]);
+	await workbook.close();
+});
