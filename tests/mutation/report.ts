@@ -4,10 +4,12 @@ import type { Fate } from "./run.ts";
 
 /** What became of every mutant, as a page to read: the totals, then each survivor by file. */
 export function report(
-	mutants: readonly Mutant[],
+	all: readonly Mutant[],
 	fates: ReadonlyMap<string, Fate>,
 	tests: number,
 ): string {
+	const mutants = all.filter(({ id }) => fates.has(id));
+	const untried = all.length - mutants.length;
 	const count = (...wanted: Fate[]) =>
 		mutants.filter(({ id }) => wanted.includes(fates.get(id) as Fate)).length;
 	const killed = count("killed", "never ends");
@@ -22,7 +24,7 @@ export function report(
 	return [
 		"# What the tests notice when src/core is broken",
 		"",
-		`${mutants.length} mutants (changed operators, conditions, constants, calls, emptied blocks), ${tests} tests. Words that people read are left alone. Run with \`npm run mutate\` on ${new Date().toISOString().slice(0, 10)}, ${cpus()[0]?.model}.`,
+		`${mutants.length} mutants (changed operators, conditions, constants, calls, emptied blocks)${untried > 0 ? `, drawn at random from ${all.length}` : ""}, ${tests} tests. Words that people read are left alone. Run with \`npm run mutate\` on ${new Date().toISOString().slice(0, 10)}, ${cpus()[0]?.model}.`,
 		"",
 		`| killed | never ends | survived | no test | score |`,
 		`|---|---|---|---|---|`,

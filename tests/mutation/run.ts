@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { fileURLToPath } from "node:url";
 import { Worker } from "node:worker_threads";
+import { Chance } from "../fuzz/chance.ts";
 import { bundles } from "./bundles.ts";
 import { instrumented, type Mutant } from "./instrumented.ts";
 import { Kept } from "./kept.ts";
@@ -16,6 +17,8 @@ import type { Task } from "./worker.ts";
 const LONGEST_MS = 4000;
 /** After so many mutants a worker makes room for a new one, whose memory is clean. */
 const BATCH = 150;
+const SHOWN_EVERY = 100;
+const SEED = 20270301;
 const WORKERS = cpus().length;
 /**
  * Tests are asked in the order of how little they come by, until these would take so long with
@@ -26,93 +29,92 @@ const MOST_MS_OF_TEST = 1000;
 
 export type Fate = "killed" | "never ends" | "survived" | "no test";
 
+const results = fileURLToPath(new URL("./RESULTS.md", import.meta.url));
 const pattern = process.argv[2] ?? "src/core/**/*.ts";
 const mutants = await instrumented(pattern);
 const files = (await bundles()).map((file) => ({ file, ...dryRun(file) }));
 const tests = files.reduce((sum, { tests: own }) => sum + own.length, 0);
-const specificFirst = files
-	.map((one) => ({ ...one, reached: new Set([...one.loading, ...one.tests.flatMap(mutantsOf)]) }))
-	.sort((a, b) => a.reached.size - b.reached.size);
+/** The tests that come by each mutant, those of files that come by little first. */
+const testsOf = new Map<string, Set<Timed>>();
+const reach = ({ tests: own, loading }: (typeof files)[number]) =>
+	new Set([...loading, ...own.flatMap(({ mutants: ids }) => ids)]).size;
+for (const file of files.toSorted((a, b) => reach(a) - reach(b)))
+	for (const test of file.tests)
+		for (const id of new Set([...test.mutants, ...file.loading])) {
+			const known = testsOf.get(id);
+			if (known) known.add(test);
+			else testsOf.set(id, new Set([test]));
+		}
 const kept = new Kept();
-const fates = new Map<string, Fate>(
-	mutants.filter((mutant) => kept.has(mutant)).map(({ id }) => [id, "killed"]),
-);
-const untried = mutants.filter(({ id }) => !fates.has(id));
-const tasks = untried.map(taskOf).filter(({ mutant, files: asked }) => {
-	if (asked.length === 0) fates.set(mutant, "no test");
-	return asked.length > 0;
-});
+const fates = new Map<string, Fate>();
+const tasks = [...mutants];
+// Drawn at random, those tried so far stand for all, whenever a run is ended.
+const chance = new Chance(SEED);
+for (let at = tasks.length - 1; at > 0; at--) {
+	const other = chance.below(at + 1);
+	[tasks[at], tasks[other]] = [tasks[other] as Mutant, tasks[at] as Mutant];
+}
 process.stdout.write(`${mutants.length} mutants, ${tests} tests\n`);
 await Promise.all(Array.from({ length: WORKERS }, tryTasks));
-const results = fileURLToPath(new URL("./RESULTS.md", import.meta.url));
-writeFileSync(results, report(mutants, fates, tests));
-
-function mutantsOf({ mutants: own }: Timed): readonly string[] {
-	return own;
-}
-
 function taskOf({ id }: Mutant): Task {
-	const asked: { file: string; names: string[]; ms: number }[] = [];
+	const names = new Map<string, string[]>();
 	let left = MOST_MS;
-	for (const { file, tests: own, loading, reached } of specificFirst) {
-		if (!reached.has(id)) continue;
-		const isByLoading = loading.includes(id);
-		const names: string[] = [];
-		let ms = 0;
-		for (const test of own) {
-			if (test.ms > Math.min(MOST_MS_OF_TEST, left - ms)) continue;
-			if (!isByLoading && !test.mutants.includes(id)) continue;
-			names.push(test.name);
-			ms += test.ms;
-		}
-		if (names.length === 0) continue;
+	for (const { file, name, ms } of testsOf.get(id) ?? []) {
+		if (ms > Math.min(MOST_MS_OF_TEST, left)) continue;
 		left -= ms;
-		asked.push({ file, names, ms });
+		const own = names.get(file);
+		if (own) own.push(name);
+		else names.set(file, [name]);
 	}
-	return { mutant: id, files: asked, ms: MOST_MS - left };
+	return {
+		mutant: id,
+		files: [...names].map(([file, own]) => ({ file, names: own })),
+		ms: MOST_MS - left,
+	};
 }
 
-/** Goes on with the tasks that are left, a batch at a time in a worker of its own. */
+/** Goes on with the tasks that are left, each worker with one after the other. */
 async function tryTasks(): Promise<void> {
-	while (tasks.length > 0) {
-		const own = tasks.splice(0, BATCH);
-		const tried = await batch(own);
-		tasks.unshift(...own.slice(tried));
-		for (const mutant of untried)
-			if (["killed", "never ends"].includes(fates.get(mutant.id) ?? "")) kept.add(mutant);
-		kept.save();
-		const killed = [...fates.values()].filter(
-			(fate) => fate === "killed" || fate === "never ends",
-		).length;
-		process.stdout.write(`${fates.size} tried, ${killed} noticed\n`);
+	let worker = newWorker();
+	let tried = 0;
+	for (let mutant = tasks.pop(); mutant; mutant = tasks.pop()) {
+		const task = taskOf(mutant);
+		if (task.files.length === 0 || kept.has(mutant)) {
+			note(mutant, kept.has(mutant) ? "killed" : "no test");
+			continue;
+		}
+		const fate = await fateOf(task, worker);
+		note(mutant, fate);
+		if (fate !== "never ends" && ++tried % BATCH !== 0) continue;
+		await worker.terminate();
+		worker = newWorker();
 	}
+	await worker.terminate();
 }
 
-/** Tries a batch; says how many were tried before it ended or was ended. */
-function batch(own: readonly Task[]): Promise<number> {
+function newWorker(): Worker {
+	return new Worker(new URL("./worker.ts", import.meta.url));
+}
+
+function fateOf(task: Task, worker: Worker): Promise<Fate> {
 	return new Promise((resolve, reject) => {
-		const worker = new Worker(new URL("./worker.ts", import.meta.url), { workerData: own });
-		let tried = 0;
-		let clock: NodeJS.Timeout | undefined;
-		worker.on("message", ({ mutant, killed }: { mutant: string; killed?: boolean }) => {
+		const clock = setTimeout(() => resolve("never ends"), LONGEST_MS + task.ms);
+		worker.once("error", reject);
+		worker.once("message", (killed: boolean) => {
 			clearTimeout(clock);
-			if (killed !== undefined) {
-				fates.set(mutant, killed ? "killed" : "survived");
-				tried++;
-				return;
-			}
-			clock = setTimeout(
-				() => {
-					fates.set(mutant, "never ends");
-					void worker.terminate().then(() => resolve(tried + 1));
-				},
-				LONGEST_MS + (own[tried]?.ms ?? 0),
-			);
+			worker.removeAllListeners("error");
+			resolve(killed ? "killed" : "survived");
 		});
-		worker.on("error", reject);
-		worker.on("exit", () => {
-			clearTimeout(clock);
-			resolve(tried);
-		});
+		worker.postMessage(task);
 	});
+}
+
+function note(mutant: Mutant, fate: Fate): void {
+	fates.set(mutant.id, fate);
+	if (fate === "killed" || fate === "never ends") kept.add(mutant);
+	if (fates.size % SHOWN_EVERY !== 0 && tasks.length > 0) return;
+	kept.save();
+	writeFileSync(results, report(mutants, fates, tests));
+	const noticed = [...fates.values()].filter((one) => one === "killed" || one === "never ends");
+	process.stdout.write(`${fates.size} tried, ${noticed.length} noticed\n`);
 }

@@ -10,14 +10,14 @@ interface Switches {
 	currentTestId?: string;
 	hitCount?: number;
 	hitLimit?: number;
-	/** Whether it is noted which mutants a test comes by. */
-	noting?: boolean;
+	/** How often more it is noted which mutant a test comes by. */
+	notesLeft: number;
 	mutantCoverage?: { static: Hits; perTest: Record<string, Hits> };
 }
 
 type Hits = Record<string, number>;
 
-const switches: Switches = {};
+const switches: Switches = { notesLeft: 0 };
 (globalThis as { __stryker__?: Switches }).__stryker__ = switches;
 /** A mutant met so often in one test goes round for ever. */
 const MOST_HITS = 5_000_000;
@@ -32,6 +32,8 @@ export interface Timed {
 
 /** Where the broken program notes what it comes by: too slow to be done thousands of times. */
 const NOTES = "var a = arguments;";
+/** By then a test goes over ground it has gone over before. */
+const MOST_NOTES = 500_000;
 
 const scripts = new Map<
 	string,
@@ -44,7 +46,7 @@ function loaded(file: string): Loaded {
 	if (!script) {
 		const source = readFileSync(file, "utf8").replaceAll(
 			NOTES,
-			"if (!ns.noting) return;\n		var a = arguments;",
+			"if (ns.notesLeft-- <= 0) return;\n		var a = arguments;",
 		);
 		script = vm.runInThisContext(`(function (exports, require, module) {${source}\n})`, {
 			filename: file,
@@ -61,11 +63,12 @@ export function dryRun(file: string): { tests: Timed[]; loading: string[] } {
 	delete switches.activeMutant;
 	delete switches.currentTestId;
 	switches.mutantCoverage = { static: {}, perTest: {} };
-	switches.noting = true;
+	switches.notesLeft = MOST_NOTES;
 	const { tests, before } = loaded(file);
 	for (const prepare of before) prepare();
 	const timed = tests.map(({ name, run }) => {
 		switches.currentTestId = name;
+		switches.notesLeft = MOST_NOTES;
 		const from = performance.now();
 		try {
 			run();
@@ -81,7 +84,7 @@ export function dryRun(file: string): { tests: Timed[]; loading: string[] } {
 
 /** True where one of these tests of a file fails with the mutant in place: it is killed. */
 export function kills(mutant: string, file: string, names: readonly string[]): boolean {
-	switches.noting = false;
+	switches.notesLeft = 0;
 	switches.activeMutant = mutant;
 	switches.hitCount = 0;
 	switches.hitLimit = MOST_HITS;

@@ -1,4 +1,4 @@
-import { parentPort, workerData } from "node:worker_threads";
+import { parentPort } from "node:worker_threads";
 import { kills } from "./runner.ts";
 
 /** A mutant and the tests that come by it, file by file, the most specific first. */
@@ -9,8 +9,6 @@ export interface Task {
 	readonly ms: number;
 }
 
-for (const { mutant, files } of workerData as readonly Task[]) {
-	parentPort?.postMessage({ mutant });
-	const killed = files.some(({ file, names }) => kills(mutant, file, names));
-	parentPort?.postMessage({ mutant, killed });
-}
+parentPort?.on("message", ({ mutant, files }: Task) => {
+	parentPort?.postMessage(files.some(({ file, names }) => kills(mutant, file, names)));
+});

@@ -98,10 +98,15 @@ export const actions: readonly Action[] = [
 			const field = page.locator("input#entry-field");
 			if ((await field.count()) === 0) return false;
 			const text = textFor(chance);
+			const cell = await page.locator(".entry-label").textContent();
 			await field.fill(text);
 			await field.press("Enter");
 			const kept = await page.locator("input#entry-field").inputValue();
-			if (kept !== text) soak.trouble(`"${text}" was typed, and "${kept}" stands there`);
+			const now = await page.locator(".entry-label").textContent();
+			if (kept !== text)
+				soak.trouble(
+					`"${text}" was typed into ${cell} (${page.url().split("#")[1]}), and "${kept}" stands in ${now}`,
+				);
 			return true;
 		},
 	},
