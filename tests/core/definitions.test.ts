@@ -6,6 +6,7 @@ import type { Sheet } from "../../src/core/sheet.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { settings } from "../../src/core/sheets/settings.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
+import { calculationWords } from "./calculationWords.ts";
 import golden from "./definitions.json" with { type: "json" };
 
 /**
@@ -69,23 +70,6 @@ function columnWords({ role, unit, value, fallback, decimals, added, source }: C
 		added && "added",
 		source && `${source.mark}: ${source.url ?? source.place ?? ""}`,
 		`accepts blank: ${value.schema.safeParse("").success}`,
-	]
-		.filter(Boolean)
-		.join("; ");
-}
-
-function calculationWords({ key, unit, inputs, source, rounding, caution, example }: Calculation) {
-	const limits = Object.entries(inputs).map(
-		([name, { unit: each, min, max }]) => `${name} [${each}] ${min ?? ""}..${max ?? ""}`,
-	);
-	return [
-		key,
-		`[${unit}]`,
-		`of ${limits.join(", ")}`,
-		`${source.mark}: ${source.url ?? source.place ?? ""}`,
-		rounding && "rounded",
-		caution && "with a caution",
-		example && `example within ${example.within}`,
 	]
 		.filter(Boolean)
 		.join("; ");

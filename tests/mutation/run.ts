@@ -24,8 +24,8 @@ const WORKERS = cpus().length;
  * Tests are asked in the order of how little they come by, until these would take so long with
  * nothing broken; slower ones are never asked. Both can only let a mutant live.
  */
-const MOST_MS = 2500;
-const MOST_MS_OF_TEST = 1000;
+const MOST_MS = 6000;
+const MOST_MS_OF_TEST = 2500;
 
 export type Fate = "killed" | "never ends" | "survived" | "no test";
 

@@ -140,10 +140,14 @@ export const actions: readonly Action[] = [
 		name: "go to a sheet",
 		weight: 22,
 		async act({ page, chance, sheets }) {
+			// A person sees the sheet before doing anything on it.
 			await page.evaluate(
-				(hash) => {
-					location.hash = hash;
-				},
+				(hash) =>
+					new Promise<void>((there) => {
+						if (location.hash === hash) return there();
+						addEventListener("hashchange", () => setTimeout(there), { once: true });
+						location.hash = hash;
+					}),
 				`#${chance.pick(sheets)}`,
 			);
 			return true;

@@ -27,7 +27,7 @@ function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
 			{ file: "kits.csv", line: null, column: "status" },
 			{
 				code: "too-few-kits",
-				received: say`${have} kits in service`,
+				received: say`kits in service: ${have}`,
 				allowed: say`at least ${need}`,
 				message: name ? tooFewOf(name, have, need) : tooFew(have, need),
 			},
@@ -36,14 +36,16 @@ function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
 }
 
 function tooFew(have: number, need: number): string {
-	return have === 0
-		? say`No kit is in service; ${need} are needed.`
+	if (have === 0) return say`No kit is in service; ${need} are needed.`;
+	return have === 1
+		? say`One kit is in service and ${need} are needed.`
 		: say`${have} kits are in service and ${need} are needed.`;
 }
 
 function tooFewOf(kind: string, have: number, need: number): string {
-	return have === 0
-		? say`No kit of the kind ${kind} is in service; ${need} are needed.`
+	if (have === 0) return say`No kit of the kind ${kind} is in service; ${need} are needed.`;
+	return have === 1
+		? say`One kit of the kind ${kind} is in service and ${need} are needed.`
 		: say`${have} kits of the kind ${kind} are in service and ${need} are needed.`;
 }
 

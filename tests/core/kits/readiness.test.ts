@@ -157,7 +157,7 @@ test("with a kit out, expiries, risk and advice follow; with a passed check all 
 		message:
 			"Kit A is not counted: 1 of 5 pieces missing. Find or order what is missing, then check it again.",
 	});
-	expect(out.problems.find((p) => p.code === "too-few-kits")?.received).toBe("2 kits in service");
+	expect(out.problems.find((p) => p.code === "too-few-kits")?.received).toBe("kits in service: 2");
 	expect(numberIn(rowsOf(out, "levers.csv")[0], "kits")).toBe(2);
 	expect(out.made).toBe(true);
 });
