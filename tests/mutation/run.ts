@@ -21,11 +21,13 @@ const SHOWN_EVERY = 100;
 const SEED = 20270301;
 const WORKERS = cpus().length;
 /**
- * Tests are asked in the order of how little they come by, until these would take so long with
- * nothing broken; slower ones are never asked. Both can only let a mutant live.
+ * Tests are asked until these would take so long with nothing broken; slower ones are never asked.
+ * Both can only let a mutant live.
  */
-const MOST_MS = 6000;
-const MOST_MS_OF_TEST = 2500;
+const MOST_MS = 25_000;
+const MOST_MS_OF_TEST = 4000;
+/** Tests that come by fewer mutants are of one calculation, the others of whole plans. */
+const WHOLE_PLANS = 2000;
 
 export type Fate = "killed" | "never ends" | "survived" | "no test";
 
@@ -34,11 +36,16 @@ const pattern = process.argv[2] ?? "src/core/**/*.ts";
 const mutants = await instrumented(pattern);
 const files = (await bundles()).map((file) => ({ file, ...dryRun(file) }));
 const tests = files.reduce((sum, { tests: own }) => sum + own.length, 0);
-/** The tests that come by each mutant, those of files that come by little first. */
+/** The tests that come by each mutant: of one calculation, the most special first; then of whole plans, the widest first. */
 const testsOf = new Map<string, Set<Timed>>();
 const reach = ({ tests: own, loading }: (typeof files)[number]) =>
 	new Set([...loading, ...own.flatMap(({ mutants: ids }) => ids)]).size;
-for (const file of files.toSorted((a, b) => reach(a) - reach(b)))
+const byReach = files
+	.map((file) => ({ ...file, reach: reach(file) }))
+	.sort((a, b) => a.reach - b.reach);
+const special = byReach.filter((file) => file.reach < WHOLE_PLANS);
+const whole = byReach.filter((file) => file.reach >= WHOLE_PLANS).reverse();
+for (const file of [...special, ...whole])
 	for (const test of file.tests)
 		for (const id of new Set([...test.mutants, ...file.loading])) {
 			const known = testsOf.get(id);
