@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { cpus } from "node:os";
+import { fileURLToPath } from "node:url";
 import type { Mutant } from "./instrumented.ts";
 import type { Fate } from "./run.ts";
 
@@ -29,6 +31,8 @@ export function report(
 		`| killed | never ends | survived | no test | score |`,
 		`|---|---|---|---|---|`,
 		`| ${count("killed")} | ${count("never ends")} | ${count("survived")} | ${count("no test")} | ${share(killed, mutants.length)} |`,
+		"",
+		readFileSync(fileURLToPath(new URL("./argued.md", import.meta.url)), "utf8").trim(),
 		"",
 		"## By file",
 		"",
