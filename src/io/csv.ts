@@ -11,12 +11,10 @@ import {
 	tooManyColumns,
 	tooManyRows,
 } from "./csvProblems.ts";
+import { BYTE_ORDER_MARKS, lineBreaks } from "./csvRecords.ts";
 import { guarded, unguarded } from "./formulaGuard.ts";
 import { separatorOf } from "./separatorOf.ts";
 import { tidied } from "./tidied.ts";
-
-const LINE_BREAK = /\r\n?|\n/g;
-const BYTE_ORDER_MARKS = /^\ufeff+/;
 
 /**
  * Reads a CSV file into texts, cell by cell, nothing guessed and nothing dropped.
@@ -86,10 +84,6 @@ function hasMore(text: string, character: string, most: number): boolean {
 		if (at < 0) return false;
 	}
 	return true;
-}
-
-function lineBreaks(text: string): number {
-	return text.match(LINE_BREAK)?.length ?? 0;
 }
 
 /**

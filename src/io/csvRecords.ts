@@ -3,7 +3,7 @@ import { unguarded } from "./formulaGuard.ts";
 import { separatorOf } from "./separatorOf.ts";
 import { type Slip, tidied } from "./tidied.ts";
 
-const BYTE_ORDER_MARKS = /^\ufeff+/;
+export const BYTE_ORDER_MARKS = /^\ufeff+/;
 const APOSTROPHE = 39;
 
 export interface CsvRecords {
