@@ -39,7 +39,10 @@ const classicScript = {
 					clearImmediate: "clearTimeout",
 				},
 				resolve: {
-					alias: unused.map((find) => ({ find, replacement: here("src/ui/grid/nothing.ts") })),
+					alias: unused.map((find) => ({
+						find,
+						replacement: here("src/ui/grid/library/nothing.ts"),
+					})),
 				},
 				build: {
 					outDir: fileURLToPath(dir),

@@ -1,4 +1,4 @@
-import { type Plan, plan } from "../core/plan.ts";
+import { type Plan, plan } from "../core/plan/plan.ts";
 import { distinct, type Problem } from "../core/problem.ts";
 import { dataPackage } from "../io/dataPackage.ts";
 import { computedTables, typedTables } from "../io/describedTables.ts";

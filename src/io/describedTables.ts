@@ -1,4 +1,4 @@
-import type { Plan } from "../core/plan.ts";
+import type { Plan } from "../core/plan/plan.ts";
 import { headerOf, type Sheet } from "../core/sheet.ts";
 import { computedSheets } from "../core/sheets/computedSheets.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";

@@ -1,4 +1,4 @@
-import type { Plan } from "../core/plan.ts";
+import type { Plan } from "../core/plan/plan.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { writeCsv } from "./csv.ts";
 import { dataPackage } from "./dataPackage.ts";

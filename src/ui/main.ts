@@ -1,27 +1,27 @@
+import { isEmpty } from "../core/edit/emptyWorkbook.ts";
 import type { Place } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
-import { moveOnDialog } from "./begin/moveOnDialog.ts";
-import { demoWorkbook } from "./book/demo.ts";
-import { hurryDraft, keepDraft } from "./book/draft.ts";
-import { isEmpty } from "./book/emptyWorkbook.ts";
-import { BEGIN, THIS_WEEK } from "./book/pageTitles.ts";
-import { hashOf, routedSheet } from "./book/route.ts";
-import { type Saved, Store } from "./book/store.ts";
 import { byId, el, fill } from "./dom/el.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { type Opened, takeDroppedFiles } from "./files/openFiles.ts";
 import { FindDialog } from "./find/findDialog.ts";
+import { printedFoot, printedHead } from "./print/printedPage.ts";
+import { ownPages, type View } from "./sheet/ownPages.ts";
+import { problemList } from "./sheet/problemList.ts";
+import { SheetView } from "./sheet/sheetView.ts";
 import { setUpKeys } from "./shell/keys.ts";
 import { KeysDialog } from "./shell/keysDialog.ts";
 import { keepSheetInLanguageLinks } from "./shell/languageLinks.ts";
 import { offerDraft, showEarlierDrafts } from "./shell/opening.ts";
+import { BEGIN, THIS_WEEK } from "./shell/pageTitles.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
+import { hashOf, routedSheet } from "./shell/route.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
-import { ownPages, type View } from "./views/ownPages.ts";
-import { printedFoot, printedHead } from "./views/printedPage.ts";
-import { problemList } from "./views/problemList.ts";
-import { SheetView } from "./views/sheetView.ts";
+import { demoWorkbook } from "./state/demo.ts";
+import { hurryDraft, keepDraft } from "./state/draft.ts";
+import { type Saved, Store } from "./state/store.ts";
+import { moveOnDialog } from "./subjects/begin/moveOnDialog.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
 

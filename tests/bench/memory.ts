@@ -1,6 +1,6 @@
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { withTexts } from "../../src/core/edit/withTexts.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
-import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { longUnit } from "./longUnit.ts";
 import { heapMb, type Measured, measure, report } from "./measure.ts";
 

@@ -1,6 +1,6 @@
-import { plan } from "../../src/core/plan.ts";
+import { withTexts } from "../../src/core/edit/withTexts.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
-import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { type Births, longUnit, withItems } from "./longUnit.ts";
 import { type Measured, measure, report } from "./measure.ts";
 import { yearWorkbook } from "./yearWorkbook.ts";

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { readUnits, UNIT_COLUMN } from "../../src/io/readUnits.ts";
 import { longUnit } from "./longUnit.ts";
 import {

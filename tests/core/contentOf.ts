@@ -1,4 +1,4 @@
-import type { Plan } from "../../src/core/plan.ts";
+import type { Plan } from "../../src/core/plan/plan.ts";
 import { codesOf, rowsOf, valueIn } from "./planCells.ts";
 
 /** What some columns of a computed sheet hold, row by row; undefined where a cell has no value. */

@@ -1,7 +1,7 @@
 import type { Calculation, Figure } from "../../src/core/calculation.ts";
 import type { ComputedRow } from "../../src/core/computedTable.ts";
 import { problemsOf } from "../../src/core/outcome.ts";
-import type { Plan } from "../../src/core/plan.ts";
+import type { Plan } from "../../src/core/plan/plan.ts";
 import type { Measure } from "../../src/core/sheets/weekTotal.ts";
 
 export function rowsOf(plan: Plan, file: string): readonly ComputedRow[] {

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import type { Calculation, Figure } from "../../src/core/calculation.ts";
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import { calculationWords } from "./calculationWords.ts";
 import { everything } from "./contentOf.ts";
 import { calculationsBehind } from "./planCells.ts";

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { readCsv, writeCsv } from "../../src/io/csv.ts";

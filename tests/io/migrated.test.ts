@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { planFiles } from "../../src/cli/planFiles.ts";
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import { settings } from "../../src/core/sheets/settings.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import type { Workbook } from "../../src/core/workbook.ts";

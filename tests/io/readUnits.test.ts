@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { readCsv, writeCsv } from "../../src/io/csv.ts";
 import { csvRecords } from "../../src/io/csvRecords.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { type Zippable, zipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { readFolder } from "../../src/io/folder.ts";
 import { readZip, zipWorkbook } from "../../src/io/zip.ts";

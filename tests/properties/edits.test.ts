@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test, vi } from "vitest";
 import type { Figure } from "../../src/core/calculation.ts";
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { withTexts } from "../../src/core/edit/withTexts.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
-import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { unitWith } from "../core/smallUnit.ts";
 import { always, cellText } from "./workbooks.ts";
 
@@ -48,7 +48,7 @@ function expectSame(one: Plan, other: Plan): void {
 
 async function planOfNewProgram(workbook: Workbook): Promise<Plan> {
 	vi.resetModules();
-	const program = await import("../../src/core/plan.ts");
+	const program = await import("../../src/core/plan/plan.ts");
 	return program.plan(workbook);
 }
 

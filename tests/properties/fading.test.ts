@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { strengthOfLiquid, strengthOfPowder } from "../../src/core/chlorine/fading.ts";
-import { isTooWeak, productFigures, strongLots } from "../../src/core/chlorine/productFigures.ts";
-import { strengthOfLot } from "../../src/core/chlorine/strengthOfLot.ts";
-import { plan } from "../../src/core/plan.ts";
+import {
+	isTooWeak,
+	productFigures,
+	strongLots,
+} from "../../src/core/plan/chlorine/productFigures.ts";
+import { strengthOfLot } from "../../src/core/plan/chlorine/strengthOfLot.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../src/core/read/readWorkbook.ts";
 import { addDays } from "../../src/core/values/date.ts";
 import { answerOf } from "../core/answerOf.ts";

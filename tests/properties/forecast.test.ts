@@ -4,7 +4,7 @@ import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
 import { dayAhead, FEWEST_DAYS, forecast } from "../../src/core/forecast/forecast.ts";
 import { scorecard } from "../../src/core/forecast/scorecard.ts";
 import { factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { addDays } from "../../src/core/values/date.ts";
 import { outcomeOf } from "../core/answerOf.ts";
 import { recordsOf } from "../core/forecast/register.ts";

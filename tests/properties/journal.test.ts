@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { onHand } from "../../src/core/stock/onHand.ts";
+import { onHand } from "../../src/core/plan/store/onHand.ts";
 import { project } from "../../src/core/stock/projection.ts";
 import { addDays } from "../../src/core/values/date.ts";
 import { expectWithin } from "../expectWithin.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import { measures } from "../../src/core/sheets/weekTotal.ts";
 import { numberIn, rowsOf, totalOf } from "../core/planCells.ts";
 import { unitWith } from "../core/smallUnit.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Plan } from "../../src/core/plan.ts";
+import type { Plan } from "../../src/core/plan/plan.ts";
 import { orderOf, planOfStore, type Store } from "../core/plan/oneItem.ts";
 import { rowsOf } from "../core/planCells.ts";
 import { always } from "./workbooks.ts";

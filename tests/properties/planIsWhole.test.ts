@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Plan, plan } from "../../src/core/plan.ts";
+import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { always, spoiltWorkbook, strangeWorkbook, validWorkbook } from "./workbooks.ts";
 

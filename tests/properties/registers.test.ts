@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { columnOf, contentOf, everything } from "../core/contentOf.ts";
 import { numberIn, rowsOf } from "../core/planCells.ts";
 import { smallUnit } from "../core/smallUnit.ts";

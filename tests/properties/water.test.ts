@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { boilingOfRound, lightBy } from "../../src/core/water/boilingPlan.ts";
 import { boilingPoint } from "../../src/core/water/boilingPoint.ts";
 import { coolingMinutes } from "../../src/core/water/cooling.ts";

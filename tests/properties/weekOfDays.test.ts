@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { setAside } from "../../src/core/counts/counts.ts";
 import { poisson } from "../../src/core/counts/poisson.ts";
 import { sumOf } from "../../src/core/counts/sumOf.ts";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { numberIn, rowsOf, totalOf } from "../core/planCells.ts";
 import { unitWith } from "../core/smallUnit.ts";
 import { expectWithin } from "../expectWithin.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
+import { withTexts } from "../../src/core/edit/withTexts.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
-import { withTexts } from "../../src/ui/book/withTexts.ts";
 import { smallUnit, unitWith } from "../core/smallUnit.ts";
 
 /** The same cases in every run, so that a failure can be looked at again. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { contentOf } from "../core/contentOf.ts";
 import { unitWith } from "../core/smallUnit.ts";
 import { expectWithin } from "../expectWithin.ts";

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { strFromU8, unzipSync } from "fflate";
-import { plan } from "../../src/core/plan.ts";
+import { plan } from "../../src/core/plan/plan.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { readCsv } from "../../src/io/csv.ts";
 import { migrated } from "../../src/io/migrated.ts";

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { sources } from "../../src/core/sources.ts";
-import { demoWorkbook } from "../../src/ui/book/demo.ts";
-import { type State, Store } from "../../src/ui/book/store.ts";
-import { boilingRounds } from "../../src/ui/mixing/boilingRounds.ts";
-import { coolingOf } from "../../src/ui/mixing/coolingPot.ts";
-import { disagreements } from "../../src/ui/mixing/disagreementTopics.ts";
-import { litreWords, quantityWords } from "../../src/ui/mixing/litreWords.ts";
+import { litreWords, quantityWords } from "../../src/ui/format/litreWords.ts";
+import { shownMinutes } from "../../src/ui/format/shownMinutes.ts";
+import { later, momentOf, shownBefore } from "../../src/ui/format/shownMoment.ts";
+import { demoWorkbook } from "../../src/ui/state/demo.ts";
+import { type State, Store } from "../../src/ui/state/store.ts";
+import { disagreements } from "../../src/ui/subjects/mixing/disagreementTopics.ts";
 import {
 	type Mix,
 	mixesOfFirstDay,
@@ -13,12 +13,12 @@ import {
 	productInUse,
 	remarkOn,
 	whyNoMix,
-} from "../../src/ui/mixing/mix.ts";
-import { mixHeadlines } from "../../src/ui/mixing/mixHeadlines.ts";
-import { mixSteps } from "../../src/ui/mixing/mixSteps.ts";
-import { endsFirst, storeOf } from "../../src/ui/mixing/strengthView.ts";
-import { shownMinutes } from "../../src/ui/shown/shownMinutes.ts";
-import { later, momentOf, shownBefore } from "../../src/ui/shown/shownMoment.ts";
+} from "../../src/ui/subjects/mixing/mix.ts";
+import { mixHeadlines } from "../../src/ui/subjects/mixing/mixHeadlines.ts";
+import { mixSteps } from "../../src/ui/subjects/mixing/mixSteps.ts";
+import { endsFirst, storeOf } from "../../src/ui/subjects/mixing/strengthView.ts";
+import { boilingRounds } from "../../src/ui/subjects/water/boilingRounds.ts";
+import { coolingOf } from "../../src/ui/subjects/water/coolingPot.ts";
 import { smallUnit, unitWith } from "../core/smallUnit.ts";
 
 /** Narrow and unbreakable spaces as plain ones. */

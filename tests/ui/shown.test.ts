@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import { typedFigure } from "../../src/core/calculation.ts";
 import { poisson } from "../../src/core/counts/poisson.ts";
-import { shownChoice } from "../../src/ui/shown/shownChoice.ts";
-import { shownDay, shownDayAndYear } from "../../src/ui/shown/shownDay.ts";
-import { shownFigure } from "../../src/ui/shown/shownFigure.ts";
-import { shownNumber, shownPlain, shownUp } from "../../src/ui/shown/shownNumber.ts";
+import { shownChoice } from "../../src/ui/format/shownChoice.ts";
+import { shownDay, shownDayAndYear } from "../../src/ui/format/shownDay.ts";
+import { shownFigure } from "../../src/ui/format/shownFigure.ts";
+import { shownNumber, shownPlain, shownUp } from "../../src/ui/format/shownNumber.ts";
 
 test("thousands stand apart by a thin space", () => {
 	expect(shownNumber(1234567.891, 1)).toBe("1\u202f234\u202f567.9");

@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
+import { emptyWorkbook } from "../../src/core/edit/emptyWorkbook.ts";
+import { withTexts } from "../../src/core/edit/withTexts.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
-import { emptyWorkbook } from "../../src/ui/book/emptyWorkbook.ts";
-import { questions } from "../../src/ui/book/questions.ts";
-import { Store } from "../../src/ui/book/store.ts";
-import { withTexts } from "../../src/ui/book/withTexts.ts";
-import { birthsTexts } from "../../src/ui/views/weekBirths.ts";
+import { questions } from "../../src/ui/shell/questions.ts";
+import { Store } from "../../src/ui/state/store.ts";
+import { birthsTexts } from "../../src/ui/subjects/week/weekBirths.ts";
 
 const day = (row: number, column: string, text: string) => ({ row, column, text });
 

@@ -1,19 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { combineOrders } from "../../src/core/stock/combineOrders.ts";
+import { entered } from "../../src/core/edit/entered.ts";
+import { combineOrders } from "../../src/core/plan/store/combineOrders.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { zipWorkbook } from "../../src/io/zip.ts";
-import { Store } from "../../src/ui/book/store.ts";
-import { amountOf } from "../../src/ui/shown/amountOf.ts";
-import { counted, listed } from "../../src/ui/shown/counted.ts";
-import { combinedInSlices } from "../../src/ui/supplies/combinedInSlices.ts";
-import { combinedLines, packsSaved } from "../../src/ui/supplies/combinedLines.ts";
-import { entered } from "../../src/ui/supplies/entered.ts";
-import { orderLines } from "../../src/ui/supplies/orderLines.ts";
-import { OrderPile } from "../../src/ui/supplies/orderPile.ts";
-import { orderHeadline } from "../../src/ui/supplies/orderWords.ts";
-import { stepped } from "../../src/ui/supplies/stockOfItem.ts";
-import type { StoreEntry } from "../../src/ui/supplies/storeEntry.ts";
-import { storekeeperLists } from "../../src/ui/supplies/storekeeperLists.ts";
+import { amountOf } from "../../src/ui/format/amountOf.ts";
+import { counted, listed } from "../../src/ui/format/counted.ts";
+import { Store } from "../../src/ui/state/store.ts";
+import { orderLines } from "../../src/ui/subjects/order/orderLines.ts";
+import { orderHeadline } from "../../src/ui/subjects/order/orderWords.ts";
+import { stepped } from "../../src/ui/subjects/store/stockOfItem.ts";
+import type { StoreEntry } from "../../src/ui/subjects/store/storeEntry.ts";
+import { storekeeperLists } from "../../src/ui/subjects/store/storekeeperLists.ts";
+import { combinedInSlices } from "../../src/ui/subjects/units/combinedInSlices.ts";
+import { combinedLines, packsSaved } from "../../src/ui/subjects/units/combinedLines.ts";
+import { OrderPile } from "../../src/ui/subjects/units/orderPile.ts";
 import { smallUnit } from "../core/smallUnit.ts";
 
 const LOTS = `item,lot,quantity,made_on,received_on,arrives_on,expires_on

@@ -1,10 +1,8 @@
-import { birthsOfDay } from "../births/birthsOfDay.ts";
 import { derive, type Figure, gather } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
 import { preparationsOfDay } from "../chlorine/preparations.ts";
 import type { Counts } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiries.ts";
-import type { KindFigures } from "../kits/kindFigures.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { onceFor } from "../onceFor.ts";
@@ -21,7 +19,9 @@ import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
 import { alikeDays } from "./alikeDays.ts";
-import { together } from "./byKind.ts";
+import { birthsOfDay } from "./births/birthsOfDay.ts";
+import { together } from "./kits/byKind.ts";
+import type { KindFigures } from "./kits/kindFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const arrivals = alikeDays(kitsInRounds);

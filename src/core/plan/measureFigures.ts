@@ -7,7 +7,7 @@ import { say } from "../say.ts";
 import type { Measure } from "../sheets/weekTotal.ts";
 import { sources } from "../sources.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
-import { gauzeOver } from "./supplyFigures.ts";
+import { gauzeOver } from "./store/supplyFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 /** What is expected of one measure, and what to set aside. */

@@ -1,31 +1,27 @@
 import { derive, type Figure, gather } from "../calculation.ts";
 import { kitsInLoad } from "../chlorine/kitsInLoad.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
+import type { Forecast } from "../forecast/forecast.ts";
+import { valueIn } from "../outcome.ts";
+import { listFigure } from "../read/listFigure.ts";
+import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import type { HourShares } from "../rounds/dayClock.ts";
+import { say } from "../say.ts";
+import type { StepsRow } from "../sheets/steps.ts";
+import type { IsoDate } from "../values/date.ts";
+import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
+import { type RegisterFigures, registerFigures, usableForecast } from "./births/registerFigures.ts";
 import {
 	type ProductFigures,
 	preparationOn,
 	productFigures,
 	productInUse,
-} from "../chlorine/productFigures.ts";
-import type { Forecast } from "../forecast/forecast.ts";
-import {
-	type RegisterFigures,
-	registerFigures,
-	usableForecast,
-} from "../forecast/registerFigures.ts";
-import { type KindFigures, kindFigures } from "../kits/kindFigures.ts";
-import { type KitReadiness, readiness } from "../kits/readiness.ts";
-import { valueIn } from "../outcome.ts";
-import { listFigure } from "../read/listFigure.ts";
-import type { ReadWorkbook } from "../read/readWorkbook.ts";
-import type { HourShares } from "../rounds/dayClock.ts";
-import { hourShares } from "../rounds/hourShares.ts";
-import { type Timetable, timetable } from "../rounds/timetable.ts";
-import { say } from "../say.ts";
-import type { StepsRow } from "../sheets/steps.ts";
-import type { IsoDate } from "../values/date.ts";
-import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
-import { byName, together } from "./byKind.ts";
+} from "./chlorine/productFigures.ts";
+import { byName, together } from "./kits/byKind.ts";
+import { type KindFigures, kindFigures } from "./kits/kindFigures.ts";
+import { type KitReadiness, readiness } from "./kits/readiness.ts";
+import { hourShares } from "./rounds/hourShares.ts";
+import { type Timetable, timetable } from "./rounds/timetable.ts";
 
 /** What holds for the unit on every day of the plan. */
 export interface UnitFigures {

@@ -1,4 +1,5 @@
 import type { Columns } from "../column.ts";
+import { type LotOnHand, onHand } from "../plan/store/onHand.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { birthsSheet } from "../sheets/births.ts";
@@ -19,7 +20,6 @@ import { strengthReadingsSheet } from "../sheets/strengthReadings.ts";
 import { usageSheet } from "../sheets/usage.ts";
 import { wardSolutionSheet } from "../sheets/wardSolution.ts";
 import { waterSourcesSheet } from "../sheets/waterSources.ts";
-import { type LotOnHand, onHand } from "../stock/onHand.ts";
 import type { TextTable, Workbook } from "../workbook.ts";
 import { readRow, readRowOnce } from "./readRow.ts";
 import { readSettings, type Settings } from "./readSettings.ts";

@@ -2,7 +2,7 @@ import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { migrated } from "../../io/migrated.ts";
-import { titleOf } from "../book/sheetOf.ts";
+import { titleOf } from "../shell/sheetOf.ts";
 
 interface OpenedWorkbook {
 	readonly workbook: Workbook;

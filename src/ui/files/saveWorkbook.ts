@@ -1,10 +1,10 @@
-import type { Plan } from "../../core/plan.ts";
+import type { Plan } from "../../core/plan/plan.ts";
 import { readSettings } from "../../core/read/readSettings.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { writeCsv } from "../../io/csv.ts";
 import { computedCsv } from "../../io/writeComputed.ts";
 import { zipWorkbook } from "../../io/zip.ts";
-import type { Store } from "../book/store.ts";
+import type { Store } from "../state/store.ts";
 import { askAfterHindrance } from "./askAfterHindrance.ts";
 import { askWhereToSave, canWriteFiles } from "./filePickers.ts";
 import { proposedName } from "./proposedName.ts";

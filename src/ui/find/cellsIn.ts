@@ -1,13 +1,13 @@
-import type { Plan } from "../../core/plan.ts";
+import type { Plan } from "../../core/plan/plan.ts";
 import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
-import { THIS_WEEK } from "../book/pageTitles.ts";
-import { isTyped } from "../book/sheetOf.ts";
-import type { State } from "../book/store.ts";
 import { foldedCell } from "../grid/foldedCell.ts";
 import type { GridModel } from "../grid/gridModel.ts";
 import { settingKeys } from "../grid/settingsGrid.ts";
-import { sheetGrid } from "../views/sheetGrid.ts";
+import { sheetGrid } from "../sheet/sheetGrid.ts";
+import { THIS_WEEK } from "../shell/pageTitles.ts";
+import { isTyped } from "../shell/sheetOf.ts";
+import type { State } from "../state/store.ts";
 import { type Findable, findable } from "./findable.ts";
 
 /** Line of the first row under a header. */

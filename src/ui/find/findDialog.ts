@@ -1,8 +1,8 @@
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
-import type { State } from "../book/store.ts";
 import { breath } from "../dom/breath.ts";
 import { el, fill } from "../dom/el.ts";
+import type { State } from "../state/store.ts";
 import { foundWords, hitItem, leftOut } from "./hitList.ts";
 import { search } from "./search.ts";
 

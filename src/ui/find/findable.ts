@@ -1,6 +1,6 @@
 import type { Place } from "../../core/problem.ts";
-import { titleOf } from "../book/sheetOf.ts";
 import { folded } from "../grid/folded.ts";
+import { titleOf } from "../shell/sheetOf.ts";
 
 /** One text of the workbook that can be found, and the way to it. */
 export interface Findable {

@@ -1,10 +1,10 @@
+import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
-import { pageHelp } from "../book/pageHelp.ts";
-import { questions } from "../book/questions.ts";
-import { sheetOf, titleOf } from "../book/sheetOf.ts";
-import type { State } from "../book/store.ts";
-import { tableOf } from "../book/withTexts.ts";
+import { pageHelp } from "../shell/pageHelp.ts";
+import { questions } from "../shell/questions.ts";
+import { sheetOf, titleOf } from "../shell/sheetOf.ts";
+import type { State } from "../state/store.ts";
 import { type Findable, findable } from "./findable.ts";
 
 /** Names of sheets and pages and of their columns, and the open problems: all that is known without working a sheet out. */

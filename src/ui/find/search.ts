@@ -1,9 +1,9 @@
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
-import { questions } from "../book/questions.ts";
-import { isTyped, sheetOf } from "../book/sheetOf.ts";
-import type { State } from "../book/store.ts";
 import { folded } from "../grid/folded.ts";
-import { daysOf } from "../views/weekGrid.ts";
+import { questions } from "../shell/questions.ts";
+import { isTyped, sheetOf } from "../shell/sheetOf.ts";
+import type { State } from "../state/store.ts";
+import { daysOf } from "../subjects/week/weekGrid.ts";
 import { areListed, cellsIn } from "./cellsIn.ts";
 import type { Findable } from "./findable.ts";
 import { namesIn } from "./namesIn.ts";

@@ -1,6 +1,6 @@
 import type { ComputedTable } from "../../core/computedTable.ts";
-import { shownDay } from "../shown/shownDay.ts";
-import { shownCell } from "../shown/shownFigure.ts";
+import { shownDay } from "../format/shownDay.ts";
+import { shownCell } from "../format/shownFigure.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { GridCell, GridModel } from "./gridModel.ts";
 import { headHeight, rowHeights } from "./rowHeights.ts";

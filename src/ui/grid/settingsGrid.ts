@@ -1,13 +1,13 @@
 import type { Column } from "../../core/column.ts";
+import { type NewText, tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
 import { settings } from "../../core/sheets/settings.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
-import { problemsAt } from "../book/problemsAt.ts";
-import type { State } from "../book/store.ts";
-import { type NewText, tableOf } from "../book/withTexts.ts";
-import { shownChoice } from "../shown/shownChoice.ts";
-import { shownDefault } from "../shown/shownDefault.ts";
+import { shownChoice } from "../format/shownChoice.ts";
+import { shownDefault } from "../format/shownDefault.ts";
+import { problemsAt } from "../sheet/problemsAt.ts";
+import type { State } from "../state/store.ts";
 import type { CellText, GridCell, GridColumn, GridModel } from "./gridModel.ts";
 
 const ROW_PX = 34;

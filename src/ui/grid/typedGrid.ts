@@ -1,12 +1,12 @@
 import type { Column, Columns } from "../../core/column.ts";
+import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
 import { lineOf } from "../../core/workbook.ts";
-import { problemsAt } from "../book/problemsAt.ts";
-import { sheetOf, titleOf } from "../book/sheetOf.ts";
-import type { State } from "../book/store.ts";
-import { tableOf } from "../book/withTexts.ts";
-import { shownChoice } from "../shown/shownChoice.ts";
-import { shownDefault } from "../shown/shownDefault.ts";
+import { shownChoice } from "../format/shownChoice.ts";
+import { shownDefault } from "../format/shownDefault.ts";
+import { problemsAt } from "../sheet/problemsAt.ts";
+import { sheetOf, titleOf } from "../shell/sheetOf.ts";
+import type { State } from "../state/store.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { Entry, GridCell, GridColumn, GridModel } from "./gridModel.ts";
 import { headHeight, rowHeights } from "./rowHeights.ts";

@@ -1,5 +1,5 @@
-import type { State } from "../book/store.ts";
 import { byId, fill } from "../dom/el.ts";
+import type { State } from "../state/store.ts";
 
 /** Something made for paper: what its button says, and its pages. */
 export interface PrintOut {

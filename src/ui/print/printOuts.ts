@@ -1,9 +1,9 @@
-import { boilingSheetOut } from "../mixing/boilingSheetOut.ts";
-import { mixingSheetOut } from "../mixing/mixingSheetOut.ts";
-import { wallTableOut } from "../mixing/wallTableOut.ts";
-import { runSheetPrintOuts } from "../rounds/runSheetPages.ts";
-import { countSheets } from "../supplies/countSheet.ts";
-import { orderForm } from "../supplies/orderForm.ts";
+import { mixingSheetOut } from "../subjects/mixing/mixingSheetOut.ts";
+import { wallTableOut } from "../subjects/mixing/wallTableOut.ts";
+import { orderForm } from "../subjects/order/orderForm.ts";
+import { runSheetPrintOuts } from "../subjects/rounds/runSheetPages.ts";
+import { countSheets } from "../subjects/store/countSheet.ts";
+import { boilingSheetOut } from "../subjects/water/boilingSheetOut.ts";
 import type { PrintOut } from "./printOut.ts";
 
 /** What can be printed from each sheet, by file; a sheet without an entry prints as it stands. */

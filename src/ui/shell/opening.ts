@@ -1,11 +1,11 @@
+import { emptyWorkbook } from "../../core/edit/emptyWorkbook.ts";
 import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
-import { demoWorkbook } from "../book/demo.ts";
-import { emptyWorkbook } from "../book/emptyWorkbook.ts";
-import { type KeptDraft, keptDrafts, readDraft } from "../book/keptDrafts.ts";
-import { titleOf } from "../book/sheetOf.ts";
 import { byId, type Child, el, fill } from "../dom/el.ts";
-import { shownDayAndYear } from "../shown/shownDay.ts";
+import { shownDayAndYear } from "../format/shownDay.ts";
+import { demoWorkbook } from "../state/demo.ts";
+import { type KeptDraft, keptDrafts, readDraft } from "../state/keptDrafts.ts";
+import { titleOf } from "./sheetOf.ts";
 
 /** What the page does with the answer. */
 interface Ways {

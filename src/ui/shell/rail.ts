@@ -1,5 +1,5 @@
 import { say } from "../../core/say.ts";
-import type { State } from "../book/store.ts";
+import type { State } from "../state/store.ts";
 
 /** Opens the question of the sheet on the screen, and marks where something waits to be put right. */
 export function paintRail(rail: HTMLElement, state: State, open: string): void {

@@ -1,13 +1,13 @@
+import { emptyWorkbook } from "../../core/edit/emptyWorkbook.ts";
 import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
-import { demoWorkbook } from "../book/demo.ts";
-import { emptyWorkbook } from "../book/emptyWorkbook.ts";
-import type { State, Store } from "../book/store.ts";
 import { byId } from "../dom/el.ts";
 import { canWriteFiles } from "../files/filePickers.ts";
 import { askForFiles, type Opened } from "../files/openFiles.ts";
 import { saveWorkbook } from "../files/saveWorkbook.ts";
-import { unitSetting } from "../views/unitSettings.ts";
+import { demoWorkbook } from "../state/demo.ts";
+import type { State, Store } from "../state/store.ts";
+import { unitSetting } from "../state/unitSettings.ts";
 import { setUpSaveKeys } from "./saveKeys.ts";
 
 const LONGEST_NAME = 30;

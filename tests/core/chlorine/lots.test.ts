@@ -5,8 +5,8 @@ import {
 	preparationOn,
 	productFigures,
 	strongLots,
-} from "../../../src/core/chlorine/productFigures.ts";
-import { plan } from "../../../src/core/plan.ts";
+} from "../../../src/core/plan/chlorine/productFigures.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { contentOf } from "../contentOf.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { kitShare } from "../../../src/core/forecast/kitShare.ts";
-import { registerFigures } from "../../../src/core/forecast/registerFigures.ts";
+import { registerFigures } from "../../../src/core/plan/births/registerFigures.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";

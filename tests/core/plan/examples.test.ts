@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Calculation } from "../../../src/core/calculation.ts";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 import { calculationsBehind, rowsOf } from "../planCells.ts";

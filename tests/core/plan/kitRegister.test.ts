@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { columnOf, contentOf } from "../contentOf.ts";
 import { numberIn, problemCodes, rowsOf } from "../planCells.ts";
 import { smallUnit } from "../smallUnit.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import type { Workbook } from "../../../src/core/workbook.ts";
 import { columnOf, contentOf } from "../contentOf.ts";
 import { rowsOf } from "../planCells.ts";

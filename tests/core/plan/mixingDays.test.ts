@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { strengthOfLiquid } from "../../../src/core/chlorine/fading.ts";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 import { columnOf, contentOf } from "../contentOf.ts";

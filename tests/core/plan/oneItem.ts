@@ -1,4 +1,4 @@
-import { type Plan, plan } from "../../../src/core/plan.ts";
+import { type Plan, plan } from "../../../src/core/plan/plan.ts";
 import { contentOf } from "../contentOf.ts";
 import { unitWith } from "../smallUnit.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { codesOf, numberIn, problemCodes, rowsOf, totalOf, valueIn } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";

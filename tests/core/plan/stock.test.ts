@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Plan, plan } from "../../../src/core/plan.ts";
+import { type Plan, plan } from "../../../src/core/plan/plan.ts";
 import { addDays } from "../../../src/core/values/date.ts";
 import { contentOf } from "../contentOf.ts";
 import { smallUnit } from "../smallUnit.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { contentOf } from "../contentOf.ts";
 import { numberIn, rowsOf, valueIn } from "../planCells.ts";

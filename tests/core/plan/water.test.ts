@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { columnOf, contentOf } from "../contentOf.ts";
 import { codesOf, numberIn, rowsOf } from "../planCells.ts";

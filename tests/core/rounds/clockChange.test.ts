@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { contentOf, everything } from "../contentOf.ts";
 import { unitWith } from "../smallUnit.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { proposedSteps } from "../../../src/core/rounds/proposedSteps.ts";
 import { soakStep } from "../../../src/core/rounds/soakStep.ts";
 import { unitWith } from "../smallUnit.ts";

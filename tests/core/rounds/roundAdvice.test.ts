@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { codesOf, problemCodes, rowsOf, valueIn } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 

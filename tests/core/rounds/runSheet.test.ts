@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { DESCALE_STEP, RINSE_STEP } from "../../../src/core/rounds/timedSteps.ts";
 import { columnOf, contentOf } from "../contentOf.ts";
 import { codesOf, numberIn, problemCodes, rowsOf, totalOf } from "../planCells.ts";

@@ -5,8 +5,8 @@ import {
 	type Horizon,
 	horizon,
 	preparationsAhead,
-} from "../../../src/core/plan/horizon.ts";
-import { useOfItem } from "../../../src/core/plan/supplyFigures.ts";
+} from "../../../src/core/plan/store/horizon.ts";
+import { useOfItem } from "../../../src/core/plan/store/supplyFigures.ts";
 import { type UnitFigures, unitFigures } from "../../../src/core/plan/unitFigures.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { useExpected } from "../../../src/core/stock/useOverDays.ts";

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { usableLots } from "../../../src/core/plan/store/usableLots.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
 import { lotsSheet } from "../../../src/core/sheets/lots.ts";
 import type { UsageRow } from "../../../src/core/sheets/usage.ts";
 import { inMeasure } from "../../../src/core/stock/inMeasure.ts";
 import { ratesOfItem } from "../../../src/core/stock/ratesOfItem.ts";
-import { usableLots } from "../../../src/core/stock/usableLots.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 import { tableOf } from "../smallUnit.ts";

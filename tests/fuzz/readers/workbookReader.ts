@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { plan } from "../../../src/core/plan.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
 import { typedSheets } from "../../../src/core/sheets/typedSheets.ts";
 import { migrated } from "../../../src/io/migrated.ts";

@@ -1,0 +1,75 @@
+import {
+	calculation,
+	derive,
+	type Figure,
+	nameFigure,
+	refusedFigure,
+	typedFigure,
+} from "../../calculation.ts";
+import { type DayAhead, dayAhead, type Forecast } from "../../forecast/forecast.ts";
+import { firstReasons } from "../../outcome.ts";
+import { partOf } from "../../partOf.ts";
+import type { ReadTable } from "../../read/readTable.ts";
+import { say } from "../../say.ts";
+import { type BirthsRow, birthsSheet } from "../../sheets/births.ts";
+import { sources } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+
+const { label, unit } = birthsSheet.columns.births;
+
+/** Mean births of a day and, where they are forecast, how sure the forecast is. */
+export interface BirthsOfDay {
+	readonly mean: Figure<number>;
+	/** Size of the negative binomial; undefined where births are Poisson. */
+	readonly size: Figure<number> | undefined;
+}
+
+const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
+	key: "births_ahead",
+	label: say`Births expected, forecast`,
+	unit: say`births`,
+	formula: say`Level of the register × factor of the weekday. The level stays; it is known less the further ahead.`,
+	source: sources.discounted,
+	inputs: {
+		forecast: { label: say`Forecast from the register`, unit: say`births/day` },
+		date: { label: say`Date`, unit: "" },
+	},
+	compute: ({ forecast, date }) => dayAhead(forecast, date),
+});
+
+const meanAhead = partOf<DayAhead, "mean">(
+	ahead,
+	"mean",
+	say`Births expected, forecast`,
+	say`births`,
+);
+const sizeAhead = partOf<DayAhead, "size">(ahead, "size", say`How sure the forecast is`, say`size`);
+
+/**
+ * Mean births on a day: the unit's own figure for it, else the forecast from the
+ * register, else births a day from the settings.
+ *
+ * A row that cannot be read leaves its day without a figure; where even the date
+ * cannot be read no day is touched, and the problem stands in the list.
+ */
+export function birthsOfDay(
+	date: IsoDate,
+	table: ReadTable<BirthsRow>,
+	forecast: Figure<Forecast> | undefined,
+	birthsPerDay: Figure<number>,
+): BirthsOfDay {
+	const place = { file: birthsSheet.file, line: null, column: "births" };
+	const refused = table.badRows.filter((row) => row.value.date === date);
+	if (refused.length > 0) {
+		const problems = firstReasons(refused.flatMap((row) => row.problems));
+		return { mean: refusedFigure(label, unit, place, ...problems), size: undefined };
+	}
+	const row = table.rows.find((r) => r.value.date === date);
+	if (row && row.value.births !== null) {
+		const own = typedFigure(label, unit, row.value.births, { ...place, line: row.line });
+		return { mean: own, size: undefined };
+	}
+	if (!forecast) return { mean: birthsPerDay, size: undefined };
+	const whole = derive(ahead, { forecast, date: nameFigure(say`Date`, date) });
+	return { mean: derive(meanAhead, { whole }), size: derive(sizeAhead, { whole }) };
+}

@@ -1,0 +1,147 @@
+import { chanceAtMost } from "../../counts/counts.ts";
+import { poisson } from "../../counts/poisson.ts";
+import { fixed } from "../../fixed.ts";
+import { valueIn } from "../../outcome.ts";
+import { advice, type Problem } from "../../problem.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { recordsSheet } from "../../sheets/records.ts";
+import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
+import type { RegisterFigures } from "./registerFigures.ts";
+
+/** What the reader should know about the register. */
+export function registerAdvice(
+	read: ReadWorkbook,
+	{ register, forecast }: RegisterFigures,
+	firstDay: IsoDate,
+): Problem[] {
+	const wanted = valueIn(read.settings.births_from_register) === "yes";
+	const days = register && valueIn(register);
+	return [
+		...(wanted && forecast && !forecast.outcome.ok
+			? forecast.outcome.problems.map((problem): Problem => ({ ...problem, weight: "advice" }))
+			: []),
+		...fromFirstDayOn(read, firstDay),
+		...moreKitsThanBirths(read),
+		...(days
+			? [...ended(days, firstDay), ...longGaps(days), ...oddDays(days), ...shifted(days)]
+			: []),
+	];
+}
+
+const at = (line: number | null, column: string) => ({ file: recordsSheet.file, line, column });
+
+function fromFirstDayOn({ tables }: ReadWorkbook, firstDay: IsoDate): Problem[] {
+	const late = tables.records.rows.filter(({ value }) => value.date >= firstDay);
+	const [first] = late;
+	if (!first) return [];
+	return [
+		advice(at(first.line, "date"), {
+			code: "record-after-start",
+			received: first.value.date,
+			allowed: say`days before ${firstDay}, the first day of the plan`,
+			message: say`${late.length} recorded days lie on or after the first day of the plan; they are kept and not used.`,
+		}),
+	];
+}
+
+function moreKitsThanBirths({ tables }: ReadWorkbook): Problem[] {
+	return tables.records.rows
+		.filter(({ value }) => value.births !== null && (value.kits_used ?? 0) > value.births)
+		.map(({ line, value }) =>
+			advice(at(line, "kits_used"), {
+				code: "more-kits-than-births",
+				received: String(value.kits_used),
+				allowed: say`at most ${value.births}, the births of that day`,
+				message: say`On ${value.date} more kits were used than babies born (${value.kits_used} and ${value.births}); look at the register again.`,
+			}),
+		);
+}
+
+const LONG_GAP_DAYS = 14;
+
+function ended({ firstDay, counts }: DailyCounts, planStart: IsoDate): Problem[] {
+	const next = addDays(firstDay, counts.length);
+	const missing = (dayNumber(planStart) as number) - (dayNumber(next) as number);
+	if (missing < LONG_GAP_DAYS) return [];
+	return [
+		advice(at(null, "date"), {
+			code: "register-ended",
+			received: say`${missing} days`,
+			allowed: say`records up to the day before the plan`,
+			message: say`The register ends ${missing} days before the plan; the longer ago, the less sure the forecast. Enter the days since, or your own figures.`,
+		}),
+	];
+}
+
+function longGaps({ firstDay, counts }: DailyCounts): Problem[] {
+	const found: Problem[] = [];
+	let missing = 0;
+	counts.forEach((count, day) => {
+		if (count === null) {
+			missing++;
+			return;
+		}
+		if (missing >= LONG_GAP_DAYS)
+			found.push(
+				advice(at(null, "date"), {
+					code: "long-gap",
+					received: say`${missing} days`,
+					allowed: "",
+					message: say`${missing} days before ${addDays(firstDay, day)} are not recorded; they are taken as missing, not as zero.`,
+				}),
+			);
+		missing = 0;
+	});
+	return found;
+}
+
+/** A day that would come once in a million is more likely a slip. */
+const ONCE_IN_A_MILLION = 1e-6;
+
+function oddDays({ firstDay, counts }: DailyCounts): Problem[] {
+	const recorded = counts.filter((count) => count !== null);
+	const middle = [...recorded].sort((a, b) => a - b)[recorded.length >> 1] ?? 0;
+	// The middle day stands for all, because one huge day must not hide itself in the mean; spread is allowed for.
+	const usual = poisson(Math.max(1, middle * 1.5));
+	return counts.flatMap((count, day) => {
+		if (count === null || 1 - chanceAtMost(usual, count - 1) > ONCE_IN_A_MILLION) return [];
+		const date = addDays(firstDay, day);
+		return [
+			advice(at(null, "births"), {
+				code: "odd-day",
+				received: String(count),
+				allowed: say`days like the others, around ${middle}`,
+				message: say`${count} births on ${date} are far from the usual ${middle}; look at the register again. The day is used as it stands.`,
+			}),
+		];
+	});
+}
+
+const RECENT_DAYS = 28;
+/** Standard errors beyond which a change of level is said. */
+const CLEAR_CHANGE = 4;
+
+function shifted({ counts }: DailyCounts): Problem[] {
+	const recent = counts.slice(-RECENT_DAYS).filter((count) => count !== null);
+	const before = counts.slice(0, -RECENT_DAYS).filter((count) => count !== null);
+	if (recent.length < RECENT_DAYS / 2 || before.length < RECENT_DAYS) return [];
+	const mean = (list: readonly number[]) =>
+		list.reduce((sum, count) => sum + count, 0) / list.length;
+	const error = Math.sqrt(Math.max(mean(before), 0.01) * (1 / recent.length + 1 / before.length));
+	const change = (mean(recent) - mean(before)) / error;
+	if (Math.abs(change) < CLEAR_CHANGE) return [];
+	const [was, now] = [fixed(mean(before), 1), fixed(mean(recent), 1)];
+	return [
+		advice(at(null, "births"), {
+			code: "level-shift",
+			received: say`${now} a day lately`,
+			allowed: say`${was} a day before`,
+			message:
+				change > 0
+					? say`Births have risen from ${was} to ${now} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`
+					: say`Births have fallen from ${was} to ${now} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`,
+		}),
+	];
+}

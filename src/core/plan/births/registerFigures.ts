@@ -1,0 +1,67 @@
+import { derive, type Figure, typedFigure } from "../../calculation.ts";
+import { type Forecast, forecast } from "../../forecast/forecast.ts";
+import { kitShare } from "../../forecast/kitShare.ts";
+import { weekdayFactors } from "../../forecast/weekdayFactors.ts";
+import { valueIn } from "../../outcome.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { recordsSheet } from "../../sheets/records.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { type DailyCounts, dailyCounts } from "./dailyCounts.ts";
+
+/** What the register teaches, where it teaches anything. */
+export interface RegisterFigures {
+	readonly register: Figure<DailyCounts> | undefined;
+	/** Refused, with the reason, where the register is too short or empty of births. */
+	readonly forecast: Figure<Forecast> | undefined;
+	/** Kits used per 100 births, learned. */
+	readonly kitShare: Figure;
+}
+
+/** @param firstDay of the plan: records from then on are not used */
+export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): RegisterFigures {
+	const { records } = read.tables;
+	const days = dailyCounts(records.rows, firstDay);
+	const place = { file: recordsSheet.file, line: null, column: "births" };
+	const register = days && typedFigure(say`Births in the register`, say`births/day`, days, place);
+	return {
+		register,
+		forecast:
+			register &&
+			derive(forecast, { register, factors: derive(weekdayFactors, { register }) }, place),
+		kitShare: derive(kitShare, { ...usesRecorded(read, firstDay), ...prior(read) }),
+	};
+}
+
+function prior({ settings }: ReadWorkbook) {
+	return {
+		priorPer100: settings.kits_used_per_100_births,
+		weight: settings.kit_share_prior_births,
+	};
+}
+
+/** Births and kits used over the days on which both were recorded. */
+function usesRecorded({ tables }: ReadWorkbook, firstDay: IsoDate) {
+	const place = { file: recordsSheet.file, line: null, column: "kits_used" };
+	const both = tables.records.rows.filter(
+		({ value }) => value.births !== null && value.kits_used !== null && value.date < firstDay,
+	);
+	const sum = (of: "births" | "kits_used") =>
+		both.reduce((all, { value }) => all + (value[of] ?? 0), 0);
+	return {
+		births: typedFigure(say`Births recorded`, say`births`, sum("births"), {
+			...place,
+			column: "births",
+		}),
+		uses: typedFigure(say`Kits used, recorded`, say`kits`, sum("kits_used"), place),
+	};
+}
+
+/** The forecast, where the unit wants it and the register is long enough for one. */
+export function usableForecast(
+	{ settings }: ReadWorkbook,
+	{ forecast }: RegisterFigures,
+): Figure<Forecast> | undefined {
+	const wanted = valueIn(settings.births_from_register) === "yes";
+	return wanted && forecast?.outcome.ok ? forecast : undefined;
+}

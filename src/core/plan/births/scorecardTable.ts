@@ -1,0 +1,100 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import type { Forecast } from "../../forecast/forecast.ts";
+import { type Scorecard, scorecard } from "../../forecast/scorecard.ts";
+import { valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
+import { scorecardSheet } from "../../sheets/scorecard.ts";
+import { sources } from "../../sources.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
+import type { RegisterFigures } from "./registerFigures.ts";
+
+const scored = calculation<{ register: DailyCounts; forecast: Forecast }, Scorecard | null>({
+	key: "scorecard",
+	label: say`How good the forecast was`,
+	unit: "",
+	formula: say`Each recorded day is forecast from the days before it, with the final ω and weekday factors, and compared with what came; beside a plain mean of the days before and the same weekday last week (at least half a birth), both Poisson.`,
+	source: sources.discounted,
+	inputs: {
+		register: { label: say`Births in the register`, unit: say`births/day` },
+		forecast: { label: say`Forecast from the register`, unit: say`births/day` },
+	},
+	compute: ({ register, forecast }) => scorecard(register, forecast) ?? null,
+});
+
+const figureOf = (key: string, label: string, unit: string, of: (card: Scorecard) => number) =>
+	calculation<{ card: Scorecard | null }, number>({
+		key,
+		label,
+		unit,
+		formula: say`From the comparison of past days.`,
+		source: sources.discounted,
+		inputs: { card: { label: say`How good the forecast was`, unit: "" } },
+		compute: ({ card }) => (card ? of(card) : 0),
+	});
+
+const asChance = (logScore: number) => 100 * Math.exp(logScore);
+const days = figureOf("days", say`Days`, say`days`, (card) => card.days);
+const inside50 = figureOf(
+	"inside_50",
+	say`Inside the middle half`,
+	say`% of days`,
+	(card) => 100 * card.coverage50,
+);
+const inside90 = figureOf(
+	"inside_90",
+	say`Inside nine of ten`,
+	say`% of days`,
+	(card) => 100 * card.coverage90,
+);
+
+const ways = [
+	{
+		name: say`Forecast`,
+		chance: figureOf("chance", say`Chance given`, "%", (card) => asChance(card.logScore)),
+	},
+	{
+		name: say`Plain mean`,
+		chance: figureOf("chance_mean", say`Chance given`, "%", (card) => asChance(card.plainMean)),
+	},
+	{
+		name: say`Same weekday last week`,
+		chance: figureOf("chance_week", say`Chance given`, "%", (card) => asChance(card.lastWeek)),
+	},
+];
+
+/** The forecast beside the two simple ways; no rows where there is no forecast to score. */
+export function scorecardTable({ register, forecast }: RegisterFigures): ComputedTable {
+	return onDemand(scorecardSheet, () => {
+		if (!register || !forecast?.outcome.ok) return [];
+		const card = derive(scored, { register, forecast });
+		const known = valueIn(card);
+		return known ? ways.map((way, i) => rowOf(way, i === 0, card, known)) : [];
+	});
+}
+
+function rowOf(
+	{ name, chance }: (typeof ways)[number],
+	isForecast: boolean,
+	card: Figure<Scorecard | null>,
+	known: Scorecard,
+): ComputedRow {
+	return {
+		way: nameFigure(say`Way`, name),
+		days: derive(days, { card }),
+		chance_given: derive(chance, { card }),
+		inside_50: isForecast
+			? derive(inside50, { card })
+			: nameFigure(say`Inside the middle half`, ""),
+		inside_90: isForecast ? derive(inside90, { card }) : nameFigure(say`Inside nine of ten`, ""),
+		remark: nameFigure(say`In words`, isForecast ? inWords(known) : ""),
+	};
+}
+
+function inWords({ days: count, coverage90, logScore, plainMean, lastWeek }: Scorecard): string {
+	const best = logScore >= Math.max(plainMean, lastWeek);
+	const inside = Math.round(coverage90 * count);
+	return best
+		? say`Of ${count} past days, ${inside} fell inside the range given for nine of ten. It did at least as well as both simple ways.`
+		: say`Of ${count} past days, ${inside} fell inside the range given for nine of ten. A simple way did better: look at the register, or give your own figures.`;
+}

@@ -1,0 +1,37 @@
+import type { Figure } from "../../calculation.ts";
+import type { Strength } from "../../chlorine/availableChlorine.ts";
+import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
+import { valueIn } from "../../outcome.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import { say } from "../../say.ts";
+import type { LotsRow } from "../../sheets/lots.ts";
+import type { IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { ProductFigures } from "./productFigures.ts";
+import { strengthOfLot } from "./strengthOfLot.ts";
+
+/** A lot of a chlorine product, in the store or on its way. */
+export interface LotFigures {
+	readonly product: ProductFigures;
+	readonly lot: GoodRow<LotsRow>;
+	readonly strengthOn: (day: IsoDate) => Figure<Strength>;
+	/** undefined: too weak or out of date already; null: no end in sight. */
+	readonly lastUsableDay: IsoDate | null | undefined;
+}
+
+/** Stands on the sheets in the place of a last usable day. */
+export const NOT_USABLE = say`not usable`;
+
+/** Every lot of every chlorine product, in the order of the store's sheet. */
+export function lotFigures(unit: UnitFigures, firstDay: IsoDate): LotFigures[] {
+	const target = valueIn(unit.read.settings.target_strength_pct) ?? 0;
+	return unit.products.flatMap((product) =>
+		unit.read.tables.lots.rows
+			.filter(({ value }) => value.item === product.row.value.product)
+			.map((lot) => {
+				const strengthOn = (day: IsoDate) => strengthOfLot(unit.read, product, lot, day);
+				const last = lastUsableDay(strengthOn, target, firstDay, lot.value.expires_on);
+				return { product, lot, strengthOn, lastUsableDay: last };
+			}),
+	);
+}

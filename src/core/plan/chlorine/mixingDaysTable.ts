@@ -1,0 +1,25 @@
+import { nameFigure, typedFigure } from "../../calculation.ts";
+import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { mixingDaysSheet } from "../../sheets/mixingDays.ts";
+import type { DayFigures } from "../dayFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { preparationCells } from "./preparationCells.ts";
+import { preparationOn } from "./productFigures.ts";
+
+/** One preparation a day with the product in use. */
+export function mixingDaysTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
+	return onDemand(mixingDaysSheet, () =>
+		days.map((day) => {
+			const inUse = unit.productInUse;
+			const lot = "row" in inUse ? preparationOn(unit.read, inUse, day.date).lot : undefined;
+			const place = { file: lotsSheet.file, line: lot?.line ?? null, column: "lot" };
+			return {
+				date: nameFigure(say`Date`, day.date),
+				lot: lot ? typedFigure(say`Lot`, "", lot.value.lot, place) : nameFigure(say`Lot`, ""),
+				...preparationCells(day.preparation),
+			};
+		}),
+	);
+}

@@ -1,0 +1,109 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import type { Strength } from "../../chlorine/availableChlorine.ts";
+import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
+import { mixingRemark } from "../../chlorine/mixingRemark.ts";
+import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { say } from "../../say.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { mixingSheet } from "../../sheets/mixing.ts";
+import { sources } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+import type { CoverFigures } from "../kits/coverFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { preparationCells } from "./preparationCells.ts";
+import {
+	type LotPreparation,
+	type ProductFigures,
+	preparationOn,
+	strongLots,
+} from "./productFigures.ts";
+
+const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
+	key: "kits_through_bath",
+	label: say`Kits through the bath`,
+	unit: say`kits`,
+	formula: say`A full soak, or the kits of the fullest round where they are more.`,
+	source: sources.carryIn,
+	inputs: {
+		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		fullestRound: { label: say`Kits in the fullest round`, unit: say`kits`, min: 0 },
+	},
+	compute: ({ kitsInLoad, fullestRound }) => Math.max(kitsInLoad, fullestRound),
+});
+
+/** One row for each product and usable lot; a product without one is shown at its label's strength. */
+export function mixingTable(
+	unit: UnitFigures,
+	cover: CoverFigures,
+	firstDay: IsoDate,
+): ComputedTable {
+	const kits = derive(kitsThroughBath, {
+		kitsInLoad: unit.kitsInLoad,
+		fullestRound: cover.kitsOfFullestRound,
+	});
+	const rows = unit.products.flatMap((product) => {
+		const lots = strongLots(unit.read, product, firstDay);
+		const shown = lots.length > 0 ? lots : [preparationOn(unit.read, product, firstDay)];
+		return shown.map((lot) => mixingRow(unit, product, lot, kits));
+	});
+	return { sheet: mixingSheet, rows };
+}
+
+function mixingRow(
+	unit: UnitFigures,
+	product: ProductFigures,
+	{ lot, strength, preparation }: LotPreparation,
+	kits: Figure,
+): ComputedRow {
+	const { settings } = unit.read;
+	const mixed = preparationCells(preparation);
+	const made = mixed.strength_made_pct as Figure;
+	const afterCarryIn = derive(strengthAfterCarryIn, {
+		strengthMadePct: made,
+		bathLitres: settings.soak_fill_litres,
+		kits,
+		mlPerKit: settings.carry_in_ml_per_kit,
+	});
+	return {
+		product: product.name,
+		lot: lotName(lot),
+		strength_today_g_per_l: gramsPerLitre(strength),
+		...mixed,
+		strength_after_carry_in_pct: afterCarryIn,
+		remark: derive(mixingRemark, {
+			strengthMadePct: made,
+			afterCarryInPct: afterCarryIn,
+			targetPct: settings.target_strength_pct,
+			bathLitres: settings.soak_fill_litres,
+			kits,
+			mlPerKit: settings.carry_in_ml_per_kit,
+			strength,
+		}),
+	};
+}
+
+function lotName(lot: LotPreparation["lot"]): Figure<string> {
+	if (!lot) return nameFigure(say`Lot`, "");
+	return typedFigure(say`Lot`, "", lot.value.lot, {
+		file: lotsSheet.file,
+		line: lot.line,
+		column: "lot",
+	});
+}
+
+const litreStrength = calculation<{ strength: Strength }, number>({
+	key: "strength_g_per_l",
+	label: say`Strength of the product`,
+	unit: "g/L",
+	formula: say`Grams of available chlorine in a litre of the liquid.`,
+	source: sources.onePercent,
+	inputs: { strength: { label: say`Available chlorine in the product`, unit: "g/L" } },
+	compute: ({ strength }) => (strength as Strength & { form: "liquid" }).gramsPerLitre,
+});
+
+/** Only a liquid has grams per litre; powder and tablets leave the cell blank. */
+function gramsPerLitre(strength: Figure<Strength>): Figure<number> | Figure<string> {
+	if (strength.outcome.ok && strength.outcome.value.form !== "liquid")
+		return nameFigure(say`Strength of the product`, "");
+	return derive(litreStrength, { strength });
+}

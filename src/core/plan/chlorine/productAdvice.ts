@@ -1,0 +1,46 @@
+import { advice, type Problem } from "../../problem.ts";
+import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { usableLots } from "../store/usableLots.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+
+/** What the reader should know about the chlorine products although every number stands. */
+export function productAdvice(unit: UnitFigures, firstDay: IsoDate): Problem[] {
+	return [...productWithoutLot(unit, firstDay), ...productsNotInStore(unit)];
+}
+
+function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
+	const product = "row" in productInUse ? productInUse.row.value.product : undefined;
+	if (product === undefined || usableLots(read.tables.lots, product, firstDay).length > 0)
+		return [];
+	return [
+		advice(
+			{ file: "lots.csv", line: null, column: "lot" },
+			{
+				code: "no-usable-lot",
+				received: say`no lot`,
+				allowed: say`a lot in the store that is not out of date`,
+				message: say`No lot of ${product} can be used on ${firstDay}; the plan goes by the strength on its label.`,
+			},
+		),
+	];
+}
+
+function productsNotInStore({ read }: UnitFigures): Problem[] {
+	const { chlorine, items } = read.tables;
+	const known = new Set([...items.rows, ...items.badRows].map((row) => row.value.item));
+	return chlorine.rows
+		.filter(({ value }) => !known.has(value.product))
+		.map(({ value, line }) =>
+			advice(
+				{ file: "chlorine.csv", line, column: "product" },
+				{
+					code: "unknown-item",
+					received: value.product,
+					allowed: say`an item listed in ${itemsSheet.file}`,
+					message: say`${value.product} is not among the items of the store, so it cannot be counted or ordered.`,
+				},
+			),
+		);
+}

@@ -1,0 +1,186 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "../../chlorine/availableChlorine.ts";
+import { tooWeak } from "../../chlorine/partsOfWater.ts";
+import { asLabelled } from "../../chlorine/shownStrength.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
+import type { ChlorineRow } from "../../sheets/chlorine.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { productCompareSheet } from "../../sheets/productCompare.ts";
+import { sources } from "../../sources.ts";
+import { inMeasure } from "../../stock/inMeasure.ts";
+import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/orderInterval.ts";
+import type { Pair } from "../measureFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { strengthAfter } from "./freshProduct.ts";
+import type { ProductFigures } from "./productFigures.ts";
+
+/** Order intervals that are compared, in days. */
+const INTERVALS = [7, 14, 28, 56, 91] as const;
+/** The longer of the periods, as the sheet names it. */
+export const QUARTER = say`quarter`;
+const PERIODS = [
+	{ name: say`week`, days: 7 },
+	{ name: QUARTER, days: 91 },
+];
+const MEASURES = { liquid: "mL", powder: "g", tablet: "tablet" } as const;
+
+interface Inputs {
+	readonly litresPerDay: number;
+	readonly targetPct: number;
+	/** Strength on each day after a fresh delivery. */
+	readonly strengths: readonly Strength[];
+	readonly pack: Pack;
+}
+
+const bestInterval = calculation<Inputs, Interval>({
+	key: "best_interval",
+	label: say`Order interval that costs least`,
+	unit: say`days`,
+	formula: say`Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day. An interval in which the product fades below the strength wanted is left out.`,
+	source: sources.fading,
+	rounding: say`Up to whole packs at each order.`,
+	inputs: {
+		litresPerDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
+		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
+		strengths: {
+			label: say`Strength after each day in the store`,
+			unit: say`g/L, g/g or g/tablet`,
+		},
+		pack: { label: say`Pack`, unit: "" },
+	},
+	compute: ({ litresPerDay, targetPct, strengths, pack }) => {
+		const grams = litresPerDay * targetPct * GRAMS_PER_LITRE_PER_PCT;
+		const after = (day: number) => strengths[day] as Strength;
+		const lasting = INTERVALS.filter((days) => makes(after(days - 1), targetPct));
+		if (lasting.length === 0) return tooWeak(asLabelled(after(INTERVALS[0] - 1)), targetPct);
+		return cheapest(lasting.map((days) => orderInterval(days, grams, after, pack)));
+	},
+});
+
+/** Whether a product of this strength can be mixed to the strength wanted; tablets always can. */
+function makes(strength: Strength, targetPct: number): boolean {
+	return strength.form === "tablet" || asLabelled(strength) >= targetPct;
+}
+
+const overPeriod = (key: string, label: string, unit: string, of: (interval: Interval) => number) =>
+	calculation<{ interval: Interval; days: number }, number>({
+		key,
+		label,
+		unit,
+		formula: say`Of one interval × days of the period ÷ days of the interval.`,
+		source: sources.fading,
+		inputs: {
+			interval: { label: say`Order interval that costs least`, unit: say`days` },
+			days: { label: say`Days of the period`, unit: say`days`, min: 1 },
+		},
+		compute: ({ interval, days }) => (of(interval) * days) / interval.days,
+	});
+
+const quantity = overPeriod("quantity", say`Product`, say`mL, g or tablets`, (i) => i.quantity);
+const packs = overPeriod("packs", say`Packs`, say`packs`, (i) => i.packs);
+const cost = overPeriod("cost", say`Cost`, say`currency`, (i) => i.cost ?? 0);
+const lost = overPeriod("lost_g", say`Lost to fading`, say`g chlorine`, (i) => i.lostGrams);
+const weight = (kgPerUnit: number) =>
+	overPeriod("weight_kg", say`To carry`, "kg", (i) => i.quantity * kgPerUnit);
+
+const litresOver = calculation<{ perDay: number; days: number }, number>({
+	key: "litres",
+	label: say`Solution`,
+	unit: "L",
+	formula: say`Solution a day × days of the period.`,
+	source: sources.madeUpTo,
+	inputs: {
+		perDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
+		days: { label: say`Days of the period`, unit: say`days`, min: 1 },
+	},
+	compute: ({ perDay, days }) => perDay * days,
+});
+
+const perDay = calculation<{ litres: number; planDays: number }, number>({
+	key: "litres_per_day",
+	label: say`Solution a day, expected`,
+	unit: say`L/day`,
+	formula: say`Solution expected over the plan ÷ its days.`,
+	source: sources.madeUpTo,
+	inputs: {
+		litres: { label: say`Solution, expected`, unit: "L", min: 0 },
+		planDays: { label: say`Days in the plan`, unit: say`days`, min: 1 },
+	},
+	compute: ({ litres, planDays }) => litres / planDays,
+});
+
+/** Every product over a week and a quarter. */
+export function productCompareTable(unit: UnitFigures, solution: Pair): ComputedTable {
+	return onDemand(productCompareSheet, () => {
+		const { plan_days: planDays } = unit.read.settings;
+		const litresPerDay = derive(perDay, { litres: solution.expected, planDays });
+		return unit.products.flatMap((product) => {
+			const interval = derive(bestInterval, {
+				litresPerDay,
+				targetPct: unit.read.settings.target_strength_pct,
+				strengths: freshStrengths(unit, product),
+				pack: packOf(unit, product),
+			});
+			return PERIODS.map((period) => rowOf(product, period, litresPerDay, interval));
+		});
+	});
+}
+
+/** Strength of a delivery made today, day by day. */
+function freshStrengths({ read }: UnitFigures, product: ProductFigures): Figure<Strength[]> {
+	const days = Array.from({ length: Math.max(...INTERVALS) }, (_, day) =>
+		strengthAfter(read, product, day),
+	);
+	const refused = days.find((day) => !day.outcome.ok);
+	if (refused) return refused as Figure<never>;
+	const strengths = days.map((day) => valueIn(day) as Strength);
+	return nameFigure(say`Strength after each day in the store`, strengths);
+}
+
+function packOf({ read }: UnitFigures, product: ProductFigures): Figure<Pack> {
+	const item = read.tables.items.rows.find(({ value }) => value.item === product.row.value.product);
+	if (!item) return nameFigure(say`Pack`, { size: 1, price: null });
+	const { measure, pack_size, pack_price } = item.value;
+	const place = { file: itemsSheet.file, line: item.line, column: "pack_size" };
+	const size = derive(inMeasure, {
+		quantity: typedFigure(say`Pack size`, measure, pack_size, place),
+		from: nameFigure(say`Measure`, measure),
+		to: nameFigure(say`Product is measured in`, MEASURES[product.row.value.form]),
+	});
+	if (!size.outcome.ok) return size as Figure<never>;
+	return typedFigure(say`Pack`, "", { size: size.outcome.value, price: pack_price }, place);
+}
+
+function rowOf(
+	product: ProductFigures,
+	period: (typeof PERIODS)[number],
+	litresPerDay: Figure,
+	interval: Figure<Interval>,
+): ComputedRow {
+	const days = nameFigure(say`Days of the period`, period.days);
+	const { form } = product.row.value;
+	const kg = kgPerUnit(product.row.value);
+	const known = valueIn(interval);
+	return {
+		product: product.name,
+		period: nameFigure(say`Over`, period.name),
+		litres: derive(litresOver, { perDay: litresPerDay, days }),
+		order_every_days: known
+			? nameFigure(say`Order every`, known.days)
+			: (interval as Figure<never>),
+		quantity: derive(quantity, { interval, days }),
+		measure: nameFigure(say`Measured in`, MEASURES[form]),
+		packs: derive(packs, { interval, days }),
+		cost: known?.cost === null ? nameFigure(say`Cost`, "") : derive(cost, { interval, days }),
+		weight_kg: kg === null ? nameFigure(say`To carry`, "") : derive(weight(kg), { interval, days }),
+		lost_g: derive(lost, { interval, days }),
+	};
+}
+
+/** Kilograms of a mL or g; a liquid without a density is taken as water; tablets are not known. */
+function kgPerUnit({ form, density_kg_per_l }: ChlorineRow): number | null {
+	if (form === "tablet") return null;
+	return form === "powder" ? 0.001 : (density_kg_per_l ?? 1) / 1000;
+}

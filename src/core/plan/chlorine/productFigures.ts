@@ -1,0 +1,155 @@
+import { derive, type Figure, gather, refusedFigure, typedFigure } from "../../calculation.ts";
+import {
+	availableChlorine,
+	GRAMS_PER_LITRE_PER_PCT,
+	type Strength,
+} from "../../chlorine/availableChlorine.ts";
+import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
+import { firstReasons, valueIn } from "../../outcome.ts";
+import { type Place, problem } from "../../problem.ts";
+import { total } from "../../quantities.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
+import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { usableLots } from "../store/usableLots.ts";
+import { strengthOfLot } from "./strengthOfLot.ts";
+
+/** A chlorine product with the strength on its label. */
+export interface ProductFigures {
+	readonly name: Figure<string>;
+	readonly row: GoodRow<ChlorineRow>;
+	readonly inUse: boolean;
+	readonly strength: Figure<Strength>;
+}
+
+/** One preparation with a product, from a lot or, where there is none, by the label. */
+export interface LotPreparation {
+	readonly lot: GoodRow<LotsRow> | undefined;
+	readonly strength: Figure<Strength>;
+	readonly preparation: Figure<Preparation>;
+}
+
+const preparationLitres = total("preparation_litres", say`Litres of a preparation`, "L");
+
+/** Litres of one preparation: the soak and what is kept for wiping. */
+export function litresOfPreparation({ settings }: ReadWorkbook): Figure {
+	const { soak_fill_litres: soak, wipe_solution_litres: wipe } = settings;
+	return derive(preparationLitres, { parts: gather(say`Parts`, "L", { soak, wipe }) });
+}
+
+/** Every product that could be understood. */
+export function productFigures(read: ReadWorkbook): ProductFigures[] {
+	return read.tables.chlorine.rows.map((row) => {
+		const { value, line } = row;
+		const at = (column: string): Place => ({ file: chlorineSheet.file, line, column });
+		const cell = <T>(column: keyof typeof chlorineSheet.columns, content: T): Figure<T> =>
+			typedFigure(
+				chlorineSheet.columns[column].label,
+				chlorineSheet.columns[column].unit,
+				content,
+				at(column),
+			);
+		const strength = derive(
+			availableChlorine,
+			{
+				form: cell("form", value.form),
+				strength: cell("strength", value.strength),
+				measure: cell("strength_measure", value.strength_measure),
+				density: cell("density_kg_per_l", value.density_kg_per_l),
+			},
+			at("strength"),
+		);
+		return { name: cell("product", value.product), row, inUse: value.in_use === "yes", strength };
+	});
+}
+
+/** The product in use, or why there is not exactly one. */
+export function productInUse(
+	{ tables }: ReadWorkbook,
+	products: readonly ProductFigures[],
+): ProductFigures | Figure<never> {
+	const inUse = products.filter((product) => product.inUse);
+	const bad = tables.chlorine.badRows.flatMap((row) => row.problems);
+	const place = { file: chlorineSheet.file, line: null, column: "in_use" };
+	if (inUse.length === 1 && bad.length === 0) return inUse[0] as ProductFigures;
+	const notOne = problem(place, {
+		code: "product-in-use",
+		received: say`${inUse.length} products in use`,
+		allowed: say`exactly one product in use`,
+		message: say`${inUse.length} chlorine products are marked as in use; mark exactly one with yes.`,
+	});
+	return refusedFigure(
+		say`Product in use`,
+		"",
+		place,
+		...(bad.length > 0 ? firstReasons(bad) : [notOne]),
+	);
+}
+
+/**
+ * The lots of a product that can be used on a day, first to expire first, each with
+ * its strength that day. Lots that have faded below the strength wanted are left out.
+ */
+export function strongLots(
+	read: ReadWorkbook,
+	product: ProductFigures,
+	day: IsoDate,
+): LotPreparation[] {
+	const target = valueIn(read.settings.target_strength_pct) ?? 0;
+	return lotsWithStrength(read, product, day).filter(
+		({ strength }) => !isTooWeak(strength, target),
+	);
+}
+
+/** Every lot of a product in the store and in date, whatever its strength. */
+export function lotsWithStrength(
+	read: ReadWorkbook,
+	product: ProductFigures,
+	day: IsoDate,
+): LotPreparation[] {
+	return usableLots(read.tables.lots, product.row.value.product, day).map((lot) => {
+		const strength = strengthOfLot(read, product, lot, day);
+		const place = { file: lotsSheet.file, line: lot.line, column: "lot" };
+		return { lot, strength, preparation: preparationWith(read, strength, place) };
+	});
+}
+
+/** What a preparation takes on a day: from the lot to use first; without any lot, by the label. */
+export function preparationOn(
+	read: ReadWorkbook,
+	product: ProductFigures,
+	day: IsoDate,
+): LotPreparation {
+	const [first] = strongLots(read, product, day);
+	if (first) return first;
+	const [weak] = lotsWithStrength(read, product, day);
+	if (weak) return weak;
+	const place = { file: chlorineSheet.file, line: product.row.line, column: "strength" };
+	const { strength } = product;
+	return { lot: undefined, strength, preparation: preparationWith(read, strength, place) };
+}
+
+export function isTooWeak({ outcome }: Figure<Strength>, targetPct: number): boolean {
+	if (!outcome.ok || outcome.value.form === "tablet") return false;
+	const { value } = outcome;
+	const pct =
+		value.form === "liquid"
+			? value.gramsPerLitre / GRAMS_PER_LITRE_PER_PCT
+			: value.gramsPerGram * 100;
+	return pct < targetPct;
+}
+
+/** One preparation from a product of the strength given: the unit's own litres and strength, unless others are. */
+export function preparationWith(
+	read: ReadWorkbook,
+	strength: Figure<Strength>,
+	place: Place,
+	litres: Figure = litresOfPreparation(read),
+	targetPct: Figure = read.settings.target_strength_pct,
+): Figure<Preparation> {
+	const { measure_step_ml: stepMl, measure_step_g: stepGrams } = read.settings;
+	return derive(measureOut, { strength, litres, targetPct, stepMl, stepGrams }, place);
+}

@@ -1,0 +1,44 @@
+import { derive, type Figure, gather } from "../../calculation.ts";
+import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
+import { partOf } from "../../partOf.ts";
+import { total } from "../../quantities.ts";
+import { say } from "../../say.ts";
+import { inMeasure } from "../../stock/inMeasure.ts";
+import type { Pair } from "../measureFigures.ts";
+import type { WardUse } from "./wardFigures.ts";
+
+const measuredIn = partOf<Preparation, "measure">(
+	measureOut,
+	"measure",
+	say`Product is measured in`,
+	"",
+);
+
+const withWardUse = total(
+	"product_with_ward",
+	say`Product, with the ward's other solution`,
+	say`mL, g or tablets`,
+);
+
+/**
+ * Use of the product in use as the store counts it: the kits' and the ward's
+ * together. What is mixed daily for the ward is known, not uncertain.
+ *
+ * @param preparation any preparation with the product: it says how it is measured
+ * @param measure in which the store counts it
+ */
+export function productUse(
+	preparation: Figure<Preparation>,
+	measure: Figure<string>,
+	kits: Pair,
+	ward: readonly WardUse[],
+): Pair {
+	const from = derive(measuredIn, { whole: preparation });
+	const others = Object.fromEntries(ward.map(({ use, quantity }) => [use, quantity]));
+	const inStore = (figure: Figure) => {
+		const parts = gather(say`Product`, say`mL, g or tablets`, { kits: figure, ...others });
+		const quantity = ward.length === 0 ? figure : derive(withWardUse, { parts });
+		return derive(inMeasure, { quantity, from, to: measure });
+	};
+	return { expected: inStore(kits.expected), setAside: inStore(kits.setAside) };
+}

@@ -1,0 +1,129 @@
+import {
+	type Calculation,
+	calculation,
+	defaultFigure,
+	derive,
+	type Figure,
+	nameFigure,
+	typedFigure,
+} from "../../calculation.ts";
+import type { Strength } from "../../chlorine/availableChlorine.ts";
+import { strengthOfLiquid, strengthOfPowder } from "../../chlorine/fading.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
+import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
+import { definition, sources } from "../../sources.ts";
+import { dayNumber, type IsoDate } from "../../values/date.ts";
+
+const ageInDays = calculation<{ day: IsoDate; madeOn: IsoDate }, number>({
+	key: "age_days",
+	label: say`Days since it was made`,
+	unit: say`days`,
+	formula: say`The day less the day it was made; where that is not known, the day it was received. Never below 0.`,
+	source: definition,
+	inputs: { day: { label: say`Day`, unit: "" }, madeOn: { label: say`Made on`, unit: "" } },
+	example: { inputs: { day: "2027-03-01", madeOn: "2027-01-30" }, result: 30, within: 0 },
+	compute: ({ day, madeOn }) =>
+		Math.max(0, (dayNumber(day) as number) - (dayNumber(madeOn) as number)),
+});
+
+const gramsOf = (label: string, unit: string): Calculation<{ strength: Strength }, number> =>
+	calculation<{ strength: Strength }, number>({
+		key: "label_strength",
+		label,
+		unit,
+		formula: say`As on the label.`,
+		source: sources.onePercent,
+		inputs: {
+			strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
+		},
+		compute: ({ strength }) =>
+			strength.form === "liquid"
+				? strength.gramsPerLitre
+				: strength.form === "powder"
+					? strength.gramsPerGram
+					: strength.gramsPerTablet,
+	});
+
+const perLitre = gramsOf(say`Strength on the label`, "g/L");
+const perGram = gramsOf(say`Strength on the label`, "g/g");
+
+const faded = (form: "liquid" | "powder") =>
+	calculation<{ grams: number }, Strength>({
+		key: "strength_today",
+		label: say`Available chlorine in the lot`,
+		unit: form === "liquid" ? "g/L" : "g/g",
+		formula:
+			form === "liquid"
+				? say`The liquid as it has faded.`
+				: say`The powder as it has lost strength.`,
+		source: form === "liquid" ? sources.fading : sources.powderLoss,
+		inputs: { grams: { label: say`Strength today`, unit: form === "liquid" ? "g/L" : "g/g" } },
+		compute: ({ grams }) =>
+			form === "liquid" ? { form, gramsPerLitre: grams } : { form: "powder", gramsPerGram: grams },
+	});
+
+const fadedLiquid = faded("liquid");
+const fadedPowder = faded("powder");
+
+/** The day from which a lot fades: made, else received; undefined where neither is known. */
+export function bornOn({ made_on, received_on }: LotsRow): IsoDate | undefined {
+	return made_on ?? received_on ?? undefined;
+}
+
+/**
+ * Available chlorine in a lot on a day.
+ *
+ * Liquids fade by the law, powder by points a year, tablets keep their strength
+ * until they expire. A lot whose age is not known keeps its label's strength, and
+ * the advice says so.
+ */
+export function strengthOfLot(
+	read: ReadWorkbook,
+	product: { readonly row: GoodRow<ChlorineRow>; readonly strength: Figure<Strength> },
+	lot: GoodRow<LotsRow>,
+	day: IsoDate,
+): Figure<Strength> {
+	const { strength, row } = product;
+	const born = bornOn(lot.value);
+	if (!strength.outcome.ok || strength.outcome.value.form === "tablet" || born === undefined)
+		return strength;
+	const { columns, file } = chlorineSheet;
+	const cell = (column: "fade_factor" | "loss_points_per_year") =>
+		defaultOrTyped(columns[column], row.value[column], { file, line: row.line, column });
+	const days = derive(ageInDays, {
+		day: nameFigure(say`Day`, day),
+		madeOn: typedFigure(say`Made on`, "", born, {
+			file: lotsSheet.file,
+			line: lot.line,
+			column: lot.value.made_on ? "made_on" : "received_on",
+		}),
+	});
+	if (strength.outcome.value.form === "powder")
+		return derive(fadedPowder, {
+			grams: derive(strengthOfPowder, {
+				gramsPerGram: derive(perGram, { strength }),
+				days,
+				lossPointsPerYear: cell("loss_points_per_year"),
+			}),
+		});
+	return derive(fadedLiquid, {
+		grams: derive(strengthOfLiquid, {
+			gramsPerLitre: derive(perLitre, { strength }),
+			storeC: read.settings.store_c,
+			days,
+			fadeFactor: cell("fade_factor"),
+		}),
+	});
+}
+
+function defaultOrTyped(
+	column: { label: string; unit: string; fallback?: number },
+	value: number,
+	place: { file: string; line: number; column: string },
+): Figure<number> {
+	const figure = value === column.fallback ? defaultFigure : typedFigure;
+	return figure(column.label, column.unit, value, place);
+}

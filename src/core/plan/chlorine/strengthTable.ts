@@ -1,0 +1,97 @@
+import { derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { READING_ERROR } from "../../chlorine/readingErrors.ts";
+import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { valueIn } from "../../outcome.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import { say } from "../../say.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { strengthSheet } from "../../sheets/strength.ts";
+import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
+import { dayNumber, type IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { type LotFigures, lotFigures, NOT_USABLE } from "./lotFigures.ts";
+import { bornOn } from "./strengthOfLot.ts";
+
+/** Every lot with its strength on the first day. */
+export function strengthTable(unit: UnitFigures, firstDay: IsoDate): ComputedTable {
+	return onDemand(strengthSheet, () =>
+		lotFigures(unit, firstDay).map((lot) => rowOf(unit, lot, firstDay)),
+	);
+}
+
+function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): ComputedRow {
+	const { product, lot } = figures;
+	const born = bornOn(lot.value);
+	const today = figures.strengthOn(firstDay);
+	const reading = latestReading(unit, lot.value.item, lot.value.lot);
+	// A reading is held against what the lot held on the day it was read.
+	const compared = reading ? figures.strengthOn(reading.value.read_on) : today;
+	const age = born
+		? Math.max(0, (dayNumber(firstDay) as number) - (dayNumber(born) as number))
+		: "";
+	return {
+		product: product.name,
+		lot: typedFigure(say`Lot`, "", lot.value.lot, {
+			file: lotsSheet.file,
+			line: lot.line,
+			column: "lot",
+		}),
+		age_days: nameFigure<number | string>(say`Age`, age) as Figure<number> | Figure<string>,
+		label_strength: derive(shownStrength, { strength: product.strength }),
+		strength_today: derive(shownStrength, { strength: today }),
+		measured_pct: reading ? readingFigure(reading) : nameFigure(say`Measured`, ""),
+		measured_on: nameFigure(say`Measured on`, reading?.value.read_on ?? ""),
+		last_usable_day: nameFigure(say`Usable until`, usableUntil(figures)),
+		remark: nameFigure(
+			say`Remark`,
+			remarks(figures, firstDay, reading, valueIn(compared)).join(" "),
+		),
+	};
+}
+
+function readingFigure({ line, value }: GoodRow<StrengthReadingsRow>): Figure {
+	const { label, unit } = strengthReadingsSheet.columns.strength_pct;
+	const place = { file: strengthReadingsSheet.file, line, column: "strength_pct" };
+	return typedFigure(label, unit, value.strength_pct, place);
+}
+
+function latestReading({ read }: UnitFigures, item: string, lot: string) {
+	return read.tables.strengthReadings.rows
+		.filter(({ value }) => value.item === item && value.lot === lot)
+		.sort((a, b) => (a.value.read_on < b.value.read_on ? -1 : 1))
+		.at(-1);
+}
+
+function usableUntil({ lastUsableDay: last }: LotFigures): string {
+	return last === undefined ? NOT_USABLE : (last ?? say`more than ten years`);
+}
+
+function remarks(
+	{ lot, lastUsableDay: last }: LotFigures,
+	firstDay: IsoDate,
+	reading: GoodRow<StrengthReadingsRow> | undefined,
+	known: Parameters<typeof asLabelled>[0] | undefined,
+): string[] {
+	const { made_on, received_on, arrives_on } = lot.value;
+	const said: string[] = [];
+	if (last === undefined)
+		said.push(say`Out of date, or too weak for the strength wanted: do not use it for the soak.`);
+	if (arrives_on !== null && arrives_on > firstDay)
+		said.push(say`Not here yet: arrives ${arrives_on}.`);
+	if (known?.form !== "tablet" && made_on === null)
+		said.push(
+			received_on === null
+				? say`Neither made-on nor received date: its age is not known, and the label's strength is shown.`
+				: say`No made-on date: it is older than the received date says, and weaker than shown.`,
+		);
+	if (reading && known) {
+		const computed = asLabelled(known);
+		const off = Math.abs(reading.value.strength_pct - computed) / computed;
+		if (off > READING_ERROR[reading.value.method])
+			said.push(
+				say`The reading differs from the computed strength by more than the method's error: read again, and do not use it if in doubt.`,
+			);
+	}
+	return said;
+}

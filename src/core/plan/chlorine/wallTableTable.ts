@@ -1,0 +1,52 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import type { Preparation } from "../../chlorine/measureOut.ts";
+import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { say } from "../../say.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { wallTableSheet } from "../../sheets/wallTable.ts";
+import { definition } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { preparationCells } from "./preparationCells.ts";
+import { preparationOn, preparationWith, strongLots } from "./productFigures.ts";
+
+/** Sizes of basins and buckets found on wards. */
+const CONTAINER_LITRES = [1, 2, 3, 5, 10, 15, 20];
+
+const exactLitres = calculation<{ preparation: Preparation; targetPct: number }, number>({
+	key: "exact_litres",
+	label: say`Exact for`,
+	unit: "L",
+	formula: say`Litres × strength made ÷ strength wanted: where this much product makes just the strength wanted.`,
+	source: definition,
+	inputs: {
+		preparation: { label: say`One preparation`, unit: "" },
+		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
+	},
+	compute: ({ preparation, targetPct }) =>
+		(preparation.litres * preparation.strengthMadePct) / targetPct,
+});
+
+/** Every usable lot with every container size. */
+export function wallTableTable(unit: UnitFigures, firstDay: IsoDate): ComputedTable {
+	return onDemand(wallTableSheet, () =>
+		unit.products.flatMap((product) => {
+			const strong = strongLots(unit.read, product, firstDay);
+			const lots = strong.length > 0 ? strong : [preparationOn(unit.read, product, firstDay)];
+			return lots.flatMap(({ lot, strength }) =>
+				CONTAINER_LITRES.map((size) => {
+					const place = { file: lotsSheet.file, line: lot?.line ?? null, column: "lot" };
+					const litres: Figure = nameFigure(say`Make up to`, size);
+					const preparation = preparationWith(unit.read, strength, place, litres);
+					const targetPct = unit.read.settings.target_strength_pct;
+					return {
+						product: product.name,
+						lot: lot ? typedFigure(say`Lot`, "", lot.value.lot, place) : nameFigure(say`Lot`, ""),
+						...preparationCells(preparation),
+						exact_litres: derive(exactLitres, { preparation, targetPct }),
+					};
+				}),
+			);
+		}),
+	);
+}

@@ -1,0 +1,81 @@
+import { derive, type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
+import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
+import { partOf } from "../../partOf.ts";
+import { total } from "../../quantities.ts";
+import type { BadRow } from "../../read/readTable.ts";
+import { say } from "../../say.ts";
+import { chlorineSheet } from "../../sheets/chlorine.ts";
+import { type WardSolutionRow, wardSolutionSheet } from "../../sheets/wardSolution.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { byDate } from "../byDate.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { preparationOn, preparationWith } from "./productFigures.ts";
+
+/** One other use of solution on the ward, with the product in use. */
+export interface WardUse {
+	readonly line: number;
+	/** What it is used for. */
+	readonly use: string;
+	readonly litres: Figure;
+	/** One day's mixing on the first day. */
+	readonly firstDay: Figure<Preparation>;
+	/** Product over all days of the plan. */
+	readonly quantity: Figure;
+}
+
+const overThePlan = total("ward_quantity", say`Product over the plan`, say`mL, g or tablets`);
+const quantityOf = partOf<Preparation, "quantity">(
+	measureOut,
+	"quantity",
+	say`Product a day`,
+	say`mL, g or tablets`,
+);
+
+/** Every other use: mixed once a day, from the lot to use first that day. One that cannot be read has no figures. */
+export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[] {
+	const { rows, badRows } = unit.read.tables.wardSolution;
+	const understood = rows.map((row) => {
+		const cell = (column: "litres_per_day" | "strength_pct") => {
+			const { label, unit: measured } = wardSolutionSheet.columns[column];
+			const place = { file: wardSolutionSheet.file, line: row.line, column };
+			return typedFigure(label, measured, row.value[column], place);
+		};
+		const litres = cell("litres_per_day");
+		const strengthWanted = cell("strength_pct");
+		const days = dates.map((date) => ({
+			date,
+			whole: mixedOn(unit, date, litres, strengthWanted),
+		}));
+		return {
+			line: row.line,
+			use: row.value.use,
+			litres,
+			firstDay: (days[0] as (typeof days)[number]).whole,
+			quantity: derive(overThePlan, {
+				parts: byDate(say`Product a day`, say`mL, g or tablets`, days, ({ whole }) =>
+					derive(quantityOf, { whole }),
+				),
+			}),
+		};
+	});
+	return [...understood, ...badRows.map(notUnderstood)];
+}
+
+function notUnderstood({ line, value, problems }: BadRow<WardSolutionRow>): WardUse {
+	const place = { file: wardSolutionSheet.file, line, column: "litres_per_day" };
+	const refused = refusedFigure(say`Product a day`, say`mL, g or tablets`, place, ...problems);
+	const use = value.use ?? say`line ${line}`;
+	return { line, use, litres: refused, firstDay: refused, quantity: refused };
+}
+
+function mixedOn(
+	{ read, productInUse }: UnitFigures,
+	date: IsoDate,
+	litres: Figure,
+	strengthPct: Figure,
+): Figure<Preparation> {
+	if (!("row" in productInUse)) return productInUse;
+	const { strength } = preparationOn(read, productInUse, date);
+	const place = { file: chlorineSheet.file, line: productInUse.row.line, column: "strength" };
+	return preparationWith(read, strength, place, litres, strengthPct);
+}

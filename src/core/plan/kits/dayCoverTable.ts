@@ -1,0 +1,73 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { type Moment, momentOf } from "../../kits/throughTheDay.ts";
+import type { Reprocessing } from "../../kits/unmetUses.ts";
+import { partOf } from "../../partOf.ts";
+import { say } from "../../say.ts";
+import { dayCoverSheet } from "../../sheets/dayCover.ts";
+import { sources } from "../../sources.ts";
+import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
+import { byDate } from "../byDate.ts";
+import type { DayFigures } from "../dayFigures.ts";
+import type { CoverFigures, KindCover } from "./coverFigures.ts";
+
+interface Inputs {
+	readonly kits: number;
+	readonly reprocessing: Reprocessing;
+	readonly births: readonly number[];
+	readonly hour: number;
+}
+
+const moment = calculation<Inputs, Moment>({
+	key: "moment",
+	label: say`Kits at half past the hour`,
+	unit: say`kits`,
+	formula: say`Out of reach are the kits used since the start of the last round whose kits are ready again (after each use: within the turnaround). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.`,
+	source: sources.palm,
+	inputs: {
+		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		reprocessing: { label: say`When used kits come back`, unit: "" },
+		births: { label: say`Births expected`, unit: say`births` },
+		hour: { label: say`Hour`, unit: "h", min: 0, max: 23 },
+	},
+	compute: ({ kits, reprocessing, births, hour }) => {
+		const busiest = births.indexOf(Math.max(...births));
+		const halfPast = busiest * MINUTES_PER_DAY + (hour + 0.5) * MINUTES_PER_HOUR;
+		return momentOf(kits, reprocessing, halfPast);
+	},
+});
+
+const ready = partOf<Moment, "ready">(moment, "ready", say`Kits ready, expected`, say`kits`);
+const none = partOf<Moment, "nonePer1000">(
+	moment,
+	"nonePer1000",
+	say`Needs that find none ready`,
+	say`per 1,000 at that hour`,
+);
+const HOURS = 24;
+
+/** Each hour of the plan's busiest day, for each kind of kit. */
+export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]): ComputedTable {
+	return onDemand(dayCoverSheet, () => {
+		const births = byDate(say`Births expected`, say`births`, days, (day) => day.births);
+		return cover.kinds.flatMap((kind) => hoursOf(kind, births));
+	});
+}
+
+function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {
+	return Array.from({ length: HOURS }, (_, h) => {
+		const hour = nameFigure(say`Hour`, h);
+		const at = derive(moment, {
+			kits: kind.kitsInService,
+			reprocessing: kind.reprocessing,
+			births,
+			hour,
+		});
+		return {
+			kind: nameFigure(say`Kind`, kind.name),
+			hour,
+			ready_expected: derive(ready, { whole: at }),
+			none_ready_per_1000: derive(none, { whole: at }),
+		};
+	});
+}

@@ -1,0 +1,79 @@
+import { type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
+import { type Problem, problem } from "../../problem.ts";
+import { listFigure } from "../../read/listFigure.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { kindUseSheet } from "../../sheets/kindUse.ts";
+import type { KitsRow } from "../../sheets/kits.ts";
+import { piecesOfKinds } from "./piecesOfKinds.ts";
+
+/** A kind of kit with its own demand and its own kits. */
+export interface KindFigures {
+	/** "" where all kits are of one sort and share one figure. */
+	readonly name: string;
+	readonly usesPer100Births: Figure;
+	readonly kitsInService: Figure;
+	readonly piecesInKit: Figure;
+}
+
+/** The kinds that the unit plans for apart; a single nameless one where no uses by kind are given. */
+/** @param usesPer100Births where all kits are alike */
+export function kindFigures(
+	read: ReadWorkbook,
+	usesPer100Births: Figure,
+	mayServe: (kit: KitsRow) => boolean,
+): KindFigures[] {
+	const { kindUse, kits, kinds } = read.tables;
+	const inService = (wanted: (kind: string) => boolean) =>
+		listFigure(
+			say`Kits in service`,
+			say`kits`,
+			kits,
+			(rows) => rows.filter(({ value }) => wanted(value.kind) && mayServe(value)).length,
+		);
+	if (kindUse.rows.length === 0 && kindUse.badRows.length === 0)
+		return [
+			{
+				name: "",
+				usesPer100Births,
+				kitsInService: inService(() => true),
+				piecesInKit: piecesOfKinds(kits, kinds, () => true),
+			},
+		];
+	return [...kindUse.rows, ...kindUse.badRows].map((row) => {
+		const name = row.value.kind ?? "";
+		const { label, unit } = kindUseSheet.columns.uses_per_100_births;
+		const place = { file: kindUseSheet.file, line: row.line, column: "uses_per_100_births" };
+		const uses = row.value.uses_per_100_births;
+		const bad: readonly Problem[] = "problems" in row ? row.problems : [];
+		return {
+			name,
+			usesPer100Births:
+				uses === undefined || bad.length > 0
+					? refusedFigure(label, unit, place, ...bad)
+					: typedFigure(label, unit, uses, place),
+			kitsInService: inService((kind) => kind === name),
+			piecesInKit: piecesOfKinds(kits, kinds, (kind) => kind === name),
+		};
+	});
+}
+
+/** Kits of a kind for which no uses are given: they would be left out of the plan without a word. */
+export function kindsWithoutUse({ tables }: ReadWorkbook): Problem[] {
+	const { kindUse, kits } = tables;
+	const planned = new Set([...kindUse.rows, ...kindUse.badRows].map((row) => row.value.kind));
+	if (planned.size === 0) return [];
+	return kits.rows
+		.filter(({ value }) => !planned.has(value.kind))
+		.map(({ value, line }) =>
+			problem(
+				{ file: "kits.csv", line, column: "kind" },
+				{
+					code: "kind-without-use",
+					received: value.kind,
+					allowed: say`a kind listed in ${kindUseSheet.file}`,
+					message: say`Kit ${value.kit} is of the kind "${value.kind}", for which no uses per 100 births are given; it is not planned for.`,
+				},
+			),
+		);
+}

@@ -1,0 +1,89 @@
+import type { Figure } from "../../calculation.ts";
+import { fixed } from "../../fixed.ts";
+import { valueIn } from "../../outcome.ts";
+import { advice, type Problem } from "../../problem.ts";
+import { say } from "../../say.ts";
+import { kitsSheet } from "../../sheets/kits.ts";
+import type { PlanTables } from "../planTables.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { KindCover } from "./coverFigures.ts";
+import type { KitReadiness } from "./readiness.ts";
+
+/** What the reader should know about the kits although every number stands. */
+export function kitAdvice(unit: UnitFigures, { days, cover }: PlanTables): Problem[] {
+	return [
+		...cover.kinds.flatMap(tooFewKits),
+		...unit.readiness.flatMap(leftOut),
+		...mostlyExpiries(days),
+	];
+}
+
+function tooFewKits({ name, kitsInService, kitsNeeded }: KindCover): Problem[] {
+	const have = valueIn(kitsInService);
+	const need = valueIn(kitsNeeded);
+	if (have === undefined || need === undefined || have >= need) return [];
+	return [
+		advice(
+			{ file: "kits.csv", line: null, column: "status" },
+			{
+				code: "too-few-kits",
+				received: say`kits in service: ${have}`,
+				allowed: say`at least ${need}`,
+				message: name ? tooFewOf(name, have, need) : tooFew(have, need),
+			},
+		),
+	];
+}
+
+function tooFew(have: number, need: number): string {
+	if (have === 0) return say`No kit is in service; ${need} are needed.`;
+	return have === 1
+		? say`One kit is in service and ${need} are needed.`
+		: say`${have} kits are in service and ${need} are needed.`;
+}
+
+function tooFewOf(kind: string, have: number, need: number): string {
+	if (have === 0) return say`No kit of the kind ${kind} is in service; ${need} are needed.`;
+	return have === 1
+		? say`One kit of the kind ${kind} is in service and ${need} are needed.`
+		: say`${have} kits of the kind ${kind} are in service and ${need} are needed.`;
+}
+
+/** A kit that the register calls in service and the plan does not count on. */
+function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem[] {
+	if (serves || kit.value.status === "out_of_service") return [];
+	return [
+		advice(
+			{ file: kitsSheet.file, line: kit.line, column: "kit" },
+			{
+				code: "kit-left-out",
+				received: state,
+				allowed: say`a kit whose latest check passed, not out of date`,
+				message:
+					missing > 0
+						? say`Kit ${kit.value.kit} is not counted: ${reason}. Find or order what is missing, then check it again.`
+						: say`Kit ${kit.value.kit} is not counted: ${reason}. It counts again once a later check passes.`,
+			},
+		),
+	];
+}
+
+function mostlyExpiries(days: PlanTables["days"]): Problem[] {
+	const sum = (of: (day: PlanTables["days"][number]) => Figure) =>
+		days.reduce((all, day) => all + (valueIn(of(day)) ?? Number.NaN), 0);
+	const expired = sum((day) => day.expiries);
+	const all = sum((day) => day.toReprocess);
+	if (!(expired > all / 2)) return [];
+	const [unused, together] = [fixed(expired, 1), fixed(all, 1)];
+	return [
+		advice(
+			{ file: "kits.csv", line: null, column: "status" },
+			{
+				code: "mostly-expiries",
+				received: say`${unused} of ${together} kits`,
+				allowed: "",
+				message: say`More than half of the kits to reprocess (${unused} of ${together}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
+			},
+		),
+	];
+}

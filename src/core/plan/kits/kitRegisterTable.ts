@@ -1,0 +1,59 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { say } from "../../say.ts";
+import { checksSheet } from "../../sheets/checks.ts";
+import { kitRegisterSheet } from "../../sheets/kitRegister.ts";
+import { kitsSheet } from "../../sheets/kits.ts";
+import { commonPractice } from "../../sources.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { KitReadiness } from "./readiness.ts";
+
+const state = calculation<{ kit: KitReadiness }, string>({
+	key: "kit_state",
+	label: say`State`,
+	unit: "",
+	formula: say`By the latest finished check: pieces missing, incomplete; a failed test, repair; not clean, to reprocess; all passed, ready until its days are over, then overdue.`,
+	source: commonPractice,
+	caution: say`When in doubt do not use. Test every kit again before each birth.`,
+	inputs: { kit: { label: say`Register and checks of the kit`, unit: "" } },
+	compute: ({ kit }) => kit.state,
+});
+
+/** How each kit stands, and which ready kit to use next: the one disinfected longest ago. */
+export function kitRegisterTable({ readiness }: UnitFigures): ComputedTable {
+	const order = readiness
+		.filter((kit) => kit.state === "ready")
+		.sort((a, b) => ((a.readySince ?? "") < (b.readySince ?? "") ? -1 : 1));
+	return {
+		sheet: kitRegisterSheet,
+		rows: readiness.map((kit) => rowOf(kit, order.indexOf(kit) + 1)),
+	};
+}
+
+function rowOf(kit: KitReadiness, place: number): ComputedRow {
+	const { line, value } = kit.kit;
+	const last = kit.lastCheck;
+	const known: Figure<KitReadiness> = typedFigure(say`Register and checks of the kit`, "", kit, {
+		file: last ? checksSheet.file : kitsSheet.file,
+		line: last?.line ?? line,
+		column: "",
+	});
+	return {
+		kit: nameFigure(say`Kit`, value.kit),
+		kind: nameFigure(say`Kind`, value.kind),
+		state: derive(state, { kit: known }),
+		counts: nameFigure(say`In service`, kit.serves ? "yes" : "no"),
+		use_next: place > 0 ? nameFigure(say`Use next`, place) : nameFigure(say`Use next`, ""),
+		ready_since: nameFigure(say`Ready since`, kit.readySince ?? ""),
+		ready_until: nameFigure(say`Ready until`, kit.readyUntil ?? ""),
+		last_checked: nameFigure(
+			say`Last check`,
+			last ? checksSheet.columns.checked_at.value.write(last.value.checked_at) : "",
+		),
+		missing:
+			kit.missing > 0
+				? nameFigure(say`Pieces missing`, kit.missing)
+				: nameFigure(say`Pieces missing`, ""),
+		reason: nameFigure(say`Why`, kit.reason),
+	};
+}

@@ -1,0 +1,126 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { type Reprocessing, unmetPer1000 } from "../../kits/unmetUses.ts";
+import { say } from "../../say.ts";
+import { leversSheet } from "../../sheets/levers.ts";
+import { definition, sources } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { dayFigures } from "../dayFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { type Change, changes } from "./changes.ts";
+import { type CoverFigures, coverFigures } from "./coverFigures.ts";
+
+const kitsThen = calculation<{ kits: number; more: number }, number>({
+	key: "kits_then",
+	label: say`Kits in service`,
+	unit: say`kits`,
+	formula: say`Kits in service now, and those added.`,
+	source: definition,
+	inputs: {
+		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		more: { label: say`Kits more`, unit: say`kits`, min: 0 },
+	},
+	compute: ({ kits, more }) => kits + more,
+});
+
+const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
+	key: "unmet_then",
+	label: say`Needs that find none ready`,
+	unit: say`per 1,000 uses`,
+	formula: say`As for kit cover, with the kits in service.`,
+	source: sources.palm,
+	inputs: {
+		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		reprocessing: { label: say`When used kits come back`, unit: "" },
+	},
+	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
+});
+
+const avoided = calculation<{ now: number; changed: number }, number>({
+	key: "avoided",
+	label: say`Avoided`,
+	unit: say`per 1,000 uses`,
+	formula: say`Unmet needs now less unmet needs with the change.`,
+	source: definition,
+	inputs: {
+		now: { label: say`Needs that find none ready, now`, unit: say`per 1,000 uses` },
+		changed: { label: say`Needs that find none ready, with the change`, unit: say`per 1,000 uses` },
+	},
+	compute: ({ now, changed }) => now - changed,
+});
+
+/** What each single change would spare, for each kind of kit; of the hours tried for a round, the best. */
+export function leversTable(unit: UnitFigures, dates: readonly IsoDate[]): ComputedTable {
+	return onDemand(leversSheet, () => {
+		const covers = changes(unit).map((change) => ({
+			change,
+			cover: coverFigures(change.unit, dayFigures(change.unit, dates)),
+		}));
+		return unit.kinds.flatMap((_, kind) => rowsOfKind(covers, kind));
+	});
+}
+
+interface Lever {
+	readonly change: Change;
+	readonly cover: CoverFigures;
+}
+
+function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
+	const [now, ...others] = levers.map((lever) => ({ lever, unmet: unmetOf(lever, kind) }));
+	if (!now) return [];
+	const rows = others
+		// A change with which the rounds do not fit is none.
+		.filter(({ unmet }) => unmet.outcome.ok)
+		.map(({ lever, unmet }) => ({
+			lever,
+			unmet,
+			spared: derive(avoided, { now: now.unmet, changed: unmet }),
+		}))
+		.sort((a, b) => valueOr(b.spared, -1) - valueOr(a.spared, -1));
+	const bestHour = rows.find(({ lever }) => lever.change.oneOfMany);
+	return [
+		leverRow(now.lever, kind, now.unmet, nameFigure(say`Avoided`, "")),
+		...rows
+			.filter((row) => !row.lever.change.oneOfMany || row === bestHour)
+			.map((row) =>
+				leverRow(
+					row.lever,
+					kind,
+					row.unmet,
+					valueOr(row.spared, 0) < 0 ? nameFigure(say`Avoided`, "") : row.spared,
+				),
+			),
+	];
+}
+
+function valueOr(figure: Figure, otherwise: number): number {
+	return figure.outcome.ok ? figure.outcome.value : otherwise;
+}
+
+function kitsOf({ change, cover }: Lever, kind: number): Figure {
+	const kits = (cover.kinds[kind] as CoverFigures["kinds"][number]).kitsInService;
+	return derive(kitsThen, { kits, more: nameFigure(say`Kits more`, change.moreKits) });
+}
+
+function unmetOf(lever: Lever, kind: number): Figure {
+	const { reprocessing } = lever.cover.kinds[kind] as CoverFigures["kinds"][number];
+	return derive(unmetThen, { kits: kitsOf(lever, kind), reprocessing });
+}
+
+function leverRow(
+	lever: Lever,
+	kind: number,
+	unmet: Figure,
+	spared: Figure<number> | Figure<string>,
+): ComputedRow {
+	const { name, kitsNeeded } = lever.cover.kinds[kind] as CoverFigures["kinds"][number];
+	return {
+		kind: nameFigure(say`Kind`, name),
+		change: nameFigure(say`Change`, lever.change.name),
+		kits: kitsOf(lever, kind),
+		turnaround_minutes: lever.cover.turnaround,
+		unmet_per_1000_uses: unmet,
+		avoided_per_1000_uses: spared,
+		kits_needed: kitsNeeded,
+	};
+}

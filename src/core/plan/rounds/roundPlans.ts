@@ -1,0 +1,144 @@
+import { calculation, derive, type Figure, Refusal } from "../../calculation.ts";
+import { setAside } from "../../counts/counts.ts";
+import { confidenceInput } from "../../counts/measures.ts";
+import { poisson } from "../../counts/poisson.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
+import { say } from "../../say.ts";
+import type { RoundsRow } from "../../sheets/rounds.ts";
+import type { StepsRow } from "../../sheets/steps.ts";
+import { commonPractice } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { alikeDays } from "../alikeDays.ts";
+import type { DayFigures } from "../dayFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { gapsBetween, tooLong } from "./turnaround.ts";
+
+/** One round of one day, by the clock. */
+export interface RoundPlan {
+	readonly date: IsoDate;
+	readonly round: GoodRow<RoundsRow>;
+	readonly steps: Figure<readonly TimedStep[]>;
+}
+
+interface Inputs {
+	readonly steps: readonly StepsRow[];
+	readonly kitsInRounds: RoundsOfDay;
+	readonly kitsInService: number;
+	readonly confidence: number;
+	readonly workers: number;
+	readonly kitsInLoad: number;
+	readonly rounds: readonly GoodRow<RoundsRow>[];
+	readonly index: number;
+	readonly descaleMinutes: number;
+	readonly rinseMinutes: number;
+}
+
+/** The steps of a round with their times, for the kits set aside for it; it must end before the next begins. */
+const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
+	key: "steps_of_round",
+	label: say`Steps of the round by the clock`,
+	unit: "",
+	formula: say`One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load.`,
+	source: commonPractice,
+	inputs: {
+		steps: { label: say`Steps of a round`, unit: "min" },
+		kitsInRounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
+		confidence: confidenceInput,
+		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
+		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		rounds: { label: say`Rounds of the day`, unit: "" },
+		index: { label: say`Which round`, unit: "" },
+		descaleMinutes: {
+			label: say`Time in the descaling bath, 0 where none is due`,
+			unit: "min",
+			min: 0,
+		},
+		rinseMinutes: { label: say`Rinse and drain after vinegar`, unit: "min", min: 0 },
+	},
+	compute: ({
+		steps,
+		kitsInRounds,
+		kitsInService,
+		confidence,
+		workers,
+		kitsInLoad,
+		rounds,
+		index,
+		...descale
+	}) => {
+		const round = rounds[index] as GoodRow<RoundsRow>;
+		const mean = kitsInRounds.kits[index] as number;
+		const timed = timedSteps(steps, {
+			start: round.value.start,
+			kits: Math.max(1, Math.min(setAside(poisson(mean), confidence), kitsInService)),
+			workers,
+			kitsInLoad,
+			descale:
+				descale.descaleMinutes > 0
+					? { minutes: descale.descaleMinutes, rinseMinutes: descale.rinseMinutes }
+					: null,
+		});
+		const has = gapsBetween(rounds.map(({ value }) => value.start))[index] as number;
+		const needs = (timed.at(-1)?.endsAt ?? round.value.start) - round.value.start;
+		return needs > has ? new Refusal([tooLong(round, needs, has)]) : timed;
+	},
+});
+
+const stepsOfRound = alikeDays(roundByTheClock);
+
+/** Every round of the plan by the clock; none where each kit is reprocessed as it comes. */
+export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): RoundPlan[] {
+	const { settings } = unit.read;
+	const { rounds } = unit.timetable;
+	if (unit.afterEachUse || !rounds.outcome.ok) return [];
+	const due = new DescalingsDue(settings.descale_every_rounds);
+	const each = rounds.outcome.value.map((round, index) => ({
+		round,
+		index: known(say`Which round`, index),
+	}));
+	const notDue = known(say`Time in the descaling bath, 0 where none is due`, 0);
+	return days.flatMap((day) =>
+		each.map(({ round, index }, i) => ({
+			date: day.date,
+			round,
+			steps: derive(stepsOfRound, {
+				steps: unit.steps,
+				kitsInRounds: day.rounds,
+				kitsInService: unit.kitsInService,
+				confidence: settings.plan_confidence,
+				workers: settings.workers_per_round,
+				kitsInLoad: unit.kitsInLoad,
+				rounds,
+				index,
+				descaleMinutes: due.at(day.rounds, i) ? settings.descale_minutes : notDue,
+				rinseMinutes: settings.descale_rinse_minutes,
+			}),
+		})),
+	);
+}
+
+function known(label: string, value: number): Figure {
+	return { label, unit: "", outcome: { ok: true, value }, origin: { kind: "name" } };
+}
+
+/** A descaling is due in the round in which the rounds expected so far pass a multiple of its interval. */
+class DescalingsDue {
+	readonly #every: Figure;
+	#ran = 0;
+
+	constructor(every: Figure) {
+		this.#every = every;
+	}
+
+	at(rounds: Figure<RoundsOfDay>, index: number): boolean {
+		if (!this.#every.outcome.ok || this.#every.outcome.value === 0 || !rounds.outcome.ok)
+			return false;
+		const every = this.#every.outcome.value;
+		const before = Math.floor(this.#ran / every);
+		this.#ran += -Math.expm1(-(rounds.outcome.value.kits[index] as number));
+		return Math.floor(this.#ran / every) > before;
+	}
+}

@@ -1,0 +1,71 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import type { TimedStep } from "../../rounds/timedSteps.ts";
+import { say } from "../../say.ts";
+import { runSheetSheet } from "../../sheets/runSheet.ts";
+import { commonPractice } from "../../sources.ts";
+import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
+import { addDays } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { RoundPlan } from "./roundPlans.ts";
+
+interface Inputs {
+	readonly steps: readonly TimedStep[];
+	readonly index: number;
+}
+
+/** One cell of a timed step. Clock times are local wall-clock times: no time zone takes part. */
+function part<T>(key: string, label: string, unit: string, of: (step: TimedStep) => T) {
+	return calculation<Inputs, T>({
+		key,
+		label,
+		unit,
+		formula: say`From the steps of the round by the clock.`,
+		source: commonPractice,
+		inputs: {
+			steps: { label: say`Steps of the round by the clock`, unit: "" },
+			index: { label: say`Which step`, unit: "" },
+		},
+		compute: ({ steps, index }) => of(steps[index] as TimedStep),
+	});
+}
+
+const step = part("step", say`Step`, "", (s) => s.step);
+const starts = part("starts", say`Starts`, say`h:min`, (s) => writeClock(s.startsAt));
+const ends = part("ends", say`Ends`, say`h:min`, (s) => writeClock(s.endsAt));
+const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn);
+const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits);
+
+/** Every round of every day, step by step. */
+export function runSheetTable(unit: UnitFigures, rounds: readonly RoundPlan[]): ComputedTable {
+	return onDemand(runSheetSheet, () => rounds.flatMap((round) => rowsOf(unit, round)));
+}
+
+function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
+	const { outcome } = plan.steps;
+	const count = outcome.ok ? outcome.value.length : 1;
+	return Array.from({ length: count }, (_, i) => {
+		const inputs = { steps: plan.steps, index: nameFigure(say`Which step`, i) };
+		const timed = outcome.ok ? outcome.value[i] : undefined;
+		return {
+			date: nameFigure(say`Date`, plan.date),
+			round: nameFigure(say`Round`, plan.round.value.label || writeClock(plan.round.value.start)),
+			step: derive(step, inputs),
+			starts: derive(starts, inputs),
+			ends: derive(ends, inputs),
+			hands_on: derive(handsOn, inputs),
+			kits: derive(kits, inputs),
+			people: people(unit, timed),
+			ends_on: nameFigure(
+				say`Ends on`,
+				timed && timed.endsAt >= MINUTES_PER_DAY ? addDays(plan.date, 1) : "",
+			),
+		};
+	});
+}
+
+function people(unit: UnitFigures, timed: TimedStep | undefined): Figure {
+	return timed?.handsOn === "no"
+		? nameFigure(say`People`, 0)
+		: unit.read.settings.workers_per_round;
+}

@@ -1,0 +1,109 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { commonPractice } from "../../sources.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { preparationOn } from "../chlorine/productFigures.ts";
+import { productUse } from "../chlorine/productUse.ts";
+import { wardUses } from "../chlorine/wardFigures.ts";
+import { dayFigures } from "../dayFigures.ts";
+import { countsOfPeriod } from "../periodFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { itemOver } from "./supplyFigures.ts";
+
+/** What the use expected over the plan costs. */
+export interface CostFigures {
+	/** Items that have a price, by name. */
+	readonly byItem: Readonly<Record<string, Figure>>;
+	readonly withoutPrice: readonly string[];
+	readonly births: Figure;
+	readonly kits: Figure;
+}
+
+const costOfUse = calculation<{ use: number; price: number; packSize: number }, number>({
+	key: "cost_of_use",
+	label: say`Cost of what is used`,
+	unit: say`currency`,
+	formula: say`Use expected × price of a pack ÷ pack size.`,
+	source: commonPractice,
+	inputs: {
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		price: { label: say`Price of a pack`, unit: say`currency`, min: 0 },
+		packSize: { label: say`Pack size`, unit: say`in the item's measure`, min: 1e-9 },
+	},
+	example: { inputs: { use: 250, price: 4, packSize: 100 }, result: 10, within: 1e-12 },
+	compute: ({ use, price, packSize }) => (use * price) / packSize,
+});
+
+export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigures {
+	const days = dayFigures(unit, dates);
+	const counts = countsOfPeriod(unit, days);
+	const ward = wardUses(unit, dates);
+	const byItem: Record<string, Figure> = {};
+	const withoutPrice: string[] = [];
+	for (const { value, line } of unit.read.tables.items.rows) {
+		const use = isInUse(unit, value.item)
+			? productUse(
+					unit.preparationOn(dates[0] as IsoDate),
+					nameFigure(say`Measure`, value.measure),
+					counts.product,
+					ward,
+				).expected
+			: itemOver(unit, value.item, counts.rounds, unit.read.settings.plan_confidence).expected;
+		if (value.pack_price === null) {
+			if (!use.outcome.ok || use.outcome.value > 0) withoutPrice.push(value.item);
+			continue;
+		}
+		const cell = (column: "pack_price" | "pack_size", content: number) =>
+			typedFigure(itemsSheet.columns[column].label, itemsSheet.columns[column].unit, content, {
+				file: itemsSheet.file,
+				line,
+				column,
+			});
+		byItem[value.item] = derive(costOfUse, {
+			use,
+			price: cell("pack_price", value.pack_price),
+			packSize: cell("pack_size", value.pack_size),
+		});
+	}
+	return {
+		byItem,
+		withoutPrice,
+		births: counts.births.expected,
+		kits: counts.kitsToReprocess.expected,
+	};
+}
+
+function isInUse({ productInUse }: UnitFigures, item: string): boolean {
+	return "row" in productInUse && productInUse.row.value.product === item;
+}
+
+/** The unit with another product in use, or with the solution made by the other rule. */
+export function ruleChanges(unit: UnitFigures): { name: string; unit: UnitFigures }[] {
+	const { productInUse: inUse, products } = unit;
+	const others = products
+		.filter((product) => "row" in inUse && product.row !== inUse.row)
+		.map((product) => ({
+			name: say`With ${product.row.value.product}`,
+			unit: {
+				...unit,
+				productInUse: product,
+				preparationOn: (day: IsoDate) => preparationOn(unit.read, product, day).preparation,
+			},
+		}));
+	return [...others, ...otherRule(unit)];
+}
+
+function otherRule(unit: UnitFigures): { name: string; unit: UnitFigures }[] {
+	const made = unit.read.settings.solution_made;
+	if (!made.outcome.ok) return [];
+	const other = made.outcome.value === "each_round" ? "each_day" : "each_round";
+	const solution_made = {
+		...made,
+		outcome: { ok: true as const, value: other as typeof made.outcome.value },
+	};
+	const read = { ...unit.read, settings: { ...unit.read.settings, solution_made } };
+	const name =
+		other === "each_day" ? say`Solution made once a day` : say`Solution made for each round`;
+	return [{ name, unit: { ...unit, read } }];
+}

@@ -1,0 +1,109 @@
+import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { problemsOf, valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
+import { costsSheet } from "../../sheets/costs.ts";
+import { commonPractice } from "../../sources.ts";
+import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { type CostFigures, costsOf, ruleChanges } from "./costFigures.ts";
+import { signed } from "./stockTable.ts";
+
+const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
+	key: "cost_per_week",
+	label: say`Cost a week`,
+	unit: say`currency`,
+	formula: say`Use expected × price of a pack ÷ pack size, all items added up, × 7 ÷ days of the plan.`,
+	source: commonPractice,
+	inputs: {
+		costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
+		days: { label: say`Days in the plan`, unit: say`days`, min: 1 },
+	},
+	compute: ({ costs, days }) => (costs.reduce((sum, cost) => sum + cost, 0) * DAYS_PER_WEEK) / days,
+});
+
+const each = (key: string, label: string, counted: string, formula: string) =>
+	calculation<{ costs: readonly number[]; count: number }, number>({
+		key,
+		label,
+		unit: say`currency`,
+		formula,
+		source: commonPractice,
+		inputs: {
+			costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
+			count: { label: counted, unit: "", min: 1e-9 },
+		},
+		compute: ({ costs, count }) => costs.reduce((sum, cost) => sum + cost, 0) / count,
+	});
+
+const perBirth = each(
+	"cost_per_birth",
+	say`Cost a birth`,
+	say`Births expected over the plan`,
+	say`Cost over the plan ÷ births expected over the plan.`,
+);
+const perKit = each(
+	"cost_per_kit",
+	say`Cost a kit reprocessed`,
+	say`Kits to reprocess expected over the plan`,
+	say`Cost over the plan ÷ kits to reprocess expected over the plan.`,
+);
+
+/** Things as they are, then each change, the one that saves most first. */
+export function costsTable(unit: UnitFigures, dates: readonly IsoDate[]): ComputedTable {
+	return onDemand(costsSheet, () => {
+		const now = withWeek(unit, say`As it is now`, costsOf(unit, dates));
+		const changed = ruleChanges(unit)
+			.map((change) => withWeek(unit, change.name, costsOf(change.unit, dates)))
+			.sort(
+				(a, b) =>
+					(valueIn(a.week) ?? Number.POSITIVE_INFINITY) -
+					(valueIn(b.week) ?? Number.POSITIVE_INFINITY),
+			);
+		return [now, ...changed].map((row) => rowOf(row, row === now ? undefined : now));
+	});
+}
+
+interface Costed {
+	readonly name: string;
+	readonly costs: CostFigures;
+	readonly each: Figure<number[]>;
+	readonly week: Figure;
+}
+
+function withWeek(unit: UnitFigures, name: string, costs: CostFigures): Costed {
+	const all = gather(say`Cost of each item over the plan`, say`currency`, costs.byItem);
+	return {
+		name,
+		costs,
+		each: all,
+		week: derive(weekly, { costs: all, days: unit.read.settings.plan_days }),
+	};
+}
+
+function rowOf({ name, costs, each: all, week }: Costed, now: Costed | undefined): ComputedRow {
+	const before = now && valueIn(now.week);
+	const after = valueIn(week);
+	const saved =
+		before === undefined || after === undefined ? "" : signed(Number((before - after).toFixed(2)));
+	const missing =
+		costs.withoutPrice.length === 0 ? "" : say`Without a price: ${costs.withoutPrice.join(", ")}.`;
+	const why = problemsOf(week.outcome)[0]?.message ?? "";
+	return {
+		what: nameFigure(say`What`, name),
+		per_week: week,
+		per_birth: hasSome(costs.births)
+			? derive(perBirth, { costs: all, count: costs.births })
+			: nameFigure(say`Cost a birth`, ""),
+		per_kit: hasSome(costs.kits)
+			? derive(perKit, { costs: all, count: costs.kits })
+			: nameFigure(say`Cost a kit`, ""),
+		saved_per_week: nameFigure(say`Saved a week`, saved),
+		remark: nameFigure(say`Remark`, [missing, why].filter(Boolean).join(" ")),
+	};
+}
+
+/** Where nobody is born there is no cost of a birth. */
+function hasSome(count: Figure): boolean {
+	return valueIn(count) !== 0;
+}

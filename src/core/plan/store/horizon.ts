@@ -1,0 +1,73 @@
+import { calculation, derive, type Figure } from "../../calculation.ts";
+import { type Counts, mean } from "../../counts/counts.ts";
+import { valueIn } from "../../outcome.ts";
+import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import { say } from "../../say.ts";
+import { sources } from "../../sources.ts";
+import { type UseInputs, useExpected } from "../../stock/useOverDays.ts";
+import { addDays, type IsoDate } from "../../values/date.ts";
+import { byDate, roundsByDate } from "../byDate.ts";
+import { type DayDemand, dayDemands, preparationsOn } from "../dayFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+
+/** Days that the store looks ahead, from the first day of the plan on. */
+export interface Horizon {
+	readonly firstDay: IsoDate;
+	readonly days: readonly HorizonDay[];
+	/** Rounds of the first days, as many as asked for. */
+	readonly rounds: (days: number) => Figure<RoundsOfDay[]>;
+}
+
+export interface HorizonDay extends DayDemand {
+	readonly preparationCounts: Figure<Counts>;
+}
+
+/** As far as the setting says, and as far as the slowest order needs. Days beyond the plan go by births a day. */
+export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
+	const { settings, tables } = unit.read;
+	const review = valueIn(settings.review_days) ?? 0;
+	const slowest = Math.max(0, ...tables.items.rows.map(({ value }) => value.lead_days)) + review;
+	const ahead = Math.max(valueIn(settings.stock_horizon_days) ?? 0, Math.ceil(slowest), 1);
+	const dates = Array.from({ length: ahead }, (_, day) => addDays(firstDay, day));
+	const days = dayDemands(unit, dates).map((day) => ({
+		...day,
+		preparationCounts: preparationsOn(unit, day.rounds),
+	}));
+	const rounds = (count: number) => roundsByDate(days.slice(0, count));
+	return { firstDay, days, rounds };
+}
+
+/** Mean use of an item on each day. */
+export const dailyUse = calculation<UseInputs, number[]>({
+	key: "daily_use",
+	label: say`Use of each day, expected`,
+	unit: say`in the item's measure`,
+	formula: useExpected.formula,
+	source: sources.thinning,
+	inputs: useExpected.inputs,
+	compute: ({ days, ...use }) =>
+		days.map((day) => useExpected.compute({ ...use, days: [day] }) as number),
+});
+
+/** Mean number of preparations on each day. */
+export const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
+	key: "daily_preparations",
+	label: say`Preparations of each day, expected`,
+	unit: say`preparations`,
+	formula: say`The mean of each day's preparations.`,
+	source: sources.thinning,
+	inputs: { counts: { label: say`Preparations of each day`, unit: say`preparations` } },
+	compute: ({ counts }) => counts.map(mean),
+});
+
+/** Preparations of all days of the horizon. */
+export function preparationsAhead({ days }: Horizon): Figure<number[]> {
+	return derive(dailyPreparations, {
+		counts: byDate(
+			say`Preparations of each day`,
+			say`preparations`,
+			days,
+			(day) => day.preparationCounts,
+		),
+	});
+}

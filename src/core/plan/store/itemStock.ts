@@ -1,0 +1,150 @@
+import { calculation, derive, type Figure, gather, typedFigure } from "../../calculation.ts";
+import { total } from "../../quantities.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import { say } from "../../say.ts";
+import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import { sources } from "../../sources.ts";
+import { monthsOfStock, orderPacks, targetStock } from "../../stock/orders.ts";
+import { type ProjectedLot, type Projection, project } from "../../stock/projection.ts";
+import type { Pair } from "../measureFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { Horizon } from "./horizon.ts";
+import { demandOf } from "./itemDemand.ts";
+import { lotsAhead } from "./lotsAhead.ts";
+
+/** How an item of the store stands, and what to order. */
+export interface ItemStock {
+	readonly row: GoodRow<ItemsRow>;
+	/** Days from ordering to delivery, and until the next order. */
+	readonly windowDays: Figure;
+	/** Use over those days, at the item's service level. */
+	readonly use: Pair;
+	readonly target: Figure;
+	readonly usable: Figure;
+	readonly onOrder: Figure;
+	readonly packs: Figure;
+	readonly monthsOfStock: Figure;
+	readonly projection: Figure<Projection>;
+}
+
+const windowOf = total("window_days", say`Lead and review days`, say`days`);
+
+const project_ = calculation<
+	{ lots: readonly ProjectedLot[]; demand: readonly number[] },
+	Projection
+>({
+	key: "projection",
+	label: say`Stock day by day`,
+	unit: say`in the item's measure`,
+	formula: say`Each day's expected use is taken from the lot that expires first; a lot counts from the day it arrives, and is waste after its last day.`,
+	source: sources.firstExpiredFirstOut,
+	inputs: {
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		demand: { label: say`Use of each day, expected`, unit: say`in the item's measure` },
+	},
+	compute: ({ lots, demand }) => project(lots, demand),
+});
+
+interface UsableInputs {
+	readonly lots: readonly ProjectedLot[];
+	readonly projection: Projection;
+	readonly windowDays: number;
+}
+
+const usableNow = calculation<UsableInputs, number>({
+	key: "usable",
+	label: say`Usable stock`,
+	unit: say`in the item's measure`,
+	formula: say`Lots in the store, in date and strong enough on the first day, less what of them would go out of date unused before the next order comes in.`,
+	source: sources.firstExpiredFirstOut,
+	inputs: {
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
+	},
+	compute: ({ lots, projection, windowDays }) => {
+		const here = lots.filter((lot) => lot.from <= 0 && lot.last >= 0);
+		return usedInTime(here, projection, windowDays);
+	},
+});
+
+/** Quantity of some lots less what of it goes out of date unused before the next order comes in. */
+function usedInTime(
+	lots: readonly ProjectedLot[],
+	{ waste }: Projection,
+	windowDays: number,
+): number {
+	const names = new Set(lots.map((lot) => lot.name));
+	const wasted = waste
+		.filter(({ lot, day }) => day > 0 && day <= windowDays && names.has(lot))
+		.reduce((sum, { quantity }) => sum + quantity, 0);
+	return Math.max(0, lots.reduce((sum, lot) => sum + lot.quantity, 0) - wasted);
+}
+
+const arriving = calculation<UsableInputs, number>({
+	key: "on_order",
+	label: say`On order`,
+	unit: say`in the item's measure`,
+	formula: say`Lots that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then.`,
+	source: sources.periodicReview,
+	inputs: {
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
+	},
+	compute: ({ lots, projection, windowDays }) => {
+		const coming = lots.filter(
+			(lot) => lot.from > 0 && lot.from < windowDays && lot.last >= lot.from,
+		);
+		return usedInTime(coming, projection, windowDays);
+	},
+});
+
+const perDay = calculation<{ use: number; days: number }, number>({
+	key: "use_per_day",
+	label: say`Mean use a day`,
+	unit: say`in the item's measure a day`,
+	formula: say`Use expected over lead and review days ÷ those days.`,
+	source: sources.monthsOfStock,
+	inputs: {
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		days: { label: say`Lead and review days`, unit: say`days`, min: 1e-9 },
+	},
+	compute: ({ use, days }) => use / days,
+});
+
+/** How one item stands. */
+export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsRow>): ItemStock {
+	const cell = (column: "lead_days" | "wastage_pct" | "service_level" | "pack_size") => {
+		const { label, unit: measured } = itemsSheet.columns[column];
+		return typedFigure(label, measured, row.value[column], {
+			file: itemsSheet.file,
+			line: row.line,
+			column,
+		});
+	};
+	const windowDays = derive(windowOf, {
+		parts: gather(say`Parts`, say`days`, {
+			lead: cell("lead_days"),
+			review: unit.read.settings.review_days,
+		}),
+	});
+	const demand = demandOf(unit, ahead, row, windowDays, cell("service_level"));
+	const lots = lotsAhead(unit, ahead, row.value.item);
+	const projection = derive(project_, { lots, demand: demand.daily });
+	const target = derive(targetStock, { use: demand.use.setAside, wastagePct: cell("wastage_pct") });
+	const usable = derive(usableNow, { lots, projection, windowDays });
+	const onOrder = derive(arriving, { lots, projection, windowDays });
+	const usePerDay = derive(perDay, { use: demand.use.expected, days: windowDays });
+	return {
+		row,
+		windowDays,
+		use: demand.use,
+		target,
+		usable,
+		onOrder,
+		packs: derive(orderPacks, { target, usable, onOrder, packSize: cell("pack_size") }),
+		monthsOfStock: derive(monthsOfStock, { usable, usePerDay }),
+		projection,
+	};
+}

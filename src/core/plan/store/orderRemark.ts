@@ -1,0 +1,95 @@
+import { calculation } from "../../calculation.ts";
+import { say } from "../../say.ts";
+import { sources } from "../../sources.ts";
+import type { Projection } from "../../stock/projection.ts";
+import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+
+interface Inputs {
+	readonly projection: Projection;
+	readonly firstDay: IsoDate;
+	readonly orderBy: string;
+	readonly packs: number;
+	readonly packSize: number;
+	readonly usable: number;
+	readonly onOrder: number;
+	readonly use: number;
+	readonly windowDays: number;
+	readonly leadDays: number;
+	/** Days a new lot keeps its date and strength; null where that does not matter. */
+	readonly keepsDays: number | null;
+}
+
+/** What the storekeeper should look out for with an item, in words; empty where nothing. */
+export const orderRemark = calculation<Inputs, string>({
+	key: "order_remark",
+	label: say`Remark`,
+	unit: "",
+	formula: say`Said where stock runs out before an order can arrive, an order is late, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
+	source: sources.firstExpiredFirstOut,
+	inputs: {
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		firstDay: { label: say`First day`, unit: "" },
+		orderBy: { label: say`Order by`, unit: "" },
+		packs: { label: say`Packs to order`, unit: say`packs` },
+		packSize: { label: say`Pack size`, unit: say`in the item's measure` },
+		usable: { label: say`Usable stock`, unit: say`in the item's measure` },
+		onOrder: { label: say`On order`, unit: say`in the item's measure` },
+		use: { label: say`Use, expected`, unit: say`in the item's measure` },
+		windowDays: { label: say`Lead and review days`, unit: say`days` },
+		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
+		keepsDays: { label: say`A new lot keeps for`, unit: say`days` },
+	},
+	compute: (of) =>
+		[...runningOut(of), ...late(of), ...goingToWaste(of), ...outlasting(of)].join(" "),
+});
+
+function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
+	const { runOut } = projection;
+	if (runOut === null || runOut >= leadDays) return [];
+	return [
+		say`Runs out on ${addDays(firstDay, runOut)}, before an order can arrive: find some elsewhere.`,
+	];
+}
+
+function late({ orderBy, firstDay, packs }: Inputs): string[] {
+	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
+	const days = (dayNumber(firstDay) as number) - (dayNumber(orderBy) as number);
+	return [days === 1 ? say`Late by 1 day: order today.` : say`Late by ${days} days: order today.`];
+}
+
+function goingToWaste({ projection, firstDay }: Inputs): string[] {
+	return projection.waste.map(({ lot, day, quantity, why }) => {
+		const amount = Number(quantity.toFixed(1));
+		const on = day <= 0 ? undefined : addDays(firstDay, day);
+		return why === "out of date" ? outOfDate(lot, amount, on) : tooWeak(lot, amount, on);
+	});
+}
+
+function outOfDate(lot: string, amount: number, on: IsoDate | undefined): string {
+	return on === undefined
+		? say`Lot ${lot}: ${amount} unused and out of date already.`
+		: say`Lot ${lot}: ${amount} unused and out of date on ${on}.`;
+}
+
+function tooWeak(lot: string, amount: number, on: IsoDate | undefined): string {
+	return on === undefined
+		? say`Lot ${lot}: ${amount} unused and too weak for the strength wanted already.`
+		: say`Lot ${lot}: ${amount} unused and too weak for the strength wanted on ${on}.`;
+}
+
+function outlasting({
+	packs,
+	packSize,
+	usable,
+	onOrder,
+	use,
+	windowDays,
+	keepsDays,
+}: Inputs): string[] {
+	if (packs === 0 || keepsDays === null || use === 0) return [];
+	const lasts = ((usable + onOrder + packs * packSize) / use) * windowDays;
+	if (lasts <= keepsDays) return [];
+	return [
+		say`The order would last ${Math.ceil(lasts)} days and keeps for ${keepsDays}: order less and more often, or a smaller pack.`,
+	];
+}

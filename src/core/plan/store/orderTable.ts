@@ -1,0 +1,157 @@
+import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { countTimes } from "../../quantities.ts";
+import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { orderSheet } from "../../sheets/order.ts";
+import { commonPractice } from "../../sources.ts";
+import type { Projection } from "../../stock/projection.ts";
+import { addDays, type IsoDate } from "../../values/date.ts";
+import { daysFreshStaysStrong } from "../chlorine/freshProduct.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { ItemStock } from "./itemStock.ts";
+import { orderRemark } from "./orderRemark.ts";
+
+const packs = { label: say`Packs to order`, unit: say`packs` };
+const quantity = countTimes(
+	"order_quantity",
+	say`Quantity to order`,
+	say`in the item's measure`,
+	packs,
+	{
+		label: say`Pack size`,
+		unit: say`in the item's measure`,
+	},
+);
+const cost = countTimes("cost", say`Cost`, say`currency`, packs, {
+	label: say`Price of a pack`,
+	unit: say`currency`,
+});
+
+const runOutOn = calculation<{ projection: Projection; firstDay: IsoDate }, string>({
+	key: "run_out_on",
+	label: say`Runs out on`,
+	unit: "",
+	formula: say`First day whose expected use is more than what is usable; blank where every day looked at is covered.`,
+	source: commonPractice,
+	inputs: {
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		firstDay: { label: say`First day`, unit: "" },
+	},
+	compute: ({ projection, firstDay }) =>
+		projection.runOut === null ? "" : addDays(firstDay, projection.runOut),
+});
+
+interface OrderByInputs {
+	readonly projection: Projection;
+	readonly firstDay: IsoDate;
+	readonly target: number;
+	readonly use: number;
+	readonly leadDays: number;
+}
+
+const orderBy = calculation<OrderByInputs, string>({
+	key: "order_by",
+	label: say`Order by`,
+	unit: "",
+	formula: say`First day on which stock falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; blank where it does not within the days looked at.`,
+	source: commonPractice,
+	rounding: say`Down to the earlier day.`,
+	inputs: {
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		firstDay: { label: say`First day`, unit: "" },
+		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
+		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		leadDays: { label: say`Days from order to delivery`, unit: say`days`, min: 0 },
+	},
+	compute: ({ projection, firstDay, target, use, leadDays }) => {
+		const reserve = Math.max(0, target - use);
+		const touched = projection.stock.findIndex((stock) => stock < reserve);
+		const day = touched < 0 ? projection.runOut : touched;
+		return day === null ? "" : addDays(firstDay, Math.floor(day - leadDays));
+	},
+});
+
+/** One row for each item. */
+export function orderTable(
+	unit: UnitFigures,
+	items: () => readonly ItemStock[],
+	firstDay: IsoDate,
+): ComputedTable {
+	return onDemand(orderSheet, () => items().map((item) => rowOf(unit, item, firstDay)));
+}
+
+function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
+	const { value, line } = item.row;
+	const cell = <T>(column: keyof typeof itemsSheet.columns, content: T): Figure<T> =>
+		typedFigure(itemsSheet.columns[column].label, itemsSheet.columns[column].unit, content, {
+			file: itemsSheet.file,
+			line,
+			column,
+		});
+	const firstDay = nameFigure(say`First day`, day);
+	const { projection, target } = item;
+	const leadDays = cell("lead_days", value.lead_days);
+	const ordered = derive(orderBy, {
+		projection,
+		firstDay,
+		target,
+		use: item.use.expected,
+		leadDays,
+	});
+	const price = value.pack_price;
+	const isEmergency =
+		projection.outcome.ok &&
+		(projection.outcome.value.runOut ?? Number.POSITIVE_INFINITY) < value.lead_days;
+	const packSize = cell("pack_size", value.pack_size);
+	return {
+		item: cell("item", value.item),
+		measure: cell("measure", value.measure),
+		usable: item.usable,
+		on_order: item.onOrder,
+		use_expected: item.use.expected,
+		target_stock: target,
+		order_packs: item.packs,
+		order_quantity: derive(quantity, { count: item.packs, each: packSize }),
+		cost:
+			price === null
+				? nameFigure(say`Cost`, "")
+				: derive(cost, { count: item.packs, each: cell("pack_price", price) }),
+		run_out_on: derive(runOutOn, { projection, firstDay }),
+		order_by: ordered,
+		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, ""),
+		remark: derive(orderRemark, {
+			projection,
+			firstDay,
+			orderBy: ordered,
+			packs: item.packs,
+			packSize,
+			usable: item.usable,
+			onOrder: item.onOrder,
+			use: item.use.expected,
+			windowDays: item.windowDays,
+			leadDays,
+			keepsDays: keepsDays(unit, item),
+		}),
+		emergency: nameFigure(say`Runs out before an order can arrive`, isEmergency ? "yes" : "no"),
+		pack_size: packSize,
+		pack_price: price === null ? nameFigure(say`Price of a pack`, "") : cell("pack_price", price),
+		unit_name: unit.read.settings.unit_name as Figure<string>,
+	};
+}
+
+/** Stock of something nobody uses lasts for no number of months. */
+function hasUse({ use }: ItemStock): boolean {
+	return !use.expected.outcome.ok || use.expected.outcome.value > 0;
+}
+
+/** Days a new lot keeps: its shelf life, and for a chlorine product no longer than it stays strong enough. */
+function keepsDays(unit: UnitFigures, { row }: ItemStock): Figure<number | null> {
+	const { label, unit: measured } = itemsSheet.columns.shelf_life_days;
+	const place = { file: itemsSheet.file, line: row.line, column: "shelf_life_days" };
+	const product = unit.products.find((each) => each.row.value.product === row.value.item);
+	const strong = product ? daysFreshStaysStrong(unit.read, product) : null;
+	const shelf = row.value.shelf_life_days;
+	const keeps = strong === null || shelf === null ? (strong ?? shelf) : Math.min(strong, shelf);
+	return typedFigure(label, measured, keeps, place);
+}

@@ -1,0 +1,68 @@
+import { advice, type Problem, problem } from "../../problem.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { journalSheet } from "../../sheets/journal.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+
+/** What cannot be right about the lots and the journal of the store. */
+export function storeAdvice(read: ReadWorkbook): Problem[] {
+	return [...unknownItems(read), ...unknownLots(read), ...expiredOnArrival(read)];
+}
+
+function unknownItems({ tables: { lots, items } }: ReadWorkbook): Problem[] {
+	if (items.absent) return [];
+	const known = new Set([...items.rows, ...items.badRows].map(({ value }) => value.item));
+	return lots.rows
+		.filter(({ value }) => !known.has(value.item))
+		.map(({ line, value }) =>
+			advice(
+				{ file: lotsSheet.file, line, column: "item" },
+				{
+					code: "unknown-item",
+					received: value.item,
+					allowed: say`an item listed in ${itemsSheet.file}`,
+					message: say`Lot ${value.lot} is of "${value.item}", which is not among the items of the store, so it is not counted as stock of any.`,
+				},
+			),
+		);
+}
+
+/** An entry that changes no lot would be lost without a word. */
+function unknownLots({ tables: { lots, journal } }: ReadWorkbook): Problem[] {
+	const keyOf = (value: { item?: string; lot?: string }) => JSON.stringify([value.item, value.lot]);
+	const known = new Set([...lots.rows, ...lots.badRows].map(({ value }) => keyOf(value)));
+	return journal.rows
+		.filter(({ value }) => !known.has(keyOf(value)))
+		.map(({ line, value }) =>
+			problem(
+				{ file: journalSheet.file, line, column: "lot" },
+				{
+					code: "unknown-lot",
+					received: `${value.item}, ${value.lot}`,
+					allowed: say`an item and lot listed in ${lotsSheet.file}`,
+					message: say`The journal has an entry for lot ${value.lot} of ${value.item}, which is not listed in ${lotsSheet.file}; the entry changes nothing. List the lot, with quantity 0 if all of it is in the journal.`,
+				},
+			),
+		);
+}
+
+function expiredOnArrival({ tables: { lots } }: ReadWorkbook): Problem[] {
+	return lots.rows.flatMap(({ line, value }) => {
+		const { lot, expires_on: expires } = value;
+		const came = [value.made_on, value.received_on, value.arrives_on].filter((day) => day !== null);
+		const last = came.sort().at(-1);
+		if (expires === null || last === undefined || expires >= last) return [];
+		return [
+			advice(
+				{ file: lotsSheet.file, line, column: "expires_on" },
+				{
+					code: "expires-before-received",
+					received: expires,
+					allowed: say`${last} or later`,
+					message: say`Lot ${lot} expires on ${expires}, before it was made or received (${last}); look at its label again.`,
+				},
+			),
+		];
+	});
+}

@@ -1,0 +1,24 @@
+import type { IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { type Horizon, horizon } from "./horizon.ts";
+import { type ItemStock, itemStock } from "./itemStock.ts";
+
+/** The store's look ahead, worked out when one of its sheets is first looked at. */
+export interface StoreFigures {
+	readonly ahead: () => Horizon;
+	readonly items: () => readonly ItemStock[];
+}
+
+export function storeFigures(unit: UnitFigures, firstDay: IsoDate): StoreFigures {
+	const ahead = once(() => horizon(unit, firstDay));
+	const items = once(() => unit.read.tables.items.rows.map((row) => itemStock(unit, ahead(), row)));
+	return { ahead, items };
+}
+
+function once<T>(work: () => T): () => T {
+	let done: { readonly value: T } | undefined;
+	return () => {
+		done ??= { value: work() };
+		return done.value;
+	};
+}

@@ -1,0 +1,43 @@
+import { type Figure, typedFigure } from "../../calculation.ts";
+import type { ComputedTable } from "../../computedTable.ts";
+import type { GoodRow } from "../../read/readTable.ts";
+import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import { supplyUseSheet } from "../../sheets/supplyUse.ts";
+import type { Measure } from "../../sheets/weekTotal.ts";
+import { productUse } from "../chlorine/productUse.ts";
+import type { WardUse } from "../chlorine/wardFigures.ts";
+import type { DayFigures } from "../dayFigures.ts";
+import type { CountFigures, Pair } from "../measureFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { itemOver } from "./supplyFigures.ts";
+
+/** One row for each item of the store. The product in use comes from the solution, all else from usage.csv. */
+export function supplyUseTable(
+	unit: UnitFigures,
+	days: readonly DayFigures[],
+	counts: CountFigures,
+	period: Record<Measure, Pair>,
+	ward: readonly WardUse[],
+): ComputedTable {
+	const inUse = "row" in unit.productInUse ? unit.productInUse.row.value.product : undefined;
+	const rows = unit.read.tables.items.rows.map((row) => {
+		const { item } = row.value;
+		const isProduct = inUse === item;
+		const measure = cell(row, "measure", row.value.measure);
+		const use = isProduct
+			? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
+			: itemOver(unit, item, counts.rounds, unit.read.settings.plan_confidence);
+		return {
+			item: cell(row, "item", item),
+			measure,
+			expected: use.expected,
+			set_aside: use.setAside,
+		};
+	});
+	return { sheet: supplyUseSheet, rows };
+}
+
+function cell(row: GoodRow<ItemsRow>, column: "item" | "measure", text: string): Figure<string> {
+	const place = { file: itemsSheet.file, line: row.line, column };
+	return typedFigure(itemsSheet.columns[column].label, "", text, place);
+}

@@ -1,0 +1,39 @@
+import { alike } from "../../counts/alike.ts";
+import { setAside } from "../../counts/counts.ts";
+import { sumOf } from "../../counts/sumOf.ts";
+import { commonStep } from "../../stock/commonStep.ts";
+import { stepsUsed } from "../../stock/stepsUsed.ts";
+import { type UseInputs, useExpected, useSetAside } from "../../stock/useOverDays.ts";
+import { alikeDays } from "../alikeDays.ts";
+
+const ofDay = { expected: alikeDays(useExpected), setAside: alikeDays(useSetAside) };
+
+/** Mean use: means add up, so each day's is worked out by itself, once for all days that are alike. */
+export const expectedByDay: typeof useExpected = {
+	...useExpected,
+	compute: ({ days, ...use }) => {
+		let sum = 0;
+		for (const day of days) sum += ofDay.expected.compute({ ...use, days: [day] }) as number;
+		return sum;
+	},
+};
+
+const stepsOfDay = alike<UseInputs & { readonly step: number }, ReturnType<typeof stepsUsed>>(
+	["rates", "step", "kitsInLoad", "days"],
+	({ step, ...use }) => stepsUsed(use, step),
+);
+
+/** What to set aside: likewise, but where a descaling makes each round hang on those before. */
+export const setAsideByDay: typeof useSetAside = {
+	...useSetAside,
+	compute: (use) => {
+		const { rates, days, kitsInLoad, descaleEvery, confidence } = use;
+		if (days.length === 1) return ofDay.setAside.compute(use);
+		if (rates.perDescale > 0 && descaleEvery > 0) return useSetAside.compute(use);
+		const step = commonStep(use);
+		const used = days.map((day) =>
+			stepsOfDay({ rates, days: [day], kitsInLoad, descaleEvery: 0, step }),
+		);
+		return setAside(sumOf(used), confidence) * step;
+	},
+};

@@ -1,0 +1,129 @@
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { listFigure } from "../../read/listFigure.ts";
+import { say } from "../../say.ts";
+import { waterSheet } from "../../sheets/water.ts";
+import { definition } from "../../sources.ts";
+import type { Rates } from "../../stock/ratesOfItem.ts";
+import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
+import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
+import { roundsByDate } from "../byDate.ts";
+import { litresOfPreparation } from "../chlorine/productFigures.ts";
+import type { DayFigures } from "../dayFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { isBlank, stoveFigures } from "./waterFigures.ts";
+
+const containers = calculation<{ litres: number; each: number }, number>({
+	key: "containers",
+	label: say`Containers`,
+	unit: say`containers`,
+	formula: say`Water set aside ÷ size of a container.`,
+	source: definition,
+	rounding: say`Up to whole containers.`,
+	inputs: {
+		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
+		each: { label: say`Size of a water container`, unit: "L", min: 1e-3 },
+	},
+	example: { inputs: { litres: 81, each: 20 }, result: 5, within: 0 },
+	compute: ({ litres, each }) => Math.ceil(litres / each),
+});
+
+/** Stands in the place of a source for what no source gives. */
+export const NOT_COVERED = say`not covered`;
+
+const fromSources = calculation<{ litres: number; sources: readonly WaterSource[] }, string>({
+	key: "taken_from",
+	label: say`From`,
+	unit: "",
+	formula: say`The sources in their order, each up to what it gives a day.`,
+	source: definition,
+	rounding: say`Up to whole litres.`,
+	inputs: {
+		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
+		sources: { label: say`Where water comes from`, unit: say`L/day` },
+	},
+	compute: ({ litres, sources }) => {
+		if (sources.length === 0) return "";
+		const { taken, missing } = takenFrom(litres, sources);
+		const parts = taken.map((part) => `${part.source} ${Math.ceil(part.litres)} L`);
+		if (missing > 0) parts.push(`${NOT_COVERED} ${Math.ceil(missing)} L`);
+		return parts.join(", ");
+	},
+});
+
+const wardTotal = calculation<{ litres: readonly number[] }, number>({
+	key: "ward_litres",
+	label: say`Other solution on the ward`,
+	unit: say`L/day`,
+	formula: say`All other uses added up; 0 where none are listed.`,
+	source: definition,
+	inputs: { litres: { label: say`Litres a day`, unit: say`L/day` } },
+	compute: ({ litres }) => litres.reduce((sum, part) => sum + part, 0),
+});
+
+/** All water of each day. */
+export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
+	const { settings, tables } = unit.read;
+	const stove = stoveFigures(unit.read);
+	const ward = listFigure(say`Litres a day`, say`L/day`, tables.wardSolution, (rows) =>
+		rows.map(({ value }) => value.litres_per_day),
+	);
+	const rates = derive(waterRates, {
+		soapyLitres: settings.soapy_water_litres,
+		plainRinseLitres: settings.plain_rinse_litres,
+		solutionLitres: litresOfPreparation(unit.read),
+		solutionMade: settings.solution_made,
+		wardLitres: derive(wardTotal, { litres: ward }),
+		bucketsPerLoad: settings.rinse_buckets,
+		bucketLitres: settings.bucket_fill_litres,
+		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: settings.pots }),
+		netKw: isBlank(settings.heat_kw)
+			? nameFigure(say`Heat not given: what boils away is not counted`, 0)
+			: stove.netKw,
+		holdMinutes: settings.boil_hold_minutes,
+		descaleBathLitres: settings.descale_fill_litres,
+		vinegarLitres: unit.vinegarPerDescale,
+		descaleRinseLitres: settings.descale_rinse_litres,
+		kinds: nameFigure(say`Kinds of kit`, unit.kinds.length),
+	});
+	const sources = listFigure(say`Where water comes from`, say`L/day`, tables.waterSources, (rows) =>
+		rows.map(({ value }): WaterSource => value),
+	);
+	return onDemand(waterSheet, () => days.map((day) => rowOf(unit, day, rates, sources)));
+}
+
+const onFire = calculation<{ potLitres: number; pots: number }, number>({
+	key: "litres_on_fire",
+	label: say`Water on the fire at once`,
+	unit: "L",
+	formula: say`Pots × litres in a pot.`,
+	source: definition,
+	inputs: {
+		potLitres: { label: say`Water in a pot`, unit: "L", min: 0 },
+		pots: { label: say`Pots on the fire at once`, unit: say`pots`, min: 0 },
+	},
+	compute: ({ potLitres, pots }) => potLitres * pots,
+});
+
+function rowOf(
+	unit: UnitFigures,
+	day: DayFigures,
+	rates: Figure<Rates>,
+	sources: Figure<WaterSource[]>,
+): ComputedRow {
+	const { settings } = unit.read;
+	const use = {
+		rates,
+		days: roundsByDate([day]),
+		kitsInLoad: unit.kitsInLoad,
+		descaleEvery: settings.descale_every_rounds,
+	};
+	const litres = derive(useSetAside, { ...use, confidence: settings.plan_confidence });
+	return {
+		date: nameFigure(say`Date`, day.date),
+		litres_expected: derive(useExpected, use),
+		litres_set_aside: litres,
+		containers: derive(containers, { litres, each: settings.water_container_litres }),
+		taken_from: derive(fromSources, { litres, sources }),
+	};
+}

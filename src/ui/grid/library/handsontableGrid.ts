@@ -1,0 +1,228 @@
+import "handsontable/dist/handsontable.css";
+import Core from "handsontable/es/core.js";
+import TextEditor from "handsontable/es/editors/textEditor.js";
+import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
+import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
+import type { CellRange } from "../cellRange.ts";
+import type { Grid, GridEvents } from "../grid.ts";
+import { type GridModel, spoken } from "../gridModel.ts";
+import { sameFrame } from "../sameFrame.ts";
+import { cellEditor } from "./cellEditor.ts";
+import { choiceEditor } from "./choiceEditor.ts";
+import { answerClipboard } from "./handsontableClipboard.ts";
+import { redrawCell, renderCell } from "./renderCell.ts";
+import { renderHeader } from "./renderHeader.ts";
+
+const ROOM_FOR_SCROLLBAR_PX = 18;
+const TALLEST_SHARE = 0.72;
+const TAB = 9;
+
+const CellEditor = cellEditor(TextEditor);
+const ChoiceEditor = choiceEditor(CellEditor);
+
+/**
+ * The grid, by Handsontable 6.2.2. This is the only file that knows the library.
+ *
+ * It shows a model and reports what a person does; it never keeps a changed text
+ * itself. Cells and headers are text nodes; its own paste, undo and menus are off.
+ */
+export function handsontableGrid(host: HTMLElement, first: GridModel, events: GridEvents): Grid {
+	let model = first;
+	const data: string[][] = [];
+	const fillData = () => {
+		data.length = 0;
+		for (let row = 0; row < model.rowCount; row++)
+			data.push(
+				model.columns.map((_, column) => {
+					const cell = model.cell(row, column);
+					return cell.raw ?? cell.text;
+				}),
+			);
+	};
+	fillData();
+
+	const layout = () => ({
+		colWidths: model.columns.map((column) => column.width),
+		columns: model.columns.map(() => ({})),
+		fixedColumnsLeft: Math.min(model.fixedColumns, model.columns.length),
+		rowHeights: (row: number) => model.rowHeight(row),
+		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
+		height: height(model),
+	});
+	const hot = new Core(
+		host,
+		{
+			...layout(),
+			data,
+			colHeaders: () => "",
+			columnHeaderHeight: first.headerHeight,
+			rowHeaderWidth: 44,
+			cells: (row = 0, column = 0) => ({
+				readOnly: model.cell(row, column).kind !== "typed",
+				options: model.columns[column]?.options,
+				editor: model.columns[column]?.options ? ChoiceEditor : CellEditor,
+				renderer: (_: unknown, td: HTMLElement, r: number, c: number) =>
+					renderCell(td, model, r, c),
+			}),
+			afterGetColHeader: (column: number, th: HTMLElement) =>
+				renderHeader(th, model.columns[column]),
+			beforeChange: (changes: readonly [number, string | number, unknown, unknown][] | null) => {
+				const asked = (changes ?? []).map(([row, column, , text]) => ({
+					row,
+					column: Number(column),
+					text: String(text ?? ""),
+				}));
+				const different = asked.filter(({ row, column, text }) => text !== data[row]?.[column]);
+				if (different.length > 0) queueMicrotask(() => events.edited(different));
+				return false;
+			},
+			afterSelection: (row: number, column: number) => {
+				for (const part of [host, ...host.querySelectorAll("textarea")])
+					part.setAttribute("aria-label", spoken(model, row, column));
+				if (!host.contains(document.activeElement)) host.focus({ preventScroll: true });
+				events.selected(row, column);
+			},
+			beforeKeyDown: (event: KeyboardEvent) => {
+				if (editing()) return;
+				if (event.keyCode === TAB) leave();
+				else if (events.pressed(event)) event.preventDefault();
+				else return;
+				stopImmediatePropagation(event);
+			},
+			selectionMode: "range",
+			copyPaste: false,
+			undo: false,
+			fillHandle: false,
+			autoColumnSize: false,
+			autoRowSize: false,
+			outsideClickDeselects: false,
+			maxRows: Number.POSITIVE_INFINITY,
+			renderAllRows: false,
+		},
+		rootInstanceSymbol,
+	);
+	hot.init();
+
+	const update = (settings: object) => hot.updateSettings(settings as never, false);
+	const editing = () => {
+		const editor = hot.getActiveEditor() as { isOpened?(): boolean } | undefined;
+		return editor?.isOpened?.() ?? false;
+	};
+	const quiet = () => {
+		for (const part of host.querySelectorAll(".ht_master, [class*=ht_clone]"))
+			part.setAttribute("aria-hidden", "true");
+	};
+	quiet();
+
+	/** The selected cell may still be written into, or still not: the library has its editor ready for it. */
+	const sameEntry = (before: GridModel) => {
+		const [row = 0, column = 0] = hot.getSelectedLast() ?? [];
+		const [r, c] = [Math.max(0, row), Math.max(0, column)];
+		return before.cell(r, c).kind === model.cell(r, c).kind;
+	};
+	/** The library draws everything anew at every change, which an old computer feels at every edit. */
+	const redraw = () => {
+		// Cells of columns that stay in place are kept twice.
+		const cells = host.querySelectorAll<HTMLTableCellElement>(
+			".ht_master tbody td, .ht_clone_left tbody td",
+		);
+		for (const td of cells) {
+			const { row, col } = hot.getCoords(td) as { row: number; col: number };
+			redrawCell(td, model, row, col);
+		}
+	};
+
+	/** The host outlives the grid, so what listens to it goes with the grid. */
+	const gone = new AbortController();
+	const { signal } = gone;
+	host.tabIndex = 0;
+	host.setAttribute("role", "application");
+	host.setAttribute("aria-label", model.name);
+	const onFocusIn = (event: FocusEvent) => {
+		host.tabIndex = -1;
+		const field = event.target as Element;
+		field.setAttribute("aria-label", host.getAttribute("aria-label") ?? model.name);
+		listenQuietly(hot);
+		if (event.target === host && !hot.getSelectedLast()) hot.selectCell(0, 0);
+	};
+	const onFocusOut = (event: FocusEvent) => {
+		if (event.relatedTarget === null) setTimeout(keepFocus);
+		else if (!host.contains(event.relatedTarget as Node)) leave();
+	};
+	const leave = () => {
+		host.tabIndex = 0;
+		hot.unlisten();
+	};
+	/** The library drops the focus on every selection; the grid takes it back while it is at work. */
+	const keepFocus = () => {
+		if (document.activeElement !== document.body || !host.isConnected || signal.aborted) return;
+		if (hot.isListening()) host.focus({ preventScroll: true });
+		else host.tabIndex = 0;
+	};
+	/** Where the selected rows are no more, the library selects others and takes the focus from the field a person is in. */
+	const letGo = () => {
+		const [row = 0, , endRow = row] = hot.getSelectedLast() ?? [];
+		const isGone = Math.max(row, endRow) >= model.rowCount;
+		if (isGone && !host.contains(document.activeElement)) hot.deselectCell();
+	};
+	host.addEventListener("focusin", onFocusIn, { signal });
+	host.addEventListener("focusout", onFocusOut, { signal });
+	answerClipboard(host, signal, { hot, model: () => model, data, editing, events });
+
+	return {
+		show(next) {
+			const before = model;
+			model = next;
+			fillData();
+			if (sameFrame(before, next) && !editing() && sameEntry(before)) return redraw();
+			const sameShape =
+				next.columns.length === before.columns.length &&
+				next.columns.every((column, at) => column.width === before.columns[at]?.width);
+			const sameRows = next.rowCount === before.rowCount;
+			if (!sameRows) letGo();
+			if (!sameShape) update({ ...layout(), data });
+			else if (!sameRows) update({ data, height: height(model) });
+			else hot.render();
+			quiet();
+		},
+		select: (row, column) => {
+			hot.selectCell(row, column);
+		},
+		selection() {
+			const range = hot.getSelectedLast();
+			return range ? { row: range[0] ?? 0, column: range[1] ?? 0 } : undefined;
+		},
+		range() {
+			const corners = hot.getSelectedLast();
+			return corners && rangeOf(corners as [number, number, number, number]);
+		},
+		destroy() {
+			gone.abort();
+			hot.destroy();
+		},
+	};
+}
+
+/** A whole row or column selected by its name begins before the first cell. */
+function rangeOf([row, column, endRow, endColumn]: [number, number, number, number]): CellRange {
+	const from = (a: number, b: number) => Math.max(0, Math.min(a, b));
+	const to = (a: number, b: number) => Math.max(0, a, b);
+	return {
+		top: from(row, endRow),
+		left: from(column, endColumn),
+		bottom: to(row, endRow),
+		right: to(column, endColumn),
+	};
+}
+
+/** Takes keys without dropping the focus, which the library does unless told not to. */
+function listenQuietly(hot: object): void {
+	(hot as { listen(dropFocus: boolean): void }).listen(false);
+}
+
+function height(model: GridModel): number {
+	let rows = model.headerHeight + ROOM_FOR_SCROLLBAR_PX;
+	for (let row = 0; row < model.rowCount && rows < window.innerHeight; row++)
+		rows += model.rowHeight(row);
+	return Math.min(rows, Math.max(320, Math.round(window.innerHeight * TALLEST_SHARE)));
+}

@@ -1,0 +1,42 @@
+import { withTexts } from "../../core/edit/withTexts.ts";
+import { birthsSheet } from "../../core/sheets/births.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
+import type { Workbook } from "../../core/workbook.ts";
+import { computedGrid } from "../grid/computedGrid.ts";
+import type { CellText, GridModel } from "../grid/gridModel.ts";
+import { settingsGrid, settingTexts } from "../grid/settingsGrid.ts";
+import { typedGrid } from "../grid/typedGrid.ts";
+import { THIS_WEEK } from "../shell/pageTitles.ts";
+import { isTyped } from "../shell/sheetOf.ts";
+import type { State } from "../state/store.ts";
+import { birthsTexts } from "../subjects/week/weekBirths.ts";
+import { daysOf, weekGrid } from "../subjects/week/weekGrid.ts";
+
+/** The cells of a sheet; undefined for a computed sheet of which there is nothing yet. */
+export function sheetGrid(state: State, file: string): GridModel | undefined {
+	if (file === THIS_WEEK) return daysOf(state).length > 0 ? weekGrid(state) : undefined;
+	if (file === unitSheet.file) return settingsGrid(state);
+	if (isTyped(file)) return typedGrid(state, file);
+	const computed = state.plan.tables[file];
+	return computed && computed.rows.length > 0 ? computedGrid(computed) : undefined;
+}
+
+/** The workbook after texts were typed or pasted into the cells of a sheet. */
+export function editedWorkbook(state: State, file: string, changes: readonly CellText[]): Workbook {
+	const { workbook } = state;
+	if (file === THIS_WEEK) {
+		const days = daysOf(state);
+		const figures = changes.flatMap(({ row, column, text }) => {
+			const date = days[column - 1];
+			return row === 0 && date ? [{ date, text }] : [];
+		});
+		return withTexts(workbook, birthsSheet.file, birthsTexts(state, figures));
+	}
+	if (file === unitSheet.file) return withTexts(workbook, file, settingTexts(state, changes));
+	const keys = typedGrid(state, file).columns.map((column) => column.key);
+	const texts = changes.flatMap(({ row, column, text }) => {
+		const key = keys[column];
+		return key === undefined ? [] : [{ row, column: key, text }];
+	});
+	return withTexts(workbook, file, texts);
+}

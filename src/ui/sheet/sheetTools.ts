@@ -1,0 +1,84 @@
+import { say } from "../../core/say.ts";
+import { el } from "../dom/el.ts";
+import { saveSheet } from "../files/saveWorkbook.ts";
+import { printOut } from "../print/printOut.ts";
+import { printOuts } from "../print/printOuts.ts";
+import { commandOf, shownKey } from "../shell/keyList.ts";
+import { THIS_WEEK } from "../shell/pageTitles.ts";
+import type { Store } from "../state/store.ts";
+import { ArrangePanel } from "./arrangePanel.ts";
+import type { Desk } from "./desk.ts";
+import { hasOwnRows, type RowCommands, rowCommands } from "./rowCommands.ts";
+
+/** The line of tools over a grid, and the line beneath it that says what was done and what is shown. */
+export class SheetTools {
+	readonly element: HTMLElement;
+	readonly #status = el("p", { class: "shown-rows", role: "status" });
+	readonly #arranging: ArrangePanel | undefined;
+	readonly #desk: Desk;
+
+	constructor(file: string, desk: Desk, store: Store) {
+		this.#desk = desk;
+		const commands = rowCommands(file, desk, store);
+		const act = (name: keyof RowCommands) => {
+			const block = desk.range();
+			const done = block ? commands[name](block) : say`Select a cell of the grid first.`;
+			this.#say(done);
+		};
+		const button = (words: string, onclick: () => void, key?: string) =>
+			el("button", { type: "button", onclick, title: key && shownKey(key) }, words);
+		desk.pressed = (event) => {
+			const command = commandOf(event);
+			const ours = command && command in commands;
+			if (ours) act(command as keyof RowCommands);
+			return ours ?? false;
+		};
+		if (file !== THIS_WEEK)
+			this.#arranging = new ArrangePanel((arrangement) => {
+				desk.arrange(arrangement);
+				this.paint();
+			});
+		const save = () => saveSheet(store.state.workbook, store.state.plan, file);
+		const outs = printOuts[file];
+		this.element = el(
+			"div",
+			{},
+			el(
+				"div",
+				{ class: "tools" },
+				asTable(desk.table),
+				this.#arranging?.button,
+				file === THIS_WEEK && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
+				hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
+				hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
+				hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
+				file !== THIS_WEEK && button(say`Save this sheet (CSV)`, save),
+				...(outs ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
+				outs === undefined && button(say`Print this page`, () => window.print()),
+			),
+			this.#arranging?.element,
+			this.#status,
+		);
+	}
+
+	/** After a change of the sheet, or of what is shown of it. */
+	paint(): void {
+		const { sheet, arrangement } = this.#desk.shown;
+		this.#arranging?.paint(sheet?.columns ?? [], arrangement);
+		this.#say("");
+	}
+
+	#say(done: string): void {
+		const words = [done, this.#desk.shown.words].filter((part) => part !== "").join(" ");
+		if (this.#status.textContent !== words) this.#status.textContent = words;
+	}
+}
+
+function asTable(table: HTMLElement): HTMLElement {
+	const button = el("button", { type: "button", "aria-pressed": "false" }, say`Read as a table`);
+	button.addEventListener("click", () => {
+		const on = table.classList.toggle("open");
+		button.setAttribute("aria-pressed", String(on));
+	});
+	return button;
+}

@@ -1,0 +1,78 @@
+import { say } from "../../../core/say.ts";
+import { el, fill } from "../../dom/el.ts";
+import type { OwnPage, View } from "../../sheet/ownPages.ts";
+import { pageHelp } from "../../shell/pageHelp.ts";
+import { BEGIN } from "../../shell/pageTitles.ts";
+import { titleOf } from "../../shell/sheetOf.ts";
+import type { State } from "../../state/store.ts";
+import { beginEntries } from "./beginEntries.ts";
+import { type BeginEntry, isGiven } from "./beginEntry.ts";
+import { type EntryLine, entryLine } from "./entryLine.ts";
+import { firstAnswer, missingEntries, missingWords } from "./firstAnswer.ts";
+
+/** From an empty workbook to a plan: the few things that it needs, one field each, written into the ordinary sheets. */
+export const beginPage: OwnPage = {
+	title: titleOf(BEGIN),
+	mount(place, around) {
+		const { store } = around;
+		const title = el("h1", {});
+		const said = el("p", { role: "status", class: "begin-missing" });
+		const answer = el("div", {});
+		const enter = (entry: BeginEntry, text: string) => {
+			const { workbook } = store.state;
+			if (text.trim() === entry.read(workbook)) return undefined;
+			const written = entry.write(workbook, text);
+			if (typeof written === "string") return written;
+			store.edit(written);
+			return undefined;
+		};
+		const lines: readonly EntryLine[] = beginEntries.map((entry) =>
+			entryLine(entry, { enter, next: goOn }),
+		);
+		/** To the next entry that is open; after the last one to the plan. */
+		function goOn(entry: BeginEntry): void {
+			const { workbook } = store.state;
+			const at = beginEntries.indexOf(entry);
+			const isOpen = (line: EntryLine) => !isGiven(line.entry, workbook);
+			const next = lines.slice(at + 1).find(isOpen) ?? lines.find(isOpen);
+			(next?.control ?? document.getElementById("begin-open"))?.focus();
+		}
+		fill(
+			place,
+			el(
+				"header",
+				{ class: "sheet-head" },
+				title,
+				el("div", { class: "about" }, el("p", {}, pageHelp[BEGIN])),
+			),
+			el(
+				"div",
+				{ class: "begin" },
+				el("ol", { class: "begin-lines" }, ...lines.map(({ element }) => element)),
+				el("aside", { class: "begin-so-far", "aria-label": say`So far` }, said, answer),
+			),
+		);
+		const view: View = {
+			file: BEGIN,
+			paint(state) {
+				title.textContent = beginHeadline(state);
+				for (const line of lines) line.paint(state.workbook);
+				said.textContent = missingWords(state);
+				fill(answer, ...firstAnswer(state, around));
+			},
+			show() {},
+			destroy() {},
+		};
+		view.paint(store.state);
+		if (!beginEntries.some((entry) => isGiven(entry, store.state.workbook)))
+			lines[0]?.control.focus();
+		return view;
+	},
+};
+
+function beginHeadline(state: State): string {
+	const missing = missingEntries(state).length;
+	if (missing > 1) return say`Ten entries to the first plan: ${missing} are still missing`;
+	if (missing === 1) return say`Ten entries to the first plan: one is still missing`;
+	return state.plan.made ? say`The first plan is ready` : say`The plan waits for something else`;
+}

@@ -1,0 +1,148 @@
+import { say } from "../../../core/say.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+import { el, fill } from "../../dom/el.ts";
+import { entryField } from "../store/entryFields.ts";
+import { type BeginEntry, isGiven } from "./beginEntry.ts";
+import { proposalTable } from "./proposalTable.ts";
+
+/** One entry on the page: its field, what it is for, and whether it is given. */
+export interface EntryLine {
+	readonly entry: BeginEntry;
+	readonly element: HTMLElement;
+	readonly control: HTMLElement;
+	paint(workbook: Workbook): void;
+}
+
+/** What the page does with a line. */
+export interface LineEvents {
+	/** The workbook with the text in it; words where it cannot be entered. */
+	enter(entry: BeginEntry, text: string): string | undefined;
+	/** The person goes on to the next entry. */
+	next(entry: BeginEntry): void;
+}
+
+export function entryLine(entry: BeginEntry, events: LineEvents): EntryLine {
+	return entry.control === "proposal" ? proposalLine(entry, events) : fieldLine(entry, events);
+}
+
+function fieldLine(entry: BeginEntry, { enter, next }: LineEvents): EntryLine {
+	const control = controlOf(entry);
+	const unit = el("span", { class: "unit" });
+	const field = entryField(`begin-${entry.key}`, entry.label, control, " ", unit);
+	const help = el("p", { class: "begin-help", id: `begin-help-${entry.key}` });
+	control.setAttribute(
+		"aria-describedby",
+		`${control.getAttribute("aria-describedby")} ${help.id}`,
+	);
+	const mark = el("span", { class: "begin-mark" });
+	let refused: string | undefined;
+	const commit = (isDone = true) => {
+		const words = enter(entry, control.value);
+		if (!isDone && words !== undefined) return false;
+		refused = words === undefined ? undefined : control.value;
+		field.wrong(words);
+		return words === undefined;
+	};
+	// A date that is typed changes with every digit of its year: it is judged when the field is left.
+	control.addEventListener("change", () => commit(entry.control !== "date"));
+	control.addEventListener("blur", () => commit());
+	control.addEventListener("keydown", (event) => {
+		if ((event as KeyboardEvent).key !== "Enter") return;
+		event.preventDefault();
+		if (commit()) next(entry);
+	});
+	return {
+		entry,
+		control,
+		element: el("li", { class: "begin-line" }, field.element, help, mark),
+		paint(workbook) {
+			unit.textContent = entry.unit(workbook);
+			fill(help, ...helpWords(entry, workbook));
+			paintMark(mark, isGiven(entry, workbook));
+			const text = entry.read(workbook);
+			// What was refused stays to be put right, unless something else has been entered since.
+			if (refused !== undefined && control.value === refused) return;
+			if (control.value !== text && !isBeingTyped(control)) setText(control, text);
+		},
+	};
+}
+
+function controlOf({ control, options = [] }: BeginEntry): HTMLInputElement | HTMLSelectElement {
+	if (control === "choice")
+		return el(
+			"select",
+			{},
+			...[["", say`Choose`] as const, ...options].map(([value, words]) =>
+				el("option", { value }, words),
+			),
+		);
+	return el("input", { type: control === "date" ? "date" : "text", autocomplete: "off" });
+}
+
+function helpWords(entry: BeginEntry, workbook: Workbook): HTMLElement[] {
+	const words = [entry.help, say`Allowed: ${entry.allowed(workbook)}.`];
+	if (entry.blank !== undefined) words.push(say`Blank means ${entry.blank}.`);
+	return words.map((each) => el("span", {}, `${each} `));
+}
+
+/** Text that came from the workbook is what the field began with: Ctrl+Z in it then undoes the entry. */
+function setText(control: HTMLInputElement | HTMLSelectElement, text: string): void {
+	if (control instanceof HTMLInputElement) control.defaultValue = text;
+	else if (![...control.options].some(({ value }) => value === text))
+		control.append(el("option", { value: text }, text));
+	control.value = text;
+}
+
+function isBeingTyped(control: HTMLInputElement | HTMLSelectElement): boolean {
+	return (
+		control instanceof HTMLInputElement &&
+		control === document.activeElement &&
+		control.value !== control.defaultValue
+	);
+}
+
+function paintMark(mark: HTMLElement, given: boolean): void {
+	mark.textContent = given ? say`✓ entered` : say`to enter`;
+	mark.classList.toggle("given", given);
+}
+
+function proposalLine(entry: BeginEntry, { enter, next }: LineEvents): EntryLine {
+	const control = el(
+		"button",
+		{ type: "button", class: "main" },
+		say`Take these steps as a beginning`,
+	);
+	const said = el("p", { class: "begin-said", role: "status" });
+	const table = el("div", {});
+	const mark = el("span", { class: "begin-mark" });
+	control.addEventListener("click", () => {
+		enter(entry, "taken");
+		next(entry);
+	});
+	return {
+		entry,
+		control,
+		element: el(
+			"li",
+			{ class: "begin-line" },
+			el(
+				"div",
+				{ class: "entry-field" },
+				el("strong", { class: "begin-name" }, entry.label),
+				control,
+				said,
+			),
+			el("p", { class: "begin-help" }, entry.help),
+			mark,
+			table,
+		),
+		paint(workbook) {
+			const text = entry.read(workbook);
+			control.hidden = text !== "";
+			said.textContent = text;
+			paintMark(mark, text !== "");
+			if (text !== "") fill(table);
+			else if (table.childElementCount === 0) fill(table, proposalTable(workbook));
+		},
+	};
+}

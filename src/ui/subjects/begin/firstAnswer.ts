@@ -1,0 +1,92 @@
+import { say } from "../../../core/say.ts";
+import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
+import { type Child, el } from "../../dom/el.ts";
+import { shownUp } from "../../format/shownNumber.ts";
+import { headline } from "../../sheet/headline.ts";
+import { problemList } from "../../sheet/problemList.ts";
+import type { Surroundings } from "../../sheet/sheetView.ts";
+import { THIS_WEEK } from "../../shell/pageTitles.ts";
+import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { daysOf } from "../week/weekGrid.ts";
+import { beginEntries } from "./beginEntries.ts";
+import { type BeginEntry, isGiven } from "./beginEntry.ts";
+import { whatNext } from "./whatNext.ts";
+
+/** Entries that are not given and for which nothing else stands in. */
+export function missingEntries({ workbook }: State): BeginEntry[] {
+	return beginEntries.filter((entry) => entry.blank === undefined && !isGiven(entry, workbook));
+}
+
+/** What is still missing after each entry, and what may stay blank, in a sentence or two. */
+export function missingWords(state: State): string {
+	const missing = missingEntries(state).map(({ label }) => label);
+	const blank = beginEntries
+		.filter((entry) => entry.blank !== undefined && !isGiven(entry, state.workbook))
+		.map((entry) => `${entry.label} (${entry.blank})`);
+	return [
+		missing.length > 0 && say`Still missing: ${missing.join(", ")}.`,
+		blank.length > 0 && say`May stay blank: ${blank.join(", ")}.`,
+	]
+		.filter(Boolean)
+		.join(" ");
+}
+
+/** The answer of the first plan and what to do next; where all is entered and there is none, why. */
+export function firstAnswer(state: State, { goTo }: Surroundings): Child[] {
+	const missing = missingEntries(state);
+	const errors = state.plan.problems.filter(({ weight }) => weight === "error");
+	return [
+		!state.plan.made && missing.length === 0 && problemList(errors, goTo, say`The plan waits`),
+		...(state.plan.made ? answer(state, goTo) : []),
+	];
+}
+
+function answer(state: State, goTo: Surroundings["goTo"]): Child[] {
+	const open = () => {
+		goTo({ file: THIS_WEEK, line: null, column: "" });
+		document.getElementById("sheet")?.focus();
+	};
+	const print = () => {
+		open();
+		window.print();
+	};
+	return [
+		el("h2", {}, say`Your first plan`),
+		el("p", { class: "begin-answer" }, headline(state, THIS_WEEK)),
+		el("p", {}, amounts(state)),
+		el(
+			"p",
+			{ class: "choices-row" },
+			el(
+				"button",
+				{ type: "button", class: "main", id: "begin-open", onclick: open },
+				say`Open the plan`,
+			),
+			el("button", { type: "button", onclick: print }, say`Print the plan`),
+		),
+		el("h2", {}, say`What makes it better`),
+		el(
+			"ul",
+			{},
+			...whatNext(state.workbook).map(({ words, place }) =>
+				el(
+					"li",
+					{},
+					el("button", { type: "button", class: "link", onclick: () => goTo(place) }, words),
+				),
+			),
+		),
+	];
+}
+
+function amounts(state: State): string {
+	const total = (measure: string) => {
+		const row = rowsOf(state, weekTotalSheet.file).find(
+			(each) => wordIn(each, "measure_of") === measure,
+		);
+		return numberIn(row, "set_aside") ?? 0;
+	};
+	const days = daysOf(state).length;
+	return say`To set aside for these ${days} days: ${shownUp(total("solution_litres"), 1)} L of chlorine solution and ${shownUp(total("boiled_litres"), 1)} L of boiled, cooled water.`;
+}

@@ -1,0 +1,59 @@
+import { say } from "../../../core/say.ts";
+import { itemsSheet } from "../../../core/sheets/items.ts";
+import { lotsSheet } from "../../../core/sheets/lots.ts";
+import { readNumber, writeNumber } from "../../../core/values/number.ts";
+import { type BeginEntry, notAllowed } from "./beginEntry.ts";
+import { CHOOSE_KIND_FIRST, withRow } from "./productEntries.ts";
+import { byForm, productOf } from "./productOf.ts";
+
+const LABEL = say`In the store`;
+/** "5 x 1000": packs times their size. */
+const PACKS = /^(.+?)\s*[x×*]\s*(.+)$/i;
+
+/** How much of the product is on the shelf: a quantity, or packs times their size, which then is the pack for orders. */
+export const inStoreEntry: BeginEntry = {
+	key: "in-store",
+	label: LABEL,
+	help: say`What is on the shelf of the product in use. Packs times their size also says in what packs it is ordered.`,
+	control: "text",
+	unit(workbook) {
+		const { form } = productOf(workbook);
+		return form === undefined ? "" : form === "tablet" ? say`tablets` : byForm[form].measure;
+	},
+	allowed: () => say`a quantity from 0 on, or packs times their size, for example 5 x 1000`,
+	read(workbook) {
+		const { quantities, packSize } = productOf(workbook);
+		if (quantities.length !== 1) return sumOf(quantities);
+		const [total, size] = [readNumber(quantities[0] ?? ""), readNumber(packSize)];
+		if (total === undefined || size === undefined || size <= 1 || !Number.isInteger(total / size))
+			return quantities[0] ?? "";
+		return `${writeNumber(total / size)} x ${writeNumber(size)}`;
+	},
+	write(workbook, text) {
+		const at = productOf(workbook);
+		if (at.form === undefined || at.name === "") return CHOOSE_KIND_FIRST;
+		if (text.trim() === this.read(workbook) && text.trim() !== "") return workbook;
+		if (at.lots.length > 1)
+			return say`${at.lots.length} lots are listed: change them in the sheet “${lotsSheet.title}”.`;
+		const [, packs = text, size] = PACKS.exec(text.trim()) ?? [];
+		const [count, each] = [readNumber(packs), size === undefined ? 1 : readNumber(size)];
+		const quantity = (count ?? Number.NaN) * (each ?? Number.NaN);
+		const fits =
+			lotsSheet.columns.quantity.value.schema.safeParse(String(quantity)).success &&
+			itemsSheet.columns.pack_size.value.schema.safeParse(String(each)).success;
+		if (!fits) return notAllowed(LABEL, text, this.allowed(workbook));
+		const counted = withRow(workbook, lotsSheet.file, at.lotRow, {
+			item: at.name,
+			quantity: writeNumber(quantity),
+			...(at.lots.length === 0 ? { lot: say`First count` } : {}),
+		});
+		if (size === undefined) return counted;
+		return withRow(counted, itemsSheet.file, at.itemRow, { pack_size: writeNumber(each ?? 1) });
+	},
+};
+
+function sumOf(quantities: readonly string[]): string {
+	if (quantities.length === 0) return "";
+	const sum = quantities.reduce((all, text) => all + (readNumber(text) ?? Number.NaN), 0);
+	return Number.isNaN(sum) ? "" : writeNumber(sum);
+}

@@ -1,0 +1,82 @@
+import { withTexts } from "../../../core/edit/withTexts.ts";
+import { say } from "../../../core/say.ts";
+import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
+import { itemsSheet } from "../../../core/sheets/items.ts";
+import { lotsSheet } from "../../../core/sheets/lots.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+import { type BeginEntry, wrongFor } from "./beginEntry.ts";
+import { byForm, type Form, productOf } from "./productOf.ts";
+
+/** Form and what the label counts, as one choice; its value is the two words of chlorine.csv. */
+const kinds: readonly (readonly [value: string, words: string, unit: string])[] = [
+	["liquid pct_w_v", say`Liquid, label in % available chlorine`, say`% (g in 100 mL)`],
+	["liquid pct_naocl_w_v", say`Liquid, label in % sodium hypochlorite`, say`% (g in 100 mL)`],
+	["liquid chlorometric_degree", say`Liquid, label in chlorometric degrees`, say`degrees`],
+	["liquid g_per_l", say`Liquid, label in grams of available chlorine per litre`, "g/L"],
+	["powder pct_w_w", say`Powder, label in % available chlorine`, "%"],
+	["tablet g_per_tablet", say`Tablets, label in grams of available chlorine each`, say`g/tablet`],
+];
+
+const { product, strength } = chlorineSheet.columns;
+
+export const CHOOSE_KIND_FIRST = say`Choose the kind of chlorine product first.`;
+
+/** Which chlorine product the unit uses. A name that the unit gave it stays. */
+export const kindEntry: BeginEntry = {
+	key: "product-kind",
+	label: say`Chlorine product in use`,
+	help: say`Look at the label. Where it does not say what its % counts, take sodium hypochlorite: the solution is then up to 5 % stronger than meant, never weaker for it.`,
+	control: "choice",
+	options: kinds.map(([value, words]) => [value, words] as const),
+	unit: () => "",
+	allowed: () => say`one of the list`,
+	read(workbook) {
+		const { cell } = productOf(workbook);
+		return [cell("form"), cell("strength_measure")].join(" ").trim();
+	},
+	write(workbook, text) {
+		if (!kinds.some(([value]) => value === text))
+			return text === this.read(workbook) && text !== "" ? workbook : CHOOSE_KIND_FIRST;
+		const [form, measure = ""] = text.split(" ") as [Form, string];
+		const at = productOf(workbook);
+		const isOurs = at.name === "" || Object.values(byForm).some(({ name }) => name === at.name);
+		const name = isOurs ? byForm[form].name : at.name;
+		const cells = { product: name, form, strength_measure: measure, in_use: "yes" };
+		const listed = withRow(workbook, chlorineSheet.file, at.row, cells);
+		// A measure that the unit chose for this form stays.
+		const measured = at.form === form && at.hasItem ? {} : { measure: byForm[form].measure };
+		const item = withRow(listed, itemsSheet.file, at.itemRow, { item: name, ...measured });
+		return at.lots.reduce((book, lot) => withRow(book, lotsSheet.file, lot, { item: name }), item);
+	},
+};
+
+export const strengthEntry: BeginEntry = {
+	key: "strength",
+	label: strength.label,
+	help: say`The number on the label. For tablets: grams of available chlorine in one tablet, not its weight.`,
+	control: "text",
+	unit(workbook) {
+		const kind = kindEntry.read(workbook);
+		return kinds.find(([value]) => value === kind)?.[2] ?? "";
+	},
+	allowed: () => strength.value.allowed,
+	read: (workbook) => productOf(workbook).cell("strength"),
+	write(workbook, text) {
+		const wrong = wrongFor(strength, text);
+		if (wrong !== undefined) return wrong;
+		const { row, name } = productOf(workbook);
+		if (!product.value.schema.safeParse(name).success) return CHOOSE_KIND_FIRST;
+		return withRow(workbook, chlorineSheet.file, row, { strength: text.trim() });
+	},
+};
+
+/** The workbook with some cells of one row replaced. */
+export function withRow(
+	workbook: Workbook,
+	file: string,
+	row: number,
+	cells: Readonly<Record<string, string>>,
+): Workbook {
+	const texts = Object.entries(cells).map(([column, text]) => ({ row, column, text }));
+	return withTexts(workbook, file, texts);
+}

@@ -1,0 +1,49 @@
+import { textsOf } from "../../../core/read/textsOf.ts";
+import { say } from "../../../core/say.ts";
+import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
+import { itemsSheet } from "../../../core/sheets/items.ts";
+import { lotsSheet } from "../../../core/sheets/lots.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+
+export type Form = "liquid" | "powder" | "tablet";
+
+/** What a product is called until the unit names it, and how it is counted in the store. */
+export const byForm: Readonly<Record<Form, { readonly name: string; readonly measure: string }>> = {
+	liquid: { name: say`Chlorine liquid`, measure: "mL" },
+	powder: { name: say`Chlorine powder`, measure: "g" },
+	tablet: { name: say`Chlorine tablets`, measure: "tablet" },
+};
+
+/** The product in use (else the first one listed) with its rows in the three sheets that speak of it; a row that is not there yet is the next free one. */
+export function productOf(workbook: Workbook) {
+	const chlorine = textsOf(workbook, chlorineSheet);
+	const items = textsOf(workbook, itemsSheet);
+	const lots = textsOf(workbook, lotsSheet);
+	const inUse = chlorine.rows.findIndex(
+		(row) => chlorine.cell(row, "in_use").trim().toLowerCase() === "yes",
+	);
+	const row = Math.max(0, inUse);
+	const cells = chlorine.rows[row];
+	const cell = (column: string) => (cells ? chlorine.cell(cells, column).trim() : "");
+	const name = cell("product");
+	const item = items.rows.findIndex(
+		(each) => items.cell(each, "item").trim() === (name || undefined),
+	);
+	const ofProduct = lots.rows.flatMap((each, at) =>
+		name !== "" && lots.cell(each, "item").trim() === name ? [at] : [],
+	);
+	const itemCells = items.rows[item];
+	return {
+		row,
+		cell,
+		name,
+		form: (Object.keys(byForm) as Form[]).find((form) => form === cell("form")),
+		hasItem: itemCells !== undefined,
+		itemRow: item < 0 ? items.rows.length : item,
+		packSize: itemCells ? items.cell(itemCells, "pack_size").trim() : "",
+		/** Rows of its lots. */
+		lots: ofProduct,
+		lotRow: ofProduct[0] ?? lots.rows.length,
+		quantities: ofProduct.map((at) => lots.cell(lots.rows[at] ?? [], "quantity").trim()),
+	};
+}

@@ -1,0 +1,42 @@
+import { textsOf } from "../../../core/read/textsOf.ts";
+import { say } from "../../../core/say.ts";
+import { roundsSheet } from "../../../core/sheets/rounds.ts";
+import { writeClock } from "../../../core/values/clock.ts";
+import { clockList } from "../../../core/values/clockList.ts";
+import { withTable } from "../../../core/workbook.ts";
+import { type BeginEntry, notAllowed } from "./beginEntry.ts";
+
+const LABEL = say`Times of the rounds`;
+const ALLOWED = say`clock times from 00:00 to 23:59 with a space between, each once, for example 07:00 15:00`;
+
+/** The rounds of a day, entered as their times. A round that stays keeps its name. */
+export const roundsEntry: BeginEntry = {
+	key: "rounds",
+	label: LABEL,
+	help: say`When used kits are reprocessed each day. Where each kit is done as soon as it has been used, say so in the settings instead.`,
+	control: "text",
+	unit: () => say`h:min`,
+	allowed: () => ALLOWED,
+	read(workbook) {
+		const rounds = textsOf(workbook, roundsSheet);
+		const starts = rounds.rows.map((row) => rounds.cell(row, "start").trim());
+		return starts.filter(Boolean).join(" ");
+	},
+	write(workbook, text) {
+		const read = clockList().schema.safeParse(text);
+		const starts = read.success ? read.data.map(writeClock) : [];
+		if (starts.length === 0 || new Set(starts).size < starts.length)
+			return notAllowed(LABEL, text, ALLOWED);
+		const rounds = textsOf(workbook, roundsSheet);
+		const rows = starts.map((start) => {
+			const before = rounds.rows.find((row) => clockIn(rounds.cell(row, "start")) === start);
+			return before ?? rounds.row(undefined, { start });
+		});
+		return withTable(workbook, roundsSheet.file, { header: rounds.header, rows });
+	},
+};
+
+function clockIn(text: string): string | undefined {
+	const read = roundsSheet.columns.start.value.schema.safeParse(text);
+	return read.success ? writeClock(read.data) : undefined;
+}

@@ -1,0 +1,49 @@
+import { readSettings } from "../../../core/read/readSettings.ts";
+import { textsOf } from "../../../core/read/textsOf.ts";
+import { type ProposedStep, proposedSteps } from "../../../core/rounds/proposedSteps.ts";
+import { say } from "../../../core/say.ts";
+import { stepsSheet } from "../../../core/sheets/steps.ts";
+import { unitSheet } from "../../../core/sheets/unit.ts";
+import { type Workbook, withTable } from "../../../core/workbook.ts";
+import type { BeginEntry } from "./beginEntry.ts";
+
+const SHORTEST_SOAK_MINUTES = 20;
+
+/** The steps to propose, with the soak as long as this unit asks for. */
+export function stepsFor(workbook: Workbook): readonly ProposedStep[] {
+	const { outcome } = readSettings(workbook.tables[unitSheet.file]).settings.soak_minutes;
+	return proposedSteps(outcome.ok ? outcome.value : SHORTEST_SOAK_MINUTES);
+}
+
+function listed(workbook: Workbook): number {
+	const { rows } = textsOf(workbook, stepsSheet);
+	return rows.filter((row) => row.some((cell) => cell.trim() !== "")).length;
+}
+
+/** The steps of a round: taken as proposed, or typed by the unit itself into their sheet. Steps that are there are never replaced. */
+export const stepsEntry: BeginEntry = {
+	key: "steps",
+	label: say`Steps of a round`,
+	help: say`A proposal, to be checked against your unit's own protocol and the maker's instructions. Time your own steps as soon as you can; they are changed in the sheet “Steps of a round”.`,
+	control: "proposal",
+	unit: () => "",
+	allowed: () => say`the steps proposed, or your own in their sheet`,
+	read(workbook) {
+		const count = listed(workbook);
+		if (count === 0) return "";
+		return count === 1 ? say`1 step is listed` : say`${count} steps are listed`;
+	},
+	write(workbook) {
+		if (listed(workbook) > 0) return workbook;
+		const steps = textsOf(workbook, stepsSheet);
+		const rows = stepsFor(workbook).map(({ step, basis, minutes, hands_on }) =>
+			steps.row(undefined, {
+				step,
+				basis,
+				minutes: stepsSheet.columns.minutes.value.write(minutes),
+				hands_on,
+			}),
+		);
+		return withTable(workbook, stepsSheet.file, { header: steps.header, rows });
+	},
+};

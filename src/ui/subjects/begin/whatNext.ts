@@ -1,0 +1,55 @@
+import type { Place } from "../../../core/problem.ts";
+import { textsOf } from "../../../core/read/textsOf.ts";
+import { say } from "../../../core/say.ts";
+import type { Sheet } from "../../../core/sheet.ts";
+import { kitsSheet } from "../../../core/sheets/kits.ts";
+import { lotsSheet } from "../../../core/sheets/lots.ts";
+import { recordsSheet } from "../../../core/sheets/records.ts";
+import { unitSheet } from "../../../core/sheets/unit.ts";
+import { usageSheet } from "../../../core/sheets/usage.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+import { settingEntry } from "./settingEntry.ts";
+
+/** Something that makes the plan better once it stands, and where it is entered. */
+export interface Next {
+	readonly words: string;
+	readonly place: Place;
+}
+
+/** What is still open after the first plan, in the order in which it helps. */
+export function whatNext(workbook: Workbook): Next[] {
+	const at = (sheet: Sheet, column: string): Place => ({ file: sheet.file, line: null, column });
+	const open: (Next | false)[] = [
+		isBlank(workbook, lotsSheet, "made_on") &&
+			isBlank(workbook, lotsSheet, "received_on") && {
+				words: say`The day the product was made or received: liquids fade, and the plan then doses for it.`,
+				place: at(lotsSheet, "made_on"),
+			},
+		isBlank(workbook, kitsSheet, "ready_since") && {
+			words: say`Since when each kit has been ready: the register then says which to use next.`,
+			place: at(kitsSheet, "ready_since"),
+		},
+		settingEntry("heat_kw").read(workbook) === "" && {
+			words: say`The heat of your stove: the plan then says when to light it.`,
+			place: at(unitSheet, "heat_kw"),
+		},
+		isBlank(workbook, usageSheet, "item") && {
+			words: say`What is used up in a round (gauze, gloves, soap, vinegar): the plan then counts and orders it.`,
+			place: at(usageSheet, "item"),
+		},
+		isBlank(workbook, recordsSheet, "births") && {
+			words: say`Births from the register: after 14 recorded days the plan forecasts by itself.`,
+			place: at(recordsSheet, "date"),
+		},
+		{
+			words: say`The other settings stand at their defaults: go through strength and time of the soak first.`,
+			place: at(unitSheet, "target_strength_pct"),
+		},
+	];
+	return open.filter((next) => next !== false);
+}
+
+function isBlank(workbook: Workbook, sheet: Sheet, column: string): boolean {
+	const texts = textsOf(workbook, sheet);
+	return texts.rows.every((row) => texts.cell(row, column).trim() === "");
+}

@@ -1,0 +1,47 @@
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import { BIRTHS_A_DAY, OWN_FIGURE } from "../../../core/plan/births/forecastTable.ts";
+import { forecastSheet } from "../../../core/sheets/forecast.ts";
+import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+
+/** Births of one day of the plan: the mean and how far the day may well be from it. */
+export interface DayToCome {
+	readonly date: string;
+	readonly expected: number;
+	readonly low50: number;
+	readonly high50: number;
+	readonly low90: number;
+	readonly high90: number;
+	/** Where the mean is from. */
+	readonly source: "own" | "register" | "setting";
+}
+
+/** Days of the plan that have a figure; a day that waits for something is left out. */
+export function daysToCome(state: State): DayToCome[] {
+	return rowsOf(state, forecastSheet.file).flatMap((row) => dayOf(row));
+}
+
+function dayOf(row: ComputedRow): DayToCome[] {
+	const expected = numberIn(row, "births_expected");
+	const low50 = numberIn(row, "low_50");
+	const high50 = numberIn(row, "high_50");
+	const low90 = numberIn(row, "low_90");
+	const high90 = numberIn(row, "high_90");
+	if (
+		expected === undefined ||
+		low50 === undefined ||
+		high50 === undefined ||
+		low90 === undefined ||
+		high90 === undefined
+	)
+		return [];
+	return [
+		{ date: wordIn(row, "date"), expected, low50, high50, low90, high90, source: sourceOf(row) },
+	];
+}
+
+function sourceOf(row: ComputedRow): DayToCome["source"] {
+	const words = wordIn(row, "taken_from");
+	if (words === OWN_FIGURE) return "own";
+	return words === BIRTHS_A_DAY ? "setting" : "register";
+}

@@ -1,0 +1,136 @@
+import type { Figure } from "../../../core/calculation.ts";
+import type { Column } from "../../../core/column.ts";
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import { say } from "../../../core/say.ts";
+import { costsSheet } from "../../../core/sheets/costs.ts";
+import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
+import { kitCoverSheet } from "../../../core/sheets/kitCover.ts";
+import { leversSheet } from "../../../core/sheets/levers.ts";
+import { orderSheet } from "../../../core/sheets/order.ts";
+import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
+import { rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { weekMeasures } from "../week/weekMeasures.ts";
+
+/** A figure that both sides have, and how it is shown. */
+export interface Compared {
+	readonly group: string;
+	readonly label: string;
+	readonly unit: string;
+	/** Key and column that say how it is rounded. */
+	readonly key: string;
+	readonly column: Column<unknown>;
+	/** Only where nobody could wish for more of it. */
+	readonly lessIsBetter?: boolean;
+	readonly left: Figure<unknown> | undefined;
+	readonly right: Figure<unknown> | undefined;
+	/** What is asked "why?" in place of the two, where they are only words. */
+	readonly why?: readonly [Figure<unknown> | undefined, Figure<unknown> | undefined];
+}
+
+/** The plan's main figures of two sides, in the order of the work. */
+export function comparedFigures(left: State, right: State): Compared[] {
+	return [...kits(left, right), ...work(left, right), ...money(left, right), ...order(left, right)];
+}
+
+type Find = (state: State) => ComputedRow | undefined;
+
+function kits(left: State, right: State): Compared[] {
+	const kinds = new Set(
+		[left, right].flatMap((state) =>
+			rowsOf(state, leversSheet.file).map((row) => wordIn(row, "kind")),
+		),
+	);
+	return [...kinds].flatMap((kind) => {
+		const group = kind === "" ? say`Kits` : kind;
+		const asItIs: Find = (state) =>
+			rowsOf(state, leversSheet.file).find((row) => wordIn(row, "kind") === kind);
+		const enough: Find = (state) =>
+			rowsOf(state, kitCoverSheet.file).find(
+				(row) => wordIn(row, "kind") === kind && wordIn(row, "enough") === "yes",
+			);
+		const lever = (key: keyof typeof leversSheet.columns, label: string, less = false) => ({
+			...compared(left, right, asItIs, key, leversSheet.columns[key]),
+			group,
+			label,
+			lessIsBetter: less,
+		});
+		return [
+			lever("kits_needed", say`Kits needed`),
+			{
+				...compared(left, right, enough, "deciding", kitCoverSheet.columns.deciding),
+				group,
+				why: [asItIs(left)?.kits_needed, asItIs(right)?.kits_needed],
+			},
+			lever("kits", say`Kits in service`),
+			lever("unmet_per_1000_uses", say`Needs that find none ready`, true),
+			lever("turnaround_minutes", say`Until the kits of a round are ready`),
+		];
+	});
+}
+
+function work(left: State, right: State): Compared[] {
+	return weekMeasures.flatMap((measure) => {
+		if (measure.total === undefined) return [];
+		const find: Find = (state) =>
+			rowsOf(state, weekTotalSheet.file).find((row) => wordIn(row, "measure_of") === measure.total);
+		const key = measure.totalIsExpected ? "expected" : "set_aside";
+		const column = (dayPlanSheet.columns as Record<string, Column<unknown>>)[measure.large];
+		if (!column) return [];
+		return [
+			{
+				...compared(left, right, find, key, column),
+				group: say`To set aside for the whole period`,
+				label: measure.label,
+				unit: measure.unit || wordIn(find(left) ?? find(right), "unit"),
+			},
+		];
+	});
+}
+
+function money(left: State, right: State): Compared[] {
+	const find: Find = (state) => rowsOf(state, costsSheet.file)[0];
+	const unit = unitSetting(right, "currency") || unitSetting(left, "currency") || "";
+	return (["per_week", "per_birth", "per_kit"] as const).map((key) => ({
+		...compared(left, right, find, key, costsSheet.columns[key]),
+		group: say`What is used up costs`,
+		unit,
+	}));
+}
+
+function order(left: State, right: State): Compared[] {
+	const items = new Set(
+		[left, right].flatMap((state) =>
+			rowsOf(state, orderSheet.file).map((row) => wordIn(row, "item")),
+		),
+	);
+	return [...items]
+		.map((item) => ({
+			...compared(
+				left,
+				right,
+				(state) => rowsOf(state, orderSheet.file).find((row) => wordIn(row, "item") === item),
+				"order_packs",
+				orderSheet.columns.order_packs,
+			),
+			group: say`To order`,
+			label: item,
+		}))
+		.filter((each) => [each.left, each.right].some((figure) => !isNothing(figure)));
+}
+
+function isNothing(figure: Figure<unknown> | undefined): boolean {
+	return figure === undefined || (figure.outcome.ok && figure.outcome.value === 0);
+}
+
+function compared(
+	left: State,
+	right: State,
+	find: Find,
+	key: string,
+	column: Column<unknown>,
+): Omit<Compared, "group"> {
+	const { label, unit } = column;
+	return { label, unit, key, column, left: find(left)?.[key], right: find(right)?.[key] };
+}

@@ -1,0 +1,63 @@
+import { say } from "../../../core/say.ts";
+import { kitCoverSheet } from "../../../core/sheets/kitCover.ts";
+import { el } from "../../dom/el.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import { enoughRows } from "../../sheet/headline.ts";
+import { numberIn, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { type CoverPoint, coverPicture } from "./coverPicture.ts";
+import { coverWords } from "./coverWords.ts";
+import { leversBrief } from "./leversBrief.ts";
+
+const WIDEST_PX = 760;
+
+/** The picture over the cover table, what it means in words, and beside it what would help. */
+export function coverView(state: State, room: number): HTMLElement | undefined {
+	const picture = coverFigure(state, room);
+	return picture && el("div", { class: "cover-and-levers" }, picture, leversBrief(state));
+}
+
+function coverFigure(state: State, room: number): HTMLElement | undefined {
+	const rows = state.plan.tables[kitCoverSheet.file]?.rows ?? [];
+	const points = rows.flatMap((row): CoverPoint[] => {
+		const kits = numberIn(row, "kits");
+		const unmet = numberIn(row, "unmet_per_1000_uses");
+		const kind = wordIn(row, "kind");
+		return kits === undefined || unmet === undefined ? [] : [{ kind, kits, unmet }];
+	});
+	const target = unitSetting(state, "unmet_per_1000_uses");
+	if (points.length === 0 || target === undefined) return undefined;
+	const owned = numberIn(state.plan.tables["day-plan.csv"]?.rows[0], "kits_in_service");
+	const picture = coverPicture(points, target, owned, Math.min(WIDEST_PX, Math.max(280, room)));
+	picture.setAttribute("role", "img");
+	picture.setAttribute(
+		"aria-label",
+		say`Needs that find no kit ready, by number of kits; the table below has the numbers.`,
+	);
+	return el(
+		"figure",
+		{ class: "picture" },
+		picture,
+		el(
+			"figcaption",
+			{},
+			...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
+			el("p", {}, sentence(target), " ", rule(state)),
+		),
+	);
+}
+
+function sentence(target: number): string {
+	return say`Each further kit cuts the needs that find none ready many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
+}
+
+function rule(state: State): string {
+	const deciding = new Set(enoughRows(state).map((row) => wordIn(row, "deciding")));
+	const words = [
+		deciding.has("risk") && say`Decided by the risk: the first number under the line.`,
+		deciding.has("beds") &&
+			say`Decided by the beds: one kit for each delivery bed, and the spares.`,
+	];
+	return words.filter(Boolean).join(" ");
+}

@@ -1,0 +1,60 @@
+import { checkResult } from "../../../core/kits/checkResult.ts";
+import { piecesByKind } from "../../../core/plan/kits/piecesOfKinds.ts";
+import { inTimeOrder } from "../../../core/plan/kits/readiness.ts";
+import { readTable } from "../../../core/read/readTable.ts";
+import { say } from "../../../core/say.ts";
+import { type ChecksRow, checksSheet } from "../../../core/sheets/checks.ts";
+import { kindsSheet } from "../../../core/sheets/kinds.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import type { State } from "../../state/store.ts";
+
+/** One check of a kit as its history shows it. */
+export interface ShownCheck {
+	readonly line: number;
+	/** Undefined where the row could not be read. */
+	readonly check: Partial<ChecksRow>;
+	readonly result: string;
+	readonly reason: string;
+}
+
+/**
+ * Every check of a kit, the latest first, with what it says of the kit.
+ *
+ * A check that the plan does not use is shown with the reason, never left out.
+ *
+ * @param lastDay last day of the plan; later checks are not used
+ */
+export function kitChecks(
+	state: State,
+	kit: string,
+	kind: string,
+	lastDay: IsoDate | undefined,
+): ShownCheck[] {
+	const { rows, badRows } = readTable(checksSheet, state.workbook.tables[checksSheet.file]);
+	const kinds = readTable(kindsSheet, state.workbook.tables[kindsSheet.file]);
+	const listed = piecesByKind(kinds).get(kind) ?? 0;
+	const good = rows
+		.filter(({ value }) => value.kit === kit)
+		.sort((a, b) => (inTimeOrder(a.value.checked_at) < inTimeOrder(b.value.checked_at) ? 1 : -1))
+		.map(({ line, value }) => ({ line, check: value, ...said(value, listed, lastDay) }));
+	const bad = badRows
+		.filter(({ value }) => value.kit === kit)
+		.map(({ line, value, problems }) => ({
+			line,
+			check: value,
+			result: "cannot be read",
+			reason: problems.map(({ message }) => message).join(" "),
+		}));
+	return [...good, ...bad];
+}
+
+function said(check: ChecksRow, listed: number, lastDay: IsoDate | undefined) {
+	if (lastDay !== undefined && check.checked_at.date > lastDay)
+		return { result: "not used", reason: say`dated after the plan ends` };
+	const checked = checkResult(check, listed);
+	if (checked) return { result: checked.result, reason: checked.reason };
+	const counted = check.pieces_counted;
+	if (counted !== null && counted > listed)
+		return { result: "not used", reason: say`${counted} pieces counted, ${listed} listed` };
+	return { result: "not finished", reason: say`pieces or cleanliness not filled in` };
+}

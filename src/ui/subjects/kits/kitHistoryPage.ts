@@ -1,0 +1,170 @@
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import type { Place } from "../../../core/problem.ts";
+import { say } from "../../../core/say.ts";
+import { checksSheet } from "../../../core/sheets/checks.ts";
+import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
+import { type Child, el, fill } from "../../dom/el.ts";
+import { shownWord } from "../../format/choiceWords.ts";
+import { semicolon } from "../../format/semicolon.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import { printOut } from "../../print/printOut.ts";
+import { cautionList } from "../../sheet/cautions.ts";
+import { cautionsOf } from "../../sheet/cautionWords.ts";
+import type { OwnPage, View } from "../../sheet/ownPages.ts";
+import type { Surroundings } from "../../sheet/sheetView.ts";
+import { pageHelp } from "../../shell/pageHelp.ts";
+import { titleOf } from "../../shell/sheetOf.ts";
+import { rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { daysOf } from "../week/weekGrid.ts";
+import { checkSheet } from "./checkSheets.ts";
+import { historyTable } from "./historyTable.ts";
+import { kitChecks } from "./kitChecks.ts";
+import { stateMark } from "./stateMark.ts";
+
+const HISTORY = "kit-history";
+
+/** One kit: how it stands, and every check it went through. */
+export const kitHistoryPage: OwnPage = {
+	title: titleOf(HISTORY),
+	mount: (place, around) => new KitHistoryView(place, around),
+};
+
+class KitHistoryView implements View {
+	readonly file = HISTORY;
+	readonly #around: Surroundings;
+	readonly #title = el("h1", {});
+	readonly #kits = el("select", { id: "history-kit" });
+	readonly #body = el("div", { class: "kit-history" });
+
+	constructor(place: HTMLElement, around: Surroundings) {
+		this.#around = around;
+		this.#kits.addEventListener("change", () => this.paint(around.store.state));
+		const button = (words: string, act: () => void) =>
+			el("button", { type: "button", onclick: act }, words);
+		fill(
+			place,
+			el(
+				"header",
+				{ class: "sheet-head" },
+				this.#title,
+				el("div", { class: "about" }, el("p", {}, pageHelp[HISTORY])),
+			),
+			el(
+				"div",
+				{ class: "tools day-chooser" },
+				el("label", { for: "history-kit" }, say`Kit`),
+				this.#kits,
+				button(say`Add a check`, () => this.#addCheck()),
+				button(say`Print this history`, () =>
+					this.#print((row) => [this.#historyPaper(row)], false),
+				),
+				button(say`Print a check sheet for this kit`, () => this.#print(checkPapers, false)),
+				button(say`Print check sheets for all kits`, () => this.#print(checkPapers, true)),
+			),
+			this.#body,
+			cautionList(cautionsOf(HISTORY)),
+		);
+		this.paint(around.store.state);
+	}
+
+	paint(state: State): void {
+		const names = rowsOf(state, kitRegisterSheet.file).map((row) => wordIn(row, "kit"));
+		const kept = names.includes(this.#kits.value) ? this.#kits.value : (names[0] ?? "");
+		fill(this.#kits, ...names.map((name) => el("option", { value: name }, name)));
+		this.#kits.value = kept;
+		const row = this.#row();
+		this.#title.textContent = row ? titleWords(row) : titleOf(HISTORY);
+		fill(
+			this.#body,
+			...(row
+				? this.#parts(row)
+				: [el("p", { class: "nothing" }, say`No kit is in the register yet.`)]),
+		);
+	}
+
+	show(): void {}
+
+	destroy(): void {}
+
+	#row(): ComputedRow | undefined {
+		const { state } = this.#around.store;
+		return rowsOf(state, kitRegisterSheet.file).find(
+			(row) => wordIn(row, "kit") === this.#kits.value,
+		);
+	}
+
+	#parts(row: ComputedRow): Child[] {
+		const { store, goTo } = this.#around;
+		const place = (line: number): Place => ({ file: checksSheet.file, line, column: "checked_at" });
+		const checks = checksOf(store.state, row);
+		return [
+			el("p", { class: "in-words" }, stateMark(wordIn(row, "state")), standsWords(row)),
+			checks.length === 0
+				? el("p", {}, say`No check of this kit is on record.`)
+				: historyTable(checks, (line) => goTo(place(line))),
+		];
+	}
+
+	#addCheck(): void {
+		const { store, goTo } = this.#around;
+		const rows = store.state.workbook.tables[checksSheet.file]?.rows.length ?? 0;
+		goTo({ file: checksSheet.file, line: rows + 2, column: "checked_at" });
+	}
+
+	#historyPaper(row: ComputedRow): HTMLElement {
+		const { state } = this.#around.store;
+		const when = daysOf(state)[0];
+		return el(
+			"section",
+			{ class: "paper-page" },
+			...paperHead(state, titleWords(row), when === undefined ? "" : shownDayAndYear(when)),
+			el("p", {}, stateMark(wordIn(row, "state")), standsWords(row)),
+			historyTable(checksOf(state, row)),
+		);
+	}
+
+	#print(pagesOf: (row: ComputedRow, state: State) => HTMLElement[], all: boolean): void {
+		const { store, tell } = this.#around;
+		const rows = rowsOf(store.state, kitRegisterSheet.file).filter(
+			(row) => all || row === this.#row(),
+		);
+		if (rows.length === 0) {
+			tell([say`No kit is in the register yet.`]);
+			return;
+		}
+		const pages = () => rows.flatMap((row) => pagesOf(row, store.state));
+		printOut({ name: say`Checks`, pages }, store.state);
+	}
+}
+
+function checkPapers(row: ComputedRow, state: State): HTMLElement[] {
+	return [checkSheet(state, wordIn(row, "kit"), wordIn(row, "kind"))];
+}
+
+function checksOf(state: State, row: ComputedRow) {
+	return kitChecks(state, wordIn(row, "kit"), wordIn(row, "kind"), daysOf(state).at(-1));
+}
+
+function titleWords(row: ComputedRow): string {
+	const until = wordIn(row, "ready_until");
+	const state = wordIn(row, "state");
+	const kit = wordIn(row, "kit");
+	return state === "ready" && until !== ""
+		? say`Kit ${kit}: ready until ${shownDayAndYear(until)}`
+		: say`Kit ${kit}: ${shownWord(state)}`;
+}
+
+function standsWords(row: ComputedRow): string {
+	const since = wordIn(row, "ready_since");
+	const words = [
+		wordIn(row, "kind"),
+		since === "" ? "" : say`disinfected on ${shownDayAndYear(since)}`,
+		wordIn(row, "reason"),
+		wordIn(row, "counts") === "yes"
+			? say`the plan counts on it`
+			: say`the plan does not count on it`,
+	];
+	return say`: ${words.filter(Boolean).join(semicolon)}.`;
+}

@@ -1,0 +1,66 @@
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import { say } from "../../../core/say.ts";
+import { leversSheet } from "../../../core/sheets/levers.ts";
+import { el } from "../../dom/el.ts";
+import { onceIn } from "../../format/howOften.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import { hashOf } from "../../shell/route.ts";
+import { numberIn, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { usesPerYear } from "./usesPerYear.ts";
+
+/** What would help, in short: one change a line, the one that spares most first, and how often each leaves a need without a kit. */
+export function leversBrief(state: State): HTMLElement | undefined {
+	const rows = (state.plan.tables[leversSheet.file]?.rows ?? []).filter(
+		(row) => numberIn(row, "unmet_per_1000_uses") !== undefined,
+	);
+	if (rows.length === 0) return undefined;
+	const kinds = [...new Set(rows.map((row) => wordIn(row, "kind")))];
+	return el(
+		"section",
+		{ class: "levers-brief" },
+		el("h2", {}, say`What would help`),
+		...kinds.map((kind) =>
+			table(
+				kind,
+				rows.filter((row) => wordIn(row, "kind") === kind),
+				usesPerYear(state, kind),
+			),
+		),
+		el("p", {}, el("a", { href: hashOf(leversSheet.file) }, say`All about these changes`)),
+	);
+}
+
+function table(
+	kind: string,
+	rows: readonly ComputedRow[],
+	yearly: number | undefined,
+): HTMLElement {
+	const line = (row: ComputedRow, at: number) => {
+		const unmet = numberIn(row, "unmet_per_1000_uses") as number;
+		return el(
+			"tr",
+			{ class: at === 0 ? "now" : undefined },
+			el("th", { scope: "row" }, wordIn(row, "change")),
+			el("td", { class: "numeric" }, shownPlain(Number(unmet.toPrecision(2)))),
+			el("td", {}, yearly === undefined ? "" : onceIn(unmet, yearly)),
+		);
+	};
+	return el(
+		"table",
+		{ class: "brief" },
+		kind !== "" && el("caption", {}, kind),
+		el(
+			"thead",
+			{},
+			el(
+				"tr",
+				{},
+				el("th", { scope: "col" }, say`One change at a time`),
+				el("th", { scope: "col", class: "numeric" }, say`None ready, in 1,000 needs`),
+				el("th", { scope: "col" }, say`A need finds none ready`),
+			),
+		),
+		el("tbody", {}, ...rows.map(line)),
+	);
+}

@@ -1,0 +1,27 @@
+import { el } from "../../dom/el.ts";
+import { shownWord } from "../../format/choiceWords.ts";
+
+/** A mark for each state of a kit and each result of a check; the word stands beside it, so that nothing hangs on colour. */
+const marks: Readonly<Record<string, string>> = {
+	ready: "✓",
+	"to reprocess": "↻",
+	reprocess: "↻",
+	overdue: "!",
+	repair: "✕",
+	incomplete: "½",
+	"out of service": "–",
+	"not finished": "…",
+	"not used": "…",
+	"cannot be read": "?",
+};
+
+/** A state in a mark and a word. */
+export function stateMark(state: string): HTMLElement {
+	const sure = state === "ready" ? "good" : "wait";
+	return el(
+		"span",
+		{ class: `kit-state ${sure}` },
+		el("span", { class: "kit-mark", "aria-hidden": "true" }, marks[state] ?? "?"),
+		` ${shownWord(state)}`,
+	);
+}

@@ -1,0 +1,48 @@
+import { say } from "../../../core/say.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { el } from "../../dom/el.ts";
+import { counted } from "../../format/counted.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import { useBy } from "./discardAt.ts";
+import { label, labelHead, labelLine } from "./labelParts.ts";
+
+export interface KitLabel {
+	readonly unit: string;
+	readonly kit: string;
+	readonly kind: string;
+	readonly readyLifeDays: number | undefined;
+	/** Undefined leaves room to write. */
+	readonly done: IsoDate | undefined;
+}
+
+/** The label of a kit's container: which kit, done when and by whom, and until when it may be used. */
+export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HTMLElement {
+	const days = readyLifeDays === undefined ? undefined : Math.floor(readyLifeDays);
+	const until = done !== undefined && days !== undefined ? useBy(done, days) : undefined;
+	return label(
+		"kit",
+		unit,
+		labelHead(kit, kind),
+		el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`),
+		labelLine(say`Done on`, done && shownDayAndYear(done)),
+		labelLine(say`USE BY`, until && shownDayAndYear(until)),
+		el("p", { class: "label-small" }, lifeWords(days)),
+		el(
+			"div",
+			{ class: "label-pair" },
+			labelLine(say`Done by`, undefined),
+			labelLine(say`Checked by`, undefined),
+		),
+		el(
+			"p",
+			{ class: "label-caution" },
+			say`Opened, wet or torn: do not use. Test again before each birth.`,
+		),
+	);
+}
+
+function lifeWords(days: number | undefined): string {
+	if (days === undefined) return say`After that day through a round again.`;
+	if (days < 1) return say`Only on the day it was done; then through a round again.`;
+	return say`${counted(days, "day")} after it was done, closed and dry.`;
+}

@@ -1,0 +1,153 @@
+import { say } from "../../../core/say.ts";
+import { date } from "../../../core/values/date.ts";
+import { dateTime } from "../../../core/values/dateTime.ts";
+import { el, fill } from "../../dom/el.ts";
+import { counted } from "../../format/counted.ts";
+import { printOut } from "../../print/printOut.ts";
+import { cautionList } from "../../sheet/cautions.ts";
+import { cautionsOf } from "../../sheet/cautionWords.ts";
+import type { OwnPage, View } from "../../sheet/ownPages.ts";
+import type { Surroundings } from "../../sheet/sheetView.ts";
+import { pageHelp } from "../../shell/pageHelp.ts";
+import { titleOf } from "../../shell/sheetOf.ts";
+import { wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { labelSheets, sheetsFor } from "./labelSheets.ts";
+import { kitsToLabel, mixesInUse, type WantedLabels, wantedLabels } from "./wantedLabels.ts";
+
+const LABELS = "labels";
+const MOST_OF_A_KIND = 40;
+
+/** Labels for the solution, the rinse buckets and the kits: how many of each, seen before they are printed. */
+export const labelsPage: OwnPage = {
+	title: titleOf(LABELS),
+	mount: (place, around) => new LabelsView(place, around),
+};
+
+class LabelsView implements View {
+	readonly file = LABELS;
+	readonly #around: Surroundings;
+	readonly #solutions = countField(1);
+	readonly #mix = el("select", {});
+	readonly #made = el("input", { type: "datetime-local" });
+	readonly #rinseSets = countField(1);
+	readonly #perKit = countField(1);
+	readonly #done = el("input", { type: "date" });
+	readonly #count = el("p", { class: "label-count", role: "status" });
+	readonly #preview = el("div", { class: "label-preview" });
+
+	constructor(place: HTMLElement, around: Surroundings) {
+		this.#around = around;
+		const print = el("button", { type: "button", class: "main" }, say`Print these labels`);
+		print.addEventListener("click", () => this.#print());
+		const form = el(
+			"div",
+			{ class: "label-form" },
+			fieldset(
+				say`Chlorine solution`,
+				[say`How many`, this.#solutions],
+				[say`Lot`, this.#mix],
+				[say`Made at (blank: write it by hand)`, this.#made],
+			),
+			fieldset(say`Rinse buckets`, [say`How many sets`, this.#rinseSets]),
+			fieldset(
+				say`Kits in service`,
+				[say`How many for each kit`, this.#perKit],
+				[say`Done on (blank: write it by hand)`, this.#done],
+			),
+		);
+		form.addEventListener("input", () => this.#paintPreview(this.#around.store.state));
+		fill(
+			place,
+			el(
+				"header",
+				{ class: "sheet-head" },
+				el("h1", {}, titleOf(LABELS)),
+				el("div", { class: "about" }, el("p", {}, pageHelp[LABELS])),
+			),
+			form,
+			el("div", { class: "tools" }, print, this.#count),
+			this.#preview,
+			cautionList(cautionsOf(LABELS)),
+		);
+		this.paint(around.store.state);
+	}
+
+	paint(state: State): void {
+		const chosen = this.#mix.selectedIndex;
+		const lots = mixesInUse(state).map((row) => wordIn(row, "lot") || say`no lot in the store`);
+		fill(
+			this.#mix,
+			...lots.map((lot, at) => el("option", { value: at }, lot)),
+			el("option", { value: lots.length }, say`blank: write it by hand`),
+		);
+		this.#mix.selectedIndex = chosen >= 0 && chosen <= lots.length ? chosen : 0;
+		this.#paintPreview(state);
+	}
+
+	show(): void {}
+
+	destroy(): void {}
+
+	#paintPreview(state: State): void {
+		const labels = wantedLabels(state, this.#wanted());
+		const sheets = sheetsFor(labels.length);
+		const bucketsEach = unitSetting(state, "rinse_buckets") ?? 3;
+		this.#count.textContent = say`${labels.length} labels on ${counted(sheets, "sheet")}: ${this.#wanted().solutions} for solution, ${this.#wanted().rinseSets * bucketsEach} for rinse buckets, ${this.#wanted().perKit * kitsToLabel(state).length} for kits.`;
+		fill(this.#preview, ...labels);
+	}
+
+	#wanted(): WantedLabels {
+		const made = dateTime().schema.safeParse(this.#made.value);
+		const done = date().schema.safeParse(this.#done.value);
+		return {
+			solutions: countIn(this.#solutions),
+			mix: this.#mix.selectedIndex,
+			made: made.success ? made.data : undefined,
+			rinseSets: countIn(this.#rinseSets),
+			perKit: countIn(this.#perKit),
+			done: done.success ? done.data : undefined,
+		};
+	}
+
+	#print(): void {
+		const { store, tell } = this.#around;
+		const labels = wantedLabels(store.state, this.#wanted());
+		if (labels.length === 0) {
+			tell([say`Choose at least one label.`]);
+			return;
+		}
+		const unit = unitSetting(store.state, "unit_name") ?? "";
+		printOut({ name: say`Labels`, pages: () => labelSheets(labels, unit) }, store.state);
+	}
+}
+
+function countField(count: number): HTMLInputElement {
+	return el("input", {
+		type: "number",
+		min: 0,
+		max: MOST_OF_A_KIND,
+		step: 1,
+		value: count,
+		class: "count",
+	});
+}
+
+/** Whatever is typed, a whole number from none to the most of a kind. */
+function countIn(field: HTMLInputElement): number {
+	const count = Math.floor(Number(field.value));
+	return Number.isFinite(count) ? Math.min(MOST_OF_A_KIND, Math.max(0, count)) : 0;
+}
+
+function fieldset(
+	legend: string,
+	...fields: readonly (readonly [string, HTMLElement])[]
+): HTMLElement {
+	return el(
+		"fieldset",
+		{},
+		el("legend", {}, legend),
+		...fields.map(([words, field]) => el("label", {}, el("span", {}, words), field)),
+	);
+}

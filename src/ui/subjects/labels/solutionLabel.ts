@@ -1,0 +1,75 @@
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import { say } from "../../../core/say.ts";
+import type { LocalTime } from "../../../core/values/dateTime.ts";
+import { el } from "../../dom/el.ts";
+import { amountOf } from "../../format/amountOf.ts";
+import { EXACT } from "../../format/litreWords.ts";
+import { shownTime } from "../../format/shownMoment.ts";
+import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { numberIn, wordIn } from "../../state/planRows.ts";
+import { discardAt, usableHours } from "./discardAt.ts";
+import { label, labelLine } from "./labelParts.ts";
+
+/** A percent (grams in 100 mL) in milligrams a litre. */
+const MG_PER_LITRE_PER_PCT = 10_000;
+
+export interface SolutionLabel {
+	readonly unit: string;
+	readonly targetPct: number | undefined;
+	readonly lifeHours: number;
+	/** The row of the mixing sheet it is mixed by; undefined leaves room to write. */
+	readonly mix: ComputedRow | undefined;
+	readonly made: LocalTime | undefined;
+}
+
+/** The label of a vessel of chlorine solution. What is not known is left to write in. */
+export function solutionLabel({
+	unit,
+	targetPct,
+	lifeHours,
+	mix,
+	made,
+}: SolutionLabel): HTMLElement {
+	const percent = targetPct === undefined ? "____" : shownPlain(targetPct);
+	const mgPerLitre =
+		targetPct === undefined ? "______" : shownPlain(targetPct * MG_PER_LITRE_PER_PCT);
+	const hours = shownPlain(usableHours(lifeHours));
+	return label(
+		"solution",
+		unit,
+		el("h2", {}, say`Chlorine solution`, " ", el("strong", {}, `${percent} %`)),
+		el(
+			"p",
+			{},
+			el("strong", {}, `${mgPerLitre} mg/L`),
+			" ",
+			say`available chlorine. For clean kits only. NOT for drinking or hands.`,
+		),
+		el("p", {}, mixWords(mix)),
+		labelLine(say`Made at`, made && shownTime(made)),
+		labelLine(say`DISCARD AT`, made && shownTime(discardAt(made, lifeHours))),
+		el("p", { class: "label-small" }, say`${hours} h after making; sooner if dirty or cloudy.`),
+		el(
+			"div",
+			{ class: "label-pair" },
+			labelLine(say`Made by`, undefined),
+			labelLine(say`Checked by`, undefined),
+		),
+		el(
+			"p",
+			{ class: "label-caution" },
+			say`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eyes, apron; moving air. Covered, away from children.`,
+		),
+	);
+}
+
+function mixWords(mix: ComputedRow | undefined): string {
+	const litres = numberIn(mix, "litres");
+	const quantity = numberIn(mix, "product_quantity");
+	const water = numberIn(mix, "water_litres");
+	if (litres === undefined || quantity === undefined || water === undefined)
+		return say`Product ______________ lot ________ litres ______`;
+	const lot = wordIn(mix, "lot");
+	const amount = amountOf(quantity, wordIn(mix, "product_measure"), EXACT);
+	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${amount} ${wordIn(mix, "product")}, lot ${lot || "________"}`;
+}

@@ -1,0 +1,76 @@
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
+import { mixingSheet } from "../../../core/sheets/mixing.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import type { LocalTime } from "../../../core/values/dateTime.ts";
+import { rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { kitLabel } from "./kitLabel.ts";
+import { rinseLabel } from "./rinseLabel.ts";
+import { solutionLabel } from "./solutionLabel.ts";
+
+/** What the person asked for. */
+export interface WantedLabels {
+	readonly solutions: number;
+	/** Which of the mixing rows of the product in use. */
+	readonly mix: number;
+	readonly made: LocalTime | undefined;
+	/** Sets of rinse buckets. */
+	readonly rinseSets: number;
+	/** Labels of each kit. */
+	readonly perKit: number;
+	readonly done: IsoDate | undefined;
+}
+
+/** Rows of the mixing sheet for the product in use: one for each lot. */
+export function mixesInUse(state: State): readonly ComputedRow[] {
+	const inUse = wordIn(rowsOf(state, "day-plan.csv")[0], "chlorine_product");
+	return rowsOf(state, mixingSheet.file).filter(
+		(row) => inUse !== "" && wordIn(row, "product") === inUse,
+	);
+}
+
+/** Kits that get a label: those not out of service. */
+export function kitsToLabel(state: State): readonly ComputedRow[] {
+	return rowsOf(state, kitRegisterSheet.file).filter(
+		(row) => wordIn(row, "state") !== "out of service",
+	);
+}
+
+/** Every label wanted, in the order in which it is used: solution, rinse, kits. */
+export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] {
+	const unit = unitSetting(state, "unit_name") ?? "";
+	const buckets = unitSetting(state, "rinse_buckets") ?? 3;
+	const belowC = unitSetting(state, "rinse_below_c");
+	const readyLifeDays = unitSetting(state, "ready_life_days");
+	const solution = () =>
+		solutionLabel({
+			unit,
+			targetPct: unitSetting(state, "target_strength_pct"),
+			lifeHours: unitSetting(state, "solution_life_hours") ?? 24,
+			mix: mixesInUse(state)[wanted.mix],
+			made: wanted.made,
+		});
+	const rinse = () =>
+		Array.from({ length: buckets }, (_, i) => rinseLabel(unit, i + 1, buckets, belowC));
+	const kits = () =>
+		kitsToLabel(state).map((row) =>
+			kitLabel({
+				unit,
+				kit: wordIn(row, "kit"),
+				kind: wordIn(row, "kind"),
+				readyLifeDays,
+				done: wanted.done,
+			}),
+		);
+	return [
+		...times(wanted.solutions, () => [solution()]),
+		...times(wanted.rinseSets, rinse),
+		...times(wanted.perKit, kits),
+	];
+}
+
+function times(count: number, of: () => HTMLElement[]): HTMLElement[] {
+	return Array.from({ length: count }, of).flat();
+}

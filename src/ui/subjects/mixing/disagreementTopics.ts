@@ -1,0 +1,73 @@
+import { say } from "../../../core/say.ts";
+import type { SettingKey } from "../../../core/sheets/settings.ts";
+import type { Source } from "../../../core/sources.ts";
+import { sources } from "../../../core/sources.ts";
+
+/** The sources that say of themselves that others differ. */
+type Disagreeing = {
+	[K in keyof typeof sources]: (typeof sources)[K] extends { disagreement: string } ? K : never;
+}[keyof typeof sources];
+
+/** Something on which sources disagree, and what of this unit it decides. */
+export interface Topic {
+	readonly topic: string;
+	readonly settings: readonly SettingKey[];
+	/** What the plan does where no setting of the unit decides it. */
+	readonly here?: string;
+	/** Sheet on which the unit decides it, where that is not a setting. */
+	readonly file?: string;
+}
+
+/** Every disagreement, in the order of the work. A source that disagrees and has no topic does not compile. */
+const topics: Readonly<Record<Disagreeing, Topic>> = {
+	enBirth: { topic: say`How many newborns need a kit`, settings: ["kits_used_per_100_births"] },
+	weekdays: {
+		topic: say`How much weekdays differ in births`,
+		settings: ["births_from_register"],
+		here: say`The plan learns it from the unit's own days.`,
+	},
+	readyLife: { topic: say`How long a disinfected kit stays ready`, settings: ["ready_life_days"] },
+	soakStrength: { topic: say`How strong the soak must be`, settings: ["target_strength_pct"] },
+	soakMinutes: { topic: say`How long to soak`, settings: ["soak_minutes"] },
+	solutionLife: {
+		topic: say`How long a mixed solution may be used`,
+		settings: ["solution_life_hours", "solution_made"],
+	},
+	madeUpTo: {
+		topic: say`Parts of product per litre: made up to, or added to`,
+		settings: [],
+		here: say`The plan always makes up to the full litres, so the product is part of them.`,
+	},
+	chlorometric: {
+		topic: say`What a chlorometric degree is in per cent`,
+		settings: [],
+		here: say`The plan takes 3.17 g of available chlorine a litre for each degree.`,
+		file: "chlorine.csv",
+	},
+	fading: {
+		topic: say`How fast liquid bleach fades in a warm store`,
+		settings: ["store_c"],
+		here: say`Each product has its own factor on the law, under chlorine products.`,
+		file: "chlorine.csv",
+	},
+	boilHold: { topic: say`How long to keep water at the boil`, settings: ["boil_hold_minutes"] },
+	cooling: { topic: say`How fast a covered pot cools`, settings: ["cooling_per_hour"] },
+	stoves: {
+		topic: say`How much of the fuel's heat reaches the pot`,
+		settings: ["fuel", "stove_efficiency"],
+	},
+	periodicReview: {
+		topic: say`How much to keep in the store for safety`,
+		settings: ["review_days"],
+		here: say`The plan sets it by the chance of lasting, for each item.`,
+		file: "items.csv",
+	},
+};
+
+/** The topics with their sources. */
+export function disagreements(): readonly (Topic & { readonly source: Source })[] {
+	return Object.entries(topics).map(([key, topic]) => ({
+		...topic,
+		source: sources[key as Disagreeing],
+	}));
+}

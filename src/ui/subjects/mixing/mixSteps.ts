@@ -1,0 +1,30 @@
+import { say } from "../../../core/say.ts";
+import { litreWords, quantityWords } from "../../format/litreWords.ts";
+import { shownNumber } from "../../format/shownNumber.ts";
+import type { Mix } from "./mix.ts";
+
+/** A preparation step by step, water first: what to do, in the order in which it is done. */
+export function mixSteps(mix: Mix, discardHours: number | undefined): string[] {
+	const { product, lot, quantity, measure, waterLitres, litres, strengthPct } = mix;
+	const from = lot === "" ? say`going by its label` : say`lot ${lot}`;
+	const discard =
+		discardHours === undefined
+			? say`discard time`
+			: say`discard time (${discardHours} hours later at most)`;
+	return [
+		say`Measure ${litreWords(waterLitres)} of cold water into a clean plastic container.`,
+		putWords(measure, quantity, say`${quantityWords(quantity, measure)} of ${product}, ${from}`),
+		say`This makes ${litreWords(litres)} at ${shownNumber(strengthPct, 3)}\u00a0% available chlorine.`,
+		say`Label it at once: chlorine, date, time mixed, ${discard}.`,
+	];
+}
+
+/** @param product how much of what, and of which lot */
+function putWords(measure: string, quantity: number, product: string): string {
+	if (measure === "mL") return say`Put ${product}, into the water and stir gently.`;
+	if (measure === "g") return say`Put ${product}, into the water and stir until it has dissolved.`;
+	if (measure !== "tablet") return say`Put ${product}, into the water.`;
+	return quantity === 1
+		? say`Put ${product}, into the water and wait until it has dissolved.`
+		: say`Put ${product}, into the water and wait until they have dissolved.`;
+}

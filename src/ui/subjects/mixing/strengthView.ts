@@ -1,0 +1,67 @@
+import { type StoreLots, storeLots } from "../../../core/plan/chlorine/storeLots.ts";
+import { type StrengthCurve, strengthCurves } from "../../../core/plan/chlorine/strengthCurves.ts";
+import { say } from "../../../core/say.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+import { el } from "../../dom/el.ts";
+import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import type { State } from "../../state/store.ts";
+import { strengthPicture } from "./strengthPicture.ts";
+
+interface Store {
+	readonly lots: StoreLots;
+	readonly curves: readonly StrengthCurve[];
+}
+
+const known = new WeakMap<Workbook, Store>();
+
+/** The chlorine lots of the workbook on the screen and their curves; worked out once for each workbook. */
+export function storeOf({ workbook }: State): Store | undefined {
+	const before = known.get(workbook);
+	if (before) return before;
+	const lots = storeLots(workbook);
+	if (!lots) return undefined;
+	const store = { lots, curves: strengthCurves(lots) };
+	known.set(workbook, store);
+	return store;
+}
+
+/** The usable lot whose last day comes first; undefined where none has an end in sight. */
+export function endsFirst(curves: readonly StrengthCurve[]): StrengthCurve | undefined {
+	return curves
+		.filter(({ lastUsableDay }) => typeof lastUsableDay === "string")
+		.sort((a, b) => (String(a.lastUsableDay) < String(b.lastUsableDay) ? -1 : 1))[0];
+}
+
+/** The strength of every lot over the coming months, and which ends first. */
+export function strengthView(state: State, room: number): HTMLElement | undefined {
+	const store = storeOf(state);
+	if (!store || store.curves.length === 0) return undefined;
+	const { curves, lots } = store;
+	return pictureFigure(
+		strengthPicture(curves, lots.firstDay, pictureWidth(room)),
+		say`Strength left in every lot over the coming months; the table below has the numbers.`,
+		endWords(curves),
+		" ",
+		say`Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.`,
+		" ",
+		curves.some(({ readings }) => readings.length > 0) &&
+			say`Dots are readings; the bar is what the method can be off by. A bar that does not touch the curve is worth a second reading.`,
+		" ",
+		el(
+			"span",
+			{ class: "hint" },
+			say`Computed, not measured; a reading flags a lot and never overrules its discard rule.`,
+		),
+	);
+}
+
+function endWords(curves: readonly StrengthCurve[]): string {
+	const first = endsFirst(curves);
+	if (!first) return say`No lot has an end in sight.`;
+	const why =
+		first.endsBy === "expiry"
+			? say`it expires, and is still strong enough until then`
+			: say`after that it is too weak for the strength wanted`;
+	return say`${first.product}, lot ${first.lot}, ends first: last usable day ${shownDayAndYear(String(first.lastUsableDay))} (${why}).`;
+}

@@ -1,0 +1,124 @@
+import { amountsHoldUntil } from "../../../core/plan/chlorine/amountsHoldUntil.ts";
+import { say } from "../../../core/say.ts";
+import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
+import { el } from "../../dom/el.ts";
+import { litreWords, quantityWords } from "../../format/litreWords.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import { uprightTable } from "../../print/portraitPage.ts";
+import type { PrintOut } from "../../print/printOut.ts";
+import { cautionList } from "../../sheet/cautions.ts";
+import { cautionsOf, standing } from "../../sheet/cautionWords.ts";
+import { rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { type Mix, mixOf } from "./mix.ts";
+import { storeOf } from "./strengthView.ts";
+
+/** The wall tables: a page for each product, in big type, for the lots in the store. */
+export const wallTableOut: PrintOut = {
+	name: say`Print the wall tables`,
+	pages: (state) => {
+		const mixes = rowsOf(state, wallTableSheet.file).flatMap(
+			(row) => mixOf(row, wordIn(row, "product")) ?? [],
+		);
+		const products = [...new Set(mixes.map(({ product }) => product))];
+		return products.map((product) =>
+			wallPage(
+				state,
+				product,
+				mixes.filter((mix) => mix.product === product),
+			),
+		);
+	},
+};
+
+function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLElement {
+	const lots = [...new Set(mixes.map(({ lot }) => lot))];
+	const hours = unitSetting(state, "solution_life_hours");
+	return el(
+		"section",
+		{ class: `portrait-page wall-page${lots.length === 1 ? " one-lot" : ""}` },
+		el("div", { class: "hang", "aria-hidden": "true" }),
+		...paperHead(
+			state,
+			say`${product}: mixing ${shownPlain(unitSetting(state, "target_strength_pct") ?? 0)} % solution`,
+			say`made for ${shownDayAndYear(unitSetting(state, "plan_start") ?? "")}`,
+		),
+		cautionList(cautionsOf(wallTableSheet.file)),
+		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours)),
+		...lots.map((lot, at) =>
+			lotPart(
+				state,
+				mixes.filter((mix) => mix.lot === lot),
+				at === 0 && lots.length > 1,
+			),
+		),
+		el(
+			"div",
+			{ class: "sign-line" },
+			el("span", {}, say`Prepared by, date`),
+			el("span", {}, say`Checked by, date`),
+		),
+		el("p", { class: "standing" }, standing),
+	);
+}
+
+function howWords(measure: string | undefined, hours: number | undefined): string {
+	return [
+		say`Water first, cold, into a plastic container; then the product into the water.`,
+		measure !== "mL" && say`Wait until all of it has dissolved.`,
+		say`Discard after ${hours ?? 24} hours at most.`,
+	]
+		.filter(Boolean)
+		.join(" ");
+}
+
+function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLElement {
+	const [{ lot, measure } = { lot: "", measure: "" }] = mixes;
+	const tablets = measure === "tablet";
+	const name = lot === "" ? say`No lot in the store: by the label` : say`For lot ${lot}`;
+	return el(
+		"section",
+		{ class: "wall-lot" },
+		el("h2", {}, first ? say`${name} – use this one first` : name),
+		el("p", { class: "valid" }, validWords(state, mixes)),
+		uprightTable(
+			"wall-lines",
+			[say`To make`, say`Water`, say`Product`, say`Makes`, ...(tablets ? [say`Exact for`] : [])],
+			[el("tbody", {}, ...mixes.map((mix) => wallRow(mix, tablets)))],
+		),
+	);
+}
+
+function wallRow(mix: Mix, tablets: boolean): HTMLElement {
+	return el(
+		"tr",
+		{},
+		el("th", { scope: "row" }, litreWords(mix.litres)),
+		el("td", {}, litreWords(mix.waterLitres)),
+		el("td", { class: "product" }, quantityWords(mix.quantity, mix.measure)),
+		el("td", {}, `${shownNumber(mix.strengthPct, 3)}\u00a0%`),
+		tablets && el("td", {}, litreWords(mix.exactLitres ?? mix.litres)),
+	);
+}
+
+/** How long this part of the page may hang: a lot fades, and what was rounded up is all the room there is. */
+function validWords(state: State, mixes: readonly Mix[]): string {
+	const store = storeOf(state)?.lots;
+	const [mix] = mixes;
+	const lot = store?.lots.find(
+		({ lot: { value } }) => value.item === mix?.product && value.lot === mix.lot,
+	);
+	if (!store || !lot) return say`Not for any lot: make a new table as soon as one is in the store.`;
+	const weakest = Math.min(...mixes.map(({ strengthPct }) => strengthPct));
+	const until = amountsHoldUntil(store, lot, weakest);
+	if (until === undefined) return say`Too weak: do not use this table.`;
+	if (until === null) return say`Only for this lot. Make a new table when the lot changes.`;
+	const why =
+		until === lot.lot.value.expires_on
+			? say`the lot's last day`
+			: say`after it the lot has faded too far`;
+	return say`Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
+}

@@ -1,0 +1,81 @@
+import { say } from "../../../core/say.ts";
+import { type Child, el } from "../../dom/el.ts";
+import { counted } from "../../format/counted.ts";
+import { semicolon } from "../../format/semicolon.ts";
+import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
+import { shownNumber } from "../../format/shownNumber.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import type { PrintOut } from "../../print/printOut.ts";
+import { signatures } from "../../print/signatures.ts";
+import { cautionList } from "../../sheet/cautions.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { missingPieces } from "../kits/missingPieces.ts";
+import { storing } from "../store/storeCautions.ts";
+import { type OrderLine, orderLines } from "./orderLines.ts";
+import { orderTable } from "./orderTable.ts";
+import { orderHeadline } from "./orderWords.ts";
+
+/** The order as a form to hand in. */
+export const orderForm: PrintOut = {
+	name: say`Print the order form`,
+	pages: (state) => [orderPage(state)],
+};
+
+function orderPage(state: State): HTMLElement {
+	const lines = orderLines(state);
+	const currency = unitSetting(state, "currency") ?? "";
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	return el(
+		"section",
+		{ class: "upright" },
+		...paperHead(state, say`Order form`, say`Reckoned for ${shownDayAndYear(firstDay)}`),
+		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
+		orderTable(lines, currency, true),
+		el("p", { class: "paper-total" }, ...total(lines, currency)),
+		piecesToFind(state),
+		nothingNeeded(lines),
+		cautionList(storing),
+		signatures(say`Ordered by, date`, say`Approved by, date`, say`Received and checked by, date`),
+	);
+}
+
+/** The cost in all, and whose cost is not in it. */
+function total(lines: readonly OrderLine[], currency: string): Child[] {
+	const ordered = lines.filter((line) => (line.packs ?? 0) > 0);
+	if (ordered.length === 0) return [];
+	const sum = ordered.reduce((all, line) => all + (line.cost ?? 0), 0);
+	const without = ordered.filter((line) => line.cost === undefined).map((line) => line.item);
+	const packs = ordered.reduce((all, line) => all + (line.packs ?? 0), 0);
+	return [
+		el(
+			"strong",
+			{},
+			say`In all: ${counted(packs, "pack")}, ${`${shownNumber(sum, 2)} ${currency}`.trim()}`,
+		),
+		without.length > 0 && say`, without the price of ${without.join(", ")}`,
+		".",
+	];
+}
+
+function piecesToFind(state: State): HTMLElement | undefined {
+	const missing = missingPieces(state);
+	if (missing.length === 0) return undefined;
+	const each = missing.map(({ item, amount }) => say`${item}: ${amount}`);
+	return el("p", {}, el("strong", {}, say`Find or order:`), " ", `${each.join(semicolon)}.`);
+}
+
+function nothingNeeded(lines: readonly OrderLine[]): HTMLElement | undefined {
+	const enough = lines.filter((line) => line.urgency === "enough");
+	if (enough.length === 0) return undefined;
+	const each = enough.map(({ item, orderBy }) =>
+		orderBy === "" ? item : say`${item} (order by ${shownDay(orderBy)})`,
+	);
+	return el(
+		"p",
+		{ class: "paper-small" },
+		el("strong", {}, say`Enough for now:`),
+		" ",
+		`${each.join(semicolon)}.`,
+	);
+}

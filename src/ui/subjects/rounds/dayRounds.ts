@@ -1,0 +1,99 @@
+import { readTable } from "../../../core/read/readTable.ts";
+import { isStep, soakStep } from "../../../core/rounds/soakStep.ts";
+import { DESCALE_STEP, RINSE_STEP } from "../../../core/rounds/timedSteps.ts";
+import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
+import { stepsSheet } from "../../../core/sheets/steps.ts";
+import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../../core/values/clock.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+
+/** What a step is, where that matters for safety or for the clock. */
+export type StepSort = "work" | "wait" | "soak" | "descale" | "rinse";
+
+export interface ShownStep {
+	readonly step: string;
+	readonly sort: StepSort;
+	/** Minutes after the midnight of the day the round starts on; beyond 1440 on the next day. */
+	readonly startsAt: number;
+	readonly endsAt: number;
+	readonly people: number;
+}
+
+export interface ShownRound {
+	readonly name: string;
+	readonly kits: number;
+	readonly steps: readonly ShownStep[];
+	/** Why there are no steps, where there are none. */
+	readonly waitsFor: string;
+}
+
+/** The days that the run sheet covers. */
+export function runDays(state: State): IsoDate[] {
+	return [...new Set(rowsOf(state, runSheetSheet.file).map((row) => wordIn(row, "date")))];
+}
+
+/** The rounds of one day as the run sheet has them. */
+export function dayRounds(state: State, day: IsoDate): ShownRound[] {
+	const sort = sorter(state);
+	const rounds = new Map<unknown, ShownRound>();
+	for (const row of rowsOf(state, runSheetSheet.file)) {
+		if (wordIn(row, "date") !== day) continue;
+		const before = rounds.get(roundOf(row));
+		const outcome = row.step?.outcome;
+		rounds.set(roundOf(row), {
+			name: wordIn(row, "round"),
+			kits: Math.max(before?.kits ?? 0, numberIn(row, "kits") ?? 0),
+			steps: outcome?.ok ? [...(before?.steps ?? []), stepOf(row, sort, before)] : [],
+			waitsFor: outcome?.ok ? "" : (outcome?.problems[0]?.message ?? ""),
+		});
+	}
+	return [...rounds.values()];
+}
+
+/** Rounds may share a name; the steps they were timed with are theirs alone. */
+function roundOf({ step }: Row): unknown {
+	return step?.origin.kind === "computed" ? step.origin.inputs.steps : undefined;
+}
+
+type Row = ReturnType<typeof rowsOf>[number];
+
+function stepOf(row: Row, sort: (row: Row) => StepSort, before: ShownRound | undefined): ShownStep {
+	const earliest = before?.steps.at(-1)?.endsAt ?? 0;
+	const startsAt = notBefore(minutesOf(wordIn(row, "starts")), earliest);
+	return {
+		step: wordIn(row, "step"),
+		sort: sort(row),
+		startsAt,
+		endsAt: notBefore(minutesOf(wordIn(row, "ends")), startsAt),
+		people: numberIn(row, "people") ?? 0,
+	};
+}
+
+/** A clock time that reads earlier than what came before it lies on the next day. */
+function notBefore(minutes: number, earliest: number): number {
+	return minutes < earliest ? minutes + MINUTES_PER_DAY : minutes;
+}
+
+function minutesOf(clock: string): number {
+	const [hours = 0, minutes = 0] = clock.split(":").map(Number);
+	return hours * MINUTES_PER_HOUR + minutes;
+}
+
+function sorter(state: State): (row: Row) => StepSort {
+	const { rows } = readTable(stepsSheet, state.workbook.tables[stepsSheet.file]);
+	const soak = soakStep(
+		rows.map(({ value }) => value),
+		unitSetting(state, "soak_minutes") ?? 0,
+	);
+	return (row) => sortOf(wordIn(row, "step"), wordIn(row, "hands_on") === "yes", soak);
+}
+
+/** @param soak name of the step that is the soak, as the list of steps has it */
+export function sortOf(step: string, handsOn: boolean, soak: string | undefined): StepSort {
+	if (step === DESCALE_STEP) return "descale";
+	if (step === RINSE_STEP) return "rinse";
+	if (isStep(step, soak)) return "soak";
+	return handsOn ? "work" : "wait";
+}

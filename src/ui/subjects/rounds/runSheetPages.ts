@@ -1,0 +1,167 @@
+import { say } from "../../../core/say.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { type Child, el } from "../../dom/el.ts";
+import { withinSentence } from "../../dom/withinSentence.ts";
+import { counted } from "../../format/counted.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import { printedFoot } from "../../print/printedPage.ts";
+import type { PrintOut } from "../../print/printOut.ts";
+import { cautionList } from "../../sheet/cautions.ts";
+import { cautionsOf } from "../../sheet/cautionWords.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { chosenDay } from "./chosenDay.ts";
+import { dayRounds, runDays, type ShownRound, type ShownStep } from "./dayRounds.ts";
+import { oneKitSteps } from "./oneKitSteps.ts";
+import { roundClock, roundSpan } from "./roundClock.ts";
+
+/** More rows than these stand closer, so that a day still fits its page … */
+const ROOMY_ROWS = 30;
+/** … and beyond these there would be no room to write: two pages then, each round whole. */
+const ONE_PAGE_ROWS = 44;
+
+const VINEGAR = say`STOP. Any smell of vinegar left? Rinse again. Vinegar and chlorine together make poisonous gas: other vessel, other basin, other cloth, poured away apart.`;
+
+/** Run sheets for paper: the day looked at, or every day; for one kit where kits are reprocessed as they come. */
+export const runSheetPrintOuts: readonly PrintOut[] = [
+	{
+		name: say`Print this day’s run sheet`,
+		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, today(runDays(state)))),
+	},
+	{
+		name: say`Print every day`,
+		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, runDays(state))),
+	},
+];
+
+const comes = (state: State) => unitSetting(state, "reprocessing") === "after_each_use";
+
+function today(days: readonly IsoDate[]): IsoDate[] {
+	const day = chosenDay(days);
+	return day === undefined ? [] : [day];
+}
+
+function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
+	if (days.length === 0) {
+		const waits = state.plan.problems[0]?.message ?? say`the rounds of the day`;
+		return [page(paperHead(state, say`No rounds yet. They wait for: ${waits}`, ""), [])];
+	}
+	return days.map((day) =>
+		page(
+			paperHead(state, say`Run sheet`, shownDayAndYear(day)),
+			dayRounds(state, day).map((round) => roundRows(state, round, day)),
+		),
+	);
+}
+
+function oneKitPage(state: State): HTMLElement {
+	const head = paperHead(state, say`Run sheet for one kit, as it comes`, say`Date: ______________`);
+	return page(head, [roundRows(state, oneKitSteps(state), undefined)]);
+}
+
+function page(head: readonly Child[], rounds: readonly HTMLElement[]): HTMLElement {
+	const rows = rounds.reduce((sum, round) => sum + round.childElementCount, 0);
+	const dense = rows > ROOMY_ROWS && rows <= ONE_PAGE_ROWS ? " dense" : "";
+	return el(
+		"section",
+		{ class: `paper-page run-paper${dense}` },
+		...head,
+		el(
+			"table",
+			{ class: "run-table" },
+			el(
+				"thead",
+				{},
+				el(
+					"tr",
+					{},
+					...[say`Plan`, say`Step`, say`Done`, say`Actual`, say`Initials`].map((name) =>
+						el("th", { scope: "col" }, name),
+					),
+				),
+			),
+			...rounds,
+		),
+		cautionList(cautionsOf("run-sheet.csv")),
+		...printedFoot(),
+	);
+}
+
+function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): HTMLElement {
+	const { name, kits, steps, waitsFor } = round;
+	const start = steps[0]?.startsAt ?? 0;
+	const end = steps.at(-1)?.endsAt ?? 0;
+	const span = day === undefined ? say`${plain(end)} minutes` : roundSpan(start, end, day);
+	const rows = steps.flatMap((step, at) => [
+		steps[at - 1]?.sort === "rinse" && cautionRow(VINEGAR),
+		day === undefined && step.sort === "soak" && whereDescaled(state),
+		stepRow(state, step, day),
+	]);
+	return el(
+		"tbody",
+		{},
+		el(
+			"tr",
+			{ class: "run-round" },
+			el(
+				"th",
+				{ scope: "rowgroup", colspan: 5 },
+				...(steps.length === 0
+					? withinSentence(
+							(round) => say`${round} has no times yet. ${waitsFor}`,
+							el("strong", {}, name),
+						)
+					: withinSentence(
+							(round) => say`${round}, set aside for ${counted(kits, "kit")}. Kits in this round:`,
+							el("strong", {}, `${name} ${span}`),
+						)),
+				" ",
+				el("span", { class: "line-to-write" }),
+			),
+		),
+		...rows,
+	);
+}
+
+function cautionRow(words: string): HTMLElement {
+	return el("tr", { class: "run-caution" }, el("td", { colspan: 5 }, el("strong", {}, words)));
+}
+
+/** Where no round has a place of its own for it, descaling stands as a condition before the soak. */
+function whereDescaled(state: State): HTMLElement | false {
+	const every = unitSetting(state, "descale_every_rounds") ?? 0;
+	if (every === 0) return false;
+	return cautionRow(
+		`${say`White crust, or every ${every} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain.`} ${VINEGAR}`,
+	);
+}
+
+function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLElement {
+	const { startsAt, endsAt, sort } = step;
+	const span =
+		day === undefined
+			? `${plain(startsAt)}–${plain(endsAt)} min`
+			: `${roundClock(startsAt, day)}–${roundClock(endsAt, day)}`;
+	const soak = sort === "soak";
+	const least = plain(unitSetting(state, "soak_minutes") ?? 0);
+	return el(
+		"tr",
+		{ class: `run-step ${sort}` },
+		el("td", { class: "run-plan" }, span),
+		el(
+			"td",
+			{},
+			soak ? el("strong", {}, step.step) : step.step,
+			sort === "wait" && el("span", { class: "unit" }, " ", say`(waiting)`),
+		),
+		el("td", { class: "run-box" }, el("span", { class: "box-to-tick" })),
+		el("td", { class: "run-really" }, soak ? say`in ___:___ out ___:___ (≥ ${least} min)` : ""),
+		el("td", {}),
+	);
+}
+
+function plain(minutes: number): string {
+	return shownPlain(Math.round(minutes));
+}

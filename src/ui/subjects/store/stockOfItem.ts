@@ -1,0 +1,55 @@
+import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
+import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { type OrderLine, orderLines } from "../order/orderLines.ts";
+import type { StockAt } from "./stockPicture.ts";
+import { storeBooks } from "./storeBooks.ts";
+
+/** Weeks shown one by one; further ahead, months say enough. */
+const WEEKS_SHOWN = 13;
+
+export interface Arrival {
+	readonly date: string;
+	readonly lot: string;
+	readonly quantity: number;
+}
+
+/** How one item of the store stands in the weeks ahead. */
+export interface StockOfItem {
+	readonly line: OrderLine;
+	/** At the end of each week. */
+	readonly weeks: readonly StockAt[];
+	readonly reserve: number;
+	readonly arrivals: readonly Arrival[];
+}
+
+export function stockOfItem(state: State, item: string): StockOfItem | undefined {
+	const rows = rowsOf(state, stockAheadSheet.file).filter((row) => wordIn(row, "item") === item);
+	const line = orderLines(state).find((each) => each.item === item);
+	const reserve = numberIn(rows[0], "reserve");
+	const weeks = rows.flatMap((row) => {
+		const usable = numberIn(row, "usable");
+		return usable === undefined ? [] : [{ date: wordIn(row, "date"), usable }];
+	});
+	if (!line || reserve === undefined || weeks.length === 0) return undefined;
+	return { line, weeks, reserve, arrivals: arrivalsOf(state, item) };
+}
+
+function arrivalsOf(state: State, item: string): Arrival[] {
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	return storeBooks(state.workbook).lots.rows.flatMap(({ value }) =>
+		value.item === item && value.arrives_on !== null && value.arrives_on > firstDay
+			? [{ date: value.arrives_on, lot: value.lot, quantity: value.quantity }]
+			: [],
+	);
+}
+
+export type Step = "weeks" | "months";
+
+/** The stock to draw: the next weeks one by one, or the last week of each month as far as is looked ahead. */
+export function stepped(weeks: readonly StockAt[], step: Step): StockAt[] {
+	if (step === "weeks") return weeks.slice(0, WEEKS_SHOWN);
+	const monthOf = (at: StockAt | undefined) => at?.date.slice(0, 7);
+	return weeks.filter((at, i) => monthOf(at) !== monthOf(weeks[i + 1]));
+}

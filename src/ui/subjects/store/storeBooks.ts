@@ -1,0 +1,21 @@
+import { type ReadTable, readTable } from "../../../core/read/readTable.ts";
+import { type ItemsRow, itemsSheet } from "../../../core/sheets/items.ts";
+import { type JournalRow, journalSheet } from "../../../core/sheets/journal.ts";
+import { type LotsRow, lotsSheet } from "../../../core/sheets/lots.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+
+/** The books of the store, as far as they can be understood. */
+export interface StoreBooks {
+	readonly items: ReadTable<ItemsRow>;
+	/** As written; what the journal makes of them is another matter. */
+	readonly lots: ReadTable<LotsRow>;
+	readonly journal: ReadTable<JournalRow>;
+}
+
+export function storeBooks({ tables }: Workbook): StoreBooks {
+	return {
+		items: readTable(itemsSheet, tables[itemsSheet.file]),
+		lots: readTable(lotsSheet, tables[lotsSheet.file]),
+		journal: readTable(journalSheet, tables[journalSheet.file]),
+	};
+}

@@ -1,0 +1,81 @@
+import type { ReadTable } from "../../../core/read/readTable.ts";
+import { say } from "../../../core/say.ts";
+import { itemsSheet } from "../../../core/sheets/items.ts";
+import { journalSheet } from "../../../core/sheets/journal.ts";
+import { lotsSheet } from "../../../core/sheets/lots.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+import { notAllowed } from "../begin/beginEntry.ts";
+
+/** What a person enters of the store, as typed. */
+export interface StoreEntry {
+	readonly kind: "count" | "receipt" | "issue";
+	readonly item: string;
+	/** Name of a lot in the books, or of a new one. */
+	readonly lot: string;
+	readonly isNew: boolean;
+	readonly day: string;
+	readonly quantity: string;
+	/** By whom, why. */
+	readonly note: string;
+	readonly expires: string;
+	readonly made: string;
+}
+
+type Field = "item" | "lot" | "day" | "quantity" | "expires" | "made" | "note";
+
+/** What is wrong with a field, in words. */
+export interface WrongField {
+	readonly field: Field;
+	readonly words: string;
+}
+
+const { day, quantity, lot, note } = journalSheet.columns;
+const { expires_on, made_on } = lotsSheet.columns;
+
+/** Everything that keeps an entry from being written; empty where nothing does. */
+export function wrongFields(entry: StoreEntry): WrongField[] {
+	const found: (WrongField | undefined)[] = [
+		entry.item === "" ? { field: "item", words: say`Choose an item.` } : undefined,
+		wrong("lot", lot, entry.lot),
+		wrong("day", day, entry.day),
+		wrong("quantity", quantity, entry.quantity),
+		wrong("note", note, entry.note),
+		entry.isNew ? wrong("expires", expires_on, entry.expires) : undefined,
+		entry.isNew ? wrong("made", made_on, entry.made) : undefined,
+	];
+	return found.filter((each) => each !== undefined);
+}
+
+interface Definition {
+	readonly label: string;
+	readonly value: {
+		readonly allowed: string;
+		readonly schema: { safeParse(text: string): { success: boolean } };
+	};
+}
+
+function wrong(field: Field, { label, value }: Definition, text: string): WrongField | undefined {
+	if (value.schema.safeParse(text).success) return undefined;
+	return { field, words: notAllowed(label, text, value.allowed) };
+}
+
+/** Value of a field that has no problem. */
+export function quantityOf(entry: StoreEntry): number {
+	return quantity.value.schema.parse(entry.quantity);
+}
+
+/** The measure of an item, "" where it is not in the list. */
+export function measureOf(
+	items: ReadTable<{ readonly item: string; readonly measure: string }>,
+	item: string,
+): string {
+	return items.rows.find(({ value }) => value.item === item)?.value.measure ?? "";
+}
+
+/** Names of the items as the store's sheet lists them, each once. */
+export function itemNames(workbook: Workbook): string[] {
+	const table = workbook.tables[itemsSheet.file];
+	const at = table?.header.indexOf("item") ?? -1;
+	const names = table?.rows.map((cells) => (cells[at] ?? "").trim()) ?? [];
+	return [...new Set(names.filter((name) => name !== ""))];
+}

@@ -1,0 +1,92 @@
+import { entered } from "../../../core/edit/entered.ts";
+import { say } from "../../../core/say.ts";
+import type { Workbook } from "../../../core/workbook.ts";
+import { el } from "../../dom/el.ts";
+import { shownWord } from "../../format/choiceWords.ts";
+import type { SheetPart } from "../../sheet/sheetParts.ts";
+import type { Surroundings } from "../../sheet/sheetView.ts";
+import type { State } from "../../state/store.ts";
+import { daysOf } from "../week/weekGrid.ts";
+import { offer } from "./entryFields.ts";
+import { storeBooks } from "./storeBooks.ts";
+import { itemNames, measureOf, type WrongField } from "./storeEntry.ts";
+import { NEW_LOT, type StoreEntryForm, storeEntryForm } from "./storeEntryForm.ts";
+
+/** Where a person enters what was counted, received or issued; what is begun in it stays while the sheet is painted. */
+export function storeEntryPart({ store }: Surroundings): SheetPart {
+	const made = storeEntryForm();
+	const said = el("p", { class: "entry-said", role: "status" });
+	let saidOf: Workbook | undefined;
+	made.form.addEventListener("change", () => offerLots(made, store.state));
+	made.form.addEventListener("submit", (event) => {
+		event.preventDefault();
+		const result = entered(store.state.workbook, made.read());
+		showWrong(made, result.ok ? [] : result.wrong);
+		if (!result.ok) return;
+		saidOf = result.workbook;
+		store.edit(result.workbook);
+		said.textContent = result.said;
+		clear(made);
+	});
+	return {
+		element: el(
+			"details",
+			{ class: "store-entry-part", open: true },
+			el("summary", {}, say`Enter a count, a receipt or an issue`),
+			made.form,
+			said,
+		),
+		paint(state) {
+			// What was said of an entry that has been undone, or built upon, no longer holds.
+			if (state.workbook !== saidOf) said.textContent = "";
+			offer(
+				made.fields.item.control,
+				itemNames(state.workbook).map((name) => [name, name]),
+			);
+			if (made.fields.day.control.value === "") made.fields.day.control.value = dayNow(state);
+			offerLots(made, state);
+		},
+	};
+}
+
+/** Lots of the item that is chosen; what only a new lot has is asked for only then. */
+function offerLots({ fields, measure, kind, isNew }: StoreEntryForm, { workbook }: State): void {
+	const books = storeBooks(workbook);
+	const item = fields.item.control.value;
+	const lots = books.lots.rows
+		.filter(({ value }) => value.item === item)
+		.map(({ value }) => [value.lot, value.lot] as const);
+	const fresh =
+		kind() === "receipt" ? [[NEW_LOT, say`A lot that is not in the list`] as const] : [];
+	offer(fields.lot.control, [...lots, ...fresh]);
+	for (const field of [fields.newLot, fields.made, fields.expires]) field.element.hidden = !isNew();
+	measure.textContent = shownWord(measureOf(books.items, item));
+}
+
+function showWrong({ fields, isNew }: StoreEntryForm, wrong: readonly WrongField[]): void {
+	const wordsOf = (name: WrongField["field"]) => wrong.find(({ field }) => field === name)?.words;
+	for (const name of ["item", "made", "expires", "day", "quantity", "note"] as const)
+		fields[name].wrong(wordsOf(name));
+	fields.lot.wrong(isNew() ? undefined : wordsOf("lot"));
+	fields.newLot.wrong(isNew() ? wordsOf("lot") : undefined);
+	Object.values(fields)
+		.find(({ control }) => control.hasAttribute("aria-invalid"))
+		?.control.focus();
+}
+
+/** Ready for the next lot: day and person stay, because one person counts many lots. */
+function clear({ fields }: StoreEntryForm): void {
+	for (const { control } of [fields.quantity, fields.newLot, fields.made, fields.expires])
+		control.value = "";
+	fields.item.control.focus();
+}
+
+/** Today where the plan runs today, else its first day. */
+function dayNow(state: State): string {
+	const now = new Date();
+	const today = new Date(now.getTime() - now.getTimezoneOffset() * 60_000)
+		.toISOString()
+		.slice(0, 10);
+	const days = daysOf(state);
+	return days.includes(today) ? today : (days[0] ?? today);
+}

@@ -1,0 +1,174 @@
+import { NOT_USABLE } from "../../../core/plan/chlorine/lotFigures.ts";
+import { say } from "../../../core/say.ts";
+import { stockSheet } from "../../../core/sheets/stock.ts";
+import { addDays } from "../../../core/values/date.ts";
+import { amountOf } from "../../format/amountOf.ts";
+import { counted } from "../../format/counted.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { missingPieces } from "../kits/missingPieces.ts";
+import { type OrderLine, orderLines, type Urgency } from "../order/orderLines.ts";
+import { storeBooks } from "./storeBooks.ts";
+
+/** Lots that end within so many days are named (common practice, no source). */
+const SOON_DAYS = 30;
+
+/** One thing to do: with what, how much, by when. */
+export interface ToDo {
+	readonly item: string;
+	readonly amount: string;
+	readonly by: string;
+	readonly more: string;
+}
+
+/** Things of one kind, under the word that says how pressing they are. */
+export interface ToDoList {
+	readonly urgent?: boolean;
+	readonly word: string;
+	readonly title: string;
+	readonly lines: readonly ToDo[];
+}
+
+/** What the storekeeper has to know, the most pressing first; lists without lines stay, so that nothing is looked for in vain. */
+export function storekeeperLists(state: State): ToDoList[] {
+	const lines = orderLines(state);
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	const packSizes = new Map(lines.map((line) => [line.item, line]));
+	const of = (urgency: Urgency) => lines.filter((line) => line.urgency === urgency);
+	return [
+		{
+			urgent: true,
+			word: say`URGENT`,
+			title: say`Runs out before an order can arrive: find some elsewhere today`,
+			lines: of("emergency").map((line) =>
+				toOrder(
+					line,
+					line.runsOutOn > firstDay ? say`before ${shownDay(line.runsOutOn)}` : say`today`,
+				),
+			),
+		},
+		{
+			word: say`LATE`,
+			title: say`Should have been ordered already`,
+			lines: of("late").map((line) => toOrder(line, say`today`)),
+		},
+		{
+			word: say`ORDER`,
+			title: say`Order now`,
+			lines: of("now").map((line) =>
+				toOrder(line, line.orderBy === "" ? say`today` : say`by ${shownDay(line.orderBy)}`),
+			),
+		},
+		{
+			word: say`PIECES`,
+			title: say`Pieces missing from kits: find or order them`,
+			lines: missingPieces(state),
+		},
+		{
+			word: say`USE FIRST`,
+			title: say`Goes out of date soon, or will not be used in time`,
+			lines: ending(state, packSizes),
+		},
+		{ word: say`EXPECT`, title: say`On the way`, lines: arriving(state, packSizes) },
+	];
+}
+
+function toOrder({ item, packs, packSize, measure, onOrder, remark }: OrderLine, by: string): ToDo {
+	const amount =
+		packs === undefined
+			? say`packs not known`
+			: packs === 0
+				? say`no packs to order`
+				: say`${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
+	const way = (onOrder ?? 0) > 0 ? say`On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
+	return { item, amount, by, more: [remark, way].filter(Boolean).join(" ") };
+}
+
+type Lines = ReadonlyMap<string, OrderLine>;
+
+/** A quantity as packs, because packs are what stands on the shelf. */
+function inPacks(lines: Lines, item: string, quantity: number): string {
+	const line = lines.get(item);
+	if (!line?.packSize) return amountOf(quantity, line?.measure ?? "");
+	const packs = quantity / line.packSize;
+	const words = Number.isInteger(packs)
+		? counted(packs, "pack")
+		: say`about ${counted(Number(packs.toFixed(1)) || 0.1, "pack")}`;
+	return `${words} (${amountOf(quantity, line.measure)})`;
+}
+
+function ending(state: State, packs: Lines): ToDo[] {
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	if (firstDay === "") return [];
+	const soon = addDays(firstDay, SOON_DAYS);
+	return rowsOf(state, stockSheet.file)
+		.map((row) => ({
+			item: wordIn(row, "item"),
+			lot: wordIn(row, "lot"),
+			onHand: numberIn(row, "on_hand") ?? 0,
+			until: wordIn(row, "usable_until"),
+			wasted: numberIn(row, "wasted") ?? 0,
+		}))
+		.filter(
+			({ onHand, until, wasted }) =>
+				onHand > 0 && until !== "" && (until <= soon || until === NOT_USABLE || wasted > 0),
+		)
+		.sort((a, b) => (keyOf(a.until) < keyOf(b.until) ? -1 : 1))
+		.map(({ item, lot, onHand, until, wasted }) => {
+			const isPast = until === NOT_USABLE || until < firstDay;
+			return {
+				item: say`${item}, lot ${lot}`,
+				amount: inPacks(packs, item, onHand),
+				by: isPast ? say`do not use` : say`use by ${shownDay(until)}`,
+				more: isPast ? PAST_USE : wasted > 0 ? spare(inPacks(packs, item, wasted)) : "",
+			};
+		});
+}
+
+const PAST_USE = say`Out of date or too weak: set it aside and have it disposed of safely.`;
+
+function spare(amount: string): string {
+	return say`Of it, ${amount} will not be used in time: lend or exchange it.`;
+}
+
+/** What is past use comes before every date. */
+function keyOf(until: string): string {
+	return until === NOT_USABLE ? "" : until;
+}
+
+function arriving(state: State, packs: Lines): ToDo[] {
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	return storeBooks(state.workbook)
+		.lots.rows.flatMap(({ value }) =>
+			value.arrives_on !== null && value.received_on === null
+				? [{ ...value, on: value.arrives_on }]
+				: [],
+		)
+		.sort((a, b) => (a.on < b.on ? -1 : 1))
+		.map(({ item, lot, quantity, on }) => ({
+			item: say`${item}, lot ${lot}`,
+			amount: inPacks(packs, item, quantity),
+			by: on < firstDay ? say`was due ${shownDay(on)}` : shownDay(on),
+			more:
+				on < firstDay
+					? say`The plan counts it as here. Has it come? Enter it as received, or put its day right.`
+					: "",
+		}));
+}
+
+/** What is most pressing, in one line. */
+export function storekeeperHeadline(state: State): string {
+	const lines = orderLines(state);
+	const count = (urgency: Urgency) => lines.filter((line) => line.urgency === urgency).length;
+	const urgent = count("emergency");
+	const late = count("late");
+	const now = count("now");
+	const pressing = [
+		urgent > 0 && say`${counted(urgent, "item")} urgent`,
+		late > 0 && say`${counted(late, "order")} late`,
+	].filter(Boolean);
+	const rest = now > 0 ? say`${counted(now, "item")} to order now` : say`nothing else to order`;
+	return say`${pressing.length > 0 ? pressing.join(", ") : say`Nothing is urgent`}; ${rest}`;
+}

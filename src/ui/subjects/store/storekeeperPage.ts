@@ -1,0 +1,66 @@
+import { say } from "../../../core/say.ts";
+import { el, fill } from "../../dom/el.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import { type PrintOut, printOut } from "../../print/printOut.ts";
+import { signatures } from "../../print/signatures.ts";
+import type { OwnPage, View } from "../../sheet/ownPages.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { storekeeperHeadline } from "./storekeeperLists.ts";
+import { storekeeperSheet } from "./storekeeperSheet.ts";
+
+const onPaper: PrintOut = {
+	name: say`Print this page`,
+	pages: (state) => [
+		el(
+			"section",
+			{ class: "upright storekeeper" },
+			...paperHead(state, storekeeperHeadline(state), asOf(state)),
+			storekeeperSheet(state),
+			signatures(say`Seen by the storekeeper, date`, say`Handed over by, date`),
+		),
+	],
+};
+
+function asOf(state: State): string {
+	const first = unitSetting(state, "plan_start");
+	return first ? say`As of ${shownDayAndYear(first)}` : say`As of the first day of the plan`;
+}
+
+/** Only what the storekeeper needs, in the order of urgency. */
+export const storekeeperPage: OwnPage = {
+	title: say`The storekeeper's page`,
+	mount(place, { store }) {
+		const title = el("h1", {});
+		const about = el("div", { class: "about" });
+		const sheet = el("div", { class: "storekeeper" });
+		const print = el("button", { type: "button" }, onPaper.name);
+		print.addEventListener("click", () => printOut(onPaper, store.state));
+		fill(
+			place,
+			el("header", { class: "sheet-head" }, title, about),
+			el("div", { class: "tools" }, print),
+			sheet,
+		);
+		const view: View = {
+			file: "storekeeper",
+			paint(state) {
+				title.textContent = storekeeperHeadline(state);
+				fill(
+					about,
+					el(
+						"p",
+						{},
+						say`${asOf(state)}, the first day of the plan: what to do, the most pressing first.`,
+					),
+				);
+				fill(sheet, storekeeperSheet(state));
+			},
+			show() {},
+			destroy() {},
+		};
+		view.paint(store.state);
+		return view;
+	},
+};

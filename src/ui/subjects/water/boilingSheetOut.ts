@@ -1,0 +1,90 @@
+import { say } from "../../../core/say.ts";
+import { writeClock } from "../../../core/values/clock.ts";
+import { el } from "../../dom/el.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import type { Moment } from "../../format/shownMoment.ts";
+import { shownPlain, shownUp } from "../../format/shownNumber.ts";
+import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
+import type { PrintOut } from "../../print/printOut.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
+
+/** The boiling sheet: for each day when to light, boil and have it cool, with room for what was done. */
+export const boilingSheetOut: PrintOut = {
+	name: say`Print the boiling sheet`,
+	pages: (state) => [
+		portraitPage(
+			state,
+			"boiling.csv",
+			say`Boiled water for the rinse`,
+			el("p", { class: "paper-how" }, howWords(state)),
+			uprightTable(
+				"boiling-lines",
+				[
+					say`Round`,
+					say`Light by`,
+					say`Start with, in batches`,
+					say`Boil until`,
+					say`Cool by`,
+					say`Lit at`,
+					say`Boiled from–to`,
+					say`Cool at, °C`,
+					say`Initials`,
+				],
+				byDay(boilingRounds(state)).map(dayGroup),
+			),
+		),
+	],
+};
+
+function howWords(state: State): string {
+	const minutes = unitSetting(state, "boil_hold_minutes");
+	const below = unitSetting(state, "rinse_below_c");
+	const hold =
+		minutes === undefined
+			? say`Keep each batch at a rolling boil as your protocol says, cover, leave to cool by itself.`
+			: say`Keep each batch at a rolling boil for ${shownPlain(minutes)} min, cover, leave to cool by itself.`;
+	const rest = say`Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+	return `${hold} ${rest}`;
+}
+
+function byDay(rounds: readonly BoilingRound[]): BoilingRound[][] {
+	const days = [...new Set(rounds.map(({ date }) => date))];
+	return days.map((day) => rounds.filter(({ date }) => date === day));
+}
+
+function dayGroup(rounds: readonly BoilingRound[]): HTMLElement {
+	const [{ date } = { date: "" }] = rounds;
+	return el(
+		"tbody",
+		{},
+		el("tr", { class: "day-line" }, el("th", { scope: "rowgroup", colspan: "9" }, shownDay(date))),
+		...rounds.map((round) =>
+			el(
+				"tr",
+				{},
+				el("th", { scope: "row" }, round.round),
+				el("td", { class: "amount" }, moment(round.lightBy, date)),
+				el("td", { class: "amount" }, startWords(round)),
+				el("td", { class: "amount" }, moment(round.offBoil, date)),
+				el("td", { class: "amount" }, moment(round.coolBy, date)),
+				...["", "", "", ""].map(() => el("td", { class: "to-write" })),
+			),
+		),
+	);
+}
+
+function startWords({ startLitres, batches }: BoilingRound): string {
+	if (startLitres === undefined || batches === undefined) return "–";
+	const litres = `${shownUp(startLitres, 0)} L`;
+	return batches > 1 ? say`${litres} in ${batches}` : litres;
+}
+
+/** The time of day, with its day where that is another. */
+function moment(at: Moment | undefined, day: string): string {
+	if (!at) return "–";
+	return at.date === day
+		? writeClock(at.minutes)
+		: `${writeClock(at.minutes)} ${shownDay(at.date)}`;
+}

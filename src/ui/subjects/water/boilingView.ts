@@ -1,0 +1,96 @@
+import { say } from "../../../core/say.ts";
+import { sources } from "../../../core/sources.ts";
+import { type Child, el } from "../../dom/el.ts";
+import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
+import { withinSentence } from "../../dom/withinSentence.ts";
+import { counted } from "../../format/counted.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { shownMinutes } from "../../format/shownMinutes.ts";
+import { shownBefore } from "../../format/shownMoment.ts";
+import { shownPlain, shownUp } from "../../format/shownNumber.ts";
+import { sourceWords } from "../../sheet/sourceWords.ts";
+import { hashOf } from "../../shell/route.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { boilingRounds } from "./boilingRounds.ts";
+import { coolingPicture } from "./coolingPicture.ts";
+import { type Cooling, coolingOf } from "./coolingPot.ts";
+
+/** When to light for the next round, how the water cools, and the rule on boiling with its disagreement. */
+export function boilingView(state: State, room: number): HTMLElement | undefined {
+	const cooling = coolingOf(state);
+	const next = nextRoundWords(state);
+	if (!cooling && next === undefined) return undefined;
+	return el(
+		"section",
+		{ class: "boil" },
+		next !== undefined && el("p", { class: "next" }, next),
+		cooling &&
+			pictureFigure(
+				coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
+				say`Temperature of the boiled water as it cools, hour by hour.`,
+				...coolingWords(cooling),
+			),
+		holdWords(state),
+	);
+}
+
+function nextRoundWords(state: State): string | undefined {
+	const [next] = boilingRounds(state);
+	if (!next) return undefined;
+	const { date, round, lightBy, startLitres, batches, holdMinutes, waitsFor } = next;
+	const name = `${round}, ${shownDay(date)}`;
+	if (!lightBy || startLitres === undefined || batches === undefined)
+		return say`Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
+	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
+}
+
+function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
+	const whose = {
+		reading: say`from your own two readings of a pot`,
+		typed: say`as entered in the settings`,
+		default: say`an estimate to be replaced by your own readings`,
+	}[rateFrom];
+	const pots = withinSentence(
+		(link) =>
+			say`A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under ${link}, and the plan goes by that. Never put ice or untreated water into boiled water.`,
+		el("a", { href: hashOf("unit.csv") }, say`settings, Your pot`),
+	);
+	return [
+		minutes === undefined
+			? say`In a room of ${pot.roomC} °C the water never cools to ${wantedC} °C by itself.`
+			: minutes === 0
+				? say`The water is cool enough as it boils: ${wantedC} °C is allowed.`
+				: say`A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C.`,
+		" ",
+		say`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}.`,
+		" ",
+		...pots,
+	];
+}
+
+/** The rule on boiling, what each body says, and what this unit does. */
+function holdWords(state: State): HTMLElement {
+	const minutes = unitSetting(state, "boil_hold_minutes");
+	const altitude = unitSetting(state, "altitude_m");
+	return el(
+		"p",
+		{ class: "hold source" },
+		el(
+			"strong",
+			{},
+			minutes === undefined
+				? say`How long to keep it at the boil is not settled here.`
+				: altitude === undefined
+					? say`This unit keeps it at the boil for ${shownPlain(minutes)} min.`
+					: say`This unit keeps it at the boil for ${shownPlain(minutes)} min, at ${shownPlain(altitude)} m above the sea.`,
+		),
+		" ",
+		...withinSentence(
+			(link) => say`Your national protocol decides; ${link}.`,
+			el("a", { href: hashOf("unit.csv") }, say`change it in the settings`),
+		),
+		" ",
+		...sourceWords(sources.boilHold),
+	);
+}

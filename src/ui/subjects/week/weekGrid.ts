@@ -1,0 +1,176 @@
+import type { Figure } from "../../../core/calculation.ts";
+import type { ComputedRow } from "../../../core/computedTable.ts";
+import { say } from "../../../core/say.ts";
+import { birthsSheet } from "../../../core/sheets/births.ts";
+import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
+import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
+import { shownWord } from "../../format/choiceWords.ts";
+import { counted } from "../../format/counted.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { shownCell } from "../../format/shownFigure.ts";
+import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
+import { problemsAt } from "../../sheet/problemsAt.ts";
+import type { State } from "../../state/store.ts";
+import { birthsOfDays } from "./weekBirths.ts";
+import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
+
+const HEADER_PX = 46;
+const ROW_PX = 46;
+const MEASURE_PX = 190;
+const NARROW_MEASURE_PX = 152;
+const NARROW_SCREEN_PX = 640;
+const DAY_PX = 82;
+const TOTAL_PX = 96;
+
+/** The days of the plan, as dates. Empty where the plan has no days yet. */
+export function daysOf(state: State): string[] {
+	return dayRows(state).map((row) => {
+		const outcome = row.date?.outcome;
+		return outcome?.ok ? String(outcome.value) : "";
+	});
+}
+
+function dayRows(state: State): readonly ComputedRow[] {
+	return state.plan.tables[dayPlanSheet.file]?.rows ?? [];
+}
+
+/** The plan with days across and measures down, the whole period at the right. */
+export function weekGrid(state: State): GridModel {
+	const rows = dayRows(state);
+	const days = daysOf(state);
+	const totals = totalsOf(state);
+	const births = birthsOfDays(state);
+	const problems = problemsAt(state.plan.problems, birthsSheet.file);
+	const dayColumns = days.map((date): GridColumn => {
+		const [day = "", ...rest] = shownDay(date).split(" ");
+		return { key: date, label: day, unit: rest.join(" "), numeric: true, width: DAY_PX };
+	});
+	const dayCell = (measure: WeekMeasure, day: number): GridCell => {
+		const row = rows[day] ?? {};
+		return {
+			...figureCell("computed", row[measure.large], measure.large),
+			...beneathOf(row, measure),
+			figures: [row[measure.large], row[measure.small?.column ?? ""]].filter(isThere),
+		};
+	};
+	const birthsCell = (measure: WeekMeasure, day: number): GridCell => {
+		const computed = dayCell(measure, day);
+		const { text, line } = births(days[day] ?? "");
+		const isOwn = text.trim() !== "";
+		const wrong = line === null ? [] : problems(line, "births");
+		const { label, unit, help, value } = birthsSheet.columns.births;
+		return {
+			...computed,
+			kind: "typed",
+			text: isOwn ? text : computed.text,
+			raw: text,
+			own: isOwn,
+			standIn: !isOwn,
+			problems: wrong,
+			entry: {
+				label: `${label}, ${shownDay(days[day] ?? "")}`,
+				unit,
+				help,
+				allowed: value.allowed,
+				...(computed.waiting ? {} : { blank: say`${computed.text} (forecast or default)` }),
+			},
+		};
+	};
+	const totalCell = (measure: WeekMeasure): GridCell => {
+		const total = totals.get(measure.total ?? "");
+		if (!total) return { kind: "computed", text: "" };
+		const [large, small] = measure.totalIsExpected
+			? [total.expected, total.set_aside]
+			: [total.set_aside, total.expected];
+		const key = measure.totalIsExpected ? "expected" : "set_aside";
+		const smallKey = measure.totalIsExpected ? "set_aside" : "expected";
+		const word = measure.totalIsExpected ? say`plan` : say`exp.`;
+		return {
+			...figureCell("computed", large, measure.large),
+			...(small && measure.small
+				? { beneath: `${word} ${figureText(small, measure.small.column, smallKey)}` }
+				: {}),
+			...(large ? { text: figureText(large, measure.large, key) } : {}),
+			figures: [large, small].filter(isThere),
+		};
+	};
+	return {
+		name: say`The plan: days across, measures down`,
+		columns: [
+			{
+				key: "measure",
+				label: say`Set aside`,
+				unit: say`exp.: expected`,
+				numeric: false,
+				width: window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX,
+			},
+			...dayColumns,
+			{
+				key: "total",
+				label: say`In all`,
+				unit: counted(days.length, "day"),
+				numeric: true,
+				width: TOTAL_PX,
+			},
+		],
+		rowCount: weekMeasures.length,
+		fixedColumns: 1,
+		headerHeight: HEADER_PX,
+		rowHeight: () => ROW_PX,
+		endsGroup: (row) => weekMeasures[row]?.group !== weekMeasures[row + 1]?.group,
+		cell(row, column) {
+			const measure = weekMeasures[row];
+			if (!measure) return { kind: "label", text: "" };
+			if (column === 0) return labelCell(measure, rows[0], totals);
+			if (column > days.length) return totalCell(measure);
+			return row === 0 ? birthsCell(measure, column - 1) : dayCell(measure, column - 1);
+		},
+	};
+}
+
+function labelCell(
+	measure: WeekMeasure,
+	first: ComputedRow | undefined,
+	totals: ReadonlyMap<string, ComputedRow>,
+): GridCell {
+	const product = first?.chlorine_product?.outcome;
+	const name = measure.total === "chlorine" && product?.ok ? `${String(product.value)}, ` : "";
+	const ownUnit = totals.get(measure.total ?? "")?.unit?.outcome;
+	const unit = measure.unit === "" && ownUnit?.ok ? shownWord(String(ownUnit.value)) : measure.unit;
+	return { kind: "label", text: measure.label, beneath: name + unit };
+}
+
+function totalsOf(state: State): Map<string, ComputedRow> {
+	const rows = state.plan.tables[weekTotalSheet.file]?.rows ?? [];
+	return new Map(
+		rows.flatMap((row) => {
+			const outcome = row.measure_of?.outcome;
+			return outcome?.ok ? [[String(outcome.value), row] as const] : [];
+		}),
+	);
+}
+
+function figureCell(
+	kind: GridCell["kind"],
+	figure: Figure<unknown> | undefined,
+	column: string,
+): GridCell {
+	if (!figure) return { kind, text: "" };
+	return { kind, text: figureText(figure, column, column), waiting: !figure.outcome.ok };
+}
+
+/** As the day's column writes it; `key` says whether it is rounded up. */
+function figureText(figure: Figure<unknown>, column: string, key: string): string {
+	const definition = (dayPlanSheet.columns as Record<string, unknown>)[column];
+	return definition ? shownCell(key, definition as never, figure) : "";
+}
+
+function beneathOf(row: ComputedRow, { small }: WeekMeasure): { beneath?: string } {
+	const figure = small && row[small.column];
+	if (!small || !figure) return {};
+	return { beneath: `${small.word} ${figureText(figure, small.column, small.column)}` };
+}
+
+function isThere<T>(value: T | undefined): value is T {
+	return value !== undefined;
+}

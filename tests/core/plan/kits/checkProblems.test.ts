@@ -1,0 +1,101 @@
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { columnOf } from "../../contentOf.ts";
+import { smallUnit } from "../../smallUnit.ts";
+
+const HEADER =
+	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note";
+/** A passed check of kit B, and the line given: when, which, pieces, clean, and whether the bag refills. */
+const withCheck = (line: string) =>
+	plan(
+		smallUnit({
+			"checks.csv": `${HEADER}\n2027-02-27 08:00,B,5,yes,yes,,,,,\n${line},,,,,`,
+		}),
+	);
+const ofChecks = (line: string) => withCheck(line).problems.filter((p) => p.file === "checks.csv");
+
+test.each([
+	["a passed one", "2027-02-27 09:00,A,5,yes,yes"],
+	["a failed one", "2027-02-27 09:00,A,4,no,no"],
+	["one of a test that does not apply", "2027-02-27 09:00,A,5,yes,"],
+	["one without a time", "2027-02-27,A,5,yes,yes"],
+])("a finished check is no problem: %s", (_what, line) => {
+	expect(ofChecks(line)).toEqual([]);
+});
+
+describe("a check that cannot be used is named with its line, and changes nothing", () => {
+	test.each([
+		[
+			"of a kit nobody has",
+			"2027-02-27 09:00,Z,4,yes,yes",
+			"unknown-kit",
+			"kit",
+			"Z",
+			"error",
+			/no kit "Z"/,
+		],
+		[
+			"after the plan",
+			"2027-03-08,A,4,yes,yes",
+			"check-in-future",
+			"checked_at",
+			"2027-03-08",
+			"error",
+			/after the plan ends/,
+		],
+		[
+			"of more pieces than listed",
+			"2027-02-27,A,6,yes,yes",
+			"too-many-pieces",
+			"pieces_counted",
+			"6",
+			"error",
+			/6 pieces were counted for A and its kind lists 5/,
+		],
+		[
+			"with the pieces not counted",
+			"2027-02-27,A,,no,no",
+			"check-not-finished",
+			"pieces_counted",
+			"",
+			"advice",
+			/pieces counted is blank/,
+		],
+		[
+			"with cleanliness not judged",
+			"2027-02-27,A,4,,no",
+			"check-not-finished",
+			"clean",
+			"",
+			"advice",
+			/clean is blank/,
+		],
+		[
+			"without anything",
+			"2027-02-27,A,,,",
+			"check-not-finished",
+			"pieces_counted",
+			"",
+			"advice",
+			/stands as before/,
+		],
+	])("%s", (_what, line, code, column, received, weight, message) => {
+		expect(ofChecks(line)).toMatchObject([
+			{ code, column, received, weight, line: 3, message: expect.stringMatching(message) },
+		]);
+		expect(columnOf(withCheck(line), "kit-register.csv", "state")).toEqual([
+			"ready",
+			"ready",
+			"to reprocess",
+			"out of service",
+		]);
+	});
+});
+
+test.each([
+	["a count below 0", "2027-02-27,A,-1,yes,yes", "pieces_counted"],
+	["neither yes nor no", "2027-02-27,A,5,perhaps,yes", "clean"],
+	["a date that is none", "2027-02-30,A,5,yes,yes", "checked_at"],
+])("%s is a cell to put right", (_what, line, column) => {
+	expect(ofChecks(line)).toMatchObject([{ code: "bad-cell", column, line: 3 }]);
+});

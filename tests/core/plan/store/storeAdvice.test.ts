@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { planOfStore, type Store } from "../oneItem.ts";
+
+const entry = (lot: string) => `2027-02-03,soap,${lot},issue,2,`;
+const said = (store: Store) =>
+	planOfStore(store).problems.filter(
+		({ file, line }) => ["lots.csv", "journal.csv"].includes(file) && line !== null,
+	);
+
+describe("what cannot be right about lots and journal", () => {
+	test.each<[string, Store, string, string, string]>([
+		[
+			"an entry for a lot that is not listed",
+			{ lots: ["S1 5 - - - -"], journal: [entry("S1"), entry("S9")] },
+			"unknown-lot",
+			"journal.csv",
+			"lot",
+		],
+		[
+			"an entry for a lot of another item",
+			{
+				journal: [entry("S1"), entry("L1")],
+				files: {
+					"lots.csv":
+						"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nsoap,S1,5,,,,\nliquid,L1,5,,,,",
+				},
+			},
+			"unknown-lot",
+			"journal.csv",
+			"lot",
+		],
+		[
+			"a lot that expires before it came",
+			{ lots: ["S0 5 - - - -", "S1 5 - 2027-02-01 - 2027-01-31"] },
+			"expires-before-received",
+			"lots.csv",
+			"expires_on",
+		],
+		[
+			"a lot that expires before it was made",
+			{ lots: ["S0 5 - - - -", "S1 5 2027-02-01 - - 2027-01-31"] },
+			"expires-before-received",
+			"lots.csv",
+			"expires_on",
+		],
+		[
+			"a lot that expires before it arrives",
+			{ lots: ["S0 5 - - - -", "S1 5 - - 2027-03-09 2027-03-08"] },
+			"expires-before-received",
+			"lots.csv",
+			"expires_on",
+		],
+		[
+			"a lot of an item that is not listed",
+			{
+				files: {
+					"lots.csv":
+						"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nsoap,S1,5,,,,\nsop,S1,5,,,,",
+				},
+			},
+			"unknown-item",
+			"lots.csv",
+			"item",
+		],
+	])("%s", (_what, store, code, file, column) => {
+		expect(said(store)).toMatchObject([{ code, file, line: 3, column }]);
+	});
+
+	test.each<[string, Store]>([
+		["a lot that expires the day it came", { lots: ["S1 5 2027-01-31 2027-02-01 - 2027-02-01"] }],
+		["a lot without dates", { lots: ["S1 5 - - - -"] }],
+		["entries for lots that are listed", { lots: ["S1 5 - - - -"], journal: [entry("S1")] }],
+		["no journal", {}],
+	])("nothing is said of %s", (_what, store) => {
+		expect(said(store)).toEqual([]);
+	});
+});
