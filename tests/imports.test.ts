@@ -45,7 +45,7 @@ const forbidden: Arrow[] = [
 		why: "The script of the page is finished before the page is composed around it.",
 	},
 	{
-		from: /^ui\/(?!grid\/handsontable)/,
+		from: /^ui\/(?!grid\/library\/)/,
 		to: /^handsontable/,
 		why: "The grid is an old release, pinned for its licence; one adapter contains its age and can be exchanged.",
 	},

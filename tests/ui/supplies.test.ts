@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { entered } from "../../src/core/edit/entered.ts";
 import { combineOrders } from "../../src/core/plan/store/combineOrders.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { zipWorkbook } from "../../src/io/zip.ts";
@@ -8,6 +7,7 @@ import { counted, listed } from "../../src/ui/format/counted.ts";
 import { Store } from "../../src/ui/state/store.ts";
 import { orderLines } from "../../src/ui/subjects/order/orderLines.ts";
 import { orderHeadline } from "../../src/ui/subjects/order/orderWords.ts";
+import { entered } from "../../src/ui/subjects/store/entered.ts";
 import { stepped } from "../../src/ui/subjects/store/stockOfItem.ts";
 import type { StoreEntry } from "../../src/ui/subjects/store/storeEntry.ts";
 import { storekeeperLists } from "../../src/ui/subjects/store/storekeeperLists.ts";

@@ -1,5 +1,5 @@
-import { sheetOf } from "../../ui/shell/sheetOf.ts";
 import { headerOf } from "../sheet.ts";
+import { sheetOf } from "../sheets/sheetOf.ts";
 import { type TextTable, type Workbook, withTable } from "../workbook.ts";
 
 /** A text for one cell: row of the table (new rows are made as needed) and column key. */

@@ -2,7 +2,7 @@ import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { migrated } from "../../io/migrated.ts";
-import { titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 
 interface OpenedWorkbook {
 	readonly workbook: Workbook;

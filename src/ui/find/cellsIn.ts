@@ -1,12 +1,12 @@
 import type { Plan } from "../../core/plan/plan.ts";
 import { say } from "../../core/say.ts";
+import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { foldedCell } from "../grid/foldedCell.ts";
 import type { GridModel } from "../grid/gridModel.ts";
 import { settingKeys } from "../grid/settingsGrid.ts";
 import { sheetGrid } from "../sheet/sheetGrid.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import { isTyped } from "../shell/sheetOf.ts";
 import type { State } from "../state/store.ts";
 import { type Findable, findable } from "./findable.ts";
 

@@ -1,6 +1,6 @@
 import type { Place } from "../../core/problem.ts";
 import { folded } from "../grid/folded.ts";
-import { titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 
 /** One text of the workbook that can be found, and the way to it. */
 export interface Findable {

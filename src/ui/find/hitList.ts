@@ -1,7 +1,7 @@
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
-import { titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 import { type Findable, whereWords } from "./findable.ts";
 import { MOST_HITS, type Search } from "./search.ts";
 

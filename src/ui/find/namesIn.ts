@@ -1,9 +1,10 @@
 import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
+import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { pageHelp } from "../shell/pageHelp.ts";
 import { questions } from "../shell/questions.ts";
-import { sheetOf, titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 import type { State } from "../state/store.ts";
 import { type Findable, findable } from "./findable.ts";
 

@@ -1,7 +1,7 @@
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
+import { isTyped, sheetOf } from "../../core/sheets/sheetOf.ts";
 import { folded } from "../grid/folded.ts";
 import { questions } from "../shell/questions.ts";
-import { isTyped, sheetOf } from "../shell/sheetOf.ts";
 import type { State } from "../state/store.ts";
 import { daysOf } from "../subjects/week/weekGrid.ts";
 import { areListed, cellsIn } from "./cellsIn.ts";

@@ -1,11 +1,12 @@
 import type { Column, Columns } from "../../core/column.ts";
 import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
+import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { lineOf } from "../../core/workbook.ts";
 import { shownChoice } from "../format/shownChoice.ts";
 import { shownDefault } from "../format/shownDefault.ts";
 import { problemsAt } from "../sheet/problemsAt.ts";
-import { sheetOf, titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 import type { State } from "../state/store.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { Entry, GridCell, GridColumn, GridModel } from "./gridModel.ts";

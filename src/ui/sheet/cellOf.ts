@@ -1,10 +1,10 @@
 import { tableOf } from "../../core/edit/withTexts.ts";
 import type { Place } from "../../core/problem.ts";
+import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
 import type { GridModel } from "../grid/gridModel.ts";
 import { settingRowOf, VALUE_COLUMN } from "../grid/settingsGrid.ts";
-import { isTyped } from "../shell/sheetOf.ts";
 import type { State } from "../state/store.ts";
 
 /** Line of the first row of a computed sheet, under its header. */

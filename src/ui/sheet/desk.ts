@@ -1,5 +1,6 @@
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
+import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { el, fill } from "../dom/el.ts";
 import type { Arrangement } from "../grid/arrangement.ts";
 import type { CellRange } from "../grid/cellRange.ts";
@@ -9,7 +10,6 @@ import { handsontableGrid } from "../grid/library/handsontableGrid.ts";
 import { SemanticTable } from "../grid/library/semanticTable.ts";
 import { ShownSheet } from "../grid/shownSheet.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import { isTyped } from "../shell/sheetOf.ts";
 import type { State } from "../state/store.ts";
 import { cellOf } from "./cellOf.ts";
 import { cellPane } from "./cellPane.ts";

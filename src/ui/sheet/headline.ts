@@ -9,7 +9,7 @@ import { EXACT } from "../format/litreWords.ts";
 import { semicolon } from "../format/semicolon.ts";
 import { shownNumber } from "../format/shownNumber.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import { titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 import { numberIn, rowsOf, wordIn } from "../state/planRows.ts";
 import type { State } from "../state/store.ts";
 import { comingHeadlines } from "../subjects/births/comingHeadlines.ts";

@@ -1,7 +1,7 @@
 import type { Place, Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
-import { titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 
 const MOST_SHOWN = 100;
 const LAST_ON_PAPER = 2;

@@ -1,12 +1,12 @@
 import { withEmptyRow, withoutRows } from "../../core/edit/withRows.ts";
 import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
+import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
 import type { CellRange } from "../grid/cellRange.ts";
 import { filled } from "../grid/filled.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import { isTyped } from "../shell/sheetOf.ts";
 import type { Store } from "../state/store.ts";
 import type { Desk } from "./desk.ts";
 

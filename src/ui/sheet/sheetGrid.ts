@@ -1,5 +1,6 @@
 import { withTexts } from "../../core/edit/withTexts.ts";
 import { birthsSheet } from "../../core/sheets/births.ts";
+import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { computedGrid } from "../grid/computedGrid.ts";
@@ -7,7 +8,6 @@ import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { settingsGrid, settingTexts } from "../grid/settingsGrid.ts";
 import { typedGrid } from "../grid/typedGrid.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import { isTyped } from "../shell/sheetOf.ts";
 import type { State } from "../state/store.ts";
 import { birthsTexts } from "../subjects/week/weekBirths.ts";
 import { daysOf, weekGrid } from "../subjects/week/weekGrid.ts";

@@ -1,7 +1,7 @@
 import type { Place } from "../../core/problem.ts";
+import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { el, fill } from "../dom/el.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import { sheetOf } from "../shell/sheetOf.ts";
 import type { State, Store } from "../state/store.ts";
 import { weekWords } from "../subjects/week/weekWords.ts";
 import { Desk } from "./desk.ts";

@@ -3,7 +3,7 @@ import type { Place, Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import type { Source } from "../../core/sources.ts";
 import { shownFigure } from "../format/shownFigure.ts";
-import { titleOf } from "../shell/sheetOf.ts";
+import { titleOf } from "../shell/titleOf.ts";
 
 /** One thing that went into a number. */
 export interface Ingredient {

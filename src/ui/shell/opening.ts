@@ -5,7 +5,7 @@ import { byId, type Child, el, fill } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
 import { demoWorkbook } from "../state/demo.ts";
 import { type KeptDraft, keptDrafts, readDraft } from "../state/keptDrafts.ts";
-import { titleOf } from "./sheetOf.ts";
+import { titleOf } from "./titleOf.ts";
 
 /** What the page does with the answer. */
 interface Ways {

@@ -3,7 +3,7 @@ import { el, fill } from "../../dom/el.ts";
 import type { OwnPage, View } from "../../sheet/ownPages.ts";
 import { pageHelp } from "../../shell/pageHelp.ts";
 import { BEGIN } from "../../shell/pageTitles.ts";
-import { titleOf } from "../../shell/sheetOf.ts";
+import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
 import { beginEntries } from "./beginEntries.ts";
 import { type BeginEntry, isGiven } from "./beginEntry.ts";

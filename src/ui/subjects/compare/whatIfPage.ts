@@ -9,7 +9,7 @@ import { problemList } from "../../sheet/problemList.ts";
 import type { Surroundings } from "../../sheet/sheetView.ts";
 import { whyPane } from "../../sheet/whyPane.ts";
 import { pageHelp } from "../../shell/pageHelp.ts";
-import { titleOf } from "../../shell/sheetOf.ts";
+import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
 import { offer } from "../store/entryFields.ts";
 import { comparedFigures } from "./comparedFigures.ts";

@@ -9,7 +9,7 @@ import { cautionsOf } from "../../sheet/cautionWords.ts";
 import type { OwnPage, View } from "../../sheet/ownPages.ts";
 import type { Surroundings } from "../../sheet/sheetView.ts";
 import { pageHelp } from "../../shell/pageHelp.ts";
-import { titleOf } from "../../shell/sheetOf.ts";
+import { titleOf } from "../../shell/titleOf.ts";
 import { wordIn } from "../../state/planRows.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";

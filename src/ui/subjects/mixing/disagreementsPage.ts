@@ -11,7 +11,7 @@ import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
 import type { OwnPage } from "../../sheet/ownPages.ts";
 import { pageTitles } from "../../shell/pageTitles.ts";
-import { titleOf } from "../../shell/sheetOf.ts";
+import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
 import { disagreements } from "./disagreementTopics.ts";
 

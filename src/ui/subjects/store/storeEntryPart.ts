@@ -1,4 +1,3 @@
-import { entered } from "../../../core/edit/entered.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
@@ -7,6 +6,7 @@ import type { SheetPart } from "../../sheet/sheetParts.ts";
 import type { Surroundings } from "../../sheet/sheetView.ts";
 import type { State } from "../../state/store.ts";
 import { daysOf } from "../week/weekGrid.ts";
+import { entered } from "./entered.ts";
 import { offer } from "./entryFields.ts";
 import { storeBooks } from "./storeBooks.ts";
 import { itemNames, measureOf, type WrongField } from "./storeEntry.ts";

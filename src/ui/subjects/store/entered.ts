@@ -1,21 +1,21 @@
-import { amountOf } from "../../ui/format/amountOf.ts";
-import { shownDay } from "../../ui/format/shownDay.ts";
-import { shownPlain } from "../../ui/format/shownNumber.ts";
-import { type StoreBooks, storeBooks } from "../../ui/subjects/store/storeBooks.ts";
+import { tableOf, withTexts } from "../../../core/edit/withTexts.ts";
+import { onHand } from "../../../core/plan/store/onHand.ts";
+import type { GoodRow } from "../../../core/read/readTable.ts";
+import { say } from "../../../core/say.ts";
+import { journalSheet } from "../../../core/sheets/journal.ts";
+import { type LotsRow, lotsSheet } from "../../../core/sheets/lots.ts";
+import { lineOf, type Workbook } from "../../../core/workbook.ts";
+import { amountOf } from "../../format/amountOf.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import { type StoreBooks, storeBooks } from "./storeBooks.ts";
 import {
 	measureOf,
 	quantityOf,
 	type StoreEntry,
 	type WrongField,
 	wrongFields,
-} from "../../ui/subjects/store/storeEntry.ts";
-import { onHand } from "../plan/store/onHand.ts";
-import type { GoodRow } from "../read/readTable.ts";
-import { say } from "../say.ts";
-import { journalSheet } from "../sheets/journal.ts";
-import { type LotsRow, lotsSheet } from "../sheets/lots.ts";
-import { lineOf, type Workbook } from "../workbook.ts";
-import { tableOf, withTexts } from "./withTexts.ts";
+} from "./storeEntry.ts";
 
 /** Decimals of what people count. */
 const EXACT = 3;
