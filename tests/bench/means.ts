@@ -22,7 +22,8 @@ import {
 	roundsThatRun,
 } from "../../src/core/rounds/roundsOfDay.ts";
 import { definition } from "../../src/core/sources.ts";
-import { type UseInputs, useExpected } from "../../src/core/stock/useOverDays.ts";
+import type { UseInputs } from "../../src/core/stock/useInputs.ts";
+import { useExpected } from "../../src/core/stock/useOverDays.ts";
 import { vinegarExpected } from "../../src/core/vinegar/vinegarPerDescale.ts";
 import { MEANS, UNIT } from "./sheet.ts";
 

@@ -6,7 +6,7 @@ import { expiriesPerDay } from "../kits/expiries.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { onceFor } from "../onceFor.ts";
-import type { ReadTable } from "../read/readTable.ts";
+import type { ReadTable } from "../read/rows.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,

@@ -3,9 +3,9 @@ import type { ComputedRow, ComputedTable } from "../computedTable.ts";
 import { say } from "../say.ts";
 import { dayPlanSheet } from "../sheets/dayPlan.ts";
 import type { Measure } from "../sheets/weekTotal.ts";
+import type { Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import type { CoverFigures } from "./kits/coverFigures.ts";
-import type { Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 /** One row a day. */

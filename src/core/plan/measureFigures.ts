@@ -2,33 +2,13 @@ import { derive, type Figure } from "../calculation.ts";
 import type { Counts } from "../counts/counts.ts";
 import { expectedOf, setAsideOf } from "../counts/measures.ts";
 import { countTimes } from "../quantities.ts";
-import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import type { Measure } from "../sheets/weekTotal.ts";
 import { sources } from "../sources.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
+import type { CountFigures, Pair } from "./countFigures.ts";
 import { gauzeOver } from "./store/supplyFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
-
-/** What is expected of one measure, and what to set aside. */
-export interface Pair {
-	readonly expected: Figure;
-	readonly setAside: Figure;
-}
-
-/** The counts of a day, or of the whole plan, from which everything else follows. */
-export interface CountFigures {
-	readonly births: Pair;
-	readonly kitsUsed: Pair;
-	readonly kitsExpired: Pair;
-	readonly kitsToReprocess: Pair;
-	readonly roundCounts: Figure<Counts>;
-	readonly loadCounts: Figure<Counts>;
-	readonly preparationCounts: Figure<Counts>;
-	/** Product for them, as measured out from the lots in the store. */
-	readonly product: Pair;
-	readonly rounds: Figure<RoundsOfDay[]>;
-}
 
 const roundsExpected = expectedOf("rounds_expected", say`Rounds that run`, say`rounds`);
 const roundsSetAside = setAsideOf("rounds_set_aside", say`Rounds that run`, say`rounds`);

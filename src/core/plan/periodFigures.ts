@@ -11,8 +11,8 @@ import { sources } from "../sources.ts";
 import { productExpected, productSetAside } from "../stock/productOverDays.ts";
 import { alikeDays } from "./alikeDays.ts";
 import { byDate, roundsByDate } from "./byDate.ts";
+import type { CountFigures, Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
-import type { CountFigures, Pair } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const births = countMeasure("births", say`Births`, say`births`);

@@ -2,8 +2,8 @@ import { nameFigure } from "../calculation.ts";
 import type { ComputedTable } from "../computedTable.ts";
 import { say } from "../say.ts";
 import { type Measure, measures, weekTotalSheet } from "../sheets/weekTotal.ts";
+import type { Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
-import type { Pair } from "./measureFigures.ts";
 
 const units: Record<Measure, string> = {
 	births: say`births`,

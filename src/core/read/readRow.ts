@@ -2,7 +2,7 @@ import type { Column, Columns } from "../column.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { badCell, tooManyCells } from "./cellProblems.ts";
-import type { BadRow, GoodRow } from "./readTable.ts";
+import type { BadRow, GoodRow } from "./rows.ts";
 
 /** One row of a sheet, as far as it could be understood. */
 export interface ReadRow<R> {

@@ -1,33 +1,10 @@
 import type { Columns } from "../column.ts";
-import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { lineOf, type TextTable } from "../workbook.ts";
 import { headerProblems, missingFile } from "./headerProblems.ts";
 import { layoutOf, readRow } from "./readRow.ts";
 import { refuseDoubles } from "./refuseDoubles.ts";
-
-/** A row all of whose cells could be understood. */
-export interface GoodRow<R> {
-	readonly line: number;
-	readonly value: R;
-}
-
-/** A row with at least one cell that could not: what was understood, and the problems. */
-export interface BadRow<R> {
-	readonly line: number;
-	readonly value: Partial<R>;
-	readonly problems: readonly Problem[];
-}
-
-export interface ReadTable<R> {
-	readonly file: string;
-	readonly rows: readonly GoodRow<R>[];
-	readonly badRows: readonly BadRow<R>[];
-	/** Problems of the whole table: header, doubled rows. Those of cells are in badRows. */
-	readonly problems: readonly Problem[];
-	/** True where the file itself was absent. */
-	readonly absent: boolean;
-}
+import type { BadRow, GoodRow, ReadTable } from "./rows.ts";
 
 /**
  * Reads the text of a sheet into typed rows.

@@ -2,28 +2,12 @@ import type { Columns } from "../column.ts";
 import { type LotOnHand, onHand } from "../plan/store/onHand.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
-import { birthsSheet } from "../sheets/births.ts";
-import { checksSheet } from "../sheets/checks.ts";
-import { chlorineSheet } from "../sheets/chlorine.ts";
-import { hoursSheet } from "../sheets/hours.ts";
-import { itemsSheet } from "../sheets/items.ts";
-import { journalSheet } from "../sheets/journal.ts";
-import { keptSettingsSheet } from "../sheets/keptSettings.ts";
-import { kindsSheet } from "../sheets/kinds.ts";
-import { kindUseSheet } from "../sheets/kindUse.ts";
-import { kitsSheet } from "../sheets/kits.ts";
-import { lotsSheet } from "../sheets/lots.ts";
-import { recordsSheet } from "../sheets/records.ts";
-import { roundsSheet } from "../sheets/rounds.ts";
-import { stepsSheet } from "../sheets/steps.ts";
-import { strengthReadingsSheet } from "../sheets/strengthReadings.ts";
-import { usageSheet } from "../sheets/usage.ts";
-import { wardSolutionSheet } from "../sheets/wardSolution.ts";
-import { waterSourcesSheet } from "../sheets/waterSources.ts";
+import { sheetsByName } from "../sheets/typedSheets.ts";
 import type { TextTable, Workbook } from "../workbook.ts";
 import { readRow, readRowOnce } from "./readRow.ts";
 import { readSettings, type Settings } from "./readSettings.ts";
-import { type ReadTable, readTable } from "./readTable.ts";
+import { readTable } from "./readTable.ts";
+import type { ReadTable } from "./rows.ts";
 
 /** Of a longer sheet only the rows are read that an edit touched; remembering the rows of short ones would not pay. */
 const MANY_ROWS = 50;
@@ -43,33 +27,26 @@ function readOnce<C extends Columns>(
 	return read;
 }
 
-function readTables({ tables }: Workbook) {
-	return {
-		births: readOnce(birthsSheet, tables[birthsSheet.file]),
-		hours: readOnce(hoursSheet, tables[hoursSheet.file]),
-		rounds: readOnce(roundsSheet, tables[roundsSheet.file]),
-		steps: readOnce(stepsSheet, tables[stepsSheet.file]),
-		kinds: readOnce(kindsSheet, tables[kindsSheet.file]),
-		kindUse: readOnce(kindUseSheet, tables[kindUseSheet.file]),
-		kits: readOnce(kitsSheet, tables[kitsSheet.file]),
-		usage: readOnce(usageSheet, tables[usageSheet.file]),
-		items: readOnce(itemsSheet, tables[itemsSheet.file]),
-		chlorine: readOnce(chlorineSheet, tables[chlorineSheet.file]),
-		lots: readOnce(lotsSheet, tables[lotsSheet.file]),
-		strengthReadings: readOnce(strengthReadingsSheet, tables[strengthReadingsSheet.file]),
-		wardSolution: readOnce(wardSolutionSheet, tables[wardSolutionSheet.file]),
-		waterSources: readOnce(waterSourcesSheet, tables[waterSourcesSheet.file]),
-		journal: readOnce(journalSheet, tables[journalSheet.file]),
-		records: readOnce(recordsSheet, tables[recordsSheet.file]),
-		checks: readOnce(checksSheet, tables[checksSheet.file]),
-		keptSettings: readOnce(keptSettingsSheet, tables[keptSettingsSheet.file]),
-	};
+/** The settings have rows of many kinds; `readSettings` knows them. All other typed sheets are tables. */
+const { unit: unitSheet, ...tableSheets } = sheetsByName;
+
+/** Every typed sheet but the settings, with its rows understood. */
+export type ReadTables = {
+	readonly [K in keyof typeof tableSheets]: ReadTable<RowOf<(typeof tableSheets)[K]>>;
+};
+
+function readTables({ tables }: Workbook): ReadTables {
+	const read = Object.entries<Sheet>(tableSheets).map(([name, sheet]) => [
+		name,
+		readOnce(sheet, tables[sheet.file]),
+	]);
+	return Object.fromEntries(read) as ReadTables;
 }
 
 /** A workbook with its texts understood, as far as they can be. */
 export interface ReadWorkbook {
 	readonly settings: Settings;
-	readonly tables: ReturnType<typeof readTables>;
+	readonly tables: ReadTables;
 	/** The lots as the journal leaves them; `tables.lots` has the same quantities. */
 	readonly lotsOnHand: readonly LotOnHand[];
 	/** Problems of the reading itself; those of what follows come with the figures. */
@@ -77,7 +54,7 @@ export interface ReadWorkbook {
 }
 
 export function readWorkbook(workbook: Workbook): ReadWorkbook {
-	const unit = readSettings(workbook.tables["unit.csv"]);
+	const unit = readSettings(workbook.tables[unitSheet.file]);
 	const asWritten = readTables(workbook);
 	const { lots, journal } = asWritten;
 	const lotsOnHand = lots.rows.map((lot) => onHand(lot, journal.rows));

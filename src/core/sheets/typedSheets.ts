@@ -19,25 +19,32 @@ import { usageSheet } from "./usage.ts";
 import { wardSolutionSheet } from "./wardSolution.ts";
 import { waterSourcesSheet } from "./waterSources.ts";
 
-/** Every sheet that people fill in, in the order of the format. */
-export const typedSheets: readonly Sheet[] = [
-	unitSheet,
-	birthsSheet,
-	hoursSheet,
-	roundsSheet,
-	stepsSheet,
-	kindsSheet,
-	kindUseSheet,
-	kitsSheet,
-	usageSheet,
-	itemsSheet,
-	chlorineSheet,
-	lotsSheet,
-	journalSheet,
-	strengthReadingsSheet,
-	wardSolutionSheet,
-	waterSourcesSheet,
-	recordsSheet,
-	checksSheet,
-	keptSettingsSheet,
-];
+/**
+ * Every sheet that people fill in, under its name in a workbook that is read, in the order of the format.
+ *
+ * The reading follows from this list: what stands here is read, and nothing else.
+ */
+export const sheetsByName = {
+	unit: unitSheet,
+	births: birthsSheet,
+	hours: hoursSheet,
+	rounds: roundsSheet,
+	steps: stepsSheet,
+	kinds: kindsSheet,
+	kindUse: kindUseSheet,
+	kits: kitsSheet,
+	usage: usageSheet,
+	items: itemsSheet,
+	chlorine: chlorineSheet,
+	lots: lotsSheet,
+	journal: journalSheet,
+	strengthReadings: strengthReadingsSheet,
+	wardSolution: wardSolutionSheet,
+	waterSources: waterSourcesSheet,
+	records: recordsSheet,
+	checks: checksSheet,
+	keptSettings: keptSettingsSheet,
+} satisfies Readonly<Record<string, Sheet>>;
+
+/** The same as a list. */
+export const typedSheets: readonly Sheet[] = Object.values(sheetsByName);

@@ -1,4 +1,4 @@
-import type { UseInputs } from "./useOverDays.ts";
+import type { UseInputs } from "./useInputs.ts";
 
 /** Quantities are typed with at most this fine a fraction. */
 const FINEST = 1e-6;

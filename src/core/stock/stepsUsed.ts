@@ -5,7 +5,7 @@ import { remembered } from "../counts/remembered.ts";
 import { shifted, stretched, sumOf } from "../counts/sumOf.ts";
 import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
-import type { UseInputs } from "./useOverDays.ts";
+import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";
 
 /** Rates of an item counted in whole steps. */

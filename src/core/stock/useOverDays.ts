@@ -3,20 +3,11 @@ import { mean, setAside } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
-import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { commonStep } from "./commonStep.ts";
-import type { Rates } from "./ratesOfItem.ts";
 import { stepsUsed } from "./stepsUsed.ts";
-
-export interface UseInputs {
-	readonly rates: Rates;
-	readonly days: readonly RoundsOfDay[];
-	readonly kitsInLoad: number;
-	/** Rounds that run between descalings; 0: never. */
-	readonly descaleEvery: number;
-}
+import type { UseInputs } from "./useInputs.ts";
 
 const inputs = {
 	rates: {

@@ -1,4 +1,4 @@
-import type { UseInputs } from "../../../src/core/stock/useOverDays.ts";
+import type { UseInputs } from "../../../src/core/stock/useInputs.ts";
 
 /** Chances of each number of kits from 0 on, until what is left cannot matter. */
 function chances(mean: number): number[] {

@@ -9,7 +9,7 @@ import {
 import { type DayAhead, dayAhead, type Forecast } from "../../forecast/forecast.ts";
 import { firstReasons } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
-import type { ReadTable } from "../../read/readTable.ts";
+import type { ReadTable } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type BirthsRow, birthsSheet } from "../../sheets/births.ts";
 import { sources } from "../../sources.ts";

@@ -1,4 +1,4 @@
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import type { RecordsRow } from "../../sheets/records.ts";
 import { dayNumber, type IsoDate, isoDate } from "../../values/date.ts";
 

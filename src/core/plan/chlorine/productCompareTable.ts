@@ -11,7 +11,7 @@ import { productCompareSheet } from "../../sheets/productCompare.ts";
 import { sources } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/orderInterval.ts";
-import type { Pair } from "../measureFigures.ts";
+import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { strengthAfter } from "./freshProduct.ts";
 import type { ProductFigures } from "./productFigures.ts";

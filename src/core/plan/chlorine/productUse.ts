@@ -4,7 +4,7 @@ import { partOf } from "../../partOf.ts";
 import { total } from "../../quantities.ts";
 import { say } from "../../say.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
-import type { Pair } from "../measureFigures.ts";
+import type { Pair } from "../countFigures.ts";
 import type { WardUse } from "./wardFigures.ts";
 
 const measuredIn = partOf<Preparation, "measure">(

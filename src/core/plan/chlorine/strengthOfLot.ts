@@ -9,8 +9,8 @@ import {
 } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthOfLiquid, strengthOfPowder } from "../../chlorine/fading.ts";
-import type { GoodRow } from "../../read/readTable.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";

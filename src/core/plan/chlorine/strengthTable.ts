@@ -3,7 +3,7 @@ import { READING_ERROR } from "../../chlorine/readingErrors.ts";
 import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { strengthSheet } from "../../sheets/strength.ts";

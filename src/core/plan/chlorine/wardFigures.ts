@@ -2,7 +2,7 @@ import { derive, type Figure, refusedFigure, typedFigure } from "../../calculati
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { partOf } from "../../partOf.ts";
 import { total } from "../../quantities.ts";
-import type { BadRow } from "../../read/readTable.ts";
+import type { BadRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type WardSolutionRow, wardSolutionSheet } from "../../sheets/wardSolution.ts";

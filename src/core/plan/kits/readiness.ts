@@ -1,6 +1,6 @@
 import { type Checked, checkResult } from "../../kits/checkResult.ts";
-import type { GoodRow } from "../../read/readTable.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";

@@ -2,7 +2,7 @@ import { calculation, derive, type Figure, Refusal } from "../../calculation.ts"
 import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
 import { poisson } from "../../counts/poisson.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";

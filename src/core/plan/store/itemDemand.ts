@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import type { Preparation } from "../../chlorine/measureOut.ts";
 import { valueIn } from "../../outcome.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import type { ItemsRow } from "../../sheets/items.ts";
@@ -10,7 +10,7 @@ import type { IsoDate } from "../../values/date.ts";
 import { preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardFigures.ts";
-import type { Pair } from "../measureFigures.ts";
+import type { Pair } from "../countFigures.ts";
 import { productOver } from "../periodFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";

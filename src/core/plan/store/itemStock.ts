@@ -1,12 +1,12 @@
 import { calculation, derive, type Figure, gather, typedFigure } from "../../calculation.ts";
 import { total } from "../../quantities.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { sources } from "../../sources.ts";
 import { monthsOfStock, orderPacks, targetStock } from "../../stock/orders.ts";
 import { type ProjectedLot, type Projection, project } from "../../stock/projection.ts";
-import type { Pair } from "../measureFigures.ts";
+import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
 import { demandOf } from "./itemDemand.ts";

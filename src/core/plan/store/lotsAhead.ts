@@ -2,7 +2,7 @@ import { calculation, derive, type Figure, Refusal, typedFigure } from "../../ca
 import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
 import { measureOut } from "../../chlorine/measureOut.ts";
 import { valueIn } from "../../outcome.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { sources } from "../../sources.ts";

@@ -1,4 +1,4 @@
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import type { JournalRow } from "../../sheets/journal.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 

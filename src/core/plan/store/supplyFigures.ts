@@ -2,14 +2,14 @@ import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../
 import { onceFor } from "../../onceFor.ts";
 import { firstReasons } from "../../outcome.ts";
 import { problem } from "../../problem.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
-import type { UseInputs } from "../../stock/useOverDays.ts";
-import type { Pair } from "../measureFigures.ts";
+import type { UseInputs } from "../../stock/useInputs.ts";
+import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { expectedByDay, setAsideByDay } from "./useByDay.ts";
 

@@ -1,13 +1,13 @@
 import { type Figure, typedFigure } from "../../calculation.ts";
 import type { ComputedTable } from "../../computedTable.ts";
-import type { GoodRow } from "../../read/readTable.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
 import type { Measure } from "../../sheets/weekTotal.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import type { WardUse } from "../chlorine/wardFigures.ts";
+import type { CountFigures, Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
-import type { CountFigures, Pair } from "../measureFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { itemOver } from "./supplyFigures.ts";
 

@@ -1,4 +1,4 @@
-import type { GoodRow, ReadTable } from "../../read/readTable.ts";
+import type { GoodRow, ReadTable } from "../../read/rows.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 

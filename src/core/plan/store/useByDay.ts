@@ -3,7 +3,8 @@ import { setAside } from "../../counts/counts.ts";
 import { sumOf } from "../../counts/sumOf.ts";
 import { commonStep } from "../../stock/commonStep.ts";
 import { stepsUsed } from "../../stock/stepsUsed.ts";
-import { type UseInputs, useExpected, useSetAside } from "../../stock/useOverDays.ts";
+import type { UseInputs } from "../../stock/useInputs.ts";
+import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
 import { alikeDays } from "../alikeDays.ts";
 
 const ofDay = { expected: alikeDays(useExpected), setAside: alikeDays(useSetAside) };

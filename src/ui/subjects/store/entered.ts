@@ -1,6 +1,6 @@
 import { tableOf, withTexts } from "../../../core/edit/withTexts.ts";
 import { onHand } from "../../../core/plan/store/onHand.ts";
-import type { GoodRow } from "../../../core/read/readTable.ts";
+import type { GoodRow } from "../../../core/read/rows.ts";
 import { say } from "../../../core/say.ts";
 import { journalSheet } from "../../../core/sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../../core/sheets/lots.ts";

@@ -1,4 +1,5 @@
-import { type ReadTable, readTable } from "../../../core/read/readTable.ts";
+import { readTable } from "../../../core/read/readTable.ts";
+import type { ReadTable } from "../../../core/read/rows.ts";
 import { type ItemsRow, itemsSheet } from "../../../core/sheets/items.ts";
 import { type JournalRow, journalSheet } from "../../../core/sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../../core/sheets/lots.ts";

@@ -1,4 +1,4 @@
-import type { ReadTable } from "../../../core/read/readTable.ts";
+import type { ReadTable } from "../../../core/read/rows.ts";
 import { say } from "../../../core/say.ts";
 import { itemsSheet } from "../../../core/sheets/items.ts";
 import { journalSheet } from "../../../core/sheets/journal.ts";
