@@ -1,12 +1,6 @@
 import { byId, fill } from "../dom/el.ts";
+import type { PrintOut } from "../page.ts";
 import type { State } from "../state/store.ts";
-
-/** Something made for paper: what its button says, and its pages. */
-export interface PrintOut {
-	readonly name: string;
-	/** Each element is one or more pages; CSS breaks between them. */
-	pages(state: State): readonly HTMLElement[];
-}
 
 /**
  * Prints pages made for paper in place of the screen.

@@ -9,12 +9,12 @@ import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/library/handsontableGrid.ts";
 import { SemanticTable } from "../grid/library/semanticTable.ts";
 import { ShownSheet } from "../grid/shownSheet.ts";
+import type { Surroundings } from "../page.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
 import type { State } from "../state/store.ts";
 import { cellOf } from "./cellOf.ts";
 import { cellPane } from "./cellPane.ts";
 import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
-import type { Surroundings } from "./sheetView.ts";
 
 /** The cells of a sheet: the grid, the margin that explains the selected cell, and the same as a plain table. */
 export class Desk {

@@ -1,4 +1,4 @@
-import type { State } from "../state/store.ts";
+import type { OverGrid } from "../page.ts";
 import { forecastView } from "../subjects/births/forecastView.ts";
 import { kitShareInBrief } from "../subjects/births/kitShareView.ts";
 import { scorecardView } from "../subjects/births/scorecardView.ts";
@@ -14,9 +14,6 @@ import { orderView } from "../subjects/order/orderTable.ts";
 import { runSheetView } from "../subjects/rounds/runSheetView.ts";
 import { boilingView } from "../subjects/water/boilingView.ts";
 import { waterView } from "../subjects/water/waterView.ts";
-
-/** What stands over a sheet's grid: its picture, with the sentence that says what it shows. */
-export type OverGrid = (state: State, room: number) => HTMLElement | undefined;
 
 /** By file; a sheet without an entry has only its grid. */
 export const overGrid: Readonly<Record<string, OverGrid>> = {

@@ -1,23 +1,16 @@
 import type { Place } from "../../core/problem.ts";
 import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { el, fill } from "../dom/el.ts";
+import type { SheetPart, Surroundings, View } from "../page.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
-import type { State, Store } from "../state/store.ts";
+import type { State } from "../state/store.ts";
 import { weekWords } from "../subjects/week/weekWords.ts";
 import { Desk } from "./desk.ts";
 import { headline } from "./headline.ts";
 import { overGrid } from "./overGrid.ts";
-import type { View } from "./ownPages.ts";
 import { sheetCautions, sheetNotes } from "./sheetNotes.ts";
-import { type SheetPart, sheetParts } from "./sheetParts.ts";
+import { sheetParts } from "./sheetParts.ts";
 import { SheetTools } from "./sheetTools.ts";
-
-/** What a sheet on the screen needs from the page around it. */
-export interface Surroundings {
-	readonly store: Store;
-	goTo(place: Place): void;
-	tell(messages: readonly string[]): void;
-}
 
 /** One sheet on the screen. It is mounted once and painted again at every change. */
 export class SheetView implements View {

@@ -1,6 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
-import type { OwnPage, View } from "../../sheet/ownPages.ts";
+import type { OwnPage, View } from "../../page.ts";
 import { pageHelp } from "../../shell/pageHelp.ts";
 import { BEGIN } from "../../shell/pageTitles.ts";
 import { titleOf } from "../../shell/titleOf.ts";

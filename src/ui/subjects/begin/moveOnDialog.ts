@@ -2,7 +2,7 @@ import { movedOn } from "../../../core/edit/movedOn.ts";
 import { say } from "../../../core/say.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
-import type { Surroundings } from "../../sheet/sheetView.ts";
+import type { Surroundings } from "../../page.ts";
 import { THIS_WEEK } from "../../shell/pageTitles.ts";
 
 const toDo = say`What to do now: count the store and enter it in its journal; enter births and kits used of the days past in the register; enter the readiness checks, and since when each kit has been ready; type births for days on which you expect more or fewer than usual; then save the workbook.`;

@@ -5,8 +5,7 @@ import { withoutCopy } from "../../../core/edit/withoutCopy.ts";
 import { say } from "../../../core/say.ts";
 import { keptSettingsSheet } from "../../../core/sheets/keptSettings.ts";
 import { el, fill } from "../../dom/el.ts";
-import type { SheetPart } from "../../sheet/sheetParts.ts";
-import type { Surroundings } from "../../sheet/sheetView.ts";
+import type { SheetPart, Surroundings } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryFields.ts";
 

@@ -2,7 +2,7 @@ import { say } from "../../../core/say.ts";
 import { counted } from "../../format/counted.ts";
 import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
 import type { State } from "../../state/store.ts";
-import type { ToDo } from "../store/storekeeperLists.ts";
+import type { ToDo } from "../store/toDo.ts";
 
 /** Kits whose latest check counted too few pieces: what is missing is to be found or ordered. */
 export function missingPieces(state: State): ToDo[] {

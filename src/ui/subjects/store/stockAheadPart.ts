@@ -5,7 +5,7 @@ import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { shownDate } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
-import type { SheetPart } from "../../sheet/sheetParts.ts";
+import type { SheetPart } from "../../page.ts";
 import { rowsOf, wordIn } from "../../state/planRows.ts";
 import type { State } from "../../state/store.ts";
 import { orderLines } from "../order/orderLines.ts";

@@ -11,25 +11,10 @@ import { unitSetting } from "../../state/unitSettings.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
 import { type OrderLine, orderLines, type Urgency } from "../order/orderLines.ts";
 import { storeBooks } from "./storeBooks.ts";
+import type { ToDo, ToDoList } from "./toDo.ts";
 
 /** Lots that end within so many days are named (common practice, no source). */
 const SOON_DAYS = 30;
-
-/** One thing to do: with what, how much, by when. */
-export interface ToDo {
-	readonly item: string;
-	readonly amount: string;
-	readonly by: string;
-	readonly more: string;
-}
-
-/** Things of one kind, under the word that says how pressing they are. */
-export interface ToDoList {
-	readonly urgent?: boolean;
-	readonly word: string;
-	readonly title: string;
-	readonly lines: readonly ToDo[];
-}
 
 /** What the storekeeper has to know, the most pressing first; lists without lines stay, so that nothing is looked for in vain. */
 export function storekeeperLists(state: State): ToDoList[] {

@@ -1,10 +1,10 @@
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
+import type { OwnPage, PrintOut, View } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
-import { type PrintOut, printOut } from "../../print/printOut.ts";
+import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
-import type { OwnPage, View } from "../../sheet/ownPages.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { storekeeperHeadline } from "./storekeeperLists.ts";

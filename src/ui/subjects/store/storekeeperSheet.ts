@@ -3,7 +3,8 @@ import { el } from "../../dom/el.ts";
 import { cautionList } from "../../sheet/cautions.ts";
 import type { State } from "../../state/store.ts";
 import { storing } from "./storeCautions.ts";
-import { storekeeperLists, type ToDo, type ToDoList } from "./storekeeperLists.ts";
+import { storekeeperLists } from "./storekeeperLists.ts";
+import type { ToDo, ToDoList } from "./toDo.ts";
 
 /** The storekeeper's lists, large; the same on the screen and on paper. */
 export function storekeeperSheet(state: State): HTMLElement {
