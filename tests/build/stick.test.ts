@@ -4,9 +4,9 @@ import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
 import { type Files, megabytes, sizeOf, stickFiles } from "../../src/build/stick/stickFiles.ts";
-import { readZip } from "../../src/io/zip.ts";
 import { zipFiles } from "../../src/io/zipFiles.ts";
 import { catalogueOf } from "../../src/messages/catalogueOf.ts";
+import { readZip } from "../io/readZip.ts";
 
 const root = join(import.meta.dirname, "../..");
 /** Names that Windows keeps for devices, whatever follows the point. */

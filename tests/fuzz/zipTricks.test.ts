@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { unzip } from "../../src/io/unzip.ts";
-import { readZip } from "../../src/io/zip.ts";
+import { readZip } from "../io/readZip.ts";
 import { zipReader } from "./readers/zipReader.ts";
 import { textBytes } from "./textBytes.ts";
 import { type Entry, zipOf } from "./zipOf.ts";

@@ -10,7 +10,8 @@ import { writeCsv } from "../../src/io/csv.ts";
 import { FORMAT, migrated } from "../../src/io/migrated.ts";
 import { type ReadFiles, readFiles } from "../../src/io/readFiles.ts";
 import { computedCsv } from "../../src/io/writeComputed.ts";
-import { readZip, zipWorkbook } from "../../src/io/zip.ts";
+import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
+import { readZip } from "./readZip.ts";
 
 /** The invented demo as the first edition of the format had it, text by text. */
 const folder = join(import.meta.dirname, "firstEdition");

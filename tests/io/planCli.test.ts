@@ -14,7 +14,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { readCsv } from "../../src/io/csv.ts";
 import { readFolder } from "../../src/io/folder.ts";
-import { zipWorkbook } from "../../src/io/zip.ts";
+import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 
 /** Each test starts the program as a person does, which takes an old computer a while. */
 vi.setConfig({ testTimeout: 60_000 });

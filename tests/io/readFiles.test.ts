@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { readTable } from "../../src/core/read/readTable.ts";
 import { birthsSheet } from "../../src/core/sheets/births.ts";
 import { readFiles } from "../../src/io/readFiles.ts";
-import { zipWorkbook } from "../../src/io/zip.ts";
+import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 
 const file = (name: string, contents: string | number[]) => ({
 	name,

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readNumber } from "../../src/core/values/number.ts";
 import { standardTable } from "../../src/io/standardTable.ts";
-import { readZip, zipWorkbook } from "../../src/io/zip.ts";
+import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
+import { readZip } from "./readZip.ts";
 
 const written = (file: string, column: string, text: string) =>
 	standardTable(file, { header: ["x", column], rows: [["0,5", text]] }).rows[0]?.[1];

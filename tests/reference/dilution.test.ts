@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { partsOfWater } from "../../src/core/chlorine/partsOfWater.ts";
+import { measureOut } from "../../src/core/chlorine/measureOut.ts";
 import { answerOf, refusalOf } from "../core/answerOf.ts";
 import * as from from "./publications.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";
@@ -111,7 +111,18 @@ const fromMemory = dilutions(
 	"the booklet rounds to whole parts: 3.8 to 4 and 6.2 to 6 are its furthest",
 );
 
-const parts = (inputs: Dilution) => answerOf(partsOfWater, inputs);
+/** What a litre takes of a liquid stock, measured so finely that no rounding shows. */
+const oneLitre = ({ stockPct, targetPct }: Dilution) => ({
+	strength: { form: "liquid" as const, gramsPerLitre: stockPct * 10 },
+	litres: 1,
+	targetPct,
+	stepMl: 1e-6,
+	stepGrams: 1,
+});
+const parts = (inputs: Dilution) => {
+	const { waterLitres, quantity } = answerOf(measureOut, oneLitre(inputs));
+	return (waterLitres * 1000) / quantity;
+};
 checkCases("parts of water, by the formula", exact, parts);
 checkCases("parts of water, as published", whole, parts);
 checkCases("parts of water, from memory", fromMemory, parts);
@@ -122,7 +133,7 @@ describe("a stock weaker than the target", () => {
 		[0.05, 0.1],
 		[0, 0.5],
 	])("%d %% cannot make %d %%", (stockPct, targetPct) => {
-		expect(refusalOf(partsOfWater, { stockPct, targetPct }).map((p) => p.code)).toEqual([
+		expect(refusalOf(measureOut, oneLitre({ stockPct, targetPct })).map((p) => p.code)).toEqual([
 			"too-weak",
 		]);
 	});

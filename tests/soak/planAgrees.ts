@@ -5,7 +5,7 @@ import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { readCsv } from "../../src/io/csv.ts";
 import { migrated } from "../../src/io/migrated.ts";
 import { computedCsv, problemsCsv } from "../../src/io/writeComputed.ts";
-import { readZip } from "../../src/io/zip.ts";
+import { readZip } from "../io/readZip.ts";
 
 /**
  * The results inside a saved workbook are those of a plan made anew from its sheets.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { combineOrders } from "../../src/core/plan/store/combineOrders.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
-import { zipWorkbook } from "../../src/io/zip.ts";
+import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 import { amountOf } from "../../src/ui/format/amountOf.ts";
 import { counted, listed } from "../../src/ui/format/counted.ts";
 import { Store } from "../../src/ui/state/store.ts";

@@ -2,7 +2,7 @@ import { calculation, type Refusal, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "./availableChlorine.ts";
-import { tooWeak } from "./partsOfWater.ts";
+import { tooWeak } from "./tooWeak.ts";
 
 /** One preparation: what to measure, into how much water, and what it makes. */
 export interface Preparation {

@@ -3,7 +3,7 @@ import { readSettings } from "../../core/read/readSettings.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { writeCsv } from "../../io/csv.ts";
 import { computedCsv } from "../../io/writeComputed.ts";
-import { zipWorkbook } from "../../io/zip.ts";
+import { zipWorkbook } from "../../io/zipWorkbook.ts";
 import type { Store } from "../state/store.ts";
 import { askAfterHindrance } from "./askAfterHindrance.ts";
 import { askWhereToSave, canWriteFiles } from "./filePickers.ts";

@@ -2,27 +2,8 @@ import { describe, expect, test } from "vitest";
 import { strengthAfterCarryIn, strengthToStartFrom } from "../../../src/core/chlorine/carryIn.ts";
 import { kitsInLoad } from "../../../src/core/chlorine/kitsInLoad.ts";
 import { mixingRemark } from "../../../src/core/chlorine/mixingRemark.ts";
-import { partsOfWater } from "../../../src/core/chlorine/partsOfWater.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
-
-describe("parts of water", () => {
-	test.each([
-		[3.5, 6],
-		[5, 9],
-		[2.6, 4.2],
-		[15, 29],
-		[0.5, 0],
-	])("%d %% to 0.5 %%: %d", (stockPct, parts) => {
-		expectWithin(answerOf(partsOfWater, { stockPct, targetPct: 0.5 }), parts, 1e-9, "parts");
-	});
-
-	test("a weaker stock is refused", () => {
-		expect(refusalOf(partsOfWater, { stockPct: 0.4, targetPct: 0.5 })).toMatchObject([
-			{ code: "too-weak", received: "0.4 %" },
-		]);
-	});
-});
 
 describe("wet kits", () => {
 	test.each([

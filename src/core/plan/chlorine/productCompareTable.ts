@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "../../chlorine/availableChlorine.ts";
-import { tooWeak } from "../../chlorine/partsOfWater.ts";
 import { asLabelled } from "../../chlorine/shownStrength.ts";
+import { tooWeak } from "../../chlorine/tooWeak.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";

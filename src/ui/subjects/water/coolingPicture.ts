@@ -1,6 +1,6 @@
 import { dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
-import { type CoolingPot, celsiusAfter, coolingCurve } from "../../../core/water/coolingCurve.ts";
+import { type CoolingPot, coolingCurve } from "../../../core/water/coolingCurve.ts";
 import { quietParts } from "../../dom/quietParts.ts";
 import { shownMinutes } from "../../format/shownMinutes.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
@@ -90,9 +90,4 @@ export function coolingPicture(
 			],
 		}) as SVGElement,
 	);
-}
-
-/** Where the water stands after so long, for the sentence where it never cools far enough. */
-export function celsiusAfterLong(pot: CoolingPot): number {
-	return celsiusAfter(pot, HOURS_WITHOUT_END);
 }

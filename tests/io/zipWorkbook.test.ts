@@ -4,7 +4,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { readFolder } from "../../src/io/folder.ts";
-import { readZip, zipWorkbook } from "../../src/io/zip.ts";
+import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
+import { readZip } from "./readZip.ts";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const births = bytes("date,births,note\n2027-03-01,6,\n");

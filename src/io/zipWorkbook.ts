@@ -3,7 +3,6 @@ import type { Workbook } from "../core/workbook.ts";
 import { writeCsv } from "./csv.ts";
 import { dataPackage } from "./dataPackage.ts";
 import { computedTables, typedTables } from "./describedTables.ts";
-import { type ReadFiles, readFiles } from "./readFiles.ts";
 import { standardTable } from "./standardTable.ts";
 import { computedCsv, problemsCsv } from "./writeComputed.ts";
 import { zipFiles } from "./zipFiles.ts";
@@ -13,7 +12,7 @@ const PLAN_FOLDER = "plan/";
 /**
  * The workbook as one zip file: its sheets, its description, and in the folder
  * `plan` the results, where a plan is given. The same input gives the same bytes.
- * Text comes back from readZip as it was, but for numbers typed with a decimal
+ * Text comes back from readFiles as it was, but for numbers typed with a decimal
  * comma, which are written with a point, and times such as 7:00, written 07:00.
  */
 export function zipWorkbook(workbook: Workbook, plan?: Plan): Uint8Array {
@@ -29,14 +28,4 @@ export function zipWorkbook(workbook: Workbook, plan?: Plan): Uint8Array {
 	const encoder = new TextEncoder();
 	const files = Object.entries(texts).map(([name, text]) => [name, encoder.encode(text)]);
 	return zipFiles(Object.fromEntries(files));
-}
-
-/**
- * Opens a workbook from one zip file.
- *
- * A zip that is damaged, too large or not to be trusted is refused whole, with
- * the reason among the problems and no table in the workbook.
- */
-export function readZip(bytes: Uint8Array): ReadFiles {
-	return readFiles([{ name: "workbook.zip", bytes }]);
 }
