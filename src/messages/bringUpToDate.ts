@@ -1,0 +1,26 @@
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { fileURLToPath } from "node:url";
+import { catalogueFiles } from "./catalogueOf.ts";
+import { filed } from "./filed.ts";
+import { gathered } from "./gathered.ts";
+import { translations } from "./languages.ts";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const messages = gathered();
+
+for (const language of translations) {
+	const { files, missing, spare } = filed(messages, catalogueFiles(language));
+	rmSync(here + language, { recursive: true, force: true });
+	for (const [file, entries] of Object.entries(files)) {
+		const path = `${here}${language}/${file}`;
+		mkdirSync(dirname(path), { recursive: true });
+		writeFileSync(path, `${JSON.stringify(entries, null, "\t")}\n`);
+	}
+	const lines = [
+		`${language}: ${messages.size} messages, ${missing.length} without words`,
+		...missing.map(([message, file]) => `  src/messages/${language}/${file}: ${message}`),
+		...spare.map(([message, words]) => `  taken out, said no longer: ${message} → ${words}`),
+	];
+	process.stdout.write(`${lines.join("\n")}\n`);
+}
