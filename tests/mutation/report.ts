@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { fileURLToPath } from "node:url";
 import type { Mutant } from "./instrumented.ts";
-import type { Fate } from "./run.ts";
+
+/** What became of one mutant. */
+export type Fate = "killed" | "never ends" | "survived" | "no test";
 
 /** What became of every mutant, as a page to read: the totals, then each survivor by file. */
 export function report(

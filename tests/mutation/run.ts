@@ -6,7 +6,7 @@ import { Chance } from "../fuzz/chance.ts";
 import { bundles } from "./bundles.ts";
 import { instrumented, type Mutant } from "./instrumented.ts";
 import { Kept } from "./kept.ts";
-import { report } from "./report.ts";
+import { type Fate, report } from "./report.ts";
 import { dryRun, type Timed } from "./runner.ts";
 import type { Task } from "./worker.ts";
 
@@ -28,8 +28,6 @@ const MOST_MS = 25_000;
 const MOST_MS_OF_TEST = 4000;
 /** Tests that come by fewer mutants are of one calculation, the others of whole plans. */
 const WHOLE_PLANS = 2000;
-
-export type Fate = "killed" | "never ends" | "survived" | "no test";
 
 const results = fileURLToPath(new URL("./RESULTS.md", import.meta.url));
 const pattern = process.argv[2] ?? "src/core/**/*.ts";
