@@ -10,6 +10,10 @@ const IMPORT = /^(?:import |.*\bfrom )"([^"]+)";$/gm;
  * a file in a circle cannot be read, moved or tried without all the others of it. Imports of
  * types count too, because a reader has to follow them and they hide that two files are one.
  */
+
+/** The folders of the core that hold the calculations and settings of one subject each. */
+const SUBJECTS = "births|forecast|kits|rounds|chlorine|water|vinegar|stock";
+
 interface Arrow {
 	/** Files the rule is about, from src. */
 	readonly from: RegExp;
@@ -28,6 +32,41 @@ const forbidden: Arrow[] = [
 		from: /^core\//,
 		to: /^(?!core\/|zod\/mini$)/,
 		why: "The core is pure: no file, no browser, no clock, no library but zod, so that every number can be worked out again anywhere.",
+	},
+	{
+		from: /^core\/[^/]+$/,
+		to: /^core\/(?!values\/)[^/]+\//,
+		why: "What column, sheet, figure and problem are, everything in the core stands on; they know only kinds of cell.",
+	},
+	{
+		from: /^core\/(values|counts)\//,
+		to: /^core\/(?!values\/|counts\/)[^/]+\//,
+		why: "How a cell is read, and how likely a number is, are the same whatever they are about.",
+	},
+	{
+		from: new RegExp(`^core/(${SUBJECTS})/`),
+		to: new RegExp(`^core/(?!${SUBJECTS}|values|counts)[^/]+/`),
+		why: "A calculation takes values and gives one; in which file and column they stand is not its business, so that it can be tried, checked and used by itself.",
+	},
+	{
+		from: /^core\/sheets\//,
+		to: /^core\/(read|plan|edit|units)\//,
+		why: "A sheet says what its columns are; who reads it, fills it in or changes it comes after.",
+	},
+	{
+		from: /^core\/plan\//,
+		to: /^core\/(edit|units)\//,
+		why: "A plan looks at one workbook and changes nothing.",
+	},
+	{
+		from: /^core\/edit\//,
+		to: /^core\/(plan|units)\//,
+		why: "What is typed, moved on or entered changes the workbook; the plan is made anew from it, never the other way round.",
+	},
+	{
+		from: /^core\/units\//,
+		to: /^core\/(plan|edit)\//,
+		why: "Several units are brought together from the files they send; their workbooks are elsewhere.",
 	},
 	{
 		from: /^io\//,

@@ -1,7 +1,7 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
-import { combineOrders } from "../core/plan/store/combineOrders.ts";
+import { combineOrders } from "../core/units/combineOrders.ts";
 import { readOrders } from "../io/readOrders.ts";
 import { computedCsv } from "../io/writeComputed.ts";
 import { problemLine } from "./problemLine.ts";

@@ -1,8 +1,8 @@
-import type { UnitOrder } from "../core/plan/store/combineOrders.ts";
 import { advice, type Problem } from "../core/problem.ts";
 import { readTable } from "../core/read/readTable.ts";
 import { say } from "../core/say.ts";
 import { orderSheet } from "../core/sheets/order.ts";
+import type { UnitOrder } from "../core/units/combineOrders.ts";
 import { readCsv } from "./csv.ts";
 import { decode } from "./decode.ts";
 import type { NamedBytes } from "./unzip.ts";

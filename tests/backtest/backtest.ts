@@ -1,9 +1,9 @@
 import { chanceAtMost } from "../../src/core/counts/counts.ts";
 import { logChance, negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
+import type { DailyCounts } from "../../src/core/forecast/dailyCounts.ts";
 import { dayAhead, type Forecast, forecast } from "../../src/core/forecast/forecast.ts";
 import { interval } from "../../src/core/forecast/scorecard.ts";
 import { factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
-import type { DailyCounts } from "../../src/core/plan/births/dailyCounts.ts";
 import { addDays, type IsoDate } from "../../src/core/values/date.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { meanOfBatches } from "../reference/randomNumbers.ts";

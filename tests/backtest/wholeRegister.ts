@@ -1,10 +1,10 @@
 import { chanceAtMost } from "../../src/core/counts/counts.ts";
 import { negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
+import type { DailyCounts } from "../../src/core/forecast/dailyCounts.ts";
 import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
 import { forecast } from "../../src/core/forecast/forecast.ts";
 import { scorecard } from "../../src/core/forecast/scorecard.ts";
 import { factorsFrom, factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
-import type { DailyCounts } from "../../src/core/plan/births/dailyCounts.ts";
 import type { IsoDate } from "../../src/core/values/date.ts";
 import { answerOf } from "../core/answerOf.ts";
 

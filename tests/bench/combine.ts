@@ -1,9 +1,9 @@
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import Papa from "papaparse";
-import { combineOrders } from "../../src/core/plan/store/combineOrders.ts";
 import { headerOf } from "../../src/core/sheet.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
+import { combineOrders } from "../../src/core/units/combineOrders.ts";
 import { readOrders } from "../../src/io/readOrders.ts";
 import { computedCsv } from "../../src/io/writeComputed.ts";
 import { against, heapMb, type Measured, measure, report } from "./measure.ts";

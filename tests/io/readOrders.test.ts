@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
-import { combineOrders } from "../../src/core/plan/store/combineOrders.ts";
 import { headerOf } from "../../src/core/sheet.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
+import { combineOrders } from "../../src/core/units/combineOrders.ts";
 import { readOrder, readOrders } from "../../src/io/readOrders.ts";
 import { computedCsv } from "../../src/io/writeComputed.ts";
 import { valueIn } from "../core/planCells.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { combineOrders } from "../../src/core/plan/store/combineOrders.ts";
+import { combineOrders } from "../../src/core/units/combineOrders.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 import { amountOf } from "../../src/ui/format/amountOf.ts";

@@ -1,7 +1,7 @@
 import { calculation, type Refusal, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
-import type { StrengthMeasure } from "../sheets/chlorine.ts";
 import { sources } from "../sources.ts";
+import type { StrengthMeasure } from "./strengthMeasures.ts";
 
 /** Available chlorine in a product, in the terms in which it is measured out. */
 export type Strength =

@@ -1,7 +1,7 @@
 import type { Figure } from "../calculation.ts";
-import { isTooWeak } from "../plan/chlorine/productFigures.ts";
 import { addDays, dayNumber, type IsoDate } from "../values/date.ts";
 import type { Strength } from "./availableChlorine.ts";
+import { isTooWeak } from "./isTooWeak.ts";
 
 /** How far ahead the end of a lot is looked for. */
 const DAYS_AHEAD = 3650;

@@ -1,7 +1,9 @@
-import type { StrengthReadingsRow } from "../sheets/strengthReadings.ts";
+/** How the strength of a product can be measured on the ward. */
+export const readingMethods = ["strip", "titration", "colour_comparison"] as const;
+export type ReadingMethod = (typeof readingMethods)[number];
 
 /** How far a reading by each method may be off, as a share (Wells et al. 2016; sources.readingErrors). */
-export const READING_ERROR: Readonly<Record<StrengthReadingsRow["method"], number>> = {
+export const READING_ERROR: Readonly<Record<ReadingMethod, number>> = {
 	strip: 0.48,
 	titration: 0.124,
 	colour_comparison: 0.19,
@@ -15,7 +17,7 @@ export const READING_ERROR: Readonly<Record<StrengthReadingsRow["method"], numbe
  */
 export function readingRange(
 	strength: number,
-	method: StrengthReadingsRow["method"],
+	method: ReadingMethod,
 ): { readonly low: number; readonly high: number } {
 	const error = READING_ERROR[method];
 	return { low: strength / (1 + error), high: strength / (1 - error) };

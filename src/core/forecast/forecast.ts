@@ -1,8 +1,8 @@
 import { calculation, refuse } from "../calculation.ts";
-import type { DailyCounts } from "../plan/births/dailyCounts.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, dayNumber, type IsoDate, isoDate } from "../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
 import { bestDiscount, discountedFilter } from "./discountedFilter.ts";
 import { factorsFrom } from "./weekdayFactors.ts";
 

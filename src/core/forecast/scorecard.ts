@@ -1,7 +1,7 @@
 import { setAside } from "../counts/counts.ts";
 import { logChance, negativeBinomial } from "../counts/negativeBinomial.ts";
-import type { DailyCounts } from "../plan/births/dailyCounts.ts";
 import { DAYS_PER_WEEK } from "../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
 import { discountedFilter } from "./discountedFilter.ts";
 import type { Forecast } from "./forecast.ts";
 import { factorsFrom } from "./weekdayFactors.ts";

@@ -1,8 +1,8 @@
 import { calculation } from "../calculation.ts";
-import type { DailyCounts } from "../plan/births/dailyCounts.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, type IsoDate, weekday } from "../values/date.ts";
+import type { DailyCounts } from "./dailyCounts.ts";
 
 /** Weeks of even days that count beside those recorded, so that a few weeks do not make a pattern (estimate). */
 const EVEN_WEEKS = 8;

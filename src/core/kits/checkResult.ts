@@ -1,5 +1,4 @@
 import { say } from "../say.ts";
-import type { ChecksRow } from "../sheets/checks.ts";
 
 /** What a check says of a kit; it is computed, never typed. */
 export type CheckResult = "ready" | "reprocess" | "repair" | "incomplete";
@@ -20,6 +19,14 @@ const tests = {
 	suction_holds: say`the suction does not hold`,
 } as const;
 
+type Judged = "yes" | "no" | null;
+
+/** What was found when a kit was put together; null where it was not looked at or does not apply. */
+export interface Check extends Readonly<Record<keyof typeof tests, Judged>> {
+	readonly pieces_counted: number | null;
+	readonly clean: Judged;
+}
+
 /**
  * The result of a readiness check against the kind's list of pieces.
  *
@@ -31,7 +38,7 @@ const tests = {
  * @param listed pieces of the kind's list
  * @example 11 of 12 pieces counted → incomplete, 1 missing
  */
-export function checkResult(check: ChecksRow, listed: number): Checked | undefined {
+export function checkResult(check: Check, listed: number): Checked | undefined {
 	const counted = check.pieces_counted;
 	if (counted === null || counted > listed || check.clean === null) return undefined;
 	const missing = listed - counted;

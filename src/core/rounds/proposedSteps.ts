@@ -1,16 +1,16 @@
 import { say } from "../say.ts";
-import type { StepsRow } from "../sheets/steps.ts";
 import { commonPractice, type Source, sources } from "../sources.ts";
+import type { Step } from "./step.ts";
 
 /** A step of a round as a unit could begin with it, and where it comes from. */
-export interface ProposedStep extends StepsRow {
+export interface ProposedStep extends Step {
 	readonly source: Source;
 }
 
 const step = (
-	basis: StepsRow["basis"],
+	basis: Step["basis"],
 	minutes: number,
-	hands_on: StepsRow["hands_on"],
+	hands_on: Step["hands_on"],
 	words: string,
 	source: Source = commonPractice,
 ): ProposedStep => ({ step: words, basis, minutes, hands_on, source });

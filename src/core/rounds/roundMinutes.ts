@@ -1,10 +1,10 @@
 import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
-import type { StepsRow } from "../sheets/steps.ts";
 import { commonPractice } from "../sources.ts";
+import type { Step } from "./step.ts";
 
 interface Inputs {
-	readonly steps: readonly StepsRow[];
+	readonly steps: readonly Step[];
 	readonly kits: number;
 	readonly workers: number;
 	readonly kitsInLoad: number;
@@ -12,7 +12,7 @@ interface Inputs {
 
 /** Minutes a step takes in a round with `kits` kits. */
 export function stepMinutes(
-	step: StepsRow,
+	step: Step,
 	{ kits, workers, kitsInLoad }: Omit<Inputs, "steps">,
 ): number {
 	if (step.basis === "kit") return (step.minutes * kits) / workers;
@@ -20,9 +20,9 @@ export function stepMinutes(
 	return step.minutes;
 }
 
-const wash: StepsRow = { step: say`wash`, basis: "kit", minutes: 15, hands_on: "yes" };
-const soak: StepsRow = { step: say`soak`, basis: "load", minutes: 20, hands_on: "no" };
-const tidy: StepsRow = { step: say`tidy up`, basis: "round", minutes: 5, hands_on: "yes" };
+const wash: Step = { step: say`wash`, basis: "kit", minutes: 15, hands_on: "yes" };
+const soak: Step = { step: say`soak`, basis: "load", minutes: 20, hands_on: "no" };
+const tidy: Step = { step: say`tidy up`, basis: "round", minutes: 5, hands_on: "yes" };
 
 /** How long a round takes, from its start to its kits being ready. */
 export const roundMinutes = calculation<Inputs, number>({

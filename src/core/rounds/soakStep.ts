@@ -1,4 +1,4 @@
-import type { StepsRow } from "../sheets/steps.ts";
+import type { Step } from "./step.ts";
 import { inLoad } from "./timedSteps.ts";
 
 /**
@@ -9,7 +9,7 @@ import { inLoad } from "./timedSteps.ts";
  *
  * @param shortestMinutes shortest soak the unit accepts
  */
-export function soakStep(steps: readonly StepsRow[], shortestMinutes: number): string | undefined {
+export function soakStep(steps: readonly Step[], shortestMinutes: number): string | undefined {
 	const waits = steps.filter(({ basis, hands_on }) => basis === "load" && hands_on === "no");
 	const longest = Math.max(...waits.map(({ minutes }) => minutes));
 	const enough = Math.min(shortestMinutes, longest);

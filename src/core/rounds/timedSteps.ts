@@ -1,6 +1,6 @@
 import { say } from "../say.ts";
-import type { StepsRow } from "../sheets/steps.ts";
 import { stepMinutes } from "./roundMinutes.ts";
+import type { Step } from "./step.ts";
 
 /** A step of one round with its place on the clock, in minutes after the midnight the round belongs to. */
 export interface TimedStep {
@@ -51,7 +51,7 @@ export function inLoad(step: string, load: number, loads: number): string {
  * first of them, because that is the soak, and is always followed by the rinse. Where
  * no step is counted by load, any of them may be the soak: it comes before all.
  */
-export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): TimedStep[] {
+export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedStep[] {
 	const timed: TimedStep[] = [];
 	let clock = round.start;
 	const add = (step: string, minutes: number, handsOn: "yes" | "no", kits: number, load = 0) => {
@@ -83,8 +83,8 @@ export function timedSteps(steps: readonly StepsRow[], round: PlannedRound): Tim
 }
 
 /** Runs of steps that are counted by load, and runs of those that are not. */
-function blocks(steps: readonly StepsRow[]): StepsRow[][] {
-	const runs: StepsRow[][] = [];
+function blocks(steps: readonly Step[]): Step[][] {
+	const runs: Step[][] = [];
 	for (const step of steps) {
 		const run = runs.at(-1);
 		if (run && (run[0]?.basis === "load") === (step.basis === "load")) run.push(step);

@@ -1,3 +1,4 @@
+import { strengthMeasures } from "../chlorine/strengthMeasures.ts";
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
@@ -6,19 +7,6 @@ import { choice, yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 import { name } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
-
-/** How a label states strength. */
-export const strengthMeasures = [
-	"pct_w_v",
-	"pct_w_w",
-	"pct_naocl_w_v",
-	"pct_naocl_w_w",
-	"mg_per_l",
-	"g_per_l",
-	"chlorometric_degree",
-	"g_per_tablet",
-] as const;
-export type StrengthMeasure = (typeof strengthMeasures)[number];
 
 export const chlorineSheet = sheet({
 	file: "chlorine.csv",

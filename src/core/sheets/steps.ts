@@ -1,4 +1,5 @@
 import { typed } from "../column.ts";
+import { stepBases } from "../rounds/step.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
@@ -15,7 +16,7 @@ export const stepsSheet = sheet({
 		basis: typed({
 			label: say`Counted`,
 			unit: "",
-			value: choice(["round", "kit", "load"]),
+			value: choice(stepBases),
 			help: say`round: once; kit: for each kit, shared among the people; load: for each filling of the soak container.`,
 		}),
 		minutes: typed({

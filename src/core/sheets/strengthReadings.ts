@@ -1,3 +1,4 @@
+import { readingMethods } from "../chlorine/readingErrors.ts";
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
@@ -41,7 +42,7 @@ export const strengthReadingsSheet = sheet({
 		method: typed({
 			label: say`Method`,
 			unit: "",
-			value: choice(["strip", "titration", "colour_comparison"]),
+			value: choice(readingMethods),
 			help: say`Strips are 5 to 48 % off, colour comparison 2 to 19 %, titration up to 12 %.`,
 			source: sources.readingErrors,
 		}),

@@ -1,12 +1,10 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
+import { usageBases } from "../stock/ratesOfItem.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 import { name, note } from "../values/text.ts";
-
-/** What a quantity of a consumable is counted by. */
-const bases = ["day", "round", "load", "kit", "piece", "worker_round", "descale"] as const;
 
 export const usageSheet = sheet({
 	file: "usage.csv",
@@ -17,7 +15,7 @@ export const usageSheet = sheet({
 		basis: typed({
 			label: say`Counted`,
 			unit: "",
-			value: choice(bases),
+			value: choice(usageBases),
 			help: say`What the quantity is for.`,
 		}),
 		quantity: typed({

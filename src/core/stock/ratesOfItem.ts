@@ -1,7 +1,24 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import type { UsageRow } from "../sheets/usage.ts";
 import { definition } from "../sources.ts";
+
+/** What a quantity of a consumable is counted by. */
+export const usageBases = [
+	"day",
+	"round",
+	"load",
+	"kit",
+	"piece",
+	"worker_round",
+	"descale",
+] as const;
+
+/** One line of what an item is used for. */
+export interface Usage {
+	readonly basis: (typeof usageBases)[number];
+	/** How much goes each time, in the item's measure. */
+	readonly quantity: number;
+}
 
 /** How much of an item goes for one day, round that runs, load, kit and descaling. */
 export interface Rates {
@@ -14,7 +31,7 @@ export interface Rates {
 }
 
 interface Inputs {
-	readonly usage: readonly UsageRow[];
+	readonly usage: readonly Usage[];
 	readonly workers: number;
 	readonly piecesInKits: readonly number[];
 }
@@ -32,7 +49,7 @@ export const ratesOfItem = calculation<Inputs, Rates>({
 		piecesInKits: { label: say`Pieces in a kit of each kind`, unit: say`pieces` },
 	},
 	compute: ({ usage, workers, piecesInKits }) => {
-		const of = (basis: UsageRow["basis"]) =>
+		const of = (basis: Usage["basis"]) =>
 			usage.reduce((sum, row) => sum + (row.basis === basis ? row.quantity : 0), 0);
 		return {
 			perDay: of("day"),

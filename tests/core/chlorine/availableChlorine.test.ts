@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { availableChlorine, type Label } from "../../../src/core/chlorine/availableChlorine.ts";
-import { strengthMeasures } from "../../../src/core/sheets/chlorine.ts";
+import { strengthMeasures } from "../../../src/core/chlorine/strengthMeasures.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

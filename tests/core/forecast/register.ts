@@ -1,4 +1,4 @@
-import type { DailyCounts } from "../../../src/core/plan/births/dailyCounts.ts";
+import type { DailyCounts } from "../../../src/core/forecast/dailyCounts.ts";
 import { addDays } from "../../../src/core/values/date.ts";
 
 /** Records of days that follow each other, a blank for null, as the text of records.csv. */

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { plan } from "../../../src/core/plan/plan.ts";
-import { combineOrders } from "../../../src/core/plan/store/combineOrders.ts";
+import { combineOrders } from "../../../src/core/units/combineOrders.ts";
 import { readCsv } from "../../../src/io/csv.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
 import { readOrder, readOrders } from "../../../src/io/readOrders.ts";

@@ -1,13 +1,13 @@
 import { chanceAtMost } from "../../counts/counts.ts";
 import { poisson } from "../../counts/poisson.ts";
 import { fixed } from "../../fixed.ts";
+import type { DailyCounts } from "../../forecast/dailyCounts.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem } from "../../problem.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
-import type { DailyCounts } from "./dailyCounts.ts";
 import type { RegisterFigures } from "./registerFigures.ts";
 
 /** What the reader should know about the register. */

@@ -1,4 +1,5 @@
 import { derive, type Figure, typedFigure } from "../../calculation.ts";
+import { type DailyCounts, dailyCounts } from "../../forecast/dailyCounts.ts";
 import { type Forecast, forecast } from "../../forecast/forecast.ts";
 import { kitShare } from "../../forecast/kitShare.ts";
 import { weekdayFactors } from "../../forecast/weekdayFactors.ts";
@@ -7,7 +8,6 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { type DailyCounts, dailyCounts } from "./dailyCounts.ts";
 
 /** What the register teaches, where it teaches anything. */
 export interface RegisterFigures {
@@ -21,7 +21,10 @@ export interface RegisterFigures {
 /** @param firstDay of the plan: records from then on are not used */
 export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): RegisterFigures {
 	const { records } = read.tables;
-	const days = dailyCounts(records.rows, firstDay);
+	const days = dailyCounts(
+		records.rows.map(({ value }) => value),
+		firstDay,
+	);
 	const place = { file: recordsSheet.file, line: null, column: "births" };
 	const register = days && typedFigure(say`Births in the register`, say`births/day`, days, place);
 	return {

@@ -1,12 +1,12 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import type { DailyCounts } from "../../forecast/dailyCounts.ts";
 import type { Forecast } from "../../forecast/forecast.ts";
 import { type Scorecard, scorecard } from "../../forecast/scorecard.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { scorecardSheet } from "../../sheets/scorecard.ts";
 import { sources } from "../../sources.ts";
-import type { DailyCounts } from "./dailyCounts.ts";
 import type { RegisterFigures } from "./registerFigures.ts";
 
 const scored = calculation<{ register: DailyCounts; forecast: Forecast }, Scorecard | null>({

@@ -1,9 +1,6 @@
 import { derive, type Figure, gather, refusedFigure, typedFigure } from "../../calculation.ts";
-import {
-	availableChlorine,
-	GRAMS_PER_LITRE_PER_PCT,
-	type Strength,
-} from "../../chlorine/availableChlorine.ts";
+import { availableChlorine, type Strength } from "../../chlorine/availableChlorine.ts";
+import { isTooWeak } from "../../chlorine/isTooWeak.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { firstReasons, valueIn } from "../../outcome.ts";
 import { type Place, problem } from "../../problem.ts";
@@ -130,16 +127,6 @@ export function preparationOn(
 	const place = { file: chlorineSheet.file, line: product.row.line, column: "strength" };
 	const { strength } = product;
 	return { lot: undefined, strength, preparation: preparationWith(read, strength, place) };
-}
-
-export function isTooWeak({ outcome }: Figure<Strength>, targetPct: number): boolean {
-	if (!outcome.ok || outcome.value.form === "tablet") return false;
-	const { value } = outcome;
-	const pct =
-		value.form === "liquid"
-			? value.gramsPerLitre / GRAMS_PER_LITRE_PER_PCT
-			: value.gramsPerGram * 100;
-	return pct < targetPct;
 }
 
 /** One preparation from a product of the strength given: the unit's own litres and strength, unless others are. */

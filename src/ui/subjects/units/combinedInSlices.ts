@@ -1,6 +1,6 @@
 import type { ComputedRow, ComputedTable } from "../../../core/computedTable.ts";
-import { combineOrders, type UnitOrder } from "../../../core/plan/store/combineOrders.ts";
 import { combinedOrderSheet } from "../../../core/sheets/combinedOrder.ts";
+import { combineOrders, type UnitOrder } from "../../../core/units/combineOrders.ts";
 
 /**
  * The combined list, item by item, so that a page can stay alive between two.

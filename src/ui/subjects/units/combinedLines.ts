@@ -1,7 +1,7 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
 import { problemsOf } from "../../../core/outcome.ts";
-import { RUNS_OUT_FIRST, type UnitOrder } from "../../../core/plan/store/combineOrders.ts";
 import { say } from "../../../core/say.ts";
+import { RUNS_OUT_FIRST, type UnitOrder } from "../../../core/units/combineOrders.ts";
 import { counted } from "../../format/counted.ts";
 import { numberIn, wordIn } from "../../state/planRows.ts";
 

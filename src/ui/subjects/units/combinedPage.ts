@@ -1,6 +1,6 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
-import type { UnitOrder } from "../../../core/plan/store/combineOrders.ts";
 import { say } from "../../../core/say.ts";
+import type { UnitOrder } from "../../../core/units/combineOrders.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
 import { semicolon } from "../../format/semicolon.ts";

@@ -1,6 +1,6 @@
-import type { UnitOrder } from "../../../core/plan/store/combineOrders.ts";
 import type { Problem } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
+import type { UnitOrder } from "../../../core/units/combineOrders.ts";
 import { tooLargeFile } from "../../../io/fileProblems.ts";
 import { readOrder, sameOrderTwice } from "../../../io/readOrders.ts";
 import { isZip, type NamedBytes, unzip } from "../../../io/unzip.ts";

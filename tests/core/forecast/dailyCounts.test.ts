@@ -1,12 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { dailyCounts } from "../../../../src/core/plan/births/dailyCounts.ts";
-import { readTable } from "../../../../src/core/read/readTable.ts";
-import { recordsSheet } from "../../../../src/core/sheets/records.ts";
-import { tableOf } from "../../smallUnit.ts";
+import { dailyCounts } from "../../../src/core/forecast/dailyCounts.ts";
+import { readTable } from "../../../src/core/read/readTable.ts";
+import { recordsSheet } from "../../../src/core/sheets/records.ts";
+import { tableOf } from "../smallUnit.ts";
 
 const read = (...lines: string[]) =>
 	readTable(recordsSheet, tableOf(["date,births,kits_used", ...lines].join("\n")));
-const counts = (...lines: string[]) => dailyCounts(read(...lines).rows, "2027-03-01");
+const counts = (...lines: string[]) =>
+	dailyCounts(
+		read(...lines).rows.map(({ value }) => value),
+		"2027-03-01",
+	);
 
 describe("the register day by day", () => {
 	test.each<[string, string[], string, (number | null)[]]>([

@@ -6,18 +6,18 @@ import {
 	nameFigure,
 	refusedFigure,
 	typedFigure,
-} from "../../calculation.ts";
-import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
-import { answer, valueIn } from "../../outcome.ts";
-import { problem } from "../../problem.ts";
-import { countTimes, total } from "../../quantities.ts";
-import type { GoodRow, ReadTable } from "../../read/rows.ts";
-import { say } from "../../say.ts";
-import type { RowOf } from "../../sheet.ts";
-import { combinedOrderSheet } from "../../sheets/combinedOrder.ts";
-import { orderSheet } from "../../sheets/order.ts";
-import { sources } from "../../sources.ts";
-import { packsFor } from "../../stock/orders.ts";
+} from "../calculation.ts";
+import type { ComputedRow, ComputedTable } from "../computedTable.ts";
+import { answer, valueIn } from "../outcome.ts";
+import { problem } from "../problem.ts";
+import { countTimes, total } from "../quantities.ts";
+import type { GoodRow, ReadTable } from "../read/rows.ts";
+import { say } from "../say.ts";
+import type { RowOf } from "../sheet.ts";
+import { combinedOrderSheet } from "../sheets/combinedOrder.ts";
+import { orderSheet } from "../sheets/order.ts";
+import { sources } from "../sources.ts";
+import { packsFor } from "../stock/orders.ts";
 
 export type OrderRow = RowOf<typeof orderSheet>;
 

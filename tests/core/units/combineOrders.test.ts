@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import type { ComputedRow } from "../../../../src/core/computedTable.ts";
-import { combineOrders, type UnitOrder } from "../../../../src/core/plan/store/combineOrders.ts";
-import { readTable } from "../../../../src/core/read/readTable.ts";
-import { orderSheet } from "../../../../src/core/sheets/order.ts";
-import { codesOf, valueIn } from "../../planCells.ts";
+import type { ComputedRow } from "../../../src/core/computedTable.ts";
+import { readTable } from "../../../src/core/read/readTable.ts";
+import { orderSheet } from "../../../src/core/sheets/order.ts";
+import { combineOrders, type UnitOrder } from "../../../src/core/units/combineOrders.ts";
+import { codesOf, valueIn } from "../planCells.ts";
 
 const contract =
 	"item,measure,usable,on_order,use_expected,target_stock,order_packs,order_quantity,cost,run_out_on,order_by,months_of_stock,remark";
