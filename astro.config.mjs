@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "astro/config";
 import { build } from "vite";
+import { classicScripts } from "./src/build/classicScripts.ts";
 import { licences } from "./src/build/licences.ts";
 import { offline } from "./src/build/offline.ts";
 import { inLanguage } from "./src/messages/inLanguage.ts";
@@ -20,8 +21,9 @@ const unused = [
 ];
 
 /**
- * Builds the workbook as one classic script. Browsers refuse module scripts over
- * file://, and the workbook has to open from a memory stick.
+ * Builds the workbook as classic scripts: the one that the first screen needs, and one
+ * for each part that is imported later. Browsers refuse module scripts over file://, and
+ * the workbook has to open from a memory stick.
  */
 const classicScript = {
 	name: "classic-script",
@@ -32,7 +34,7 @@ const classicScript = {
 				root: here("."),
 				logLevel: "warn",
 				publicDir: false,
-				plugins: [...translating, licences(leftOut)],
+				plugins: [...translating, licences(leftOut), classicScripts()],
 				define: {
 					"process.env.NODE_ENV": '"production"',
 					setImmediate: "setTimeout",
@@ -50,11 +52,11 @@ const classicScript = {
 					target: "es2020",
 					lib: {
 						entry: here("src/ui/main.ts"),
-						formats: ["iife"],
-						name: "basinbook",
+						formats: ["cjs"],
 						fileName: () => "workbook.js",
 						cssFileName: "workbook",
 					},
+					rolldownOptions: { output: { chunkFileNames: "[name].js" } },
 				},
 			}),
 	},

@@ -3,6 +3,7 @@ import type { Place } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { byId, el, fill } from "./dom/el.ts";
+import { bringWhenIdle } from "./dom/later.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { type Opened, takeDroppedFiles } from "./files/openFiles.ts";
 import { FindDialog } from "./find/findDialog.ts";
@@ -132,3 +133,4 @@ window.addEventListener("beforeunload", (event) => {
 });
 openSheet();
 void offerDraft(ways);
+bringWhenIdle();

@@ -1,5 +1,6 @@
-import { existsSync, statSync } from "node:fs";
+import { existsSync, globSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
 import { pageBytes } from "../bench/pageBytes.ts";
 import { builtSite } from "../browser/site.ts";
@@ -19,6 +20,23 @@ test.each(
 )("page %s/%s is fetched in at most %d compressed bytes", (language, page, most) => {
 	const { compressed } = pageBytes(join(builtSite(), language, page));
 	expect(compressed).toBeLessThanOrEqual(most);
+});
+
+/** What comes after the first screen, when the page is idle or somebody asks for it. */
+const laterScripts: Readonly<Record<string, number>> = {
+	"pictures.js": 100_000,
+};
+/** Scripts that do not belong to the workbook's own. */
+const others = ["workbook.js", "offline.js", "serviceWorker.js"];
+
+test.each(["", "fr"])("every further script in %s/ keeps to a limit of its own", (language) => {
+	const site = join(builtSite(), language);
+	const found = globSync("*.js", { cwd: site }).filter((file) => !others.includes(file));
+	expect(found.sort()).toEqual(Object.keys(laterScripts).sort());
+	for (const file of found)
+		expect([file, gzipSync(readFileSync(join(site, file)), { level: 9 }).length]).toSatisfy(
+			([, bytes]: [string, number]) => bytes <= (laterScripts[file] ?? 0),
+		);
 });
 
 test("all that the workbook asks for is counted, each file once", () => {

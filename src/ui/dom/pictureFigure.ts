@@ -1,3 +1,5 @@
+import type * as Pictures from "../pictures.ts";
+import { drawing } from "./drawing.ts";
 import { type Child, el } from "./el.ts";
 
 const WIDEST_PX = 760;
@@ -9,8 +11,10 @@ export function pictureWidth(room: number): number {
 }
 
 /** A picture with its name for who cannot see it, and the sentences that say what it shows. */
-export function pictureFigure(picture: SVGElement, name: string, ...words: Child[]): HTMLElement {
-	picture.setAttribute("role", "img");
-	picture.setAttribute("aria-label", name);
-	return el("figure", { class: "picture" }, picture, el("figcaption", {}, ...words));
+export function pictureFigure(
+	draw: (pictures: typeof Pictures) => SVGElement,
+	name: string,
+	...words: Child[]
+): HTMLElement {
+	return el("figure", { class: "picture" }, drawing(name, draw), el("figcaption", {}, ...words));
 }

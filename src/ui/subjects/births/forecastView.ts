@@ -4,7 +4,7 @@ import { addDays } from "../../../core/values/date.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import type { State } from "../../state/store.ts";
 import { daysToCome } from "./daysToCome.ts";
-import { forecastPicture, type PastDay } from "./forecastPicture.ts";
+import type { PastDay } from "./forecastPicture.ts";
 import { forecastSentence } from "./forecastWords.ts";
 import { type Register, registerOf } from "./registerOf.ts";
 
@@ -24,7 +24,7 @@ export function forecastView(state: State, room: number): HTMLElement | undefine
 	const width = pictureWidth(room);
 	const weeks = width < NARROW_PX ? WEEKS_BACK_NARROW : WEEKS_BACK;
 	return pictureFigure(
-		forecastPicture(pastDays(register, weeks), days, width),
+		({ forecastPicture }) => forecastPicture(pastDays(register, weeks), days, width),
 		say`Births of the last weeks as dots, and the days of the plan with the range of each; the table below has the numbers.`,
 		forecastSentence(days, forecast && valueIn(forecast)),
 	);

@@ -1,5 +1,6 @@
 import { dot, line, plot, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
+import { quietParts } from "../../dom/quietParts.ts";
 import { twoDigits } from "../../format/shownNumber.ts";
 
 /** One number of kits and how often it is not enough. */
@@ -89,7 +90,5 @@ export function coverPicture(
 			}),
 		],
 	}) as SVGElement;
-	// The picture speaks as a whole; names on its inner parts would only be noise.
-	for (const part of picture.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-	return picture;
+	return quietParts(picture);
 }

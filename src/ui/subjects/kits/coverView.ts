@@ -1,16 +1,15 @@
 import { say } from "../../../core/say.ts";
 import { kitCoverSheet } from "../../../core/sheets/kitCover.ts";
 import { el } from "../../dom/el.ts";
+import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { enoughRows } from "../../sheet/headline.ts";
 import { numberIn, wordIn } from "../../state/planRows.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
-import { type CoverPoint, coverPicture } from "./coverPicture.ts";
+import type { CoverPoint } from "./coverPicture.ts";
 import { coverWords } from "./coverWords.ts";
 import { leversBrief } from "./leversBrief.ts";
-
-const WIDEST_PX = 760;
 
 /** The picture over the cover table, what it means in words, and beside it what would help. */
 export function coverView(state: State, room: number): HTMLElement | undefined {
@@ -29,22 +28,11 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 	const target = unitSetting(state, "unmet_per_1000_uses");
 	if (points.length === 0 || target === undefined) return undefined;
 	const owned = numberIn(state.plan.tables["day-plan.csv"]?.rows[0], "kits_in_service");
-	const picture = coverPicture(points, target, owned, Math.min(WIDEST_PX, Math.max(280, room)));
-	picture.setAttribute("role", "img");
-	picture.setAttribute(
-		"aria-label",
+	return pictureFigure(
+		({ coverPicture }) => coverPicture(points, target, owned, pictureWidth(room)),
 		say`Needs that find no kit ready, by number of kits; the table below has the numbers.`,
-	);
-	return el(
-		"figure",
-		{ class: "picture" },
-		picture,
-		el(
-			"figcaption",
-			{},
-			...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
-			el("p", {}, sentence(target), " ", rule(state)),
-		),
+		...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
+		el("p", {}, sentence(target), " ", rule(state)),
 	);
 }
 

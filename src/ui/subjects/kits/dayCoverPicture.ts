@@ -36,7 +36,7 @@ export function readyPicture(
 		{ at: hour + 1, ready },
 	]);
 	const roomy = width / Math.max(1, rounds.length) > LABEL_ROOM * 2;
-	return spoken(
+	return quietParts(
 		plot({
 			...MARGINS,
 			width,
@@ -79,7 +79,7 @@ export function riskPicture(
 	const most = Math.max(...points.map(({ none }) => none));
 	const weakest = points.filter(({ none }) => none === most).slice(0, 1);
 	const limits = limit < most * 3 && limit > most / 20 ? [limit] : [];
-	return spoken(
+	return quietParts(
 		plot({
 			...MARGINS,
 			width,
@@ -132,9 +132,4 @@ function clockOf(hours: number): string {
 	const minutes = Math.round(hours * 60);
 	const two = (n: number) => String(n).padStart(2, "0");
 	return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
-}
-
-function spoken(picture: SVGElement): SVGElement {
-	picture.setAttribute("role", "img");
-	return quietParts(picture);
 }

@@ -3,13 +3,14 @@ import { say } from "../../../core/say.ts";
 import { dayCoverSheet } from "../../../core/sheets/dayCover.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { roundsSheet } from "../../../core/sheets/rounds.ts";
+import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
 import { oneNeedIn } from "../../format/howOften.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import { numberIn, wordIn } from "../../state/planRows.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
-import { type HourPoint, type RoundMark, readyPicture, riskPicture } from "./dayCoverPicture.ts";
+import type { HourPoint, RoundMark } from "./dayCoverPicture.ts";
 
 const WIDEST_PX = 900;
 const NARROWEST_PX = 280;
@@ -43,23 +44,19 @@ function figure(
 	width: number,
 ): HTMLElement {
 	const rounds = roundMarks(state);
-	const ready = readyPicture(points, rounds, kitsOf(state, kind, points), width);
-	ready.setAttribute(
-		"aria-label",
-		say`Kits expected ready at each hour; the table has the numbers.`,
-	);
+	const kits = kitsOf(state, kind, points);
 	const limit = unitSetting(state, "unmet_per_1000_uses") ?? Number.POSITIVE_INFINITY;
-	const risk = riskPicture(points, rounds, limit, width);
-	risk.setAttribute(
-		"aria-label",
-		say`Needs at each hour that find no kit ready; the table has the numbers.`,
-	);
 	return el(
 		"figure",
 		{ class: "picture through-day" },
 		kind !== "" && el("h2", {}, kind),
-		ready,
-		risk,
+		drawing(say`Kits expected ready at each hour; the table has the numbers.`, ({ readyPicture }) =>
+			readyPicture(points, rounds, kits, width),
+		),
+		drawing(
+			say`Needs at each hour that find no kit ready; the table has the numbers.`,
+			({ riskPicture }) => riskPicture(points, rounds, limit, width),
+		),
 		el("figcaption", {}, weakWords(points, rounds.length > 0)),
 	);
 }

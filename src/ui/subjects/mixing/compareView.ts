@@ -7,7 +7,6 @@ import { shownNumber } from "../../format/shownNumber.ts";
 import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
-import { costPicture } from "../order/costPicture.ts";
 import { productInUse } from "./mix.ts";
 
 /** A product over a quarter; what is not known is undefined. */
@@ -68,7 +67,8 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 	);
 	if (costs.length < 2) return el("section", { class: "said" }, sentence);
 	return pictureFigure(
-		costPicture(costs, unitSetting(state, "currency") ?? "", pictureWidth(room)),
+		({ costPicture }) =>
+			costPicture(costs, unitSetting(state, "currency") ?? "", pictureWidth(room)),
 		say`Cost of each product over a quarter; the table below has the numbers.`,
 		sentence,
 	);

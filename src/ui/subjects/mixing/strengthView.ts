@@ -6,7 +6,6 @@ import { el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type { State } from "../../state/store.ts";
-import { strengthPicture } from "./strengthPicture.ts";
 
 interface Store {
 	readonly lots: StoreLots;
@@ -39,7 +38,7 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 	if (!store || store.curves.length === 0) return undefined;
 	const { curves, lots } = store;
 	return pictureFigure(
-		strengthPicture(curves, lots.firstDay, pictureWidth(room)),
+		({ strengthPicture }) => strengthPicture(curves, lots.firstDay, pictureWidth(room)),
 		say`Strength left in every lot over the coming months; the table below has the numbers.`,
 		endWords(curves),
 		" ",

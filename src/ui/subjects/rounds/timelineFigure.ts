@@ -2,12 +2,13 @@ import { inLoad } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
 import { writeClock } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
+import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import type { ShownRound, ShownStep } from "./dayRounds.ts";
 import { roundSpan } from "./roundClock.ts";
-import { type TimelineBar, timelinePicture } from "./timelinePicture.ts";
+import type { TimelineBar } from "./timelinePicture.ts";
 
 /** The timeline of some rounds with the list that its numbers stand for. */
 export function timelineFigure(
@@ -18,12 +19,12 @@ export function timelineFigure(
 	const names = stepNames(rounds);
 	const bars = rounds.flatMap((round) => barsOf(round, day, names));
 	if (bars.length === 0) return undefined;
-	const picture = timelinePicture(bars, width);
-	picture.setAttribute("aria-label", say`The steps as bars in time; the list below names them.`);
 	return el(
 		"figure",
 		{ class: "picture timeline" },
-		picture,
+		drawing(say`The steps as bars in time; the list below names them.`, ({ timelinePicture }) =>
+			timelinePicture(bars, width),
+		),
 		el(
 			"figcaption",
 			{},

@@ -110,7 +110,6 @@ export function timelinePicture(bars: readonly TimelineBar[], width: number): SV
 		],
 	}) as SVGElement;
 	picture.prepend(patterns());
-	picture.setAttribute("role", "img");
 	return quietParts(picture);
 
 	/** The longest label that ends before the next one of its round begins. */

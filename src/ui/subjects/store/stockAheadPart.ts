@@ -11,7 +11,7 @@ import type { State } from "../../state/store.ts";
 import { orderLines } from "../order/orderLines.ts";
 import { offer } from "./entryFields.ts";
 import { type Step, type StockOfItem, stepped, stockOfItem } from "./stockOfItem.ts";
-import { type StockShown, stockPicture } from "./stockPicture.ts";
+import type { StockShown } from "./stockPicture.ts";
 import { stockSentence } from "./stockWords.ts";
 
 /** One item's stock ahead as a picture: which item, and weeks or months, are for the person to choose. */
@@ -88,7 +88,7 @@ function drawing(stock: StockOfItem, step: Step, room: number): HTMLElement {
 		name: shownDate,
 	};
 	return pictureFigure(
-		stockPicture(shown, pictureWidth(room)),
+		({ stockPicture }) => stockPicture(shown, pictureWidth(room)),
 		step === "weeks"
 			? say`Usable stock of ${line.item} at the end of each week, against its reserve; the table below has the numbers.`
 			: say`Usable stock of ${line.item} at the end of each month, against its reserve; the table below has the numbers.`,

@@ -13,7 +13,6 @@ import { hashOf } from "../../shell/route.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { boilingRounds } from "./boilingRounds.ts";
-import { coolingPicture } from "./coolingPicture.ts";
 import { type Cooling, coolingOf } from "./coolingPot.ts";
 
 /** When to light for the next round, how the water cools, and the rule on boiling with its disagreement. */
@@ -27,7 +26,8 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 		next !== undefined && el("p", { class: "next" }, next),
 		cooling &&
 			pictureFigure(
-				coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
+				({ coolingPicture }) =>
+					coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
 				say`Temperature of the boiled water as it cools, hour by hour.`,
 				...coolingWords(cooling),
 			),

@@ -1,0 +1,58 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startBrowser } from "./chromium.ts";
+import { type Site, servedSite, siteOnStick } from "./site.ts";
+import { WorkbookPage } from "./workbookPage.ts";
+
+const PICTURE = /Needs that find no kit ready, by number of kits/;
+
+describe.each([
+	["served", servedSite],
+	["on a memory stick", siteOnStick],
+] as const)("what comes in further scripts, %s", (_, start) => {
+	let browser: Browser;
+	let site: Site;
+	beforeAll(async () => {
+		[browser, site] = await Promise.all([startBrowser(), start()]);
+	}, 60_000);
+	afterAll(async () => {
+		await browser?.close();
+		site?.close();
+	});
+
+	test("pictures are drawn as soon as their script is there, and their script comes once", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "kit-cover.csv");
+		await workbook.page.locator("svg", { has: workbook.page.locator(".cover-line") }).waitFor();
+		expect(await workbook.page.getByRole("img", { name: PICTURE }).count()).toBe(1);
+		await workbook.goTo("strength.csv");
+		await workbook.page.getByRole("img", { name: /Strength left in every lot/ }).waitFor();
+		const scripts = await workbook.page
+			.locator("script")
+			.evaluateAll((all) => all.map((script) => script.getAttribute("src")));
+		expect(scripts.filter((src) => src === "./pictures.js")).toHaveLength(1);
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
+	test("a script that does not come leaves the sheet as it is and a word, and is asked for again", async () => {
+		const workbook = await WorkbookPage.open(
+			browser,
+			site,
+			{},
+			"kit-cover.csv",
+			async (context) => {
+				await context.route(/pictures\.js$/, (route) => route.abort(), { times: 2 });
+			},
+		);
+		await workbook.page.getByText("This picture could not be loaded").waitFor();
+		expect((await workbook.row("4"))[2]).toBe("yes");
+		await expect
+			.poll(async () => {
+				await workbook.goTo("this-week");
+				await workbook.goTo("kit-cover.csv");
+				return workbook.page.getByRole("img", { name: PICTURE }).count();
+			})
+			.toBe(1);
+		await workbook.close();
+	});
+});
