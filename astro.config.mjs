@@ -5,12 +5,14 @@ import { classicScripts } from "./src/build/classicScripts.ts";
 import { licences } from "./src/build/licences.ts";
 import { offline } from "./src/build/offline.ts";
 import { inLanguage } from "./src/messages/inLanguage.ts";
+import { folderOf } from "./src/messages/languages.ts";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 /** English into dist/, every other language into a folder of its own beside it: dist/fr/. */
 const language = process.env.BASINBOOK_LANGUAGE ?? "en";
-const translating = language === "en" ? [] : [inLanguage(language)];
+const isRelease = process.env.BASINBOOK_BUILD !== "development";
+const translating = folderOf(language) === "" ? [] : [inLanguage(language, isRelease)];
 
 /** What the grid library asks for and this workbook never uses: dates, pickers, its own numbers, old browsers, kinds of cell. */
 const leftOut = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];
@@ -63,7 +65,7 @@ const classicScript = {
 };
 
 export default defineConfig({
-	outDir: language === "en" ? "dist" : `dist/${language}`,
+	outDir: `dist/${folderOf(language)}`,
 	vite: { plugins: translating },
 	build: { format: "file" },
 	trailingSlash: "never",

@@ -1,3 +1,4 @@
+import { folderOf, languages } from "../../src/messages/languages.ts";
 import { startBrowser } from "../browser/chromium.ts";
 import { dropDemo } from "../browser/droppedDemo.ts";
 import { builtSite, siteOnStick } from "../browser/site.ts";
@@ -39,9 +40,10 @@ for (const book of ["demo", "year"] as const)
 		if (times === LIMIT_AT) goals.push(atMost(ready, READY_MS), atMost(edit, PAINTED_MS));
 		await workbook.close();
 	}
-for (const language of ["", "fr/"]) {
-	const { compressed } = pageBytes(`${builtSite()}/${language}index.html`);
-	const what = `Workbook page${language && " in French"}, compressed`;
+const english = new Intl.DisplayNames("en", { type: "language" });
+for (const { code } of languages) {
+	const { compressed } = pageBytes(`${builtSite()}/${folderOf(code)}index.html`);
+	const what = `Workbook page${folderOf(code) && ` in ${english.of(code)}`}, compressed`;
 	goals.push({
 		what,
 		found: compressed / 1000,

@@ -2,6 +2,7 @@ import { existsSync, globSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
+import { folderOf, languages } from "../../src/messages/languages.ts";
 import { pageBytes } from "../bench/pageBytes.ts";
 import { builtSite } from "../browser/site.ts";
 
@@ -16,8 +17,10 @@ const pages = [
 ] as const;
 
 test.each(
-	pages.flatMap(([page, most]) => [["", page, most] as const, ["fr", page, most] as const]),
-)("page %s/%s is fetched in at most %d compressed bytes", (language, page, most) => {
+	languages.flatMap(({ code }) =>
+		pages.map(([page, most]) => [folderOf(code), page, most] as const),
+	),
+)("page %s%s is fetched in at most %d compressed bytes", (language, page, most) => {
 	const { compressed } = pageBytes(join(builtSite(), language, page));
 	expect(compressed).toBeLessThanOrEqual(most);
 });

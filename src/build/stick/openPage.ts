@@ -1,4 +1,4 @@
-import type { Language } from "../../core/language.ts";
+import type { Language } from "../../messages/languages.ts";
 import type { StickWords } from "./stickWords.ts";
 
 /** Where the program lies, from the file that is double-clicked. */

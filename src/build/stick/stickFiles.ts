@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { type Language, language as ownLanguage } from "../../core/language.ts";
 import { readFolder } from "../../io/folder.ts";
 import { zipFiles } from "../../io/zipFiles.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
 import { catalogueOf } from "../../messages/catalogueOf.ts";
+import { folderOf, type Language, languages } from "../../messages/languages.ts";
 import { goOnScript, openPage, PROGRAM } from "./openPage.ts";
 import { stickWords } from "./stickWords.ts";
 
@@ -33,23 +33,23 @@ const bytes = (text: string) => new TextEncoder().encode(text);
  * first, the licences, and the program in a folder of its own.
  */
 export async function stickFiles({ site, workbook, version }: StickParts): Promise<Files> {
-	const languages = (Object.keys(stickWords) as Language[]).filter((language) =>
-		existsSync(join(site, folderOf(language), "index.html")),
-	);
+	const built = languages
+		.map(({ code }) => code)
+		.filter((language) => existsSync(join(site, folderOf(language), "index.html")));
 	const files: Record<string, Uint8Array> = {
 		"LICENCES.txt": forWindows(readFileSync(join(site, "licences.txt"), "utf8")),
 		"demo workbook.zip": await workbookZip(workbook),
 		[`${PROGRAM}/goOn.js`]: bytes(goOnScript),
 		...program(site),
 	};
-	for (const language of languages) {
+	for (const language of built) {
 		const words = stickWords[language];
 		files[words.openFile] = bytes(openPage(language, words, folderOf(language)));
 	}
 	// Once to learn the size, which the text itself is part of, and once to state it.
 	for (const _ of ["learn", "state"]) {
 		const sizes = { folder: sizeOf(files), zip: zipFiles(files).length };
-		for (const language of languages)
+		for (const language of built)
 			files[stickWords[language].readMeFile] = forWindows(readMe(language, version, sizes));
 	}
 	return files;
@@ -59,11 +59,6 @@ function readMe(language: Language, version: string, { folder, zip }: Sizes): st
 	const size = { folder: megabytes(folder, language), zip: megabytes(zip, language) };
 	const words = catalogueOf(language);
 	return stickWords[language].readMe(version, size, (button) => words.get(button) ?? button);
-}
-
-/** Where the site of a language lies in the built one: "" or, for example, "fr/". */
-function folderOf(language: Language): string {
-	return language === ownLanguage ? "" : `${language}/`;
 }
 
 function program(site: string): Files {
@@ -90,8 +85,8 @@ export function sizeOf(files: Files): number {
 
 /** Rounded up, so that what is said to fit fits. */
 export function megabytes(size: number, language: Language): string {
-	const number = (Math.ceil(size / 100_000) / 10).toFixed(1);
-	return language === "fr" ? `${number.replace(".", ",")} Mo` : `${number} MB`;
+	const number = new Intl.NumberFormat(language, { minimumFractionDigits: 1 });
+	return `${number.format(Math.ceil(size / 100_000) / 10)} ${stickWords[language].megabytes}`;
 }
 
 /** Old Windows editors show a text right only with their own line ends and a byte-order mark. */

@@ -1,10 +1,12 @@
-import type { Language } from "../../core/language.ts";
+import type { Language } from "../../messages/languages.ts";
 
 /** What stands on the stick in one language. */
 export interface StickWords {
 	/** The file to double-click. */
 	readonly openFile: string;
 	readonly readMeFile: string;
+	/** Short for a million bytes. */
+	readonly megabytes: string;
 	readonly opening: string;
 	readonly openLink: string;
 	/** What to do where the page does not go on by itself. */
@@ -23,6 +25,7 @@ export const stickWords: Readonly<Record<Language, StickWords>> = {
 	en: {
 		openFile: "Open Basinbook.html",
 		readMeFile: "READ ME.txt",
+		megabytes: "MB",
 		opening: "Opening Basinbook …",
 		openLink: "Open the workbook",
 		stuck:
@@ -52,6 +55,7 @@ Licences of the program and its parts: LICENCES.txt
 	fr: {
 		openFile: "Ouvrir Basinbook.html",
 		readMeFile: "LISEZ-MOI.txt",
+		megabytes: "Mo",
 		opening: "Ouverture de Basinbook…",
 		openLink: "Ouvrir le classeur",
 		stuck:

@@ -1,8 +1,11 @@
+import { language } from "../../core/language.ts";
 import { say } from "../../core/say.ts";
-import { isOne } from "./isOne.ts";
 import { shownPlain } from "./shownNumber.ts";
 
 type Words = (count: string) => string;
+
+/** Which numbers go with the singular: in English only 1, in French everything under 2. */
+const plurals = new Intl.PluralRules(language);
 
 /** One and several of each thing that is counted within sentences. */
 const things = {
@@ -30,7 +33,7 @@ const things = {
 /** "1 pack", "12 packs". */
 export function counted(count: number, thing: keyof typeof things): string {
 	const [one, many] = things[thing];
-	return (isOne(count) ? one : many)(shownPlain(count));
+	return (plurals.select(count) === "one" ? one : many)(shownPlain(count));
 }
 
 /** "a, b and 3 more": names for reading, no more of them than fit a line. */

@@ -1,7 +1,11 @@
-import { decimalSign } from "../../core/language.ts";
+import { decimalSign, language } from "../../core/language.ts";
 
-/** The thin space at which no line breaks. */
+/** Stands between thousands in every language: a space at which no line breaks, and which no one takes for a decimal sign. */
 const THIN_SPACE = "\u202f";
+/** Where the language parts the digits of a whole number. */
+const wholes = new Intl.NumberFormat(language, { numberingSystem: "latn" });
+/** No language parts fewer digits than these. */
+const LONG = /^-?\d{4,}$/;
 const EXACT_ENOUGH = 1e-9;
 
 /** A number for reading: fixed decimals, thin space between thousands; a little is never shown as nothing. */
@@ -30,7 +34,13 @@ export function twoDigits(value: number): string {
 
 function spaced(digits: string): string {
 	const [whole = "", part] = digits.split(".");
-	const grouped =
-		whole.replace("-", "").length < 4 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE);
+	const grouped = LONG.test(whole) ? inGroups(whole) : whole;
 	return part === undefined ? grouped : `${grouped}${decimalSign}${part}`;
+}
+
+function inGroups(whole: string): string {
+	return wholes
+		.formatToParts(BigInt(whole))
+		.map(({ type, value }) => (type === "group" ? THIN_SPACE : value))
+		.join("");
 }
