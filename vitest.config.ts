@@ -1,5 +1,11 @@
 import { defineConfig } from "vitest/config";
 
+/**
+ * Tests that replace a module of the program or count what ran of it: each file has a
+ * process of its own. All others share what is loaded, which is most of their time.
+ */
+const apart = ["tests/fuzz/**/*.test.ts", "tests/**/history.test.ts"];
+
 /** The browser tests run by themselves and one file at a time: a browser at work leaves no core to spare. */
 export default defineConfig({
 	test: {
@@ -8,7 +14,16 @@ export default defineConfig({
 				test: {
 					name: "program",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/browser/**"],
+					exclude: ["tests/browser/**", ...apart],
+					testTimeout: 60_000,
+					isolate: false,
+					sequence: { groupOrder: 0 },
+				},
+			},
+			{
+				test: {
+					name: "apart",
+					include: apart,
 					testTimeout: 60_000,
 					sequence: { groupOrder: 0 },
 				},

@@ -1,15 +1,13 @@
-import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { combineCommand } from "../../src/cli/combineCommand.ts";
 import { headerOf } from "../../src/core/sheet.ts";
 import { combinedOrderSheet } from "../../src/core/sheets/combinedOrder.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
 import { readCsv } from "../../src/io/csv.ts";
-
-/** Each test starts the program as a person does, which takes an old computer a while. */
-vi.setConfig({ testTimeout: 60_000 });
+import { started, terminal } from "./terminal.ts";
 
 let place: string;
 let out: string;
@@ -19,14 +17,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(place, { recursive: true }));
 
-function run(...given: string[]) {
-	const { status, stdout, stderr } = spawnSync(
-		"node_modules/.bin/node",
-		["src/cli/combine.ts", ...given],
-		{ encoding: "utf8" },
-	);
-	return { status, stdout, stderr };
-}
+const run = (...given: string[]) => terminal(combineCommand, given);
 
 /** Writes an order file and gives its path. */
 function order(name: string, target: number, unit: string, ...more: string[]): string {
@@ -47,8 +38,13 @@ function list(): Record<string, string>[] {
 }
 
 describe("list made", () => {
-	test("0, and packs from the summed need", () => {
-		const made = run(order("a.csv", 130, "North"), order("b.csv", 160, "South"), "--out", out);
+	test("0, and packs from the summed need", async () => {
+		const made = await run(
+			order("a.csv", 130, "North"),
+			order("b.csv", 160, "South"),
+			"--out",
+			out,
+		);
 		expect(made).toMatchObject({ status: 0, stderr: "" });
 		expect(made.stdout).toContain("2 orders added up");
 		expect(list()).toMatchObject([
@@ -56,16 +52,16 @@ describe("list made", () => {
 		]);
 	});
 
-	test("files of one name in two folders are two units", () => {
+	test("files of one name in two folders are two units", async () => {
 		const paths = [order("north/order.csv", 130, ""), order("south/order.csv", 160, "")];
-		expect(run(...paths, "--out", out).status).toBe(0);
+		expect((await run(...paths, "--out", out)).status).toBe(0);
 		expect(list()[0]).toMatchObject({ need: "290", units: "2" });
 		for (const path of paths) expect(list()[0]?.split).toContain(path);
 	});
 
-	test("0 with advice where a file is given twice", () => {
+	test("0 with advice where a file is given twice", async () => {
 		const path = order("a.csv", 130, "North");
-		const made = run(path, path, "--out", out);
+		const made = await run(path, path, "--out", out);
 		expect(made.status).toBe(0);
 		expect(made.stderr).toMatch(/^Advice, .*counted once\.\n$/);
 		expect(list()[0]?.need).toBe("130");
@@ -77,25 +73,35 @@ describe("some file could not be used", () => {
 		["a file that is no order", "bread,2\nmilk,1\n", /^Error, bad\.csv line 1, item: /m],
 		["a picture", Uint8Array.of(0xff, 0xd8, 0xff), /^Error, bad\.csv line 1: .*UTF-8/m],
 		["an empty file", "", /^Error, bad\.csv line 1: bad\.csv is empty/m],
-	])("%s: 1, the problem, and the list of the others", (_what, content, words) => {
+	])("%s: 1, the problem, and the list of the others", async (_what, content, words) => {
 		const bad = join(place, "bad.csv");
 		writeFileSync(bad, content);
-		const made = run(bad, order("a.csv", 130, "North"), "--out", out);
+		const made = await run(bad, order("a.csv", 130, "North"), "--out", out);
 		expect(made.status).toBe(1);
 		expect(made.stderr).toMatch(words);
 		expect(list()).toMatchObject([{ item: "gauze", need: "130" }]);
 	});
 
-	test("a bad row: 1, named by line and column, and the good rows added up", () => {
+	test("a bad row: 1, named by line and column, and the good rows added up", async () => {
 		const path = order("a.csv", 130, "North", "soap,bar,none,0,1,2,1,1,,,,,,no,1,,North");
-		const made = run(path, "--out", out);
+		const made = await run(path, "--out", out);
 		expect(made.status).toBe(1);
 		expect(made.stderr).toMatch(/^Error, a\.csv line 3, usable: .*"none"/);
 		expect(list().map((row) => row.item)).toEqual(["gauze"]);
 	});
 
-	test("a file that is not there: 1, and no list", () => {
-		const made = run(join(place, "nowhere.csv"), "--out", out);
+	test("the same where a person starts it", () => {
+		const bad = join(place, "bad.csv");
+		writeFileSync(bad, "");
+		const made = started("combine", [bad, order("a.csv", 130, "North"), "--out", out]);
+		expect(made.status).toBe(1);
+		expect(made.stderr).toMatch(/^Error, bad\.csv line 1: bad\.csv is empty/m);
+		expect(made.stdout).toContain("1 orders added up");
+		expect(list()).toMatchObject([{ item: "gauze", need: "130" }]);
+	}, 60_000);
+
+	test("a file that is not there: 1, and no list", async () => {
+		const made = await run(join(place, "nowhere.csv"), "--out", out);
 		expect(made.status).toBe(1);
 		expect(made.stderr).toMatch(/^Error: .*nowhere\.csv/);
 		expect(existsSync(out)).toBe(false);
@@ -108,8 +114,8 @@ describe("wrong arguments", () => {
 		["no list to write", ["a.csv"]],
 		["no orders", ["--out", "all.csv"]],
 		["an option nobody knows", ["a.csv", "--out", "all.csv", "--quick"]],
-	])("%s: 2 and how to use it", (_what, given) => {
-		const made = run(...given);
+	])("%s: 2 and how to use it", async (_what, given) => {
+		const made = await run(...given);
 		expect(made.status).toBe(2);
 		expect(made.stderr).toContain("npm run combine -- ORDER.csv… --out FILE");
 	});

@@ -1,4 +1,3 @@
-import { spawnSync } from "node:child_process";
 import {
 	cpSync,
 	existsSync,
@@ -10,14 +9,13 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { planCommand } from "../../src/cli/planCommand.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { readCsv } from "../../src/io/csv.ts";
 import { readFolder } from "../../src/io/folder.ts";
 import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
-
-/** Each test starts the program as a person does, which takes an old computer a while. */
-vi.setConfig({ testTimeout: 60_000 });
+import { started, terminal } from "./terminal.ts";
 
 let place: string;
 let unit: string;
@@ -30,13 +28,9 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(place, { recursive: true }));
 
-function run(...given: string[]) {
-	const { status, stdout, stderr } = spawnSync(
-		"node_modules/.bin/node",
-		["src/cli/plan.ts", ...given],
-		{ encoding: "utf8" },
-	);
-	return { status, stdout, stderr: stderr.split("\n").filter((line) => line !== "") };
+async function run(...given: string[]) {
+	const { stderr, ...ended } = await terminal(planCommand, given);
+	return { ...ended, stderr: stderr.split("\n").filter((line) => line !== "") };
 }
 const problemsIn = (folder: string) =>
 	readCsv("problems.csv", readFileSync(join(folder, "problems.csv"), "utf8")).table.rows;
@@ -51,10 +45,25 @@ const results = [
 	"datapackage.json",
 ].sort();
 
+describe("as a person starts it", () => {
+	test("0 with the plan written, and a line that says so", () => {
+		const { status, stdout } = started("plan", [unit, "--out", out]);
+		expect(status).toBe(0);
+		expect(stdout).toMatch(/^Plan made: \d+ files in /);
+		expect(readdirSync(out).sort()).toEqual(results);
+	}, 60_000);
+
+	test("2 with usage, where nothing but the name is given", () => {
+		const { status, stdout, stderr } = started("plan", []);
+		expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+		expect(stderr).toContain("npm run plan -- FOLDER --out FOLDER");
+	}, 60_000);
+});
+
 describe("plan made", () => {
-	test("0, every computed sheet, and the workbook's folder left alone", () => {
+	test("0, every computed sheet, and the workbook's folder left alone", async () => {
 		const before = readdirSync(unit);
-		expect(run(unit, "--out", out)).toMatchObject({ status: 0 });
+		expect(await run(unit, "--out", out)).toMatchObject({ status: 0 });
 		expect(readdirSync(out).sort()).toEqual(results);
 		expect(readdirSync(unit)).toEqual(before);
 	});
@@ -62,20 +71,20 @@ describe("plan made", () => {
 	test("a zip gives the same files as its folder", async () => {
 		const zip = join(place, "unit.zip");
 		writeFileSync(zip, zipWorkbook((await readFolder(unit)).workbook));
-		run(unit, "--out", out);
-		expect(run(zip, "--out", join(place, "other")).status).toBe(0);
+		await run(unit, "--out", out);
+		expect((await run(zip, "--out", join(place, "other"))).status).toBe(0);
 		for (const name of results)
 			expect(readFileSync(join(place, "other", name), "utf8")).toBe(
 				readFileSync(join(out, name), "utf8"),
 			);
 	});
 
-	test("into the workbook's own folder, where that is asked for", () => {
-		expect(run(unit, "--out", unit).status).toBe(0);
+	test("into the workbook's own folder, where that is asked for", async () => {
+		expect((await run(unit, "--out", unit)).status).toBe(0);
 		const { resources } = JSON.parse(readFileSync(join(unit, "datapackage.json"), "utf8"));
 		const paths = resources.map(({ path }: { path: string }) => path);
 		expect(paths).toEqual(expect.arrayContaining(["unit.csv", "day-plan.csv"]));
-		expect(run(unit, "--out", unit).stderr).toEqual([
+		expect((await run(unit, "--out", unit)).stderr).toEqual([
 			expect.stringMatching(/^Advice: Results of an earlier plan/),
 		]);
 	});
@@ -86,9 +95,9 @@ describe("plan not made", () => {
 		["-1", "-1"],
 		["1e9", "1e9"],
 		["two", "two"],
-	])("1 and the file line for births %s; the rest is still written", (written, received) => {
+	])("1 and the file line for births %s; the rest is still written", async (written, received) => {
 		change("births.csv", "2027-03-03,8", `2027-03-03,${written}`);
-		const { status, stderr } = run(unit, "--out", out);
+		const { status, stderr } = await run(unit, "--out", out);
 		expect(status).toBe(1);
 		expect(stderr).toEqual(
 			expect.arrayContaining([expect.stringMatching(/^Error, births\.csv line 4, births: /)]),
@@ -103,11 +112,11 @@ describe("plan not made", () => {
 		expect(births[2]).toBe("");
 	});
 
-	test("each problem stands once, by file and line", () => {
+	test("each problem stands once, by file and line", async () => {
 		change("births.csv", "2027-03-03,8", "2027-03-03,many");
 		change("births.csv", "2027-03-01,", "2027-02-30,");
 		change("kits.csv", "in_service", "somewhere");
-		run(unit, "--out", out);
+		await run(unit, "--out", out);
 		const rows = problemsIn(out).map(([code, file, line, column, received]) =>
 			[file, Number(line), column, code, received].join(" "),
 		);
@@ -122,30 +131,30 @@ describe("plan not made", () => {
 		["a folder that is not there", "nowhere", "unreadable"],
 		["a folder without a workbook", "empty", "no-workbook"],
 		["a file that is no zip", "letter.zip", "not-a-zip"],
-	])("1 for %s, with problems.csv", (_what, name, code) => {
+	])("1 for %s, with problems.csv", async (_what, name, code) => {
 		cpSync(join(unit, "README.md"), join(place, "empty", "README.md"), { recursive: true });
 		writeFileSync(join(place, "letter.zip"), "Dear storekeeper");
-		const { status, stderr } = run(join(place, name), "--out", out);
+		const { status, stderr } = await run(join(place, name), "--out", out);
 		expect(status).toBe(1);
 		expect(stderr).toHaveLength(1);
 		expect(problemsIn(out).map(([found]) => found)).toEqual([code]);
 	});
 
-	test("1 where an optional file cannot be read: without it the numbers would be others", () => {
+	test("1 where an optional file cannot be read: without it the numbers would be others", async () => {
 		writeFileSync(join(unit, "hours.csv"), Buffer.from([0xff, 0x00, 0xe9]));
-		expect(run(unit, "--out", out).status).toBe(1);
+		expect((await run(unit, "--out", out)).status).toBe(1);
 		expect(problemsIn(out).map(([found]) => found)).toContain("not-utf-8");
 	});
 
-	test("1 where nothing can be written", () => {
-		const { status, stderr } = run(unit, "--out", join(unit, "births.csv"));
+	test("1 where nothing can be written", async () => {
+		const { status, stderr } = await run(unit, "--out", join(unit, "births.csv"));
 		expect(status).toBe(1);
 		expect(stderr.at(-1)).toMatch(/nothing could be written/);
 	});
 
-	test("hostile text stays one harmless line", () => {
+	test("hostile text stays one harmless line", async () => {
 		change("births.csv", "2027-03-03,8", '2027-03-03,"\u001b[31m\nError, all is lost"');
-		const { stderr } = run(unit, "--out", out);
+		const { stderr } = await run(unit, "--out", out);
 		expect(stderr.every((line) => /^(Error|Advice)[,:] ?/.test(line))).toBe(true);
 		expect(stderr.join("\n")).not.toContain("\u001b");
 		expect(stderr.filter((line) => line.startsWith("Error, all"))).toEqual([]);
@@ -160,8 +169,8 @@ describe("wrong arguments", () => {
 		["two folders", ["sample-csv", "sample-csv", "--out", "x"]],
 		["an unknown option", ["sample-csv", "--out", "x", "--fast"]],
 		["--out without a folder", ["sample-csv", "--out"]],
-	])("2 with usage for %s, and nothing written", (_what, given) => {
-		const { status, stderr } = run(...given);
+	])("2 with usage for %s, and nothing written", async (_what, given) => {
+		const { status, stderr } = await run(...given);
 		expect(status).toBe(2);
 		expect(stderr.join("\n")).toContain("npm run plan -- FOLDER --out FOLDER");
 		expect(existsSync("x")).toBe(false);

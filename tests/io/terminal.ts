@@ -1,0 +1,33 @@
+import { spawnSync } from "node:child_process";
+import type { Command } from "../../src/cli/command.ts";
+
+/** What a program ended with and the lines it wrote. */
+interface Ended {
+	readonly status: number | null;
+	readonly stdout: string;
+	readonly stderr: string;
+}
+
+const line = (words: readonly unknown[]) => `${words.map(String).join(" ")}\n`;
+
+/** Runs a command here, without the start of a program for each test. */
+export async function terminal(command: Command, given: string[]): Promise<Ended> {
+	let stdout = "";
+	let stderr = "";
+	const status = await command(given, {
+		log: (...words) => {
+			stdout += line(words);
+		},
+		error: (...words) => {
+			stderr += line(words);
+		},
+	});
+	return { status, stdout, stderr };
+}
+
+/** Starts a program of src/cli as a person does, which takes an old computer a while. */
+export function started(name: string, given: string[]): Ended {
+	return spawnSync("node_modules/.bin/node", [`src/cli/${name}.ts`, ...given], {
+		encoding: "utf8",
+	});
+}
