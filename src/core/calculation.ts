@@ -29,6 +29,13 @@ export function refuse(...reasons: readonly RefusalWords[]): Refusal {
 	return new Refusal(reasons);
 }
 
+/** Values in, value out, and how close the tests ask the code to come. */
+export interface Example<I, O> {
+	readonly inputs: I;
+	readonly result: O;
+	readonly within: number;
+}
+
 /**
  * A formula as data and a function: what goes in, what comes out, in what unit,
  * in words, by whose authority, with one worked example that the tests run.
@@ -46,8 +53,8 @@ export interface Calculation<I extends object = any, O = any> {
 	/** What can hurt someone, said where the number is. */
 	readonly caution?: string;
 	readonly inputs: { readonly [K in keyof I]: Input };
-	/** Values in, value out, and how close the tests ask the code to come. */
-	readonly example?: { readonly inputs: I; readonly result: O; readonly within: number };
+	/** Worked by hand; only a list of other figures has none. */
+	readonly example?: Example<I, O>;
 	compute(inputs: I): O | Refusal;
 }
 

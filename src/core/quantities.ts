@@ -24,6 +24,7 @@ export function countTimes(
 		formula: say`${count.label} × ${inSentence(each.label)}.`,
 		source,
 		inputs: { count: { ...count, min: 0 }, each: { ...each, min: 0 } },
+		example: { inputs: { count: 3, each: 2.5 }, result: 7.5, within: 0 },
 		compute: ({ count: n, each: amount }) => n * amount,
 	});
 }
@@ -41,6 +42,7 @@ export function total(key: string, label: string, unit: string): Calculation<Add
 		formula: say`All of them added up.`,
 		source: definition,
 		inputs: { parts: { label: say`Parts`, unit } },
+		example: { inputs: { parts: [3, 0, 2.5] }, result: 5.5, within: 0 },
 		compute: ({ parts }) => parts.reduce((sum, part) => sum + part, 0),
 	});
 }

@@ -34,12 +34,16 @@ const used = [smallUnit(), unitWith({ reprocessing: "after_each_use" })].flatMap
 const described = [
 	...new Map([...exported, ...used].map((c) => [`${c.key}: ${c.label}`, c])).entries(),
 ];
-const withExample = exported.filter((c) => c.example).map((c) => [c.key, c] as const);
+const withExample = described.filter(([, c]) => c.example);
 
-/** Numbers within the example's own tolerance, everything else alike. */
+/** Numbers within the example's own tolerance, everything else alike; a chance left out is 0. */
 function expectLike(actual: unknown, expected: unknown, within: number, unit: string): void {
 	if (typeof expected === "number") expectWithin(actual as number, expected, within, unit);
-	else if (typeof expected === "object" && expected !== null) {
+	else if (expected instanceof Float64Array) {
+		const chances = actual as Float64Array;
+		for (let i = 0; i < Math.max(chances.length, expected.length); i++)
+			expectWithin(chances[i] ?? 0, expected[i] ?? 0, within, unit);
+	} else if (typeof expected === "object" && expected !== null) {
 		expect(Object.keys(actual as object).sort()).toEqual(Object.keys(expected).sort());
 		for (const [key, part] of Object.entries(expected))
 			expectLike((actual as Record<string, unknown>)[key], part, within, unit);

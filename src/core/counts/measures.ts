@@ -11,6 +11,9 @@ export const confidenceInput = {
 	max: 0.9999,
 };
 
+/** None with the chance 0.6, one with 0.3, two with 0.1: for the examples. */
+const few: Counts = { first: 0, chance: Float64Array.of(0.6, 0.3, 0.1) };
+
 /** A Poisson count of something, from its mean. */
 export function poissonCount(
 	label: string,
@@ -24,6 +27,15 @@ export function poissonCount(
 		formula: say`Poisson counts with this mean: chance of k is mean^k · e^−mean ÷ k!`,
 		source,
 		inputs: { mean: { label: say`${label}, expected`, unit, min: 0, max: 1e7 } },
+		example: {
+			inputs: { mean: 0.1 },
+			// e^−0.1 = 0.904837, then each the one before × 0.1 ÷ k.
+			result: {
+				first: 0,
+				chance: Float64Array.of(0.904837, 0.0904837, 0.00452419, 0.000150806, 0.00000377016),
+			},
+			within: 1e-6,
+		},
 		compute: ({ mean: meanCount }) => poisson(meanCount),
 	});
 }
@@ -41,6 +53,11 @@ export function expectedOf(
 		formula: say`The mean: each number times its chance, added up.`,
 		source: definition,
 		inputs: { counts: { label: say`${label}: how likely each number is`, unit } },
+		example: {
+			inputs: { counts: few },
+			result: 0.3 + 2 * 0.1,
+			within: 1e-12,
+		},
 		compute: ({ counts }) => mean(counts),
 	});
 }
@@ -61,6 +78,12 @@ export function setAsideOf(
 		inputs: {
 			counts: { label: say`${label}: how likely each number is`, unit },
 			confidence: confidenceInput,
+		},
+		example: {
+			// At most 0 has the chance 0.6, at most 1 has 0.9.
+			inputs: { counts: few, confidence: 0.8 },
+			result: 1,
+			within: 0,
 		},
 		compute: ({ counts, confidence }) => setAside(counts, confidence),
 	});

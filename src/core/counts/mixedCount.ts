@@ -31,6 +31,23 @@ export function mixedCount(label: string, unit: string): Calculation<Inputs, Cou
 			forecastMean: { label: say`${label}, forecast days`, unit, min: 0 },
 			size: { label: say`How sure the forecast is`, unit: say`size`, min: 0 },
 		},
+		example: {
+			inputs: { poissonMean: 0.1, forecastMean: 0.1, size: 1 },
+			// Poisson 0.904837, 0.0904837, …; with size 1 the other is 1 ÷ 1.1, and each the one before ÷ 11.
+			result: {
+				first: 0,
+				chance: Float64Array.of(
+					0.8225795,
+					0.1570379,
+					0.0183891,
+					0.0018088,
+					0.0001679,
+					0.0000153,
+					0.0000014,
+				),
+			},
+			within: 1e-6,
+		},
 		compute: ({ poissonMean, forecastMean, size }) =>
 			plus(poisson(poissonMean), negativeBinomial(size, forecastMean)),
 	});

@@ -6,7 +6,7 @@ import { remembered } from "../counts/remembered.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
 import { definition, sources } from "../sources.ts";
-import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../values/clock.ts";
 import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
 
 /** Mean number of kits in each round of a day, or of the whole day after each use. */
@@ -52,6 +52,24 @@ export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 		},
 		expiriesToday: { label: say`Kits gone out of date, expected`, unit: say`kits/day`, min: 0 },
 	},
+	example: {
+		// One use and 0.1 kits out of date an hour; the rounds are 10, 7 and 7 hours after those before.
+		inputs: {
+			starts: [7 * 60, 14 * 60, 21 * 60],
+			hourShares: flatDay,
+			usesYesterday: 24,
+			usesToday: 24,
+			expiriesYesterday: 2.4,
+			expiriesToday: 2.4,
+		},
+		result: {
+			kind: "in_rounds",
+			starts: [7 * 60, 14 * 60, 21 * 60],
+			kits: [11, 7.7, 7.7],
+			byKind: [[11, 7.7, 7.7]],
+		},
+		within: 1e-9,
+	},
 	compute: ({ starts, hourShares, usesYesterday, usesToday, expiriesYesterday, expiriesToday }) => {
 		const uses = new DayClock([usesYesterday, usesToday], hourShares);
 		const expiries = new DayClock([expiriesYesterday, expiriesToday], flatDay);
@@ -73,8 +91,18 @@ export const kitsAfterEachUse = calculation<{ kits: number }, RoundsOfDay>({
 	formula: say`All kits to reprocess that day; each is a round of its own.`,
 	source: sources.thinning,
 	inputs: { kits: { label: say`Kits to reprocess, expected`, unit: say`kits/day`, min: 0 } },
+	example: {
+		inputs: { kits: 0.7 },
+		result: { kind: "after_each_use", kits: [0.7], byKind: [[0.7]] },
+		within: 0,
+	},
 	compute: ({ kits }) => ({ kind: "after_each_use", kits: [kits], byKind: [[kits]] }),
 });
+
+/** A day with one round, at 7, and the mean number of kits in it: for examples. */
+export function oneRound(kits: number): RoundsOfDay {
+	return { kind: "in_rounds", starts: [7 * MINUTES_PER_HOUR], kits: [kits], byKind: [[kits]] };
+}
 
 /** The rounds of a day with the kits of all kinds in them. */
 export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, RoundsOfDay>({
@@ -84,6 +112,11 @@ export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, Rou
 	formula: say`The kits of all kinds in a round added up.`,
 	source: definition,
 	inputs: { kinds: { label: say`Kits in each round, by kind`, unit: say`kits` } },
+	example: {
+		inputs: { kinds: [oneRound(1.5), oneRound(0.5)] },
+		result: { kind: "in_rounds", starts: [7 * 60], kits: [2], byKind: [[1.5], [0.5]] },
+		within: 0,
+	},
 	compute: ({ kinds }) => {
 		const first = kinds[0] as RoundsOfDay;
 		const kits = first.kits.map((_, i) =>
@@ -114,6 +147,12 @@ export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 	formula: say`A round with a mean of m kits runs with chance 1 − e^−m; the rounds of the day are added up exactly. After each use, every kit is a round.`,
 	source: sources.thinning,
 	inputs: roundsInput,
+	example: {
+		// A mean of ln 2 kits: as likely as not, none.
+		inputs: { rounds: oneRound(Math.LN2) },
+		result: { first: 0, chance: Float64Array.of(0.5, 0.5) },
+		within: 1e-12,
+	},
 	compute: ({ rounds }) =>
 		rounds.kind === "in_rounds" ? runningRounds(rounds.kits) : poisson(rounds.kits[0] as number),
 });
@@ -126,6 +165,12 @@ export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number 
 	formula: say`The kits of a round divided by the kits in one soak, rounded up; added up over the rounds of the day exactly. After each use, every kit is a load.`,
 	source: sources.thinning,
 	inputs: { ...roundsInput, kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 } },
+	example: {
+		// Poisson with mean ln 2: none 0.5, 1 or 2 kits 0.34657 + 0.12011, 3 or 4 kits 0.02775 + 0.00481, …
+		inputs: { rounds: oneRound(Math.LN2), kitsInLoad: 2 },
+		result: { first: 0, chance: Float64Array.of(0.5, 0.466687, 0.032561, 0.000744, 0.000008) },
+		within: 1e-6,
+	},
 	compute: ({ rounds, kitsInLoad }) =>
 		rounds.kind === "in_rounds"
 			? loadsOfRounds(rounds.kits, kitsInLoad)

@@ -15,6 +15,12 @@ export const sharesFromTimes = calculation<{ times: readonly number[] }, HourSha
 	formula: say`(Births recorded in the hour + ${FLAT_DAY_BIRTHS} ÷ 24) ÷ (all recorded + ${FLAT_DAY_BIRTHS}).`,
 	source: estimate,
 	inputs: { times: { label: say`Times of births`, unit: say`h:min` } },
+	example: {
+		// (120 + 10) ÷ 360 in the first hour, (0 + 10) ÷ 360 in every other.
+		inputs: { times: Array.from({ length: 120 }, () => 30) },
+		result: flatDay.map((_, hour) => (hour === 0 ? 130 : 10) / 360),
+		within: 1e-12,
+	},
 	compute: ({ times }) =>
 		flatDay.map((share, hour) => {
 			const inHour = times.filter((time) => Math.floor(time / MINUTES_PER_HOUR) === hour).length;
