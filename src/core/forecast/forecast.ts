@@ -38,6 +38,24 @@ export const forecast = calculation<Inputs, Forecast>({
 		register: { label: say`Births in the register`, unit: say`births/day` },
 		factors: { label: say`Weekday factors`, unit: say`times a mean day` },
 	},
+	example: {
+		// Two births on each of 14 days: nothing moves, so ω is 1, a 14 × 2 and b 14 × 1. The 2nd to
+		// the 14th day are forecast: 2 births from mean 2 and size 2, 4, … 26, logarithms added up.
+		inputs: {
+			register: { firstDay: "2027-03-01", counts: Array.from({ length: 14 }, () => 2) },
+			factors: [1, 1, 1, 1, 1, 1, 1],
+		},
+		result: {
+			discount: 1,
+			a: 28,
+			b: 14,
+			lastDay: "2027-03-14",
+			factors: [1, 1, 1, 1, 1, 1, 1],
+			logLikelihood: -18.34698,
+			recordedDays: 14,
+		},
+		within: 1e-5,
+	},
 	compute: ({ register, factors }) => {
 		const recorded = register.counts.filter((count) => count !== null);
 		if (recorded.length < FEWEST_DAYS)

@@ -20,6 +20,12 @@ export const weekdayFactors = calculation<{ register: DailyCounts }, readonly nu
 	formula: say`Mean of the weekday ÷ mean of all days, drawn towards 1 by n ÷ (n + ${EVEN_WEEKS}) where n weeks are recorded; then scaled to a mean of 1.`,
 	source: sources.weekdays,
 	inputs: { register: { label: say`Births in the register`, unit: say`births/day` } },
+	example: {
+		// A Sunday with 7 births, then none: Sunday 1 + (7 − 1) ÷ 9, the others 1 − 1 ÷ 9; their mean is 1.
+		inputs: { register: { firstDay: "2027-02-28", counts: [7, 0, 0, 0, 0, 0, 0] } },
+		result: [15 / 9, 8 / 9, 8 / 9, 8 / 9, 8 / 9, 8 / 9, 8 / 9],
+		within: 1e-12,
+	},
 	compute: ({ register }) => factorsOf(register),
 });
 

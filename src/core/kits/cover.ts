@@ -27,6 +27,15 @@ const MOST_KITS = 500;
 /** How far the curve goes on beyond the kits needed. */
 const CURVE_BEYOND = 3;
 
+/** After each use, 0.6 uses a day, 110 minutes: chances of a Poisson count of mean 0.6 × 110 ÷ 1440. */
+const example: Cover = {
+	kitsNeeded: 3,
+	byRisk: 3,
+	byBeds: 3,
+	decidedBy: "risk",
+	unmetPer1000: [44.79885, 1.0188, 0.01551, 0.00018, 0, 0],
+};
+
 /** Kits needed so that one is ready: the larger of two rules. Where both ask for the same, risk is named. */
 export const kitCover = calculation<Inputs, Cover>({
 	key: "kit_cover",
@@ -43,6 +52,16 @@ export const kitCover = calculation<Inputs, Cover>({
 		},
 		deliveryBeds: { label: say`Delivery beds`, unit: say`beds`, min: 0 },
 		spareKits: { label: say`Spare kits`, unit: say`kits`, min: 0 },
+	},
+	example: {
+		inputs: {
+			reprocessing: { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6] },
+			unmetAllowed: 1,
+			deliveryBeds: 2,
+			spareKits: 1,
+		},
+		result: example,
+		within: 1e-5,
 	},
 	compute: ({ reprocessing, unmetAllowed, deliveryBeds, spareKits }) => {
 		const curve: number[] = [];
@@ -77,5 +96,6 @@ export const kitsNeeded = calculation<{ cover: Cover }, number>({
 	rounding: say`A whole number of kits, never rounded down.`,
 	caution: say`A baby cannot wait. A kit in repair or incomplete is not a kit in service.`,
 	inputs: { cover: { label: say`How many kits are enough`, unit: say`kits` } },
+	example: { inputs: { cover: example }, result: 3, within: 0 },
 	compute: ({ cover }) => cover.kitsNeeded,
 });
