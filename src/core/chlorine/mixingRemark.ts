@@ -18,6 +18,7 @@ interface Inputs {
 const FAR_OVER = 1.2;
 /** Stronger than hypochlorite solutions are sold; probably the wrong measure. */
 const STRONGEST_LIQUID_GRAMS_PER_LITRE = 200;
+const TOO_STRONG = say`Stronger than liquid chlorine is sold: look at the label again.`;
 const ROUNDING_ERROR = 1e-9;
 
 const shown = (pct: number) => say`${Number(pct.toFixed(3))} %`;
@@ -38,10 +39,23 @@ export const mixingRemark = calculation<Inputs, string>({
 		kits: { label: say`Kits through the bath`, unit: say`kits` },
 		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit` },
 	},
+	example: {
+		inputs: {
+			strength: { form: "liquid", gramsPerLitre: 250 },
+			strengthMadePct: 0.5,
+			afterCarryInPct: 0.5,
+			targetPct: 0.5,
+			bathLitres: 5,
+			kits: 3,
+			mlPerKit: 0,
+		},
+		result: TOO_STRONG,
+		within: 0,
+	},
 	compute: ({ strength, strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
 		const remarks: string[] = [];
 		if (strength.form === "liquid" && strength.gramsPerLitre > STRONGEST_LIQUID_GRAMS_PER_LITRE)
-			remarks.push(say`Stronger than liquid chlorine is sold: look at the label again.`);
+			remarks.push(TOO_STRONG);
 		if (strengthMadePct > targetPct * FAR_OVER + ROUNDING_ERROR)
 			remarks.push(
 				say`More than 20 % over ${shown(targetPct)}: use a finer measure or a larger volume.`,

@@ -29,6 +29,21 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 		made: { label: say`Solution is made`, unit: "" },
 		lifeHours: { label: say`A mixed solution may be used for`, unit: "h", min: 1, max: 24 },
 	},
+	example: {
+		// Each round runs as likely as not; the second makes new solution, because 7 h after the first it is too old.
+		inputs: {
+			rounds: {
+				kind: "in_rounds",
+				starts: [7 * MINUTES_PER_HOUR, 14 * MINUTES_PER_HOUR],
+				kits: [Math.LN2, Math.LN2],
+				byKind: [[Math.LN2, Math.LN2]],
+			},
+			made: "each_day",
+			lifeHours: 6,
+		},
+		result: { first: 0, chance: Float64Array.of(0.25, 0.5, 0.25) },
+		within: 1e-12,
+	},
 	compute: ({ rounds, made, lifeHours }) => {
 		if (rounds.kind === "after_each_use")
 			return made === "each_round"

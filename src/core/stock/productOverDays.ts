@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { upTo } from "../chlorine/measureOut.ts";
-import { always, type Counts, mean, setAside } from "../counts/counts.ts";
+import { always, type Counts, mean, once, setAside } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { plus, stretched, sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
@@ -27,6 +27,11 @@ export const productExpected = calculation<Inputs, number>({
 	formula: say`Preparations expected × product for one preparation that day, added up over the days.`,
 	source: sources.madeUpTo,
 	inputs,
+	example: {
+		inputs: { preparations: [once(0.5), always(2)], quantities: [100, 110] },
+		result: 0.5 * 100 + 2 * 110,
+		within: 1e-9,
+	},
 	compute: ({ preparations, quantities }) =>
 		preparations.reduce((sum, counts, day) => sum + mean(counts) * (quantities[day] as number), 0),
 });
@@ -40,6 +45,12 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 	source: commonPractice,
 	rounding: say`A possible amount of use, never less than asked for.`,
 	inputs: { ...inputs, confidence: confidenceInput },
+	example: {
+		// 0, 100, 110 or 210, each with the chance 0.25: three of them are enough for 0.75.
+		inputs: { preparations: [once(0.5), once(0.5)], quantities: [100, 110], confidence: 0.7 },
+		result: 110,
+		within: 1e-9,
+	},
 	compute: ({ preparations, quantities, confidence }) => {
 		const step = stepOf(quantities, mostUsed(preparations, quantities));
 		const byQuantity = new Map<number, Counts[]>();

@@ -48,6 +48,25 @@ export const ratesOfItem = calculation<Inputs, Rates>({
 		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
 		piecesInKits: { label: say`Pieces in a kit of each kind`, unit: say`pieces` },
 	},
+	example: {
+		inputs: {
+			usage: [
+				{ basis: "worker_round", quantity: 2 },
+				{ basis: "kit", quantity: 1 },
+				{ basis: "piece", quantity: 3 },
+			],
+			workers: 2,
+			piecesInKits: [5, 4],
+		},
+		result: {
+			perDay: 0,
+			perRound: 2 * 2,
+			perLoad: 0,
+			perKit: [1 + 3 * 5, 1 + 3 * 4],
+			perDescale: 0,
+		},
+		within: 0,
+	},
 	compute: ({ usage, workers, piecesInKits }) => {
 		const of = (basis: Usage["basis"]) =>
 			usage.reduce((sum, row) => sum + (row.basis === basis ? row.quantity : 0), 0);

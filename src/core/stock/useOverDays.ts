@@ -3,6 +3,7 @@ import { mean, setAside } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
+import { oneRound } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { commonStep } from "./commonStep.ts";
@@ -27,6 +28,17 @@ export const useExpected = calculation<UseInputs, number>({
 	formula: say`Use a day × days + use a round × rounds expected + use a load × loads expected + use a kit × kits expected + use a descaling × rounds expected ÷ rounds between descalings.`,
 	source: sources.thinning,
 	inputs,
+	example: {
+		// 1 a day + 2 × 0.5 rounds + 4 × 0.5 loads + 3 × 0.693147 kits + 7 × 0.5 ÷ 7 descalings.
+		inputs: {
+			rates: { perDay: 1, perRound: 2, perLoad: 4, perKit: [3], perDescale: 7 },
+			days: [oneRound(Math.LN2)],
+			kitsInLoad: 100,
+			descaleEvery: 7,
+		},
+		result: 6.579442,
+		within: 1e-6,
+	},
 	compute: ({ rates, days, kitsInLoad, descaleEvery }) => {
 		let use = rates.perDay * days.length;
 		for (const { kind, kits, byKind } of days) {
@@ -53,6 +65,18 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	source: commonPractice,
 	rounding: say`Up to a possible amount of use; quantities without a common measure are rounded up, by less than 1 in 100.`,
 	inputs: { ...inputs, confidence: confidenceInput },
+	example: {
+		// A round with a mean of 3 kits: 6 are enough for 95 of 100, at 2 each.
+		inputs: {
+			rates: { perDay: 0, perRound: 0, perLoad: 0, perKit: [2], perDescale: 0 },
+			days: [oneRound(3)],
+			kitsInLoad: 3,
+			descaleEvery: 7,
+			confidence: 0.95,
+		},
+		result: 12,
+		within: 1e-9,
+	},
 	compute: ({ confidence, ...use }) => {
 		const step = commonStep(use);
 		return setAside(stepsUsed(use, step), confidence) * step;

@@ -31,6 +31,18 @@ interface Inputs {
 	readonly coolMinutes: number;
 }
 
+/** 30 L in two batches of 20 L; 2 × 2.257 kW × 60 s ÷ 2,257 boils away; 30.12 × 4.186 × 75 kJ. */
+const example: Boiling = {
+	litres: 30,
+	startLitres: 30.12,
+	batches: 2,
+	heatMinutes: 69.8285,
+	holdMinutes: 1,
+	coolMinutes: 440,
+	allMinutes: 511.8285,
+	kj: 9456.174,
+};
+
 /**
  * How the rinse water of a round is boiled, from the loads set aside for it.
  *
@@ -55,6 +67,22 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 		boilingC: { label: say`Boiling point`, unit: "°C" },
 		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
 		coolMinutes: { label: say`Cooling`, unit: "min", min: 0 },
+	},
+	example: {
+		inputs: {
+			loads: 1,
+			bucketsPerLoad: 3,
+			bucketLitres: 10,
+			potLitres: 10,
+			pots: 2,
+			netKw: 2.257,
+			drawnC: 25,
+			boilingC: 100,
+			holdMinutes: 1,
+			coolMinutes: 440,
+		},
+		result: example,
+		within: 1e-3,
 	},
 	compute: ({
 		loads,
@@ -100,5 +128,6 @@ export const lightBy = calculation<{ firstRinse: number; boiling: Boiling }, num
 		firstRinse: { label: say`First rinse of the round`, unit: say`minutes after midnight` },
 		boiling: { label: say`Boiling the rinse water`, unit: "" },
 	},
+	example: { inputs: { firstRinse: 9 * 60, boiling: example }, result: 28, within: 0 },
 	compute: ({ firstRinse, boiling }) => Math.floor(firstRinse - boiling.allMinutes),
 });

@@ -44,6 +44,27 @@ export const waterRates = calculation<Inputs, Rates>({
 		descaleRinseLitres: { label: say`Water to rinse the vinegar off`, unit: "L", min: 0 },
 		kinds: { label: say`Kinds of kit`, unit: say`kinds`, min: 1 },
 	},
+	example: {
+		// Two batches of a load's 30 L boil away 2 × 2.257 kW × 60 s ÷ 2,257 kJ/kg.
+		inputs: {
+			soapyLitres: 5,
+			plainRinseLitres: 5,
+			solutionLitres: 5.5,
+			solutionMade: "each_round",
+			wardLitres: 8,
+			bucketsPerLoad: 3,
+			bucketLitres: 10,
+			litresOnFire: 20,
+			netKw: 2.257,
+			holdMinutes: 1,
+			descaleBathLitres: 2,
+			vinegarLitres: 1,
+			descaleRinseLitres: 4,
+			kinds: 1,
+		},
+		result: { perDay: 8, perRound: 15.5, perLoad: 30.12, perKit: [0], perDescale: 5 },
+		within: 1e-9,
+	},
 	compute: (of) => {
 		const boiled = of.bucketsPerLoad * of.bucketLitres;
 		const batches = Math.ceil(boiled / of.litresOnFire);
