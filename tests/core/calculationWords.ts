@@ -1,15 +1,7 @@
 import type { Calculation } from "../../src/core/calculation.ts";
 
-/** What a calculation says of itself apart from its sentences: key, units, limits, source. */
-export function calculationWords({
-	key,
-	unit,
-	inputs,
-	source,
-	rounding,
-	caution,
-	example,
-}: Calculation) {
+/** What a calculation says of itself apart from its sentences and its example: key, units, limits, source. */
+export function calculationWords({ key, unit, inputs, source, rounding, caution }: Calculation) {
 	const limits = Object.entries(inputs).map(
 		([name, { unit: each, min, max }]) => `${name} [${each}] ${min ?? ""}..${max ?? ""}`,
 	);
@@ -20,7 +12,6 @@ export function calculationWords({
 		`${source.mark}: ${source.url ?? source.place ?? ""}`,
 		rounding && "rounded",
 		caution && "with a caution",
-		example && `example within ${example.within}`,
 	]
 		.filter(Boolean)
 		.join("; ");
