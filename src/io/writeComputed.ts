@@ -1,5 +1,6 @@
+import type { Figure } from "../core/calculation.ts";
 import type { Column } from "../core/column.ts";
-import type { ComputedCell, ComputedTable } from "../core/computedTable.ts";
+import type { AnyTable } from "../core/computedTable.ts";
 import type { Problem } from "../core/problem.ts";
 import { beginning } from "../core/read/cellProblems.ts";
 import { say } from "../core/say.ts";
@@ -12,7 +13,7 @@ import { writeCsv } from "./csv.ts";
  * A sheet of the plan as a CSV file: unrounded, with at most six decimals and a
  * decimal point. A figure without an answer is blank.
  */
-export function computedCsv(table: ComputedTable): string {
+export function computedCsv(table: AnyTable): string {
 	const columns = Object.entries(table.sheet.columns);
 	return writeCsv({
 		header: headerOf(table.sheet),
@@ -20,7 +21,7 @@ export function computedCsv(table: ComputedTable): string {
 	});
 }
 
-function cellText(column: Column<unknown>, cell: ComputedCell | undefined): string {
+function cellText(column: Column<unknown>, cell: Figure<unknown> | undefined): string {
 	if (!cell?.outcome.ok) return "";
 	const { value } = cell.outcome;
 	return typeof value === "string" ? value : column.value.write(value);

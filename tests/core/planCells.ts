@@ -1,10 +1,10 @@
 import type { Calculation, Figure } from "../../src/core/calculation.ts";
-import type { ComputedRow } from "../../src/core/computedTable.ts";
+import type { AnyRow } from "../../src/core/computedTable.ts";
 import { problemsOf } from "../../src/core/outcome.ts";
 import type { Plan } from "../../src/core/plan/plan.ts";
 import type { Measure } from "../../src/core/sheets/weekTotal.ts";
 
-export function rowsOf(plan: Plan, file: string): readonly ComputedRow[] {
+export function rowsOf(plan: Plan, file: string): readonly AnyRow[] {
 	return plan.tables[file]?.rows ?? [];
 }
 
@@ -13,13 +13,13 @@ export function valueIn(figure: Figure<unknown> | undefined): unknown {
 	return figure?.outcome.ok ? figure.outcome.value : undefined;
 }
 
-export function numberIn(row: ComputedRow | undefined, column: string): number | undefined {
+export function numberIn(row: AnyRow | undefined, column: string): number | undefined {
 	const value = valueIn(row?.[column]);
 	return typeof value === "number" ? value : undefined;
 }
 
 /** Row of week-total.csv for one measure. */
-export function totalOf(plan: Plan, measure: Measure): ComputedRow {
+export function totalOf(plan: Plan, measure: Measure): AnyRow {
 	const row = rowsOf(plan, "week-total.csv").find((r) => valueIn(r.measure_of) === measure);
 	if (!row) throw new Error(`no total of ${measure}`);
 	return row;

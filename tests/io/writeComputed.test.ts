@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Figure, refusedFigure, typedFigure } from "../../src/core/calculation.ts";
-import type { ComputedTable } from "../../src/core/computedTable.ts";
+import type { AnyTable } from "../../src/core/computedTable.ts";
 import { nowhere, problem } from "../../src/core/problem.ts";
 import { weekTotalSheet } from "../../src/core/sheets/weekTotal.ts";
 import { readCsv } from "../../src/io/csv.ts";
@@ -13,7 +13,7 @@ const wrong = problem(
 );
 const noFigure = refusedFigure("", "", nowhere, wrong);
 
-const tableOf = (expected: Figure<number>): ComputedTable => ({
+const tableOf = (expected: Figure<number>): AnyTable => ({
 	sheet: weekTotalSheet,
 	rows: [{ measure_of: figure("births"), expected, set_aside: figure(8), unit: figure("births") }],
 });

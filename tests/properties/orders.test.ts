@@ -133,7 +133,7 @@ test("over a year, every figure of the store is a number of nought or more", () 
 								outcome.value >= 0 && Number.isFinite(outcome.value),
 								`${file} ${column}`,
 							).toBe(true);
-						else expect(outcome.value).not.toMatch(/NaN|undefined|Infinity/);
+						else expect(String(outcome.value)).not.toMatch(/NaN|undefined|Infinity/);
 					}
 			expect(rowsOf(made, "stock-ahead.csv")).toHaveLength(4 * 52);
 		}),

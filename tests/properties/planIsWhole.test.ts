@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Columns } from "../../src/core/column.ts";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { always, spoiltWorkbook, strangeWorkbook, validWorkbook } from "./workbooks.ts";
@@ -28,7 +29,11 @@ function expectWhole(workbook: Workbook): void {
 				else if (typeof outcome.value === "number") {
 					const sound = Number.isFinite(outcome.value) && outcome.value >= 0;
 					expect(sound, `${file} ${column} is ${outcome.value}`).toBe(true);
-				} else expect(typeof outcome.value, `${file} ${column}`).toBe("string");
+				} else {
+					const { write, schema } = (sheet.columns[column] as Columns[string]).value;
+					const read = schema.safeParse(write(outcome.value));
+					expect(read.data, `${file} ${column}`).toBe(outcome.value);
+				}
 			}
 		}
 	for (const { message, code } of made.problems) {

@@ -13,9 +13,9 @@ export function dayPlanTable(
 	unit: UnitFigures,
 	cover: CoverFigures,
 	days: readonly { readonly day: DayFigures; readonly measures: Record<Measure, Pair> }[],
-): ComputedTable {
+): ComputedTable<typeof dayPlanSheet> {
 	const rows = days.map(
-		({ day, measures: m }): ComputedRow => ({
+		({ day, measures: m }): ComputedRow<typeof dayPlanSheet> => ({
 			date: nameFigure(say`Date`, day.date),
 			births_expected: m.births.expected,
 			births_set_aside: m.births.setAside,

@@ -1,5 +1,5 @@
-import type { ComputedCell, ComputedTable } from "../computedTable.ts";
-import { answer, type Outcome } from "../outcome.ts";
+import type { AnyTable } from "../computedTable.ts";
+import { answer, type Outcome, problemsOf } from "../outcome.ts";
 import { distinct, type Problem } from "../problem.ts";
 import { type ReadWorkbook, readWorkbook } from "../read/readWorkbook.ts";
 import { computedSheets } from "../sheets/computedSheets.ts";
@@ -20,7 +20,7 @@ import { waterAdvice } from "./water/waterAdvice.ts";
 /** Everything that follows from a workbook. */
 export interface Plan {
 	/** The computed sheets, by file name. */
-	readonly tables: Readonly<Record<string, ComputedTable>>;
+	readonly tables: Readonly<Record<string, AnyTable>>;
 	/** Every problem found, each once, errors before advice. */
 	readonly problems: readonly Problem[];
 	/** False where some number of the plan has no answer. */
@@ -66,13 +66,10 @@ function datesOf({ settings }: ReadWorkbook): Outcome<IsoDate[]> {
 }
 
 /** The problems for which cells of a table have no answer. */
-function unanswered(table: ComputedTable): readonly Problem[] {
+function unanswered(table: AnyTable): readonly Problem[] {
 	const problems: Problem[] = [];
 	for (const row of table.rows)
-		for (const key in row) {
-			const { outcome } = row[key] as ComputedCell;
-			if (!outcome.ok) problems.push(...outcome.problems);
-		}
+		for (const { outcome } of Object.values(row)) problems.push(...problemsOf(outcome));
 	return problems;
 }
 
@@ -81,7 +78,7 @@ function withoutDates(problems: readonly Problem[]): Plan {
 	return { tables: byFile(tables), problems: inOrder(problems), made: false };
 }
 
-function byFile(tables: readonly ComputedTable[]): Record<string, ComputedTable> {
+function byFile(tables: readonly AnyTable[]): Record<string, AnyTable> {
 	return Object.fromEntries(tables.map((table) => [table.sheet.file, table]));
 }
 

@@ -1,4 +1,4 @@
-import type { ComputedTable } from "../computedTable.ts";
+import type { AnyTable } from "../computedTable.ts";
 import type { IsoDate } from "../values/date.ts";
 import { forecastTable } from "./births/forecastTable.ts";
 import { scorecardTable } from "./births/scorecardTable.ts";
@@ -38,11 +38,11 @@ export interface PlanTables {
 	readonly cover: CoverFigures;
 	readonly rounds: readonly RoundPlan[];
 	/** The plan is made when every cell of these has an answer. */
-	readonly needed: readonly ComputedTable[];
+	readonly needed: readonly AnyTable[];
 	/** What a product that is not in use would make is for comparing; the plan does not wait for it. */
-	readonly compared: readonly ComputedTable[];
+	readonly compared: readonly AnyTable[];
 	/** Views of the same figures, worked out when looked at. */
-	readonly views: readonly ComputedTable[];
+	readonly views: readonly AnyTable[];
 }
 
 /** All computed sheets of a plan for the days given; at least one day. */

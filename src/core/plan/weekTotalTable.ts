@@ -23,7 +23,7 @@ const units: Record<Measure, string> = {
 export function weekTotalTable(
 	days: readonly DayFigures[],
 	period: Record<Measure, Pair>,
-): ComputedTable {
+): ComputedTable<typeof weekTotalSheet> {
 	const { outcome } = (days[0] as DayFigures).preparation;
 	const productUnit = outcome.ok ? outcome.value.measure : "";
 	const rows = measures.map((measure) => ({

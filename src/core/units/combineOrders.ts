@@ -62,7 +62,9 @@ const cost = countTimes("combined_cost", say`Cost`, say`currency`, packs, {
 });
 
 /** Several units' order files as one list; the same item in another measure is a row of its own. */
-export function combineOrders(orders: readonly UnitOrder[]): ComputedTable {
+export function combineOrders(
+	orders: readonly UnitOrder[],
+): ComputedTable<typeof combinedOrderSheet> {
 	const groups = new Map<string, Part[]>();
 	for (const { file, rows } of orders)
 		for (const row of rows.rows) {
@@ -84,7 +86,7 @@ function hasNeed({ target_stock, usable, on_order }: OrderRow): boolean {
 	return target_stock !== null && usable !== null && on_order !== null;
 }
 
-function rowOf(parts: readonly Part[]): ComputedRow {
+function rowOf(parts: readonly Part[]): ComputedRow<typeof combinedOrderSheet> {
 	const { item, measure } = (parts[0] as Part).row.value;
 	const need = added(parts, "target_stock", needOf);
 	const packSize = packSizeOf(parts);
@@ -103,7 +105,7 @@ function rowOf(parts: readonly Part[]): ComputedRow {
 		order_quantity: derive(quantity, { count: ordered, each: packSize }),
 		cost:
 			price === undefined
-				? nameFigure(say`Cost`, "")
+				? nameFigure(say`Cost`, null)
 				: derive(cost, { count: ordered, each: nameFigure(say`Price of a pack`, price) }),
 		run_out_on: nameFigure(say`First runs out on`, earliest(parts, "run_out_on")),
 		order_by: nameFigure(say`Order by`, earliest(parts, "order_by")),

@@ -1,4 +1,4 @@
-import type { ComputedTable } from "../../core/computedTable.ts";
+import type { AnyTable } from "../../core/computedTable.ts";
 import { shownDay } from "../format/shownDay.ts";
 import { shownCell } from "../format/shownFigure.ts";
 import { columnWidth } from "./columnWidth.ts";
@@ -8,7 +8,7 @@ import { headHeight, rowHeights } from "./rowHeights.ts";
 const SAMPLED_ROWS = 60;
 
 /** A sheet that the plan fills in: locked, and every cell can be asked "why?". */
-export function computedGrid({ sheet, rows }: ComputedTable): GridModel {
+export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 	const keys = Object.keys(sheet.columns);
 	const shown = (row: number, key: string) => {
 		const column = sheet.columns[key];
@@ -38,7 +38,7 @@ export function computedGrid({ sheet, rows }: ComputedTable): GridModel {
 		rowHeight: (row) => heights[row] ?? 0,
 		value(row, at) {
 			const outcome = rows[row]?.[keys[at] ?? ""]?.outcome;
-			return outcome?.ok && outcome.value !== "" ? outcome.value : undefined;
+			return outcome?.ok && outcome.value !== "" ? (outcome.value ?? undefined) : undefined;
 		},
 		cell(row, at): GridCell {
 			const key = keys[at] ?? "";

@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../core/computedTable.ts";
+import { rowsOf } from "../../core/plan/rowsOf.ts";
 import type { Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
@@ -10,7 +11,7 @@ import { semicolon } from "../format/semicolon.ts";
 import { shownNumber } from "../format/shownNumber.ts";
 import { THIS_WEEK } from "../shell/pageTitles.ts";
 import { titleOf } from "../shell/titleOf.ts";
-import { numberIn, rowsOf, wordIn } from "../state/planRows.ts";
+import { numberIn, wordIn } from "../state/numberIn.ts";
 import type { State } from "../state/store.ts";
 import { comingHeadlines } from "../subjects/births/comingHeadlines.ts";
 import { readyHeadlines } from "../subjects/kits/readyHeadlines.ts";
@@ -35,9 +36,9 @@ export function headline(state: State, file: string): string {
 function weekHeadline(state: State): string {
 	const isWeek = daysOf(state).length === 7;
 	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
-	const first = rowsOf(state, dayPlanSheet.file)[0];
-	const needed = numberIn(first, "kits_needed");
-	const owned = numberIn(first, "kits_in_service");
+	const first = rowsOf(state.plan, dayPlanSheet)[0];
+	const needed = numberIn(first?.kits_needed);
+	const owned = numberIn(first?.kits_in_service);
 	if (!state.plan.made && errors[0]) return waitingHeadline(isWeek, errors[0], errors.length);
 	if (needed === undefined || owned === undefined)
 		return isWeek ? say`This week waits for its numbers` : say`This plan waits for its numbers`;
@@ -63,11 +64,9 @@ function waitingHeadline(isWeek: boolean, { message }: Problem, count: number): 
 }
 
 /** For each kind of kit, the row of the cover table that is the first to be enough. */
-export function enoughRows(state: State): ComputedRow[] {
-	const enough = rowsOf(state, kitCoverSheet.file).filter((row) => wordIn(row, "enough") === "yes");
-	return enough.filter(
-		(row, at) => at === 0 || wordIn(row, "kind") !== wordIn(enough[at - 1], "kind"),
-	);
+export function enoughRows(state: State): ComputedRow<typeof kitCoverSheet>[] {
+	const enough = rowsOf(state.plan, kitCoverSheet).filter((row) => wordIn(row.enough) === "yes");
+	return enough.filter((row, at) => at === 0 || wordIn(row.kind) !== wordIn(enough[at - 1]?.kind));
 }
 
 function coverHeadline(state: State): string {
@@ -76,9 +75,9 @@ function coverHeadline(state: State): string {
 	return rows.map((row) => enoughWords(row, rows.length > 1)).join(semicolon);
 }
 
-function enoughWords(row: ComputedRow, named: boolean): string {
-	const needed = numberIn(row, "kits") ?? 0;
-	if (named) return say`${wordIn(row, "kind")}: ${needed}`;
+function enoughWords(row: ComputedRow<typeof kitCoverSheet>, named: boolean): string {
+	const needed = numberIn(row.kits) ?? 0;
+	if (named) return say`${wordIn(row.kind)}: ${needed}`;
 	const fewer = needed - 1;
 	if (fewer === 0) return say`1 kit is enough`;
 	return fewer === 1
@@ -87,14 +86,14 @@ function enoughWords(row: ComputedRow, named: boolean): string {
 }
 
 function mixingHeadline(state: State): string {
-	const row = rowsOf(state, mixingSheet.file).find(
-		(r) => numberIn(r, "product_quantity") !== undefined,
+	const row = rowsOf(state.plan, mixingSheet).find(
+		(r) => numberIn(r.product_quantity) !== undefined,
 	);
-	const quantity = numberIn(row, "product_quantity");
-	const water = numberIn(row, "water_litres");
-	const litres = numberIn(row, "litres");
+	const quantity = numberIn(row?.product_quantity);
+	const water = numberIn(row?.water_litres);
+	const litres = numberIn(row?.litres);
 	if (quantity === undefined || water === undefined || litres === undefined)
 		return titleOf(mixingSheet.file);
-	const amount = amountOf(quantity, wordIn(row, "product_measure"), EXACT);
-	return say`${shownNumber(water, 2)} L of water, then ${amount} of ${wordIn(row, "product")}: ${shownNumber(litres, 1)} L`;
+	const amount = amountOf(quantity, wordIn(row?.product_measure), EXACT);
+	return say`${shownNumber(water, 2)} L of water, then ${amount} of ${wordIn(row?.product)}: ${shownNumber(litres, 1)} L`;
 }

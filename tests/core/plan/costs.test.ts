@@ -53,7 +53,7 @@ describe("as it is now", () => {
 
 	test("where nobody is born a birth has no cost", () => {
 		const [now] = costs({ settings: { births_per_day: 0 } });
-		expect([now?.[1], now?.[2]]).toEqual([7, ""]);
+		expect([now?.[1], now?.[2]]).toEqual([7, null]);
 	});
 
 	test("without any price nothing costs anything, and all that is used is named", () => {

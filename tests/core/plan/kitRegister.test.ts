@@ -32,8 +32,8 @@ test("every kit of the register, in its order, with how it stands", () => {
 	).toEqual([
 		["A", "bag set", "ready", "yes", 1, "2027-02-27", "2027-03-06", ""],
 		["B", "bag set", "ready", "yes", 2, "2027-02-28", "2027-03-07", ""],
-		["C", "bag set", "to reprocess", "yes", "", "", "", "used, or not yet disinfected"],
-		["D", "bag set", "out of service", "no", "", "", "", "torn mask"],
+		["C", "bag set", "to reprocess", "yes", null, "", "", "used, or not yet disinfected"],
+		["D", "bag set", "out of service", "no", null, "", "", "torn mask"],
 	]);
 });
 
@@ -52,10 +52,10 @@ test("the kit disinfected longest ago is used next; only ready kits have a place
 	expect(contentOf(made, FILE, "kit", "state", "use_next")).toEqual([
 		["A", "ready", 2],
 		["B", "ready", 1],
-		["C", "overdue", ""],
-		["D", "incomplete", ""],
-		["E", "out of service", ""],
-		["F", "to reprocess", ""],
+		["C", "overdue", null],
+		["D", "incomplete", null],
+		["E", "out of service", null],
+		["F", "to reprocess", null],
 	]);
 });
 
@@ -77,7 +77,7 @@ test("the last check is shown with its time", () => {
 		["2027-02-27 9:05,A,5,yes,,,,,,", "2027-02-26,A,5,yes,,,,,,"],
 	);
 	expect(contentOf(made, FILE, "last_checked", "ready_since", "missing")).toEqual([
-		["2027-02-27 09:05", "2027-02-27", ""],
+		["2027-02-27 09:05", "2027-02-27", null],
 	]);
 });
 

@@ -17,7 +17,7 @@ describe("the changes of the small unit", () => {
 	const unmetWith = columnOf(plan(smallUnit()), "kit-cover.csv", "unmet_per_1000_uses");
 
 	test("now is kit cover's row of the kits in service; one more kit is the next row", () => {
-		expect(now).toEqual(["As it is now", 3, unmetWith[2], ""]);
+		expect(now).toEqual(["As it is now", 3, unmetWith[2], null]);
 		const more = others.find(([change]) => change === "One more kit");
 		expect(more?.slice(0, 3)).toEqual(["One more kit", 4, unmetWith[3]]);
 	});
@@ -82,7 +82,7 @@ describe("a change that does not fit is not proposed", () => {
 	test("where the rounds as they are do not fit, another hour at which they would is shown", () => {
 		const tight = rounds("07:00", "08:30", "21:00");
 		const now = leversOf(smallUnit({ "rounds.csv": tight }));
-		expect(now[0]).toEqual(["As it is now", 3, undefined, ""]);
+		expect(now[0]).toEqual(["As it is now", 3, undefined, null]);
 		const moved = now.find(([change]) => /instead/.test(String(change)));
 		expect(Number(moved?.[2])).toBeGreaterThan(0);
 	});
@@ -91,7 +91,7 @@ describe("a change that does not fit is not proposed", () => {
 test("what would make it worse has no figure of what it avoids", () => {
 	const rows = leversOf(smallUnit({ "rounds.csv": rounds("06:00", "14:00", "22:00") }));
 	for (const [, , unmet, avoided] of rows.slice(1))
-		expect(avoided === "").toBe(Number(unmet) > Number(rows[0]?.[2]));
+		expect(avoided === null).toBe(Number(unmet) > Number(rows[0]?.[2]));
 });
 
 test("after each use there are no rounds to change", () => {

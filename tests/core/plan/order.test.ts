@@ -60,8 +60,8 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 	});
 
 	test("without a price no cost; without use no months", () => {
-		expect(orderOf(planOfStore({ price: "" }), "cost", "pack_price")).toEqual(["", ""]);
-		expect(orderOf(planOfStore({ usage: [] }), "months_of_stock")).toEqual([""]);
+		expect(orderOf(planOfStore({ price: "" }), "cost", "pack_price")).toEqual([null, null]);
+		expect(orderOf(planOfStore({ usage: [] }), "months_of_stock")).toEqual([null]);
 	});
 });
 

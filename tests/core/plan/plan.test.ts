@@ -87,7 +87,14 @@ describe("the plan of a small unit", () => {
 			"yes",
 			"yes",
 		]);
-		expect(rows.map((row) => valueIn(row.deciding))).toEqual(["", "", "risk", "", "", ""]);
+		expect(rows.map((row) => valueIn(row.deciding))).toEqual([
+			null,
+			null,
+			"risk",
+			null,
+			null,
+			null,
+		]);
 		[136.681, 11.5022, 0.734884, 0.038467, 0.00171635].forEach((unmet, i) => {
 			expectWithin(numberIn(rows[i], "unmet_per_1000_uses"), unmet, 5e-6 * unmet, "per 1,000");
 		});
@@ -101,7 +108,7 @@ describe("the plan of a small unit", () => {
 			["tablets", ""],
 		]);
 		expect(rows.map((row) => valueIn(row.product_measure))).toEqual(["mL", "g", "tablet"]);
-		expect(valueIn(rows[1]?.strength_today_g_per_l)).toBe("");
+		expect(valueIn(rows[1]?.strength_today_g_per_l)).toBe(null);
 	});
 
 	test("uses up each item of the store, the product in use by its solution", () => {

@@ -52,7 +52,7 @@ describe("the same litres from each product, over a week and a quarter", () => {
 	});
 
 	test("what tablets weigh is not known, and nothing is lost where nothing fades", () => {
-		expect(rowsOf(made, FILE).map((row) => valueIn(row.weight_kg) === "")).toEqual([
+		expect(rowsOf(made, FILE).map((row) => valueIn(row.weight_kg) === null)).toEqual([
 			false,
 			false,
 			false,
@@ -135,7 +135,7 @@ describe("packs and prices", () => {
 
 	test("without a price there is no cost, and there are packs", () => {
 		const blank = row("liquid,other,L,5,,7,0,0.95");
-		expect(valueIn(blank?.cost)).toBe("");
+		expect(valueIn(blank?.cost)).toBe(null);
 		expect(numberIn(blank, "packs")).toBeGreaterThan(0);
 	});
 

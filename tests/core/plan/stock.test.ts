@@ -221,7 +221,7 @@ describe("what cannot be right is said with its place", () => {
 		});
 		expect(contentOf(made, "order.csv", "item", "pack_price")).toEqual([
 			["liquid", 3.25],
-			["soap", ""],
+			["soap", null],
 		]);
 	});
 });

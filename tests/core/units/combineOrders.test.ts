@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { ComputedRow } from "../../../src/core/computedTable.ts";
+import type { AnyRow } from "../../../src/core/computedTable.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
 import { orderSheet } from "../../../src/core/sheets/order.ts";
 import { combineOrders, type UnitOrder } from "../../../src/core/units/combineOrders.ts";
@@ -45,7 +45,7 @@ function order(file: string, lines: readonly Line[], isFull = true): UnitOrder {
 }
 
 const combined = (...orders: UnitOrder[]) => combineOrders(orders).rows;
-const cell = (row: ComputedRow | undefined, column: string) => valueIn(row?.[column]);
+const cell = (row: AnyRow | undefined, column: string) => valueIn(row?.[column]);
 const two = (a: Line, b: Line) =>
 	combined(order("a.csv", [{ unit: "A", ...a }]), order("b.csv", [{ unit: "B", ...b }]));
 
@@ -175,9 +175,9 @@ describe("cost", () => {
 			"a smaller pack's price is no price of the larger",
 			{ packSize: 50, price: 2 },
 			{ packSize: 100 },
-			"",
+			null,
 		],
-		["no price, no cost", { packSize: 50 }, { packSize: 50 }, ""],
+		["no price, no cost", { packSize: 50 }, { packSize: 50 }, null],
 	])("%s", (_what, a, b, cost) => {
 		expect(cell(two({ target: 80, ...a }, { target: 120, ...b })[0], "cost")).toBe(cost);
 	});
@@ -215,7 +215,7 @@ describe("files without the added columns", () => {
 	test("a need without any pack size has no packs, and says why", () => {
 		const [row] = combined(old("a.csv", { target: 30 }));
 		expect(cell(row, "need")).toBe(30);
-		for (const column of ["order_packs", "order_quantity"])
+		for (const column of ["order_packs", "order_quantity"] as const)
 			expect(codesOf(row?.[column])).toEqual(["no-pack-size"]);
 	});
 

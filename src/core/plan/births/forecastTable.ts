@@ -29,19 +29,17 @@ const bound = (end: "low" | "high", share: number) =>
 		compute: ({ counts }) => interval(counts, share)[end],
 	});
 
-const bounds = {
-	low_50: bound("low", 0.5),
-	high_50: bound("high", 0.5),
-	low_90: bound("low", 0.9),
-	high_90: bound("high", 0.9),
-};
+const low50 = bound("low", 0.5);
+const high50 = bound("high", 0.5);
+const low90 = bound("low", 0.9);
+const high90 = bound("high", 0.9);
 
 /** Births of each day with their bands. */
-export function forecastTable(days: readonly DayFigures[]): ComputedTable {
+export function forecastTable(days: readonly DayFigures[]): ComputedTable<typeof forecastSheet> {
 	return onDemand(forecastSheet, () => days.map(rowOf));
 }
 
-function rowOf(day: DayFigures): ComputedRow {
+function rowOf(day: DayFigures): ComputedRow<typeof forecastSheet> {
 	const { births, birthSize } = day;
 	const counts = birthSize
 		? derive(forecast, {
@@ -50,12 +48,14 @@ function rowOf(day: DayFigures): ComputedRow {
 				size: birthSize,
 			})
 		: derive(poisson, { mean: births });
-	const cells = Object.entries(bounds).map(([key, each]) => [key, derive(each, { counts })]);
 	return {
 		date: nameFigure(say`Date`, day.date),
 		births_expected: births,
 		taken_from: nameFigure(say`From`, takenFrom(births, birthSize)),
-		...(Object.fromEntries(cells) as ComputedRow),
+		low_50: derive(low50, { counts }),
+		high_50: derive(high50, { counts }),
+		low_90: derive(low90, { counts }),
+		high_90: derive(high90, { counts }),
 	};
 }
 

@@ -64,7 +64,10 @@ const ways = [
 ];
 
 /** The forecast beside the two simple ways; no rows where there is no forecast to score. */
-export function scorecardTable({ register, forecast }: RegisterFigures): ComputedTable {
+export function scorecardTable({
+	register,
+	forecast,
+}: RegisterFigures): ComputedTable<typeof scorecardSheet> {
 	return onDemand(scorecardSheet, () => {
 		if (!register || !forecast?.outcome.ok) return [];
 		const card = derive(scored, { register, forecast });
@@ -78,15 +81,15 @@ function rowOf(
 	isForecast: boolean,
 	card: Figure<Scorecard | null>,
 	known: Scorecard,
-): ComputedRow {
+): ComputedRow<typeof scorecardSheet> {
 	return {
 		way: nameFigure(say`Way`, name),
 		days: derive(days, { card }),
 		chance_given: derive(chance, { card }),
 		inside_50: isForecast
 			? derive(inside50, { card })
-			: nameFigure(say`Inside the middle half`, ""),
-		inside_90: isForecast ? derive(inside90, { card }) : nameFigure(say`Inside nine of ten`, ""),
+			: nameFigure(say`Inside the middle half`, null),
+		inside_90: isForecast ? derive(inside90, { card }) : nameFigure(say`Inside nine of ten`, null),
 		remark: nameFigure(say`In words`, isForecast ? inWords(known) : ""),
 	};
 }

@@ -9,7 +9,10 @@ import { preparationCells } from "./preparationCells.ts";
 import { preparationOn } from "./productFigures.ts";
 
 /** One preparation a day with the product in use. */
-export function mixingDaysTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
+export function mixingDaysTable(
+	unit: UnitFigures,
+	days: readonly DayFigures[],
+): ComputedTable<typeof mixingDaysSheet> {
 	return onDemand(mixingDaysSheet, () =>
 		days.map((day) => {
 			const inUse = unit.productInUse;

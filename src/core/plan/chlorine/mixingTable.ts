@@ -36,7 +36,7 @@ export function mixingTable(
 	unit: UnitFigures,
 	cover: CoverFigures,
 	firstDay: IsoDate,
-): ComputedTable {
+): ComputedTable<typeof mixingSheet> {
 	const kits = derive(kitsThroughBath, {
 		kitsInLoad: unit.kitsInLoad,
 		fullestRound: cover.kitsOfFullestRound,
@@ -54,7 +54,7 @@ function mixingRow(
 	product: ProductFigures,
 	{ lot, strength, preparation }: LotPreparation,
 	kits: Figure,
-): ComputedRow {
+): ComputedRow<typeof mixingSheet> {
 	const { settings } = unit.read;
 	const mixed = preparationCells(preparation);
 	const made = mixed.strength_made_pct as Figure;
@@ -102,8 +102,8 @@ const litreStrength = calculation<{ strength: Strength }, number>({
 });
 
 /** Only a liquid has grams per litre; powder and tablets leave the cell blank. */
-function gramsPerLitre(strength: Figure<Strength>): Figure<number> | Figure<string> {
+function gramsPerLitre(strength: Figure<Strength>): Figure<number | null> {
 	if (strength.outcome.ok && strength.outcome.value.form !== "liquid")
-		return nameFigure(say`Strength of the product`, "");
+		return nameFigure(say`Strength of the product`, null);
 	return derive(litreStrength, { strength });
 }

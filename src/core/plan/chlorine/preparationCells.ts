@@ -1,8 +1,9 @@
 import { derive, type Figure } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
-import type { ComputedRow } from "../../computedTable.ts";
+import type { FiguresOf } from "../../computedTable.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
+import type { preparationColumns } from "../../sheets/preparationColumns.ts";
 
 const litres = partOf<Preparation, "litres">(measureOut, "litres", say`Make up to`, "L");
 const quantity = partOf<Preparation, "quantity">(
@@ -21,7 +22,7 @@ const made = partOf<Preparation, "strengthMadePct">(
 );
 
 /** The cells of a preparation that a mixing sheet shows. */
-export function preparationCells(whole: Figure<Preparation>): ComputedRow {
+export function preparationCells(whole: Figure<Preparation>): FiguresOf<typeof preparationColumns> {
 	return {
 		litres: derive(litres, { whole }),
 		product_quantity: derive(quantity, { whole }),

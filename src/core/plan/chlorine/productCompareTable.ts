@@ -112,7 +112,10 @@ const perDay = calculation<{ litres: number; planDays: number }, number>({
 });
 
 /** Every product over a week and a quarter. */
-export function productCompareTable(unit: UnitFigures, solution: Pair): ComputedTable {
+export function productCompareTable(
+	unit: UnitFigures,
+	solution: Pair,
+): ComputedTable<typeof productCompareSheet> {
 	return onDemand(productCompareSheet, () => {
 		const { plan_days: planDays } = unit.read.settings;
 		const litresPerDay = derive(perDay, { litres: solution.expected, planDays });
@@ -158,7 +161,7 @@ function rowOf(
 	period: (typeof PERIODS)[number],
 	litresPerDay: Figure,
 	interval: Figure<Interval>,
-): ComputedRow {
+): ComputedRow<typeof productCompareSheet> {
 	const days = nameFigure(say`Days of the period`, period.days);
 	const { form } = product.row.value;
 	const kg = kgPerUnit(product.row.value);
@@ -173,8 +176,9 @@ function rowOf(
 		quantity: derive(quantity, { interval, days }),
 		measure: nameFigure(say`Measured in`, MEASURES[form]),
 		packs: derive(packs, { interval, days }),
-		cost: known?.cost === null ? nameFigure(say`Cost`, "") : derive(cost, { interval, days }),
-		weight_kg: kg === null ? nameFigure(say`To carry`, "") : derive(weight(kg), { interval, days }),
+		cost: known?.cost === null ? nameFigure(say`Cost`, null) : derive(cost, { interval, days }),
+		weight_kg:
+			kg === null ? nameFigure(say`To carry`, null) : derive(weight(kg), { interval, days }),
 		lost_g: derive(lost, { interval, days }),
 	};
 }

@@ -14,13 +14,20 @@ import { type LotFigures, lotFigures, NOT_USABLE } from "./lotFigures.ts";
 import { bornOn } from "./strengthOfLot.ts";
 
 /** Every lot with its strength on the first day. */
-export function strengthTable(unit: UnitFigures, firstDay: IsoDate): ComputedTable {
+export function strengthTable(
+	unit: UnitFigures,
+	firstDay: IsoDate,
+): ComputedTable<typeof strengthSheet> {
 	return onDemand(strengthSheet, () =>
 		lotFigures(unit, firstDay).map((lot) => rowOf(unit, lot, firstDay)),
 	);
 }
 
-function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): ComputedRow {
+function rowOf(
+	unit: UnitFigures,
+	figures: LotFigures,
+	firstDay: IsoDate,
+): ComputedRow<typeof strengthSheet> {
 	const { product, lot } = figures;
 	const born = bornOn(lot.value);
 	const today = figures.strengthOn(firstDay);
@@ -29,7 +36,7 @@ function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): Compu
 	const compared = reading ? figures.strengthOn(reading.value.read_on) : today;
 	const age = born
 		? Math.max(0, (dayNumber(firstDay) as number) - (dayNumber(born) as number))
-		: "";
+		: null;
 	return {
 		product: product.name,
 		lot: typedFigure(say`Lot`, "", lot.value.lot, {
@@ -37,10 +44,10 @@ function rowOf(unit: UnitFigures, figures: LotFigures, firstDay: IsoDate): Compu
 			line: lot.line,
 			column: "lot",
 		}),
-		age_days: nameFigure<number | string>(say`Age`, age) as Figure<number> | Figure<string>,
+		age_days: nameFigure(say`Age`, age),
 		label_strength: derive(shownStrength, { strength: product.strength }),
 		strength_today: derive(shownStrength, { strength: today }),
-		measured_pct: reading ? readingFigure(reading) : nameFigure(say`Measured`, ""),
+		measured_pct: reading ? readingFigure(reading) : nameFigure(say`Measured`, null),
 		measured_on: nameFigure(say`Measured on`, reading?.value.read_on ?? ""),
 		last_usable_day: nameFigure(say`Usable until`, usableUntil(figures)),
 		remark: nameFigure(

@@ -28,7 +28,10 @@ const exactLitres = calculation<{ preparation: Preparation; targetPct: number },
 });
 
 /** Every usable lot with every container size. */
-export function wallTableTable(unit: UnitFigures, firstDay: IsoDate): ComputedTable {
+export function wallTableTable(
+	unit: UnitFigures,
+	firstDay: IsoDate,
+): ComputedTable<typeof wallTableSheet> {
 	return onDemand(wallTableSheet, () =>
 		unit.products.flatMap((product) => {
 			const strong = strongLots(unit.read, product, firstDay);

@@ -7,7 +7,7 @@ import { preparationCells } from "./preparationCells.ts";
 import type { WardUse } from "./wardFigures.ts";
 
 /** Each other use of solution with its product. */
-export function wardUseTable(uses: readonly WardUse[]): ComputedTable {
+export function wardUseTable(uses: readonly WardUse[]): ComputedTable<typeof wardUseSheet> {
 	return onDemand(wardUseSheet, () =>
 		uses.map(({ line, use, litres, firstDay, quantity }) => {
 			const { litres: _made, ...cells } = preparationCells(firstDay);

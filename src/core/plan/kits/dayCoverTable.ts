@@ -47,14 +47,17 @@ const none = partOf<Moment, "nonePer1000">(
 const HOURS = 24;
 
 /** Each hour of the plan's busiest day, for each kind of kit. */
-export function dayCoverTable(cover: CoverFigures, days: readonly DayFigures[]): ComputedTable {
+export function dayCoverTable(
+	cover: CoverFigures,
+	days: readonly DayFigures[],
+): ComputedTable<typeof dayCoverSheet> {
 	return onDemand(dayCoverSheet, () => {
 		const births = byDate(say`Births expected`, say`births`, days, (day) => day.births);
 		return cover.kinds.flatMap((kind) => hoursOf(kind, births));
 	});
 }
 
-function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow[] {
+function hoursOf(kind: KindCover, births: Figure<number[]>): ComputedRow<typeof dayCoverSheet>[] {
 	return Array.from({ length: HOURS }, (_, h) => {
 		const hour = nameFigure(say`Hour`, h);
 		const at = derive(moment, {

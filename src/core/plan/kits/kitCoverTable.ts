@@ -20,11 +20,11 @@ const unmetWithKits = calculation<{ cover: Cover; kits: number }, number>({
 });
 
 /** For each kind, one row for each number of kits, to three beyond those needed. */
-export function kitCoverTable({ kinds }: CoverFigures): ComputedTable {
+export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
 	return { sheet: kitCoverSheet, rows: kinds.flatMap(rowsOfKind) };
 }
 
-function rowsOfKind({ name, cover }: KindCover): ComputedRow[] {
+function rowsOfKind({ name, cover }: KindCover): ComputedRow<typeof kitCoverSheet>[] {
 	if (!cover.outcome.ok) return [];
 	const { kitsNeeded, decidedBy, unmetPer1000 } = cover.outcome.value;
 	return unmetPer1000.map((_, i) => {
@@ -34,7 +34,7 @@ function rowsOfKind({ name, cover }: KindCover): ComputedRow[] {
 			kits,
 			unmet_per_1000_uses: derive(unmetWithKits, { cover, kits }),
 			enough: nameFigure(say`Enough`, i + 1 >= kitsNeeded ? "yes" : "no"),
-			deciding: nameFigure(say`Decided by`, i + 1 === kitsNeeded ? decidedBy : ""),
+			deciding: nameFigure(say`Decided by`, i + 1 === kitsNeeded ? decidedBy : null),
 		};
 	});
 }

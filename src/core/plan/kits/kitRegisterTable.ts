@@ -20,7 +20,9 @@ const state = calculation<{ kit: KitReadiness }, string>({
 });
 
 /** How each kit stands, and which ready kit to use next: the one disinfected longest ago. */
-export function kitRegisterTable({ readiness }: UnitFigures): ComputedTable {
+export function kitRegisterTable({
+	readiness,
+}: UnitFigures): ComputedTable<typeof kitRegisterSheet> {
 	const order = readiness
 		.filter((kit) => kit.state === "ready")
 		.sort((a, b) => ((a.readySince ?? "") < (b.readySince ?? "") ? -1 : 1));
@@ -30,7 +32,7 @@ export function kitRegisterTable({ readiness }: UnitFigures): ComputedTable {
 	};
 }
 
-function rowOf(kit: KitReadiness, place: number): ComputedRow {
+function rowOf(kit: KitReadiness, place: number): ComputedRow<typeof kitRegisterSheet> {
 	const { line, value } = kit.kit;
 	const last = kit.lastCheck;
 	const known: Figure<KitReadiness> = typedFigure(say`Register and checks of the kit`, "", kit, {
@@ -43,17 +45,14 @@ function rowOf(kit: KitReadiness, place: number): ComputedRow {
 		kind: nameFigure(say`Kind`, value.kind),
 		state: derive(state, { kit: known }),
 		counts: nameFigure(say`In service`, kit.serves ? "yes" : "no"),
-		use_next: place > 0 ? nameFigure(say`Use next`, place) : nameFigure(say`Use next`, ""),
+		use_next: nameFigure(say`Use next`, place > 0 ? place : null),
 		ready_since: nameFigure(say`Ready since`, kit.readySince ?? ""),
 		ready_until: nameFigure(say`Ready until`, kit.readyUntil ?? ""),
 		last_checked: nameFigure(
 			say`Last check`,
 			last ? checksSheet.columns.checked_at.value.write(last.value.checked_at) : "",
 		),
-		missing:
-			kit.missing > 0
-				? nameFigure(say`Pieces missing`, kit.missing)
-				: nameFigure(say`Pieces missing`, ""),
+		missing: nameFigure(say`Pieces missing`, kit.missing > 0 ? kit.missing : null),
 		reason: nameFigure(say`Why`, kit.reason),
 	};
 }

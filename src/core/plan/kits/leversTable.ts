@@ -50,7 +50,10 @@ const avoided = calculation<{ now: number; changed: number }, number>({
 });
 
 /** What each single change would spare, for each kind of kit; of the hours tried for a round, the best. */
-export function leversTable(unit: UnitFigures, dates: readonly IsoDate[]): ComputedTable {
+export function leversTable(
+	unit: UnitFigures,
+	dates: readonly IsoDate[],
+): ComputedTable<typeof leversSheet> {
 	return onDemand(leversSheet, () => {
 		const covers = changes(unit).map((change) => ({
 			change,
@@ -65,7 +68,7 @@ interface Lever {
 	readonly cover: CoverFigures;
 }
 
-function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
+function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof leversSheet>[] {
 	const [now, ...others] = levers.map((lever) => ({ lever, unmet: unmetOf(lever, kind) }));
 	if (!now) return [];
 	const rows = others
@@ -79,7 +82,7 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
 		.sort((a, b) => valueOr(b.spared, -1) - valueOr(a.spared, -1));
 	const bestHour = rows.find(({ lever }) => lever.change.oneOfMany);
 	return [
-		leverRow(now.lever, kind, now.unmet, nameFigure(say`Avoided`, "")),
+		leverRow(now.lever, kind, now.unmet, nameFigure(say`Avoided`, null)),
 		...rows
 			.filter((row) => !row.lever.change.oneOfMany || row === bestHour)
 			.map((row) =>
@@ -87,7 +90,7 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow[] {
 					row.lever,
 					kind,
 					row.unmet,
-					valueOr(row.spared, 0) < 0 ? nameFigure(say`Avoided`, "") : row.spared,
+					valueOr(row.spared, 0) < 0 ? nameFigure(say`Avoided`, null) : row.spared,
 				),
 			),
 	];
@@ -111,8 +114,8 @@ function leverRow(
 	lever: Lever,
 	kind: number,
 	unmet: Figure,
-	spared: Figure<number> | Figure<string>,
-): ComputedRow {
+	spared: Figure<number | null>,
+): ComputedRow<typeof leversSheet> {
 	const { name, kitsNeeded } = lever.cover.kinds[kind] as CoverFigures["kinds"][number];
 	return {
 		kind: nameFigure(say`Kind`, name),

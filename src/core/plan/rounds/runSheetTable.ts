@@ -37,11 +37,14 @@ const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn);
 const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits);
 
 /** Every round of every day, step by step. */
-export function runSheetTable(unit: UnitFigures, rounds: readonly RoundPlan[]): ComputedTable {
+export function runSheetTable(
+	unit: UnitFigures,
+	rounds: readonly RoundPlan[],
+): ComputedTable<typeof runSheetSheet> {
 	return onDemand(runSheetSheet, () => rounds.flatMap((round) => rowsOf(unit, round)));
 }
 
-function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow[] {
+function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow<typeof runSheetSheet>[] {
 	const { outcome } = plan.steps;
 	const count = outcome.ok ? outcome.value.length : 1;
 	return Array.from({ length: count }, (_, i) => {

@@ -50,7 +50,10 @@ const perKit = each(
 );
 
 /** Things as they are, then each change, the one that saves most first. */
-export function costsTable(unit: UnitFigures, dates: readonly IsoDate[]): ComputedTable {
+export function costsTable(
+	unit: UnitFigures,
+	dates: readonly IsoDate[],
+): ComputedTable<typeof costsSheet> {
 	return onDemand(costsSheet, () => {
 		const now = withWeek(unit, say`As it is now`, costsOf(unit, dates));
 		const changed = ruleChanges(unit)
@@ -81,7 +84,10 @@ function withWeek(unit: UnitFigures, name: string, costs: CostFigures): Costed {
 	};
 }
 
-function rowOf({ name, costs, each: all, week }: Costed, now: Costed | undefined): ComputedRow {
+function rowOf(
+	{ name, costs, each: all, week }: Costed,
+	now: Costed | undefined,
+): ComputedRow<typeof costsSheet> {
 	const before = now && valueIn(now.week);
 	const after = valueIn(week);
 	const saved =
@@ -94,10 +100,10 @@ function rowOf({ name, costs, each: all, week }: Costed, now: Costed | undefined
 		per_week: week,
 		per_birth: hasSome(costs.births)
 			? derive(perBirth, { costs: all, count: costs.births })
-			: nameFigure(say`Cost a birth`, ""),
+			: nameFigure(say`Cost a birth`, null),
 		per_kit: hasSome(costs.kits)
 			? derive(perKit, { costs: all, count: costs.kits })
-			: nameFigure(say`Cost a kit`, ""),
+			: nameFigure(say`Cost a kit`, null),
 		saved_per_week: nameFigure(say`Saved a week`, saved),
 		remark: nameFigure(say`Remark`, [missing, why].filter(Boolean).join(" ")),
 	};

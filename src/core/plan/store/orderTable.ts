@@ -77,11 +77,11 @@ export function orderTable(
 	unit: UnitFigures,
 	items: () => readonly ItemStock[],
 	firstDay: IsoDate,
-): ComputedTable {
+): ComputedTable<typeof orderSheet> {
 	return onDemand(orderSheet, () => items().map((item) => rowOf(unit, item, firstDay)));
 }
 
-function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
+function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<typeof orderSheet> {
 	const { value, line } = item.row;
 	const cell = <T>(column: keyof typeof itemsSheet.columns, content: T): Figure<T> =>
 		typedFigure(itemsSheet.columns[column].label, itemsSheet.columns[column].unit, content, {
@@ -115,11 +115,11 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
 		order_quantity: derive(quantity, { count: item.packs, each: packSize }),
 		cost:
 			price === null
-				? nameFigure(say`Cost`, "")
+				? nameFigure(say`Cost`, null)
 				: derive(cost, { count: item.packs, each: cell("pack_price", price) }),
 		run_out_on: derive(runOutOn, { projection, firstDay }),
 		order_by: ordered,
-		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, ""),
+		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, null),
 		remark: derive(orderRemark, {
 			projection,
 			firstDay,
@@ -135,7 +135,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow {
 		}),
 		emergency: nameFigure(say`Runs out before an order can arrive`, isEmergency ? "yes" : "no"),
 		pack_size: packSize,
-		pack_price: price === null ? nameFigure(say`Price of a pack`, "") : cell("pack_price", price),
+		pack_price: price === null ? nameFigure(say`Price of a pack`, null) : cell("pack_price", price),
 		unit_name: unit.read.settings.unit_name as Figure<string>,
 	};
 }

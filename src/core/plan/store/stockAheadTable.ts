@@ -39,7 +39,7 @@ export function stockAheadTable(
 	items: () => readonly ItemStock[],
 	ahead: () => Horizon,
 	firstDay: IsoDate,
-): ComputedTable {
+): ComputedTable<typeof stockAheadSheet> {
 	return onDemand(stockAheadSheet, () => {
 		const weeks = Math.floor(ahead().days.length / DAYS_PER_WEEK);
 		return items().flatMap((item) =>
@@ -50,7 +50,11 @@ export function stockAheadTable(
 	});
 }
 
-function rowOf(item: ItemStock, firstDay: IsoDate, day: number): ComputedRow {
+function rowOf(
+	item: ItemStock,
+	firstDay: IsoDate,
+	day: number,
+): ComputedRow<typeof stockAheadSheet> {
 	const days: Figure = nameFigure(say`Days from the first`, day);
 	return {
 		item: nameFigure(say`Item`, item.row.value.item),

@@ -16,7 +16,7 @@ export function stockTable(
 	unit: UnitFigures,
 	items: () => readonly ItemStock[],
 	firstDay: IsoDate,
-): ComputedTable {
+): ComputedTable<typeof stockSheet> {
 	return onDemand(stockSheet, () => {
 		const lastDays = new Map(
 			lotFigures(unit, firstDay).map((lot) => [lot.lot.line, lot.lastUsableDay]),
@@ -39,7 +39,7 @@ function rowOf(
 	measure: string,
 	until: string,
 	waste: Waste | undefined,
-): ComputedRow {
+): ComputedRow<typeof stockSheet> {
 	const { lot, quantity, counted, short } = onHand;
 	const cell = <T>(column: "item" | "lot" | "quantity", content: T): Figure<T> =>
 		typedFigure(lotsSheet.columns[column].label, "", content, {

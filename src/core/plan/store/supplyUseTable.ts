@@ -18,7 +18,7 @@ export function supplyUseTable(
 	counts: CountFigures,
 	period: Record<Measure, Pair>,
 	ward: readonly WardUse[],
-): ComputedTable {
+): ComputedTable<typeof supplyUseSheet> {
 	const inUse = "row" in unit.productInUse ? unit.productInUse.row.value.product : undefined;
 	const rows = unit.read.tables.items.rows.map((row) => {
 		const { item } = row.value;

@@ -38,12 +38,19 @@ const dateAndTime = calculation<{ minutes: number; date: IsoDate }, string>({
 });
 
 /** The rinse water of every round. */
-export function boilingTable(unit: UnitFigures, rounds: readonly RoundPlan[]): ComputedTable {
+export function boilingTable(
+	unit: UnitFigures,
+	rounds: readonly RoundPlan[],
+): ComputedTable<typeof boilingSheet> {
 	const stove = stoveFigures(unit.read);
 	return onDemand(boilingSheet, () => rounds.map((round) => rowOf(unit, stove, round)));
 }
 
-function rowOf(unit: UnitFigures, stove: StoveFigures, round: RoundPlan): ComputedRow {
+function rowOf(
+	unit: UnitFigures,
+	stove: StoveFigures,
+	round: RoundPlan,
+): ComputedRow<typeof boilingSheet> {
 	const { settings } = unit.read;
 	const { boiling, lightBy, fuel } = roundBoiling(unit.read, stove, round);
 	const date = nameFigure(say`Date`, round.date);

@@ -62,7 +62,10 @@ const wardTotal = calculation<{ litres: readonly number[] }, number>({
 });
 
 /** All water of each day. */
-export function waterTable(unit: UnitFigures, days: readonly DayFigures[]): ComputedTable {
+export function waterTable(
+	unit: UnitFigures,
+	days: readonly DayFigures[],
+): ComputedTable<typeof waterSheet> {
 	const { settings, tables } = unit.read;
 	const stove = stoveFigures(unit.read);
 	const ward = listFigure(say`Litres a day`, say`L/day`, tables.wardSolution, (rows) =>
@@ -110,7 +113,7 @@ function rowOf(
 	day: DayFigures,
 	rates: Figure<Rates>,
 	sources: Figure<WaterSource[]>,
-): ComputedRow {
+): ComputedRow<typeof waterSheet> {
 	const { settings } = unit.read;
 	const use = {
 		rates,

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
 import { type Child, el } from "../../dom/el.ts";
@@ -6,7 +7,7 @@ import type { Surroundings } from "../../page.ts";
 import { headline } from "../../sheet/headline.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { THIS_WEEK } from "../../shell/pageTitles.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { daysOf } from "../week/weekGrid.ts";
 import { beginEntries } from "./beginEntries.ts";
@@ -82,10 +83,10 @@ function answer(state: State, goTo: Surroundings["goTo"]): Child[] {
 
 function amounts(state: State): string {
 	const total = (measure: string) => {
-		const row = rowsOf(state, weekTotalSheet.file).find(
-			(each) => wordIn(each, "measure_of") === measure,
+		const row = rowsOf(state.plan, weekTotalSheet).find(
+			(each) => wordIn(each.measure_of) === measure,
 		);
-		return numberIn(row, "set_aside") ?? 0;
+		return numberIn(row?.set_aside) ?? 0;
 	};
 	const days = daysOf(state).length;
 	return say`To set aside for these ${days} days: ${shownUp(total("solution_litres"), 1)} L of chlorine solution and ${shownUp(total("boiled_litres"), 1)} L of boiled, cooled water.`;

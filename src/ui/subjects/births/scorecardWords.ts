@@ -1,8 +1,9 @@
 import { inSentence } from "../../../core/inSentence.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { scorecardSheet } from "../../../core/sheets/scorecard.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
 /** Fewer days than this prove little about a forecast (rule of thumb). */
@@ -16,14 +17,14 @@ interface Score {
 }
 
 function scoreOf(state: State): Score | undefined {
-	const [forecast, ...simple] = rowsOf(state, scorecardSheet.file);
-	const days = numberIn(forecast, "days");
-	const inside90 = numberIn(forecast, "inside_90");
-	const chance = numberIn(forecast, "chance_given");
+	const [forecast, ...simple] = rowsOf(state.plan, scorecardSheet);
+	const days = numberIn(forecast?.days);
+	const inside90 = numberIn(forecast?.inside_90);
+	const chance = numberIn(forecast?.chance_given);
 	if (days === undefined || inside90 === undefined || chance === undefined) return undefined;
 	const others = simple.map((row) => ({
-		way: inSentence(wordIn(row, "way")),
-		chance: numberIn(row, "chance_given") ?? 0,
+		way: inSentence(wordIn(row.way)),
+		chance: numberIn(row.chance_given) ?? 0,
 	}));
 	return { days, inside90, chance, others };
 }

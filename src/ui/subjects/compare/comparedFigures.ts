@@ -1,14 +1,16 @@
 import type { Figure } from "../../../core/calculation.ts";
 import type { Column } from "../../../core/column.ts";
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
+import type { Sheet } from "../../../core/sheet.ts";
 import { costsSheet } from "../../../core/sheets/costs.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { kitCoverSheet } from "../../../core/sheets/kitCover.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { weekMeasures } from "../week/weekMeasures.ts";
@@ -34,24 +36,24 @@ export function comparedFigures(left: State, right: State): Compared[] {
 	return [...kits(left, right), ...work(left, right), ...money(left, right), ...order(left, right)];
 }
 
-type Find = (state: State) => ComputedRow | undefined;
+type Find<S extends Sheet> = (state: State) => ComputedRow<S> | undefined;
 
 function kits(left: State, right: State): Compared[] {
 	const kinds = new Set(
 		[left, right].flatMap((state) =>
-			rowsOf(state, leversSheet.file).map((row) => wordIn(row, "kind")),
+			rowsOf(state.plan, leversSheet).map((row) => wordIn(row.kind)),
 		),
 	);
 	return [...kinds].flatMap((kind) => {
 		const group = kind === "" ? say`Kits` : kind;
-		const asItIs: Find = (state) =>
-			rowsOf(state, leversSheet.file).find((row) => wordIn(row, "kind") === kind);
-		const enough: Find = (state) =>
-			rowsOf(state, kitCoverSheet.file).find(
-				(row) => wordIn(row, "kind") === kind && wordIn(row, "enough") === "yes",
+		const asItIs: Find<typeof leversSheet> = (state) =>
+			rowsOf(state.plan, leversSheet).find((row) => wordIn(row.kind) === kind);
+		const enough: Find<typeof kitCoverSheet> = (state) =>
+			rowsOf(state.plan, kitCoverSheet).find(
+				(row) => wordIn(row.kind) === kind && wordIn(row.enough) === "yes",
 			);
 		const lever = (key: keyof typeof leversSheet.columns, label: string, less = false) => ({
-			...compared(left, right, asItIs, key, leversSheet.columns[key]),
+			...compared(left, right, (state) => asItIs(state)?.[key], key, leversSheet.columns[key]),
 			group,
 			label,
 			lessIsBetter: less,
@@ -59,7 +61,13 @@ function kits(left: State, right: State): Compared[] {
 		return [
 			lever("kits_needed", say`Kits needed`),
 			{
-				...compared(left, right, enough, "deciding", kitCoverSheet.columns.deciding),
+				...compared(
+					left,
+					right,
+					(state) => enough(state)?.deciding,
+					"deciding",
+					kitCoverSheet.columns.deciding,
+				),
 				group,
 				why: [asItIs(left)?.kits_needed, asItIs(right)?.kits_needed],
 			},
@@ -73,27 +81,26 @@ function kits(left: State, right: State): Compared[] {
 function work(left: State, right: State): Compared[] {
 	return weekMeasures.flatMap((measure) => {
 		if (measure.total === undefined) return [];
-		const find: Find = (state) =>
-			rowsOf(state, weekTotalSheet.file).find((row) => wordIn(row, "measure_of") === measure.total);
+		const find: Find<typeof weekTotalSheet> = (state) =>
+			rowsOf(state.plan, weekTotalSheet).find((row) => wordIn(row.measure_of) === measure.total);
 		const key = measure.totalIsExpected ? "expected" : "set_aside";
-		const column = (dayPlanSheet.columns as Record<string, Column<unknown>>)[measure.large];
-		if (!column) return [];
+		const column = dayPlanSheet.columns[measure.large];
 		return [
 			{
-				...compared(left, right, find, key, column),
+				...compared(left, right, (state) => find(state)?.[key], key, column),
 				group: say`To set aside for the whole period`,
 				label: measure.label,
-				unit: measure.unit || wordIn(find(left) ?? find(right), "unit"),
+				unit: measure.unit || wordIn((find(left) ?? find(right))?.unit),
 			},
 		];
 	});
 }
 
 function money(left: State, right: State): Compared[] {
-	const find: Find = (state) => rowsOf(state, costsSheet.file)[0];
+	const find: Find<typeof costsSheet> = (state) => rowsOf(state.plan, costsSheet)[0];
 	const unit = unitSetting(right, "currency") || unitSetting(left, "currency") || "";
 	return (["per_week", "per_birth", "per_kit"] as const).map((key) => ({
-		...compared(left, right, find, key, costsSheet.columns[key]),
+		...compared(left, right, (state) => find(state)?.[key], key, costsSheet.columns[key]),
 		group: say`What is used up costs`,
 		unit,
 	}));
@@ -101,16 +108,15 @@ function money(left: State, right: State): Compared[] {
 
 function order(left: State, right: State): Compared[] {
 	const items = new Set(
-		[left, right].flatMap((state) =>
-			rowsOf(state, orderSheet.file).map((row) => wordIn(row, "item")),
-		),
+		[left, right].flatMap((state) => rowsOf(state.plan, orderSheet).map((row) => wordIn(row.item))),
 	);
 	return [...items]
 		.map((item) => ({
 			...compared(
 				left,
 				right,
-				(state) => rowsOf(state, orderSheet.file).find((row) => wordIn(row, "item") === item),
+				(state) =>
+					rowsOf(state.plan, orderSheet).find((row) => wordIn(row.item) === item)?.order_packs,
 				"order_packs",
 				orderSheet.columns.order_packs,
 			),
@@ -127,10 +133,10 @@ function isNothing(figure: Figure<unknown> | undefined): boolean {
 function compared(
 	left: State,
 	right: State,
-	find: Find,
+	find: (state: State) => Figure<unknown> | undefined,
 	key: string,
 	column: Column<unknown>,
 ): Omit<Compared, "group"> {
 	const { label, unit } = column;
-	return { label, unit, key, column, left: find(left)?.[key], right: find(right)?.[key] };
+	return { label, unit, key, column, left: find(left), right: find(right) };
 }

@@ -1,8 +1,9 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { hasAnswer, type Side } from "./side.ts";
 
@@ -32,17 +33,15 @@ function kitsWords(title: string, before: number, after: number): string {
 }
 
 function kitsNeeded(state: State): number | undefined {
-	return numberIn(rowsOf(state, dayPlanSheet.file)[0], "kits_needed");
+	return numberIn(rowsOf(state.plan, dayPlanSheet)[0]?.kits_needed);
 }
 
 /** Of the kind whose needs most often find none ready. */
 function unmet(state: State): string | undefined {
-	const rows = rowsOf(state, leversSheet.file);
+	const rows = rowsOf(state.plan, leversSheet);
 	const asItIs = rows.filter(
-		(row, at) => at === 0 || wordIn(row, "kind") !== wordIn(rows[at - 1], "kind"),
+		(row, at) => at === 0 || wordIn(row.kind) !== wordIn(rows[at - 1]?.kind),
 	);
-	const worst = Math.max(
-		...asItIs.map((row) => numberIn(row, "unmet_per_1000_uses") ?? Number.NaN),
-	);
+	const worst = Math.max(...asItIs.map((row) => numberIn(row.unmet_per_1000_uses) ?? Number.NaN));
 	return Number.isFinite(worst) ? shownNumber(worst, UNMET_DECIMALS) : undefined;
 }

@@ -1,10 +1,12 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
+import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { kitCoverSheet } from "../../../core/sheets/kitCover.ts";
 import { el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { enoughRows } from "../../sheet/headline.ts";
-import { numberIn, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import type { CoverPoint } from "./coverPicture.ts";
@@ -18,16 +20,16 @@ export function coverView(state: State, room: number): HTMLElement | undefined {
 }
 
 function coverFigure(state: State, room: number): HTMLElement | undefined {
-	const rows = state.plan.tables[kitCoverSheet.file]?.rows ?? [];
+	const rows = rowsOf(state.plan, kitCoverSheet);
 	const points = rows.flatMap((row): CoverPoint[] => {
-		const kits = numberIn(row, "kits");
-		const unmet = numberIn(row, "unmet_per_1000_uses");
-		const kind = wordIn(row, "kind");
+		const kits = numberIn(row.kits);
+		const unmet = numberIn(row.unmet_per_1000_uses);
+		const kind = wordIn(row.kind);
 		return kits === undefined || unmet === undefined ? [] : [{ kind, kits, unmet }];
 	});
 	const target = unitSetting(state, "unmet_per_1000_uses");
 	if (points.length === 0 || target === undefined) return undefined;
-	const owned = numberIn(state.plan.tables["day-plan.csv"]?.rows[0], "kits_in_service");
+	const owned = numberIn(rowsOf(state.plan, dayPlanSheet)[0]?.kits_in_service);
 	return pictureFigure(
 		({ coverPicture }) => coverPicture(points, target, owned, pictureWidth(room)),
 		say`Needs that find no kit ready, by number of kits; the table below has the numbers.`,
@@ -41,7 +43,7 @@ function sentence(target: number): string {
 }
 
 function rule(state: State): string {
-	const deciding = new Set(enoughRows(state).map((row) => wordIn(row, "deciding")));
+	const deciding = new Set(enoughRows(state).map((row) => wordIn(row.deciding)));
 	const words = [
 		deciding.has("risk") && say`Decided by the risk: the first number under the line.`,
 		deciding.has("beds") &&

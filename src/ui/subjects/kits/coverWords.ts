@@ -1,25 +1,24 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { counted } from "../../format/counted.ts";
 import { onceIn, oneNeedIn } from "../../format/howOften.ts";
-import { numberIn, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { usesPerYear } from "./usesPerYear.ts";
 
 /** What the kits in service mean, for each kind: "With 4 kits about one need in 15,000 finds none ready: …". */
 export function coverWords(state: State): string[] {
-	const rows = state.plan.tables[leversSheet.file]?.rows ?? [];
-	const now = rows.filter(
-		(row, at) => wordIn(row, "kind") !== wordIn(rows[at - 1], "kind") || at === 0,
-	);
+	const rows = rowsOf(state.plan, leversSheet);
+	const now = rows.filter((row, at) => wordIn(row.kind) !== wordIn(rows[at - 1]?.kind) || at === 0);
 	return now.flatMap((row) => wordsOf(state, row));
 }
 
-function wordsOf(state: State, row: ComputedRow): string[] {
-	const kits = numberIn(row, "kits");
-	const unmet = numberIn(row, "unmet_per_1000_uses");
-	const kind = wordIn(row, "kind");
+function wordsOf(state: State, row: ComputedRow<typeof leversSheet>): string[] {
+	const kits = numberIn(row.kits);
+	const unmet = numberIn(row.unmet_per_1000_uses);
+	const kind = wordIn(row.kind);
 	const yearly = usesPerYear(state, kind);
 	if (kits === undefined || unmet === undefined || yearly === undefined) return [];
 	if (kits === 0)

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { say } from "../../../core/say.ts";
 import { dayCoverSheet } from "../../../core/sheets/dayCover.ts";
@@ -7,7 +8,7 @@ import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
 import { oneNeedIn } from "../../format/howOften.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
-import { numberIn, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import type { HourPoint, RoundMark } from "./dayCoverPicture.ts";
@@ -26,12 +27,12 @@ export function dayCoverView(state: State, room: number): HTMLElement | undefine
 /** The hours of each kind; a kind some hour of which has no answer is left out. */
 export function hoursByKind(state: State): Map<string, HourPoint[]> {
 	const kinds = new Map<string, HourPoint[]>();
-	for (const row of state.plan.tables[dayCoverSheet.file]?.rows ?? []) {
-		const hour = numberIn(row, "hour");
-		const ready = numberIn(row, "ready_expected");
-		const none = numberIn(row, "none_ready_per_1000");
+	for (const row of rowsOf(state.plan, dayCoverSheet)) {
+		const hour = numberIn(row.hour);
+		const ready = numberIn(row.ready_expected);
+		const none = numberIn(row.none_ready_per_1000);
 		if (hour === undefined || ready === undefined || none === undefined) continue;
-		const kind = wordIn(row, "kind");
+		const kind = wordIn(row.kind);
 		kinds.set(kind, [...(kinds.get(kind) ?? []), { hour, ready, none }]);
 	}
 	return kinds;
@@ -80,8 +81,8 @@ export function halfPast({ hour }: HourPoint): string {
 }
 
 function kitsOf(state: State, kind: string, points: readonly HourPoint[]): number {
-	const now = state.plan.tables[leversSheet.file]?.rows.find((row) => wordIn(row, "kind") === kind);
-	return numberIn(now, "kits") ?? Math.max(...points.map(({ ready }) => ready));
+	const now = rowsOf(state.plan, leversSheet).find((row) => wordIn(row.kind) === kind);
+	return numberIn(now?.kits) ?? Math.max(...points.map(({ ready }) => ready));
 }
 
 function roundMarks(state: State): RoundMark[] {

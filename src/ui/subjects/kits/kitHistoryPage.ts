@@ -1,4 +1,5 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import type { Place } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import { checksSheet } from "../../../core/sheets/checks.ts";
@@ -14,7 +15,7 @@ import { cautionList } from "../../sheet/cautions.ts";
 import { cautionsOf } from "../../sheet/cautionWords.ts";
 import { pageHelp } from "../../shell/pageHelp.ts";
 import { titleOf } from "../../shell/titleOf.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { daysOf } from "../week/weekGrid.ts";
 import { checkSheet } from "./checkSheets.ts";
@@ -69,7 +70,7 @@ class KitHistoryView implements View {
 	}
 
 	paint(state: State): void {
-		const names = rowsOf(state, kitRegisterSheet.file).map((row) => wordIn(row, "kit"));
+		const names = rowsOf(state.plan, kitRegisterSheet).map((row) => wordIn(row.kit));
 		const kept = names.includes(this.#kits.value) ? this.#kits.value : (names[0] ?? "");
 		fill(this.#kits, ...names.map((name) => el("option", { value: name }, name)));
 		this.#kits.value = kept;
@@ -87,19 +88,17 @@ class KitHistoryView implements View {
 
 	destroy(): void {}
 
-	#row(): ComputedRow | undefined {
+	#row(): ComputedRow<typeof kitRegisterSheet> | undefined {
 		const { state } = this.#around.store;
-		return rowsOf(state, kitRegisterSheet.file).find(
-			(row) => wordIn(row, "kit") === this.#kits.value,
-		);
+		return rowsOf(state.plan, kitRegisterSheet).find((row) => wordIn(row.kit) === this.#kits.value);
 	}
 
-	#parts(row: ComputedRow): Child[] {
+	#parts(row: ComputedRow<typeof kitRegisterSheet>): Child[] {
 		const { store, goTo } = this.#around;
 		const place = (line: number): Place => ({ file: checksSheet.file, line, column: "checked_at" });
 		const checks = checksOf(store.state, row);
 		return [
-			el("p", { class: "in-words" }, stateMark(wordIn(row, "state")), standsWords(row)),
+			el("p", { class: "in-words" }, stateMark(wordIn(row.state)), standsWords(row)),
 			checks.length === 0
 				? el("p", {}, say`No check of this kit is on record.`)
 				: historyTable(checks, (line) => goTo(place(line))),
@@ -112,21 +111,24 @@ class KitHistoryView implements View {
 		goTo({ file: checksSheet.file, line: rows + 2, column: "checked_at" });
 	}
 
-	#historyPaper(row: ComputedRow): HTMLElement {
+	#historyPaper(row: ComputedRow<typeof kitRegisterSheet>): HTMLElement {
 		const { state } = this.#around.store;
 		const when = daysOf(state)[0];
 		return el(
 			"section",
 			{ class: "paper-page" },
 			...paperHead(state, titleWords(row), when === undefined ? "" : shownDayAndYear(when)),
-			el("p", {}, stateMark(wordIn(row, "state")), standsWords(row)),
+			el("p", {}, stateMark(wordIn(row.state)), standsWords(row)),
 			historyTable(checksOf(state, row)),
 		);
 	}
 
-	#print(pagesOf: (row: ComputedRow, state: State) => HTMLElement[], all: boolean): void {
+	#print(
+		pagesOf: (row: ComputedRow<typeof kitRegisterSheet>, state: State) => HTMLElement[],
+		all: boolean,
+	): void {
 		const { store, tell } = this.#around;
-		const rows = rowsOf(store.state, kitRegisterSheet.file).filter(
+		const rows = rowsOf(store.state.plan, kitRegisterSheet).filter(
 			(row) => all || row === this.#row(),
 		);
 		if (rows.length === 0) {
@@ -138,32 +140,30 @@ class KitHistoryView implements View {
 	}
 }
 
-function checkPapers(row: ComputedRow, state: State): HTMLElement[] {
-	return [checkSheet(state, wordIn(row, "kit"), wordIn(row, "kind"))];
+function checkPapers(row: ComputedRow<typeof kitRegisterSheet>, state: State): HTMLElement[] {
+	return [checkSheet(state, wordIn(row.kit), wordIn(row.kind))];
 }
 
-function checksOf(state: State, row: ComputedRow) {
-	return kitChecks(state, wordIn(row, "kit"), wordIn(row, "kind"), daysOf(state).at(-1));
+function checksOf(state: State, row: ComputedRow<typeof kitRegisterSheet>) {
+	return kitChecks(state, wordIn(row.kit), wordIn(row.kind), daysOf(state).at(-1));
 }
 
-function titleWords(row: ComputedRow): string {
-	const until = wordIn(row, "ready_until");
-	const state = wordIn(row, "state");
-	const kit = wordIn(row, "kit");
+function titleWords(row: ComputedRow<typeof kitRegisterSheet>): string {
+	const until = wordIn(row.ready_until);
+	const state = wordIn(row.state);
+	const kit = wordIn(row.kit);
 	return state === "ready" && until !== ""
 		? say`Kit ${kit}: ready until ${shownDayAndYear(until)}`
 		: say`Kit ${kit}: ${shownWord(state)}`;
 }
 
-function standsWords(row: ComputedRow): string {
-	const since = wordIn(row, "ready_since");
+function standsWords(row: ComputedRow<typeof kitRegisterSheet>): string {
+	const since = wordIn(row.ready_since);
 	const words = [
-		wordIn(row, "kind"),
+		wordIn(row.kind),
 		since === "" ? "" : say`disinfected on ${shownDayAndYear(since)}`,
-		wordIn(row, "reason"),
-		wordIn(row, "counts") === "yes"
-			? say`the plan counts on it`
-			: say`the plan does not count on it`,
+		wordIn(row.reason),
+		wordIn(row.counts) === "yes" ? say`the plan counts on it` : say`the plan does not count on it`,
 	];
 	return say`: ${words.filter(Boolean).join(semicolon)}.`;
 }

@@ -1,21 +1,22 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { el } from "../../dom/el.ts";
 import { onceIn } from "../../format/howOften.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/route.ts";
-import { numberIn, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { usesPerYear } from "./usesPerYear.ts";
 
 /** What would help, in short: one change a line, the one that spares most first, and how often each leaves a need without a kit. */
 export function leversBrief(state: State): HTMLElement | undefined {
-	const rows = (state.plan.tables[leversSheet.file]?.rows ?? []).filter(
-		(row) => numberIn(row, "unmet_per_1000_uses") !== undefined,
+	const rows = rowsOf(state.plan, leversSheet).filter(
+		(row) => numberIn(row.unmet_per_1000_uses) !== undefined,
 	);
 	if (rows.length === 0) return undefined;
-	const kinds = [...new Set(rows.map((row) => wordIn(row, "kind")))];
+	const kinds = [...new Set(rows.map((row) => wordIn(row.kind)))];
 	return el(
 		"section",
 		{ class: "levers-brief" },
@@ -23,7 +24,7 @@ export function leversBrief(state: State): HTMLElement | undefined {
 		...kinds.map((kind) =>
 			table(
 				kind,
-				rows.filter((row) => wordIn(row, "kind") === kind),
+				rows.filter((row) => wordIn(row.kind) === kind),
 				usesPerYear(state, kind),
 			),
 		),
@@ -33,15 +34,15 @@ export function leversBrief(state: State): HTMLElement | undefined {
 
 function table(
 	kind: string,
-	rows: readonly ComputedRow[],
+	rows: readonly ComputedRow<typeof leversSheet>[],
 	yearly: number | undefined,
 ): HTMLElement {
-	const line = (row: ComputedRow, at: number) => {
-		const unmet = numberIn(row, "unmet_per_1000_uses") as number;
+	const line = (row: ComputedRow<typeof leversSheet>, at: number) => {
+		const unmet = numberIn(row.unmet_per_1000_uses) as number;
 		return el(
 			"tr",
 			{ class: at === 0 ? "now" : undefined },
-			el("th", { scope: "row" }, wordIn(row, "change")),
+			el("th", { scope: "row" }, wordIn(row.change)),
 			el("td", { class: "numeric" }, shownPlain(Number(unmet.toPrecision(2)))),
 			el("td", {}, yearly === undefined ? "" : onceIn(unmet, yearly)),
 		);

@@ -1,18 +1,20 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
+import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { counted } from "../../format/counted.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import type { ToDo } from "../store/toDo.ts";
 
 /** Kits whose latest check counted too few pieces: what is missing is to be found or ordered. */
 export function missingPieces(state: State): ToDo[] {
-	return rowsOf(state, "kit-register.csv").flatMap((row) => {
-		const missing = numberIn(row, "missing") ?? 0;
+	return rowsOf(state.plan, kitRegisterSheet).flatMap((row) => {
+		const missing = numberIn(row.missing) ?? 0;
 		if (missing === 0) return [];
-		const checked = wordIn(row, "last_checked");
+		const checked = wordIn(row.last_checked);
 		return [
 			{
-				item: say`${wordIn(row, "kind")}, kit ${wordIn(row, "kit")}`,
+				item: say`${wordIn(row.kind)}, kit ${wordIn(row.kit)}`,
 				amount: say`${counted(missing, "piece")} missing`,
 				by: say`today`,
 				more: say`Counted at the check of ${checked}. The kit does not count until a later check passes.`,

@@ -1,5 +1,6 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
 import { inSentence } from "../../../core/inSentence.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { dayCoverSheet } from "../../../core/sheets/dayCover.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
@@ -9,7 +10,7 @@ import { capital } from "../../format/capital.ts";
 import { oneNeedIn } from "../../format/howOften.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { dayRounds, runDays } from "../rounds/dayRounds.ts";
@@ -39,14 +40,14 @@ function dayCoverHeadline(state: State): string | undefined {
 }
 
 function leversHeadline(state: State): string | undefined {
-	const rows = rowsOf(state, leversSheet.file);
-	const kinds = [...new Set(rows.map((row) => wordIn(row, "kind")))];
+	const rows = rowsOf(state.plan, leversSheet);
+	const kinds = [...new Set(rows.map((row) => wordIn(row.kind)))];
 	const words = kinds.flatMap((kind) => {
 		const best = rows.find(
-			(row) => wordIn(row, "kind") === kind && numberIn(row, "avoided_per_1000_uses") !== undefined,
+			(row) => wordIn(row.kind) === kind && numberIn(row.avoided_per_1000_uses) !== undefined,
 		);
 		if (!best) return [];
-		return [ofKind(kind, inSentence(wordIn(best, "change")))];
+		return [ofKind(kind, inSentence(wordIn(best.change)))];
 	});
 	return words.length === 0 ? undefined : say`What would help most: ${words.join(semicolon)}`;
 }
@@ -70,9 +71,9 @@ function runSheetHeadline(state: State): string | undefined {
 }
 
 function registerHeadline(state: State): string | undefined {
-	const rows = rowsOf(state, kitRegisterSheet.file);
+	const rows = rowsOf(state.plan, kitRegisterSheet);
 	if (rows.length === 0) return undefined;
-	const serving = rows.filter((row) => wordIn(row, "counts") === "yes").length;
+	const serving = rows.filter((row) => wordIn(row.counts) === "yes").length;
 	const counts =
 		serving === rows.length
 			? say`all ${rows.length} kits count`
@@ -84,15 +85,15 @@ function registerHeadline(state: State): string | undefined {
 }
 
 /** The first ready kit of each kind; the kind is named where there are several. */
-function nextOfKinds(rows: readonly ComputedRow[]): string {
+function nextOfKinds(rows: readonly ComputedRow<typeof kitRegisterSheet>[]): string {
 	const ready = rows
-		.filter((row) => numberIn(row, "use_next") !== undefined)
-		.sort((a, b) => (numberIn(a, "use_next") as number) - (numberIn(b, "use_next") as number));
-	const kinds = new Set(rows.map((row) => wordIn(row, "kind")));
+		.filter((row) => numberIn(row.use_next) !== undefined)
+		.sort((a, b) => (numberIn(a.use_next) as number) - (numberIn(b.use_next) as number));
+	const kinds = new Set(rows.map((row) => wordIn(row.kind)));
 	const firsts = [...kinds].flatMap((kind) => {
-		const first = ready.find((row) => wordIn(row, "kind") === kind);
+		const first = ready.find((row) => wordIn(row.kind) === kind);
 		if (!first) return [];
-		return [kinds.size === 1 ? wordIn(first, "kit") : `${wordIn(first, "kit")} (${kind})`];
+		return [kinds.size === 1 ? wordIn(first.kit) : `${wordIn(first.kit)} (${kind})`];
 	});
 	return firsts.length === 0 ? "" : firsts.reduce((one, other) => say`${one} or ${other}`);
 }

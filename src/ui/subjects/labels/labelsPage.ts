@@ -9,7 +9,7 @@ import { cautionList } from "../../sheet/cautions.ts";
 import { cautionsOf } from "../../sheet/cautionWords.ts";
 import { pageHelp } from "../../shell/pageHelp.ts";
 import { titleOf } from "../../shell/titleOf.ts";
-import { wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { labelSheets, sheetsFor } from "./labelSheets.ts";
@@ -75,7 +75,7 @@ class LabelsView implements View {
 
 	paint(state: State): void {
 		const chosen = this.#mix.selectedIndex;
-		const lots = mixesInUse(state).map((row) => wordIn(row, "lot") || say`no lot in the store`);
+		const lots = mixesInUse(state).map((row) => wordIn(row.lot) || say`no lot in the store`);
 		fill(
 			this.#mix,
 			...lots.map((lot, at) => el("option", { value: at }, lot)),

@@ -1,12 +1,13 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
 import { say } from "../../../core/say.ts";
+import type { mixingSheet } from "../../../core/sheets/mixing.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { el } from "../../dom/el.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { EXACT } from "../../format/litreWords.ts";
 import { shownTime } from "../../format/shownMoment.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
-import { numberIn, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import { discardAt, usableHours } from "./discardAt.ts";
 import { label, labelLine } from "./labelParts.ts";
 
@@ -18,7 +19,7 @@ export interface SolutionLabel {
 	readonly targetPct: number | undefined;
 	readonly lifeHours: number;
 	/** The row of the mixing sheet it is mixed by; undefined leaves room to write. */
-	readonly mix: ComputedRow | undefined;
+	readonly mix: ComputedRow<typeof mixingSheet> | undefined;
 	readonly made: LocalTime | undefined;
 }
 
@@ -63,13 +64,13 @@ export function solutionLabel({
 	);
 }
 
-function mixWords(mix: ComputedRow | undefined): string {
-	const litres = numberIn(mix, "litres");
-	const quantity = numberIn(mix, "product_quantity");
-	const water = numberIn(mix, "water_litres");
+function mixWords(mix: ComputedRow<typeof mixingSheet> | undefined): string {
+	const litres = numberIn(mix?.litres);
+	const quantity = numberIn(mix?.product_quantity);
+	const water = numberIn(mix?.water_litres);
 	if (litres === undefined || quantity === undefined || water === undefined)
 		return say`Product ______________ lot ________ litres ______`;
-	const lot = wordIn(mix, "lot");
-	const amount = amountOf(quantity, wordIn(mix, "product_measure"), EXACT);
-	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${amount} ${wordIn(mix, "product")}, lot ${lot || "________"}`;
+	const lot = wordIn(mix?.lot);
+	const amount = amountOf(quantity, wordIn(mix?.product_measure), EXACT);
+	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${amount} ${wordIn(mix?.product)}, lot ${lot || "________"}`;
 }

@@ -1,9 +1,11 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { kitLabel } from "./kitLabel.ts";
@@ -24,17 +26,17 @@ export interface WantedLabels {
 }
 
 /** Rows of the mixing sheet for the product in use: one for each lot. */
-export function mixesInUse(state: State): readonly ComputedRow[] {
-	const inUse = wordIn(rowsOf(state, "day-plan.csv")[0], "chlorine_product");
-	return rowsOf(state, mixingSheet.file).filter(
-		(row) => inUse !== "" && wordIn(row, "product") === inUse,
+export function mixesInUse(state: State): readonly ComputedRow<typeof mixingSheet>[] {
+	const inUse = wordIn(rowsOf(state.plan, dayPlanSheet)[0]?.chlorine_product);
+	return rowsOf(state.plan, mixingSheet).filter(
+		(row) => inUse !== "" && wordIn(row.product) === inUse,
 	);
 }
 
 /** Kits that get a label: those not out of service. */
-export function kitsToLabel(state: State): readonly ComputedRow[] {
-	return rowsOf(state, kitRegisterSheet.file).filter(
-		(row) => wordIn(row, "state") !== "out of service",
+export function kitsToLabel(state: State): readonly ComputedRow<typeof kitRegisterSheet>[] {
+	return rowsOf(state.plan, kitRegisterSheet).filter(
+		(row) => wordIn(row.state) !== "out of service",
 	);
 }
 
@@ -58,8 +60,8 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 		kitsToLabel(state).map((row) =>
 			kitLabel({
 				unit,
-				kit: wordIn(row, "kit"),
-				kind: wordIn(row, "kind"),
+				kit: wordIn(row.kit),
+				kind: wordIn(row.kind),
 				readyLifeDays,
 				done: wanted.done,
 			}),

@@ -1,10 +1,11 @@
 import { QUARTER } from "../../../core/plan/chlorine/productCompareTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { productCompareSheet } from "../../../core/sheets/productCompare.ts";
 import { el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { productInUse } from "./mix.ts";
@@ -17,12 +18,12 @@ interface Compared {
 }
 
 function compared(state: State): Compared[] {
-	return rowsOf(state, productCompareSheet.file)
-		.filter((row) => wordIn(row, "period") === QUARTER)
+	return rowsOf(state.plan, productCompareSheet)
+		.filter((row) => wordIn(row.period) === QUARTER)
 		.map((row) => ({
-			product: wordIn(row, "product"),
-			cost: numberIn(row, "cost"),
-			weightKg: numberIn(row, "weight_kg"),
+			product: wordIn(row.product),
+			cost: numberIn(row.cost),
+			weightKg: numberIn(row.weight_kg),
 		}));
 }
 

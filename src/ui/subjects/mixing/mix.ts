@@ -1,10 +1,12 @@
-import type { ComputedRow } from "../../../core/computedTable.ts";
+import type { ComputedRow, FiguresOf } from "../../../core/computedTable.ts";
 import { problemsOf } from "../../../core/outcome.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import { mixingDaysSheet } from "../../../core/sheets/mixingDays.ts";
+import type { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
 /** One preparation of chlorine solution as it is measured out. */
@@ -21,31 +23,36 @@ export interface Mix {
 	readonly exactLitres: number | undefined;
 }
 
+/** What the mixing sheets have in common. */
+type MixRow = FiguresOf<typeof preparationColumns> &
+	Pick<ComputedRow<typeof wallTableSheet>, "lot"> &
+	Partial<Pick<ComputedRow<typeof wallTableSheet>, "exact_litres">>;
+
 /** The mix that a row of a mixing sheet describes; undefined where a number of it waits. */
-export function mixOf(row: ComputedRow | undefined, product: string): Mix | undefined {
+export function mixOf(row: MixRow, product: string): Mix | undefined {
 	const [litres, quantity, waterLitres, strengthPct] = [
-		numberIn(row, "litres"),
-		numberIn(row, "product_quantity"),
-		numberIn(row, "water_litres"),
-		numberIn(row, "strength_made_pct"),
+		numberIn(row.litres),
+		numberIn(row.product_quantity),
+		numberIn(row.water_litres),
+		numberIn(row.strength_made_pct),
 	];
 	if (litres === undefined || quantity === undefined) return undefined;
 	if (waterLitres === undefined || strengthPct === undefined) return undefined;
 	return {
 		product,
-		lot: wordIn(row, "lot"),
+		lot: wordIn(row.lot),
 		litres,
 		quantity,
-		measure: wordIn(row, "product_measure"),
+		measure: wordIn(row.product_measure),
 		waterLitres,
 		strengthPct,
-		exactLitres: numberIn(row, "exact_litres"),
+		exactLitres: numberIn(row.exact_litres),
 	};
 }
 
 /** The product in use on the first day. */
 export function productInUse(state: State): string {
-	return wordIn(rowsOf(state, dayPlanSheet.file)[0], "chlorine_product");
+	return wordIn(rowsOf(state.plan, dayPlanSheet)[0]?.chlorine_product);
 }
 
 /** One preparation on each day with the product in use; a day whose numbers wait has none. */
@@ -53,8 +60,8 @@ export function mixOfDays(
 	state: State,
 ): { readonly date: string; readonly mix: Mix | undefined }[] {
 	const product = productInUse(state);
-	return rowsOf(state, mixingDaysSheet.file).map((row) => ({
-		date: wordIn(row, "date"),
+	return rowsOf(state.plan, mixingDaysSheet).map((row) => ({
+		date: wordIn(row.date),
 		mix: mixOf(row, product),
 	}));
 }
@@ -66,22 +73,22 @@ export function mixOfDays(
 export function mixesOfFirstDay(state: State): Mix[] {
 	const own = mixOfDays(state)[0]?.mix;
 	if (!own) return [];
-	const others = rowsOf(state, wallTableSheet.file)
-		.filter((row) => wordIn(row, "product") === own.product && wordIn(row, "lot") === own.lot)
+	const others = rowsOf(state.plan, wallTableSheet)
+		.filter((row) => wordIn(row.product) === own.product && wordIn(row.lot) === own.lot)
 		.flatMap((row) => mixOf(row, own.product) ?? []);
 	return [own, ...others.filter((mix) => mix.litres !== own.litres)];
 }
 
 /** What the mixing sheet remarks on this product and lot. */
 export function remarkOn(state: State, { product, lot }: Mix): string {
-	const row = rowsOf(state, mixingSheet.file).find(
-		(r) => wordIn(r, "product") === product && wordIn(r, "lot") === lot,
+	const row = rowsOf(state.plan, mixingSheet).find(
+		(r) => wordIn(r.product) === product && wordIn(r.lot) === lot,
 	);
-	return wordIn(row, "remark");
+	return wordIn(row?.remark);
 }
 
 /** Why there is nothing to mix by on the first day; "" where no reason is known. */
 export function whyNoMix(state: State): string {
-	const cell = rowsOf(state, mixingDaysSheet.file)[0]?.product_quantity;
+	const cell = rowsOf(state.plan, mixingDaysSheet)[0]?.product_quantity;
 	return cell ? (problemsOf(cell.outcome)[0]?.message ?? "") : "";
 }

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { mixingDaysSheet } from "../../../core/sheets/mixingDays.ts";
@@ -10,7 +11,7 @@ import { counted } from "../../format/counted.ts";
 import { quantityWords } from "../../format/litreWords.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import { shownBefore } from "../../format/shownMoment.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { boilingRounds } from "../water/boilingRounds.ts";
 import { waterHeadline } from "../water/waterView.ts";
@@ -43,8 +44,8 @@ function daysHeadline(state: State): string | undefined {
 }
 
 function wallHeadline(state: State): string | undefined {
-	const rows = rowsOf(state, wallTableSheet.file);
-	const products = new Set(rows.map((row) => wordIn(row, "product")));
+	const rows = rowsOf(state.plan, wallTableSheet);
+	const products = new Set(rows.map((row) => wordIn(row.product)));
 	if (products.size === 0) return undefined;
 	return say`A mixing table for the wall: ${counted(products.size, "product")}, one page each`;
 }

@@ -1,9 +1,10 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { mixingDaysSheet } from "../../../core/sheets/mixingDays.ts";
 import { el, fill } from "../../dom/el.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixesOfFirstDay, mixOfDays, remarkOn, whyNoMix } from "./mix.ts";
@@ -11,7 +12,7 @@ import { mixSteps } from "./mixSteps.ts";
 
 /** How to mix one preparation on the first day, in words, with a choice of containers. */
 export function mixingView(state: State): HTMLElement | undefined {
-	const date = wordIn(rowsOf(state, mixingDaysSheet.file)[0], "date");
+	const date = wordIn(rowsOf(state.plan, mixingDaysSheet)[0]?.date);
 	if (date === "") return undefined;
 	const mixes = mixesOfFirstDay(state);
 	const [own] = mixes;

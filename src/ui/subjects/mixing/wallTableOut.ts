@@ -1,4 +1,5 @@
 import { amountsHoldUntil } from "../../../core/plan/chlorine/amountsHoldUntil.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
 import { el } from "../../dom/el.ts";
@@ -10,7 +11,7 @@ import { paperHead } from "../../print/paperHead.ts";
 import { uprightTable } from "../../print/portraitPage.ts";
 import { cautionList } from "../../sheet/cautions.ts";
 import { cautionsOf, standing } from "../../sheet/cautionWords.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixOf } from "./mix.ts";
@@ -20,8 +21,8 @@ import { storeOf } from "./strengthView.ts";
 export const wallTableOut: PrintOut = {
 	name: say`Print the wall tables`,
 	pages: (state) => {
-		const mixes = rowsOf(state, wallTableSheet.file).flatMap(
-			(row) => mixOf(row, wordIn(row, "product")) ?? [],
+		const mixes = rowsOf(state.plan, wallTableSheet).flatMap(
+			(row) => mixOf(row, wordIn(row.product)) ?? [],
 		);
 		const products = [...new Set(mixes.map(({ product }) => product))];
 		return products.map((product) =>

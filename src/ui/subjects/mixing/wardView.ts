@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { wardSolutionSheet } from "../../../core/sheets/wardSolution.ts";
 import { wardUseSheet } from "../../../core/sheets/wardUse.ts";
@@ -6,29 +7,29 @@ import { withinSentence } from "../../dom/withinSentence.ts";
 import { quantityWords } from "../../format/litreWords.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/route.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { productInUse } from "./mix.ts";
 
 /** The ward's other solution in a line; undefined where none is listed. */
 export function wardHeadline(state: State): string | undefined {
-	const rows = rowsOf(state, wardUseSheet.file);
-	const litres = rows.map((row) => numberIn(row, "litres_per_day") ?? 0).reduce((a, b) => a + b, 0);
+	const rows = rowsOf(state.plan, wardUseSheet);
+	const litres = rows.map((row) => numberIn(row.litres_per_day) ?? 0).reduce((a, b) => a + b, 0);
 	if (rows.length === 0) return undefined;
-	const quantities = rows.map((row) => numberIn(row, "plan_quantity"));
+	const quantities = rows.map((row) => numberIn(row.plan_quantity));
 	const all = quantities.reduce(
 		(sum, q) => (sum === undefined || q === undefined ? undefined : sum + q),
 		0,
 	);
 	if (all === undefined)
 		return say`${shownPlain(litres)} L a day of other solution on the ward over the plan`;
-	const quantity = quantityWords(Math.ceil(all), wordIn(rows[0], "product_measure"));
+	const quantity = quantityWords(Math.ceil(all), wordIn(rows[0]?.product_measure));
 	return say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${productInUse(state)} over the plan`;
 }
 
 /** That the ward's other solution is kept apart from the kits' figures. */
 export function wardView(state: State): HTMLElement {
-	const none = rowsOf(state, wardUseSheet.file).length === 0;
+	const none = rowsOf(state.plan, wardUseSheet).length === 0;
 	return el(
 		"section",
 		{ class: "said" },

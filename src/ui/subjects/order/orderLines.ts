@@ -1,7 +1,8 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
 import { problemsOf } from "../../../core/outcome.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 
@@ -36,26 +37,26 @@ const order: readonly Urgency[] = ["emergency", "late", "now", "unknown", "enoug
 /** The items of the order, the most pressing first, each kind in the order of the store's list. */
 export function orderLines(state: State): OrderLine[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	const lines = rowsOf(state, orderSheet.file).map((row) => lineOf(row, firstDay));
+	const lines = rowsOf(state.plan, orderSheet).map((row) => lineOf(row, firstDay));
 	return order.flatMap((urgency) => lines.filter((line) => line.urgency === urgency));
 }
 
-function lineOf(row: ComputedRow, firstDay: string): OrderLine {
-	const packs = numberIn(row, "order_packs");
-	const orderBy = wordIn(row, "order_by");
+function lineOf(row: ComputedRow<typeof orderSheet>, firstDay: string): OrderLine {
+	const packs = numberIn(row.order_packs);
+	const orderBy = wordIn(row.order_by);
 	return {
-		item: wordIn(row, "item"),
-		measure: wordIn(row, "measure"),
-		urgency: urgencyOf(packs, wordIn(row, "emergency") === "yes", orderBy, firstDay),
+		item: wordIn(row.item),
+		measure: wordIn(row.measure),
+		urgency: urgencyOf(packs, wordIn(row.emergency) === "yes", orderBy, firstDay),
 		packs,
-		packSize: numberIn(row, "pack_size"),
-		quantity: numberIn(row, "order_quantity"),
-		price: numberIn(row, "pack_price"),
-		cost: numberIn(row, "cost"),
-		onOrder: numberIn(row, "on_order"),
-		runsOutOn: wordIn(row, "run_out_on"),
+		packSize: numberIn(row.pack_size),
+		quantity: numberIn(row.order_quantity),
+		price: numberIn(row.pack_price),
+		cost: numberIn(row.cost),
+		onOrder: numberIn(row.on_order),
+		runsOutOn: wordIn(row.run_out_on),
 		orderBy,
-		remark: wordIn(row, "remark"),
+		remark: wordIn(row.remark),
 		waitsFor: row.order_packs ? (problemsOf(row.order_packs.outcome)[0]?.message ?? "") : "",
 	};
 }

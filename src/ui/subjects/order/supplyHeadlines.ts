@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { costsSheet } from "../../../core/sheets/costs.ts";
 import { journalSheet } from "../../../core/sheets/journal.ts";
@@ -9,7 +10,7 @@ import { supplyUseSheet } from "../../../core/sheets/supplyUse.ts";
 import { counted, listed } from "../../format/counted.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDay } from "../../format/shownDay.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { storeBooks } from "../store/storeBooks.ts";
@@ -31,20 +32,20 @@ export const supplyHeadlines: Readonly<Record<string, (state: State) => string |
 };
 
 function useHeadline(state: State): string | undefined {
-	const rows = rowsOf(state, supplyUseSheet.file);
+	const rows = rowsOf(state.plan, supplyUseSheet);
 	if (rows.length === 0) return undefined;
-	const used = rows.filter((row) => (numberIn(row, "set_aside") ?? 0) > 0).length;
+	const used = rows.filter((row) => (numberIn(row.set_aside) ?? 0) > 0).length;
 	const days = unitSetting(state, "plan_days") ?? 7;
 	return say`Fetch ${counted(used, "item")} for ${counted(days, "day")}`;
 }
 
 function stockHeadline(state: State): string | undefined {
-	const rows = rowsOf(state, stockSheet.file);
+	const rows = rowsOf(state.plan, stockSheet);
 	if (rows.length === 0) return undefined;
-	const count = rows.filter((row) => wordIn(row, "remark") !== "").length;
-	const wasted = rows.filter((row) => (numberIn(row, "wasted") ?? 0) > 0);
+	const count = rows.filter((row) => wordIn(row.remark) !== "").length;
+	const wasted = rows.filter((row) => (numberIn(row.wasted) ?? 0) > 0);
 	const names = listed(
-		wasted.map((row) => `${wordIn(row, "item")} ${wordIn(row, "lot")}`),
+		wasted.map((row) => `${wordIn(row.item)} ${wordIn(row.lot)}`),
 		MOST_NAMED,
 	);
 	const waste =

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { isStep, soakStep } from "../../../core/rounds/soakStep.ts";
 import { DESCALE_STEP, RINSE_STEP } from "../../../core/rounds/timedSteps.ts";
@@ -5,7 +6,7 @@ import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 
@@ -31,20 +32,20 @@ export interface ShownRound {
 
 /** The days that the run sheet covers. */
 export function runDays(state: State): IsoDate[] {
-	return [...new Set(rowsOf(state, runSheetSheet.file).map((row) => wordIn(row, "date")))];
+	return [...new Set(rowsOf(state.plan, runSheetSheet).map((row) => wordIn(row.date)))];
 }
 
 /** The rounds of one day as the run sheet has them. */
 export function dayRounds(state: State, day: IsoDate): ShownRound[] {
 	const sort = sorter(state);
 	const rounds = new Map<unknown, ShownRound>();
-	for (const row of rowsOf(state, runSheetSheet.file)) {
-		if (wordIn(row, "date") !== day) continue;
+	for (const row of rowsOf(state.plan, runSheetSheet)) {
+		if (wordIn(row.date) !== day) continue;
 		const before = rounds.get(roundOf(row));
 		const outcome = row.step?.outcome;
 		rounds.set(roundOf(row), {
-			name: wordIn(row, "round"),
-			kits: Math.max(before?.kits ?? 0, numberIn(row, "kits") ?? 0),
+			name: wordIn(row.round),
+			kits: Math.max(before?.kits ?? 0, numberIn(row.kits) ?? 0),
 			steps: outcome?.ok ? [...(before?.steps ?? []), stepOf(row, sort, before)] : [],
 			waitsFor: outcome?.ok ? "" : (outcome?.problems[0]?.message ?? ""),
 		});
@@ -61,13 +62,13 @@ type Row = ReturnType<typeof rowsOf>[number];
 
 function stepOf(row: Row, sort: (row: Row) => StepSort, before: ShownRound | undefined): ShownStep {
 	const earliest = before?.steps.at(-1)?.endsAt ?? 0;
-	const startsAt = notBefore(minutesOf(wordIn(row, "starts")), earliest);
+	const startsAt = notBefore(minutesOf(wordIn(row.starts)), earliest);
 	return {
-		step: wordIn(row, "step"),
+		step: wordIn(row.step),
 		sort: sort(row),
 		startsAt,
-		endsAt: notBefore(minutesOf(wordIn(row, "ends")), startsAt),
-		people: numberIn(row, "people") ?? 0,
+		endsAt: notBefore(minutesOf(wordIn(row.ends)), startsAt),
+		people: numberIn(row.people) ?? 0,
 	};
 }
 
@@ -87,7 +88,7 @@ function sorter(state: State): (row: Row) => StepSort {
 		rows.map(({ value }) => value),
 		unitSetting(state, "soak_minutes") ?? 0,
 	);
-	return (row) => sortOf(wordIn(row, "step"), wordIn(row, "hands_on") === "yes", soak);
+	return (row) => sortOf(wordIn(row.step), wordIn(row.hands_on) === "yes", soak);
 }
 
 /** @param soak name of the step that is the soak, as the list of steps has it */

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
 import { el } from "../../dom/el.ts";
@@ -9,7 +10,7 @@ import { paperHead } from "../../print/paperHead.ts";
 import { type PaperColumn, paperTable } from "../../print/paperTable.ts";
 import { signatures } from "../../print/signatures.ts";
 import { cautionList } from "../../sheet/cautions.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { storeBooks } from "./storeBooks.ts";
@@ -28,10 +29,10 @@ export const countSheets: readonly PrintOut[] = [
 function countPage(state: State, withBooks: boolean): HTMLElement {
 	const { items } = storeBooks(state.workbook);
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	const stock = rowsOf(state, stockSheet.file);
-	const names = new Set([...itemNames(state.workbook), ...stock.map((row) => wordIn(row, "item"))]);
+	const stock = rowsOf(state.plan, stockSheet);
+	const names = new Set([...itemNames(state.workbook), ...stock.map((row) => wordIn(row.item))]);
 	const rows = [...names].flatMap((item) => {
-		const lots = stock.filter((row) => wordIn(row, "item") === item);
+		const lots = stock.filter((row) => wordIn(row.item) === item);
 		const named = () =>
 			el(
 				"span",
@@ -42,9 +43,9 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 		if (lots.length === 0) return [[named(), say`none in the books`]];
 		return lots.map((row) => [
 			named(),
-			wordIn(row, "lot"),
-			shownDateAndYear(wordIn(row, "usable_until")),
-			...(withBooks ? [amountOf(numberIn(row, "on_hand") ?? 0, "")] : []),
+			wordIn(row.lot),
+			shownDateAndYear(wordIn(row.usable_until)),
+			...(withBooks ? [amountOf(numberIn(row.on_hand) ?? 0, "")] : []),
 		]);
 	});
 	const books: readonly PaperColumn[] = withBooks ? [{ label: say`Books say`, numeric: true }] : [];

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
 import { el, fill } from "../../dom/el.ts";
@@ -6,7 +7,7 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { shownDate } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import type { SheetPart } from "../../page.ts";
-import { rowsOf, wordIn } from "../../state/planRows.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { orderLines } from "../order/orderLines.ts";
 import { offer } from "./entryFields.ts";
@@ -62,7 +63,7 @@ export function stockAheadPart(): SheetPart {
 /** Every item of the sheet; at first the one that runs out first. */
 function offerItems(chooser: HTMLSelectElement, state: State): void {
 	const isFirst = chooser.options.length === 0;
-	const names = new Set(rowsOf(state, stockAheadSheet.file).map((row) => wordIn(row, "item")));
+	const names = new Set(rowsOf(state.plan, stockAheadSheet).map((row) => wordIn(row.item)));
 	offer(
 		chooser,
 		[...names].map((name) => [name, name]),

@@ -1,5 +1,6 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { type OrderLine, orderLines } from "../order/orderLines.ts";
@@ -25,12 +26,12 @@ export interface StockOfItem {
 }
 
 export function stockOfItem(state: State, item: string): StockOfItem | undefined {
-	const rows = rowsOf(state, stockAheadSheet.file).filter((row) => wordIn(row, "item") === item);
+	const rows = rowsOf(state.plan, stockAheadSheet).filter((row) => wordIn(row.item) === item);
 	const line = orderLines(state).find((each) => each.item === item);
-	const reserve = numberIn(rows[0], "reserve");
+	const reserve = numberIn(rows[0]?.reserve);
 	const weeks = rows.flatMap((row) => {
-		const usable = numberIn(row, "usable");
-		return usable === undefined ? [] : [{ date: wordIn(row, "date"), usable }];
+		const usable = numberIn(row.usable);
+		return usable === undefined ? [] : [{ date: wordIn(row.date), usable }];
 	});
 	if (!line || reserve === undefined || weeks.length === 0) return undefined;
 	return { line, weeks, reserve, arrivals: arrivalsOf(state, item) };

@@ -1,11 +1,12 @@
 import { NOT_USABLE } from "../../../core/plan/chlorine/lotFigures.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
 import { addDays } from "../../../core/values/date.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
@@ -88,13 +89,13 @@ function ending(state: State, packs: Lines): ToDo[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	if (firstDay === "") return [];
 	const soon = addDays(firstDay, SOON_DAYS);
-	return rowsOf(state, stockSheet.file)
+	return rowsOf(state.plan, stockSheet)
 		.map((row) => ({
-			item: wordIn(row, "item"),
-			lot: wordIn(row, "lot"),
-			onHand: numberIn(row, "on_hand") ?? 0,
-			until: wordIn(row, "usable_until"),
-			wasted: numberIn(row, "wasted") ?? 0,
+			item: wordIn(row.item),
+			lot: wordIn(row.lot),
+			onHand: numberIn(row.on_hand) ?? 0,
+			until: wordIn(row.usable_until),
+			wasted: numberIn(row.wasted) ?? 0,
 		}))
 		.filter(
 			({ onHand, until, wasted }) =>

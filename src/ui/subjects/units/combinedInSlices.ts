@@ -9,7 +9,10 @@ import { combineOrders, type UnitOrder } from "../../../core/units/combineOrders
  */
 export function* combinedInSlices(
 	orders: readonly UnitOrder[],
-): Generator<{ readonly done: number; readonly all: number }, ComputedTable> {
+): Generator<
+	{ readonly done: number; readonly all: number },
+	ComputedTable<typeof combinedOrderSheet>
+> {
 	const byItem = new Map<string, UnitOrder[]>();
 	for (const order of orders)
 		for (const row of order.rows.rows) {
@@ -18,7 +21,7 @@ export function* combinedInSlices(
 			byItem.set(key, parts);
 			parts.push({ ...order, rows: { ...order.rows, rows: [row] } });
 		}
-	const rows: ComputedRow[] = [];
+	const rows: ComputedRow<typeof combinedOrderSheet>[] = [];
 	for (const parts of byItem.values()) {
 		rows.push(...combineOrders(parts).rows);
 		yield { done: rows.length, all: byItem.size };

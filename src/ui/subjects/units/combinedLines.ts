@@ -1,9 +1,10 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
 import { problemsOf } from "../../../core/outcome.ts";
 import { say } from "../../../core/say.ts";
+import type { combinedOrderSheet } from "../../../core/sheets/combinedOrder.ts";
 import { RUNS_OUT_FIRST, type UnitOrder } from "../../../core/units/combineOrders.ts";
 import { counted } from "../../format/counted.ts";
-import { numberIn, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 
 /** One item of the combined list, as a person reads it. */
 export interface CombinedLine {
@@ -23,20 +24,20 @@ export interface CombinedLine {
 }
 
 /** The items of the list: urgent ones first, then those to order, then the rest. */
-export function combinedLines({ rows }: ComputedTable): CombinedLine[] {
+export function combinedLines({ rows }: ComputedTable<typeof combinedOrderSheet>): CombinedLine[] {
 	const lines = rows.map((row): CombinedLine => {
 		const waits = row.order_packs ? problemsOf(row.order_packs.outcome)[0]?.message : undefined;
-		const remark = wordIn(row, "remark");
+		const remark = wordIn(row.remark);
 		return {
-			item: wordIn(row, "item"),
-			measure: wordIn(row, "measure"),
-			need: numberIn(row, "need"),
-			packs: numberIn(row, "order_packs"),
-			quantity: numberIn(row, "order_quantity"),
-			cost: numberIn(row, "cost"),
-			orderBy: wordIn(row, "order_by"),
-			units: numberIn(row, "units") ?? 0,
-			shares: wordIn(row, "split").split("; ").filter(Boolean),
+			item: wordIn(row.item),
+			measure: wordIn(row.measure),
+			need: numberIn(row.need),
+			packs: numberIn(row.order_packs),
+			quantity: numberIn(row.order_quantity),
+			cost: numberIn(row.cost),
+			orderBy: wordIn(row.order_by),
+			units: numberIn(row.units) ?? 0,
+			shares: wordIn(row.split).split("; ").filter(Boolean),
 			remark: [remark, waits].filter(Boolean).join(" "),
 			isUrgent: remark.includes(RUNS_OUT_FIRST),
 		};

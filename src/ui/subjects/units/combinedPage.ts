@@ -1,5 +1,6 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
 import { say } from "../../../core/say.ts";
+import type { combinedOrderSheet } from "../../../core/sheets/combinedOrder.ts";
 import type { UnitOrder } from "../../../core/units/combineOrders.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
@@ -19,13 +20,17 @@ const MOST_NAMED = 60;
 /** The combined list on paper, with or without what each unit gets. */
 export function combinedPage(
 	orders: readonly UnitOrder[],
-	table: ComputedTable,
+	table: ComputedTable<typeof combinedOrderSheet>,
 	shares: Shares,
 ): PrintOut {
 	return { name: say`Print the list`, pages: () => [pageOf(orders, table, shares)] };
 }
 
-function pageOf(orders: readonly UnitOrder[], table: ComputedTable, shares: Shares): HTMLElement {
+function pageOf(
+	orders: readonly UnitOrder[],
+	table: ComputedTable<typeof combinedOrderSheet>,
+	shares: Shares,
+): HTMLElement {
 	const lines = combinedLines(table);
 	const names = orders.map(({ file, rows }) => rows.rows[0]?.value.unit_name || file);
 	const left = names.length - MOST_NAMED;

@@ -22,7 +22,7 @@ const about = say`Give the order.csv of each unit (Save this sheet, on the unit'
 
 /** What was read stays while the person looks at other sheets. */
 let pile = new OrderPile();
-let table: ComputedTable | undefined;
+let table: ComputedTable<typeof combinedOrderSheet> | undefined;
 
 /** Several units' order files as one list. */
 export const severalUnitsPage: OwnPage = {

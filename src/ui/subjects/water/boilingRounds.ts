@@ -1,7 +1,8 @@
 import { problemsOf } from "../../../core/outcome.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { later, type Moment, momentOf } from "../../format/shownMoment.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
 /** The rinse water of one round as it is boiled; what waits for something is undefined. */
@@ -22,23 +23,23 @@ export interface BoilingRound {
 
 /** Every round of the boiling sheet, in its order. */
 export function boilingRounds(state: State): BoilingRound[] {
-	return rowsOf(state, boilingSheet.file).map((row) => {
+	return rowsOf(state.plan, boilingSheet).map((row) => {
 		const [batches, holdMinutes, heat, cool] = [
-			numberIn(row, "batches"),
-			numberIn(row, "hold_minutes"),
-			numberIn(row, "heat_minutes"),
-			numberIn(row, "cool_minutes"),
+			numberIn(row.batches),
+			numberIn(row.hold_minutes),
+			numberIn(row.heat_minutes),
+			numberIn(row.cool_minutes),
 		];
-		const lightBy = momentOf(wordIn(row, "light_by"));
+		const lightBy = momentOf(wordIn(row.light_by));
 		const onFire =
 			batches === undefined || holdMinutes === undefined || heat === undefined
 				? undefined
 				: heat + batches * holdMinutes;
 		return {
-			date: wordIn(row, "date"),
-			round: wordIn(row, "round"),
-			litres: numberIn(row, "litres"),
-			startLitres: numberIn(row, "start_litres"),
+			date: wordIn(row.date),
+			round: wordIn(row.round),
+			litres: numberIn(row.litres),
+			startLitres: numberIn(row.start_litres),
 			batches,
 			holdMinutes,
 			lightBy,

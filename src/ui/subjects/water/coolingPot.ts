@@ -1,8 +1,8 @@
-import type { Figure } from "../../../core/calculation.ts";
 import { valueIn } from "../../../core/outcome.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import type { CoolingPot } from "../../../core/water/coolingCurve.ts";
-import { rowsOf } from "../../state/planRows.ts";
+import { numberIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
 /** How the plan's water cools, read off the figure of the boiling sheet itself. */
@@ -17,7 +17,7 @@ export interface Cooling {
 
 /** Undefined where there are no rounds, or something that the cooling needs cannot be read. */
 export function coolingOf(state: State): Cooling | undefined {
-	const figure = rowsOf(state, boilingSheet.file)[0]?.cool_minutes as Figure | undefined;
+	const figure = rowsOf(state.plan, boilingSheet)[0]?.cool_minutes;
 	if (figure?.origin.kind !== "computed") return undefined;
 	const { inputs } = figure.origin;
 	const number = (key: string) => {
@@ -37,7 +37,7 @@ export function coolingOf(state: State): Cooling | undefined {
 	return {
 		pot: { fromC, roomC, coolingPerHour, potLitres },
 		wantedC,
-		minutes: valueIn(figure),
+		minutes: numberIn(figure),
 		rateFrom: origin === "computed" ? "reading" : origin === "typed" ? "typed" : "default",
 	};
 }

@@ -1,3 +1,4 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { NOT_COVERED } from "../../../core/plan/water/waterTable.ts";
 import { say } from "../../../core/say.ts";
 import { waterSheet } from "../../../core/sheets/water.ts";
@@ -8,28 +9,28 @@ import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownNumber, shownPlain, shownUp } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/route.ts";
-import { numberIn, rowsOf, wordIn } from "../../state/planRows.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 
 /** Litres and containers of the first day; undefined where they wait for something. */
 export function waterHeadline(state: State): string | undefined {
-	const [first] = rowsOf(state, waterSheet.file);
-	const litres = numberIn(first, "litres_set_aside");
-	const containers = numberIn(first, "containers");
+	const [first] = rowsOf(state.plan, waterSheet);
+	const litres = numberIn(first?.litres_set_aside);
+	const containers = numberIn(first?.containers);
 	if (litres === undefined || containers === undefined) return undefined;
-	return say`Fetch ${shownUp(litres, 0)} L on ${shownDay(wordIn(first, "date"))}: ${counted(containers, "container")}`;
+	return say`Fetch ${shownUp(litres, 0)} L on ${shownDay(wordIn(first?.date))}: ${counted(containers, "container")}`;
 }
 
 /** The water of the first day, from which source, and what is in it. */
 export function waterView(state: State): HTMLElement | undefined {
-	const [first] = rowsOf(state, waterSheet.file);
-	const litres = numberIn(first, "litres_set_aside");
-	const expected = numberIn(first, "litres_expected");
-	const containers = numberIn(first, "containers");
+	const [first] = rowsOf(state.plan, waterSheet);
+	const litres = numberIn(first?.litres_set_aside);
+	const expected = numberIn(first?.litres_expected);
+	const containers = numberIn(first?.containers);
 	const each = unitSetting(state, "water_container_litres");
 	if (litres === undefined || expected === undefined || containers === undefined) return undefined;
-	const taken = wordIn(first, "taken_from");
+	const taken = wordIn(first?.taken_from);
 	const missing = taken.includes(NOT_COVERED);
 	return el(
 		"section",
@@ -37,7 +38,7 @@ export function waterView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			{},
-			say`On ${shownDay(wordIn(first, "date"))} set aside ${shownUp(litres, 0)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownNumber(expected, 0)} L of it is expected to be used.`,
+			say`On ${shownDay(wordIn(first?.date))} set aside ${shownUp(litres, 0)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownNumber(expected, 0)} L of it is expected to be used.`,
 		),
 		el(
 			"p",

@@ -1,5 +1,6 @@
 import type { Figure } from "../../../core/calculation.ts";
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { birthsSheet } from "../../../core/sheets/births.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
@@ -10,9 +11,13 @@ import { shownDay } from "../../format/shownDay.ts";
 import { shownCell } from "../../format/shownFigure.ts";
 import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
 import { problemsAt } from "../../sheet/problemsAt.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { birthsOfDays } from "./weekBirths.ts";
-import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
+import { type DayColumn, type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
+
+type DayRow = ComputedRow<typeof dayPlanSheet>;
+type TotalRow = ComputedRow<typeof weekTotalSheet>;
 
 const HEADER_PX = 46;
 const ROW_PX = 46;
@@ -24,14 +29,11 @@ const TOTAL_PX = 96;
 
 /** The days of the plan, as dates. Empty where the plan has no days yet. */
 export function daysOf(state: State): string[] {
-	return dayRows(state).map((row) => {
-		const outcome = row.date?.outcome;
-		return outcome?.ok ? String(outcome.value) : "";
-	});
+	return dayRows(state).map((row) => wordIn(row.date));
 }
 
-function dayRows(state: State): readonly ComputedRow[] {
-	return state.plan.tables[dayPlanSheet.file]?.rows ?? [];
+function dayRows(state: State): readonly DayRow[] {
+	return rowsOf(state.plan, dayPlanSheet);
 }
 
 /** The plan with days across and measures down, the whole period at the right. */
@@ -46,11 +48,12 @@ export function weekGrid(state: State): GridModel {
 		return { key: date, label: day, unit: rest.join(" "), numeric: true, width: DAY_PX };
 	});
 	const dayCell = (measure: WeekMeasure, day: number): GridCell => {
-		const row = rows[day] ?? {};
+		const row = rows[day];
+		if (!row) return { kind: "computed", text: "" };
 		return {
 			...figureCell("computed", row[measure.large], measure.large),
 			...beneathOf(row, measure),
-			figures: [row[measure.large], row[measure.small?.column ?? ""]].filter(isThere),
+			figures: [row[measure.large], measure.small && row[measure.small.column]].filter(isThere),
 		};
 	};
 	const birthsCell = (measure: WeekMeasure, day: number): GridCell => {
@@ -130,44 +133,38 @@ export function weekGrid(state: State): GridModel {
 
 function labelCell(
 	measure: WeekMeasure,
-	first: ComputedRow | undefined,
-	totals: ReadonlyMap<string, ComputedRow>,
+	first: DayRow | undefined,
+	totals: ReadonlyMap<string, TotalRow>,
 ): GridCell {
-	const product = first?.chlorine_product?.outcome;
-	const name = measure.total === "chlorine" && product?.ok ? `${String(product.value)}, ` : "";
-	const ownUnit = totals.get(measure.total ?? "")?.unit?.outcome;
-	const unit = measure.unit === "" && ownUnit?.ok ? shownWord(String(ownUnit.value)) : measure.unit;
+	const product = wordIn(first?.chlorine_product);
+	const name = measure.total === "chlorine" && product !== "" ? `${product}, ` : "";
+	const ownUnit = wordIn(totals.get(measure.total ?? "")?.unit);
+	const unit = measure.unit || shownWord(ownUnit);
 	return { kind: "label", text: measure.label, beneath: name + unit };
 }
 
-function totalsOf(state: State): Map<string, ComputedRow> {
-	const rows = state.plan.tables[weekTotalSheet.file]?.rows ?? [];
-	return new Map(
-		rows.flatMap((row) => {
-			const outcome = row.measure_of?.outcome;
-			return outcome?.ok ? [[String(outcome.value), row] as const] : [];
-		}),
-	);
+function totalsOf(state: State): Map<string, TotalRow> {
+	const rows = rowsOf(state.plan, weekTotalSheet);
+	return new Map(rows.map((row) => [wordIn(row.measure_of), row]));
 }
 
 function figureCell(
 	kind: GridCell["kind"],
 	figure: Figure<unknown> | undefined,
-	column: string,
+	column: DayColumn,
 ): GridCell {
 	if (!figure) return { kind, text: "" };
 	return { kind, text: figureText(figure, column, column), waiting: !figure.outcome.ok };
 }
 
 /** As the day's column writes it; `key` says whether it is rounded up. */
-function figureText(figure: Figure<unknown>, column: string, key: string): string {
-	const definition = (dayPlanSheet.columns as Record<string, unknown>)[column];
-	return definition ? shownCell(key, definition as never, figure) : "";
+function figureText(figure: Figure<unknown>, column: DayColumn, key: string): string {
+	return shownCell(key, dayPlanSheet.columns[column], figure);
 }
 
-function beneathOf(row: ComputedRow, { small }: WeekMeasure): { beneath?: string } {
+function beneathOf(row: DayRow, { small }: WeekMeasure): { beneath?: string } {
 	const figure = small && row[small.column];
-	if (!small || !figure) return {};
+	if (!figure) return {};
 	return { beneath: `${small.word} ${figureText(figure, small.column, small.column)}` };
 }
 

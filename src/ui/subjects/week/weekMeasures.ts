@@ -1,4 +1,8 @@
 import { say } from "../../../core/say.ts";
+import type { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
+import type { Measure } from "../../../core/sheets/weekTotal.ts";
+
+export type DayColumn = keyof typeof dayPlanSheet.columns;
 
 /** One row of the plan as people read it: its columns in day-plan.csv and its total in week-total.csv. */
 export interface WeekMeasure {
@@ -7,17 +11,17 @@ export interface WeekMeasure {
 	readonly label: string;
 	readonly unit: string;
 	/** Column shown large. */
-	readonly large: string;
+	readonly large: DayColumn;
 	/** Column shown small beneath, with the word that says what it is. */
-	readonly small?: { readonly column: string; readonly word: string };
+	readonly small?: { readonly column: DayColumn; readonly word: string };
 	/** Row of week-total.csv; absent where the days do not add up. */
-	readonly total?: string;
+	readonly total?: Measure;
 	/** Row of week-total.csv whose figure shown large is the expected one. */
 	readonly totalIsExpected?: boolean;
 }
 
 /** In short, because it stands small in a narrow column: expected. */
-const expected = (column: string) => ({ column, word: say`exp.` });
+const expected = (column: DayColumn) => ({ column, word: say`exp.` });
 
 /** The measures of the plan, in the order of the work. Births stand first and can be edited. */
 export const weekMeasures: readonly WeekMeasure[] = [
