@@ -28,6 +28,7 @@ const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }
 		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
 		fullestRound: { label: say`Kits in the fullest round`, unit: say`kits`, min: 0 },
 	},
+	example: { inputs: { kitsInLoad: 3, fullestRound: 5 }, result: 5, within: 0 },
 	compute: ({ kitsInLoad, fullestRound }) => Math.max(kitsInLoad, fullestRound),
 });
 
@@ -98,6 +99,11 @@ const litreStrength = calculation<{ strength: Strength }, number>({
 	formula: say`Grams of available chlorine in a litre of the liquid.`,
 	source: sources.onePercent,
 	inputs: { strength: { label: say`Available chlorine in the product`, unit: "g/L" } },
+	example: {
+		inputs: { strength: { form: "liquid", gramsPerLitre: 35 } },
+		result: 35,
+		within: 0,
+	},
 	compute: ({ strength }) => (strength as Strength & { form: "liquid" }).gramsPerLitre,
 });
 

@@ -50,6 +50,18 @@ const bestInterval = calculation<Inputs, Interval>({
 		},
 		pack: { label: say`Pack`, unit: "" },
 	},
+	example: {
+		// 25 g of chlorine a day are 714.3 mL of 3.5 %, which does not fade here: 14, 28 and 56 days
+		// take 1, 2 and 4 whole packs, the others pay for part of one they do not use up.
+		inputs: {
+			litresPerDay: 5,
+			targetPct: 0.5,
+			strengths: Array.from({ length: 91 }, () => ({ form: "liquid", gramsPerLitre: 35 })),
+			pack: { size: 10_000, price: 8 },
+		},
+		result: { days: 56, quantity: 40_000, packs: 4, cost: 32, lostGrams: 0 },
+		within: 1e-6,
+	},
 	compute: ({ litresPerDay, targetPct, strengths, pack }) => {
 		const grams = litresPerDay * targetPct * GRAMS_PER_LITRE_PER_PCT;
 		const after = (day: number) => strengths[day] as Strength;
@@ -64,7 +76,14 @@ function makes(strength: Strength, targetPct: number): boolean {
 	return strength.form === "tablet" || asLabelled(strength) >= targetPct;
 }
 
-const overPeriod = (key: string, label: string, unit: string, of: (interval: Interval) => number) =>
+/** `ofExample`: what the example's interval of 700 mL in 2 packs for 12, with 3 g lost, has of it. */
+const overPeriod = (
+	key: string,
+	label: string,
+	unit: string,
+	of: (interval: Interval) => number,
+	ofExample: number,
+) =>
 	calculation<{ interval: Interval; days: number }, number>({
 		key,
 		label,
@@ -75,15 +94,30 @@ const overPeriod = (key: string, label: string, unit: string, of: (interval: Int
 			interval: { label: say`Order interval that costs least`, unit: say`days` },
 			days: { label: say`Days of the period`, unit: say`days`, min: 1 },
 		},
+		example: {
+			inputs: {
+				interval: { days: 14, quantity: 700, packs: 2, cost: 12, lostGrams: 3 },
+				days: 91,
+			},
+			// 91 days are six and a half intervals.
+			result: 6.5 * ofExample,
+			within: 1e-9,
+		},
 		compute: ({ interval, days }) => (of(interval) * days) / interval.days,
 	});
 
-const quantity = overPeriod("quantity", say`Product`, say`mL, g or tablets`, (i) => i.quantity);
-const packs = overPeriod("packs", say`Packs`, say`packs`, (i) => i.packs);
-const cost = overPeriod("cost", say`Cost`, say`currency`, (i) => i.cost ?? 0);
-const lost = overPeriod("lost_g", say`Lost to fading`, say`g chlorine`, (i) => i.lostGrams);
+const quantity = overPeriod(
+	"quantity",
+	say`Product`,
+	say`mL, g or tablets`,
+	(i) => i.quantity,
+	700,
+);
+const packs = overPeriod("packs", say`Packs`, say`packs`, (i) => i.packs, 2);
+const cost = overPeriod("cost", say`Cost`, say`currency`, (i) => i.cost ?? 0, 12);
+const lost = overPeriod("lost_g", say`Lost to fading`, say`g chlorine`, (i) => i.lostGrams, 3);
 const weight = (kgPerUnit: number) =>
-	overPeriod("weight_kg", say`To carry`, "kg", (i) => i.quantity * kgPerUnit);
+	overPeriod("weight_kg", say`To carry`, "kg", (i) => i.quantity * kgPerUnit, 700 * kgPerUnit);
 
 const litresOver = calculation<{ perDay: number; days: number }, number>({
 	key: "litres",
@@ -95,6 +129,7 @@ const litresOver = calculation<{ perDay: number; days: number }, number>({
 		perDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
 		days: { label: say`Days of the period`, unit: say`days`, min: 1 },
 	},
+	example: { inputs: { perDay: 5.5, days: 7 }, result: 38.5, within: 1e-9 },
 	compute: ({ perDay, days }) => perDay * days,
 });
 
@@ -108,6 +143,7 @@ const perDay = calculation<{ litres: number; planDays: number }, number>({
 		litres: { label: say`Solution, expected`, unit: "L", min: 0 },
 		planDays: { label: say`Days in the plan`, unit: say`days`, min: 1 },
 	},
+	example: { inputs: { litres: 38.5, planDays: 7 }, result: 5.5, within: 1e-9 },
 	compute: ({ litres, planDays }) => litres / planDays,
 });
 

@@ -39,6 +39,11 @@ const gramsOf = (label: string, unit: string): Calculation<{ strength: Strength 
 		inputs: {
 			strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
 		},
+		example: {
+			inputs: { strength: { form: "powder", gramsPerGram: 0.7 } },
+			result: 0.7,
+			within: 0,
+		},
 		compute: ({ strength }) =>
 			strength.form === "liquid"
 				? strength.gramsPerLitre
@@ -61,6 +66,12 @@ const faded = (form: "liquid" | "powder") =>
 				: say`The powder as it has lost strength.`,
 		source: form === "liquid" ? sources.fading : sources.powderLoss,
 		inputs: { grams: { label: say`Strength today`, unit: form === "liquid" ? "g/L" : "g/g" } },
+		example: {
+			inputs: { grams: 0.66 },
+			result:
+				form === "liquid" ? { form, gramsPerLitre: 0.66 } : { form: "powder", gramsPerGram: 0.66 },
+			within: 0,
+		},
 		compute: ({ grams }) =>
 			form === "liquid" ? { form, gramsPerLitre: grams } : { form: "powder", gramsPerGram: grams },
 	});

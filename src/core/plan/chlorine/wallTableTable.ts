@@ -23,6 +23,21 @@ const exactLitres = calculation<{ preparation: Preparation; targetPct: number },
 		preparation: { label: say`One preparation`, unit: "" },
 		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
 	},
+	example: {
+		// 790 mL of 3.5 % make 0.79 × 7 L of 0.5 %.
+		inputs: {
+			preparation: {
+				litres: 5.5,
+				quantity: 790,
+				measure: "mL",
+				waterLitres: 4.71,
+				strengthMadePct: (0.79 * 3.5) / 5.5,
+			},
+			targetPct: 0.5,
+		},
+		result: 5.53,
+		within: 1e-9,
+	},
 	compute: ({ preparation, targetPct }) =>
 		(preparation.litres * preparation.strengthMadePct) / targetPct,
 });
