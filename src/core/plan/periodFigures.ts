@@ -1,6 +1,6 @@
 import { calculation, derive, type Figure } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
-import type { Counts } from "../counts/counts.ts";
+import { type Counts, once } from "../counts/counts.ts";
 import { poissonCount, setAsideOf } from "../counts/measures.ts";
 import { mixedCount } from "../counts/mixedCount.ts";
 import { sumOf } from "../counts/sumOf.ts";
@@ -114,6 +114,11 @@ const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 	formula: say`The days' counts added up exactly: every combination of days, with its chance.`,
 	source: sources.thinning,
 	inputs: { counts: { label: say`The days' counts`, unit: "" } },
+	example: {
+		inputs: { counts: [once(0.5), once(0.5)] },
+		result: { first: 0, chance: Float64Array.of(0.25, 0.5, 0.25) },
+		within: 1e-12,
+	},
 	compute: ({ counts }) => sumOf(counts),
 });
 

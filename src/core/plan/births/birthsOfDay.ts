@@ -34,6 +34,23 @@ const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
 		forecast: { label: say`Forecast from the register`, unit: say`births/day` },
 		date: { label: say`Date`, unit: "" },
 	},
+	example: {
+		// 28 ÷ 14 births a day, × 1.5 on a Monday; what is known shrinks by half on each of 3 days.
+		inputs: {
+			forecast: {
+				discount: 0.5,
+				a: 28,
+				b: 14,
+				lastDay: "2027-03-12",
+				factors: [0.9, 1.5, 0.9, 0.9, 0.9, 0.9, 1],
+				logLikelihood: 0,
+				recordedDays: 14,
+			},
+			date: "2027-03-15",
+		},
+		result: { mean: 3, size: 3.5 },
+		within: 1e-12,
+	},
 	compute: ({ forecast, date }) => dayAhead(forecast, date),
 });
 

@@ -12,7 +12,10 @@ import type { DayFigures } from "../dayFigures.ts";
 const poisson = poissonCount(say`Births`, say`births`, sources.poissonBirths);
 const forecast = mixedCount(say`Births`, say`births`);
 
-const bound = (end: "low" | "high", share: number) =>
+/** Of 0 to 4, each as likely as the others: a quarter, or a twentieth, lies outside on either side. */
+const inExample = { 0.5: { low: 1, high: 3 }, 0.9: { low: 0, high: 4 } };
+
+const bound = (end: "low" | "high", share: keyof typeof inExample) =>
 	calculation<{ counts: Counts }, number>({
 		key: `${end}_${share * 100}`,
 		label:
@@ -26,6 +29,11 @@ const bound = (end: "low" | "high", share: number) =>
 				: say`Upper end of the interval with equal chances outside on both sides.`,
 		source: sources.discounted,
 		inputs: { counts: { label: say`Births: how likely each number is`, unit: say`births` } },
+		example: {
+			inputs: { counts: { first: 0, chance: Float64Array.of(0.2, 0.2, 0.2, 0.2, 0.2) } },
+			result: inExample[share][end],
+			within: 0,
+		},
 		compute: ({ counts }) => interval(counts, share)[end],
 	});
 

@@ -9,6 +9,15 @@ import { scorecardSheet } from "../../sheets/scorecard.ts";
 import { sources } from "../../sources.ts";
 import type { RegisterFigures } from "./registerFigures.ts";
 
+const example: Scorecard = {
+	days: 7,
+	coverage90: 1,
+	coverage50: 1,
+	logScore: -1.35679,
+	plainMean: -1.30685,
+	lastWeek: -1.30685,
+};
+
 const scored = calculation<{ register: DailyCounts; forecast: Forecast }, Scorecard | null>({
 	key: "scorecard",
 	label: say`How good the forecast was`,
@@ -19,10 +28,35 @@ const scored = calculation<{ register: DailyCounts; forecast: Forecast }, Scorec
 		register: { label: say`Births in the register`, unit: say`births/day` },
 		forecast: { label: say`Forecast from the register`, unit: say`births/day` },
 	},
+	example: {
+		// Two births on each of 14 days. The 8th to the 14th also have a day last week: mean logarithm of
+		// the chance of 2, from mean 2 and size 14, 16, … 26; both simple ways say e^−2 × 2² ÷ 2.
+		inputs: {
+			register: { firstDay: "2027-03-01", counts: Array.from({ length: 14 }, () => 2) },
+			forecast: {
+				discount: 1,
+				a: 28,
+				b: 14,
+				lastDay: "2027-03-14",
+				factors: [1, 1, 1, 1, 1, 1, 1],
+				logLikelihood: -18.34698,
+				recordedDays: 14,
+			},
+		},
+		result: example,
+		within: 1e-5,
+	},
 	compute: ({ register, forecast }) => scorecard(register, forecast) ?? null,
 });
 
-const figureOf = (key: string, label: string, unit: string, of: (card: Scorecard) => number) =>
+/** `ofExample`: what the example's card has of it. */
+const figureOf = (
+	key: string,
+	label: string,
+	unit: string,
+	of: (card: Scorecard) => number,
+	ofExample: number,
+) =>
 	calculation<{ card: Scorecard | null }, number>({
 		key,
 		label,
@@ -30,36 +64,51 @@ const figureOf = (key: string, label: string, unit: string, of: (card: Scorecard
 		formula: say`From the comparison of past days.`,
 		source: sources.discounted,
 		inputs: { card: { label: say`How good the forecast was`, unit: "" } },
+		example: { inputs: { card: example }, result: ofExample, within: 1e-3 },
 		compute: ({ card }) => (card ? of(card) : 0),
 	});
 
 const asChance = (logScore: number) => 100 * Math.exp(logScore);
-const days = figureOf("days", say`Days`, say`days`, (card) => card.days);
+const days = figureOf("days", say`Days`, say`days`, (card) => card.days, 7);
 const inside50 = figureOf(
 	"inside_50",
 	say`Inside the middle half`,
 	say`% of days`,
 	(card) => 100 * card.coverage50,
+	100,
 );
 const inside90 = figureOf(
 	"inside_90",
 	say`Inside nine of ten`,
 	say`% of days`,
 	(card) => 100 * card.coverage90,
+	100,
 );
 
 const ways = [
 	{
 		name: say`Forecast`,
-		chance: figureOf("chance", say`Chance given`, "%", (card) => asChance(card.logScore)),
+		chance: figureOf("chance", say`Chance given`, "%", (card) => asChance(card.logScore), 25.7486),
 	},
 	{
 		name: say`Plain mean`,
-		chance: figureOf("chance_mean", say`Chance given`, "%", (card) => asChance(card.plainMean)),
+		chance: figureOf(
+			"chance_mean",
+			say`Chance given`,
+			"%",
+			(card) => asChance(card.plainMean),
+			27.0671,
+		),
 	},
 	{
 		name: say`Same weekday last week`,
-		chance: figureOf("chance_week", say`Chance given`, "%", (card) => asChance(card.lastWeek)),
+		chance: figureOf(
+			"chance_week",
+			say`Chance given`,
+			"%",
+			(card) => asChance(card.lastWeek),
+			27.0671,
+		),
 	},
 ];
 

@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/unmetUses.ts";
-import { DayClock, type HourShares } from "../../rounds/dayClock.ts";
+import { DayClock, flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import { roundMinutes } from "../../rounds/roundMinutes.ts";
 import { say } from "../../say.ts";
 import { commonPractice, sources } from "../../sources.ts";
@@ -48,6 +48,16 @@ const inRounds = calculation<InRounds, Reprocessing>({
 		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
 		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
 	},
+	example: {
+		inputs: { starts: [420, 1140], turnaround: 110, usesPerDay: [0.6], hourShares: flatDay },
+		result: {
+			kind: "in_rounds",
+			starts: [420, 1140, 1440 + 420],
+			turnaround: 110,
+			uses: new DayClock([0.6], flatDay),
+		},
+		within: 0,
+	},
 	compute: ({ starts, turnaround, usesPerDay, hourShares }) => {
 		const days = usesPerDay.map((_, day) => day * MINUTES_PER_DAY);
 		const all = days.flatMap((midnight) => starts.map((start) => midnight + start));
@@ -71,6 +81,11 @@ const afterEachUse = calculation<Pick<InRounds, "turnaround" | "usesPerDay">, Re
 		turnaround: { label: say`Minutes of a round`, unit: "min", min: 0 },
 		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
 	},
+	example: {
+		inputs: { turnaround: 110, usesPerDay: [0.6] },
+		result: { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6] },
+		within: 0,
+	},
 	compute: ({ turnaround, usesPerDay }) => ({ kind: "after_each_use", turnaround, usesPerDay }),
 });
 
@@ -81,6 +96,7 @@ const oneKit = calculation<object, number>({
 	formula: say`After each use, every kit is a round of its own.`,
 	source: commonPractice,
 	inputs: {},
+	example: { inputs: {}, result: 1, within: 0 },
 	compute: () => 1,
 });
 

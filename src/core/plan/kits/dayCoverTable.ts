@@ -30,6 +30,17 @@ const moment = calculation<Inputs, Moment>({
 		births: { label: say`Births expected`, unit: say`births` },
 		hour: { label: say`Hour`, unit: "h", min: 0, max: 23 },
 	},
+	example: {
+		// A mean of 1 × 144 ÷ 1440 kits out of reach: none with 0.904837, at most one with 0.995321.
+		inputs: {
+			kits: 2,
+			reprocessing: { kind: "after_each_use", turnaround: 144, usesPerDay: [1] },
+			births: [10],
+			hour: 12,
+		},
+		result: { ready: 0.904837 + 0.995321, nonePer1000: 4.67884 },
+		within: 1e-5,
+	},
 	compute: ({ kits, reprocessing, births, hour }) => {
 		const busiest = births.indexOf(Math.max(...births));
 		const halfPast = busiest * MINUTES_PER_DAY + (hour + 0.5) * MINUTES_PER_HOUR;

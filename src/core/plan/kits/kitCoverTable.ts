@@ -16,6 +16,20 @@ const unmetWithKits = calculation<{ cover: Cover; kits: number }, number>({
 		cover: { label: say`How many kits are enough`, unit: say`kits` },
 		kits: { label: say`Kits`, unit: say`kits`, min: 1 },
 	},
+	example: {
+		inputs: {
+			cover: {
+				kitsNeeded: 3,
+				byRisk: 3,
+				byBeds: 3,
+				decidedBy: "risk",
+				unmetPer1000: [44.79885, 1.0188, 0.01551],
+			},
+			kits: 2,
+		},
+		result: 1.0188,
+		within: 0,
+	},
 	compute: ({ cover, kits }) => cover.unmetPer1000[kits - 1] as number,
 });
 

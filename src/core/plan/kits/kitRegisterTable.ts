@@ -16,6 +16,25 @@ const state = calculation<{ kit: KitReadiness }, string>({
 	source: commonPractice,
 	caution: say`When in doubt do not use. Test every kit again before each birth.`,
 	inputs: { kit: { label: say`Register and checks of the kit`, unit: "" } },
+	example: {
+		inputs: {
+			kit: {
+				kit: {
+					line: 2,
+					value: { kit: "A", kind: "", status: "in_service", ready_since: "2027-02-27", note: "" },
+				},
+				state: "ready",
+				serves: true,
+				readySince: "2027-02-27",
+				readyUntil: "2027-03-06",
+				missing: 0,
+				reason: "",
+				lastCheck: undefined,
+			},
+		},
+		result: "ready",
+		within: 0,
+	},
 	compute: ({ kit }) => kit.state,
 });
 

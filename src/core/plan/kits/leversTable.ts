@@ -20,6 +20,7 @@ const kitsThen = calculation<{ kits: number; more: number }, number>({
 		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		more: { label: say`Kits more`, unit: say`kits`, min: 0 },
 	},
+	example: { inputs: { kits: 4, more: 1 }, result: 5, within: 0 },
 	compute: ({ kits, more }) => kits + more,
 });
 
@@ -32,6 +33,15 @@ const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, numb
 	inputs: {
 		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		reprocessing: { label: say`When used kits come back`, unit: "" },
+	},
+	example: {
+		// Of a Poisson count of mean 0.6 × 110 ÷ 1440, the chance of at least 3.
+		inputs: {
+			kits: 3,
+			reprocessing: { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6] },
+		},
+		result: 0.0155053,
+		within: 1e-7,
 	},
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
@@ -46,6 +56,7 @@ const avoided = calculation<{ now: number; changed: number }, number>({
 		now: { label: say`Needs that find none ready, now`, unit: say`per 1,000 uses` },
 		changed: { label: say`Needs that find none ready, with the change`, unit: say`per 1,000 uses` },
 	},
+	example: { inputs: { now: 1.2, changed: 0.4 }, result: 0.8, within: 1e-12 },
 	compute: ({ now, changed }) => now - changed,
 });
 

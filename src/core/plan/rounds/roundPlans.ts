@@ -3,7 +3,7 @@ import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
 import { poisson } from "../../counts/poisson.ts";
 import type { GoodRow } from "../../read/rows.ts";
-import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import type { RoundsRow } from "../../sheets/rounds.ts";
@@ -57,6 +57,29 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 			min: 0,
 		},
 		rinseMinutes: { label: say`Rinse and drain after vinegar`, unit: "min", min: 0 },
+	},
+	example: {
+		// A mean of 3 kits sets 6 aside and 4 are in service: 15 min × 4 kits ÷ 2 people, then one soak.
+		inputs: {
+			steps: [
+				{ step: "wash", basis: "kit", minutes: 15, hands_on: "yes" },
+				{ step: "soak", basis: "load", minutes: 20, hands_on: "no" },
+			],
+			kitsInRounds: oneRound(3),
+			kitsInService: 4,
+			confidence: 0.95,
+			workers: 2,
+			kitsInLoad: 4,
+			rounds: [{ line: 2, value: { start: 420, label: "" } }],
+			index: 0,
+			descaleMinutes: 0,
+			rinseMinutes: 10,
+		},
+		result: [
+			{ step: "wash", startsAt: 420, endsAt: 450, handsOn: "yes", kits: 4, load: 0 },
+			{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 4, load: 1 },
+		],
+		within: 0,
 	},
 	compute: ({
 		steps,

@@ -14,8 +14,18 @@ interface Inputs {
 	readonly index: number;
 }
 
-/** One cell of a timed step. Clock times are local wall-clock times: no time zone takes part. */
-function part<T>(key: string, label: string, unit: string, of: (step: TimedStep) => T) {
+/**
+ * One cell of a timed step. Clock times are local wall-clock times: no time zone takes part.
+ *
+ * @param ofExample what the example's step, 20 minutes of soak for 3 kits from 7:30, has there
+ */
+function part<T>(
+	key: string,
+	label: string,
+	unit: string,
+	of: (step: TimedStep) => T,
+	ofExample: T,
+) {
 	return calculation<Inputs, T>({
 		key,
 		label,
@@ -26,15 +36,23 @@ function part<T>(key: string, label: string, unit: string, of: (step: TimedStep)
 			steps: { label: say`Steps of the round by the clock`, unit: "" },
 			index: { label: say`Which step`, unit: "" },
 		},
+		example: {
+			inputs: {
+				steps: [{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 3, load: 1 }],
+				index: 0,
+			},
+			result: ofExample,
+			within: 0,
+		},
 		compute: ({ steps, index }) => of(steps[index] as TimedStep),
 	});
 }
 
-const step = part("step", say`Step`, "", (s) => s.step);
-const starts = part("starts", say`Starts`, say`h:min`, (s) => writeClock(s.startsAt));
-const ends = part("ends", say`Ends`, say`h:min`, (s) => writeClock(s.endsAt));
-const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn);
-const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits);
+const step = part("step", say`Step`, "", (s) => s.step, "soak");
+const starts = part("starts", say`Starts`, say`h:min`, (s) => writeClock(s.startsAt), "07:30");
+const ends = part("ends", say`Ends`, say`h:min`, (s) => writeClock(s.endsAt), "07:50");
+const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn, "no");
+const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits, 3);
 
 /** Every round of every day, step by step. */
 export function runSheetTable(

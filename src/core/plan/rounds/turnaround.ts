@@ -39,6 +39,23 @@ export const kitsOfFullestRound = calculation<KitsInputs, number>({
 		confidence: confidenceInput,
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	},
+	example: {
+		// What comes in over the night, a mean of 3 kits, is in the first round: 6 are enough for 95 of 100.
+		inputs: {
+			days: [
+				{
+					kind: "in_rounds",
+					starts: [420, 840, 1260],
+					kits: [3, 2.1, 2.1],
+					byKind: [[3, 2.1, 2.1]],
+				},
+			],
+			confidence: 0.95,
+			kitsInService: 10,
+		},
+		result: 6,
+		within: 0,
+	},
 	compute: ({ days, confidence, kitsInService }) => {
 		const kits = setAside(poisson(Math.max(...days.flatMap(afterLongestGap))), confidence);
 		return Math.max(1, Math.min(kits, kitsInService));
@@ -68,6 +85,11 @@ export const turnaroundMinutes = calculation<FitInputs, number>({
 	inputs: {
 		minutes: { label: say`Minutes of the fullest round`, unit: "min", min: 0 },
 		rounds: { label: say`Rounds of the day`, unit: "" },
+	},
+	example: {
+		inputs: { minutes: 110, rounds: [{ line: 2, value: { start: 420, label: "" } }] },
+		result: 110,
+		within: 0,
 	},
 	compute: ({ minutes, rounds }) => {
 		const gaps = gapsBetween(rounds.map((round) => round.value.start));
