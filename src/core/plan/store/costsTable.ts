@@ -19,6 +19,7 @@ const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 		costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
 		days: { label: say`Days in the plan`, unit: say`days`, min: 1 },
 	},
+	example: { inputs: { costs: [10, 4], days: 14 }, result: 7, within: 1e-12 },
 	compute: ({ costs, days }) => (costs.reduce((sum, cost) => sum + cost, 0) * DAYS_PER_WEEK) / days,
 });
 
@@ -33,6 +34,7 @@ const each = (key: string, label: string, counted: string, formula: string) =>
 			costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
 			count: { label: counted, unit: "", min: 1e-9 },
 		},
+		example: { inputs: { costs: [10, 4], count: 35 }, result: 0.4, within: 1e-12 },
 		compute: ({ costs, count }) => costs.reduce((sum, cost) => sum + cost, 0) / count,
 	});
 

@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
-import { type Counts, mean } from "../../counts/counts.ts";
+import { always, type Counts, mean, once } from "../../counts/counts.ts";
 import { valueIn } from "../../outcome.ts";
-import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
@@ -46,6 +46,17 @@ export const dailyUse = calculation<UseInputs, number[]>({
 	formula: useExpected.formula,
 	source: sources.thinning,
 	inputs: useExpected.inputs,
+	example: {
+		// 1 a day + 2 for each of 0.5 kits, then of 1.5.
+		inputs: {
+			rates: { perDay: 1, perRound: 0, perLoad: 0, perKit: [2], perDescale: 0 },
+			days: [oneRound(0.5), oneRound(1.5)],
+			kitsInLoad: 3,
+			descaleEvery: 0,
+		},
+		result: [2, 4],
+		within: 1e-12,
+	},
 	compute: ({ days, ...use }) =>
 		days.map((day) => useExpected.compute({ ...use, days: [day] }) as number),
 });
@@ -58,6 +69,7 @@ export const dailyPreparations = calculation<{ counts: readonly Counts[] }, numb
 	formula: say`The mean of each day's preparations.`,
 	source: sources.thinning,
 	inputs: { counts: { label: say`Preparations of each day`, unit: say`preparations` } },
+	example: { inputs: { counts: [once(0.5), always(2)] }, result: [0.5, 2], within: 1e-12 },
 	compute: ({ counts }) => counts.map(mean),
 });
 

@@ -109,5 +109,6 @@ const withWardPreparations = calculation<
 			unit: say`preparations`,
 		},
 	},
+	example: { inputs: { preparations: [1, 1.5], share: 0.25 }, result: [1.25, 1.75], within: 0 },
 	compute: ({ preparations, share }) => preparations.map((day) => day + share),
 });

@@ -29,6 +29,23 @@ export interface ItemStock {
 
 const windowOf = total("window_days", say`Lead and review days`, say`days`);
 
+/** Ten of a lot that ends after the second day, ten of one that lasts, ten to come; 4 go each day. */
+const oldLot: ProjectedLot = {
+	name: "A",
+	quantity: 10,
+	from: 0,
+	last: 1,
+	ends: "out of date",
+	perUnit: () => 1,
+};
+const newLot: ProjectedLot = { ...oldLot, name: "B", last: 100 };
+const lotToCome: ProjectedLot = { ...newLot, name: "C", from: 3 };
+const example: Projection = {
+	stock: [16, 12, 6],
+	runOut: null,
+	waste: [{ lot: "A", day: 2, quantity: 2, why: "out of date" }],
+};
+
 const project_ = calculation<
 	{ lots: readonly ProjectedLot[]; demand: readonly number[] },
 	Projection
@@ -42,6 +59,7 @@ const project_ = calculation<
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
 		demand: { label: say`Use of each day, expected`, unit: say`in the item's measure` },
 	},
+	example: { inputs: { lots: [oldLot, newLot], demand: [4, 4, 4] }, result: example, within: 0 },
 	compute: ({ lots, demand }) => project(lots, demand),
 });
 
@@ -61,6 +79,11 @@ const usableNow = calculation<UsableInputs, number>({
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
+	},
+	example: {
+		inputs: { lots: [oldLot, newLot, lotToCome], projection: example, windowDays: 7 },
+		result: 18,
+		within: 0,
 	},
 	compute: ({ lots, projection, windowDays }) => {
 		const here = lots.filter((lot) => lot.from <= 0 && lot.last >= 0);
@@ -92,6 +115,11 @@ const arriving = calculation<UsableInputs, number>({
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
 	},
+	example: {
+		inputs: { lots: [oldLot, newLot, lotToCome], projection: example, windowDays: 7 },
+		result: 10,
+		within: 0,
+	},
 	compute: ({ lots, projection, windowDays }) => {
 		const coming = lots.filter(
 			(lot) => lot.from > 0 && lot.from < windowDays && lot.last >= lot.from,
@@ -110,6 +138,7 @@ const perDay = calculation<{ use: number; days: number }, number>({
 		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
 		days: { label: say`Lead and review days`, unit: say`days`, min: 1e-9 },
 	},
+	example: { inputs: { use: 35, days: 14 }, result: 2.5, within: 1e-12 },
 	compute: ({ use, days }) => use / days,
 });
 

@@ -39,6 +39,24 @@ export const orderRemark = calculation<Inputs, string>({
 		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
 		keepsDays: { label: say`A new lot keeps for`, unit: say`days` },
 	},
+	example: {
+		// Runs out in 3 days, delivered in 7.
+		inputs: {
+			projection: { stock: [20, 10, 0], runOut: 3, waste: [] },
+			firstDay: "2027-03-01",
+			orderBy: "",
+			packs: 1,
+			packSize: 100,
+			usable: 30,
+			onOrder: 0,
+			use: 100,
+			windowDays: 10,
+			leadDays: 7,
+			keepsDays: null,
+		},
+		result: runsOutFirst("2027-03-04"),
+		within: 0,
+	},
 	compute: (of) =>
 		[...runningOut(of), ...late(of), ...goingToWaste(of), ...outlasting(of)].join(" "),
 });
@@ -46,9 +64,11 @@ export const orderRemark = calculation<Inputs, string>({
 function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
 	const { runOut } = projection;
 	if (runOut === null || runOut >= leadDays) return [];
-	return [
-		say`Runs out on ${addDays(firstDay, runOut)}, before an order can arrive: find some elsewhere.`,
-	];
+	return [runsOutFirst(addDays(firstDay, runOut))];
+}
+
+function runsOutFirst(on: IsoDate): string {
+	return say`Runs out on ${on}, before an order can arrive: find some elsewhere.`;
 }
 
 function late({ orderBy, firstDay, packs }: Inputs): string[] {

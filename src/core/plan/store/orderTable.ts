@@ -38,6 +38,11 @@ const runOutOn = calculation<{ projection: Projection; firstDay: IsoDate }, stri
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		firstDay: { label: say`First day`, unit: "" },
 	},
+	example: {
+		inputs: { projection: { stock: [20, 10, 0], runOut: 12, waste: [] }, firstDay: "2027-03-01" },
+		result: "2027-03-13",
+		within: 0,
+	},
 	compute: ({ projection, firstDay }) =>
 		projection.runOut === null ? "" : addDays(firstDay, projection.runOut),
 });
@@ -63,6 +68,18 @@ const orderBy = calculation<OrderByInputs, string>({
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
 		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days`, min: 0 },
+	},
+	example: {
+		// Below the reserve of 15 on the third day, 3 March; 7 days to delivery.
+		inputs: {
+			projection: { stock: [30, 20, 10, 0], runOut: null, waste: [] },
+			firstDay: "2027-03-01",
+			target: 40,
+			use: 25,
+			leadDays: 7,
+		},
+		result: "2027-02-24",
+		within: 0,
 	},
 	compute: ({ projection, firstDay, target, use, leadDays }) => {
 		const reserve = Math.max(0, target - use);

@@ -18,6 +18,11 @@ const stockOn = calculation<{ projection: Projection; day: number }, number>({
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		day: { label: say`Days from the first`, unit: say`days`, min: 0 },
 	},
+	example: {
+		inputs: { projection: { stock: [30, 20, 10], runOut: null, waste: [] }, day: 2 },
+		result: 10,
+		within: 0,
+	},
 	compute: ({ projection, day }) => projection.stock[day] as number,
 });
 
@@ -31,6 +36,7 @@ const reserve = calculation<{ target: number; use: number }, number>({
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
 		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
 	},
+	example: { inputs: { target: 40, use: 25 }, result: 15, within: 0 },
 	compute: ({ target, use }) => Math.max(0, target - use),
 });
 

@@ -33,6 +33,11 @@ const dateAndTime = calculation<{ minutes: number; date: IsoDate }, string>({
 		minutes: { label: say`Minutes after the midnight of the round's day`, unit: "min" },
 		date: { label: say`Date`, unit: "" },
 	},
+	example: {
+		inputs: { minutes: -30, date: "2027-03-02" },
+		result: "2027-03-01 23:30",
+		within: 0,
+	},
 	compute: ({ minutes, date }) =>
 		`${addDays(date, Math.floor(minutes / MINUTES_PER_DAY))} ${writeClock(minutes)}`,
 });

@@ -75,12 +75,14 @@ const loadsOfRound = fromSteps(
 	say`Loads of the round, set aside`,
 	say`loads`,
 	loadsOf,
+	2,
 );
 const rinseOfRound = fromSteps(
 	"first_rinse",
 	say`First rinse of the round`,
 	say`minutes after midnight`,
 	(steps) => firstRinse(steps) ?? 0,
+	470,
 );
 
 function fromSteps(
@@ -88,6 +90,7 @@ function fromSteps(
 	label: string,
 	unit: string,
 	of: (steps: readonly TimedStep[]) => number,
+	ofExample: number,
 ) {
 	return calculation<{ steps: readonly TimedStep[] }, number>({
 		key,
@@ -96,9 +99,31 @@ function fromSteps(
 		formula: say`From the steps of the round by the clock, for the kits set aside for it.`,
 		source: commonPractice,
 		inputs: { steps: { label: say`Steps of the round by the clock`, unit: "" } },
+		example: {
+			inputs: {
+				steps: [
+					{ step: "wash", startsAt: 420, endsAt: 450, handsOn: "yes", kits: 5, load: 0 },
+					{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 3, load: 1 },
+					{ step: "soak", startsAt: 470, endsAt: 490, handsOn: "no", kits: 2, load: 2 },
+				],
+			},
+			result: ofExample,
+			within: 0,
+		},
 		compute: ({ steps }) => of(steps),
 	});
 }
+
+const example: Boiling = {
+	litres: 30,
+	startLitres: 30.12,
+	batches: 2,
+	heatMinutes: 69.8285,
+	holdMinutes: 1,
+	coolMinutes: 440,
+	allMinutes: 511.8285,
+	kj: 9456.174,
+};
 
 const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
 	key: "heat_kj",
@@ -107,6 +132,7 @@ const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
 	formula: say`Litres to start with × 4.186 × (boiling point − temperature drawn).`,
 	source: sources.heat,
 	inputs: { boiling: { label: say`Boiling the rinse water`, unit: "" } },
+	example: { inputs: { boiling: example }, result: 9456.174, within: 0 },
 	compute: ({ boiling }) => boiling.kj,
 });
 
@@ -117,6 +143,7 @@ const heldMinutes = calculation<{ boiling: Boiling }, number>({
 	formula: say`Time held × batches.`,
 	source: commonPractice,
 	inputs: { boiling: { label: say`Boiling the rinse water`, unit: "" } },
+	example: { inputs: { boiling: example }, result: 2, within: 0 },
 	compute: ({ boiling }) => boiling.holdMinutes * boiling.batches,
 });
 

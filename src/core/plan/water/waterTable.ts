@@ -42,6 +42,17 @@ const fromSources = calculation<{ litres: number; sources: readonly WaterSource[
 		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
 		sources: { label: say`Where water comes from`, unit: say`L/day` },
 	},
+	example: {
+		inputs: {
+			litres: 80.5,
+			sources: [
+				{ source: "tap", litres_per_day: 60 },
+				{ source: "well", litres_per_day: null },
+			],
+		},
+		result: "tap 60 L, well 21 L",
+		within: 0,
+	},
 	compute: ({ litres, sources }) => {
 		if (sources.length === 0) return "";
 		const { taken, missing } = takenFrom(litres, sources);
@@ -58,6 +69,7 @@ const wardTotal = calculation<{ litres: readonly number[] }, number>({
 	formula: say`All other uses added up; 0 where none are listed.`,
 	source: definition,
 	inputs: { litres: { label: say`Litres a day`, unit: say`L/day` } },
+	example: { inputs: { litres: [3, 5] }, result: 8, within: 0 },
 	compute: ({ litres }) => litres.reduce((sum, part) => sum + part, 0),
 });
 
@@ -105,6 +117,7 @@ const onFire = calculation<{ potLitres: number; pots: number }, number>({
 		potLitres: { label: say`Water in a pot`, unit: "L", min: 0 },
 		pots: { label: say`Pots on the fire at once`, unit: say`pots`, min: 0 },
 	},
+	example: { inputs: { potLitres: 10, pots: 2 }, result: 20, within: 0 },
 	compute: ({ potLitres, pots }) => potLitres * pots,
 });
 
