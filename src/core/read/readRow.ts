@@ -45,10 +45,12 @@ export function readRow<C extends Columns>(
 ): ReadRow<RowOf<Sheet<C>>> {
 	const value: Record<string, unknown> = {};
 	const problems: Problem[] = [];
+	const defaults: string[] = [];
 	for (const { key, column, at } of columns) {
 		const text = at < 0 ? "" : (cells[at] ?? "");
 		if (text.trim() === "" && column.fallback !== undefined) {
 			value[key] = column.fallback;
+			defaults.push(key);
 			continue;
 		}
 		const read = column.value.schema.safeParse(text);
@@ -57,7 +59,11 @@ export function readRow<C extends Columns>(
 			problems.push(badCell({ file, line, column: key }, column.label, text, column.value.allowed));
 	}
 	const isSurplus = cells.length > width && cells.slice(width).some((cell) => cell !== "");
-	const row = { line, value: value as RowOf<Sheet<C>> };
+	const row = {
+		line,
+		value: value as RowOf<Sheet<C>>,
+		...(defaults.length > 0 ? { defaults } : {}),
+	};
 	return {
 		row: problems.length === 0 ? row : { ...row, problems },
 		surplus: isSurplus ? tooManyCells({ file, line, column: "" }, cells, width) : undefined,

@@ -4,6 +4,8 @@ import type { Problem } from "../problem.ts";
 export interface GoodRow<R> {
 	readonly line: number;
 	readonly value: R;
+	/** Columns whose cell was blank, so that the column's default stands; absent where there are none. */
+	readonly defaults?: readonly string[];
 }
 
 /** A row with at least one cell that could not: what was understood, and the problems. */

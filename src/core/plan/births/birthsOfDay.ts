@@ -1,14 +1,8 @@
-import {
-	calculation,
-	derive,
-	type Figure,
-	nameFigure,
-	refusedFigure,
-	typedFigure,
-} from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure, refusedFigure } from "../../calculation.ts";
 import { type DayAhead, dayAhead, type Forecast } from "../../forecast/forecast.ts";
 import { firstReasons } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
+import { givenFigure } from "../../read/cellFigure.ts";
 import type { ReadTable } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type BirthsRow, birthsSheet } from "../../sheets/births.ts";
@@ -82,10 +76,8 @@ export function birthsOfDay(
 		return { mean: refusedFigure(label, unit, place, ...problems), size: undefined };
 	}
 	const row = table.rows.find((r) => r.value.date === date);
-	if (row && row.value.births !== null) {
-		const own = typedFigure(label, unit, row.value.births, { ...place, line: row.line });
-		return { mean: own, size: undefined };
-	}
+	const own = row && givenFigure(birthsSheet, row, "births");
+	if (own) return { mean: own, size: undefined };
 	if (!forecast) return { mean: birthsPerDay, size: undefined };
 	const whole = derive(ahead, { forecast, date: nameFigure(say`Date`, date) });
 	return { mean: derive(meanAhead, { whole }), size: derive(sizeAhead, { whole }) };

@@ -1,5 +1,6 @@
-import { nameFigure, typedFigure } from "../../calculation.ts";
+import { nameFigure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingDaysSheet } from "../../sheets/mixingDays.ts";
@@ -17,10 +18,9 @@ export function mixingDaysTable(
 		days.map((day) => {
 			const inUse = unit.productInUse;
 			const lot = "row" in inUse ? preparationOn(unit.read, inUse, day.date).lot : undefined;
-			const place = { file: lotsSheet.file, line: lot?.line ?? null, column: "lot" };
 			return {
 				date: nameFigure(say`Date`, day.date),
-				lot: lot ? typedFigure(say`Lot`, "", lot.value.lot, place) : nameFigure(say`Lot`, ""),
+				lot: lot ? cellFigure(lotsSheet, lot, "lot") : nameFigure(say`Lot`, ""),
 				...preparationCells(day.preparation),
 			};
 		}),

@@ -1,8 +1,9 @@
-import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
 import { mixingRemark } from "../../chlorine/mixingRemark.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingSheet } from "../../sheets/mixing.ts";
@@ -84,12 +85,7 @@ function mixingRow(
 }
 
 function lotName(lot: LotPreparation["lot"]): Figure<string> {
-	if (!lot) return nameFigure(say`Lot`, "");
-	return typedFigure(say`Lot`, "", lot.value.lot, {
-		file: lotsSheet.file,
-		line: lot.line,
-		column: "lot",
-	});
+	return lot ? cellFigure(lotsSheet, lot, "lot") : nameFigure(say`Lot`, "");
 }
 
 const litreStrength = calculation<{ strength: Strength }, number>({

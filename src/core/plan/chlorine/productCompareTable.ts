@@ -1,14 +1,15 @@
-import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "../../chlorine/availableChlorine.ts";
 import { asLabelled } from "../../chlorine/shownStrength.ts";
 import { tooWeak } from "../../chlorine/tooWeak.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import type { ChlorineRow } from "../../sheets/chlorine.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { productCompareSheet } from "../../sheets/productCompare.ts";
-import { sources } from "../../sources.ts";
+import { definition, sources } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/orderInterval.ts";
 import type { Pair } from "../countFigures.ts";
@@ -178,18 +179,29 @@ function freshStrengths({ read }: UnitFigures, product: ProductFigures): Figure<
 	return nameFigure(say`Strength after each day in the store`, strengths);
 }
 
+const packBought = calculation<Pack, Pack>({
+	key: "pack",
+	label: say`Pack`,
+	unit: "",
+	formula: say`The pack of the store's list: how much of the product is in it, and its price.`,
+	source: definition,
+	inputs: {
+		size: { label: say`Pack size`, unit: say`mL, g or tablets`, min: 0 },
+		price: { label: say`Price of a pack`, unit: say`currency` },
+	},
+	compute: (pack) => pack,
+});
+
 function packOf({ read }: UnitFigures, product: ProductFigures): Figure<Pack> {
 	const item = read.tables.items.rows.find(({ value }) => value.item === product.row.value.product);
 	if (!item) return nameFigure(say`Pack`, { size: 1, price: null });
-	const { measure, pack_size, pack_price } = item.value;
-	const place = { file: itemsSheet.file, line: item.line, column: "pack_size" };
+	const { measure } = item.value;
 	const size = derive(inMeasure, {
-		quantity: typedFigure(say`Pack size`, measure, pack_size, place),
-		from: nameFigure(say`Measure`, measure),
+		quantity: { ...cellFigure(itemsSheet, item, "pack_size"), unit: measure },
+		from: cellFigure(itemsSheet, item, "measure"),
 		to: nameFigure(say`Product is measured in`, MEASURES[product.row.value.form]),
 	});
-	if (!size.outcome.ok) return size as Figure<never>;
-	return typedFigure(say`Pack`, "", { size: size.outcome.value, price: pack_price }, place);
+	return derive(packBought, { size, price: cellFigure(itemsSheet, item, "pack_price") });
 }
 
 function rowOf(

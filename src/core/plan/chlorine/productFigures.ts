@@ -1,10 +1,11 @@
-import { derive, type Figure, gather, refusedFigure, typedFigure } from "../../calculation.ts";
+import { derive, type Figure, gather, refusedFigure } from "../../calculation.ts";
 import { availableChlorine, type Strength } from "../../chlorine/availableChlorine.ts";
 import { isTooWeak } from "../../chlorine/isTooWeak.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { firstReasons, valueIn } from "../../outcome.ts";
 import { type Place, problem } from "../../problem.ts";
 import { total } from "../../quantities.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
@@ -40,26 +41,23 @@ export function litresOfPreparation({ settings }: ReadWorkbook): Figure {
 /** Every product that could be understood. */
 export function productFigures(read: ReadWorkbook): ProductFigures[] {
 	return read.tables.chlorine.rows.map((row) => {
-		const { value, line } = row;
-		const at = (column: string): Place => ({ file: chlorineSheet.file, line, column });
-		const cell = <T>(column: keyof typeof chlorineSheet.columns, content: T): Figure<T> =>
-			typedFigure(
-				chlorineSheet.columns[column].label,
-				chlorineSheet.columns[column].unit,
-				content,
-				at(column),
-			);
+		const place = { file: chlorineSheet.file, line: row.line, column: "strength" };
 		const strength = derive(
 			availableChlorine,
 			{
-				form: cell("form", value.form),
-				strength: cell("strength", value.strength),
-				measure: cell("strength_measure", value.strength_measure),
-				density: cell("density_kg_per_l", value.density_kg_per_l),
+				form: cellFigure(chlorineSheet, row, "form"),
+				strength: cellFigure(chlorineSheet, row, "strength"),
+				measure: cellFigure(chlorineSheet, row, "strength_measure"),
+				density: cellFigure(chlorineSheet, row, "density_kg_per_l"),
 			},
-			at("strength"),
+			place,
 		);
-		return { name: cell("product", value.product), row, inUse: value.in_use === "yes", strength };
+		return {
+			name: cellFigure(chlorineSheet, row, "product"),
+			row,
+			inUse: row.value.in_use === "yes",
+			strength,
+		};
 	});
 }
 

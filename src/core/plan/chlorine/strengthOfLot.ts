@@ -1,14 +1,13 @@
 import {
 	type Calculation,
 	calculation,
-	defaultFigure,
 	derive,
 	type Figure,
 	nameFigure,
-	typedFigure,
 } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthOfLiquid, strengthOfPowder } from "../../chlorine/fading.ts";
+import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
@@ -93,31 +92,35 @@ export function bornOn({ made_on, received_on }: LotsRow): IsoDate | undefined {
  */
 export function strengthOfLot(
 	read: ReadWorkbook,
-	product: { readonly row: GoodRow<ChlorineRow>; readonly strength: Figure<Strength> },
+	product: LabelledProduct,
 	lot: GoodRow<LotsRow>,
 	day: IsoDate,
 ): Figure<Strength> {
-	const { strength, row } = product;
-	const born = bornOn(lot.value);
-	if (!strength.outcome.ok || strength.outcome.value.form === "tablet" || born === undefined)
-		return strength;
-	const { columns, file } = chlorineSheet;
-	const cell = (column: "fade_factor" | "loss_points_per_year") =>
-		defaultOrTyped(columns[column], row.value[column], { file, line: row.line, column });
-	const days = derive(ageInDays, {
-		day: nameFigure(say`Day`, day),
-		madeOn: typedFigure(say`Made on`, "", born, {
-			file: lotsSheet.file,
-			line: lot.line,
-			column: lot.value.made_on ? "made_on" : "received_on",
-		}),
-	});
+	const madeOn =
+		givenFigure(lotsSheet, lot, "made_on") ?? givenFigure(lotsSheet, lot, "received_on");
+	return madeOn ? strengthOnDay(read, product, madeOn, day) : product.strength;
+}
+
+interface LabelledProduct {
+	readonly row: GoodRow<ChlorineRow>;
+	readonly strength: Figure<Strength>;
+}
+
+/** Available chlorine in what was made on one day, on a later day. */
+export function strengthOnDay(
+	read: ReadWorkbook,
+	{ strength, row }: LabelledProduct,
+	madeOn: Figure<IsoDate>,
+	day: IsoDate,
+): Figure<Strength> {
+	if (!strength.outcome.ok || strength.outcome.value.form === "tablet") return strength;
+	const days = derive(ageInDays, { day: nameFigure(say`Day`, day), madeOn });
 	if (strength.outcome.value.form === "powder")
 		return derive(fadedPowder, {
 			grams: derive(strengthOfPowder, {
 				gramsPerGram: derive(perGram, { strength }),
 				days,
-				lossPointsPerYear: cell("loss_points_per_year"),
+				lossPointsPerYear: cellFigure(chlorineSheet, row, "loss_points_per_year"),
 			}),
 		});
 	return derive(fadedLiquid, {
@@ -125,16 +128,7 @@ export function strengthOfLot(
 			gramsPerLitre: derive(perLitre, { strength }),
 			storeC: read.settings.store_c,
 			days,
-			fadeFactor: cell("fade_factor"),
+			fadeFactor: cellFigure(chlorineSheet, row, "fade_factor"),
 		}),
 	});
-}
-
-function defaultOrTyped(
-	column: { label: string; unit: string; fallback?: number },
-	value: number,
-	place: { file: string; line: number; column: string },
-): Figure<number> {
-	const figure = value === column.fallback ? defaultFigure : typedFigure;
-	return figure(column.label, column.unit, value, place);
 }

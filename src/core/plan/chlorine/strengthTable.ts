@@ -1,8 +1,9 @@
-import { derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { derive, nameFigure } from "../../calculation.ts";
 import { READING_ERROR } from "../../chlorine/readingErrors.ts";
 import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
@@ -39,15 +40,13 @@ function rowOf(
 		: null;
 	return {
 		product: product.name,
-		lot: typedFigure(say`Lot`, "", lot.value.lot, {
-			file: lotsSheet.file,
-			line: lot.line,
-			column: "lot",
-		}),
+		lot: cellFigure(lotsSheet, lot, "lot"),
 		age_days: nameFigure(say`Age`, age),
 		label_strength: derive(shownStrength, { strength: product.strength }),
 		strength_today: derive(shownStrength, { strength: today }),
-		measured_pct: reading ? readingFigure(reading) : nameFigure(say`Measured`, null),
+		measured_pct: reading
+			? cellFigure(strengthReadingsSheet, reading, "strength_pct")
+			: nameFigure(say`Measured`, null),
 		measured_on: nameFigure(say`Measured on`, reading?.value.read_on ?? ""),
 		last_usable_day: nameFigure(say`Usable until`, usableUntil(figures)),
 		remark: nameFigure(
@@ -55,12 +54,6 @@ function rowOf(
 			remarks(figures, firstDay, reading, valueIn(compared)).join(" "),
 		),
 	};
-}
-
-function readingFigure({ line, value }: GoodRow<StrengthReadingsRow>): Figure {
-	const { label, unit } = strengthReadingsSheet.columns.strength_pct;
-	const place = { file: strengthReadingsSheet.file, line, column: "strength_pct" };
-	return typedFigure(label, unit, value.strength_pct, place);
 }
 
 function latestReading({ read }: UnitFigures, item: string, lot: string) {

@@ -1,6 +1,7 @@
-import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import type { Preparation } from "../../chlorine/measureOut.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { wallTableSheet } from "../../sheets/wallTable.ts";
@@ -59,7 +60,7 @@ export function wallTableTable(
 					const targetPct = unit.read.settings.target_strength_pct;
 					return {
 						product: product.name,
-						lot: lot ? typedFigure(say`Lot`, "", lot.value.lot, place) : nameFigure(say`Lot`, ""),
+						lot: lot ? cellFigure(lotsSheet, lot, "lot") : nameFigure(say`Lot`, ""),
 						...preparationCells(preparation),
 						exact_litres: derive(exactLitres, { preparation, targetPct }),
 					};

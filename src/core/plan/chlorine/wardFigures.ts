@@ -1,7 +1,8 @@
-import { derive, type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
+import { derive, type Figure, nameFigure, refusedFigure } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { partOf } from "../../partOf.ts";
 import { total } from "../../quantities.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import type { BadRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
@@ -13,9 +14,9 @@ import { preparationOn, preparationWith } from "./productFigures.ts";
 
 /** One other use of solution on the ward, with the product in use. */
 export interface WardUse {
-	readonly line: number;
 	/** What it is used for. */
 	readonly use: string;
+	readonly name: Figure<string>;
 	readonly litres: Figure;
 	/** One day's mixing on the first day. */
 	readonly firstDay: Figure<Preparation>;
@@ -35,20 +36,15 @@ const quantityOf = partOf<Preparation, "quantity">(
 export function wardUses(unit: UnitFigures, dates: readonly IsoDate[]): WardUse[] {
 	const { rows, badRows } = unit.read.tables.wardSolution;
 	const understood = rows.map((row) => {
-		const cell = (column: "litres_per_day" | "strength_pct") => {
-			const { label, unit: measured } = wardSolutionSheet.columns[column];
-			const place = { file: wardSolutionSheet.file, line: row.line, column };
-			return typedFigure(label, measured, row.value[column], place);
-		};
-		const litres = cell("litres_per_day");
-		const strengthWanted = cell("strength_pct");
+		const litres = cellFigure(wardSolutionSheet, row, "litres_per_day");
+		const strengthWanted = cellFigure(wardSolutionSheet, row, "strength_pct");
 		const days = dates.map((date) => ({
 			date,
 			whole: mixedOn(unit, date, litres, strengthWanted),
 		}));
 		return {
-			line: row.line,
 			use: row.value.use,
+			name: cellFigure(wardSolutionSheet, row, "use"),
 			litres,
 			firstDay: (days[0] as (typeof days)[number]).whole,
 			quantity: derive(overThePlan, {
@@ -65,7 +61,13 @@ function notUnderstood({ line, value, problems }: BadRow<WardSolutionRow>): Ward
 	const place = { file: wardSolutionSheet.file, line, column: "litres_per_day" };
 	const refused = refusedFigure(say`Product a day`, say`mL, g or tablets`, place, ...problems);
 	const use = value.use ?? say`line ${line}`;
-	return { line, use, litres: refused, firstDay: refused, quantity: refused };
+	return {
+		use,
+		name: nameFigure(say`Used for`, use),
+		litres: refused,
+		firstDay: refused,
+		quantity: refused,
+	};
 }
 
 function mixedOn(

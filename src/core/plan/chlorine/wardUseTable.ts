@@ -1,7 +1,4 @@
-import { typedFigure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
-import { say } from "../../say.ts";
-import { wardSolutionSheet } from "../../sheets/wardSolution.ts";
 import { wardUseSheet } from "../../sheets/wardUse.ts";
 import { preparationCells } from "./preparationCells.ts";
 import type { WardUse } from "./wardFigures.ts";
@@ -9,11 +6,10 @@ import type { WardUse } from "./wardFigures.ts";
 /** Each other use of solution with its product. */
 export function wardUseTable(uses: readonly WardUse[]): ComputedTable<typeof wardUseSheet> {
 	return onDemand(wardUseSheet, () =>
-		uses.map(({ line, use, litres, firstDay, quantity }) => {
+		uses.map(({ name, litres, firstDay, quantity }) => {
 			const { litres: _made, ...cells } = preparationCells(firstDay);
-			const place = { file: wardSolutionSheet.file, line, column: "use" };
 			return {
-				use: typedFigure(say`Used for`, "", use, place),
+				use: name,
 				litres_per_day: litres,
 				...cells,
 				plan_quantity: quantity,

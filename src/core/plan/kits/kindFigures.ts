@@ -1,5 +1,6 @@
-import { type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
+import { type Figure, refusedFigure } from "../../calculation.ts";
 import { type Problem, problem } from "../../problem.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
@@ -44,14 +45,12 @@ export function kindFigures(
 		const name = row.value.kind ?? "";
 		const { label, unit } = kindUseSheet.columns.uses_per_100_births;
 		const place = { file: kindUseSheet.file, line: row.line, column: "uses_per_100_births" };
-		const uses = row.value.uses_per_100_births;
-		const bad: readonly Problem[] = "problems" in row ? row.problems : [];
 		return {
 			name,
 			usesPer100Births:
-				uses === undefined || bad.length > 0
-					? refusedFigure(label, unit, place, ...bad)
-					: typedFigure(label, unit, uses, place),
+				"problems" in row
+					? refusedFigure(label, unit, place, ...row.problems)
+					: cellFigure(kindUseSheet, row, "uses_per_100_births"),
 			kitsInService: inService((kind) => kind === name),
 			piecesInKit: piecesOfKinds(kits, kinds, (kind) => kind === name),
 		};

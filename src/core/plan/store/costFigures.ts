@@ -1,4 +1,5 @@
-import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { commonPractice } from "../../sources.ts";
@@ -41,7 +42,8 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 	const ward = wardUses(unit, dates);
 	const byItem: Record<string, Figure> = {};
 	const withoutPrice: string[] = [];
-	for (const { value, line } of unit.read.tables.items.rows) {
+	for (const row of unit.read.tables.items.rows) {
+		const { value } = row;
 		const use = isInUse(unit, value.item)
 			? productUse(
 					unit.preparationOn(dates[0] as IsoDate),
@@ -50,20 +52,15 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 					ward,
 				).expected
 			: itemOver(unit, value.item, counts.rounds, unit.read.settings.plan_confidence).expected;
-		if (value.pack_price === null) {
+		const price = givenFigure(itemsSheet, row, "pack_price");
+		if (!price) {
 			if (!use.outcome.ok || use.outcome.value > 0) withoutPrice.push(value.item);
 			continue;
 		}
-		const cell = (column: "pack_price" | "pack_size", content: number) =>
-			typedFigure(itemsSheet.columns[column].label, itemsSheet.columns[column].unit, content, {
-				file: itemsSheet.file,
-				line,
-				column,
-			});
 		byItem[value.item] = derive(costOfUse, {
 			use,
-			price: cell("pack_price", value.pack_price),
-			packSize: cell("pack_size", value.pack_size),
+			price,
+			packSize: cellFigure(itemsSheet, row, "pack_size"),
 		});
 	}
 	return {

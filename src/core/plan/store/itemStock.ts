@@ -1,5 +1,6 @@
-import { calculation, derive, type Figure, gather, typedFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, gather } from "../../calculation.ts";
 import { total } from "../../quantities.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
@@ -144,14 +145,8 @@ const perDay = calculation<{ use: number; days: number }, number>({
 
 /** How one item stands. */
 export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsRow>): ItemStock {
-	const cell = (column: "lead_days" | "wastage_pct" | "service_level" | "pack_size") => {
-		const { label, unit: measured } = itemsSheet.columns[column];
-		return typedFigure(label, measured, row.value[column], {
-			file: itemsSheet.file,
-			line: row.line,
-			column,
-		});
-	};
+	const cell = (column: "lead_days" | "wastage_pct" | "service_level" | "pack_size") =>
+		cellFigure(itemsSheet, row, column);
 	const windowDays = derive(windowOf, {
 		parts: gather(say`Parts`, say`days`, {
 			lead: cell("lead_days"),

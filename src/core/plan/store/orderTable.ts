@@ -1,13 +1,14 @@
-import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { countTimes } from "../../quantities.ts";
+import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { orderSheet } from "../../sheets/order.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice, definition } from "../../sources.ts";
 import type { Projection } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { daysFreshStaysStrong } from "../chlorine/freshProduct.ts";
+import { freshStaysStrong } from "../chlorine/freshProduct.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ItemStock } from "./itemStock.ts";
 import { orderRemark } from "./orderRemark.ts";
@@ -99,16 +100,10 @@ export function orderTable(
 }
 
 function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<typeof orderSheet> {
-	const { value, line } = item.row;
-	const cell = <T>(column: keyof typeof itemsSheet.columns, content: T): Figure<T> =>
-		typedFigure(itemsSheet.columns[column].label, itemsSheet.columns[column].unit, content, {
-			file: itemsSheet.file,
-			line,
-			column,
-		});
+	const { row } = item;
 	const firstDay = nameFigure(say`First day`, day);
 	const { projection, target } = item;
-	const leadDays = cell("lead_days", value.lead_days);
+	const leadDays = cellFigure(itemsSheet, row, "lead_days");
 	const ordered = derive(orderBy, {
 		projection,
 		firstDay,
@@ -116,14 +111,14 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 		use: item.use.expected,
 		leadDays,
 	});
-	const price = value.pack_price;
+	const price = givenFigure(itemsSheet, row, "pack_price");
 	const isEmergency =
 		projection.outcome.ok &&
-		(projection.outcome.value.runOut ?? Number.POSITIVE_INFINITY) < value.lead_days;
-	const packSize = cell("pack_size", value.pack_size);
+		(projection.outcome.value.runOut ?? Number.POSITIVE_INFINITY) < row.value.lead_days;
+	const packSize = cellFigure(itemsSheet, row, "pack_size");
 	return {
-		item: cell("item", value.item),
-		measure: cell("measure", value.measure),
+		item: cellFigure(itemsSheet, row, "item"),
+		measure: cellFigure(itemsSheet, row, "measure"),
 		usable: item.usable,
 		on_order: item.onOrder,
 		use_expected: item.use.expected,
@@ -131,9 +126,9 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 		order_packs: item.packs,
 		order_quantity: derive(quantity, { count: item.packs, each: packSize }),
 		cost:
-			price === null
+			price === undefined
 				? nameFigure(say`Cost`, null)
-				: derive(cost, { count: item.packs, each: cell("pack_price", price) }),
+				: derive(cost, { count: item.packs, each: price }),
 		run_out_on: derive(runOutOn, { projection, firstDay }),
 		order_by: ordered,
 		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, null),
@@ -152,7 +147,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 		}),
 		emergency: nameFigure(say`Runs out before an order can arrive`, isEmergency ? "yes" : "no"),
 		pack_size: packSize,
-		pack_price: price === null ? nameFigure(say`Price of a pack`, null) : cell("pack_price", price),
+		pack_price: price ?? nameFigure(say`Price of a pack`, null),
 		unit_name: unit.read.settings.unit_name as Figure<string>,
 	};
 }
@@ -162,13 +157,29 @@ function hasUse({ use }: ItemStock): boolean {
 	return !use.expected.outcome.ok || use.expected.outcome.value > 0;
 }
 
-/** Days a new lot keeps: its shelf life, and for a chlorine product no longer than it stays strong enough. */
+const keepsFor = calculation<
+	{ shelfDays: number | null; strongDays: number | null },
+	number | null
+>({
+	key: "keeps_days",
+	label: say`A new lot keeps for`,
+	unit: say`days`,
+	formula: say`Its shelf life, and for a chlorine product no longer than it stays strong enough; blank where neither is known to end.`,
+	source: definition,
+	inputs: {
+		shelfDays: { label: say`Shelf life of a new lot`, unit: say`days` },
+		strongDays: { label: say`A fresh delivery stays strong enough for`, unit: say`days` },
+	},
+	example: { inputs: { shelfDays: 365, strongDays: 120 }, result: 120, within: 0 },
+	compute: ({ shelfDays, strongDays }) =>
+		shelfDays === null || strongDays === null
+			? (shelfDays ?? strongDays)
+			: Math.min(shelfDays, strongDays),
+});
+
 function keepsDays(unit: UnitFigures, { row }: ItemStock): Figure<number | null> {
-	const { label, unit: measured } = itemsSheet.columns.shelf_life_days;
-	const place = { file: itemsSheet.file, line: row.line, column: "shelf_life_days" };
+	const shelfDays = cellFigure(itemsSheet, row, "shelf_life_days");
 	const product = unit.products.find((each) => each.row.value.product === row.value.item);
-	const strong = product ? daysFreshStaysStrong(unit.read, product) : null;
-	const shelf = row.value.shelf_life_days;
-	const keeps = strong === null || shelf === null ? (strong ?? shelf) : Math.min(strong, shelf);
-	return typedFigure(label, measured, keeps, place);
+	if (!product?.strength.outcome.ok) return shelfDays;
+	return derive(keepsFor, { shelfDays, strongDays: freshStaysStrong(unit.read, product) });
 }

@@ -1,7 +1,6 @@
-import { type Figure, typedFigure } from "../../calculation.ts";
 import type { ComputedTable } from "../../computedTable.ts";
-import type { GoodRow } from "../../read/rows.ts";
-import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
+import { itemsSheet } from "../../sheets/items.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
 import type { Measure } from "../../sheets/weekTotal.ts";
 import { productUse } from "../chlorine/productUse.ts";
@@ -23,21 +22,16 @@ export function supplyUseTable(
 	const rows = unit.read.tables.items.rows.map((row) => {
 		const { item } = row.value;
 		const isProduct = inUse === item;
-		const measure = cell(row, "measure", row.value.measure);
+		const measure = cellFigure(itemsSheet, row, "measure");
 		const use = isProduct
 			? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
 			: itemOver(unit, item, counts.rounds, unit.read.settings.plan_confidence);
 		return {
-			item: cell(row, "item", item),
+			item: cellFigure(itemsSheet, row, "item"),
 			measure,
 			expected: use.expected,
 			set_aside: use.setAside,
 		};
 	});
 	return { sheet: supplyUseSheet, rows };
-}
-
-function cell(row: GoodRow<ItemsRow>, column: "item" | "measure", text: string): Figure<string> {
-	const place = { file: itemsSheet.file, line: row.line, column };
-	return typedFigure(itemsSheet.columns[column].label, "", text, place);
 }

@@ -1,0 +1,94 @@
+import { describe, expect, test } from "vitest";
+import type { Figure } from "../../../src/core/calculation.ts";
+import { type Plan, plan } from "../../../src/core/plan/plan.ts";
+import { rowsOf, valueIn } from "../planCells.ts";
+import { unitWith } from "../smallUnit.ts";
+
+/** Every figure that a figure comes from, however far back, and the figure itself. */
+function behind(figure: Figure<unknown>): Figure<unknown>[] {
+	if (figure.origin.kind !== "computed") return [figure];
+	return [figure, ...Object.values(figure.origin.inputs).flatMap(behind)];
+}
+
+/** A cell of the row that has this text in this column. */
+function cellOf(made: Plan, file: string, named: readonly [string, string], column: string) {
+	const row = rowsOf(made, file).find((each) => valueIn(each[named[0]]) === named[1]);
+	const cell = row?.[column];
+	if (!cell) throw new Error(`no ${column} for ${named[1]} in ${file}`);
+	return cell;
+}
+
+/** What is said of the typed cells of a column behind a figure: "typed 7", "default 7". */
+function saidOf(figure: Figure<unknown>, file: string, column: string): string[] {
+	const said = behind(figure).flatMap((each) =>
+		"place" in each.origin && each.origin.place.file === file && each.origin.place.column === column
+			? [`${each.origin.kind} ${valueIn(each)}`]
+			: [],
+	);
+	return [...new Set(said)];
+}
+
+describe("a blank cell of the store's list is a default, a filled one is typed", () => {
+	const made = plan(
+		unitWith(
+			{},
+			{
+				"items.csv": `item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level,shelf_life_days
+					blank,other,bar,,5,,,,
+					typed,other,bar,1,5,7,0,0.95,
+					liquid,other,L,5,,7,10,0.95,`,
+				"usage.csv": "item,basis,quantity,note\nblank,day,2,\ntyped,day,2,",
+			},
+		),
+	);
+	const packs = (item: string) => cellOf(made, "order.csv", ["item", item], "order_packs");
+	test.each([
+		["lead_days", 7],
+		["wastage_pct", 0],
+		["service_level", 0.95],
+		["pack_size", 1],
+	])("%s", (column, value) => {
+		expect(saidOf(packs("blank"), "items.csv", column)).toEqual([`default ${value}`]);
+		expect(saidOf(packs("typed"), "items.csv", column)).toEqual([`typed ${value}`]);
+	});
+
+	test("the same number follows from both", () => {
+		expect(valueIn(packs("blank"))).toBe(valueIn(packs("typed")));
+	});
+
+	test("how long a new lot keeps is typed; of what fades it is worked out", () => {
+		const keeps = (item: string) => {
+			const { origin } = cellOf(made, "order.csv", ["item", item], "remark");
+			return origin.kind === "computed" ? origin.inputs.keepsDays?.origin.kind : undefined;
+		};
+		expect(keeps("typed")).toBe("typed");
+		expect(keeps("liquid")).toBe("computed");
+	});
+});
+
+describe("a chlorine product", () => {
+	const strength = (fadeFactor: string) =>
+		cellOf(
+			plan(
+				unitWith(
+					{},
+					{
+						"chlorine.csv": `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
+							liquid,liquid,3.5,pct_w_v,,${fadeFactor},,yes`,
+						"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+							liquid,L1,20,2027-01-30,,,`,
+					},
+				),
+			),
+			"strength.csv",
+			["lot", "L1"],
+			"strength_today",
+		);
+	test.each([
+		["", "default 1.3"],
+		["1.3", "typed 1.3"],
+		["2", "typed 2"],
+	])('with "%s" typed as its fade factor', (typed, said) => {
+		expect(saidOf(strength(typed), "chlorine.csv", "fade_factor")).toEqual([said]);
+	});
+});
