@@ -53,12 +53,15 @@ export interface Calculation<I extends object = any, O = any> {
 	/** What can hurt someone, said where the number is. */
 	readonly caution?: string;
 	readonly inputs: { readonly [K in keyof I]: Input };
-	/** Worked by hand; only a list of other figures has none. */
+	/** Worked by hand, not by the program. */
 	readonly example?: Example<I, O>;
 	compute(inputs: I): O | Refusal;
 }
 
-export function calculation<I extends object, O>(definition: Calculation<I, O>): Calculation<I, O> {
+/** A calculation with its example: all but a list of other figures have one. */
+export type Worked<I extends object, O> = Calculation<I, O> & { readonly example: Example<I, O> };
+
+export function calculation<I extends object, O>(definition: Worked<I, O>): Worked<I, O> {
 	return definition;
 }
 

@@ -8,7 +8,7 @@ export function partOf<Whole extends object, K extends keyof Whole & string>(
 	whole: {
 		readonly label: string;
 		readonly source: Source;
-		readonly example?: Example<unknown, Whole> | undefined;
+		readonly example: Example<unknown, Whole>;
 	},
 	key: K,
 	label: string,
@@ -21,15 +21,11 @@ export function partOf<Whole extends object, K extends keyof Whole & string>(
 		formula: say`Part of: ${inSentence(whole.label)}.`,
 		source: whole.source,
 		inputs: { whole: { label: whole.label, unit: "" } },
-		...(whole.example && { example: exampleOf(whole.example, key) }),
+		example: {
+			inputs: { whole: whole.example.result },
+			result: whole.example.result[key],
+			within: whole.example.within,
+		},
 		compute: ({ whole: all }) => all[key],
 	});
-}
-
-/** The whole's own example, of which this is a part. */
-function exampleOf<Whole, K extends keyof Whole>(
-	{ result, within }: Example<unknown, Whole>,
-	key: K,
-): Example<{ whole: Whole }, Whole[K]> {
-	return { inputs: { whole: result }, result: result[key], within };
 }

@@ -18,6 +18,7 @@ import { flatDay } from "../../src/core/rounds/dayClock.ts";
 import {
 	kitsInRounds,
 	loadsOfDay,
+	oneRound,
 	type RoundsOfDay,
 	roundsThatRun,
 } from "../../src/core/rounds/roundsOfDay.ts";
@@ -57,6 +58,16 @@ const useOnDay = calculation<Omit<UseInputs, "days"> & { readonly day: RoundsOfD
 	formula: "",
 	source: definition,
 	inputs: { rates: none, day: none, kitsInLoad: none, descaleEvery: none },
+	example: {
+		inputs: {
+			rates: { perDay: 1, perRound: 0, perLoad: 0, perKit: [2], perDescale: 0 },
+			day: oneRound(0.5),
+			kitsInLoad: 3,
+			descaleEvery: 0,
+		},
+		result: 2,
+		within: 1e-12,
+	},
 	compute: ({ day, ...use }) => useExpected.compute({ ...use, days: [day] }),
 });
 

@@ -14,6 +14,7 @@ const ratio = calculation<{ part: number; whole: number }, number>({
 		part: { label: "Part", unit: "kits", min: 0, max: 100 },
 		whole: { label: "Whole", unit: "kits" },
 	},
+	example: { inputs: { part: 1, whole: 4 }, result: 0.25, within: 0 },
 	compute: ({ part, whole }) =>
 		whole === 1
 			? refuse({ code: "one", received: "1", allowed: "not 1", message: "One is refused." })

@@ -20,6 +20,7 @@ const area = calculation<{ a: number; b: number }, number>({
 	rounding: "None.",
 	caution: "Mind the step.",
 	inputs: { a: { label: "Length", unit: "m" }, b: { label: "Width", unit: "m" } },
+	example: { inputs: { a: 2, b: 3 }, result: 6, within: 0 },
 	compute: ({ a, b }) => a * b,
 });
 

@@ -189,6 +189,11 @@ const packBought = calculation<Pack, Pack>({
 		size: { label: say`Pack size`, unit: say`mL, g or tablets`, min: 0 },
 		price: { label: say`Price of a pack`, unit: say`currency` },
 	},
+	example: {
+		inputs: { size: 5000, price: 4 },
+		result: { size: 5000, price: 4 },
+		within: 0,
+	},
 	compute: (pack) => pack,
 });
 

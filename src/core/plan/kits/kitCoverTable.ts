@@ -1,6 +1,6 @@
 import { calculation, derive, nameFigure } from "../../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
-import type { Cover } from "../../kits/cover.ts";
+import { type Cover, kitCover } from "../../kits/cover.ts";
 import { say } from "../../say.ts";
 import { kitCoverSheet } from "../../sheets/kitCover.ts";
 import { sources } from "../../sources.ts";
@@ -16,20 +16,7 @@ const unmetWithKits = calculation<{ cover: Cover; kits: number }, number>({
 		cover: { label: say`How many kits are enough`, unit: say`kits` },
 		kits: { label: say`Kits`, unit: say`kits`, min: 1 },
 	},
-	example: {
-		inputs: {
-			cover: {
-				kitsNeeded: 3,
-				byRisk: 3,
-				byBeds: 3,
-				decidedBy: "risk",
-				unmetPer1000: [44.79885, 1.0188, 0.01551],
-			},
-			kits: 2,
-		},
-		result: 1.0188,
-		within: 0,
-	},
+	example: { inputs: { cover: kitCover.example.result, kits: 2 }, result: 1.0188, within: 0 },
 	compute: ({ cover, kits }) => cover.unmetPer1000[kits - 1] as number,
 });
 

@@ -114,16 +114,7 @@ function fromSteps(
 	});
 }
 
-const example: Boiling = {
-	litres: 30,
-	startLitres: 30.12,
-	batches: 2,
-	heatMinutes: 69.8285,
-	holdMinutes: 1,
-	coolMinutes: 440,
-	allMinutes: 511.8285,
-	kj: 9456.174,
-};
+const { result: example } = boilingOfRound.example;
 
 const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
 	key: "heat_kj",
