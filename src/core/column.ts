@@ -21,6 +21,12 @@ export interface Column<T> {
 	readonly help: string;
 	/** Decimals on screen and paper; files keep up to six. */
 	readonly decimals?: number;
+	/** Set where the number must be enough: it is rounded up wherever a person reads it. */
+	readonly rounds?: "up";
+	/** Set where the text is a number with its sign. */
+	readonly signed?: boolean;
+	/** Set where a text holds words of the files, beside a closed list: people read other words for them. */
+	readonly coded?: boolean;
 	/** Set where a blank or absent cell means this value. */
 	readonly fallback?: NoInfer<T>;
 	/** For a computed column: how its values come about. */

@@ -56,7 +56,8 @@ function sheetWords({ optional, unique }: Sheet): string {
 		.join(", ");
 }
 
-function columnWords({ role, unit, value, fallback, decimals, added, source }: Column<unknown>) {
+function columnWords(column: Column<unknown>) {
+	const { role, unit, value, fallback, decimals, rounds, signed, coded, added, source } = column;
 	const { type, constraints, ...more } = value.tableSchema;
 	return [
 		role,
@@ -65,6 +66,9 @@ function columnWords({ role, unit, value, fallback, decimals, added, source }: C
 		`[${unit}]`,
 		fallback !== undefined && `blank: ${value.write(fallback)}`,
 		decimals !== undefined && `${decimals} decimals`,
+		rounds && `rounds ${rounds}`,
+		signed && "signed",
+		coded && "coded",
 		value.numeric && "numeric",
 		value.options && `options: ${value.options.join(" ")}`,
 		added && "added",

@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Strength } from "../../src/core/chlorine/availableChlorine.ts";
-import { measureOut, upTo } from "../../src/core/chlorine/measureOut.ts";
+import { measureOut } from "../../src/core/chlorine/measureOut.ts";
 import { expiriesPerDay } from "../../src/core/kits/expiries.ts";
 import { type Reprocessing, unmetPer1000 } from "../../src/core/kits/unmetUses.ts";
 import { gapsBetween } from "../../src/core/plan/rounds/turnaround.ts";
 import { DayClock, flatDay } from "../../src/core/rounds/dayClock.ts";
+import { upTo } from "../../src/core/upTo.ts";
 import { answerOf, outcomeOf } from "../core/answerOf.ts";
 import { erlangB } from "../reference/erlangB.ts";
 import { always } from "./workbooks.ts";

@@ -1,6 +1,7 @@
 import { calculation, type Refusal, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
+import { upTo } from "../upTo.ts";
 import { GRAMS_PER_LITRE_PER_PCT, type Strength } from "./availableChlorine.ts";
 import { tooWeak } from "./tooWeak.ts";
 
@@ -117,19 +118,4 @@ function noChlorine(): Refusal {
 		allowed: say`more than 0 g`,
 		message: say`The tablets are said to hold no chlorine; look at the label.`,
 	});
-}
-
-/** Relative size of the rounding error of a division that should have come out whole. */
-const ROUNDING_ERROR = 1e-9;
-
-/**
- * The next multiple of `step` that is not below `quantity`.
- *
- * @example upTo(785.71, 10) // 790
- */
-export function upTo(quantity: number, step: number): number {
-	const steps = quantity / step;
-	const nearest = Math.round(steps);
-	const whole = Math.abs(steps - nearest) <= ROUNDING_ERROR * Math.max(1, steps);
-	return (whole ? nearest : Math.ceil(steps)) * step;
 }

@@ -20,6 +20,7 @@ export const combinedOrderSheet = sheet({
 			label: say`Measure`,
 			unit: "",
 			value: words(),
+			coded: true,
 			help: say`Unit of the quantities.`,
 		}),
 		usable: computed({

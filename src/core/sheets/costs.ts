@@ -39,6 +39,7 @@ export const costsSheet = sheet({
 			label: say`Saved a week`,
 			unit: say`currency`,
 			value: words(),
+			signed: true,
 			help: say`Against things as they are; a minus costs more.`,
 		}),
 		remark: computed({

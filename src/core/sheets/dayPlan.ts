@@ -6,7 +6,7 @@ import { amount, day, wholeAmount, words } from "./computedValues.ts";
 const expected = (label: string, unit: string, help: string) =>
 	computed({ label, unit, value: amount(), decimals: 1, help });
 const setAside = (label: string, unit: string, help: string, decimals = 0) =>
-	computed({ label, unit, value: amount(), decimals, help });
+	computed({ label, unit, value: amount(), decimals, rounds: "up", help });
 
 /** One row a day. What is set aside for the whole period is in week-total.csv. */
 export const dayPlanSheet = sheet({

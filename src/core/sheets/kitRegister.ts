@@ -15,6 +15,7 @@ export const kitRegisterSheet = sheet({
 			label: say`State`,
 			unit: "",
 			value: words(),
+			coded: true,
 			help: say`ready, to reprocess, overdue, repair, incomplete or out of service.`,
 		}),
 		counts: computed({

@@ -22,6 +22,7 @@ export const orderSheet = sheet({
 			label: say`Measure`,
 			unit: "",
 			value: words(),
+			coded: true,
 			help: say`Unit of the quantities.`,
 		}),
 		usable: computed({

@@ -22,6 +22,7 @@ export const preparationColumns = {
 		label: say`Measured in`,
 		unit: "",
 		value: words(),
+		coded: true,
 		help: say`mL, g or tablet.`,
 	}),
 	water_litres: computed({

@@ -45,6 +45,7 @@ export const productCompareSheet = sheet({
 			label: say`Measured in`,
 			unit: "",
 			value: words(),
+			coded: true,
 			help: say`mL, g or tablet.`,
 		}),
 		packs: computed({

@@ -24,6 +24,7 @@ export const stockSheet = sheet({
 			label: say`Measure`,
 			unit: "",
 			value: words(),
+			coded: true,
 			help: say`Unit of the quantities.`,
 		}),
 		on_hand: computed({
@@ -37,6 +38,7 @@ export const stockSheet = sheet({
 			label: say`Counts against books`,
 			unit: say`in the item's measure`,
 			value: words(),
+			signed: true,
 			help: say`More (+) or less (−) than the books said, all counts added up.`,
 		}),
 		usable_until: computed({

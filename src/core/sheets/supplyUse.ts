@@ -18,6 +18,7 @@ export const supplyUseSheet = sheet({
 			label: say`Measure`,
 			unit: "",
 			value: words(),
+			coded: true,
 			help: say`Unit of both figures.`,
 		}),
 		expected: computed({
@@ -32,6 +33,7 @@ export const supplyUseSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			rounds: "up",
 			help: say`Enough as surely as the plan asks.`,
 		}),
 	},

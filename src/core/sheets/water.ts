@@ -21,6 +21,7 @@ export const waterSheet = sheet({
 			unit: "L",
 			value: amount(),
 			decimals: 0,
+			rounds: "up",
 			help: say`Enough as surely as the plan asks.`,
 		}),
 		containers: computed({

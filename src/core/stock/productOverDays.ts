@@ -1,10 +1,10 @@
 import { calculation } from "../calculation.ts";
-import { upTo } from "../chlorine/measureOut.ts";
 import { always, type Counts, mean, once, setAside } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { plus, stretched, sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
+import { upTo } from "../upTo.ts";
 import { stepOf } from "./commonStep.ts";
 
 interface Inputs {

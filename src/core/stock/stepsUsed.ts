@@ -1,9 +1,9 @@
-import { upTo } from "../chlorine/measureOut.ts";
 import type { Counts } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { remembered } from "../counts/remembered.ts";
 import { shifted, stretched, sumOf } from "../counts/sumOf.ts";
 import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
+import { upTo } from "../upTo.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";

@@ -6,6 +6,7 @@ import { say } from "../../core/say.ts";
 import { shownWord } from "./choiceWords.ts";
 import { partWords } from "./partWords.ts";
 import { semicolon } from "./semicolon.ts";
+import { shownDay } from "./shownDay.ts";
 import { shownNumber, shownPlain, shownUp } from "./shownNumber.ts";
 
 /** Stands where there is no answer; the reason is beside it. */
@@ -20,24 +21,27 @@ export function shownFigure(figure: Figure<unknown>): string {
 	return figure.outcome.ok ? shownValue(figure.outcome.value) : DASH;
 }
 
-/** Columns that hold words of the files among texts that people gave. */
-const CODED = new Set(["state", "measure", "product_measure", "unit", "fuel"]);
-
-/** Columns of numbers that carry their sign, and are texts for that. */
-const SIGNED = new Set(["counted_difference", "saved_per_week"]);
-
-/** The value of a cell of a computed sheet as its column asks: decimals, and up where it is set aside. */
-export function shownCell(key: string, column: Column<unknown>, figure: Figure<unknown>): string {
+/** The value of a cell of a computed sheet as its column asks. */
+export function shownCell(column: Column<unknown>, figure: Figure<unknown>): string {
 	if (!figure.outcome.ok) return DASH;
 	const { value } = figure.outcome;
-	if (typeof value === "string") {
-		if (SIGNED.has(key)) return value.replace(".", decimalSign);
-		return column.value.options || CODED.has(key) ? shownWord(value) : value;
-	}
-	if (typeof value !== "number" || !column.value.numeric) return shownValue(value);
-	const { decimals } = column;
+	if (typeof value === "string") return shownText(column, value);
+	return typeof value === "number" ? shownAs(column, value) : shownValue(value);
+}
+
+/** A number as its column asks: its decimals, and up where it must be enough. */
+export function shownAs(
+	{ decimals, rounds }: Pick<Column<unknown>, "decimals" | "rounds">,
+	value: number,
+): string {
 	if (decimals === undefined) return shownPlain(value);
-	return key.endsWith("set_aside") ? shownUp(value, decimals) : shownNumber(value, decimals);
+	return rounds === "up" ? shownUp(value, decimals) : shownNumber(value, decimals);
+}
+
+function shownText({ signed, coded, value: kind }: Column<unknown>, text: string): string {
+	if (signed) return text.replace(".", decimalSign);
+	if (kind.tableSchema.type === "date") return shownDay(text);
+	return kind.options || coded ? shownWord(text) : text;
 }
 
 function shownValue(value: unknown): string {

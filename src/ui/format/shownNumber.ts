@@ -1,4 +1,5 @@
 import { decimalSign, language } from "../../core/language.ts";
+import { upTo } from "../../core/upTo.ts";
 
 /** Stands between thousands in every language: a space at which no line breaks, and which no one takes for a decimal sign. */
 const THIN_SPACE = "\u202f";
@@ -6,7 +7,6 @@ const THIN_SPACE = "\u202f";
 const wholes = new Intl.NumberFormat(language, { numberingSystem: "latn" });
 /** No language parts fewer digits than these. */
 const LONG = /^-?\d{4,}$/;
-const EXACT_ENOUGH = 1e-9;
 
 /** A number for reading: fixed decimals, thin space between thousands; a little is never shown as nothing. */
 export function shownNumber(value: number, decimals: number): string {
@@ -17,8 +17,7 @@ export function shownNumber(value: number, decimals: number): string {
 
 /** The same, rounded up: what is set aside must never be shown as less than it is. */
 export function shownUp(value: number, decimals: number): string {
-	const scale = 10 ** decimals;
-	return spaced((Math.ceil(value * scale - EXACT_ENOUGH) / scale).toFixed(decimals));
+	return spaced(upTo(value, 10 ** -decimals).toFixed(decimals));
 }
 
 /** A number of unknown measure: at most six significant digits. */

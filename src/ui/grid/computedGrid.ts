@@ -1,5 +1,4 @@
 import type { AnyTable } from "../../core/computedTable.ts";
-import { shownDay } from "../format/shownDay.ts";
 import { shownCell } from "../format/shownFigure.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { GridCell, GridModel } from "./gridModel.ts";
@@ -14,8 +13,7 @@ export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 		const column = sheet.columns[key];
 		const figure = rows[row]?.[key];
 		if (!column || !figure) return "";
-		const text = shownCell(key, column, figure);
-		return key === "date" ? shownDay(text) : text;
+		return shownCell(column, figure);
 	};
 	const columns = keys.map((key) => {
 		const { label = key, unit = "", value } = sheet.columns[key] ?? {};

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Strength } from "../../../src/core/chlorine/availableChlorine.ts";
-import { measureOut, upTo } from "../../../src/core/chlorine/measureOut.ts";
+import { measureOut } from "../../../src/core/chlorine/measureOut.ts";
+import { upTo } from "../../../src/core/upTo.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

@@ -1,9 +1,9 @@
-import { nameFigure } from "../../calculation.ts";
-import { upTo } from "../../chlorine/measureOut.ts";
+import { type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
+import { rounded } from "../../rounded.ts";
 import { say } from "../../say.ts";
-import type { boilingSheet } from "../../sheets/boiling.ts";
+import { boilingSheet } from "../../sheets/boiling.ts";
 import { tonightSheet } from "../../sheets/tonight.ts";
 
 type BoilingRow = ComputedRow<typeof boilingSheet>;
@@ -31,16 +31,24 @@ function earliestFirst(a: BoilingRow, b: BoilingRow): number {
 
 function taskOf(row: BoilingRow): ComputedRow<typeof tonightSheet> {
 	const [date = "", time = ""] = (valueIn(row.light_by) ?? "").split(" ");
-	const litres = Math.ceil(valueIn(row.start_litres) ?? 0);
-	// Up to a tenth: fuel that runs out before the water boils is no use.
-	const fuel = Number(upTo(valueIn(row.fuel_quantity) ?? 0, 0.1).toFixed(1));
 	return {
 		date: nameFigure(say`Date`, date),
 		by: nameFigure(say`By`, time),
-		task: nameFigure(
-			say`What`,
-			say`Light the stove and boil ${litres} L; fuel ${fuel} ${valueIn(row.fuel_measure) ?? ""}; cover and leave to cool.`,
-		),
+		task: taskFigure(row),
 		for_round: nameFigure(say`For`, `${valueIn(row.round)}, ${valueIn(row.date)}`),
 	};
+}
+
+/** The water and fuel as the boiling sheet shows them. */
+function taskFigure({ start_litres, fuel_quantity, fuel_measure }: BoilingRow): Figure<string> {
+	const { columns } = boilingSheet;
+	const [water, fuel] = [valueIn(start_litres), valueIn(fuel_quantity)];
+	if (typeof water !== "number") return start_litres as Figure<never>;
+	if (typeof fuel !== "number") return fuel_quantity as Figure<never>;
+	const litres = rounded(columns.start_litres, water);
+	const quantity = rounded(columns.fuel_quantity, fuel);
+	return nameFigure(
+		say`What`,
+		say`Light the stove and boil ${litres} L; fuel ${quantity} ${valueIn(fuel_measure) ?? ""}; cover and leave to cool.`,
+	);
 }

@@ -1,13 +1,13 @@
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
-import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
+import { type Measure, weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
 import { type Child, el } from "../../dom/el.ts";
-import { shownUp } from "../../format/shownNumber.ts";
+import { DASH, shownCell } from "../../format/shownFigure.ts";
 import type { Surroundings } from "../../page.ts";
 import { headline } from "../../sheet/headline.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { THIS_WEEK } from "../../shell/pageTitles.ts";
-import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { daysOf } from "../week/weekGrid.ts";
 import { beginEntries } from "./beginEntries.ts";
@@ -82,12 +82,12 @@ function answer(state: State, goTo: Surroundings["goTo"]): Child[] {
 }
 
 function amounts(state: State): string {
-	const total = (measure: string) => {
+	const total = (measure: Measure) => {
 		const row = rowsOf(state.plan, weekTotalSheet).find(
 			(each) => wordIn(each.measure_of) === measure,
 		);
-		return numberIn(row?.set_aside) ?? 0;
+		return row ? shownCell(weekTotalSheet.columns.set_aside, row.set_aside) : DASH;
 	};
 	const days = daysOf(state).length;
-	return say`To set aside for these ${days} days: ${shownUp(total("solution_litres"), 1)} L of chlorine solution and ${shownUp(total("boiled_litres"), 1)} L of boiled, cooled water.`;
+	return say`To set aside for these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
 }

@@ -20,8 +20,7 @@ export interface Compared {
 	readonly group: string;
 	readonly label: string;
 	readonly unit: string;
-	/** Key and column that say how it is rounded. */
-	readonly key: string;
+	/** Says how it is rounded. */
 	readonly column: Column<unknown>;
 	/** Only where nobody could wish for more of it. */
 	readonly lessIsBetter?: boolean;
@@ -53,7 +52,7 @@ function kits(left: State, right: State): Compared[] {
 				(row) => wordIn(row.kind) === kind && wordIn(row.enough) === "yes",
 			);
 		const lever = (key: keyof typeof leversSheet.columns, label: string, less = false) => ({
-			...compared(left, right, (state) => asItIs(state)?.[key], key, leversSheet.columns[key]),
+			...compared(left, right, (state) => asItIs(state)?.[key], leversSheet.columns[key]),
 			group,
 			label,
 			lessIsBetter: less,
@@ -65,7 +64,6 @@ function kits(left: State, right: State): Compared[] {
 					left,
 					right,
 					(state) => enough(state)?.deciding,
-					"deciding",
 					kitCoverSheet.columns.deciding,
 				),
 				group,
@@ -87,7 +85,7 @@ function work(left: State, right: State): Compared[] {
 		const column = dayPlanSheet.columns[measure.large];
 		return [
 			{
-				...compared(left, right, (state) => find(state)?.[key], key, column),
+				...compared(left, right, (state) => find(state)?.[key], column),
 				group: say`To set aside for the whole period`,
 				label: measure.label,
 				unit: measure.unit || wordIn((find(left) ?? find(right))?.unit),
@@ -100,7 +98,7 @@ function money(left: State, right: State): Compared[] {
 	const find: Find<typeof costsSheet> = (state) => rowsOf(state.plan, costsSheet)[0];
 	const unit = unitSetting(right, "currency") || unitSetting(left, "currency") || "";
 	return (["per_week", "per_birth", "per_kit"] as const).map((key) => ({
-		...compared(left, right, (state) => find(state)?.[key], key, costsSheet.columns[key]),
+		...compared(left, right, (state) => find(state)?.[key], costsSheet.columns[key]),
 		group: say`What is used up costs`,
 		unit,
 	}));
@@ -117,7 +115,6 @@ function order(left: State, right: State): Compared[] {
 				right,
 				(state) =>
 					rowsOf(state.plan, orderSheet).find((row) => wordIn(row.item) === item)?.order_packs,
-				"order_packs",
 				orderSheet.columns.order_packs,
 			),
 			group: say`To order`,
@@ -134,9 +131,8 @@ function compared(
 	left: State,
 	right: State,
 	find: (state: State) => Figure<unknown> | undefined,
-	key: string,
 	column: Column<unknown>,
 ): Omit<Compared, "group"> {
 	const { label, unit } = column;
-	return { label, unit, key, column, left: find(left), right: find(right) };
+	return { label, unit, column, left: find(left), right: find(right) };
 }

@@ -76,10 +76,10 @@ function head(left: Side, right: Side): HTMLElement {
 }
 
 function valueOrWhy(side: Side, compared: Compared, at: 0 | 1, asked: Asked | undefined): Child {
-	const { label, key, column, left, right, why } = compared;
+	const { label, column, left, right, why } = compared;
 	const figure = at === 0 ? left : right;
 	if (!figure || !hasAnswer(side)) return DASH;
-	const text = shownCell(key, column, figure) || DASH;
+	const text = shownCell(column, figure) || DASH;
 	if (!asked || text === DASH) return text;
 	const button: HTMLElement = el(
 		"button",

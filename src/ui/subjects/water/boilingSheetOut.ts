@@ -1,9 +1,11 @@
 import { say } from "../../../core/say.ts";
+import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { writeClock } from "../../../core/values/clock.ts";
 import { el } from "../../dom/el.ts";
 import { shownDay } from "../../format/shownDay.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import type { Moment } from "../../format/shownMoment.ts";
-import { shownPlain, shownUp } from "../../format/shownNumber.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
@@ -77,7 +79,7 @@ function dayGroup(rounds: readonly BoilingRound[]): HTMLElement {
 
 function startWords({ startLitres, batches }: BoilingRound): string {
 	if (startLitres === undefined || batches === undefined) return "–";
-	const litres = `${shownUp(startLitres, 0)} L`;
+	const litres = `${shownAs(boilingSheet.columns.start_litres, startLitres)} L`;
 	return batches > 1 ? say`${litres} in ${batches}` : litres;
 }
 

@@ -1,13 +1,15 @@
 import { say } from "../../../core/say.ts";
+import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { sources } from "../../../core/sources.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import { shownMinutes } from "../../format/shownMinutes.ts";
 import { shownBefore } from "../../format/shownMoment.ts";
-import { shownPlain, shownUp } from "../../format/shownNumber.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
 import { hashOf } from "../../shell/route.ts";
 import type { State } from "../../state/store.ts";
@@ -42,7 +44,7 @@ function nextRoundWords(state: State): string | undefined {
 	const name = `${round}, ${shownDay(date)}`;
 	if (!lightBy || startLitres === undefined || batches === undefined)
 		return say`Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
-	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownUp(startLitres, 0)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
+	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
 }
 
 function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {

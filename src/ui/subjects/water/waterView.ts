@@ -7,11 +7,14 @@ import { el } from "../../dom/el.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
-import { shownNumber, shownPlain, shownUp } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/route.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
+
+const { columns } = waterSheet;
 
 /** Litres and containers of the first day; undefined where they wait for something. */
 export function waterHeadline(state: State): string | undefined {
@@ -19,7 +22,7 @@ export function waterHeadline(state: State): string | undefined {
 	const litres = numberIn(first?.litres_set_aside);
 	const containers = numberIn(first?.containers);
 	if (litres === undefined || containers === undefined) return undefined;
-	return say`Fetch ${shownUp(litres, 0)} L on ${shownDay(wordIn(first?.date))}: ${counted(containers, "container")}`;
+	return say`Fetch ${shownAs(columns.litres_set_aside, litres)} L on ${shownDay(wordIn(first?.date))}: ${counted(containers, "container")}`;
 }
 
 /** The water of the first day, from which source, and what is in it. */
@@ -38,7 +41,7 @@ export function waterView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			{},
-			say`On ${shownDay(wordIn(first?.date))} set aside ${shownUp(litres, 0)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownNumber(expected, 0)} L of it is expected to be used.`,
+			say`On ${shownDay(wordIn(first?.date))} set aside ${shownAs(columns.litres_set_aside, litres)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownAs(columns.litres_expected, expected)} L of it is expected to be used.`,
 		),
 		el(
 			"p",

@@ -85,15 +85,13 @@ export function weekGrid(state: State): GridModel {
 		const [large, small] = measure.totalIsExpected
 			? [total.expected, total.set_aside]
 			: [total.set_aside, total.expected];
-		const key = measure.totalIsExpected ? "expected" : "set_aside";
-		const smallKey = measure.totalIsExpected ? "set_aside" : "expected";
 		const word = measure.totalIsExpected ? say`plan` : say`exp.`;
 		return {
 			...figureCell("computed", large, measure.large),
 			...(small && measure.small
-				? { beneath: `${word} ${figureText(small, measure.small.column, smallKey)}` }
+				? { beneath: `${word} ${figureText(small, measure.small.column)}` }
 				: {}),
-			...(large ? { text: figureText(large, measure.large, key) } : {}),
+			...(large ? { text: figureText(large, measure.large) } : {}),
 			figures: [large, small].filter(isThere),
 		};
 	};
@@ -154,18 +152,18 @@ function figureCell(
 	column: DayColumn,
 ): GridCell {
 	if (!figure) return { kind, text: "" };
-	return { kind, text: figureText(figure, column, column), waiting: !figure.outcome.ok };
+	return { kind, text: figureText(figure, column), waiting: !figure.outcome.ok };
 }
 
-/** As the day's column writes it; `key` says whether it is rounded up. */
-function figureText(figure: Figure<unknown>, column: DayColumn, key: string): string {
-	return shownCell(key, dayPlanSheet.columns[column], figure);
+/** As the day's column writes it. */
+function figureText(figure: Figure<unknown>, column: DayColumn): string {
+	return shownCell(dayPlanSheet.columns[column], figure);
 }
 
 function beneathOf(row: DayRow, { small }: WeekMeasure): { beneath?: string } {
 	const figure = small && row[small.column];
 	if (!figure) return {};
-	return { beneath: `${small.word} ${figureText(figure, small.column, small.column)}` };
+	return { beneath: `${small.word} ${figureText(figure, small.column)}` };
 }
 
 function isThere<T>(value: T | undefined): value is T {
