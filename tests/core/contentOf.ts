@@ -17,9 +17,16 @@ export function everything(plan: Plan): Record<string, unknown> {
 		file,
 		rowsOf(plan, file).map((row) =>
 			Object.entries(row).map(([column, cell]) =>
-				[column, ...(cell.outcome.ok ? [cell.outcome.value] : codesOf(cell))].join(" = "),
+				[column, ...(cell.outcome.ok ? [inNineDigits(cell.outcome.value)] : codesOf(cell))].join(
+					" = ",
+				),
 			),
 		),
 	]);
 	return { ...Object.fromEntries(sheets), problems: plan.problems, made: plan.made };
+}
+
+/** More digits differ with the order of a sum; fewer would hide a change. */
+function inNineDigits(value: unknown): unknown {
+	return typeof value === "number" ? Number(value.toPrecision(9)) : value;
 }

@@ -1,4 +1,3 @@
-import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { planFiles } from "../../src/cli/planFiles.ts";
@@ -6,27 +5,12 @@ import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { writeCsv } from "../../src/io/csv.ts";
 import { dataPackage } from "../../src/io/dataPackage.ts";
 import { readFolder } from "../../src/io/folder.ts";
+import { expectGolden } from "./expectGolden.ts";
 
-/**
- * The sample workbook's plan, file by file, as it was last looked at and found right.
- *
- * UPDATE_GOLDEN=1 npx vitest run tests/golden takes the present results over;
- * then read the difference before committing it. Where a file differs, the
- * present one is written beside it as NAME.changed.csv, to compare.
- */
-const update = process.env.UPDATE_GOLDEN === "1";
+/** The sample workbook's plan, file by file, as it was last looked at and found right. */
 const GOLDEN = "tests/golden/sample";
 const read = await readFolder("sample-csv");
 const { files, problems, made } = planFiles(read, false);
-
-function expectGolden(path: string, present: string): void {
-	const changed = path.replace(/(\.\w+)$/, ".changed$1");
-	if (update) writeFileSync(path, present);
-	rmSync(changed, { force: true });
-	const golden = existsSync(path) ? readFileSync(path, "utf8") : "no golden file yet";
-	if (golden !== present) writeFileSync(changed, present);
-	expect(present).toBe(golden);
-}
 
 test.each([...computedSheets.map(({ file }) => file), "problems.csv"])("%s", (file) => {
 	expectGolden(join(GOLDEN, file), files[file] ?? `the plan has no ${file}`);

@@ -1,21 +1,20 @@
-import { writeFileSync } from "node:fs";
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { Calculation, Figure } from "../../src/core/calculation.ts";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
+import { everything } from "../core/contentOf.ts";
+import { calculationsBehind } from "../core/planCells.ts";
 import { calculationWords } from "./calculationWords.ts";
-import { everything } from "./contentOf.ts";
-import { calculationsBehind } from "./planCells.ts";
-import golden from "./variants.json" with { type: "json" };
+import { expectGolden } from "./expectGolden.ts";
 import { variants } from "./variants.ts";
 
 /**
  * Whole plans of small units, cell by cell, with every problem and every calculation behind
  * them, as they were. No figure was checked one by one: other tests hold the figures to what
  * is outside the program; this one shows what a change changes that was not meant to.
- *
- * UPDATE_GOLDEN=1 npx vitest run tests/core/variants.test.ts takes the present ones over;
- * read the difference before committing it.
  */
+const GOLDEN = "tests/golden/variants";
 const MOST_ROWS = 12;
 
 function summary(made: Plan): Record<string, unknown> {
@@ -47,19 +46,12 @@ function ends(rows: readonly string[][]): string[] {
 	return [...lines.slice(0, half), `${lines.length} rows`, ...lines.slice(-half)];
 }
 
-const present = Object.fromEntries(
-	Object.entries(variants).map(([name, workbook]) => [name, () => summary(plan(workbook))]),
-);
+const fileOf = (name: string) => `${name.replace(/\W+/g, "-")}.json`;
 
-if (process.env.UPDATE_GOLDEN === "1") {
-	const all = Object.entries(present).map(([name, of]) => [name, of()]);
-	writeFileSync(
-		"tests/core/variants.json",
-		`${JSON.stringify(Object.fromEntries(all), null, "\t")}\n`,
-	);
-}
+test.each(Object.entries(variants))("%s", (name, workbook) => {
+	expectGolden(join(GOLDEN, fileOf(name)), summary(plan(workbook)));
+});
 
-test.each(Object.keys(present))("%s", (name) => {
-	const known = golden as Readonly<Record<string, unknown>>;
-	expect(JSON.parse(JSON.stringify(present[name]?.()))).toEqual(known[name]);
+test("no file is left of a unit that is not tried any more", () => {
+	expect(readdirSync(GOLDEN)).toEqual(Object.keys(variants).map(fileOf).sort());
 });

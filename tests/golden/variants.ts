@@ -1,5 +1,5 @@
 import type { Workbook } from "../../src/core/workbook.ts";
-import { unitWith } from "./smallUnit.ts";
+import { unitWith } from "../core/smallUnit.ts";
 
 const SHORT = { plan_days: 3, stock_horizon_days: 28 };
 
