@@ -5,10 +5,10 @@ import { readTable } from "../../src/core/read/readTable.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
 import { combineOrders } from "../../src/core/units/combineOrders.ts";
 import { expectWithin } from "../expectWithin.ts";
+import { variants } from "../golden/variants.ts";
 import { answerOf } from "./answerOf.ts";
 import { calculationsBehind } from "./planCells.ts";
 import { tableOf } from "./smallUnit.ts";
-import { variants } from "./variants.ts";
 
 const modules = import.meta.glob<Record<string, unknown>>("../../src/core/**/*.ts", {
 	eager: true,
