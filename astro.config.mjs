@@ -22,6 +22,17 @@ const unused = [
 	/^\.\/(autocomplete|checkbox|html|numeric|password)Renderer$/,
 ];
 
+/** What the library asks of the places it once ran in, and the files put in the place of what is left out. */
+const forTheLibrary = {
+	define: { setImmediate: "setTimeout", clearImmediate: "clearTimeout" },
+	resolve: {
+		alias: unused.map((find) => ({
+			find,
+			replacement: here("src/ui/grid/library/nothing.ts"),
+		})),
+	},
+};
+
 /**
  * Builds the workbook as classic scripts: the one that the first screen needs, and one
  * for each part that is imported later. Browsers refuse module scripts over file://, and
@@ -37,17 +48,8 @@ const classicScript = {
 				logLevel: "warn",
 				publicDir: false,
 				plugins: [...translating, licences(leftOut), classicScripts()],
-				define: {
-					"process.env.NODE_ENV": '"production"',
-					setImmediate: "setTimeout",
-					clearImmediate: "clearTimeout",
-				},
-				resolve: {
-					alias: unused.map((find) => ({
-						find,
-						replacement: here("src/ui/grid/library/nothing.ts"),
-					})),
-				},
+				...forTheLibrary,
+				define: { ...forTheLibrary.define, "process.env.NODE_ENV": '"production"' },
 				build: {
 					outDir: fileURLToPath(dir),
 					emptyOutDir: false,
@@ -66,7 +68,8 @@ const classicScript = {
 
 export default defineConfig({
 	outDir: `dist/${folderOf(language)}`,
-	vite: { plugins: translating },
+	// While the program is changed the page has its modules one by one: see Page.astro.
+	vite: { ...forTheLibrary, plugins: translating },
 	build: { format: "file" },
 	trailingSlash: "never",
 	devToolbar: { enabled: false },
