@@ -4,11 +4,7 @@ import { defineConfig } from "vitest/config";
  * Tests that replace a module of the program or count what ran of it: each file has a
  * process of its own. All others share what is loaded, which is most of their time.
  */
-const apart = [
-	"tests/fuzz/**/*.test.ts",
-	"tests/**/history.test.ts",
-	"tests/**/inFrench.test.ts",
-];
+const apart = ["tests/fuzz/**/*.test.ts", "tests/**/history.test.ts", "tests/**/inFrench.test.ts"];
 
 /** The browser tests run by themselves and one file at a time: a browser at work leaves no core to spare. */
 export default defineConfig({
