@@ -1,6 +1,6 @@
 import { withTexts } from "../../src/core/edit/withTexts.ts";
 import { plan } from "../../src/core/plan/plan.ts";
-import type { Measure } from "../../src/core/sheets/weekTotal.ts";
+import type { Measure } from "../../src/core/sheets/planMeasures.ts";
 import { numberIn, rowsOf, totalOf, valueIn } from "../core/planCells.ts";
 import { floorTotals } from "./floor.ts";
 import { birthsOn, longUnit } from "./longUnit.ts";

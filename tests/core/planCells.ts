@@ -2,7 +2,7 @@ import type { Calculation, Figure } from "../../src/core/calculation.ts";
 import type { AnyRow } from "../../src/core/computedTable.ts";
 import { problemsOf } from "../../src/core/outcome.ts";
 import type { Plan } from "../../src/core/plan/plan.ts";
-import type { Measure } from "../../src/core/sheets/weekTotal.ts";
+import type { Measure } from "../../src/core/sheets/planMeasures.ts";
 
 export function rowsOf(plan: Plan, file: string): readonly AnyRow[] {
 	return plan.tables[file]?.rows ?? [];

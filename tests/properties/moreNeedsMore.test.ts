@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
-import { measures } from "../../src/core/sheets/weekTotal.ts";
+import { measures } from "../../src/core/sheets/planMeasures.ts";
 import { numberIn, rowsOf, totalOf } from "../core/planCells.ts";
 import { unitWith } from "../core/smallUnit.ts";
 import { always } from "./workbooks.ts";

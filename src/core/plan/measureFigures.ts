@@ -3,7 +3,7 @@ import type { Counts } from "../counts/counts.ts";
 import { expectedOf, setAsideOf } from "../counts/measures.ts";
 import { countTimes } from "../quantities.ts";
 import { say } from "../say.ts";
-import type { Measure } from "../sheets/weekTotal.ts";
+import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";

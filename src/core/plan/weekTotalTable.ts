@@ -1,23 +1,10 @@
 import { nameFigure } from "../calculation.ts";
 import type { ComputedTable } from "../computedTable.ts";
 import { say } from "../say.ts";
-import { type Measure, measures, weekTotalSheet } from "../sheets/weekTotal.ts";
+import { type Measure, measures, planMeasures } from "../sheets/planMeasures.ts";
+import { weekTotalSheet } from "../sheets/weekTotal.ts";
 import type { Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
-
-const units: Record<Measure, string> = {
-	births: say`births`,
-	kits_used: say`kits`,
-	kits_expired: say`kits`,
-	kits_to_reprocess: say`kits`,
-	rounds: say`rounds`,
-	solution_litres: "L",
-	chlorine: "",
-	boiled_litres: "L",
-	boiled_buckets: say`buckets`,
-	vinegar_litres: "L",
-	gauze_pieces: say`pieces`,
-};
 
 /** One row a measure, over the whole plan. */
 export function weekTotalTable(
@@ -30,7 +17,7 @@ export function weekTotalTable(
 		measure_of: nameFigure(say`Total of`, measure),
 		expected: period[measure].expected,
 		set_aside: period[measure].setAside,
-		unit: nameFigure(say`Unit`, measure === "chlorine" ? productUnit : units[measure]),
+		unit: nameFigure(say`Unit`, planMeasures[measure].unit || productUnit),
 	}));
 	return { sheet: weekTotalSheet, rows };
 }

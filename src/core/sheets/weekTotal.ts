@@ -3,21 +3,7 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { amount, words } from "./computedValues.ts";
-
-export const measures = [
-	"births",
-	"kits_used",
-	"kits_expired",
-	"kits_to_reprocess",
-	"rounds",
-	"solution_litres",
-	"chlorine",
-	"boiled_litres",
-	"boiled_buckets",
-	"vinegar_litres",
-	"gauze_pieces",
-] as const;
-export type Measure = (typeof measures)[number];
+import { measures } from "./planMeasures.ts";
 
 export const weekTotalSheet = sheet({
 	file: "week-total.csv",

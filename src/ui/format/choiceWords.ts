@@ -1,4 +1,5 @@
 import { say } from "../../core/say.ts";
+import { measures, planMeasures } from "../../core/sheets/planMeasures.ts";
 
 /** What people read for the words that files keep: choices, states of a kit, measures, fuels. */
 export const choiceWords: Readonly<Record<string, string>> = {
@@ -63,21 +64,14 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	strip: say`strip`,
 	titration: say`titration`,
 	colour_comparison: say`colour comparison`,
-	// Totals of the plan.
-	births: say`births`,
-	kits_used: say`kits used`,
-	kits_expired: say`kits expired`,
-	kits_to_reprocess: say`kits to reprocess`,
-	rounds: say`rounds`,
-	solution_litres: say`solution`,
-	chlorine: say`chlorine product`,
-	boiled_litres: say`boiled water`,
-	boiled_buckets: say`rinse buckets`,
-	vinegar_litres: say`vinegar`,
-	gauze_pieces: say`gauze`,
+	...measureWords(),
 };
 
 /** A word of a file for reading; any other text as it is. @example "in_service" → "in service" */
 export function shownWord(text: string): string {
 	return Object.hasOwn(choiceWords, text) ? (choiceWords[text] ?? text) : text;
+}
+
+function measureWords(): Record<string, string> {
+	return Object.fromEntries(measures.map((measure) => [measure, planMeasures[measure].word]));
 }

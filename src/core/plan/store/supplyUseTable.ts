@@ -1,8 +1,8 @@
 import type { ComputedTable } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import { itemsSheet } from "../../sheets/items.ts";
+import type { Measure } from "../../sheets/planMeasures.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
-import type { Measure } from "../../sheets/weekTotal.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import type { WardUse } from "../chlorine/wardFigures.ts";
 import type { CountFigures, Pair } from "../countFigures.ts";

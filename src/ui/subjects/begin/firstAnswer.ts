@@ -1,6 +1,7 @@
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
-import { type Measure, weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
+import type { Measure } from "../../../core/sheets/planMeasures.ts";
+import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { DASH, shownCell } from "../../format/shownFigure.ts";
 import type { Surroundings } from "../../page.ts";

@@ -3,7 +3,7 @@ import type { ComputedRow } from "../../../core/computedTable.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { birthsSheet } from "../../../core/sheets/births.ts";
-import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
+import { type DayColumn, dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { counted } from "../../format/counted.ts";
@@ -14,7 +14,7 @@ import { problemsAt } from "../../sheet/problemsAt.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { birthsOfDays } from "./weekBirths.ts";
-import { type DayColumn, type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
+import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
 
 type DayRow = ComputedRow<typeof dayPlanSheet>;
 type TotalRow = ComputedRow<typeof weekTotalSheet>;

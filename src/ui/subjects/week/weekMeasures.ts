@@ -1,8 +1,11 @@
 import { say } from "../../../core/say.ts";
-import type { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
-import type { Measure } from "../../../core/sheets/weekTotal.ts";
-
-export type DayColumn = keyof typeof dayPlanSheet.columns;
+import { type DayColumn, dayColumn } from "../../../core/sheets/dayPlan.ts";
+import {
+	kitMeasures,
+	type Measure,
+	measures,
+	planMeasures,
+} from "../../../core/sheets/planMeasures.ts";
 
 /** One row of the plan as people read it: its columns in day-plan.csv and its total in week-total.csv. */
 export interface WeekMeasure {
@@ -20,87 +23,43 @@ export interface WeekMeasure {
 	readonly totalIsExpected?: boolean;
 }
 
-/** In short, because it stands small in a narrow column: expected. */
-const expected = (column: DayColumn) => ({ column, word: say`exp.` });
+/** In short, because they stand small in a narrow column. */
+const smallWords = { expected: say`exp.`, setAside: say`plan` };
+
+const kitsNeeded: WeekMeasure = {
+	group: "kits",
+	label: say`Kits needed`,
+	unit: say`kits`,
+	large: "kits_needed",
+	small: { column: "kits_in_service", word: say`have` },
+};
 
 /** The measures of the plan, in the order of the work. Births stand first and can be edited. */
 export const weekMeasures: readonly WeekMeasure[] = [
-	{
-		group: "births",
-		label: say`Births expected`,
-		unit: say`births`,
-		large: "births_expected",
-		small: { column: "births_set_aside", word: say`plan` },
-		total: "births",
-		totalIsExpected: true,
-	},
-	{
-		group: "kits",
-		label: say`Kits to reprocess`,
-		unit: say`kits`,
-		large: "kits_to_reprocess_set_aside",
-		small: expected("kits_to_reprocess_expected"),
-		total: "kits_to_reprocess",
-	},
-	{
-		group: "kits",
-		label: say`Kits needed`,
-		unit: say`kits`,
-		large: "kits_needed",
-		small: { column: "kits_in_service", word: say`have` },
-	},
-	{
-		group: "rounds",
-		label: say`Rounds that run`,
-		unit: say`rounds`,
-		large: "rounds_set_aside",
-		small: expected("rounds_expected"),
-		total: "rounds",
-	},
-	{
-		group: "solution",
-		label: say`Chlorine solution`,
-		unit: "L",
-		large: "solution_litres_set_aside",
-		small: expected("solution_litres_expected"),
-		total: "solution_litres",
-	},
-	{
-		group: "product",
-		label: say`Product`,
-		unit: "",
-		large: "chlorine_quantity_set_aside",
-		total: "chlorine",
-	},
-	{
-		group: "boiled water",
-		label: say`Boiled water`,
-		unit: "L",
-		large: "boiled_litres_set_aside",
-		small: expected("boiled_litres_expected"),
-		total: "boiled_litres",
-	},
-	{
-		group: "boiled water",
-		label: say`Rinse buckets`,
-		unit: say`buckets`,
-		large: "boiled_buckets_set_aside",
-		total: "boiled_buckets",
-	},
-	{
-		group: "vinegar",
-		label: say`Vinegar`,
-		unit: "L",
-		large: "vinegar_litres_set_aside",
-		small: expected("vinegar_litres_expected"),
-		total: "vinegar_litres",
-	},
-	{
-		group: "gauze",
-		label: say`Gauze`,
-		unit: say`pieces`,
-		large: "gauze_pieces_set_aside",
-		small: expected("gauze_pieces_expected"),
-		total: "gauze_pieces",
-	},
+	...measures.filter(isOfKits).flatMap(rowOf),
+	kitsNeeded,
+	...measures.filter((measure) => !isOfKits(measure)).flatMap(rowOf),
 ];
+
+function isOfKits(measure: Measure): boolean {
+	return Object.hasOwn(kitMeasures, measure);
+}
+
+function rowOf(measure: Measure): WeekMeasure[] {
+	const { row, unit } = planMeasures[measure];
+	const large = row && dayColumn(measure, row.large);
+	if (!large) return [];
+	const beneath = row.large === "expected" ? "setAside" : "expected";
+	const small = dayColumn(measure, beneath);
+	return [
+		{
+			group: row.group,
+			label: row.label,
+			unit,
+			large,
+			...(small ? { small: { column: small, word: smallWords[beneath] } } : {}),
+			total: measure,
+			totalIsExpected: row.large === "expected",
+		},
+	];
+}

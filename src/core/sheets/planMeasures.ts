@@ -1,0 +1,168 @@
+import { say } from "../say.ts";
+
+/** A column of day-plan.csv for one measure: what is expected of it, or what to set aside. */
+export interface MeasureColumn {
+	readonly label: string;
+	readonly help: string;
+	/** Decimals on screen and paper; what to set aside is rounded up to them. */
+	readonly decimals: number;
+	/** Where it is not the measure's own. */
+	readonly unit?: string;
+}
+
+/**
+ * One measure of the plan: what a day, and the whole period, is expected to bring, and
+ * what to set aside for it. Columns of day-plan.csv, rows of week-total.csv, the plan as
+ * people read it and the comparison of two sides follow from this list.
+ */
+export interface PlanMeasure {
+	/** Within a sentence, for the key that files keep. */
+	readonly word: string;
+	/** "" where the product in use says it. */
+	readonly unit: string;
+	/** Begins the keys of its columns, where that is not its own key. */
+	readonly stem?: string;
+	/** Absent where day-plan.csv does not show it. */
+	readonly expected?: MeasureColumn;
+	readonly setAside?: MeasureColumn;
+	/** Its row in the plan as people read it; measures of one kind of work stand together. */
+	readonly row?: {
+		readonly group: string;
+		readonly label: string;
+		/** Shown large; the other figure stands small beneath. */
+		readonly large: "expected" | "setAside";
+	};
+}
+
+export type PlanMeasures = Readonly<Record<string, PlanMeasure>>;
+
+const asPlanned = say`As many as the plan is made for.`;
+
+/** In the order of the work, in three parts: other columns of day-plan.csv stand between them. */
+export const kitMeasures = {
+	births: {
+		word: say`births`,
+		unit: say`births`,
+		expected: { label: say`Births, expected`, help: say`Mean number of births.`, decimals: 1 },
+		setAside: { label: say`Births, set aside`, help: asPlanned, decimals: 0 },
+		row: { group: "births", label: say`Births expected`, large: "expected" },
+	},
+	kits_used: {
+		word: say`kits used`,
+		unit: say`kits`,
+		expected: { label: say`Kits used, expected`, help: say`Kits used on a baby.`, decimals: 1 },
+	},
+	kits_expired: {
+		word: say`kits expired`,
+		unit: say`kits`,
+		expected: {
+			label: say`Kits gone out of date, expected`,
+			help: say`Ready kits that were not used in time.`,
+			decimals: 1,
+		},
+	},
+	kits_to_reprocess: {
+		word: say`kits to reprocess`,
+		unit: say`kits`,
+		expected: {
+			label: say`Kits to reprocess, expected`,
+			help: say`Used and out of date together.`,
+			decimals: 1,
+		},
+		setAside: { label: say`Kits to reprocess, set aside`, help: asPlanned, decimals: 0 },
+		row: { group: "kits", label: say`Kits to reprocess`, large: "setAside" },
+	},
+} as const satisfies PlanMeasures;
+
+export const solutionMeasures = {
+	rounds: {
+		word: say`rounds`,
+		unit: say`rounds`,
+		expected: {
+			label: say`Rounds that run, expected`,
+			help: say`Rounds with at least one kit.`,
+			decimals: 1,
+		},
+		setAside: { label: say`Rounds that run, set aside`, help: asPlanned, decimals: 0 },
+		row: { group: "rounds", label: say`Rounds that run`, large: "setAside" },
+	},
+	solution_litres: {
+		word: say`solution`,
+		unit: "L",
+		expected: { label: say`Solution, expected`, help: say`Chlorine solution to mix.`, decimals: 1 },
+		setAside: {
+			label: say`Solution, set aside`,
+			help: say`Chlorine solution to be ready to mix.`,
+			decimals: 1,
+		},
+		row: { group: "solution", label: say`Chlorine solution`, large: "setAside" },
+	},
+} as const satisfies PlanMeasures;
+
+export const supplyMeasures = {
+	chlorine: {
+		word: say`chlorine product`,
+		unit: "",
+		stem: "chlorine_quantity",
+		setAside: {
+			label: say`Product, set aside`,
+			unit: say`mL, g or tablets`,
+			help: say`Product to have at hand, as it is measured out.`,
+			decimals: 0,
+		},
+		row: { group: "product", label: say`Product`, large: "setAside" },
+	},
+	boiled_litres: {
+		word: say`boiled water`,
+		unit: "L",
+		expected: {
+			label: say`Boiled water, expected`,
+			help: say`For the rinse buckets.`,
+			decimals: 1,
+		},
+		setAside: {
+			label: say`Boiled water, set aside`,
+			help: say`To have cooled in time.`,
+			decimals: 1,
+		},
+		row: { group: "boiled water", label: say`Boiled water`, large: "setAside" },
+	},
+	boiled_buckets: {
+		word: say`rinse buckets`,
+		unit: say`buckets`,
+		setAside: {
+			label: say`Boiled water, set aside`,
+			help: say`Rinse buckets to fill.`,
+			decimals: 0,
+		},
+		row: { group: "boiled water", label: say`Rinse buckets`, large: "setAside" },
+	},
+	vinegar_litres: {
+		word: say`vinegar`,
+		unit: "L",
+		expected: { label: say`Vinegar, expected`, help: say`For descaling baths.`, decimals: 1 },
+		setAside: { label: say`Vinegar, set aside`, help: say`To have at hand.`, decimals: 1 },
+		row: { group: "vinegar", label: say`Vinegar`, large: "setAside" },
+	},
+	gauze_pieces: {
+		word: say`gauze`,
+		unit: say`pieces`,
+		expected: {
+			label: say`Gauze, expected`,
+			help: say`All items of the group gauze.`,
+			decimals: 1,
+		},
+		setAside: {
+			label: say`Gauze, set aside`,
+			help: say`All items of the group gauze.`,
+			decimals: 0,
+		},
+		row: { group: "gauze", label: say`Gauze`, large: "setAside" },
+	},
+} as const satisfies PlanMeasures;
+
+const all = { ...kitMeasures, ...solutionMeasures, ...supplyMeasures };
+
+export type Measure = keyof typeof all;
+export const planMeasures: Readonly<Record<Measure, PlanMeasure>> = all;
+export const measures = Object.keys(all) as readonly Measure[];
