@@ -33,7 +33,7 @@ export const planSettings = {
 	plan_confidence: typed({
 		label: say`How sure the plan should be`,
 		unit: say`share`,
-		value: number({ min: 0.5, max: 0.9999 }),
+		value: number({ min: 0.5, max: 0.9999, as: "share" }),
 		fallback: 0.95,
 		decimals: 2,
 		help: say`0.95: what is set aside is enough in at least 95 of 100 such days or weeks.`,

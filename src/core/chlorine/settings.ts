@@ -8,7 +8,7 @@ export const chlorineSettings = {
 	target_strength_pct: typed({
 		label: say`Strength of the soak`,
 		unit: say`% available chlorine`,
-		value: number({ min: 0.01, max: 5 }),
+		value: number({ min: 0.01, max: 5, as: "percent" }),
 		fallback: 0.5,
 		decimals: 2,
 		help: say`Grams of available chlorine per 100 mL. Sources differ (0.1 or 0.5 %): follow your national protocol.`,

@@ -37,7 +37,7 @@ export const itemsSheet = sheet({
 		pack_price: typed({
 			label: say`Price of a pack`,
 			unit: say`currency`,
-			value: optional(number({ min: 0, max: 1_000_000_000 })),
+			value: optional(number({ min: 0, max: 1_000_000_000, as: "money" })),
 			decimals: 2,
 			help: say`Blank where it is not known.`,
 		}),
@@ -51,14 +51,14 @@ export const itemsSheet = sheet({
 		wastage_pct: typed({
 			label: say`Wastage`,
 			unit: "%",
-			value: number({ min: 0, max: 90 }),
+			value: number({ min: 0, max: 90, as: "percent" }),
 			fallback: 0,
 			help: say`Share that is spilt, torn or thrown away.`,
 		}),
 		service_level: typed({
 			label: say`How sure the stock should be`,
 			unit: say`share`,
-			value: number({ min: 0.5, max: 0.9999 }),
+			value: number({ min: 0.5, max: 0.9999, as: "share" }),
 			fallback: 0.95,
 			decimals: 2,
 			help: say`Chance that the stock lasts until the next delivery.`,

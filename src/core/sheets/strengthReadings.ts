@@ -35,7 +35,7 @@ export const strengthReadingsSheet = sheet({
 		strength_pct: typed({
 			label: say`Strength read`,
 			unit: "%",
-			value: number({ min: 0, max: 100 }),
+			value: number({ min: 0, max: 100, as: "percent" }),
 			decimals: 2,
 			help: say`Of the product itself: a diluted sample's reading times its dilution.`,
 		}),

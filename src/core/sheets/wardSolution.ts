@@ -22,7 +22,7 @@ export const wardSolutionSheet = sheet({
 		strength_pct: typed({
 			label: say`Strength`,
 			unit: say`% available chlorine`,
-			value: number({ min: 0.001, max: 5 }),
+			value: number({ min: 0.001, max: 5, as: "percent" }),
 			decimals: 2,
 			help: say`Wanted for this use.`,
 		}),

@@ -18,7 +18,9 @@ export function clockList(): ValueKind<readonly number[]> {
 			const trimmed = text.trim();
 			if (trimmed.length > LONGEST_LIST) return undefined;
 			const times =
-				trimmed === "" ? [] : trimmed.split(/[\s,]+/).map((part) => one.safeParse(part));
+				trimmed === ""
+					? []
+					: trimmed.split(/[\s,]+(?![ap]\.?m\b)/i).map((part) => one.safeParse(part));
 			if (times.length > MOST_TIMES) return undefined;
 			return times.every((time) => time.success) ? times.map((time) => time.data) : undefined;
 		}),

@@ -49,6 +49,7 @@ export function date(): ValueKind<IsoDate> {
 	return {
 		allowed,
 		numeric: false,
+		written: "date",
 		tableSchema: { type: "date", format: "%Y-%m-%d" },
 		schema: textSchema(allowed, (text) => {
 			const trimmed = text.trim();

@@ -11,17 +11,20 @@ export interface LocalTime {
 
 const allowed = say`a date, or a date and time, for example 2027-03-01 07:30`;
 
+const MOMENT = /^(\S+?)(?:[ T]+(.+))?$/;
+
 /** A date with an optional time; a date alone means midnight. */
 export function dateTime(): ValueKind<LocalTime> {
 	return {
 		allowed,
 		numeric: false,
+		written: "dateTime",
 		tableSchema: { type: "datetime", format: "any" },
 		schema: textSchema(allowed, (text) => {
-			const [day = "", time = "00:00", ...rest] = text.trim().split(/[ T]+/);
+			const [, day = "", time = "00:00"] = MOMENT.exec(text.trim()) ?? [];
 			const readDay = date().schema.safeParse(day);
 			const readTime = clock().schema.safeParse(time);
-			if (!readDay.success || !readTime.success || rest.length > 0) return undefined;
+			if (!readDay.success || !readTime.success) return undefined;
 			return { date: readDay.data, minutes: readTime.data };
 		}),
 		write: (value) => `${value.date} ${writeClock(value.minutes)}`,

@@ -5,6 +5,8 @@ interface NumberLimits {
 	readonly min: number;
 	readonly max: number;
 	readonly whole?: boolean;
+	/** How a spreadsheet shows it: a price, a share of 100, a share of 1. */
+	readonly as?: "money" | "percent" | "share";
 }
 
 /** More digits than any quantity on a ward has; longer text is not a number. */
@@ -31,13 +33,14 @@ export function readNumber(text: string): number | undefined {
 }
 
 /** A number from `min` to `max`, both included. */
-export function number({ min, max, whole = false }: NumberLimits): ValueKind<number> {
+export function number({ min, max, whole = false, as }: NumberLimits): ValueKind<number> {
 	const allowed = whole
 		? say`a whole number from ${min} to ${max}`
 		: say`a number from ${min} to ${max}`;
 	return {
 		allowed,
 		numeric: true,
+		written: as ?? "number",
 		tableSchema: {
 			type: whole ? "integer" : "number",
 			constraints: { minimum: min, maximum: max },

@@ -14,11 +14,16 @@ export interface ValueKind<T> {
 	readonly tableSchema: { readonly type: string; readonly [more: string]: unknown };
 	/** True for a kind whose cells are set flush right. */
 	readonly numeric: boolean;
+	/** How other programs write such a value, where that needs more than one cell to tell. */
+	readonly written?: Written;
 	/** The options of a closed list, for a picker; absent elsewhere. */
 	readonly options?: readonly string[];
 	/** The text of a value in a file: decimal point, ISO dates. */
 	write(value: T): string;
 }
+
+/** Kinds of value that spreadsheets write by the custom of a country. */
+export type Written = "number" | "money" | "percent" | "share" | "date" | "dateTime";
 
 /** A schema from a reading function that gives undefined for text it refuses. */
 export function textSchema<T>(

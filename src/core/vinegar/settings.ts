@@ -24,7 +24,7 @@ export const vinegarSettings = {
 	vinegar_acid_pct: typed({
 		label: say`Acid in the vinegar`,
 		unit: "%",
-		value: number({ min: 1, max: 80 }),
+		value: number({ min: 1, max: 80, as: "percent" }),
 		fallback: 5,
 		decimals: 1,
 		help: say`From the label.`,
@@ -33,7 +33,7 @@ export const vinegarSettings = {
 	descale_acid_pct: typed({
 		label: say`Acid wanted in the bath`,
 		unit: "%",
-		value: number({ min: 0.1, max: 10 }),
+		value: number({ min: 0.1, max: 10, as: "percent" }),
 		fallback: 2.5,
 		decimals: 1,
 		help: say`2.5 % from 5 % vinegar is equal parts vinegar and water.`,

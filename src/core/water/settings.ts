@@ -102,7 +102,7 @@ export const waterSettings = {
 	stove_efficiency: typed({
 		label: say`Share of the heat that reaches the pot`,
 		unit: say`share`,
-		value: number({ min: 0.01, max: 1 }),
+		value: number({ min: 0.01, max: 1, as: "share" }),
 		decimals: 2,
 		help: say`Blank: the starting value for the fuel.`,
 		source: sources.stoves,

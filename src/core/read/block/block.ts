@@ -1,0 +1,37 @@
+import type { Column } from "../../column.ts";
+import type { Place } from "../../problem.ts";
+import type { Sheet } from "../../sheet.ts";
+import type { TextTable } from "../../workbook.ts";
+
+/** A sheet that came in from another program, as text. */
+export interface BlockTable {
+	readonly sheet: Sheet;
+	readonly table: TextTable;
+	/** What stood between its cells; absent where nothing did, as in a spreadsheet's own file. */
+	readonly separator?: "," | ";" | "\t";
+}
+
+/** A custom that holds for a whole block: which mark is the decimal one, what stands first in a date. */
+export interface Customs {
+	readonly numbers?: "point" | "comma";
+	readonly dates?: "day-first" | "month-first";
+}
+
+/** One cell of a block with the column that says what it may hold. */
+export interface BlockCell {
+	readonly row: number;
+	readonly at: number;
+	readonly text: string;
+	readonly column: Column<unknown>;
+	readonly place: Place;
+}
+
+/** What only the person who gave the block can know: one cell with both its readings. */
+export interface Question {
+	readonly about: "numbers" | "dates";
+	readonly place: Place;
+	readonly label: string;
+	readonly text: string;
+	/** The text in the clear form of the files: with point and comma, or with day and month first. */
+	readonly readings: readonly [string, string];
+}

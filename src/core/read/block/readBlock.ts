@@ -1,0 +1,101 @@
+import type { TextTable } from "../../workbook.ts";
+import type { BlockCell, BlockTable, Customs, Question } from "./block.ts";
+import { blockCells } from "./blockCells.ts";
+import { customsOf } from "./customOf.ts";
+import { dateReadings, yearIn } from "./dateReadings.ts";
+import { numberReadings } from "./numberReadings.ts";
+import { isOpen, type TwoReadings, type Which } from "./twoReadings.ts";
+
+/** A block in the clear form of the files, as far as it could be understood. */
+export interface ReadBlock {
+	/** The tables in their order; those that were clear already are the same objects. */
+	readonly tables: readonly TextTable[];
+	/** The first open text of each kind: with an answer to it the block is read again. */
+	readonly questions: readonly Question[];
+	/** How many cells were written anew in the clear form. */
+	readonly rewritten: number;
+}
+
+/**
+ * Reads numbers and dates of a block (all files given together, or one paste) as they were
+ * written: what a mark means is decided for the whole sheet or block, never for a cell.
+ *
+ * Numbers then stand with a decimal point and nothing between thousands, dates as
+ * year-month-day. A text that means something else under another custom, and nothing tells
+ * which was meant, is left as it is and asked about. Text that means nothing stays too.
+ */
+export function readBlock(given: readonly BlockTable[], asked: Customs = {}): ReadBlock {
+	const cells = given.map(blockCells);
+	const near = yearIn(cells.flat());
+	const numbers = settled(
+		cells.map((own) => own.flatMap(numberReadings)),
+		given.map(({ separator }) => (separator === ";" ? "second" : undefined)),
+		asked.numbers && (asked.numbers === "point" ? "first" : "second"),
+	);
+	const dates = settled(
+		cells.map((own) => own.flatMap((cell) => dateReadings(cell, near))),
+		given.map(() => undefined),
+		asked.dates && (asked.dates === "day-first" ? "first" : "second"),
+	);
+	const clear = given.map((_, at) => [...(numbers.clear[at] ?? []), ...(dates.clear[at] ?? [])]);
+	return {
+		tables: given.map(({ table }, at) => withTexts(table, clear[at] ?? [])),
+		questions: [
+			...numbers.open.slice(0, 1).map((open) => question("numbers", open)),
+			...dates.open.slice(0, 1).map((open) => question("dates", open)),
+		],
+		rewritten: clear.flat().length,
+	};
+}
+
+interface Clear {
+	readonly cell: BlockCell;
+	readonly text: string;
+}
+
+/** Each sheet's texts in the clear form, and those that stay open. */
+function settled(
+	sheets: readonly (readonly TwoReadings[])[],
+	separators: readonly (Which | undefined)[],
+	asked: Which | undefined,
+): { readonly clear: Clear[][]; readonly open: TwoReadings[] } {
+	const customs = customsOf(
+		sheets.map((cells, at) => ({ cells, separator: separators[at] })),
+		asked,
+	);
+	const open: TwoReadings[] = [];
+	const clear = sheets.map((cells, at) =>
+		cells.flatMap((both): Clear[] => {
+			const custom = customs[at];
+			if (isOpen(both) && custom === undefined) {
+				open.push(both);
+				return [];
+			}
+			const text = (custom && both[custom]) ?? both.first ?? both.second;
+			return text === undefined || text === both.cell.text ? [] : [{ cell: both.cell, text }];
+		}),
+	);
+	return { clear, open };
+}
+
+function withTexts(table: TextTable, clear: readonly Clear[]): TextTable {
+	if (clear.length === 0) return table;
+	const rows = [...table.rows];
+	for (const { cell, text } of clear) {
+		const row = [...(rows[cell.row] ?? [])];
+		row[cell.at] = text;
+		rows[cell.row] = row;
+	}
+	return { ...table, rows };
+}
+
+function question(about: Question["about"], { cell, first, second }: TwoReadings): Question {
+	const { place, column, text } = cell;
+	return {
+		about,
+		place,
+		label: column.label,
+		text,
+		readings: [first as string, second as string],
+	};
+}
