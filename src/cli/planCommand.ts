@@ -1,9 +1,11 @@
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { readFolder, writeFiles } from "../io/folder.ts";
+import type { Answers } from "../io/questions.ts";
 import type { Command } from "./command.ts";
 import { planFiles } from "./planFiles.ts";
 import { problemLine } from "./problemLine.ts";
+import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
 
 const USAGE = `Makes the plan of a workbook and writes it as CSV files.
 
@@ -11,15 +13,24 @@ const USAGE = `Makes the plan of a workbook and writes it as CSV files.
 
 FOLDER         the workbook: a folder of CSV files, or a zip of them
 --out FOLDER   where the plan is written; made where it does not exist
+${READING_USAGE}
 
 Ends with 0: plan made. 1: plan not made, see problems.csv. 2: wrong arguments.`;
 
-function readArguments(args: string[]): { from: string; out: string } | undefined {
+interface Wanted {
+	readonly from: string;
+	readonly out: string;
+	readonly answers: Answers;
+}
+
+function readArguments(args: string[]): Wanted | undefined {
 	try {
-		const options = { out: { type: "string" } } as const;
+		const options = { out: { type: "string" }, ...readingOptions } as const;
 		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
 		const [from, ...more] = positionals;
-		return from && values.out && more.length === 0 ? { from, out: values.out } : undefined;
+		const answers = answersIn(values);
+		if (!from || !values.out || more.length > 0 || !answers) return undefined;
+		return { from, out: values.out, answers };
 	} catch {
 		return undefined;
 	}
@@ -32,10 +43,10 @@ export const planCommand: Command = async (args, { log, error }) => {
 		error(USAGE);
 		return 2;
 	}
-	const { from, out } = wanted;
+	const { from, out, answers } = wanted;
 	try {
 		const { files, problems, made } = planFiles(
-			await readFolder(from),
+			await readFolder(from, answers),
 			resolve(from) === resolve(out),
 		);
 		for (const problem of problems) error(problemLine(problem));

@@ -22,15 +22,17 @@ const NO_PLAN: Plan = { tables: {}, problems: [], made: false };
  * Makes the plan of a workbook that was read, and the texts of its files.
  *
  * A file that could not be read counts as a plan not made even where it is
- * optional: without the file the numbers would be others.
+ * optional: without the file the numbers would be others. While a question is open,
+ * nothing is planned: a text with two meanings would count with one of them.
  *
  * @param besideWorkbook the results go into the workbook's own folder, so the description names its sheets too
  */
 export function planFiles(
-	{ workbook, problems: found }: ReadFiles,
+	{ workbook, problems: found, questions }: ReadFiles,
 	besideWorkbook: boolean,
 ): PlanFiles {
-	const made = Object.keys(workbook.tables).length > 0 ? plan(migrated(workbook)) : NO_PLAN;
+	const canPlan = questions.length === 0 && Object.keys(workbook.tables).length > 0;
+	const made = canPlan ? plan(migrated(workbook)) : NO_PLAN;
 	const problems = distinct([...found, ...made.problems]).sort(byPlace);
 	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
 	const files: Record<string, string> = {

@@ -13,7 +13,7 @@ import {
 } from "./csvProblems.ts";
 import { BYTE_ORDER_MARKS, lineBreaks } from "./csvRecords.ts";
 import { guarded, unguarded } from "./formulaGuard.ts";
-import { separatorOf } from "./separatorOf.ts";
+import { type Separator, separatorOf } from "./separatorOf.ts";
 import { tidied } from "./tidied.ts";
 
 /**
@@ -30,6 +30,7 @@ export function readCsv(file: string, text: string): ReadCsv {
 	const refused = (problem: Problem): ReadCsv => ({
 		table: { header: [], rows: [] },
 		problems: [problem],
+		separator: undefined,
 		refused: true,
 	});
 	const body = text.replace(BYTE_ORDER_MARKS, "");
@@ -66,12 +67,18 @@ export function readCsv(file: string, text: string): ReadCsv {
 	const [header = [], ...rows] = records;
 	if (header.length > MOST_COLUMNS) return refused(tooManyColumns(file));
 	const table = { header, rows, lines: lines.slice(1) };
-	return { table, problems: [...problems, ...longCells(file, table)] };
+	return {
+		table,
+		problems: [...problems, ...longCells(file, table)],
+		separator: header.length > 1 ? separator : undefined,
+	};
 }
 
 interface ReadCsv {
 	readonly table: TextTable;
 	readonly problems: readonly Problem[];
+	/** What stands between its cells, where it has more than one column. */
+	readonly separator: Separator | undefined;
 	/** Set where nothing was read; the only problem says why. */
 	readonly refused?: true;
 }

@@ -1,6 +1,7 @@
 import { advice, type Problem, problem } from "../core/problem.ts";
 import { shown } from "../core/read/cellProblems.ts";
 import { say } from "../core/say.ts";
+import { headerOf, type Sheet } from "../core/sheet.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 const whole = (file: string) => ({ file, line: null, column: "" });
@@ -12,6 +13,18 @@ export function unknownFile(name: string): Problem {
 		received: file,
 		allowed: say`the files of a workbook`,
 		message: say`${file} is not part of a workbook; it was not read.`,
+	});
+}
+
+/** A file that is meant as a sheet and cannot be taken for one: leaving it out would change the plan. */
+export function unreadSheet(name: string, sheet: Sheet): Problem {
+	const file = shown(name);
+	const columns = headerOf(sheet).join(", ");
+	return problem(whole(file), {
+		code: "unread-sheet",
+		received: file,
+		allowed: say`a first line with the columns ${columns}`,
+		message: say`${file} looks like the sheet “${sheet.title}” and was not read: its first line should name the columns ${columns}.`,
 	});
 }
 

@@ -3,6 +3,7 @@ import { basename, dirname, join } from "node:path";
 import { type Problem, problem } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import { tooLargeFile } from "./fileProblems.ts";
+import type { Answers } from "./questions.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
@@ -10,18 +11,20 @@ import { MOST_BYTES } from "./zipRefusals.ts";
 /**
  * Reads a workbook from a folder of CSV files, or from a zip file.
  *
- * In a folder, only CSV files and `datapackage.json` are looked at: what else
+ * In a folder, only files of text and `datapackage.json` are looked at: what else
  * lies there, in it or in folders below, is nobody's concern. A file or folder
  * that cannot be read is a problem; nothing is thrown.
+ *
+ * @param answers to what the files may leave open
  */
-export async function readFolder(path: string): Promise<ReadFiles> {
+export async function readFolder(path: string, answers: Answers = {}): Promise<ReadFiles> {
 	const files: NamedBytes[] = [];
 	const problems: Problem[] = [];
 	const paths = await filesAt(path).catch((error: unknown) => {
 		problems.push(unreadable(path, error));
 		return undefined;
 	});
-	if (paths === undefined) return { workbook: { tables: {} }, problems };
+	if (paths === undefined) return { workbook: { tables: {} }, problems, questions: [] };
 	for (const file of paths) {
 		const name = basename(file);
 		try {
@@ -32,7 +35,7 @@ export async function readFolder(path: string): Promise<ReadFiles> {
 			problems.push(unreadable(name, error));
 		}
 	}
-	const read = readFiles(files);
+	const read = readFiles(files, answers);
 	return { ...read, problems: [...problems, ...read.problems] };
 }
 
@@ -40,7 +43,7 @@ async function filesAt(path: string): Promise<string[]> {
 	if (!(await stat(path)).isDirectory()) return [path];
 	const entries = await readdir(path, { withFileTypes: true });
 	const wanted = entries.filter(
-		(entry) => !entry.isDirectory() && /(\.csv|^datapackage\.json)$/i.test(entry.name),
+		(entry) => !entry.isDirectory() && /(\.(csv|tsv|txt)|^datapackage\.json)$/i.test(entry.name),
 	);
 	return wanted.map(({ name }) => join(path, name)).sort();
 }

@@ -1,102 +1,134 @@
 import type { Problem } from "../core/problem.ts";
+import { readBlock } from "../core/read/block/readBlock.ts";
 import { computedSheets } from "../core/sheets/computedSheets.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
-import { typedSheets } from "../core/sheets/typedSheets.ts";
 import type { TextTable, Workbook } from "../core/workbook.ts";
-import { readCsv } from "./csv.ts";
+import { type Claimant, settledClaim } from "./claims.ts";
 import { decode } from "./decode.ts";
-import {
-	doubledFiles,
-	notAWorkbook,
-	resultFiles,
-	tooLargeFile,
-	unknownFile,
-} from "./fileProblems.ts";
+import { notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
 import { formatProblems } from "./formatProblems.ts";
 import { FORMAT } from "./migrated.ts";
+import { type Answers, type OpenQuestion, questionProblem } from "./questions.ts";
 import { checkDataPackage, formatOf } from "./readDataPackage.ts";
+import { readSheetFile } from "./readSheetFile.ts";
+import { rewrittenProblem } from "./rewrittenProblem.ts";
+import { sheetNamed } from "./sheetNamed.ts";
 import { isZip, type NamedBytes, unzip } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 export interface ReadFiles {
 	readonly workbook: Workbook;
 	readonly problems: readonly Problem[];
-}
-
-/** What is found while the files are read, one after the other. */
-interface Found {
-	readonly tables: Record<string, TextTable>;
-	/** Edition of the file format, where the description names one. */
-	format?: number;
+	/** Without an answer to these the workbook is not what its files mean; each is among the problems too. */
+	readonly questions: readonly OpenQuestion[];
 }
 
 const DESCRIPTION = "datapackage.json";
-const typedFiles = new Set(typedSheets.map(({ file }) => file));
 const computedFiles = new Set([...computedSheets, problemsSheet].map(({ file }) => file));
 
 /**
- * Reads a workbook from files as a person hands them over: its CSV files, or a
- * zip of them, with or without `datapackage.json`.
+ * Reads a workbook from files as a person hands them over: its CSV files, also as other
+ * programs name and write them, or a zip of them, with or without `datapackage.json`.
  *
- * Files are known by the last part of their name, capitals or not. A file that
- * cannot be read is a problem and keeps none of the others from being read.
- * The texts stay in the edition they are written in: `migrated` brings them up to date.
+ * Numbers and dates are read by the custom of all files together. A file that cannot be
+ * read is a problem and keeps none of the others from being read. The texts stay in the
+ * edition they are written in: `migrated` brings them up to date.
  */
-export function readFiles(given: readonly NamedBytes[]): ReadFiles {
+export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): ReadFiles {
 	const problems: Problem[] = [];
-	const files = given.flatMap((file) => {
-		if (!isZip(file.bytes) && !/\.zip$/i.test(file.name)) return [file];
-		const unzipped = unzip(baseName(file.name), file.bytes);
-		problems.push(...unzipped.problems);
-		return unzipped.files;
-	});
-	const byName = new Map<string, NamedBytes[]>();
-	for (const file of files.filter(isNoClutter)) {
-		const name = baseName(file.name);
-		byName.set(name, [...(byName.get(name) ?? []), file]);
-	}
-	const found: Found = { tables: {} };
+	const files = given.flatMap((file) => unpacked(file, problems)).filter(isNoClutter);
+	const format = readDescription(files, problems);
+	const claimants = new Map<string, Claimant[]>();
+	const newer: Record<string, TextTable> = {};
 	const results: string[] = [];
-	for (const name of new Set([DESCRIPTION, ...byName.keys()])) {
-		const [file, ...more] = byName.get(name) ?? [];
-		if (!file) continue;
-		const isNewer = (found.format ?? FORMAT) > FORMAT && name.endsWith(".csv");
-		if (computedFiles.has(name) || (isNewer && isResult(file))) results.push(name);
-		else if (!typedFiles.has(name) && name !== DESCRIPTION && !isNewer)
-			problems.push(unknownFile(name));
-		else if (more.length > 0) problems.push(doubledFiles(name, more.length + 1));
-		else for (const wrong of readOne(name, file.bytes, found)) problems.push(wrong);
+	for (const file of files) {
+		const name = baseName(file.name);
+		if (name === DESCRIPTION) continue;
+		const claim = sheetNamed(name);
+		const isNewer = (format ?? FORMAT) > FORMAT && name.endsWith(".csv");
+		if ((claim && computedFiles.has(claim.file)) || (isNewer && isResult(file))) {
+			if (!isResult(file)) results.push(name);
+			continue;
+		}
+		const read = readSheetFile(name, file, claim, { encoding: answers.encoding, isNewer });
+		for (const wrong of read.problems) problems.push(wrong);
+		if (read.as === "sheet") {
+			const { file: sheet } = read.table.sheet;
+			claimants.set(sheet, [
+				...(claimants.get(sheet) ?? []),
+				{ name: file.name, read: read.table },
+			]);
+		} else if (read.as === "newer") newer[name] = read.table;
 	}
 	if (results.length > 0) problems.push(resultFiles(results));
-	if (Object.keys(found.tables).length === 0 && problems.every((p) => p.weight === "advice"))
+	return settled(given, { claimants, newer, format, problems }, answers);
+}
+
+interface Found {
+	readonly claimants: ReadonlyMap<string, readonly Claimant[]>;
+	readonly newer: Readonly<Record<string, TextTable>>;
+	readonly format: number | undefined;
+	readonly problems: readonly Problem[];
+}
+
+/** The workbook of what was found: one file a sheet, numbers and dates in the clear form. */
+function settled(given: readonly NamedBytes[], found: Found, answers: Answers): ReadFiles {
+	const claims = [...found.claimants].map(([sheet, all]) =>
+		settledClaim(all, answers.files?.[sheet]),
+	);
+	const sheets = claims.flatMap((claim) => ("read" in claim ? [claim.read] : []));
+	const block = readBlock(sheets, answers);
+	const questions = [
+		...claims.flatMap((claim): OpenQuestion[] => ("about" in claim ? [claim] : [])),
+		...block.questions,
+	];
+	const tables = Object.fromEntries(
+		sheets.map(({ sheet }, at) => [sheet.file, block.tables[at] as TextTable]),
+	);
+	const problems = [
+		...found.problems,
+		...questions.map(questionProblem),
+		...rewrittenProblem(block.rewritten),
+	];
+	const workbook = {
+		tables: { ...tables, ...found.newer },
+		...(found.format === undefined ? {} : { format: found.format }),
+	};
+	if (Object.keys(workbook.tables).length === 0 && problems.every((p) => p.weight === "advice"))
 		problems.push(notAWorkbook(given.map(({ name }) => baseName(name))));
-	return { workbook: found, problems };
+	return { workbook, problems, questions };
 }
 
-/** Reads one file into what was found before, and gives the problems it has. */
-function readOne(name: string, bytes: Uint8Array, found: Found): readonly Problem[] {
-	if (bytes.length > MOST_BYTES) return [tooLargeFile(name, bytes.length)];
-	const decoded = decode(name, bytes);
-	if (!decoded.ok) return [decoded.problem];
-	if (name === DESCRIPTION) {
-		const wrong = checkDataPackage(name, decoded.text);
-		if (wrong.length > 0) return wrong;
-		const format = formatOf(decoded.text);
-		if (format !== FORMAT) found.format = format;
-		return formatProblems(format);
-	}
-	const { table, problems, refused } = readCsv(name, decoded.text);
-	if (!refused) found.tables[name] = { ...table, header: table.header.map(keyIn(name)) };
-	return problems;
+function unpacked(file: NamedBytes, problems: Problem[]): readonly NamedBytes[] {
+	if (!isZip(file.bytes) && !/\.zip$/i.test(file.name)) return [file];
+	const unzipped = unzip(baseName(file.name), file.bytes);
+	problems.push(...unzipped.problems);
+	return unzipped.files;
 }
 
-/** A column of the format by its plain name: " births" is births. Names of one's own stay as they are. */
-function keyIn(name: string): (key: string) => string {
-	const columns = typedSheets.find(({ file }) => file === name)?.columns ?? {};
-	return (key) => (Object.hasOwn(columns, key.trim()) ? key.trim() : key);
+/** Edition of the file format, where the description names one that is not the present one. */
+function readDescription(files: readonly NamedBytes[], problems: Problem[]): number | undefined {
+	const file = files.find(({ name }) => baseName(name) === DESCRIPTION);
+	if (!file) return undefined;
+	const read = describedFormat(file.bytes);
+	problems.push(...read.problems);
+	return read.format === FORMAT ? undefined : read.format;
 }
 
-/** In the zip of a workbook the results have a folder of their own. */
+function describedFormat(bytes: Uint8Array): {
+	readonly format?: number;
+	readonly problems: readonly Problem[];
+} {
+	if (bytes.length > MOST_BYTES) return { problems: [tooLargeFile(DESCRIPTION, bytes.length)] };
+	const decoded = decode(DESCRIPTION, bytes, "utf-8");
+	if (!decoded.ok) return { problems: [decoded.problem] };
+	const wrong = checkDataPackage(DESCRIPTION, decoded.text);
+	if (wrong.length > 0) return { problems: wrong };
+	const format = formatOf(decoded.text);
+	return { format, problems: formatProblems(format) };
+}
+
+/** In the zip of a workbook the results have a folder of their own; nobody asked for them. */
 function isResult({ name }: NamedBytes): boolean {
 	return /(^|[/\\])plan[/\\]/i.test(name);
 }

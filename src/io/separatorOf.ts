@@ -1,5 +1,7 @@
 const SEPARATORS = [",", ";", "\t"] as const;
 
+export type Separator = (typeof SEPARATORS)[number];
+
 /**
  * How a file parts its cells, decided from the header line alone.
  *
@@ -7,7 +9,7 @@ const SEPARATORS = [",", ";", "\t"] as const;
  * ("0,5;0,7"). The separator that occurs most often outside quotes wins; where
  * none occurs the sheet has one column.
  */
-export function separatorOf(text: string): (typeof SEPARATORS)[number] {
+export function separatorOf(text: string): Separator {
 	const counts = { ",": 0, ";": 0, "\t": 0 };
 	let quoted = false;
 	for (const character of text) {

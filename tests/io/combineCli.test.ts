@@ -71,7 +71,11 @@ describe("list made", () => {
 describe("some file could not be used", () => {
 	test.each<[string, string | Uint8Array, RegExp]>([
 		["a file that is no order", "bread,2\nmilk,1\n", /^Error, bad\.csv line 1, item: /m],
-		["a picture", Uint8Array.of(0xff, 0xd8, 0xff), /^Error, bad\.csv line 1: .*UTF-8/m],
+		[
+			"a picture",
+			Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a),
+			/^Error, bad\.csv line 2: .*UTF-8/m,
+		],
 		["an empty file", "", /^Error, bad\.csv line 1: bad\.csv is empty/m],
 	])("%s: 1, the problem, and the list of the others", async (_what, content, words) => {
 		const bad = join(place, "bad.csv");

@@ -143,7 +143,7 @@ describe("plan not made", () => {
 	test("1 where an optional file cannot be read: without it the numbers would be others", async () => {
 		writeFileSync(join(unit, "hours.csv"), Buffer.from([0xff, 0x00, 0xe9]));
 		expect((await run(unit, "--out", out)).status).toBe(1);
-		expect(problemsIn(out).map(([found]) => found)).toContain("not-utf-8");
+		expect(problemsIn(out).map(([found]) => found)).toContain("not-text");
 	});
 
 	test("1 where nothing can be written", async () => {

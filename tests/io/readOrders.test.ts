@@ -71,11 +71,11 @@ describe("one unit's order file", () => {
 	});
 
 	test.each([
-		["a picture", Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0x00)],
-		["UTF-16", Uint8Array.of(0xff, 0xfe, 0x69, 0x00)],
+		["a picture", Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0x00)],
+		["a photo", Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0x00, 0x10)],
 	])("%s gives no order", (_what, content) => {
 		expect(readOrder({ name: "x.csv", bytes: content }).order).toBeUndefined();
-		expect(codes("x.csv", content)).toEqual([["not-utf-8", "x.csv"]]);
+		expect(codes("x.csv", content)).toEqual([["not-text", "x.csv"]]);
 	});
 
 	test.each([
@@ -120,11 +120,11 @@ describe("several order files", () => {
 
 	test("a file that is none does not keep the others back", () => {
 		const { orders, problems } = readOrders([
-			{ name: "photo.jpg", bytes: Uint8Array.of(0xff, 0xd8) },
+			{ name: "photo.jpg", bytes: Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0x00, 0x10) },
 			named("a.csv", file(row("gauze", 130))),
 		]);
 		expect(orders.map((order) => order.file)).toEqual(["a.csv"]);
-		expect(problems.map((p) => p.code)).toEqual(["not-utf-8"]);
+		expect(problems.map((p) => p.code)).toEqual(["not-text"]);
 	});
 
 	test("two units' own plans: packs from the summed need, to the last digit", () => {

@@ -89,11 +89,11 @@ describe("a set of many units' files", () => {
 		expect(read.units).toEqual([]);
 	});
 
-	test("nothing is read from a file that is there twice, or is not UTF-8", () => {
+	test("nothing is read from a file that is there twice, or is no text", () => {
 		const file = { name: "births.csv", bytes: bytesOf("unit_name,date\nA,2027-03-01\n") };
 		expect(codes(readUnits([file, { ...file, name: "Births.csv" }]))).toEqual(["doubled-file"]);
-		const latin = { name: "births.csv", bytes: Uint8Array.of(0x75, 0xe9, 0x0a) };
-		expect(codes(readUnits([latin]))).toEqual(["not-utf-8"]);
+		const photo = { name: "births.csv", bytes: Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0x00) };
+		expect(codes(readUnits([photo]))).toEqual(["not-text"]);
 	});
 
 	test("a quote mark that encloses no cell is named with its line, and its text is kept", () => {

@@ -1,10 +1,11 @@
 import { advice, type Problem, problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
-import { type ReadFiles, readFiles } from "../../io/readFiles.ts";
+import type { ReadFiles } from "../../io/readFiles.ts";
 import { isZip, type NamedBytes } from "../../io/unzip.ts";
 import { askWhatToOpen, canWriteFiles } from "./filePickers.ts";
 import { pickFiles } from "./pickFiles.ts";
+import { readAsking } from "./readAsking.ts";
 import { bytesOf, type SavedFile } from "./savedFile.ts";
 
 export interface Opened extends ReadFiles {
@@ -40,6 +41,8 @@ export function takeDroppedFiles(page: HTMLElement, opened: Listener): void {
 	});
 }
 
+const NOTHING: ReadFiles = { workbook: { tables: {} }, problems: [], questions: [] };
+
 /** @param only where all is one file: how it can be written again */
 async function read(
 	files: readonly (File | FileSystemFileHandle)[],
@@ -56,7 +59,8 @@ async function read(
 		} catch {
 			unread.push(unreadable(file.name));
 		}
-	const found = given.length > 0 ? readFiles(given) : { workbook: { tables: {} }, problems: [] };
+	const found = given.length > 0 ? await readAsking(given) : NOTHING;
+	if (!found) return;
 	const bytes = given[0]?.bytes;
 	const problems = [...unread, ...found.problems];
 	if (!only || !bytes || !isZip(bytes) || !(unitSheet.file in found.workbook.tables))

@@ -8,16 +8,30 @@ describe("clock", () => {
 		["7:30", 450],
 		["07:30", 450],
 		[" 23:59 ", 1439],
+		["07:30:00", 450],
+		["04:30:00 PM", 990],
+		["12:05 am", 5],
+		["12:05 p.m.", 725],
 	])("%j is minute %d", (text, minute) => {
 		expect(clock().schema.parse(text)).toBe(minute);
 	});
 
-	test.each(["24:00", "12:60", "7", "7.30", "07:3", "-1:00", "", "noon", "07:30:00"])(
-		"%j is refused",
-		(text) => {
-			expect(clock().schema.safeParse(text).success).toBe(false);
-		},
-	);
+	test.each([
+		"24:00",
+		"12:60",
+		"7",
+		"7.30",
+		"07:3",
+		"-1:00",
+		"",
+		"noon",
+		"07:30:60",
+		"13:00 PM",
+		"0:30 am",
+		"07:30:00:00",
+	])("%j is refused", (text) => {
+		expect(clock().schema.safeParse(text).success).toBe(false);
+	});
 
 	test.each([
 		[0, "00:00"],

@@ -8,7 +8,7 @@ export interface BlockTable {
 	readonly sheet: Sheet;
 	readonly table: TextTable;
 	/** What stood between its cells; absent where nothing did, as in a spreadsheet's own file. */
-	readonly separator?: "," | ";" | "\t";
+	readonly separator?: "," | ";" | "\t" | undefined;
 }
 
 /** A custom that holds for a whole block: which mark is the decimal one, what stands first in a date. */
@@ -24,6 +24,13 @@ export interface BlockCell {
 	readonly text: string;
 	readonly column: Column<unknown>;
 	readonly place: Place;
+}
+
+/** A cell that was written anew in the clear form. */
+export interface Rewritten {
+	readonly place: Place;
+	readonly text: string;
+	readonly clear: string;
 }
 
 /** What only the person who gave the block can know: one cell with both its readings. */

@@ -1,5 +1,5 @@
 import type { TextTable } from "../../workbook.ts";
-import type { BlockCell, BlockTable, Customs, Question } from "./block.ts";
+import type { BlockCell, BlockTable, Customs, Question, Rewritten } from "./block.ts";
 import { blockCells } from "./blockCells.ts";
 import { customsOf } from "./customOf.ts";
 import { dateReadings, yearIn } from "./dateReadings.ts";
@@ -12,8 +12,7 @@ export interface ReadBlock {
 	readonly tables: readonly TextTable[];
 	/** The first open text of each kind: with an answer to it the block is read again. */
 	readonly questions: readonly Question[];
-	/** How many cells were written anew in the clear form. */
-	readonly rewritten: number;
+	readonly rewritten: readonly Rewritten[];
 }
 
 /**
@@ -44,7 +43,9 @@ export function readBlock(given: readonly BlockTable[], asked: Customs = {}): Re
 			...numbers.open.slice(0, 1).map((open) => question("numbers", open)),
 			...dates.open.slice(0, 1).map((open) => question("dates", open)),
 		],
-		rewritten: clear.flat().length,
+		rewritten: clear
+			.flat()
+			.map(({ cell: { place, text }, text: now }) => ({ place, text, clear: now })),
 	};
 }
 
