@@ -54,6 +54,11 @@ const forbidden: Arrow[] = [
 		why: "A sheet says what its columns are; who reads it, fills it in or changes it comes after.",
 	},
 	{
+		from: /^core\/read\//,
+		to: /^core\/(plan|edit|units)\//,
+		why: "What was typed is understood before anything is made of it; a reading that planned would show the plan's numbers as typed.",
+	},
+	{
 		from: /^core\/plan\//,
 		to: /^core\/(edit|units)\//,
 		why: "A plan looks at one workbook and changes nothing.",

@@ -1,5 +1,4 @@
 import type { Columns } from "../column.ts";
-import { type LotOnHand, onHand } from "../plan/store/onHand.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { sheetsByName } from "../sheets/typedSheets.ts";
@@ -47,30 +46,16 @@ function readTables({ tables }: Workbook): ReadTables {
 export interface ReadWorkbook {
 	readonly settings: Settings;
 	readonly tables: ReadTables;
-	/** The lots as the journal leaves them; `tables.lots` has the same quantities. */
-	readonly lotsOnHand: readonly LotOnHand[];
 	/** Problems of the reading itself; those of what follows come with the figures. */
 	readonly problems: readonly Problem[];
 }
 
 export function readWorkbook(workbook: Workbook): ReadWorkbook {
 	const unit = readSettings(workbook.tables[unitSheet.file]);
-	const asWritten = readTables(workbook);
-	const { lots, journal } = asWritten;
-	const lotsOnHand = lots.rows.map((lot) => onHand(lot, journal.rows));
-	const tables = { ...asWritten, lots: { ...lots, rows: lotsOnHand.map(withQuantity) } };
+	const tables = readTables(workbook);
 	const problems = Object.values(tables).flatMap((table: ReadTable<unknown>) => [
 		...table.problems,
 		...table.badRows.flatMap((row) => row.problems),
 	]);
-	return {
-		settings: unit.settings,
-		tables,
-		lotsOnHand,
-		problems: [...unit.problems, ...problems],
-	};
-}
-
-function withQuantity({ lot, quantity }: LotOnHand): LotOnHand["lot"] {
-	return { ...lot, value: { ...lot.value, quantity } };
+	return { settings: unit.settings, tables, problems: [...unit.problems, ...problems] };
 }

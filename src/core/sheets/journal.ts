@@ -1,6 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
+import { journalKinds } from "../stock/onHand.ts";
 import { choice } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
@@ -23,7 +24,7 @@ export const journalSheet = sheet({
 		entry: typed({
 			label: say`Entry`,
 			unit: "",
-			value: choice(["receipt", "issue", "count"]),
+			value: choice(journalKinds),
 			help: say`receipt: came in; issue: went out or was thrown away; count: found on the shelf.`,
 		}),
 		quantity: typed({

@@ -3,6 +3,7 @@ import type { Figure } from "../../../src/core/calculation.ts";
 import { type Plan, plan } from "../../../src/core/plan/plan.ts";
 import { rowsOf, valueIn } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
+import { planOfStore } from "./oneItem.ts";
 
 /** Every figure that a figure comes from, however far back, and the figure itself. */
 function behind(figure: Figure<unknown>): Figure<unknown>[] {
@@ -90,5 +91,50 @@ describe("a chlorine product", () => {
 		["2", "typed 2"],
 	])('with "%s" typed as its fade factor', (typed, said) => {
 		expect(saidOf(strength(typed), "chlorine.csv", "fade_factor")).toEqual([said]);
+	});
+});
+
+describe("stock on hand", () => {
+	const store = (...journal: string[]) =>
+		planOfStore({ lots: ["S1 60 - - - 2027-03-10", "S2 30 - - - -"], journal });
+	const onHand = (made: Plan, lot = "S1") => cellOf(made, "stock.csv", ["lot", lot], "on_hand");
+	const issue = "2027-02-03,soap,S1,issue,35,";
+	const count = "2027-02-04,soap,S1,count,24,";
+
+	test("is typed in the list of lots as long as nothing was entered", () => {
+		expect(onHand(store()).origin).toMatchObject({
+			kind: "typed",
+			place: { file: "lots.csv", line: 2, column: "quantity" },
+		});
+		expect(onHand(store(issue), "S2").origin.kind).toBe("typed");
+	});
+
+	test("is worked out from the list and the entries after the first of them", () => {
+		const figure = onHand(store(issue, count));
+		expect(valueIn(figure)).toBe(24);
+		expect(figure.origin).toMatchObject({ kind: "computed", calculation: { key: "on_hand" } });
+		expect(saidOf(figure, "lots.csv", "quantity")).toEqual(["typed 60"]);
+		const entries = behind(figure).flatMap(({ origin }) =>
+			"place" in origin && origin.place.file === "journal.csv" ? [origin.place.line] : [],
+		);
+		expect(entries).toEqual([2, 3]);
+	});
+
+	test("what the order goes by comes from the entries too", () => {
+		const usable = cellOf(store(issue), "order.csv", ["item", "soap"], "usable");
+		expect(
+			behind(usable).map(({ origin }) => "calculation" in origin && origin.calculation.key),
+		).toContain("on_hand");
+		expect(saidOf(usable, "lots.csv", "quantity")).toEqual(["typed 60", "typed 30"]);
+	});
+
+	test("waste is a figure of the projection; where that has no value it has none", () => {
+		const known = cellOf(store(), "stock.csv", ["lot", "S1"], "wasted");
+		expect(known.origin).toMatchObject({ kind: "computed", calculation: { key: "wasted" } });
+		const unknown = planOfStore({
+			lots: ["S1 60 - - - 2027-03-10"],
+			usage: ["soap,day,two,"],
+		});
+		expect(valueIn(cellOf(unknown, "stock.csv", ["lot", "S1"], "wasted"))).toBeUndefined();
 	});
 });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { usableLots } from "../../../src/core/plan/store/usableLots.ts";
-import { readTable } from "../../../src/core/read/readTable.ts";
-import { lotsSheet } from "../../../src/core/sheets/lots.ts";
+import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import type { UsageRow } from "../../../src/core/sheets/usage.ts";
 import { inMeasure } from "../../../src/core/stock/inMeasure.ts";
 import { ratesOfItem } from "../../../src/core/stock/ratesOfItem.ts";
@@ -74,16 +73,17 @@ describe("the store's measure", () => {
 });
 
 describe("usable lots", () => {
-	const lots = readTable(
-		lotsSheet,
-		tableOf(`item,lot,quantity,made_on,received_on,arrives_on,expires_on
+	const { tables } = readWorkbook({
+		tables: {
+			"lots.csv": tableOf(`item,lot,quantity,made_on,received_on,arrives_on,expires_on
 			liquid,late,5,,,,2027-09-01
 			liquid,early,5,,,,2027-03-10
 			liquid,never,5,,,,
 			liquid,empty,0,,,,2027-09-01
 			liquid,coming,5,,,2027-03-05,2027-09-02
 			powder,other,5,,,,2027-09-01`),
-	);
+		},
+	});
 	test.each([
 		["2027-03-01", ["early", "late", "never"]],
 		["2027-03-05", ["early", "late", "coming", "never"]],
@@ -91,10 +91,10 @@ describe("usable lots", () => {
 		["2027-03-11", ["late", "coming", "never"]],
 		["2028-01-01", ["never"]],
 	])("on %s, first to expire first: %j", (day, names) => {
-		expect(usableLots(lots, "liquid", day).map((row) => row.value.lot)).toEqual(names);
+		expect(usableLots(tables, "liquid", day).map((row) => row.value.lot)).toEqual(names);
 	});
 
 	test("of an item without lots there are none", () => {
-		expect(usableLots(lots, "tablets", "2027-03-01")).toEqual([]);
+		expect(usableLots(tables, "tablets", "2027-03-01")).toEqual([]);
 	});
 });

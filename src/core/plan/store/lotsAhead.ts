@@ -2,6 +2,7 @@ import {
 	calculation,
 	derive,
 	type Figure,
+	listOf,
 	nameFigure,
 	Refusal,
 	typedFigure,
@@ -9,18 +10,20 @@ import {
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
 import { measureOut } from "../../chlorine/measureOut.ts";
-import { valueIn } from "../../outcome.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import { answer, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
-import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
 import { sources } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
+import { daysFrom, type ListedLot, lotsInput, lotsInStore } from "../../stock/lotsInStore.ts";
+import { onHand } from "../../stock/onHand.ts";
 import type { ProjectedLot } from "../../stock/projection.ts";
-import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import { addDays, type IsoDate } from "../../values/date.ts";
 import { litresOfPreparation } from "../chlorine/productFigures.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
+import { type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 /** The lots of an item as the projection sees them; of a chlorine product as they fade. */
 export function lotsAhead(
@@ -28,25 +31,28 @@ export function lotsAhead(
 	{ firstDay }: Horizon,
 	item: string,
 ): Figure<ProjectedLot[]> {
-	const rows = unit.read.tables.lots.rows.filter(({ value }) => value.item === item);
-	const lotsOf = <L>(lotOf: (row: GoodRow<LotsRow>) => L) =>
-		typedFigure(lotsInput.label, lotsInput.unit, rows.map(lotOf), {
-			file: lotsSheet.file,
-			line: null,
-			column: "quantity",
-		});
+	const stored = lotsOnHand(unit.read.tables).filter(({ row }) => row.value.item === item);
+	const lots = derive(lotsInStore, {
+		onHand: quantitiesOf(stored),
+		listed: datesOf(stored),
+		firstDay: nameFigure(say`First day`, firstDay),
+	});
 	const product = unit.products.find(({ row }) => row.value.product === item);
-	if (!product) return lotsOf((row) => plainLot(row, firstDay));
+	if (!product || !lots.outcome.ok) return lots;
 	const { settings, tables } = unit.read;
 	const measure = tables.items.rows.find(({ value }) => value.item === item)?.value.measure;
-	return derive(fading, {
-		lots: lotsOf((row) => ({
-			...plainLot(row, firstDay),
+	const asTheyFade = lots.outcome.value.map((lot, at): FadingLot => {
+		const { row } = stored[at] as LotOnHand;
+		return {
+			...lot,
 			firstDay,
 			expiresOn: row.value.expires_on,
 			measure,
 			strengthOn: (day) => strengthOfLot(unit.read, product, row, day),
-		})),
+		};
+	});
+	return derive(fading, {
+		lots: { ...lots, outcome: answer(asTheyFade) },
 		targetPct: settings.target_strength_pct,
 		litres: litresOfPreparation(unit.read),
 		stepMl: settings.measure_step_ml,
@@ -54,19 +60,25 @@ export function lotsAhead(
 	});
 }
 
-function plainLot({ value }: GoodRow<LotsRow>, firstDay: IsoDate): ProjectedLot {
-	return {
-		name: value.lot,
-		quantity: value.quantity,
-		from: value.arrives_on ? daysAfter(firstDay, value.arrives_on) : 0,
-		last: value.expires_on ? daysAfter(firstDay, value.expires_on) : Number.POSITIVE_INFINITY,
-		ends: "out of date",
-		perUnit: () => 1,
-	};
+function quantitiesOf(stored: readonly LotOnHand[]): Figure<number[]> {
+	return listOf(onHand.label, lotsInput.unit, answer(stored.map((lot) => lot.quantity)), () =>
+		Object.fromEntries(
+			stored.map(({ row, onHand: figure }): [string, Figure] => [
+				String(row.line),
+				{ ...figure, label: say`Lot ${row.value.lot}` },
+			]),
+		),
+	);
 }
 
-function daysAfter(from: IsoDate, to: IsoDate): number {
-	return (dayNumber(to) as number) - (dayNumber(from) as number);
+function datesOf(stored: readonly LotOnHand[]): Figure<ListedLot[]> {
+	const { label, unit } = lotsInStore.inputs.listed;
+	const listed = stored.map(({ row: { value } }) => ({
+		lot: value.lot,
+		arrives_on: value.arrives_on,
+		expires_on: value.expires_on,
+	}));
+	return typedFigure(label, unit, listed, { file: lotsSheet.file, line: null, column: "lot" });
 }
 
 /** What a preparation is mixed by, whatever it is mixed from. */
@@ -90,7 +102,6 @@ interface Fading extends Mix {
 	readonly lots: readonly FadingLot[];
 }
 
-const lotsInput = { label: say`Lots`, unit: say`in the item's measure` };
 const { strength: _, ...mixInputs } = measureOut.inputs;
 
 const exampleLot = { name: "A", quantity: 10, from: 0 };
@@ -142,7 +153,7 @@ const fading = calculation<Fading, ProjectedLot[]>({
 function asItFades(lot: FadingLot, mix: Mix): ProjectedLot {
 	const { name, quantity, from, firstDay, measure, strengthOn } = lot;
 	const last = lastUsableDay(strengthOn, mix.targetPct, firstDay, lot.expiresOn);
-	const lastDay = last === undefined ? -1 : last === null ? lot.last : daysAfter(firstDay, last);
+	const lastDay = last === undefined ? -1 : last === null ? lot.last : daysFrom(firstDay, last);
 	return {
 		name,
 		quantity,

@@ -1,15 +1,18 @@
-import { type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import { calculation, derive, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
-import { valueIn } from "../../outcome.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { stockSheet } from "../../sheets/stock.ts";
-import type { Waste } from "../../stock/projection.ts";
+import { definition, sources } from "../../sources.ts";
+import { booksAfter, type OnHandInputs, onHandInputs } from "../../stock/onHand.ts";
+import type { Projection } from "../../stock/projection.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { lotFigures, NOT_USABLE } from "../chlorine/lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ItemStock } from "./itemStock.ts";
-import type { LotOnHand } from "./onHand.ts";
+import { type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 /** Every lot of the store, as the journal leaves it. */
 export function stockTable(
@@ -21,49 +24,103 @@ export function stockTable(
 		const lastDays = new Map(
 			lotFigures(unit, firstDay).map((lot) => [lot.lot.line, lot.lastUsableDay]),
 		);
-		return unit.read.lotsOnHand.map((lot) => {
-			const { item, expires_on } = lot.lot.value;
-			const stock = items().find(({ row }) => row.value.item === item);
-			const waste =
-				stock && valueIn(stock.projection)?.waste.find((w) => w.lot === lot.lot.value.lot);
-			const last = lastDays.get(lot.lot.line);
+		return lotsOnHand(unit.read.tables).map((lot) => {
+			const { line, value } = lot.row;
+			const last = lastDays.get(line);
 			const until =
-				lastDays.has(lot.lot.line) && last === undefined ? NOT_USABLE : (last ?? expires_on ?? "");
-			return rowOf(lot, stock?.row.value.measure ?? "", until, waste);
+				lastDays.has(line) && last === undefined ? NOT_USABLE : (last ?? value.expires_on ?? "");
+			return rowOf(
+				lot,
+				items().find(({ row }) => row.value.item === value.item),
+				until,
+			);
 		});
 	});
 }
 
+const countsAgainstBooks = calculation<OnHandInputs, string>({
+	key: "counted_difference",
+	label: say`Counts against books`,
+	unit: say`in the item's measure`,
+	formula: say`What the counts found more (+) or less (−) than the books held by then, added up; blank without a count.`,
+	source: definition,
+	inputs: onHandInputs,
+	example: {
+		inputs: { listed: 10, entries: [{ day: "2027-02-03", entry: "count", quantity: 8.5 }] },
+		result: "−1.5",
+		within: 0,
+	},
+	compute: ({ listed, entries }) => {
+		const { lastCount, counted } = booksAfter(listed, entries);
+		return lastCount ? signed(counted) : "";
+	},
+});
+
+const countItAgain = calculation<OnHandInputs, string>({
+	key: "stock_remark",
+	label: say`Remark`,
+	unit: "",
+	formula: say`Said where more was issued since the last count than the books held.`,
+	source: definition,
+	inputs: onHandInputs,
+	example: {
+		inputs: { listed: 10, entries: [{ day: "2027-02-03", entry: "issue", quantity: 8 }] },
+		result: "",
+		within: 0,
+	},
+	compute: ({ listed, entries }) => {
+		const { short } = booksAfter(listed, entries);
+		return short > 0
+			? say`${Number(short.toFixed(3))} more were issued than the books held: count this lot.`
+			: "";
+	},
+});
+
+const wastedOf = calculation<{ projection: Projection; lot: string }, number>({
+	key: "wasted",
+	label: say`Will go to waste`,
+	unit: say`in the item's measure`,
+	formula: say`What of the lot is not used by its last day, the lot that expires first leaving first.`,
+	source: sources.firstExpiredFirstOut,
+	inputs: {
+		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		lot: { label: say`Lot`, unit: "" },
+	},
+	example: {
+		inputs: {
+			projection: {
+				stock: [30, 0],
+				runOut: null,
+				waste: [{ lot: "L1", day: 1, quantity: 25, why: "out of date" }],
+			},
+			lot: "L1",
+		},
+		result: 25,
+		within: 0,
+	},
+	compute: ({ projection, lot }) =>
+		projection.waste.find((waste) => waste.lot === lot)?.quantity ?? 0,
+});
+
+/** @param item the lot's, where the store lists it */
 function rowOf(
-	onHand: LotOnHand,
-	measure: string,
+	{ row, onHand, entries }: LotOnHand,
+	item: ItemStock | undefined,
 	until: string,
-	waste: Waste | undefined,
 ): ComputedRow<typeof stockSheet> {
-	const { lot, quantity, counted, short } = onHand;
-	const cell = <T>(column: "item" | "lot" | "quantity", content: T): Figure<T> =>
-		typedFigure(lotsSheet.columns[column].label, "", content, {
-			file: lotsSheet.file,
-			line: lot.line,
-			column,
-		});
+	const listed = cellFigure(lotsSheet, row, "quantity");
+	const lot = cellFigure(lotsSheet, row, "lot");
 	return {
-		item: cell("item", lot.value.item),
-		lot: cell("lot", lot.value.lot),
-		measure: nameFigure(say`Measure`, measure),
-		on_hand: cell("quantity", quantity),
-		counted_difference: nameFigure(
-			say`Counts against books`,
-			onHand.lastCount ? signed(counted) : "",
-		),
+		item: cellFigure(lotsSheet, row, "item"),
+		lot,
+		measure: item ? cellFigure(itemsSheet, item.row, "measure") : nameFigure(say`Measure`, ""),
+		on_hand: onHand,
+		counted_difference: derive(countsAgainstBooks, { listed, entries }),
 		usable_until: nameFigure(say`Usable until`, until),
-		wasted: nameFigure(say`Will go to waste`, waste?.quantity ?? 0),
-		remark: nameFigure(
-			say`Remark`,
-			short > 0
-				? say`${Number(short.toFixed(3))} more were issued than the books held: count this lot.`
-				: "",
-		),
+		wasted: item
+			? derive(wastedOf, { projection: item.projection, lot })
+			: nameFigure(say`Will go to waste`, 0),
+		remark: derive(countItAgain, { listed, entries }),
 	};
 }
 

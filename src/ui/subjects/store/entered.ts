@@ -1,9 +1,9 @@
 import { tableOf, withTexts } from "../../../core/edit/withTexts.ts";
-import { onHand } from "../../../core/plan/store/onHand.ts";
 import type { GoodRow } from "../../../core/read/rows.ts";
 import { say } from "../../../core/say.ts";
 import { journalSheet } from "../../../core/sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../../core/sheets/lots.ts";
+import { booksAfter } from "../../../core/stock/onHand.ts";
 import { lineOf, type Workbook } from "../../../core/workbook.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { shownDay } from "../../format/shownDay.ts";
@@ -43,7 +43,7 @@ export function entered(workbook: Workbook, entry: StoreEntry): Entered {
 	if (!lot)
 		return refused("lot", say`Choose a lot; one that is not in the list is entered as new.`);
 	const { arrives_on: arrives, received_on: received } = lot.value;
-	const isComing = arrives !== null && received === null && !hasEntries(books, lot);
+	const isComing = arrives !== null && received === null && entriesOf(books, lot).length === 0;
 	if (isComing && entry.kind === "receipt") return arrival(workbook, books, entry, lot);
 	if (arrives !== null && arrives > entry.day) return refused("lot", notHere(entry, arrives));
 	return journalled(workbook, books, entry, lot);
@@ -61,8 +61,10 @@ function notHere({ lot }: StoreEntry, arrives: string): string {
 	return say`Lot ${lot} is on its way and expected on ${shownDay(arrives)}: enter it as received first.`;
 }
 
-function hasEntries({ journal }: StoreBooks, { value }: GoodRow<LotsRow>): boolean {
-	return journal.rows.some((row) => row.value.item === value.item && row.value.lot === value.lot);
+function entriesOf({ journal }: StoreBooks, { value: { item, lot } }: GoodRow<LotsRow>) {
+	return journal.rows
+		.map(({ value }) => value)
+		.filter((value) => value.item === item && value.lot === lot);
 }
 
 function journalled(
@@ -74,9 +76,9 @@ function journalled(
 	const { day, item, kind, quantity, note } = entry;
 	const cells = { day, item, lot: lot.value.lot, entry: kind, quantity: quantity.trim(), note };
 	const next = withRow(workbook, journalSheet.file, cells);
-	const earlier = books.journal.rows.filter(({ value }) => value.day <= day);
-	const before = onHand(lot, earlier).quantity;
-	const after = onHand(lot, storeBooks(next).journal.rows);
+	const earlier = entriesOf(books, lot).filter((each) => each.day <= day);
+	const before = booksAfter(lot.value.quantity, earlier).quantity;
+	const after = booksAfter(lot.value.quantity, entriesOf(storeBooks(next), lot));
 	const measure = measureOf(books.items, item);
 	return {
 		ok: true,

@@ -1,0 +1,58 @@
+import { derive, type Figure, listOf, typedFigure } from "../../calculation.ts";
+import { onceFor } from "../../onceFor.ts";
+import { answer, valueIn } from "../../outcome.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
+import type { ReadTables } from "../../read/readWorkbook.ts";
+import type { GoodRow } from "../../read/rows.ts";
+import { say } from "../../say.ts";
+import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
+import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
+import { type JournalEntry, onHand, onHandInputs } from "../../stock/onHand.ts";
+
+/** A lot of the store with what is left of it. */
+export interface LotOnHand {
+	readonly row: GoodRow<LotsRow>;
+	/** As listed; after an entry of the journal, worked out. */
+	readonly onHand: Figure;
+	/** The value of `onHand`, which always has one. */
+	readonly quantity: number;
+	readonly entries: Figure<JournalEntry[]>;
+}
+
+/** Every lot that could be understood, as the journal leaves it. */
+export const lotsOnHand = onceFor(({ lots, journal }: ReadTables): readonly LotOnHand[] => {
+	const byLot = new Map<string, GoodRow<JournalRow>[]>();
+	for (const row of journal.rows) {
+		const ofLot = byLot.get(nameOf(row.value));
+		if (ofLot) ofLot.push(row);
+		else byLot.set(nameOf(row.value), [row]);
+	}
+	return lots.rows.map((row) => {
+		const entries = entriesFigure(byLot.get(nameOf(row.value)) ?? []);
+		const listed = cellFigure(lotsSheet, row, "quantity");
+		const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
+		const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
+		return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
+	});
+});
+
+function nameOf({ item, lot }: { readonly item: string; readonly lot: string }): string {
+	return JSON.stringify([item, lot]);
+}
+
+function entriesFigure(rows: readonly GoodRow<JournalRow>[]): Figure<JournalEntry[]> {
+	const { label, unit } = onHandInputs.entries;
+	const entries = rows.map(({ value: { day, entry, quantity } }) => ({ day, entry, quantity }));
+	return listOf(label, unit, answer(entries), () =>
+		Object.fromEntries(
+			rows.map(({ line }, i): [string, Figure<JournalEntry>] => [
+				String(line),
+				typedFigure(say`Entry`, unit, entries[i] as JournalEntry, {
+					file: journalSheet.file,
+					line,
+					column: "quantity",
+				}),
+			]),
+		),
+	);
+}
