@@ -7,54 +7,69 @@ import { bringWhenIdle } from "./dom/later.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { type Opened, takeDroppedFiles } from "./files/openFiles.ts";
 import { FindDialog } from "./find/findDialog.ts";
-import type { View } from "./page.ts";
+import type { Page, View } from "./page.ts";
 import { printedFoot, printedHead } from "./print/printedPage.ts";
-import { ownPages } from "./sheet/ownPages.ts";
 import { problemList } from "./sheet/problemList.ts";
 import { SheetView } from "./sheet/sheetView.ts";
+import { hashOf } from "./shell/hashOf.ts";
 import { setUpKeys } from "./shell/keys.ts";
 import { KeysDialog } from "./shell/keysDialog.ts";
 import { keepSheetInLanguageLinks } from "./shell/languageLinks.ts";
 import { offerDraft, showEarlierDrafts } from "./shell/opening.ts";
-import { BEGIN, THIS_WEEK } from "./shell/pageTitles.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
-import { hashOf, routedSheet } from "./shell/route.ts";
+import { routedPage } from "./shell/route.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
 import { demoWorkbook } from "./state/demo.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
 import { type Saved, Store } from "./state/store.ts";
+import { beginTitle } from "./subjects/begin/beginTitle.ts";
 import { moveOnDialog } from "./subjects/begin/moveOnDialog.ts";
+import { planTitle } from "./subjects/week/planTitle.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
 
 const store = new Store(demoWorkbook());
 let draftTrouble: string | undefined;
+let opening: { readonly page: Page; readonly stands: Promise<void> } | undefined;
 let view: View | undefined;
 
 function tell(messages: readonly string[]): void {
 	fill(byId("told"), ...messages.map((words) => el("p", {}, words)));
 }
 
-function goTo(place: Place): void {
+const around = { store, goTo, tell };
+
+async function goTo(place: Place): Promise<void> {
 	const hash = hashOf(place.file);
 	if (location.hash !== hash) history.pushState(null, "", hash);
-	openSheet();
-	view?.show(place);
+	(await openPage())?.show(place);
 }
 
-function openSheet(): void {
-	const file = routedSheet(location.hash);
-	if (view?.file !== file) {
-		view?.destroy();
-		const around = { store, goTo, tell };
-		view =
-			ownPages[file]?.mount(byId("sheet"), around) ?? new SheetView(file, byId("sheet"), around);
-		tell([]);
-		unfold(byId("rail"), file);
-		window.scrollTo(0, 0);
-	}
+/** Opens the page of the address; gives it once it stands, unless another was asked for meanwhile. */
+async function openPage(): Promise<View | undefined> {
+	const page = routedPage(location.hash);
+	if (opening?.page !== page) opening = { page, stands: stand(page) };
 	keepSheetInLanguageLinks();
+	await opening.stands;
 	paintShell();
+	return opening?.page === page ? view : undefined;
+}
+
+/** Brings a page on the screen in place of the one before. */
+async function stand(page: Page): Promise<void> {
+	tell([]);
+	const on = await page.load().catch(() => undefined);
+	if (opening?.page !== page) return;
+	if (!on) {
+		opening = undefined;
+		tell([say`This page could not be loaded. Nothing is lost; open it again a little later.`]);
+		return;
+	}
+	view?.destroy();
+	const sheet = byId("sheet");
+	view = "mount" in on ? on.mount(sheet, around) : new SheetView(page, on, sheet, around);
+	unfold(byId("rail"), page.file);
+	window.scrollTo(0, 0);
 }
 
 function paintShell(): void {
@@ -91,8 +106,12 @@ function start(workbook: Workbook, saved?: Saved): void {
 
 /** An empty workbook is begun on a page of its own; any other one leaves that page for its plan. */
 function goToBeginning(workbook: Workbook): void {
-	const file = isEmpty(workbook) ? BEGIN : view?.file === BEGIN ? THIS_WEEK : undefined;
-	if (file) goTo({ file, line: null, column: "" });
+	const file = isEmpty(workbook)
+		? beginTitle.file
+		: view?.file === beginTitle.file
+			? planTitle.file
+			: undefined;
+	if (file) void goTo({ file, line: null, column: "" });
 }
 
 store.subscribe((state) => {
@@ -118,7 +137,7 @@ setUpKeys({
 });
 setUpTopBar(store, opened, {
 	start,
-	moveOn: () => moveOnDialog({ store, goTo, tell }),
+	moveOn: () => moveOnDialog(around),
 	earlierDrafts: () => showEarlierDrafts(ways),
 });
 setUpMenu(byId("menu"), byId("rail"));
@@ -127,10 +146,10 @@ byId("skip").addEventListener("click", (event) => {
 	event.preventDefault();
 	byId("sheet").focus();
 });
-window.addEventListener("hashchange", openSheet);
+window.addEventListener("hashchange", openPage);
 window.addEventListener("beforeunload", (event) => {
 	if (draftTrouble !== undefined && store.state.unsaved) event.preventDefault();
 });
-openSheet();
+void openPage();
 void offerDraft(ways);
 bringWhenIdle();

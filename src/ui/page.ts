@@ -1,10 +1,13 @@
 import type { Place } from "../core/problem.ts";
+import type { Sheet } from "../core/sheet.ts";
+import type { Child } from "./dom/el.ts";
 import type { State, Store } from "./state/store.ts";
 
 /** What a page on the screen needs from the program around it. */
 export interface Surroundings {
 	readonly store: Store;
-	goTo(place: Place): void;
+	/** Opens the page of a place and shows it there; settled once it stands. */
+	goTo(place: Place): Promise<void>;
 	tell(messages: readonly string[]): void;
 }
 
@@ -16,9 +19,49 @@ export interface View {
 	destroy(): void;
 }
 
+/** What a page is called and for; a sheet's definition says it of the sheet's page. */
+export interface PageTitle {
+	/** What stands in the address: the file of a sheet, or a word of the page's own. */
+	readonly file: string;
+	readonly title: string;
+	/** What the page is for, in a sentence or two. */
+	readonly about?: string;
+}
+
+/**
+ * A page of the workbook as the list of pages knows it: no more than its title, so that
+ * the rail, the address and a search can be had without what stands on the pages.
+ */
+export interface Page extends PageTitle {
+	/** What stands on it. It may come in a further script, when it is first asked for. */
+	load(): Promise<GridPage | OwnPage>;
+}
+
+/** What stands around the cells of a grid. */
+export interface GridPage {
+	/** The answer that the page gives, for its title; undefined where there is none yet. */
+	headline?(state: State): string | undefined;
+	/** What the page is for, where that depends on the workbook. */
+	aboutNow?(state: State): string;
+	/** The picture over the grid with the sentence that says what it shows, in so many pixels of width. */
+	over?(state: State, room: number): HTMLElement | undefined;
+	/** A part over the grid that a person works with. */
+	part?(around: Surroundings): SheetPart;
+	/** What can hurt someone in the act that the page is about. */
+	readonly cautions?: readonly string[];
+	/** What is made for paper; a page without prints as it stands. */
+	readonly prints?: readonly PrintOut[];
+	/** What stands under the grid; without it the open problems of the sheet. */
+	under?(state: State, goTo: Surroundings["goTo"]): Child[];
+}
+
+/** The page of one sheet. */
+export interface SheetPage extends GridPage {
+	readonly sheet: Sheet;
+}
+
 /** A page that is made of several sheets, or of none. */
 export interface OwnPage {
-	readonly title: string;
 	mount(place: HTMLElement, around: Surroundings): View;
 }
 
@@ -27,9 +70,6 @@ export interface SheetPart {
 	readonly element: HTMLElement;
 	paint(state: State): void;
 }
-
-/** What stands over a sheet's grid: its picture, with the sentence that says what it shows. */
-export type OverGrid = (state: State, room: number) => HTMLElement | undefined;
 
 /** Something made for paper: what its button says, and its pages. */
 export interface PrintOut {

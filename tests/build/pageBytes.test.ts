@@ -27,6 +27,7 @@ test.each(
 
 /** What comes after the first screen, when the page is idle or somebody asks for it. */
 const laterScripts: Readonly<Record<string, number>> = {
+	"onPages.js": 60_000,
 	"pictures.js": 100_000,
 };
 /** Scripts that do not belong to the workbook's own. */

@@ -1,9 +1,6 @@
 import { expect, test } from "vitest";
 import { emptyWorkbook } from "../../src/core/edit/emptyWorkbook.ts";
 import { withTexts } from "../../src/core/edit/withTexts.ts";
-import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
-import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
-import { questions } from "../../src/ui/shell/questions.ts";
 import { Store } from "../../src/ui/state/store.ts";
 import { birthsTexts } from "../../src/ui/subjects/week/weekBirths.ts";
 
@@ -50,10 +47,4 @@ test("births of a day go into its row, or into a new one; a blank makes no row",
 		["2027-03-01", "5", ""],
 		["2027-03-03", "7", ""],
 	]);
-});
-
-test("every sheet has exactly one place in the rail", () => {
-	const placed = questions.flatMap(({ sheets }) => sheets);
-	expect(new Set(placed).size).toBe(placed.length);
-	for (const { file } of [...typedSheets, ...computedSheets]) expect(placed).toContain(file);
 });

@@ -6,8 +6,8 @@ import { foldedCell } from "../grid/foldedCell.ts";
 import type { GridModel } from "../grid/gridModel.ts";
 import { settingKeys } from "../grid/settingsGrid.ts";
 import { sheetGrid } from "../sheet/sheetGrid.ts";
-import { THIS_WEEK } from "../shell/pageTitles.ts";
 import type { State } from "../state/store.ts";
+import { planTitle } from "../subjects/week/planTitle.ts";
 import { type Findable, findable } from "./findable.ts";
 
 /** Line of the first row under a header. */
@@ -52,7 +52,7 @@ function rowOf(state: State, file: string, model: GridModel, row: number): Finda
 	const line = Number(model.rowName?.(row) ?? row + FIRST_LINE);
 	const first = model.cell(row, 0).text;
 	// The figures of the plan stand in its sheets; of its page only the names of its rows.
-	if (file === THIS_WEEK) return [findable({ file, line, column: "" }, { text: first })];
+	if (file === planTitle.file) return [findable({ file, line, column: "" }, { text: first })];
 	return model.columns.flatMap(({ key, label }, at) => {
 		const { text } = model.cell(row, at);
 		if (text === "") return [];

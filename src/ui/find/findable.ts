@@ -1,6 +1,6 @@
 import type { Place } from "../../core/problem.ts";
 import { folded } from "../grid/folded.ts";
-import { titleOf } from "../shell/titleOf.ts";
+import { pageOf } from "../pages.ts";
 
 /** One text of the workbook that can be found, and the way to it. */
 export interface Findable {
@@ -24,5 +24,7 @@ export function findable(
 
 /** "Kits, line 3, Note" */
 export function whereWords({ place, row, column }: Findable): string {
-	return [place.file && titleOf(place.file), row, column].filter((part) => part !== "").join(", ");
+	return [pageOf(place.file)?.title ?? place.file, row, column]
+		.filter((part) => part !== "")
+		.join(", ");
 }

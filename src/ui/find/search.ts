@@ -1,7 +1,7 @@
 import { dayPlanSheet } from "../../core/sheets/dayPlan.ts";
 import { isTyped, sheetOf } from "../../core/sheets/sheetOf.ts";
 import { folded } from "../grid/folded.ts";
-import { questions } from "../shell/questions.ts";
+import { pages } from "../pages.ts";
 import type { State } from "../state/store.ts";
 import { daysOf } from "../subjects/week/weekGrid.ts";
 import { areListed, cellsIn } from "./cellsIn.ts";
@@ -49,7 +49,7 @@ export async function* search(
 			if (hits.length < MOST_HITS) hits.push(one);
 		}
 	};
-	const files = questions.flatMap(({ sheets }) => sheets);
+	const files = pages.map(({ file }) => file);
 	const computed = files.filter((file) => sheetOf(file) !== undefined && !isTyped(file));
 	const isLong = daysOf(state).length > LONG_PLAN_DAYS && !everySheet;
 	const left = computed.filter(

@@ -2,7 +2,6 @@ import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
 import { cautionList } from "../sheet/cautions.ts";
-import { cautionsOf } from "../sheet/cautionWords.ts";
 import type { State } from "../state/store.ts";
 import { daysOf } from "../subjects/week/weekGrid.ts";
 import { paperHead } from "./paperHead.ts";
@@ -11,14 +10,12 @@ import { printedFoot } from "./printedPage.ts";
 /** A page to work by, upright: head, cautions where the act is, what to do, room to write and to sign. */
 export function portraitPage(
 	state: State,
-	/** File whose cautions stand on the page. */
-	file: string,
+	cautions: readonly string[],
 	title: string,
 	...content: Child[]
 ): HTMLElement {
 	const days = daysOf(state);
 	const [from = "", to = ""] = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? ""));
-	const cautions = cautionsOf(file);
 	return el(
 		"section",
 		{ class: "portrait-page" },

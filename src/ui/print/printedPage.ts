@@ -1,7 +1,7 @@
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
-import { standing } from "../sheet/cautionWords.ts";
+import { standing } from "../shell/standing.ts";
 import type { State } from "../state/store.ts";
 import { unitSetting } from "../state/unitSettings.ts";
 import { daysOf } from "../subjects/week/weekGrid.ts";

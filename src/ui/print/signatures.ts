@@ -1,5 +1,5 @@
 import { el } from "../dom/el.ts";
-import { standing } from "../sheet/cautionWords.ts";
+import { standing } from "../shell/standing.ts";
 
 /** Room to sign, one box for each who does, and whose word comes first. */
 export function signatures(...who: readonly string[]): HTMLElement {

@@ -10,8 +10,8 @@ import { handsontableGrid } from "../grid/library/handsontableGrid.ts";
 import { SemanticTable } from "../grid/library/semanticTable.ts";
 import { ShownSheet } from "../grid/shownSheet.ts";
 import type { Surroundings } from "../page.ts";
-import { THIS_WEEK } from "../shell/pageTitles.ts";
 import type { State } from "../state/store.ts";
+import { planTitle } from "../subjects/week/planTitle.ts";
 import { cellOf } from "./cellOf.ts";
 import { cellPane } from "./cellPane.ts";
 import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
@@ -34,7 +34,7 @@ export class Desk {
 	constructor(file: string, around: Surroundings) {
 		this.#file = file;
 		this.#around = around;
-		const name = file === THIS_WEEK ? "desk week" : "desk";
+		const name = file === planTitle.file ? "desk week" : "desk";
 		this.element = el("div", { class: name }, this.#host, this.#pane);
 		this.#paintPane();
 	}

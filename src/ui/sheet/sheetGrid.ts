@@ -7,14 +7,14 @@ import { computedGrid } from "../grid/computedGrid.ts";
 import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { settingsGrid, settingTexts } from "../grid/settingsGrid.ts";
 import { typedGrid } from "../grid/typedGrid.ts";
-import { THIS_WEEK } from "../shell/pageTitles.ts";
 import type { State } from "../state/store.ts";
+import { planTitle } from "../subjects/week/planTitle.ts";
 import { birthsTexts } from "../subjects/week/weekBirths.ts";
 import { daysOf, weekGrid } from "../subjects/week/weekGrid.ts";
 
 /** The cells of a sheet; undefined for a computed sheet of which there is nothing yet. */
 export function sheetGrid(state: State, file: string): GridModel | undefined {
-	if (file === THIS_WEEK) return daysOf(state).length > 0 ? weekGrid(state) : undefined;
+	if (file === planTitle.file) return daysOf(state).length > 0 ? weekGrid(state) : undefined;
 	if (file === unitSheet.file) return settingsGrid(state);
 	if (isTyped(file)) return typedGrid(state, file);
 	const computed = state.plan.tables[file];
@@ -24,7 +24,7 @@ export function sheetGrid(state: State, file: string): GridModel | undefined {
 /** The workbook after texts were typed or pasted into the cells of a sheet. */
 export function editedWorkbook(state: State, file: string, changes: readonly CellText[]): Workbook {
 	const { workbook } = state;
-	if (file === THIS_WEEK) {
+	if (file === planTitle.file) {
 		const days = daysOf(state);
 		const figures = changes.flatMap(({ row, column, text }) => {
 			const date = days[column - 1];

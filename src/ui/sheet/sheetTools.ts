@@ -1,11 +1,11 @@
 import { say } from "../../core/say.ts";
 import { el } from "../dom/el.ts";
 import { saveSheet } from "../files/saveWorkbook.ts";
+import type { GridPage } from "../page.ts";
 import { printOut } from "../print/printOut.ts";
-import { printOuts } from "../print/printOuts.ts";
 import { commandOf, shownKey } from "../shell/keyList.ts";
-import { THIS_WEEK } from "../shell/pageTitles.ts";
 import type { Store } from "../state/store.ts";
+import { planTitle } from "../subjects/week/planTitle.ts";
 import { ArrangePanel } from "./arrangePanel.ts";
 import type { Desk } from "./desk.ts";
 import { hasOwnRows, type RowCommands, rowCommands } from "./rowCommands.ts";
@@ -17,7 +17,7 @@ export class SheetTools {
 	readonly #arranging: ArrangePanel | undefined;
 	readonly #desk: Desk;
 
-	constructor(file: string, desk: Desk, store: Store) {
+	constructor(file: string, { prints }: GridPage, desk: Desk, store: Store) {
 		this.#desk = desk;
 		const commands = rowCommands(file, desk, store);
 		const act = (name: keyof RowCommands) => {
@@ -33,13 +33,12 @@ export class SheetTools {
 			if (ours) act(command as keyof RowCommands);
 			return ours ?? false;
 		};
-		if (file !== THIS_WEEK)
+		if (file !== planTitle.file)
 			this.#arranging = new ArrangePanel((arrangement) => {
 				desk.arrange(arrangement);
 				this.paint();
 			});
 		const save = () => saveSheet(store.state.workbook, store.state.plan, file);
-		const outs = printOuts[file];
 		this.element = el(
 			"div",
 			{},
@@ -48,13 +47,13 @@ export class SheetTools {
 				{ class: "tools" },
 				asTable(desk.table),
 				this.#arranging?.button,
-				file === THIS_WEEK && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
+				file === planTitle.file && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
 				hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
-				file !== THIS_WEEK && button(say`Save this sheet (CSV)`, save),
-				...(outs ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
-				outs === undefined && button(say`Print this page`, () => window.print()),
+				file !== planTitle.file && button(say`Save this sheet (CSV)`, save),
+				...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
+				prints === undefined && button(say`Print this page`, () => window.print()),
 			),
 			this.#arranging?.element,
 			this.#status,

@@ -1,20 +1,18 @@
 import type { Place } from "../../core/problem.ts";
-import { sheetOf } from "../../core/sheets/sheetOf.ts";
-import { el, fill } from "../dom/el.ts";
-import type { SheetPart, Surroundings, View } from "../page.ts";
-import { THIS_WEEK } from "../shell/pageTitles.ts";
+import { say } from "../../core/say.ts";
+import { type Child, el, fill } from "../dom/el.ts";
+import type { GridPage, PageTitle, SheetPart, Surroundings, View } from "../page.ts";
 import type { State } from "../state/store.ts";
-import { weekWords } from "../subjects/week/weekWords.ts";
+import { cautionList } from "./cautions.ts";
 import { Desk } from "./desk.ts";
-import { headline } from "./headline.ts";
-import { overGrid } from "./overGrid.ts";
-import { sheetCautions, sheetNotes } from "./sheetNotes.ts";
-import { sheetParts } from "./sheetParts.ts";
+import { problemList } from "./problemList.ts";
 import { SheetTools } from "./sheetTools.ts";
 
 /** One sheet on the screen. It is mounted once and painted again at every change. */
 export class SheetView implements View {
 	readonly file: string;
+	readonly #page: PageTitle;
+	readonly #on: GridPage;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
 	readonly #about = el("div", { class: "about" });
@@ -24,12 +22,15 @@ export class SheetView implements View {
 	readonly #desk: Desk;
 	readonly #tools: SheetTools;
 
-	constructor(file: string, place: HTMLElement, around: Surroundings) {
-		this.file = file;
+	/** @param on what stands on the page around its cells */
+	constructor(page: PageTitle, on: GridPage, place: HTMLElement, around: Surroundings) {
+		this.file = page.file;
+		this.#page = page;
+		this.#on = on;
 		this.#around = around;
-		this.#part = sheetParts[file]?.(around);
-		this.#desk = new Desk(file, around);
-		this.#tools = new SheetTools(file, this.#desk, around.store);
+		this.#part = on.part?.(around);
+		this.#desk = new Desk(page.file, around);
+		this.#tools = new SheetTools(page.file, on, this.#desk, around.store);
 		fill(
 			place,
 			el("header", { class: "sheet-head" }, this.#title, this.#about),
@@ -44,15 +45,15 @@ export class SheetView implements View {
 	}
 
 	paint(state: State): void {
-		const isWeek = this.file === THIS_WEEK;
-		this.#title.textContent = headline(state, this.file);
-		const about = isWeek ? weekWords(state) : (sheetOf(this.file)?.about ?? "");
-		fill(this.#about, el("p", {}, about));
-		fill(this.#over, this.#picture(state), !isWeek && sheetCautions(this.file));
+		const { headline, aboutNow, over, cautions } = this.#on;
+		this.#title.textContent = headline?.(state) ?? this.#page.title;
+		fill(this.#about, el("p", {}, aboutNow?.(state) ?? this.#page.about));
+		const room = this.#over.clientWidth || window.innerWidth - 32;
+		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
 		this.#part?.paint(state);
 		this.#desk.paint(state);
 		this.#tools.paint();
-		fill(this.#under, ...sheetNotes(state, this.file, this.#around.goTo));
+		fill(this.#under, ...this.#notes(state));
 	}
 
 	show(place: Place): void {
@@ -64,7 +65,11 @@ export class SheetView implements View {
 		this.#desk.destroy();
 	}
 
-	#picture(state: State): HTMLElement | undefined {
-		return overGrid[this.file]?.(state, this.#over.clientWidth || window.innerWidth - 32);
+	#notes(state: State): Child[] {
+		const { goTo } = this.#around;
+		if (this.#on.under) return this.#on.under(state, goTo);
+		const own = state.plan.problems.filter((problem) => problem.file === this.file);
+		const list = own.length > 0 && problemList(own, goTo, say`On this sheet`);
+		return [el("div", { class: "under-list" }, list)];
 	}
 }

@@ -1,7 +1,6 @@
 import { sheetOf } from "../../core/sheets/sheetOf.ts";
-import { pageTitles } from "./pageTitles.ts";
 
-/** What a person calls the sheet. */
+/** What a person calls the sheet; its file where the format does not know it. */
 export function titleOf(file: string): string {
-	return pageTitles[file] ?? sheetOf(file)?.title ?? file;
+	return sheetOf(file)?.title ?? file;
 }

@@ -1,18 +1,15 @@
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import type { OwnPage, View } from "../../page.ts";
-import { pageHelp } from "../../shell/pageHelp.ts";
-import { BEGIN } from "../../shell/pageTitles.ts";
-import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
 import { beginEntries } from "./beginEntries.ts";
 import { type BeginEntry, isGiven } from "./beginEntry.ts";
+import { beginTitle } from "./beginTitle.ts";
 import { type EntryLine, entryLine } from "./entryLine.ts";
 import { firstAnswer, missingEntries, missingWords } from "./firstAnswer.ts";
 
 /** From an empty workbook to a plan: the few things that it needs, one field each, written into the ordinary sheets. */
 export const beginPage: OwnPage = {
-	title: titleOf(BEGIN),
 	mount(place, around) {
 		const { store } = around;
 		const title = el("h1", {});
@@ -43,7 +40,7 @@ export const beginPage: OwnPage = {
 				"header",
 				{ class: "sheet-head" },
 				title,
-				el("div", { class: "about" }, el("p", {}, pageHelp[BEGIN])),
+				el("div", { class: "about" }, el("p", {}, beginTitle.about)),
 			),
 			el(
 				"div",
@@ -53,7 +50,7 @@ export const beginPage: OwnPage = {
 			),
 		);
 		const view: View = {
-			file: BEGIN,
+			file: beginTitle.file,
 			paint(state) {
 				title.textContent = beginHeadline(state);
 				for (const line of lines) line.paint(state.workbook);

@@ -5,12 +5,12 @@ import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { DASH, shownCell } from "../../format/shownFigure.ts";
 import type { Surroundings } from "../../page.ts";
-import { headline } from "../../sheet/headline.ts";
 import { problemList } from "../../sheet/problemList.ts";
-import { THIS_WEEK } from "../../shell/pageTitles.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { planTitle } from "../week/planTitle.ts";
 import { daysOf } from "../week/weekGrid.ts";
+import { weekHeadline } from "../week/weekHeadline.ts";
 import { beginEntries } from "./beginEntries.ts";
 import { type BeginEntry, isGiven } from "./beginEntry.ts";
 import { whatNext } from "./whatNext.ts";
@@ -45,17 +45,17 @@ export function firstAnswer(state: State, { goTo }: Surroundings): Child[] {
 }
 
 function answer(state: State, goTo: Surroundings["goTo"]): Child[] {
-	const open = () => {
-		goTo({ file: THIS_WEEK, line: null, column: "" });
+	const open = async () => {
+		await goTo({ file: planTitle.file, line: null, column: "" });
 		document.getElementById("sheet")?.focus();
 	};
-	const print = () => {
-		open();
+	const print = async () => {
+		await open();
 		window.print();
 	};
 	return [
 		el("h2", {}, say`Your first plan`),
-		el("p", { class: "begin-answer" }, headline(state, THIS_WEEK)),
+		el("p", { class: "begin-answer" }, weekHeadline(state)),
 		el("p", {}, amounts(state)),
 		el(
 			"p",

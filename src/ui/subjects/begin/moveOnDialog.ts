@@ -3,7 +3,7 @@ import { say } from "../../../core/say.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import type { Surroundings } from "../../page.ts";
-import { THIS_WEEK } from "../../shell/pageTitles.ts";
+import { planTitle } from "../week/planTitle.ts";
 
 const toDo = say`What to do now: count the store and enter it in its journal; enter births and kits used of the days past in the register; enter the readiness checks, and since when each kit has been ready; type births for days on which you expect more or fewer than usual; then save the workbook.`;
 
@@ -26,7 +26,7 @@ export function moveOnDialog({ store, goTo, tell }: Surroundings): void {
 	const move = () => {
 		if (!moved.ok) return;
 		store.edit(moved.value.workbook);
-		goTo({ file: THIS_WEEK, line: null, column: "" });
+		void goTo({ file: planTitle.file, line: null, column: "" });
 		tell([
 			say`The plan begins on ${shownDayAndYear(moved.value.first)} now; Undo takes it back.`,
 			toDo,

@@ -1,8 +1,9 @@
 import { say } from "../../../core/say.ts";
+import { unitSheet } from "../../../core/sheets/unit.ts";
 import { sources } from "../../../core/sources.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
-import { hashOf } from "../../shell/route.ts";
+import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
 import {
 	type KitShare,
@@ -41,7 +42,7 @@ function view(state: State, words: (share: KitShare) => readonly Child[]): HTMLE
 }
 
 function toSettings(): HTMLElement {
-	return el("a", { href: hashOf("unit.csv") }, say`Settings of the unit`);
+	return el("a", { href: hashOf(unitSheet.file) }, say`Settings of the unit`);
 }
 
 function sideBySide({ chosen, learned, births, takesLearned }: KitShare): HTMLElement {

@@ -7,8 +7,6 @@ import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { whyPane } from "../../sheet/whyPane.ts";
-import { pageHelp } from "../../shell/pageHelp.ts";
-import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
 import { offer } from "../store/entryFields.ts";
 import { comparedFigures } from "./comparedFigures.ts";
@@ -17,19 +15,18 @@ import { differingSettings } from "./differingSettings.ts";
 import { differingTable } from "./differingTable.ts";
 import { keptPart } from "./keptPart.ts";
 import { hasAnswer, NOW, type Side, sideOf } from "./side.ts";
+import { whatIfTitle } from "./whatIfTitle.ts";
 import { whatIfHeadline } from "./whatIfWords.ts";
 
-const NAME = "what-if";
 const MOST_TROUBLES = 5;
 
 /** Two ways of working side by side: the workbook as it is now, and copies of its settings that were kept. */
 export const whatIfPage: OwnPage = {
-	title: titleOf(NAME),
 	mount: (place, around) => new WhatIfView(place, around),
 };
 
 class WhatIfView implements View {
-	readonly file = NAME;
+	readonly file = whatIfTitle.file;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
 	readonly #kept: ReturnType<typeof keptPart>;
@@ -64,7 +61,7 @@ class WhatIfView implements View {
 				"header",
 				{ class: "sheet-head" },
 				this.#title,
-				el("div", { class: "about" }, el("p", {}, pageHelp[NAME])),
+				el("div", { class: "about" }, el("p", {}, whatIfTitle.about)),
 			),
 			this.#kept.element,
 			this.#choosing,
@@ -163,7 +160,7 @@ class WhatIfView implements View {
 	#print(): void {
 		const sides = this.#sides();
 		const page = (state: State) => [
-			portraitPage(state, NAME, this.#title.textContent ?? "", ...parts(sides)),
+			portraitPage(state, [], this.#title.textContent ?? "", ...parts(sides)),
 		];
 		printOut({ name: say`Print this page`, pages: page }, this.#around.store.state);
 	}

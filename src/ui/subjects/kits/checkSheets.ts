@@ -4,7 +4,7 @@ import { checksSheet } from "../../../core/sheets/checks.ts";
 import { kindsSheet } from "../../../core/sheets/kinds.ts";
 import { el } from "../../dom/el.ts";
 import { paperHead } from "../../print/paperHead.ts";
-import { standing } from "../../sheet/cautionWords.ts";
+import { standing } from "../../shell/standing.ts";
 import type { State } from "../../state/store.ts";
 
 const COLUMNS = 6;

@@ -5,12 +5,12 @@ import { kitCoverSheet } from "../../../core/sheets/kitCover.ts";
 import { el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-import { enoughRows } from "../../sheet/headline.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import type { CoverPoint } from "./coverPicture.ts";
 import { coverWords } from "./coverWords.ts";
+import { enoughRows } from "./enoughRows.ts";
 import { leversBrief } from "./leversBrief.ts";
 
 /** The picture over the cover table, what it means in words, and beside it what would help. */

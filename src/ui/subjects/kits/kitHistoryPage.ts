@@ -12,27 +12,23 @@ import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautions.ts";
-import { cautionsOf } from "../../sheet/cautionWords.ts";
-import { pageHelp } from "../../shell/pageHelp.ts";
-import { titleOf } from "../../shell/titleOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { daysOf } from "../week/weekGrid.ts";
 import { checkSheet } from "./checkSheets.ts";
 import { historyTable } from "./historyTable.ts";
 import { kitChecks } from "./kitChecks.ts";
+import { kitHistoryTitle } from "./kitHistoryTitle.ts";
+import { readinessCautions } from "./readinessCautions.ts";
 import { stateMark } from "./stateMark.ts";
-
-const HISTORY = "kit-history";
 
 /** One kit: how it stands, and every check it went through. */
 export const kitHistoryPage: OwnPage = {
-	title: titleOf(HISTORY),
 	mount: (place, around) => new KitHistoryView(place, around),
 };
 
 class KitHistoryView implements View {
-	readonly file = HISTORY;
+	readonly file = kitHistoryTitle.file;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
 	readonly #kits = el("select", { id: "history-kit" });
@@ -49,7 +45,7 @@ class KitHistoryView implements View {
 				"header",
 				{ class: "sheet-head" },
 				this.#title,
-				el("div", { class: "about" }, el("p", {}, pageHelp[HISTORY])),
+				el("div", { class: "about" }, el("p", {}, kitHistoryTitle.about)),
 			),
 			el(
 				"div",
@@ -64,7 +60,7 @@ class KitHistoryView implements View {
 				button(say`Print check sheets for all kits`, () => this.#print(checkPapers, true)),
 			),
 			this.#body,
-			cautionList(cautionsOf(HISTORY)),
+			cautionList(readinessCautions),
 		);
 		this.paint(around.store.state);
 	}
@@ -75,7 +71,7 @@ class KitHistoryView implements View {
 		fill(this.#kits, ...names.map((name) => el("option", { value: name }, name)));
 		this.#kits.value = kept;
 		const row = this.#row();
-		this.#title.textContent = row ? titleWords(row) : titleOf(HISTORY);
+		this.#title.textContent = row ? titleWords(row) : kitHistoryTitle.title;
 		fill(
 			this.#body,
 			...(row

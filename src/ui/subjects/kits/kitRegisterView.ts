@@ -5,7 +5,7 @@ import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { el } from "../../dom/el.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDay } from "../../format/shownDay.ts";
-import { hashOf } from "../../shell/route.ts";
+import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { stateMark } from "./stateMark.ts";

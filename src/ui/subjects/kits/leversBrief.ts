@@ -5,7 +5,7 @@ import { leversSheet } from "../../../core/sheets/levers.ts";
 import { el } from "../../dom/el.ts";
 import { onceIn } from "../../format/howOften.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-import { hashOf } from "../../shell/route.ts";
+import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { usesPerYear } from "./usesPerYear.ts";

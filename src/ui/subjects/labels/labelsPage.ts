@@ -6,26 +6,23 @@ import { counted } from "../../format/counted.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautions.ts";
-import { cautionsOf } from "../../sheet/cautionWords.ts";
-import { pageHelp } from "../../shell/pageHelp.ts";
-import { titleOf } from "../../shell/titleOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
+import { mixingCautions } from "../mixing/mixingCautions.ts";
 import { labelSheets, sheetsFor } from "./labelSheets.ts";
+import { labelsTitle } from "./labelsTitle.ts";
 import { kitsToLabel, mixesInUse, type WantedLabels, wantedLabels } from "./wantedLabels.ts";
 
-const LABELS = "labels";
 const MOST_OF_A_KIND = 40;
 
 /** Labels for the solution, the rinse buckets and the kits: how many of each, seen before they are printed. */
 export const labelsPage: OwnPage = {
-	title: titleOf(LABELS),
 	mount: (place, around) => new LabelsView(place, around),
 };
 
 class LabelsView implements View {
-	readonly file = LABELS;
+	readonly file = labelsTitle.file;
 	readonly #around: Surroundings;
 	readonly #solutions = countField(1);
 	readonly #mix = el("select", {});
@@ -62,13 +59,13 @@ class LabelsView implements View {
 			el(
 				"header",
 				{ class: "sheet-head" },
-				el("h1", {}, titleOf(LABELS)),
-				el("div", { class: "about" }, el("p", {}, pageHelp[LABELS])),
+				el("h1", {}, labelsTitle.title),
+				el("div", { class: "about" }, el("p", {}, labelsTitle.about)),
 			),
 			form,
 			el("div", { class: "tools" }, print, this.#count),
 			this.#preview,
-			cautionList(cautionsOf(LABELS)),
+			cautionList(mixingCautions),
 		);
 		this.paint(around.store.state);
 	}

@@ -10,19 +10,15 @@ import type { OwnPage } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
-import { pageTitles } from "../../shell/pageTitles.ts";
 import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
+import { disagreementsTitle } from "./disagreementsTitle.ts";
 import { disagreements } from "./disagreementTopics.ts";
-
-const NAME = "disagreements";
-const TITLE = pageTitles[NAME] ?? NAME;
 
 type GoTo = (place: Place) => void;
 
 /** Where guidelines disagree: what each says, how sure that is, and what this unit does. */
 export const disagreementsPage: OwnPage = {
-	title: TITLE,
 	mount(place, { store, goTo }) {
 		const list = el("div", { class: "topics" });
 		const print = { name: say`Print this page`, pages: pagesOf };
@@ -40,7 +36,7 @@ export const disagreementsPage: OwnPage = {
 		);
 		const paint = (state: State) => fill(list, ...topicParts(state, goTo));
 		paint(store.state);
-		return { file: NAME, paint, show: () => {}, destroy: () => {} };
+		return { file: disagreementsTitle.file, paint, show: () => {}, destroy: () => {} };
 	},
 };
 
@@ -50,8 +46,8 @@ function pagesOf(state: State): HTMLElement[] {
 	return [
 		portraitPage(
 			state,
-			NAME,
-			TITLE,
+			[],
+			disagreementsTitle.title,
 			el("p", { class: "paper-how" }, introduction),
 			el("div", { class: "topics" }, ...topicParts(state)),
 		),

@@ -10,6 +10,7 @@ import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixOfDays, productInUse, whyNoMix } from "./mix.ts";
+import { mixingCautions } from "./mixingCautions.ts";
 import { mixSteps } from "./mixSteps.ts";
 
 /** The mixing sheet: how to mix on each day, and a line to fill in for each preparation. */
@@ -18,7 +19,7 @@ export const mixingSheetOut: PrintOut = {
 	pages: (state) => [
 		portraitPage(
 			state,
-			"mixing.csv",
+			mixingCautions,
 			say`Mixing chlorine solution: ${productInUse(state)}`,
 			firstDay(state),
 			daysTable(state),

@@ -10,11 +10,12 @@ import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { uprightTable } from "../../print/portraitPage.ts";
 import { cautionList } from "../../sheet/cautions.ts";
-import { cautionsOf, standing } from "../../sheet/cautionWords.ts";
+import { standing } from "../../shell/standing.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixOf } from "./mix.ts";
+import { mixingCautions } from "./mixingCautions.ts";
 import { storeOf } from "./strengthView.ts";
 
 /** The wall tables: a page for each product, in big type, for the lots in the store. */
@@ -47,7 +48,7 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 			say`${product}: mixing ${shownPlain(unitSetting(state, "target_strength_pct") ?? 0)} % solution`,
 			say`made for ${shownDayAndYear(unitSetting(state, "plan_start") ?? "")}`,
 		),
-		cautionList(cautionsOf(wallTableSheet.file)),
+		cautionList(mixingCautions),
 		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours)),
 		...lots.map((lot, at) =>
 			lotPart(

@@ -6,7 +6,7 @@ import { el } from "../../dom/el.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { quantityWords } from "../../format/litreWords.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-import { hashOf } from "../../shell/route.ts";
+import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { productInUse } from "./mix.ts";

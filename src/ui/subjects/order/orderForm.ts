@@ -11,7 +11,7 @@ import { cautionList } from "../../sheet/cautions.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
-import { storing } from "../store/storeCautions.ts";
+import { storeCautions } from "../store/storeCautions.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
 import { orderTable } from "./orderTable.ts";
 import { orderHeadline } from "./orderWords.ts";
@@ -35,7 +35,7 @@ function orderPage(state: State): HTMLElement {
 		el("p", { class: "paper-total" }, ...total(lines, currency)),
 		piecesToFind(state),
 		nothingNeeded(lines),
-		cautionList(storing),
+		cautionList(storeCautions),
 		signatures(say`Ordered by, date`, say`Approved by, date`, say`Received and checked by, date`),
 	);
 }

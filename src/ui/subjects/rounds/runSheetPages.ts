@@ -9,9 +9,9 @@ import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { printedFoot } from "../../print/printedPage.ts";
 import { cautionList } from "../../sheet/cautions.ts";
-import { cautionsOf } from "../../sheet/cautionWords.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
+import { dayCautions } from "../week/dayCautions.ts";
 import { chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays, type ShownRound, type ShownStep } from "./dayRounds.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
@@ -84,7 +84,7 @@ function page(head: readonly Child[], rounds: readonly HTMLElement[]): HTMLEleme
 			),
 			...rounds,
 		),
-		cautionList(cautionsOf("run-sheet.csv")),
+		cautionList(dayCautions),
 		...printedFoot(),
 	);
 }

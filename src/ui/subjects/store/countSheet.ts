@@ -14,7 +14,7 @@ import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { storeBooks } from "./storeBooks.ts";
-import { storing } from "./storeCautions.ts";
+import { storeCautions } from "./storeCautions.ts";
 import { itemNames, measureOf } from "./storeEntry.ts";
 
 /** Lines for lots that are on the shelf and not in the books. */
@@ -58,7 +58,7 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 			say`Stock count`,
 			say`Plan from ${shownDayAndYear(firstDay)}; counted on: ______________`,
 		),
-		cautionList(storing),
+		cautionList(storeCautions),
 		paperTable(
 			say`What is on the shelf, lot by lot`,
 			[

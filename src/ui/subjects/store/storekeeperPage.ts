@@ -9,6 +9,7 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { storekeeperHeadline } from "./storekeeperLists.ts";
 import { storekeeperSheet } from "./storekeeperSheet.ts";
+import { storekeeperTitle } from "./storekeeperTitle.ts";
 
 const onPaper: PrintOut = {
 	name: say`Print this page`,
@@ -30,7 +31,6 @@ function asOf(state: State): string {
 
 /** Only what the storekeeper needs, in the order of urgency. */
 export const storekeeperPage: OwnPage = {
-	title: say`The storekeeper's page`,
 	mount(place, { store }) {
 		const title = el("h1", {});
 		const about = el("div", { class: "about" });
@@ -44,7 +44,7 @@ export const storekeeperPage: OwnPage = {
 			sheet,
 		);
 		const view: View = {
-			file: "storekeeper",
+			file: storekeeperTitle.file,
 			paint(state) {
 				title.textContent = storekeeperHeadline(state);
 				fill(

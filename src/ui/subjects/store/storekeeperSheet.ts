@@ -2,7 +2,7 @@ import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
 import { cautionList } from "../../sheet/cautions.ts";
 import type { State } from "../../state/store.ts";
-import { storing } from "./storeCautions.ts";
+import { storeCautions } from "./storeCautions.ts";
 import { storekeeperLists } from "./storekeeperLists.ts";
 import type { ToDo, ToDoList } from "./toDo.ts";
 
@@ -12,7 +12,7 @@ export function storekeeperSheet(state: State): HTMLElement {
 		"div",
 		{ class: "to-do-lists" },
 		...storekeeperLists(state).map(listOf),
-		cautionList(storing),
+		cautionList(storeCautions),
 	);
 }
 

@@ -10,7 +10,7 @@ import type { PrintOut } from "../../page.ts";
 import { headLine } from "../../print/paperHead.ts";
 import { signatures } from "../../print/signatures.ts";
 import { cautionList } from "../../sheet/cautions.ts";
-import { storing } from "../store/storeCautions.ts";
+import { storeCautions } from "../store/storeCautions.ts";
 import { combinedHeadline, combinedLines } from "./combinedLines.ts";
 import { combinedTable, type Shares } from "./combinedTable.ts";
 
@@ -58,7 +58,7 @@ function pageOf(
 				? say`Units: ${names.slice(0, MOST_NAMED).join(semicolon)} and ${left} more.`
 				: say`Units: ${names.join(semicolon)}.`,
 		),
-		cautionList(storing),
+		cautionList(storeCautions),
 		signatures(say`Prepared by, date`, say`Checked by, date`, say`Approved by, date`),
 	);
 }

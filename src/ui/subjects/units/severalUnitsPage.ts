@@ -17,6 +17,7 @@ import { combinedTable } from "./combinedTable.ts";
 import { reportList } from "./fileReports.ts";
 import { OrderPile } from "./orderPile.ts";
 import { type Progress, progressBar } from "./progressBar.ts";
+import { severalUnitsTitle } from "./severalUnitsTitle.ts";
 
 const about = say`Give the order.csv of each unit (Save this sheet, on the unit's own “What to order”), or the workbooks that the units have saved. Packs are counted from the need of all units together; a unit with more than enough does not lend to the others. Nothing leaves this computer, and the workbook that is open stays as it is.`;
 
@@ -26,7 +27,6 @@ let table: ComputedTable<typeof combinedOrderSheet> | undefined;
 
 /** Several units' order files as one list. */
 export const severalUnitsPage: OwnPage = {
-	title: say`Several units' orders as one`,
 	mount(place, { store }) {
 		const title = el("h1", {});
 		const result = el("div", {});
@@ -97,7 +97,7 @@ export const severalUnitsPage: OwnPage = {
 			result,
 		);
 		paint();
-		const view: View = { file: "several-units", paint() {}, show() {}, destroy: release };
+		const view: View = { file: severalUnitsTitle.file, paint() {}, show() {}, destroy: release };
 		return view;
 	},
 };

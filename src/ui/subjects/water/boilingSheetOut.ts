@@ -10,6 +10,7 @@ import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
+import { boilingCautions } from "./boilingCautions.ts";
 import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
 
 /** The boiling sheet: for each day when to light, boil and have it cool, with room for what was done. */
@@ -18,7 +19,7 @@ export const boilingSheetOut: PrintOut = {
 	pages: (state) => [
 		portraitPage(
 			state,
-			"boiling.csv",
+			boilingCautions,
 			say`Boiled water for the rinse`,
 			el("p", { class: "paper-how" }, howWords(state)),
 			uprightTable(

@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
+import { unitSheet } from "../../../core/sheets/unit.ts";
 import { sources } from "../../../core/sources.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
@@ -11,7 +12,7 @@ import { shownMinutes } from "../../format/shownMinutes.ts";
 import { shownBefore } from "../../format/shownMoment.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
-import { hashOf } from "../../shell/route.ts";
+import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { boilingRounds } from "./boilingRounds.ts";
@@ -56,7 +57,7 @@ function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
 	const pots = withinSentence(
 		(link) =>
 			say`A closed pot that stands in cold water cools faster; how much is your own to measure: read its temperature twice, enter both under ${link}, and the plan goes by that. Never put ice or untreated water into boiled water.`,
-		el("a", { href: hashOf("unit.csv") }, say`settings, Your pot`),
+		el("a", { href: hashOf(unitSheet.file) }, say`settings, Your pot`),
 	);
 	return [
 		minutes === undefined
@@ -90,7 +91,7 @@ function holdWords(state: State): HTMLElement {
 		" ",
 		...withinSentence(
 			(link) => say`Your national protocol decides; ${link}.`,
-			el("a", { href: hashOf("unit.csv") }, say`change it in the settings`),
+			el("a", { href: hashOf(unitSheet.file) }, say`change it in the settings`),
 		),
 		" ",
 		...sourceWords(sources.boilHold),

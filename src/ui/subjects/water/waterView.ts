@@ -9,7 +9,7 @@ import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-import { hashOf } from "../../shell/route.ts";
+import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";

@@ -1,0 +1,171 @@
+import { say } from "../core/say.ts";
+import type { Sheet } from "../core/sheet.ts";
+import { birthsSheet } from "../core/sheets/births.ts";
+import { boilingSheet } from "../core/sheets/boiling.ts";
+import { checksSheet } from "../core/sheets/checks.ts";
+import { chlorineSheet } from "../core/sheets/chlorine.ts";
+import { costsSheet } from "../core/sheets/costs.ts";
+import { dayCoverSheet } from "../core/sheets/dayCover.ts";
+import { dayPlanSheet } from "../core/sheets/dayPlan.ts";
+import { forecastSheet } from "../core/sheets/forecast.ts";
+import { hoursSheet } from "../core/sheets/hours.ts";
+import { itemsSheet } from "../core/sheets/items.ts";
+import { journalSheet } from "../core/sheets/journal.ts";
+import { keptSettingsSheet } from "../core/sheets/keptSettings.ts";
+import { kindsSheet } from "../core/sheets/kinds.ts";
+import { kindUseSheet } from "../core/sheets/kindUse.ts";
+import { kitCoverSheet } from "../core/sheets/kitCover.ts";
+import { kitRegisterSheet } from "../core/sheets/kitRegister.ts";
+import { kitsSheet } from "../core/sheets/kits.ts";
+import { leversSheet } from "../core/sheets/levers.ts";
+import { lotsSheet } from "../core/sheets/lots.ts";
+import { mixingSheet } from "../core/sheets/mixing.ts";
+import { mixingDaysSheet } from "../core/sheets/mixingDays.ts";
+import { orderSheet } from "../core/sheets/order.ts";
+import { productCompareSheet } from "../core/sheets/productCompare.ts";
+import { recordsSheet } from "../core/sheets/records.ts";
+import { roundsSheet } from "../core/sheets/rounds.ts";
+import { runSheetSheet } from "../core/sheets/runSheet.ts";
+import { scorecardSheet } from "../core/sheets/scorecard.ts";
+import { stepsSheet } from "../core/sheets/steps.ts";
+import { stockSheet } from "../core/sheets/stock.ts";
+import { stockAheadSheet } from "../core/sheets/stockAhead.ts";
+import { strengthSheet } from "../core/sheets/strength.ts";
+import { strengthReadingsSheet } from "../core/sheets/strengthReadings.ts";
+import { supplyUseSheet } from "../core/sheets/supplyUse.ts";
+import { tonightSheet } from "../core/sheets/tonight.ts";
+import { unitSheet } from "../core/sheets/unit.ts";
+import { usageSheet } from "../core/sheets/usage.ts";
+import { wallTableSheet } from "../core/sheets/wallTable.ts";
+import { wardSolutionSheet } from "../core/sheets/wardSolution.ts";
+import { wardUseSheet } from "../core/sheets/wardUse.ts";
+import { waterSheet } from "../core/sheets/water.ts";
+import { waterSourcesSheet } from "../core/sheets/waterSources.ts";
+import { weekTotalSheet } from "../core/sheets/weekTotal.ts";
+import { later } from "./dom/later.ts";
+import type * as OnPages from "./onPages.ts";
+import type { GridPage, OwnPage, Page, PageTitle, SheetPage } from "./page.ts";
+import { beginTitle } from "./subjects/begin/beginTitle.ts";
+import { whatIfTitle } from "./subjects/compare/whatIfTitle.ts";
+import { kitHistoryTitle } from "./subjects/kits/kitHistoryTitle.ts";
+import { labelsTitle } from "./subjects/labels/labelsTitle.ts";
+import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
+import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
+import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
+import { planTitle } from "./subjects/week/planTitle.ts";
+import { weekPage } from "./subjects/week/weekPage.ts";
+
+export interface Question {
+	readonly question: string;
+	readonly pages: readonly Page[];
+}
+
+/** The plan itself, which the first screen needs; a wrong address leads here too. */
+export const planPage: Page = { ...planTitle, load: async () => weekPage };
+
+const onPages = later(() => import("./onPages.ts"));
+
+/** The workbook in its order: the questions people ask, and the pages that answer them. */
+export const questions: readonly Question[] = [
+	{
+		question: say`This week`,
+		pages: [
+			planPage,
+			page(tonightSheet, (its) => its.tonightPage),
+			plainPage(dayPlanSheet),
+			plainPage(weekTotalSheet),
+			page(beginTitle, (its) => its.beginPage),
+		],
+	},
+	{
+		question: say`What is coming?`,
+		pages: [
+			page(forecastSheet, (its) => its.forecastPage),
+			page(birthsSheet, (its) => its.birthsPage),
+			page(recordsSheet, (its) => its.recordsPage),
+			page(scorecardSheet, (its) => its.scorecardPage),
+			plainPage(hoursSheet),
+		],
+	},
+	{
+		question: say`What must be ready?`,
+		pages: [
+			page(kitCoverSheet, (its) => its.kitCoverPage),
+			page(leversSheet, (its) => its.leversPage),
+			page(dayCoverSheet, (its) => its.dayCoverPage),
+			page(runSheetSheet, (its) => its.runSheetPage),
+			page(kitRegisterSheet, (its) => its.kitRegisterPage),
+			page(checksSheet, (its) => its.checksPage),
+			page(kitHistoryTitle, (its) => its.kitHistoryPage),
+			plainPage(kitsSheet),
+			plainPage(roundsSheet),
+			plainPage(kindUseSheet),
+		],
+	},
+	{
+		question: say`What do we mix and boil?`,
+		pages: [
+			page(mixingSheet, (its) => its.mixingPage),
+			page(mixingDaysSheet, (its) => its.mixingDaysPage),
+			page(labelsTitle, (its) => its.labelsPage),
+			page(wallTableSheet, (its) => its.wallTablePage),
+			page(strengthSheet, (its) => its.strengthPage),
+			plainPage(strengthReadingsSheet),
+			page(productCompareSheet, (its) => its.productComparePage),
+			page(boilingSheet, (its) => its.boilingPage),
+			page(waterSheet, (its) => its.waterPage),
+			page(wardSolutionSheet, (its) => its.wardSolutionPage),
+			page(wardUseSheet, (its) => its.wardUsePage),
+		],
+	},
+	{
+		question: say`What do we fetch?`,
+		pages: [
+			page(storekeeperTitle, (its) => its.storekeeperPage),
+			page(orderSheet, (its) => its.orderPage),
+			page(supplyUseSheet, (its) => its.supplyUsePage),
+			page(stockSheet, (its) => its.stockPage),
+			page(stockAheadSheet, (its) => its.stockAheadPage),
+			page(lotsSheet, (its) => its.lotsPage),
+			page(journalSheet, (its) => its.journalPage),
+			page(severalUnitsTitle, (its) => its.severalUnitsPage),
+			page(costsSheet, (its) => its.costsPage),
+		],
+	},
+	{
+		question: say`How we work here`,
+		pages: [
+			plainPage(unitSheet),
+			page(whatIfTitle, (its) => its.whatIfPage),
+			plainPage(keptSettingsSheet),
+			plainPage(stepsSheet),
+			plainPage(usageSheet),
+			plainPage(itemsSheet),
+			plainPage(chlorineSheet),
+			plainPage(kindsSheet),
+			plainPage(waterSourcesSheet),
+			page(disagreementsTitle, (its) => its.disagreementsPage),
+		],
+	},
+];
+
+/** Every page of the workbook. */
+export const pages: readonly Page[] = questions.flatMap((question) => question.pages);
+
+const byFile = new Map(pages.map((page) => [page.file, page]));
+
+/** The page of this name in the address; undefined where there is none. */
+export function pageOf(file: string): Page | undefined {
+	return byFile.get(file);
+}
+
+/** A page of which the first script has the title, and a further one what stands on it. */
+function page(title: PageTitle, pick: (its: typeof OnPages) => GridPage | OwnPage): Page {
+	return { ...title, load: async () => pick(await onPages.bring()) };
+}
+
+/** The page of a sheet that has nothing around its cells. */
+function plainPage(sheet: Sheet): Page {
+	const plain: SheetPage = { sheet };
+	return { ...sheet, load: async () => plain };
+}

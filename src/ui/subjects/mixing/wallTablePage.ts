@@ -1,0 +1,24 @@
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { say } from "../../../core/say.ts";
+import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
+import { counted } from "../../format/counted.ts";
+import type { SheetPage } from "../../page.ts";
+import { wordIn } from "../../state/numberIn.ts";
+import type { State } from "../../state/store.ts";
+import { mixingCautions } from "./mixingCautions.ts";
+import { wallTableOut } from "./wallTableOut.ts";
+
+/** The mixing tables to hang on the wall. */
+export const wallTablePage: SheetPage = {
+	sheet: wallTableSheet,
+	headline: wallHeadline,
+	cautions: mixingCautions,
+	prints: [wallTableOut],
+};
+
+function wallHeadline(state: State): string | undefined {
+	const rows = rowsOf(state.plan, wallTableSheet);
+	const products = new Set(rows.map((row) => wordIn(row.product)));
+	if (products.size === 0) return undefined;
+	return say`A mixing table for the wall: ${counted(products.size, "product")}, one page each`;
+}

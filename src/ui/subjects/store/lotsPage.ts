@@ -1,0 +1,25 @@
+import { say } from "../../../core/say.ts";
+import { lotsSheet } from "../../../core/sheets/lots.ts";
+import { counted } from "../../format/counted.ts";
+import type { SheetPage } from "../../page.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSettings.ts";
+import { countSheets } from "./countSheet.ts";
+import { storeBooks } from "./storeBooks.ts";
+import { storeCautions } from "./storeCautions.ts";
+
+/** The lots that came or are on the way. */
+export const lotsPage: SheetPage = {
+	sheet: lotsSheet,
+	headline: lotsHeadline,
+	cautions: storeCautions,
+	prints: countSheets,
+};
+
+function lotsHeadline(state: State): string | undefined {
+	const { lots } = storeBooks(state.workbook);
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	const coming = lots.rows.filter(({ value }) => (value.arrives_on ?? "") > firstDay).length;
+	if (lots.rows.length === 0) return undefined;
+	return say`${counted(lots.rows.length - coming, "lot")} in the store, ${coming} on the way`;
+}

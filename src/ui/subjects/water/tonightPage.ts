@@ -1,0 +1,9 @@
+import { tonightSheet } from "../../../core/sheets/tonight.ts";
+import type { SheetPage } from "../../page.ts";
+import { dayCautions } from "../week/dayCautions.ts";
+
+/** What to start the evening before. */
+export const tonightPage: SheetPage = {
+	sheet: tonightSheet,
+	cautions: dayCautions,
+};
