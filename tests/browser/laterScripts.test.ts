@@ -4,6 +4,8 @@ import { startBrowser } from "./chromium.ts";
 import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
+/** Each time that the page is opened takes part of a second, and the script is asked for two or three times. */
+const A_WHILE = { timeout: 20_000 };
 const PICTURE = /Needs that find no kit ready, by number of kits/;
 
 describe.each([
@@ -51,7 +53,32 @@ describe.each([
 				await workbook.goTo("this-week");
 				await workbook.goTo("kit-cover.csv");
 				return workbook.page.getByRole("img", { name: PICTURE }).count();
-			})
+			}, A_WHILE)
+			.toBe(1);
+		await workbook.close();
+	});
+
+	test("a page whose script does not come leaves the page before, says so, and opens the next time", async () => {
+		let comes = false;
+		const workbook = await WorkbookPage.open(browser, site, {}, "this-week", async (context) => {
+			await context.route(/onPages\.js$/, (route) => (comes ? route.continue() : route.abort()));
+		});
+		const open = (file: string) =>
+			workbook.page.evaluate((hash) => {
+				location.hash = hash;
+			}, `#${file}`);
+		const title = workbook.page.locator("#sheet h1");
+		const plan = await title.textContent();
+		await open("mixing.csv");
+		await workbook.page.getByText("This page could not be loaded").waitFor();
+		expect(await title.textContent()).toBe(plan);
+		comes = true;
+		await expect
+			.poll(async () => {
+				await open("hours.csv");
+				await open("mixing.csv");
+				return workbook.page.getByText("Product into water, never water onto product.").count();
+			}, A_WHILE)
 			.toBe(1);
 		await workbook.close();
 	});
