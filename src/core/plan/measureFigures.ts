@@ -7,7 +7,7 @@ import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
-import { gauzeOver } from "./store/supplyFigures.ts";
+import { groupOver } from "./store/supplyFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const roundsExpected = expectedOf("rounds_expected", say`Rounds that run`, say`rounds`);
@@ -85,7 +85,7 @@ export function measureFigures(
 			expected: derive(vinegarExpected, { ...vinegar, rounds: rounds.expected }),
 			setAside: derive(vinegarSetAside, { ...vinegar, rounds: rounds.setAside }),
 		},
-		gauze_pieces: gauzeOver(unit, counts.rounds),
+		gauze_pieces: groupOver(unit, "gauze", counts.rounds),
 	};
 }
 

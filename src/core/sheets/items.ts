@@ -6,6 +6,10 @@ import { number } from "../values/number.ts";
 import { name } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
+/** Items that are counted together. */
+export const itemGroups = ["gauze", "gloves", "other"] as const;
+export type ItemGroup = (typeof itemGroups)[number];
+
 export const itemsSheet = sheet({
 	file: "items.csv",
 	title: say`Items of the store`,
@@ -16,7 +20,7 @@ export const itemsSheet = sheet({
 		group: typed({
 			label: say`Group`,
 			unit: "",
-			value: choice(["gauze", "gloves", "other"]),
+			value: choice(itemGroups),
 			fallback: "other",
 			help: say`The week plan adds up the group gauze.`,
 		}),

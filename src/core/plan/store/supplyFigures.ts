@@ -5,7 +5,7 @@ import { problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
-import { itemsSheet } from "../../sheets/items.ts";
+import { type ItemGroup, itemsSheet } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
@@ -42,19 +42,21 @@ export function useOfItem(
 	return useOf(unit, rates, days);
 }
 
-/** Use of all items of the group gauze together. */
-export function gauzeOver(unit: UnitFigures, days: Figure<RoundsOfDay[]>): Pair {
-	return useOver(useOf(unit, gauzeRates(unit), days), unit.read.settings.plan_confidence);
+/** Use of all items of a group together. */
+export function groupOver(unit: UnitFigures, group: ItemGroup, days: Figure<RoundsOfDay[]>): Pair {
+	const use = useOf(unit, ratesOfGroups(unit)[group], days);
+	return useOver(use, unit.read.settings.plan_confidence);
 }
 
 /** The same on every day. */
-const gauzeRates = onceFor((unit: UnitFigures) => {
-	const gauze = new Set(
-		unit.read.tables.items.rows.flatMap(({ value }) =>
-			value.group === "gauze" ? [value.item] : [],
-		),
-	);
-	return ratesOf(unit, (name) => gauze.has(name));
+const ratesOfGroups = onceFor((unit: UnitFigures): Record<ItemGroup, Figure<Rates>> => {
+	const { rows } = unit.read.tables.items;
+	const rates = (group: ItemGroup) => {
+		const items = rows.filter(({ value }) => value.group === group);
+		const names = new Set(items.map(({ value }) => value.item));
+		return ratesOf(unit, (name) => names.has(name));
+	};
+	return { gauze: rates("gauze"), gloves: rates("gloves"), other: rates("other") };
 });
 
 /** The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use. */
