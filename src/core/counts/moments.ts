@@ -1,0 +1,57 @@
+import type { Counts } from "./counts.ts";
+import type { LevelNode } from "./laguerreNodes.ts";
+
+/** A count's mean, its second and third central moments, and the most it can come to. */
+export interface Moments {
+	readonly mean: number;
+	readonly variance: number;
+	readonly third: number;
+	readonly most: number;
+}
+
+/** The moments of a count. */
+export function momentsOf({ first, chance }: Counts): Moments {
+	let mean = 0;
+	for (let i = 0; i < chance.length; i++) mean += (first + i) * (chance[i] as number);
+	let variance = 0;
+	let third = 0;
+	for (let i = 0; i < chance.length; i++) {
+		const away = first + i - mean;
+		const square = away * away * (chance[i] as number);
+		variance += square;
+		third += square * away;
+	}
+	return { mean, variance, third, most: first + chance.length - 1 };
+}
+
+/** The moments of a sum of independent counts, each taken as often as it says. */
+export function momentsOfSum(parts: Iterable<readonly [Moments, number]>): Moments {
+	let mean = 0;
+	let variance = 0;
+	let third = 0;
+	let most = 0;
+	for (const [part, times] of parts) {
+		mean += part.mean * times;
+		variance += part.variance * times;
+		third += part.third * times;
+		most += part.most * times;
+	}
+	return { mean, variance, third, most };
+}
+
+/** The moments of a count whose moments depend on an uncertain level. */
+export function mixedMoments(
+	nodes: readonly LevelNode[],
+	momentsAt: (factor: number) => Moments,
+): Moments {
+	const parts = nodes.map(({ factor, weight }) => ({ ...momentsAt(factor), weight }));
+	const mean = parts.reduce((sum, part) => sum + part.weight * part.mean, 0);
+	let variance = 0;
+	let third = 0;
+	for (const part of parts) {
+		const away = part.mean - mean;
+		variance += part.weight * (part.variance + away ** 2);
+		third += part.weight * (part.third + 3 * away * part.variance + away ** 3);
+	}
+	return { mean, variance, third, most: Math.max(...parts.map((part) => part.most)) };
+}

@@ -1,0 +1,50 @@
+import { always, type Counts, TAIL } from "./counts.ts";
+import type { Moments } from "./moments.ts";
+
+/** A Gamma this even cannot be told from a normal count. */
+const EVEN = 1e-4;
+/** The skewness of the least even Gamma that still falls from its first value on. */
+const MOST_SKEWED = 2;
+/** No term further than so many spreads from the mean can be seen. */
+const FURTHEST = 40;
+
+/**
+ * Whole numbers with the mean, variance and skewness given: a Gamma density moved to its
+ * place (Pearson's type III), turned round where the skewness is below 0.
+ *
+ * For a total of very many days, whose exact distribution is nearly this one. What
+ * would lie below 0 or above the most that can come is counted there.
+ */
+export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
+	if (variance <= 0) return always(Math.round(mean));
+	const spread = Math.sqrt(variance);
+	const skewness = Math.max(-MOST_SKEWED, Math.min(MOST_SKEWED, third / (variance * spread)));
+	const turned = skewness < 0 ? -1 : 1;
+	const log = logDensity(Math.abs(skewness));
+	const term = (count: number) => Math.exp(log((turned * (count - mean)) / spread));
+	const middle = Math.round(mean);
+	let from = middle;
+	while (from > middle - FURTHEST * spread && term(from - 1) >= TAIL) from--;
+	let to = middle;
+	while (to < middle + FURTHEST * spread && term(to + 1) >= TAIL) to++;
+	const first = Math.max(0, from);
+	const chance = new Float64Array(Math.min(most, to) - first + 1);
+	let sum = 0;
+	for (let count = from; count <= to; count++) {
+		const at = Math.min(Math.max(count - first, 0), chance.length - 1);
+		const each = term(count);
+		chance[at] = (chance[at] as number) + each;
+		sum += each;
+	}
+	return { first, chance: chance.map((each) => each / sum) };
+}
+
+/** Logarithm of the density of a Gamma of mean 0, spread 1 and this skewness, but for a constant. */
+function logDensity(skewness: number): (z: number) => number {
+	if (skewness < EVEN) return (z) => (-z * z) / 2;
+	const shape = 4 / skewness ** 2;
+	return (z) => {
+		const up = 1 + (z * skewness) / 2;
+		return up <= 0 ? Number.NEGATIVE_INFINITY : (shape - 1) * Math.log(up) - (2 * z) / skewness;
+	};
+}

@@ -1,0 +1,73 @@
+import { qgamma } from "lib-r-math.js";
+import { describe, test } from "vitest";
+import { type Counts, setAside } from "../../src/core/counts/counts.ts";
+import { groupsOf } from "../../src/core/counts/groupsOf.ts";
+import { mixedOver } from "../../src/core/counts/mixedOver.ts";
+import { negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
+import { poisson } from "../../src/core/counts/poisson.ts";
+import { sumAtLevel } from "../../src/core/counts/sumAtLevel.ts";
+import { sumOf } from "../../src/core/counts/sumOf.ts";
+import { runningRounds } from "../../src/core/rounds/roundsOfDay.ts";
+import { expectWithin } from "../expectWithin.ts";
+
+interface Day {
+	readonly mean: number;
+}
+
+/** Days of a week, quiet to busy, over and over. */
+function daysOf(perDay: number, days: number): readonly Day[] {
+	const week = Array.from({ length: 7 }, (_, i) => ({ mean: perDay * (0.8 + (0.4 * i) / 6) }));
+	return Array.from({ length: days }, (_, i) => week[i % 7] as Day);
+}
+const parts = [0.3, 0.3, 0.4];
+const measures: Record<string, (day: Day, factor: number) => Counts> = {
+	rounds: ({ mean }, factor) => runningRounds(parts.map((part) => part * mean * factor)),
+	loads: ({ mean }, factor) =>
+		sumOf(parts.map((part) => groupsOf(poisson(part * mean * factor), 3))),
+};
+
+/** The level at 200 equally likely values, each the middle one of its two-hundredth. */
+function midpoints(shape: number) {
+	const middles = Array.from({ length: 200 }, (_, i) =>
+		Number(qgamma((i + 0.5) / 200, shape, shape)),
+	);
+	return middles.map((factor) => ({ factor, weight: 1 / 200 }));
+}
+
+describe.each([1, 3, 10, 40])("a total of 40 and 90 days at a level of shape %d", (shape) => {
+	test.each(
+		Object.keys(measures).flatMap((name) =>
+			[0.1, 1, 6].flatMap((perDay) => [40, 90].map((days) => [name, perDay, days] as const)),
+		),
+	)("%s, %d kits a day, %d days: within 1 in 100 of the exact sums", (name, perDay, days) => {
+		const list = daysOf(perDay, days);
+		const countsAt = measures[name] as (typeof measures)[string];
+		const mean = perDay * days;
+		const found = sumAtLevel(list, { shape, mean }, countsAt);
+		const exact = mixedOver(midpoints(shape), (factor) => {
+			const each = new Map([...new Set(list)].map((day) => [day, countsAt(day, factor)]));
+			return sumOf(list.map((day) => each.get(day) as Counts));
+		});
+		// 200 midpoints themselves stop short of what comes once in a hundred times.
+		for (const level of [0.8, 0.9, 0.95, 0.98]) {
+			const wanted = setAside(exact, level);
+			expectWithin(setAside(found, level), wanted, Math.max(1, 0.01 * wanted), `at ${level}`);
+		}
+	});
+});
+
+describe("kits alone are negative binomial, however many", () => {
+	test.each(
+		[1, 2, 5, 20, 60].flatMap((shape) => [0.1, 1, 6, 25].map((perDay) => [shape, perDay] as const)),
+	)("shape %d, %d a day, a year", (shape, perDay) => {
+		const mean = perDay * 364;
+		const found = sumAtLevel(daysOf(perDay, 364), { shape, mean }, (day, factor) =>
+			poisson(day.mean * factor),
+		);
+		const exact = negativeBinomial(shape, mean);
+		for (const level of [0.9, 0.95, 0.98, 0.99]) {
+			const wanted = setAside(exact, level);
+			expectWithin(setAside(found, level), wanted, Math.max(1, 0.01 * wanted), `at ${level}`);
+		}
+	});
+});
