@@ -72,13 +72,3 @@ export function either(one: Counts | undefined, other: Counts): Counts {
 		});
 	return { first, chance };
 }
-
-/** The count of things that come `times` at once. */
-export function stretched(counts: Counts, times: number): Counts {
-	if (times === 1) return counts;
-	const chance = new Float64Array((counts.chance.length - 1) * times + 1);
-	counts.chance.forEach((p, i) => {
-		chance[i * times] = p;
-	});
-	return { first: counts.first * times, chance };
-}

@@ -1,38 +1,79 @@
+import { type Counts, setAside } from "../counts/counts.ts";
+import { remembered } from "../counts/remembered.ts";
 import type { UseInputs } from "./useInputs.ts";
+
+/** Amounts counted in steps. */
+export interface Steps {
+	readonly size: number;
+	/** An amount in steps. */
+	readonly of: (amount: number) => number;
+	/** Steps set aside beyond the count's quantile, to stay on the safe side. */
+	readonly more: number;
+}
 
 /** Quantities are typed with at most this fine a fraction. */
 const FINEST = 1e-6;
-/** More possible amounts than this are not told apart. */
+/** More possible amounts than this are not told apart one by one. */
 const MOST_AMOUNTS = 50_000;
+/** Over more days than this a little too much each day would add up. */
+const FEW_DAYS = 7;
+/** Steps for many days. */
+const AMOUNTS_SHARED = 5_000;
+/** Added where amounts are shared between steps: part of each is counted at the step below it. */
+const STEPS_MORE = 5;
 
 /**
  * The largest step of which every rate is a multiple, so that use can be counted in whole steps.
  *
- * Where that would make more amounts than can be told apart, a coarser step; the
- * rates are then rounded up to it, to the safe side, by less than 1 in 100 of the use.
+ * Where that would make more amounts than can be told apart, a coarser step. Over a week
+ * at most, rates are rounded up to it, by less than 1 in 1,000 of the use. Over more
+ * days that would add up, so an amount between two steps is shared between them, which
+ * moves no mean.
  *
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */
-export function commonStep({ rates, days }: UseInputs): number {
-	const amounts = Object.values(rates).flat();
-	return stepOf(amounts, mostUse(amounts, days));
+export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
+	return stepsFor(Object.values(use.rates).flat(), mostUse(use), use.days.length);
 }
 
-/** The step for amounts of which hardly ever more than `most` is used. */
-export function stepOf(amounts: readonly number[], most: number): number {
+/** Steps for amounts of which hardly ever more than `most` is used over some days. */
+export const stepsFor = remembered(
+	(amounts: readonly number[], most: number, days: number) =>
+		`${Math.min(days, FEW_DAYS + 1)} ${most} ${amounts.join(" ")}`,
+	foundSteps,
+);
+
+function foundSteps(amounts: readonly number[], most: number, days: number): Steps {
 	const used = amounts.filter((amount) => amount > 0);
-	if (used.length === 0) return 1;
+	if (used.length === 0) return { size: 1, of: Math.ceil, more: 0 };
 	const exact =
 		used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor) * FINEST;
-	return most / exact <= MOST_AMOUNTS ? exact : most / MOST_AMOUNTS;
+	const stepsIn = (size: number) => (amount: number) => {
+		const whole = Math.round(amount / size);
+		return Math.abs(amount / size - whole) < FINEST * Math.max(1, whole) ? whole : amount / size;
+	};
+	if (most / exact <= MOST_AMOUNTS) return { size: exact, of: stepsIn(exact), more: 0 };
+	if (days <= FEW_DAYS) {
+		const size = most / MOST_AMOUNTS;
+		return { size, of: (amount) => Math.ceil(stepsIn(size)(amount)), more: 0 };
+	}
+	const size = most / AMOUNTS_SHARED;
+	return { size, of: stepsIn(size), more: STEPS_MORE };
 }
 
-/** An amount that use over the days hardly ever reaches. */
-function mostUse(amounts: readonly number[], days: UseInputs["days"]): number {
-	const kits = days.reduce((sum, day) => sum + day.kits.reduce((s, m) => s + m, 0), 0);
-	const rounds = days.reduce((sum, day) => sum + day.kits.length, 0);
-	const each = amounts.reduce((sum, rate) => sum + rate, 0);
-	return each * (days.length + rounds + kits + 8 * Math.sqrt(kits) + 8);
+/** What to set aside of an amount counted in steps. */
+export function amountSetAside(used: Counts, confidence: number, steps: Steps): number {
+	return (setAside(used, confidence) + steps.more) * steps.size;
+}
+
+/** An amount that use over the days hardly ever reaches: no round runs without a kit. */
+function mostUse({ rates, days }: Pick<UseInputs, "rates" | "days">): number {
+	const mean = days.reduce((sum, day) => sum + day.kits.reduce((s, m) => s + m, 0), 0);
+	const kits = mean + 8 * Math.sqrt(mean) + 8;
+	const rounds = days[0]?.kind === "after_each_use" ? kits : days.flatMap((day) => day.kits).length;
+	const eachRound = Math.min(kits, rounds) * (rates.perRound + rates.perDescale);
+	const eachKit = rates.perLoad + Math.max(...rates.perKit);
+	return rates.perDay * days.length + eachRound + kits * eachKit;
 }
 
 function greatestCommonDivisor(a: number, b: number): number {

@@ -1,13 +1,14 @@
 import { always, type Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
-import { either, plus, shifted } from "../counts/sumOf.ts";
+import { moved, spread } from "../counts/spread.ts";
+import { either, plus } from "../counts/sumOf.ts";
 
 /**
  * Use of Poisson numbers of kits of several kinds, and of what their number brings with it.
  *
  * @param means mean kits of each kind
- * @param perKit use of a kit of each kind, in whole steps
- * @param ofNumber use that goes by the number of kits alone, in whole steps
+ * @param perKit use of a kit of each kind, in steps
+ * @param ofNumber use that goes by the number of kits alone, in steps
  */
 export function kitsWithUse(
 	means: readonly number[],
@@ -18,28 +19,19 @@ export function kitsWithUse(
 	const { first, chance } = poisson(all);
 	const alike = perKit.every((use) => use === perKit[0]);
 	if (alike || all === 0)
-		return spread(first, chance, (kits) => ofNumber(kits) + kits * (perKit[0] ?? 0));
+		return spread({ first, chance }, (kits) => ofNumber(kits) + kits * (perKit[0] ?? 0));
 	const oneKit = perKit
-		.map((use, kind) => ({ first: use, chance: Float64Array.of((means[kind] as number) / all) }))
+		.map((use, kind) =>
+			moved({ first: 0, chance: Float64Array.of((means[kind] as number) / all) }, use),
+		)
 		.reduce<Counts | undefined>((sum, kind) => either(sum, kind), undefined) as Counts;
 	let ofKits = always(0);
 	let used: Counts | undefined;
 	for (let kits = 0; kits < first + chance.length; kits++) {
 		const p = chance[kits - first] ?? 0;
 		const weighed = { first: ofKits.first, chance: ofKits.chance.map((c) => c * p) };
-		if (p > 0) used = either(used, shifted(weighed, ofNumber(kits)));
+		if (p > 0) used = either(used, moved(weighed, ofNumber(kits)));
 		ofKits = plus(ofKits, oneKit);
 	}
 	return used as Counts;
-}
-
-/** How likely each amount is when every number of kits stands for one amount. */
-function spread(first: number, chance: Float64Array, amountOf: (kits: number) => number): Counts {
-	const amounts = Array.from(chance, (_, i) => amountOf(first + i));
-	const least = Math.min(...amounts);
-	const all = new Float64Array(Math.max(...amounts) - least + 1);
-	amounts.forEach((amount, i) => {
-		all[amount - least] = (all[amount - least] as number) + (chance[i] as number);
-	});
-	return { first: least, chance: all };
 }

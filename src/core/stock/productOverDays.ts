@@ -1,11 +1,11 @@
 import { calculation } from "../calculation.ts";
-import { always, type Counts, mean, once, setAside } from "../counts/counts.ts";
+import { always, type Counts, mean, once } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/measures.ts";
-import { plus, stretched, sumOf } from "../counts/sumOf.ts";
+import { spread } from "../counts/spread.ts";
+import { plus, sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
-import { upTo } from "../upTo.ts";
-import { stepOf } from "./commonStep.ts";
+import { amountSetAside, stepsFor } from "./commonStep.ts";
 
 interface Inputs {
 	/** Preparations of each day. */
@@ -52,16 +52,18 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 		within: 1e-9,
 	},
 	compute: ({ preparations, quantities, confidence }) => {
-		const step = stepOf(quantities, mostUsed(preparations, quantities));
+		const steps = stepsFor(quantities, mostUsed(preparations, quantities), quantities.length);
 		const byQuantity = new Map<number, Counts[]>();
 		preparations.forEach((counts, day) => {
-			const steps = Math.round(upTo(quantities[day] as number, step) / step);
-			byQuantity.set(steps, [...(byQuantity.get(steps) ?? []), counts]);
+			const each = steps.of(quantities[day] as number);
+			byQuantity.set(each, [...(byQuantity.get(each) ?? []), counts]);
 		});
-		const used = [...byQuantity].map(([steps, counts]) => stretched(sumOf(counts), steps));
+		const used = [...byQuantity].map(([each, counts]) =>
+			spread(sumOf(counts), (made) => made * each),
+		);
 		// One by one: each has chances only at multiples of its quantity, their sum has many more.
 		const sum = used.reduce((added, part) => plus(part, added), always(0));
-		return setAside(sum, confidence) * step;
+		return amountSetAside(sum, confidence, steps);
 	},
 });
 

@@ -1,38 +1,38 @@
 import type { Counts } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { remembered } from "../counts/remembered.ts";
-import { shifted, stretched, sumOf } from "../counts/sumOf.ts";
+import { moved, spread } from "../counts/spread.ts";
+import { sumOf } from "../counts/sumOf.ts";
 import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
-import { upTo } from "../upTo.ts";
+import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";
 
-/** Rates of an item counted in whole steps. */
-interface Steps {
+/** Rates of an item counted in steps. */
+interface RatesInSteps {
 	readonly perRound: number;
 	readonly perLoad: number;
 	readonly perKit: readonly number[];
 	readonly perDescale: number;
 }
 
-/** How likely each amount of use over the days is, counted in steps of `step`. */
+/** How likely each amount of use over the days is, counted in steps. */
 export function stepsUsed(
 	{ rates, days, kitsInLoad, descaleEvery }: UseInputs,
-	step: number,
+	{ of }: Steps,
 ): Counts {
-	const inSteps = (rate: number) => Math.round(upTo(rate, step) / step);
-	const steps: Steps = {
-		perRound: inSteps(rates.perRound),
-		perLoad: inSteps(rates.perLoad),
-		perKit: rates.perKit.map(inSteps),
-		perDescale: descaleEvery > 0 ? inSteps(rates.perDescale) : 0,
+	const steps: RatesInSteps = {
+		perRound: of(rates.perRound),
+		perLoad: of(rates.perLoad),
+		perKit: rates.perKit.map(of),
+		perDescale: descaleEvery > 0 ? of(rates.perDescale) : 0,
 	};
 	const oneByOne = days.every((day) => day.kind === "after_each_use");
 	const used = oneByOne
 		? kitByKit(steps, days, descaleEvery)
 		: inRounds(steps, days, kitsInLoad, descaleEvery);
-	return shifted(used, inSteps(rates.perDay) * days.length);
+	return moved(used, of(rates.perDay * days.length));
 }
 
 /** Mean kits of each kind in each round of the days: meansOfRounds[round][kind]. */
@@ -43,7 +43,7 @@ function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
 }
 
 function inRounds(
-	{ perRound, perLoad, perKit, perDescale }: Steps,
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
 	days: readonly RoundsOfDay[],
 	kitsInLoad: number,
 	every: number,
@@ -52,7 +52,7 @@ function inRounds(
 	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
 	if (perDescale > 0 && perRound === 0 && perLoad === 0 && perKit.every((use) => use === 0)) {
 		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
-		return stretched(groupsOf(rounds, every), perDescale);
+		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale);
 	}
 	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoad));
 	return perDescale === 0 ? sumOf(used) : withDescaling(perDescale, every, used, idle);
@@ -69,7 +69,7 @@ const useOfRound = remembered(
 
 /** Each kit a round and a load of its own; a descaling with the first and every so many after. */
 function kitByKit(
-	{ perRound, perLoad, perKit, perDescale }: Steps,
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
 	days: readonly RoundsOfDay[],
 	every: number,
 ): Counts {

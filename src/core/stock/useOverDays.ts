@@ -1,12 +1,12 @@
 import { calculation } from "../calculation.ts";
-import { mean, setAside } from "../counts/counts.ts";
+import { mean } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
 import { oneRound } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
-import { commonStep } from "./commonStep.ts";
+import { amountSetAside, commonStep } from "./commonStep.ts";
 import { stepsUsed } from "./stepsUsed.ts";
 import type { UseInputs } from "./useInputs.ts";
 
@@ -78,7 +78,7 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		within: 1e-9,
 	},
 	compute: ({ confidence, ...use }) => {
-		const step = commonStep(use);
-		return setAside(stepsUsed(use, step), confidence) * step;
+		const steps = commonStep(use);
+		return amountSetAside(stepsUsed(use, steps), confidence, steps);
 	},
 });

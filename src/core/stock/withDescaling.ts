@@ -1,12 +1,13 @@
 import { always, type Counts } from "../counts/counts.ts";
-import { either, plus, shifted } from "../counts/sumOf.ts";
+import { moved } from "../counts/spread.ts";
+import { either, plus } from "../counts/sumOf.ts";
 
 /**
  * Rounds in turn, keeping apart how many have run since the last descaling.
  *
  * The first round that runs descales, so that n rounds take ceil(n / every) descalings.
  *
- * @param perDescale use of one descaling, in whole steps
+ * @param perDescale use of one descaling, in steps
  * @param used use of each round, nothing where it does not run
  * @param idle chance that each round does not run
  */
@@ -24,7 +25,7 @@ export function withDescaling(
 		sinceDescaling.forEach((before, phase) => {
 			if (!before) return;
 			const after = (phase + 1) % every;
-			const added = plus(phase === 0 ? shifted(before, perDescale) : before, running);
+			const added = plus(phase === 0 ? moved(before, perDescale) : before, running);
 			next[phase] = either(next[phase], { ...before, chance: before.chance.map((p) => p * still) });
 			next[after] = either(next[after], added);
 		});

@@ -73,8 +73,8 @@ describe("product for the preparations of some days", () => {
 		const half = answerOf(productSetAside, { preparations, quantities, confidence: 0.5 });
 		expectWithin(
 			half / answerOf(productExpected, { preparations, quantities }),
-			1.01,
-			0.01,
+			1.001,
+			0.001,
 			"times",
 		);
 	});

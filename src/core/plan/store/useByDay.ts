@@ -1,7 +1,6 @@
 import { alike } from "../../counts/alike.ts";
-import { setAside } from "../../counts/counts.ts";
 import { sumOf } from "../../counts/sumOf.ts";
-import { commonStep } from "../../stock/commonStep.ts";
+import { amountSetAside, commonStep, type Steps } from "../../stock/commonStep.ts";
 import { stepsUsed } from "../../stock/stepsUsed.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
 import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
@@ -19,9 +18,9 @@ export const expectedByDay: typeof useExpected = {
 	},
 };
 
-const stepsOfDay = alike<UseInputs & { readonly step: number }, ReturnType<typeof stepsUsed>>(
-	["rates", "step", "kitsInLoad", "days"],
-	({ step, ...use }) => stepsUsed(use, step),
+const stepsOfDay = alike<UseInputs & { readonly steps: Steps }, ReturnType<typeof stepsUsed>>(
+	["rates", "steps", "kitsInLoad", "days"],
+	({ steps, ...use }) => stepsUsed(use, steps),
 );
 
 /** What to set aside: likewise, but where a descaling makes each round hang on those before. */
@@ -31,10 +30,10 @@ export const setAsideByDay: typeof useSetAside = {
 		const { rates, days, kitsInLoad, descaleEvery, confidence } = use;
 		if (days.length === 1) return ofDay.setAside.compute(use);
 		if (rates.perDescale > 0 && descaleEvery > 0) return useSetAside.compute(use);
-		const step = commonStep(use);
+		const steps = commonStep(use);
 		const used = days.map((day) =>
-			stepsOfDay({ rates, days: [day], kitsInLoad, descaleEvery: 0, step }),
+			stepsOfDay({ rates, days: [day], kitsInLoad, descaleEvery: 0, steps }),
 		);
-		return setAside(sumOf(used), confidence) * step;
+		return amountSetAside(sumOf(used), confidence, steps);
 	},
 };

@@ -1,0 +1,30 @@
+import type { Counts } from "./counts.ts";
+
+/**
+ * How likely each amount is when every number stands for one amount.
+ *
+ * An amount between two whole ones is shared between them so that its mean stays: what
+ * comes out is never less spread, and rounding does not add up over many of them.
+ *
+ * @example a sure amount of 2.25 is 2 in three of four cases, else 3
+ */
+export function spread({ first, chance }: Counts, amountOf: (count: number) => number): Counts {
+	const amounts = Array.from(chance, (_, i) => amountOf(first + i));
+	const least = Math.floor(Math.min(...amounts));
+	const all = new Float64Array(Math.ceil(Math.max(...amounts)) - least + 1);
+	amounts.forEach((amount, i) => {
+		const at = Math.floor(amount);
+		const above = amount - at;
+		const p = chance[i] as number;
+		all[at - least] = (all[at - least] as number) + p * (1 - above);
+		if (above > 0) all[at - least + 1] = (all[at - least + 1] as number) + p * above;
+	});
+	return { first: least, chance: all };
+}
+
+/** The count with a known amount added, whole or shared between two whole ones. */
+export function moved(counts: Counts, by: number): Counts {
+	return Number.isInteger(by)
+		? { first: counts.first + by, chance: counts.chance }
+		: spread(counts, (count) => count + by);
+}
