@@ -33,7 +33,7 @@ export function wholeRegister(
 	const turned = factorsFrom(firstDay, factors);
 	let days = 0;
 	let placed = 0;
-	discountedFilter(counts, turned, made.discount, (_, count, size, mean) => {
+	discountedFilter(counts, turned, made, (_, count, size, mean) => {
 		const ahead = negativeBinomial(size, mean);
 		const below = chanceAtMost(ahead, count - 1);
 		const at = below + random() * (chanceAtMost(ahead, count) - below);

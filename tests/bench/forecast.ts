@@ -23,7 +23,7 @@ for (const perDay of [6, 60]) {
 		const register = { firstDay: data.firstDay, counts: unit.slice(0, 365 * years) };
 		const name = `${perDay} births a day, ${365 * years} days`;
 		const pass = measure(`${name}: one pass`, () =>
-			discountedFilter(register.counts, factorsOf(register), 0.97),
+			discountedFilter(register.counts, factorsOf(register), { discount: 0.97 }),
 		);
 		const learn = () => answerOf(forecast, { register, factors: factorsOf(register) });
 		rows.push(pass, against(pass, measure(`${name}: fit`, learn)));

@@ -76,7 +76,7 @@ describe("whatever the register", () => {
 				compared++;
 				const first = new Date(`${days.firstDay}T00:00Z`).getUTCDay();
 				const turned = factors.map((_, i) => factors[(first + i) % 7] as number);
-				const likelihood = discountedFilter(days.counts, turned, other).logLikelihood;
+				const likelihood = discountedFilter(days.counts, turned, { discount: other }).logLikelihood;
 				expect(made.value.logLikelihood).toBeGreaterThanOrEqual(likelihood - 0.05);
 			}),
 			always(200),
@@ -92,7 +92,7 @@ describe("the level", () => {
 				fc.array(whole(0, 500), { minLength: 1, maxLength: 100 }),
 				discount,
 				(counts, omega) => {
-					const { a, b } = discountedFilter(counts, even, omega);
+					const { a, b } = discountedFilter(counts, even, { discount: omega });
 					expect(a / b).toBeGreaterThanOrEqual(Math.min(...counts) - 1e-9);
 					expect(a / b).toBeLessThanOrEqual(Math.max(...counts) + 1e-9);
 				},
@@ -104,10 +104,10 @@ describe("the level", () => {
 	test("is not moved by days that are missing at the end", () => {
 		fc.assert(
 			fc.property(register, discount, whole(1, 30), (days, omega, missing) => {
-				const before = discountedFilter(days.counts, even, omega);
+				const before = discountedFilter(days.counts, even, { discount: omega });
 				if (before.a === 0) return;
 				const longer = [...days.counts, ...new Array<null>(missing).fill(null)];
-				const after = discountedFilter(longer, even, omega);
+				const after = discountedFilter(longer, even, { discount: omega });
 				expectWithin(after.a / after.b / (before.a / before.b), 1, 1e-9, "times");
 				expectWithin(after.a / before.a, omega ** missing, 1e-9, "times");
 				expect(after.logLikelihood).toBe(before.logLikelihood);
@@ -125,7 +125,7 @@ describe("the level", () => {
 				(counts, at, omega) => {
 					const day = at % counts.length;
 					const more = counts.with(day, (counts[day] as number) + 1);
-					const level = (list: number[]) => discountedFilter(list, even, omega).a;
+					const level = (list: number[]) => discountedFilter(list, even, { discount: omega }).a;
 					expect(level(more)).toBeGreaterThan(level(counts));
 				},
 			),

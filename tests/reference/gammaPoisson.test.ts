@@ -135,7 +135,7 @@ describe("3, 1, 4, 1, 5 under each discount (computed, scipy and R agree)", () =
 	])(
 		"ω %d: a %d, b %d, log-likelihood %d, next day's variance %d, P(0) %d, 95 %% %d",
 		(discount, a, b, log, variance, none, most) => {
-			const found = discountedFilter([3, 1, 4, 1, 5], even, discount);
+			const found = discountedFilter([3, 1, 4, 1, 5], even, { discount });
 			expectWithin(found.a, a, 5e-7, "births");
 			expectWithin(found.b, b, 5e-7, "days");
 			expectWithin(found.logLikelihood, log, 1e-6, "log");
@@ -148,7 +148,7 @@ describe("3, 1, 4, 1, 5 under each discount (computed, scipy and R agree)", () =
 	);
 
 	test("b goes to 1 ÷ (1 − ω): 20 days at 0.95 (Handbook of Discrete-Valued Time Series, p. 250)", () => {
-		const { b } = discountedFilter(new Array<number>(2000).fill(4), even, 0.95);
+		const { b } = discountedFilter(new Array<number>(2000).fill(4), even, { discount: 0.95 });
 		expectWithin(b, 20, 1e-9, "days");
 	});
 });

@@ -14,24 +14,43 @@ export interface Filtered extends Level {
 /** One day as it was forecast the day before; size and mean of a negative binomial. */
 export type OnDay = (day: number, count: number, size: number, mean: number) => void;
 
+/** How a unit's days differ from each other: its level moves, and days vary of their own. */
+export interface Variation {
+	/** ω: what one day leaves of what was known, 0 to 1. */
+	readonly discount: number;
+	/** 1 ÷ the day's own size r; 0 or absent where the days of one level are Poisson. */
+	readonly daySpread?: number;
+}
+
 /**
- * Discounted Gamma-Poisson filter (Harvey and Fernandes 1989).
+ * Size of the births of one day: 1/size = 1/A + 1/r + 1/(A·r).
+ *
+ * The level is Gamma with shape A, the day's own multiplier Gamma with shape r; their
+ * product has this relative variance.
+ */
+export function sizeOfDay(levelShape: number, daySpread: number): number {
+	return 1 / (1 / levelShape + daySpread + daySpread / levelShape);
+}
+
+/**
+ * Discounted Gamma-Poisson filter (Harvey and Fernandes 1989), with days that may vary
+ * more than Poisson.
  *
  * Each day what was known is discounted, a and b times ω, the day is forecast as
- * negative binomial with mean w·a/b and size a, and then learned: a + y, b + w. A
- * day without a record is only discounted. The first forecast comes after the
+ * negative binomial with mean μ = w·a/b, and then learned: a + y/(1 + μ/r),
+ * b + w/(1 + μ/r), so that wild days count less; without a size r of its own, a + y and
+ * b + w. A day without a record is only discounted. The first forecast comes after the
  * first day with a birth.
  *
  * @param counts births of each day, null where not recorded
  * @param factors weekday factor of each day, the first day's first, repeating
- * @param discount ω, 0 to 1
  * @param onDay told each forecast day by day
  * @example y = 3, 1, 4, 1, 5 with ω 0.9: a 11.8373, b 4.0951
  */
 export function discountedFilter(
 	counts: readonly (number | null)[],
 	factors: readonly number[],
-	discount: number,
+	{ discount, daySpread = 0 }: Variation,
 	onDay?: OnDay,
 ): Filtered {
 	let a = 0;
@@ -43,64 +62,15 @@ export function discountedFilter(
 		const count = counts[day];
 		if (count === null || count === undefined) continue;
 		const factor = factors[day % factors.length] as number;
+		const mean = a > 0 ? (factor * a) / b : 0;
 		if (a > 0) {
-			const mean = (factor * a) / b;
-			logLikelihood += logChance(count, a, mean);
-			onDay?.(day, count, a, mean);
+			const size = daySpread === 0 ? a : sizeOfDay(a, daySpread);
+			logLikelihood += logChance(count, size, mean);
+			onDay?.(day, count, size, mean);
 		}
-		a += count;
-		b += factor;
+		const weight = 1 + mean * daySpread;
+		a += count / weight;
+		b += factor / weight;
 	}
 	return { a, b, logLikelihood };
-}
-
-const LEAST_DISCOUNT = 0.8;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-/** The discount is found to within this. */
-const CLOSE_ENOUGH = 1e-6;
-const GRID = 20;
-
-/**
- * The discount from 0.8 to 1 under which the register's own days were forecast best.
- *
- * The best of a grid, then closed in on between its neighbours.
- */
-export function bestDiscount(
-	counts: readonly (number | null)[],
-	factors: readonly number[],
-): number {
-	const score = (discount: number) => discountedFilter(counts, factors, discount).logLikelihood;
-	const at = (i: number) => LEAST_DISCOUNT + ((1 - LEAST_DISCOUNT) * i) / GRID;
-	let best = 0;
-	let highest = Number.NEGATIVE_INFINITY;
-	for (let i = 0; i <= GRID; i++) {
-		const likelihood = score(at(i));
-		if (likelihood > highest) {
-			highest = likelihood;
-			best = i;
-		}
-	}
-	let low = at(Math.max(0, best - 1));
-	let high = at(Math.min(GRID, best + 1));
-	let left = high - GOLDEN * (high - low);
-	let right = low + GOLDEN * (high - low);
-	let leftScore = score(left);
-	let rightScore = score(right);
-	while (high - low > CLOSE_ENOUGH) {
-		if (leftScore >= rightScore) {
-			high = right;
-			right = left;
-			rightScore = leftScore;
-			left = high - GOLDEN * (high - low);
-			leftScore = score(left);
-		} else {
-			low = left;
-			left = right;
-			leftScore = rightScore;
-			right = low + GOLDEN * (high - low);
-			rightScore = score(right);
-		}
-	}
-	const middle = (low + high) / 2;
-	return score(1) >= score(middle) ? 1 : middle;
 }

@@ -2,8 +2,9 @@ import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, dayNumber, type IsoDate, isoDate } from "../values/date.ts";
+import { bestDiscount } from "./bestDiscount.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
-import { bestDiscount, discountedFilter } from "./discountedFilter.ts";
+import { discountedFilter } from "./discountedFilter.ts";
 import { factorsFrom } from "./weekdayFactors.ts";
 
 /** Fewer recorded days than this do not make a forecast. */
@@ -76,7 +77,7 @@ export const forecast = calculation<Inputs, Forecast>({
 			});
 		const turned = factorsFrom(register.firstDay, factors);
 		const discount = bestDiscount(register.counts, turned);
-		const { a, b, logLikelihood } = discountedFilter(register.counts, turned, discount);
+		const { a, b, logLikelihood } = discountedFilter(register.counts, turned, { discount });
 		const lastDay = isoDate((dayNumber(register.firstDay) as number) + register.counts.length - 1);
 		return { discount, a, b, lastDay, factors, logLikelihood, recordedDays: recorded.length };
 	},

@@ -39,7 +39,7 @@ export function scorecard(
 	let seen = 0;
 	let births = 0;
 	let next = 0;
-	discountedFilter(counts, turned, discount, (day, count, size, mean) => {
+	discountedFilter(counts, turned, { discount }, (day, count, size, mean) => {
 		for (; next < day; next++) {
 			const before = counts[next];
 			if (before === null || before === undefined) continue;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { bestDiscount, discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
+import { bestDiscount } from "../../../src/core/forecast/bestDiscount.ts";
+import { discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { randomNumbers } from "../../reference/randomNumbers.ts";
 import { repeated } from "./register.ts";
@@ -8,7 +9,7 @@ const even = [1, 1, 1, 1, 1, 1, 1];
 /** One-step forecasts as they are made: day, count, size, mean. */
 function steps(counts: readonly (number | null)[], factors = even, discount = 0.9) {
 	const told: number[][] = [];
-	const end = discountedFilter(counts, factors, discount, (...step) => told.push(step));
+	const end = discountedFilter(counts, factors, { discount }, (...step) => told.push(step));
 	return { told, end };
 }
 
@@ -81,12 +82,32 @@ describe("the filter", () => {
 	});
 });
 
+describe("days that vary more than Poisson", () => {
+	test("by hand: wild days count less", () => {
+		// ω 0.9, r 5: a 4, b 1; μ 4 after 0.9: 1/size = 1/3.6 + 1/5 + 1/18; weight 1 + 4/5
+		const told: number[][] = [];
+		const end = discountedFilter([4, 9], even, { discount: 0.9, daySpread: 1 / 5 }, (...step) =>
+			told.push(step),
+		);
+		expectWithin(told[0]?.[2], 1 / (1 / 3.6 + 1 / 5 + 1 / 18), 1e-12, "size");
+		expectWithin(told[0]?.[3], 4, 1e-12, "births");
+		expectWithin(end.a, 3.6 + 9 / 1.8, 1e-12, "births");
+		expectWithin(end.b, 0.9 + 1 / 1.8, 1e-12, "days");
+	});
+
+	test("no spread of its own is the filter as published, to the last digit", () => {
+		const counts = [3, 1, 4, 1, 5, 9, 2, 6];
+		const published = discountedFilter(counts, even, { discount: 0.9 });
+		expect(discountedFilter(counts, even, { discount: 0.9, daySpread: 0 })).toEqual(published);
+	});
+});
+
 describe("the discount", () => {
 	/** The likelihood at every thousandth, told by the filter itself. */
 	const onGrid = (counts: readonly number[]) =>
 		Array.from({ length: 201 }, (_, i) => 0.8 + i / 1000).reduce((best, discount) =>
-			discountedFilter(counts, even, discount).logLikelihood >
-			discountedFilter(counts, even, best).logLikelihood
+			discountedFilter(counts, even, { discount }).logLikelihood >
+			discountedFilter(counts, even, { discount: best }).logLikelihood
 				? discount
 				: best,
 		);
@@ -108,8 +129,8 @@ describe("the discount", () => {
 		const best = bestDiscount(counts, even);
 		const grid = onGrid(counts);
 		expectWithin(best, grid, 0.0011, "of what was known");
-		expect(discountedFilter(counts, even, best).logLikelihood).toBeGreaterThanOrEqual(
-			discountedFilter(counts, even, grid).logLikelihood - 1e-3, // the discount is found to within 1e-6
+		expect(discountedFilter(counts, even, { discount: best }).logLikelihood).toBeGreaterThanOrEqual(
+			discountedFilter(counts, even, { discount: grid }).logLikelihood - 1e-3, // the discount is found to within 1e-6
 		);
 	});
 

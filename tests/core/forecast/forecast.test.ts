@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { bestDiscount, discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
+import { bestDiscount } from "../../../src/core/forecast/bestDiscount.ts";
+import { discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
 import {
 	dayAhead,
 	FEWEST_DAYS,
@@ -61,7 +62,10 @@ describe("the forecast is the filter's, from its own weekday on", () => {
 			.map((_, i) => factors[(weekday(days.firstDay) + i) % 7] as number);
 		const made = learn(days);
 		const best = bestDiscount(days.counts, turned);
-		expect(made).toMatchObject({ discount: best, ...discountedFilter(days.counts, turned, best) });
+		expect(made).toMatchObject({
+			discount: best,
+			...discountedFilter(days.counts, turned, { discount: best }),
+		});
 		expect(made.lastDay).toBe(addDays(days.firstDay, 209));
 	});
 

@@ -44,7 +44,7 @@ describe("the scorecard", () => {
 	test("its own score is the filter's over the same days", () => {
 		const made = learn(days);
 		const turned = days.counts.slice(0, 7).map((_, i) => made.factors[(1 + i) % 7] as number);
-		const upTo = (n: number) => discountedFilter(counts.slice(0, n), turned, made.discount);
+		const upTo = (n: number) => discountedFilter(counts.slice(0, n), turned, made);
 		const sum = upTo(counts.length).logLikelihood - upTo(7).logLikelihood;
 		expectWithin(score(days)?.logScore, sum / 12, 1e-12, "log");
 	});
