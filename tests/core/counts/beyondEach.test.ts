@@ -1,0 +1,21 @@
+import { test } from "vitest";
+import { atLeastEach, beyondEach } from "../../../src/core/counts/beyondEach.ts";
+import { expectedBeyond } from "../../../src/core/counts/poisson.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+test.each([0, 0.002, 0.5, 3, 40, 900])("as one by one, mean %d", (mean) => {
+	const most = 60;
+	const beyond = beyondEach(most, mean);
+	const atLeast = atLeastEach(most, mean);
+	for (let c = 0; c <= most; c++) {
+		const one = expectedBeyond(c, mean);
+		expectWithin(beyond[c], one, 1e-11 * one, "uses beyond");
+		// The chance of at least c is what one kit more would have spared.
+		const chance = c === 0 ? 1 : expectedBeyond(c - 1, mean) - one;
+		expectWithin(atLeast[c], chance, 1e-9 * chance, "chance of at least");
+	}
+});
+
+test("what is tiny keeps its digits", () => {
+	expectWithin(beyondEach(12, 0.01)[10], 1e-22 / 39_916_800, 1e-24 / 39_916_800, "uses beyond");
+});
