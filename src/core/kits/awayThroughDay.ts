@@ -1,0 +1,78 @@
+import { poisson } from "../counts/poisson.ts";
+import type { DayClock } from "../rounds/dayClock.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { kitsInQueue, oneServiceLater } from "./kitsInQueue.ts";
+
+/** People who reprocess kits one by one, and the minutes it takes. */
+export interface Hands {
+	readonly people: number;
+	/** Minutes a person is busy with a kit. */
+	readonly workMinutes: number;
+	/** Minutes it is left alone besides. */
+	readonly aloneMinutes: number;
+}
+
+/** Kits out of reach at one moment of the day. */
+export interface AwayAt {
+	/** Minutes after midnight. */
+	readonly minute: number;
+	/** How likely each number of kits is to be out of reach. */
+	readonly away: Float64Array;
+}
+
+/** Moments of a day that are looked at. */
+const STEP_MINUTES = 20;
+const MOST_DAYS = 8;
+
+/**
+ * Kits out of reach through a day like all others, where `people` take one kit after the other.
+ *
+ * Those that wait or are worked on follow from those one service time before
+ * (`oneServiceLater`), for days enough to forget how it began; those left alone are counted as
+ * if they were so before the work, so that they are Poisson and apart from the others.
+ *
+ * @param uses a clock on which every day is like this one; fewer come than can be worked on
+ */
+export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
+	const { people, workMinutes, aloneMinutes } = hands;
+	const each = Math.ceil(workMinutes / STEP_MINUTES);
+	const step = workMinutes / each;
+	const came = (minute: number, minutes: number) =>
+		uses.between(minute - aloneMinutes - minutes, minute - aloneMinutes);
+	const perService = (uses.between(0, MINUTES_PER_DAY) * workMinutes) / MINUTES_PER_DAY;
+	const settled = kitsInQueue(people, perService);
+	/** The last service time, one step after the other. */
+	const lately = Array.from({ length: each }, () => settled);
+	const moments: AwayAt[] = [];
+	const first = daysToForget(hands, perService) * MINUTES_PER_DAY;
+	for (let i = 0; i * step < first + MINUTES_PER_DAY; i++) {
+		const minute = i * step;
+		const before = lately[i % each] as Float64Array;
+		const queue = oneServiceLater(before, people, came(minute, workMinutes));
+		lately[i % each] = queue;
+		if (minute < first) continue;
+		const away = plusPoisson(queue, uses.between(minute - aloneMinutes, minute));
+		moments.push({ minute: minute - first, away });
+	}
+	return moments;
+}
+
+/** A queue forgets the slower the busier the people are; it begins as on an even day. */
+function daysToForget({ people, workMinutes }: Hands, perService: number): number {
+	const free = 1 - perService / people;
+	const minutes = (3 * workMinutes) / people / free ** 2;
+	return Math.min(MOST_DAYS, 1 + Math.ceil(minutes / MINUTES_PER_DAY));
+}
+
+/** With a Poisson count of the mean given added. */
+export function plusPoisson(kits: Float64Array, meanCount: number): Float64Array {
+	if (meanCount === 0) return kits;
+	const { first, chance } = poisson(meanCount);
+	const sum = new Float64Array(kits.length + first + chance.length - 1);
+	kits.forEach((p, n) => {
+		chance.forEach((q, m) => {
+			sum[n + first + m] = (sum[n + first + m] as number) + p * q;
+		});
+	});
+	return sum;
+}

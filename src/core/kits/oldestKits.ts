@@ -1,0 +1,92 @@
+import { AgesOfKits } from "./agesOfKits.ts";
+import { LaterEnds } from "./laterEnds.ts";
+import { NEVER, type RenewalStep } from "./renewalSteps.ts";
+import { upTo } from "./upTo.ts";
+
+/**
+ * The oldest ready kits, followed exactly; of the others, how many end on each later day is
+ * taken as if the days were apart from each other, given how many kits there are.
+ *
+ * Every day holds the kits that left for it, so the days' numbers come from the chain itself.
+ */
+export class OldestKits {
+	readonly #kits: number;
+	readonly #ends: number;
+	#ages: AgesOfKits;
+	/** For each day kits end on, how likely each number is from each of the day's rounds. */
+	#parts: Float64Array[][];
+	#later: LaterEnds;
+
+	/** @param steps of a day, to begin with as if nothing but `extra` a step were renewed */
+	constructor(kits: number, ends: number, steps: readonly RenewalStep[], extra: number) {
+		this.#kits = kits;
+		this.#ends = ends;
+		this.#parts = Array.from({ length: ends }, () => []);
+		for (let day = 0; day <= ends; day++)
+			for (const { midnight, target, uses } of steps) {
+				if (midnight !== "none") this.#midnight();
+				(this.#parts[target] as Float64Array[]).push(upTo(kits, uses + extra));
+			}
+		this.#later = new LaterEnds(kits, this.#parts);
+		this.#ages = AgesOfKits.first(kits, ends, this.#later);
+	}
+
+	/** Fills `given` (see `RenewalsOfDay`); gives back how likely each number of uses was. */
+	go(step: RenewalStep, given: Float64Array): Float64Array {
+		const kits = this.#kits;
+		const uses = upTo(kits, step.uses);
+		const ages = new AgesOfKits(kits, this.#ends);
+		const left = new Float64Array(kits + 1);
+		if (step.midnight === "before") {
+			this.#midnight();
+			this.#ages = this.#ages.dayLater();
+			this.#later = new LaterEnds(kits, this.#parts);
+		}
+		given.fill(0);
+		let layer = this.#ages;
+		for (let u = 0; u <= kits; u++) {
+			const weight = uses[u] as number;
+			this.#joined(layer, u, step).forEach((after, x) => {
+				const chance = after.total();
+				given[u * (kits + 1) + x] = chance;
+				left[u + x] = (left[u + x] as number) + weight * chance;
+				ages.addAll(after, weight);
+			});
+			if (u < kits) layer = layer.lessOne(kits - u, this.#later);
+		}
+		if (step.midnight === "after") this.#midnight();
+		this.#ages = step.midnight === "after" ? ages.dayLater() : ages;
+		this.#ages.allBack(step.target);
+		(this.#parts[step.target] as Float64Array[]).push(left);
+		this.#later = new LaterEnds(kits, this.#parts);
+		return uses;
+	}
+
+	#midnight(): void {
+		this.#parts = [...this.#parts.slice(1), []];
+	}
+
+	/** The oldest kits once others have joined a round, by how many did. */
+	#joined(ages: AgesOfKits, used: number, { endsBy, spreadBy }: RenewalStep): AgesOfKits[] {
+		if (spreadBy === NEVER && endsBy === NEVER) return [ages];
+		const kits = this.#kits;
+		const by: AgesOfKits[] = [ages.times(1)];
+		const into = (x: number) => {
+			by[x] ??= new AgesOfKits(kits, ages.ends);
+			return by[x];
+		};
+		for (let end = 0; end <= endsBy && end < ages.ends; end++)
+			for (let x = 0; x <= kits - used; x++)
+				for (let n = 1; n <= kits - used - x; n++) {
+					const chance = by[x]?.take(end, n) ?? 0;
+					if (chance > 0) into(x + n).addNext(end, kits - used - x - n, this.#later, chance);
+				}
+		for (let end = Math.max(0, endsBy + 1); end <= spreadBy && end < ages.ends; end++)
+			for (let x = kits - used - 2; x >= 0; x--)
+				for (let n = 2; n <= kits - used - x; n++) {
+					const chance = by[x]?.take(end, n) ?? 0;
+					if (chance > 0) into(x + 1).add(end, n - 1, chance);
+				}
+		return by;
+	}
+}

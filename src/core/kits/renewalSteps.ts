@@ -1,0 +1,75 @@
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+
+/** When a kit that nobody used goes through a round again. */
+export type Renewal = "when_expired" | "in_time";
+
+export interface ReadyLife {
+	/** Whole days a kit may be used after the day it became ready. */
+	readonly days: number;
+	readonly renewal: Renewal;
+}
+
+/** A day like all others: its rounds, and the kits used from the start of each to the next. */
+export interface LikeDay {
+	/** Starts of the day's rounds, minutes after midnight, earliest first. */
+	readonly starts: readonly number[];
+	/** Mean uses from each round's start to the next one's, or to midnight after the last. */
+	readonly uses: readonly number[];
+	/** Mean uses from midnight to the first round. */
+	readonly usesAfterMidnight: number;
+	/** Minutes from a round's start to its kits being ready, as the plan counts on. */
+	readonly plannedMinutes: number;
+}
+
+/** Uses, and then what joins the next round although nobody used it. */
+export interface RenewalStep {
+	/** Mean uses in it. */
+	readonly uses: number;
+	/** Kits that end by this day join, days from today; NEVER where none does. */
+	readonly endsBy: number;
+	/** One of several oldest kits that end together by this day joins. */
+	readonly spreadBy: number;
+	/** The day on which the kits of the round end. */
+	readonly target: number;
+	/** Whether a new day begins before kits join, or after. */
+	readonly midnight: "before" | "after" | "none";
+}
+
+export const NEVER = -1;
+/** Oldest kits that end together less than this many days after the next round's are ready are spread. */
+export const SPREAD_DAYS = 2;
+
+/** The last day, from the day of its start, of the kits of a round. */
+function lastDay(start: number, day: LikeDay, life: ReadyLife): number {
+	return Math.floor((start + day.plannedMinutes) / MINUTES_PER_DAY) + life.days;
+}
+
+/** A day step by step: in_time from round to round; when_expired also from the last round to midnight. */
+export function renewalSteps(day: LikeDay, life: ReadyLife): RenewalStep[] {
+	const { starts, uses, usesAfterMidnight } = day;
+	const last = uses.at(-1) as number;
+	const targets = starts.map((start) => lastDay(start, day, life));
+	if (life.renewal === "in_time")
+		return starts.map((_, i) => ({
+			uses: i === 0 ? last + usesAfterMidnight : (uses[i - 1] as number),
+			...inTime(day, i),
+			target: targets[i] as number,
+			midnight: i === 0 ? "before" : "none",
+		}));
+	const none = { endsBy: NEVER, spreadBy: NEVER, midnight: "none" } as const;
+	return [
+		{ uses: last, endsBy: 0, spreadBy: NEVER, target: targets[0] as number, midnight: "after" },
+		...starts.map((_, i) => ({
+			...none,
+			uses: i === 0 ? usesAfterMidnight : (uses[i - 1] as number),
+			target: targets[i] as number,
+		})),
+	];
+}
+
+/** Which ends are too early to wait for the round after round i: a kit's day ends at its midnight. */
+function inTime({ starts, plannedMinutes }: LikeDay, i: number) {
+	const next = starts[i + 1] ?? (starts[0] as number) + MINUTES_PER_DAY;
+	const endsBy = Math.ceil((next + plannedMinutes) / MINUTES_PER_DAY) - 2;
+	return { endsBy, spreadBy: endsBy + SPREAD_DAYS };
+}

@@ -1,0 +1,91 @@
+import { DayClock, type HourShares } from "../rounds/dayClock.ts";
+import type { RoundLength } from "../rounds/roundLength.ts";
+import { mostKitsWithin } from "../rounds/roundLength.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import type { LikeDay, ReadyLife } from "./renewalSteps.ts";
+
+/** Everything that decides when the kits used on the days of a plan are ready again. */
+export interface InRounds {
+	readonly kind: "in_rounds";
+	/** Starts of the rounds of a day, minutes after midnight, earliest first. */
+	readonly starts: readonly number[];
+	/** What makes a round long. */
+	readonly length: RoundLength;
+	/** Minutes from a round's start to its kits being ready, as the plan counts on. */
+	readonly plannedMinutes: number;
+	/** Mean uses of each day of the plan. */
+	readonly usesPerDay: readonly number[];
+	readonly hourShares: HourShares;
+	/** How long a ready kit may be used; null where it never goes out of date. */
+	readonly life: ReadyLife | null;
+}
+
+/** A round of the plan, and the time until the next one begins. */
+export interface RoundOfPlan {
+	/** Which round of its day, from 0. */
+	readonly index: number;
+	/** Minutes from the plan's first midnight. */
+	readonly start: number;
+	readonly next: number;
+	/** The midnight between the two, for the last round of a day. */
+	readonly midnight: number | undefined;
+	/** Of the uses that came, those before the day's midnight; only the first round of a day has any. */
+	readonly cameBeforeMidnight: number;
+	/** Mean uses since the start of the round before. */
+	readonly came: number;
+	/** Rounds with the same name are alike in everything. */
+	readonly likeness: string;
+}
+
+/** The rounds of a plan one after the other; the day before it is like its first, the day after like its last. */
+export class RoundsGoneThrough {
+	readonly uses: DayClock;
+	readonly rounds: readonly RoundOfPlan[];
+	readonly plan: InRounds;
+
+	constructor(plan: InRounds) {
+		this.plan = plan;
+		this.uses = new DayClock(plan.usesPerDay, plan.hourShares);
+		this.rounds = plan.usesPerDay.flatMap((_, day) =>
+			plan.starts.map((_start, index) => this.#round(day, index)),
+		);
+	}
+
+	#round(day: number, index: number): RoundOfPlan {
+		const { starts, usesPerDay } = this.plan;
+		const midnight = day * MINUTES_PER_DAY;
+		const start = midnight + (starts[index] as number);
+		const isLast = index === starts.length - 1;
+		const ofNext = isLast ? (starts[0] as number) + MINUTES_PER_DAY : (starts[index + 1] as number);
+		const ofLast =
+			index === 0 ? (starts.at(-1) as number) - MINUTES_PER_DAY : (starts[index - 1] as number);
+		const rateOf = (of: number) => usesPerDay[Math.min(Math.max(of, 0), usesPerDay.length - 1)];
+		return {
+			index,
+			start,
+			next: midnight + ofNext,
+			midnight: isLast ? midnight + MINUTES_PER_DAY : undefined,
+			cameBeforeMidnight: index === 0 ? this.uses.between(midnight + ofLast, midnight) : 0,
+			came: this.uses.between(midnight + ofLast, start),
+			likeness: [index, rateOf(day - 1), rateOf(day), rateOf(day + 1)].join(" "),
+		};
+	}
+
+	/** The most kits, of those there are, with which a round ends before the next one begins. */
+	mostIn({ start, next }: RoundOfPlan, kits: number): number {
+		return mostKitsWithin(this.plan.length, next - start, kits);
+	}
+
+	/** The day all days of the plan are like on average. */
+	likeDay(): LikeDay {
+		const { usesPerDay, hourShares, starts, plannedMinutes } = this.plan;
+		const mean = usesPerDay.reduce((sum, uses) => sum + uses, 0) / usesPerDay.length;
+		const clock = new DayClock([mean], hourShares);
+		return {
+			starts,
+			uses: starts.map((start, i) => clock.between(start, starts[i + 1] ?? MINUTES_PER_DAY)),
+			usesAfterMidnight: clock.between(0, starts[0] as number),
+			plannedMinutes,
+		};
+	}
+}
