@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Figure } from "../../../src/core/calculation.ts";
 import { type Plan, plan } from "../../../src/core/plan/plan.ts";
-import { rowsOf, valueIn } from "../planCells.ts";
+import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { codesOf, rowsOf, valueIn } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
 import { planOfStore } from "./oneItem.ts";
 
@@ -136,5 +138,46 @@ describe("stock on hand", () => {
 			usage: ["soap,day,two,"],
 		});
 		expect(valueIn(cellOf(unknown, "stock.csv", ["lot", "S1"], "wasted"))).toBeUndefined();
+	});
+});
+
+describe("the ward's other solution in what is asked of the product", () => {
+	const shareIn = (...lines: string[]) => {
+		const made = plan(
+			unitWith(
+				{},
+				{ "ward-solution.csv": ["use,litres_per_day,strength_pct,note", ...lines].join("\n") },
+			),
+		);
+		const share = behind(cellOf(made, "order.csv", ["item", "liquid"], "run_out_on")).find(
+			({ origin }) => origin.kind === "computed" && origin.calculation.key === "ward_share",
+		);
+		if (!share) throw new Error("no share of the ward");
+		return { share, made };
+	};
+
+	test("is worked out from its litres and strengths, and what a preparation takes", () => {
+		const { share } = shareIn("floors,20,0.1,", "spills,2,0.5,");
+		const { settings } = readWorkbook(unitWith({}));
+		const one =
+			(Number(valueIn(settings.soak_fill_litres)) +
+				Number(valueIn(settings.wipe_solution_litres))) *
+			Number(valueIn(settings.target_strength_pct));
+		expectWithin(valueIn(share) as number, (20 * 0.1 + 2 * 0.5) / one, 1e-12, "preparations");
+		expect(behind(share).map(({ origin }) => "place" in origin && origin.place.file)).toContain(
+			"ward-solution.csv",
+		);
+	});
+
+	test("has no value, and never 0, where a line cannot be read", () => {
+		const { share, made } = shareIn("floors,twenty,0.1,");
+		expect(share.outcome.ok).toBe(false);
+		expect(codesOf(cellOf(made, "order.csv", ["item", "liquid"], "run_out_on"))).toContain(
+			"bad-cell",
+		);
+	});
+
+	test("is 0 where nothing else is mixed", () => {
+		expect(valueIn(shareIn().share)).toBe(0);
 	});
 });

@@ -1,13 +1,17 @@
-import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
-import type { Preparation } from "../../chlorine/measureOut.ts";
+import { calculation, derive, type Figure } from "../../calculation.ts";
+import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { valueIn } from "../../outcome.ts";
+import { cellFigure } from "../../read/cellFigure.ts";
+import { listFigure } from "../../read/listFigure.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
-import type { ItemsRow } from "../../sheets/items.ts";
+import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import type { WardSolutionRow } from "../../sheets/wardSolution.ts";
 import { definition } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { preparationWith, strongLots } from "../chlorine/productFigures.ts";
+import { litresOfPreparation, preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardFigures.ts";
 import type { Pair } from "../countFigures.ts";
@@ -68,29 +72,55 @@ function productDemand(
 		unit,
 		window.map((day) => day.date),
 	);
-	const measure = nameFigure(say`Measure`, row.value.measure);
+	const measure = cellFigure(itemsSheet, row, "measure");
 	return {
 		use: productUse(preparationToOrderFor(unit, ahead.firstDay), measure, kits, ward),
 		daily: derive(withWardPreparations, {
 			preparations: preparationsAhead(ahead),
-			share: nameFigure(say`The ward's other solution, as preparations a day`, wardShare(unit)),
+			share: wardShare(unit.read),
 		}),
 	};
 }
 
-/** Chlorine of the ward's other solution a day ÷ chlorine of one preparation. */
-function wardShare({ read }: UnitFigures): number {
-	const {
-		soak_fill_litres: soak,
-		wipe_solution_litres: wipe,
-		target_strength_pct: target,
-	} = read.settings;
-	const one = ((valueIn(soak) ?? 0) + (valueIn(wipe) ?? 0)) * (valueIn(target) ?? 0);
-	const ward = read.tables.wardSolution.rows.reduce(
-		(sum, { value }) => sum + value.litres_per_day * value.strength_pct,
-		0,
-	);
-	return one > 0 ? ward / one : 0;
+const shareInputs = {
+	ward: { label: say`The ward's other solution`, unit: say`L/day and %` },
+	litres: measureOut.inputs.litres,
+	targetPct: measureOut.inputs.targetPct,
+};
+
+interface ShareInputs {
+	readonly ward: readonly Pick<WardSolutionRow, "litres_per_day" | "strength_pct">[];
+	readonly litres: number;
+	readonly targetPct: number;
+}
+
+const asPreparations = calculation<ShareInputs, number>({
+	key: "ward_share",
+	label: say`The ward's other solution, as preparations a day`,
+	unit: say`preparations`,
+	formula: say`Litres a day × strength, all other uses added up, ÷ (litres of a preparation × strength of the soak).`,
+	source: definition,
+	inputs: shareInputs,
+	example: {
+		inputs: { ward: [{ litres_per_day: 20, strength_pct: 0.1 }], litres: 8, targetPct: 0.5 },
+		result: 0.5,
+		within: 1e-12,
+	},
+	compute: ({ ward, litres, targetPct }) =>
+		ward.reduce((sum, use) => sum + use.litres_per_day * use.strength_pct, 0) /
+		(litres * targetPct),
+});
+
+/** A use that cannot be read leaves the share without a value: the product would run out sooner than planned. */
+function wardShare(read: ReadWorkbook): Figure {
+	const { label, unit } = shareInputs.ward;
+	return derive(asPreparations, {
+		ward: listFigure(label, unit, read.tables.wardSolution, (rows) =>
+			rows.map(({ value: { litres_per_day, strength_pct } }) => ({ litres_per_day, strength_pct })),
+		),
+		litres: litresOfPreparation(read),
+		targetPct: read.settings.target_strength_pct,
+	});
 }
 
 const withWardPreparations = calculation<
