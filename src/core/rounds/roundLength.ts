@@ -1,4 +1,4 @@
-import type { StepsRow } from "../sheets/steps.ts";
+import type { Step } from "./step.ts";
 
 /** What makes a round long: minutes once, for each kit and for each load. */
 export interface RoundLength {
@@ -11,11 +11,11 @@ export interface RoundLength {
 
 /** A list of steps, put together by what they are counted by. */
 export function roundLength(
-	steps: readonly StepsRow[],
+	steps: readonly Step[],
 	workers: number,
 	kitsInLoad: number,
 ): RoundLength {
-	const minutesBy = (basis: StepsRow["basis"]) =>
+	const minutesBy = (basis: Step["basis"]) =>
 		steps.reduce((sum, step) => sum + (step.basis === basis ? step.minutes : 0), 0);
 	return {
 		perRound: minutesBy("round"),

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import { minutesOf, mostKitsWithin, roundLength } from "../../../src/core/rounds/roundLength.ts";
 import { roundMinutes } from "../../../src/core/rounds/roundMinutes.ts";
-import type { StepsRow } from "../../../src/core/sheets/steps.ts";
+import type { Step } from "../../../src/core/rounds/step.ts";
 import { answerOf } from "../answerOf.ts";
 
-const steps: StepsRow[] = [
+const steps: Step[] = [
 	{ step: "mix", basis: "round", minutes: 15, hands_on: "yes" },
 	{ step: "wash", basis: "kit", minutes: 15, hands_on: "yes" },
 	{ step: "pack", basis: "kit", minutes: 5, hands_on: "yes" },
