@@ -11,8 +11,8 @@ import { expectedOf } from "../../src/core/counts/measures.ts";
 import { expiriesPerDay } from "../../src/core/kits/expiries.ts";
 import { kitsToReprocess } from "../../src/core/kits/kitsToReprocess.ts";
 import { kitUses } from "../../src/core/kits/kitUses.ts";
+import { memoized } from "../../src/core/memoize.ts";
 import { partOf } from "../../src/core/partOf.ts";
-import { alikeDays } from "../../src/core/plan/alikeDays.ts";
 import { countTimes } from "../../src/core/quantities.ts";
 import { flatDay } from "../../src/core/rounds/dayClock.ts";
 import {
@@ -72,11 +72,11 @@ const useOnDay = calculation<Omit<UseInputs, "days"> & { readonly day: RoundsOfD
 });
 
 /** As in the plan, days that are alike cost one day's work. */
-const arrivals = alikeDays(kitsInRounds);
-const running = alikeDays(roundsThatRun);
-const loadCounts = alikeDays(loadsOfDay);
-const preparations = alikeDays(preparationsOfDay);
-const useOfDay = alikeDays(useOnDay);
+const arrivals = memoized(kitsInRounds);
+const running = memoized(roundsThatRun);
+const loadCounts = memoized(loadsOfDay);
+const preparations = memoized(preparationsOfDay);
+const useOfDay = memoized(useOnDay);
 
 const rates = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
 const ratesOf = {

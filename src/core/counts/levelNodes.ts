@@ -1,5 +1,5 @@
+import { memoize } from "../memoize.ts";
 import { type LevelNode, laguerreNodes } from "./laguerreNodes.ts";
-import { remembered } from "./remembered.ts";
 
 /** One node: the mean itself. */
 const known: readonly LevelNode[] = [{ factor: 1, weight: 1 }];
@@ -9,7 +9,7 @@ const WELL_KNOWN = 0.01;
 /** As many as are ever worth their time. */
 const MOST_NODES = 27;
 
-const found = remembered((shape: number, count: number) => `${shape} ${count}`, laguerreNodes);
+const found = memoize(laguerreNodes);
 
 /**
  * Values and weights over which what depends on an uncertain level is mixed.

@@ -1,5 +1,5 @@
+import { memoize } from "../memoize.ts";
 import { always, type Counts, TAIL } from "./counts.ts";
-import { remembered } from "./remembered.ts";
 
 /**
  * A Poisson count with the mean given.
@@ -10,7 +10,7 @@ import { remembered } from "./remembered.ts";
  * @param meanCount 0 or more
  * @example setAside(poisson(3), 0.95) // 6
  */
-export const poisson = remembered((meanCount: number) => meanCount, poissonTerms);
+export const poisson = memoize(poissonTerms);
 
 function poissonTerms(meanCount: number): Counts {
 	if (meanCount === 0) return always(0);

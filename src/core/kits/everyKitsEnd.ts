@@ -1,4 +1,4 @@
-import { remembered } from "../counts/remembered.ts";
+import { memoize } from "../memoize.ts";
 import type { RenewalStep } from "./renewalSteps.ts";
 import { upTo } from "./upTo.ts";
 
@@ -60,32 +60,26 @@ function apart(counts: readonly number[]): number {
 }
 
 /** All combinations: for each, how many kits end on each day. */
-const statesOf = remembered(
-	(kits: number, ends: number) => `${kits} ${ends}`,
-	(kits, ends) => {
-		const states: number[][] = [];
-		const fill = (counts: number[], left: number) => {
-			if (counts.length === ends - 1) states.push([...counts, left]);
-			else for (let n = 0; n <= left; n++) fill([...counts, n], left - n);
-		};
-		fill([], kits);
-		return states;
-	},
-);
+const statesOf = memoize((kits: number, ends: number) => {
+	const states: number[][] = [];
+	const fill = (counts: number[], left: number) => {
+		if (counts.length === ends - 1) states.push([...counts, left]);
+		else for (let n = 0; n <= left; n++) fill([...counts, n], left - n);
+	};
+	fill([], kits);
+	return states;
+});
 
 /** Where each combination leads with each number of uses, and how many kits join unused. */
-const moves = remembered(
+const moves = memoize(
 	(
-		...step: [
-			kits: number,
-			ends: number,
-			endsBy: number,
-			spreadBy: number,
-			target: number,
-			midnight: RenewalStep["midnight"],
-		]
-	) => step.join(" "),
-	(kits, ends, endsBy, spreadBy, target, midnight) => {
+		kits: number,
+		ends: number,
+		endsBy: number,
+		spreadBy: number,
+		target: number,
+		midnight: RenewalStep["midnight"],
+	) => {
 		const states = statesOf(kits, ends);
 		const places = new Map(states.map((counts, i) => [counts.join(), i]));
 		const next = new Uint16Array(states.length * (kits + 1));

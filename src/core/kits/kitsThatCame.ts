@@ -1,23 +1,19 @@
-import { remembered } from "../counts/remembered.ts";
+import { memoize } from "../memoize.ts";
 import { added } from "./laterEnds.ts";
-import type { LikeDay, ReadyLife } from "./renewalSteps.ts";
+import type { ReadyLife } from "./renewalSteps.ts";
 import { type RenewalsOfDay, renewalsOfDay } from "./renewalsOfDay.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { upTo } from "./upTo.ts";
 
-const renewals = remembered(
-	(kits: number, day: LikeDay, life: ReadyLife) =>
-		[
-			kits,
-			life.days,
-			life.renewal,
-			day.plannedMinutes,
-			day.usesAfterMidnight,
-			...day.uses,
-			...day.starts,
-		].join(" "),
-	renewalsOfDay,
-);
+const renewals = memoize(renewalsOfDay, (kits, day, life) => [
+	kits,
+	life.days,
+	life.renewal,
+	day.plannedMinutes,
+	day.usesAfterMidnight,
+	...day.uses,
+	...day.starts,
+]);
 
 /** Renewals on the day that the days of the plan are like on average; none where kits keep for ever. */
 export function renewalsOfPlan(kits: number, plan: RoundsGoneThrough): RenewalsOfDay | undefined {

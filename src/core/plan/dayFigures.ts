@@ -5,7 +5,7 @@ import type { Counts } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiries.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
-import { onceFor } from "../onceFor.ts";
+import { memoizeByObject, memoized } from "../memoize.ts";
 import type { ReadTable } from "../read/rows.ts";
 import {
 	kitsAfterEachUse,
@@ -18,16 +18,15 @@ import {
 import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
-import { alikeDays } from "./alikeDays.ts";
 import { birthsOfDay } from "./births/birthsOfDay.ts";
 import { together } from "./kits/byKind.ts";
 import type { KindFigures } from "./kits/kindFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
-const arrivals = alikeDays(kitsInRounds);
-const running = alikeDays(roundsThatRun);
-const loads = alikeDays(loadsOfDay);
-const preparations = alikeDays(preparationsOfDay);
+const arrivals = memoized(kitsInRounds);
+const running = memoized(roundsThatRun);
+const loads = memoized(loadsOfDay);
+const preparations = memoized(preparationsOfDay);
 
 /** What one day brings for one kind of kit. */
 export interface KindOfDay {
@@ -75,7 +74,7 @@ export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDem
 }
 
 /** The sheet with the row of one day only: a plan of a year would search all of it for each of its days. */
-const ownBirths = onceFor((table: ReadTable<BirthsRow>) => {
+const ownBirths = memoizeByObject((table: ReadTable<BirthsRow>) => {
 	const rows = new Map(table.rows.map((row) => [row.value.date, row]));
 	return (date: IsoDate): ReadTable<BirthsRow> => {
 		const row = rows.get(date);

@@ -4,12 +4,12 @@ import { type Counts, once } from "../counts/counts.ts";
 import { poissonCount, setAsideOf } from "../counts/measures.ts";
 import { mixedCount } from "../counts/mixedCount.ts";
 import { sumOf } from "../counts/sumOf.ts";
+import { memoized } from "../memoize.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { productExpected, productSetAside } from "../stock/productOverDays.ts";
-import { alikeDays } from "./alikeDays.ts";
 import { byDate, roundsByDate } from "./byDate.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
@@ -130,8 +130,8 @@ const quantityMeasured = partOf<Preparation, "quantity">(
 );
 
 const productOfDay = {
-	expected: alikeDays(productExpected),
-	setAside: alikeDays(productSetAside),
+	expected: memoized(productExpected),
+	setAside: memoized(productSetAside),
 };
 const productOfPeriod = { expected: productExpected, setAside: productSetAside };
 

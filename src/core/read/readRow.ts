@@ -1,4 +1,5 @@
 import type { Column, Columns } from "../column.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { badCell, tooManyCells } from "./cellProblems.ts";
@@ -29,13 +30,21 @@ export function layoutOf<C extends Columns>(
 	header: readonly string[],
 	names: readonly string[],
 ): Layout<C> {
-	const columns = Object.entries(sheet.columns).map(([key, column]) => ({
-		key,
-		column,
-		at: names.indexOf(key),
-	}));
-	return { sheet, header, columns };
+	return layoutOnce(sheet as Sheet, header, names) as Layout<C>;
 }
+
+/** A header of the same texts gives the same layout, so that the rows under it are not read again. */
+const layoutOnce = memoize(
+	(sheet: Sheet, header: readonly string[], names: readonly string[]): Layout => {
+		const columns = Object.entries(sheet.columns).map(([key, column]) => ({
+			key,
+			column,
+			at: names.indexOf(key),
+		}));
+		return { sheet, header, columns };
+	},
+	(sheet, header) => [sheet.columns, sheet.file, ...header],
+);
 
 /** Reads one row. */
 export function readRow<C extends Columns>(
@@ -70,27 +79,5 @@ export function readRow<C extends Columns>(
 	};
 }
 
-const known = new WeakMap<readonly string[], { layout: Layout; read: ReadRow<unknown> }>();
-
 /** Reads one row, but one that an edit left alone, and so is the same object as before, not again. */
-export function readRowOnce<C extends Columns>(
-	cells: readonly string[],
-	layout: Layout<C>,
-	line: number,
-): ReadRow<RowOf<Sheet<C>>> {
-	const before = known.get(cells);
-	if (before?.read.row.line === line && isSame(before.layout, layout))
-		return before.read as ReadRow<RowOf<Sheet<C>>>;
-	const read = readRow(cells, layout, line);
-	known.set(cells, { layout, read });
-	return read;
-}
-
-function isSame(one: Layout, other: Layout): boolean {
-	return (
-		one.sheet.columns === other.sheet.columns &&
-		one.sheet.file === other.sheet.file &&
-		one.header.length === other.header.length &&
-		one.header.every((key, at) => key === other.header[at])
-	);
-}
+export const readRowOnce = memoizeByObject(readRow) as typeof readRow;

@@ -1,4 +1,4 @@
-import type { Columns } from "../column.ts";
+import { memoizeByObject } from "../memoize.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { sheetsByName } from "../sheets/typedSheets.ts";
@@ -11,20 +11,10 @@ import type { ReadTable } from "./rows.ts";
 /** Of a longer sheet only the rows are read that an edit touched; remembering the rows of short ones would not pay. */
 const MANY_ROWS = 50;
 
-const known = new WeakMap<TextTable, ReadTable<unknown>>();
-
 /** A table that an edit left alone is the same object as before, and is not read again. */
-function readOnce<C extends Columns>(
-	sheet: Sheet<C>,
-	table: TextTable | undefined,
-): ReadTable<RowOf<Sheet<C>>> {
-	const before = table && known.get(table);
-	if (before?.file === sheet.file) return before as ReadTable<RowOf<Sheet<C>>>;
-	const isLong = (table?.rows.length ?? 0) > MANY_ROWS;
-	const read = readTable(sheet, table, isLong ? readRowOnce : readRow);
-	if (table) known.set(table, read);
-	return read;
-}
+const readOnce = memoizeByObject((table: TextTable, sheet: Sheet) =>
+	readTable(sheet, table, table.rows.length > MANY_ROWS ? readRowOnce : readRow),
+);
 
 /** The settings have rows of many kinds; `readSettings` knows them. All other typed sheets are tables. */
 const { unit: unitSheet, ...tableSheets } = sheetsByName;
@@ -35,10 +25,10 @@ export type ReadTables = {
 };
 
 function readTables({ tables }: Workbook): ReadTables {
-	const read = Object.entries<Sheet>(tableSheets).map(([name, sheet]) => [
-		name,
-		readOnce(sheet, tables[sheet.file]),
-	]);
+	const read = Object.entries<Sheet>(tableSheets).map(([name, sheet]) => {
+		const table = tables[sheet.file];
+		return [name, table ? readOnce(table, sheet) : readTable(sheet, table)];
+	});
 	return Object.fromEntries(read) as ReadTables;
 }
 

@@ -2,8 +2,8 @@ import { calculation } from "../calculation.ts";
 import { type Counts, once } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { poisson } from "../counts/poisson.ts";
-import { remembered } from "../counts/remembered.ts";
 import { sumOf } from "../counts/sumOf.ts";
+import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { definition, sources } from "../sources.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../values/clock.ts";
@@ -127,14 +127,15 @@ export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, Rou
 });
 
 /** How many of a day's rounds run, from the mean kits in each. */
-export const runningRounds = remembered(
-	(kits: readonly number[]) => kits.join(),
-	(kits) => sumOf(kits.map((m) => once(-Math.expm1(-m)))),
+export const runningRounds = memoize(
+	(kits: readonly number[]) => sumOf(kits.map((m) => once(-Math.expm1(-m)))),
+	(kits) => kits,
 );
 
-const loadsOfRounds = remembered(
-	(kits: readonly number[], kitsInLoad: number) => `${kitsInLoad} ${kits.join()}`,
-	(kits, kitsInLoad) => sumOf(kits.map((m) => groupsOf(poisson(m), kitsInLoad))),
+const loadsOfRounds = memoize(
+	(kits: readonly number[], kitsInLoad: number) =>
+		sumOf(kits.map((m) => groupsOf(poisson(m), kitsInLoad))),
+	(kits, kitsInLoad) => [kitsInLoad, ...kits],
 );
 
 const roundsInput = { rounds: { label: say`Kits in each round, expected`, unit: say`kits` } };

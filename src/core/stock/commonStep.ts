@@ -1,5 +1,5 @@
 import { type Counts, setAside } from "../counts/counts.ts";
-import { remembered } from "../counts/remembered.ts";
+import { memoize } from "../memoize.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 /** Amounts counted in steps. */
@@ -37,11 +37,11 @@ export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
 }
 
 /** Steps for amounts of which hardly ever more than `most` is used over some days. */
-export const stepsFor = remembered(
-	(amounts: readonly number[], most: number, days: number) =>
-		`${Math.min(days, FEW_DAYS + 1)} ${most} ${amounts.join(" ")}`,
-	foundSteps,
-);
+export const stepsFor = memoize(foundSteps, (amounts, most, days) => [
+	Math.min(days, FEW_DAYS + 1),
+	most,
+	...amounts,
+]);
 
 function foundSteps(amounts: readonly number[], most: number, days: number): Steps {
 	const used = amounts.filter((amount) => amount > 0);

@@ -1,8 +1,8 @@
 import type { Counts } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
-import { remembered } from "../counts/remembered.ts";
 import { moved, spread } from "../counts/spread.ts";
 import { sumOf } from "../counts/sumOf.ts";
+import { memoize } from "../memoize.ts";
 import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
@@ -59,12 +59,18 @@ function inRounds(
 }
 
 /** Use of one round: nothing where it does not run. */
-const useOfRound = remembered(
-	(...inputs: [readonly number[], readonly number[], number, number, number]) => inputs.join(" "),
-	(kinds, perKit, perRound, perLoad, kitsInLoad) =>
+const useOfRound = memoize(
+	(
+		kinds: readonly number[],
+		perKit: readonly number[],
+		perRound: number,
+		perLoad: number,
+		kitsInLoad: number,
+	) =>
 		kitsWithUse(kinds, perKit, (kits) =>
 			kits === 0 ? 0 : perRound + perLoad * Math.ceil(kits / kitsInLoad),
 		),
+	(kinds, perKit, ...others) => [...kinds, ...perKit, ...others],
 );
 
 /** Each kit a round and a load of its own; a descaling with the first and every so many after. */

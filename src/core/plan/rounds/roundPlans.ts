@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, Refusal } from "../../calculation.ts"
 import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
 import { poisson } from "../../counts/poisson.ts";
+import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
@@ -10,7 +11,6 @@ import type { RoundsRow } from "../../sheets/rounds.ts";
 import type { StepsRow } from "../../sheets/steps.ts";
 import { commonPractice } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { alikeDays } from "../alikeDays.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { gapsBetween, tooLong } from "./turnaround.ts";
@@ -110,7 +110,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 	},
 });
 
-const stepsOfRound = alikeDays(roundByTheClock);
+const stepsOfRound = memoized(roundByTheClock);
 
 /** Every round of the plan by the clock; none where each kit is reprocessed as it comes. */
 export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): RoundPlan[] {

@@ -1,5 +1,5 @@
 import { derive, type Figure, listOf, typedFigure } from "../../calculation.ts";
-import { onceFor } from "../../onceFor.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { answer, valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
@@ -20,7 +20,7 @@ export interface LotOnHand {
 }
 
 /** Every lot that could be understood, as the journal leaves it. */
-export const lotsOnHand = onceFor(({ lots, journal }: ReadTables): readonly LotOnHand[] => {
+export const lotsOnHand = memoizeByObject(({ lots, journal }: ReadTables): readonly LotOnHand[] => {
 	const byLot = new Map<string, GoodRow<JournalRow>[]>();
 	for (const row of journal.rows) {
 		const ofLot = byLot.get(nameOf(row.value));

@@ -1,5 +1,5 @@
 import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../../calculation.ts";
-import { onceFor } from "../../onceFor.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
 import { problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/rows.ts";
@@ -49,7 +49,7 @@ export function groupOver(unit: UnitFigures, group: ItemGroup, days: Figure<Roun
 }
 
 /** The same on every day. */
-const ratesOfGroups = onceFor((unit: UnitFigures): Record<ItemGroup, Figure<Rates>> => {
+const ratesOfGroups = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Figure<Rates>> => {
 	const { rows } = unit.read.tables.items;
 	const rates = (group: ItemGroup) => {
 		const items = rows.filter(({ value }) => value.group === group);

@@ -1,12 +1,12 @@
-import { alike } from "../../counts/alike.ts";
 import { sumOf } from "../../counts/sumOf.ts";
+import { memoize, memoized } from "../../memoize.ts";
+import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { amountSetAside, commonStep, type Steps } from "../../stock/commonStep.ts";
+import type { Rates } from "../../stock/ratesOfItem.ts";
 import { stepsUsed } from "../../stock/stepsUsed.ts";
-import type { UseInputs } from "../../stock/useInputs.ts";
 import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
-import { alikeDays } from "../alikeDays.ts";
 
-const ofDay = { expected: alikeDays(useExpected), setAside: alikeDays(useSetAside) };
+const ofDay = { expected: memoized(useExpected), setAside: memoized(useSetAside) };
 
 /** Mean use: means add up, so each day's is worked out by itself, once for all days that are alike. */
 export const expectedByDay: typeof useExpected = {
@@ -18,9 +18,8 @@ export const expectedByDay: typeof useExpected = {
 	},
 };
 
-const stepsOfDay = alike<UseInputs & { readonly steps: Steps }, ReturnType<typeof stepsUsed>>(
-	["rates", "steps", "kitsInLoad", "days"],
-	({ steps, ...use }) => stepsUsed(use, steps),
+const stepsOfDay = memoize((rates: Rates, steps: Steps, kitsInLoad: number, day: RoundsOfDay) =>
+	stepsUsed({ rates, days: [day], kitsInLoad, descaleEvery: 0 }, steps),
 );
 
 /** What to set aside: likewise, but where a descaling makes each round hang on those before. */
@@ -31,9 +30,7 @@ export const setAsideByDay: typeof useSetAside = {
 		if (days.length === 1) return ofDay.setAside.compute(use);
 		if (rates.perDescale > 0 && descaleEvery > 0) return useSetAside.compute(use);
 		const steps = commonStep(use);
-		const used = days.map((day) =>
-			stepsOfDay({ rates, days: [day], kitsInLoad, descaleEvery: 0, steps }),
-		);
+		const used = days.map((day) => stepsOfDay(rates, steps, kitsInLoad, day));
 		return amountSetAside(sumOf(used), confidence, steps);
 	},
 };

@@ -1,0 +1,77 @@
+import type { Calculation } from "./calculation.ts";
+
+/** Results kept at most; then all are let go and worked out again as they are asked for. */
+export const MOST_RESULTS = 4096;
+
+/** Results by what they hang on, one thing after the other. */
+class Branch<V> {
+	result: V | undefined;
+	#next: Map<unknown, Branch<V>> | undefined;
+
+	to(input: unknown): Branch<V> {
+		this.#next ??= new Map();
+		const known = this.#next.get(input);
+		if (known) return known;
+		const next = new Branch<V>();
+		this.#next.set(input, next);
+		return next;
+	}
+}
+
+/**
+ * A function that does not work out again what it worked out lately.
+ *
+ * Inputs are the same where they are one object, or equal numbers or texts; a list of
+ * one is the same where its member is. The same inputs give the same result object, so
+ * what builds on it finds it the same in turn: the days of a plan that are alike cost
+ * one day's work, and an edit leaves most of them as they were. Only for pure functions
+ * whose results nobody changes.
+ *
+ * @param hangsOn all that the result hangs on, in an order of its own for each length; the inputs where left out
+ */
+export function memoize<I extends readonly unknown[], V>(
+	work: (...inputs: I) => V,
+	hangsOn: (...inputs: I) => readonly unknown[] = (...inputs) => inputs,
+): (...inputs: I) => V {
+	let root = new Branch<V>();
+	let count = 0;
+	return (...inputs) => {
+		let branch = root;
+		for (const input of hangsOn(...inputs))
+			branch = branch.to(Array.isArray(input) && input.length === 1 ? input[0] : input);
+		if (branch.result !== undefined) return branch.result;
+		const result = work(...inputs);
+		branch.result = result;
+		if (++count === MOST_RESULTS) {
+			root = new Branch();
+			count = 0;
+		}
+		return result;
+	};
+}
+
+/** The same calculation, worked out once for all days on which its inputs are the same. */
+export function memoized<I extends object, O>(of: Calculation<I, O>): Calculation<I, O> {
+	const keys = Object.keys(of.inputs) as (keyof I)[];
+	return { ...of, compute: memoize(of.compute, (inputs) => keys.map((key) => inputs[key])) };
+}
+
+/**
+ * A function of an immutable object that keeps its last result for each.
+ *
+ * What an edit left alone is the same object as before, so its result is too, as long as
+ * the other inputs are; it is let go together with the object. Only for pure functions
+ * whose results nobody changes.
+ */
+export function memoizeByObject<K extends object, R extends readonly unknown[], V>(
+	work: (of: K, ...others: R) => V,
+): (of: K, ...others: R) => V {
+	const results = new WeakMap<K, { readonly others: R; readonly value: V }>();
+	return (of, ...others) => {
+		const known = results.get(of);
+		if (known && others.every((other, at) => other === known.others[at])) return known.value;
+		const value = work(of, ...others);
+		results.set(of, { others, value });
+		return value;
+	};
+}
