@@ -92,7 +92,7 @@ describe("what is mixed", () => {
 	};
 
 	test("water first, then the product into it, then the label", () => {
-		expect(mixSteps(liquid, 12).map(plain)).toEqual([
+		expect(mixSteps(liquid, { value: 12, why: "" }).map(plain)).toEqual([
 			"Measure 4.68 L of cold water into a clean plastic container.",
 			"Put 820 mL of bleach, lot L1, into the water and stir gently.",
 			"This makes 5.5 L at 0.505 % available chlorine.",
@@ -106,7 +106,7 @@ describe("what is mixed", () => {
 		[{ measure: "tablet", quantity: 1 }, /1\stablet .* until it has dissolved\.$/],
 		[{ lot: "" }, /of bleach, going by its label, into the water/],
 	])("%j", (part, words) => {
-		expect(mixSteps({ ...liquid, ...part }, undefined)[1]).toMatch(words);
+		expect(mixSteps({ ...liquid, ...part }, { value: undefined, why: "" })[1]).toMatch(words);
 	});
 
 	test("the unit's own preparation stands first, and other sizes are of the same lot", () => {

@@ -7,12 +7,15 @@ import { inLoad } from "./timedSteps.ts";
  * Where several are, the first; where none is long enough, the longest, because that
  * is the one the unit soaks in. Undefined where no waiting step is counted by load.
  *
- * @param shortestMinutes shortest soak the unit accepts
+ * @param shortestMinutes shortest soak the unit accepts; undefined where it cannot be read: the longest then
  */
-export function soakStep(steps: readonly Step[], shortestMinutes: number): string | undefined {
+export function soakStep(
+	steps: readonly Step[],
+	shortestMinutes: number | undefined,
+): string | undefined {
 	const waits = steps.filter(({ basis, hands_on }) => basis === "load" && hands_on === "no");
 	const longest = Math.max(...waits.map(({ minutes }) => minutes));
-	const enough = Math.min(shortestMinutes, longest);
+	const enough = Math.min(shortestMinutes ?? longest, longest);
 	return waits.find(({ minutes }) => minutes >= enough)?.step;
 }
 

@@ -11,7 +11,9 @@ const counted = { round: say`once a round`, kit: say`for each kit`, load: say`fo
 
 /** The proposed steps with their minutes and where they come from, to be read before they are taken. */
 export function proposalTable(workbook: Workbook): HTMLElement {
-	const steps = stepsFor(workbook);
+	const proposed = stepsFor(workbook);
+	if (!proposed.ok) return el("p", { class: "reason" }, proposed.problems[0]?.message);
+	const steps = proposed.value;
 	const sourced = [...new Set(steps.map(({ source }) => source))].filter(
 		({ mark }) => mark !== "common practice, no source",
 	);

@@ -1,3 +1,4 @@
+import { answer, type Outcome } from "../../../core/outcome.ts";
 import { readSettings } from "../../../core/read/readSettings.ts";
 import { textsOf } from "../../../core/read/textsOf.ts";
 import { type ProposedStep, proposedSteps } from "../../../core/rounds/proposedSteps.ts";
@@ -7,12 +8,10 @@ import { unitSheet } from "../../../core/sheets/unit.ts";
 import { type Workbook, withTable } from "../../../core/workbook.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 
-const SHORTEST_SOAK_MINUTES = 20;
-
-/** The steps to propose, with the soak as long as this unit asks for. */
-export function stepsFor(workbook: Workbook): readonly ProposedStep[] {
+/** The steps to propose, with the soak as long as this unit asks for; none where that cannot be read. */
+export function stepsFor(workbook: Workbook): Outcome<readonly ProposedStep[]> {
 	const { outcome } = readSettings(workbook.tables[unitSheet.file]).settings.soak_minutes;
-	return proposedSteps(outcome.ok ? outcome.value : SHORTEST_SOAK_MINUTES);
+	return outcome.ok ? answer(proposedSteps(outcome.value)) : outcome;
 }
 
 function listed(workbook: Workbook): number {
@@ -35,8 +34,10 @@ export const stepsEntry: BeginEntry = {
 	},
 	write(workbook) {
 		if (listed(workbook) > 0) return workbook;
+		const proposed = stepsFor(workbook);
+		if (!proposed.ok) return proposed.problems[0]?.message ?? "";
 		const steps = textsOf(workbook, stepsSheet);
-		const rows = stepsFor(workbook).map(({ step, basis, minutes, hands_on }) =>
+		const rows = proposed.value.map(({ step, basis, minutes, hands_on }) =>
 			steps.row(undefined, {
 				step,
 				basis,

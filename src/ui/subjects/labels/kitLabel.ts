@@ -3,6 +3,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
+import type { Printed } from "../../state/unitSettings.ts";
 import { useBy } from "./discardAt.ts";
 import { label, labelHead, labelLine } from "./labelParts.ts";
 
@@ -10,14 +11,15 @@ export interface KitLabel {
 	readonly unit: string;
 	readonly kit: string;
 	readonly kind: string;
-	readonly readyLifeDays: number | undefined;
+	readonly readyLifeDays: Printed<number>;
 	/** Undefined leaves room to write. */
 	readonly done: IsoDate | undefined;
 }
 
 /** The label of a kit's container: which kit, done when and by whom, and until when it may be used. */
 export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HTMLElement {
-	const days = readyLifeDays === undefined ? undefined : Math.floor(readyLifeDays);
+	const life = readyLifeDays.value;
+	const days = life === undefined ? undefined : Math.floor(life);
 	const until = done !== undefined && days !== undefined ? useBy(done, days) : undefined;
 	return label(
 		"kit",
@@ -26,7 +28,7 @@ export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HT
 		el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`),
 		labelLine(say`Done on`, done && shownDayAndYear(done)),
 		labelLine(say`USE BY`, until && shownDayAndYear(until)),
-		el("p", { class: "label-small" }, lifeWords(days)),
+		el("p", { class: "label-small" }, lifeWords(days), " ", readyLifeDays.why),
 		el(
 			"div",
 			{ class: "label-pair" },

@@ -1,4 +1,4 @@
-import { el } from "../../dom/el.ts";
+import { type Child, el } from "../../dom/el.ts";
 
 /** A line of a label: what it is, and the value, or room to write it. */
 export function labelLine(what: string, value: string | undefined, short = false): HTMLElement {
@@ -21,11 +21,7 @@ export function labelHead(mark: string, title: string): HTMLElement {
 }
 
 /** One label of one of the kinds; all are of one size, so that a sheet can be cut without measuring. */
-export function label(
-	kind: string,
-	unit: string,
-	...children: readonly HTMLElement[]
-): HTMLElement {
+export function label(kind: string, unit: string, ...children: readonly Child[]): HTMLElement {
 	return el(
 		"article",
 		{ class: `paper-label label-${kind}` },

@@ -12,7 +12,13 @@ import { unitSetting } from "../../state/unitSettings.ts";
 import { mixingCautions } from "../mixing/mixingCautions.ts";
 import { labelSheets, sheetsFor } from "./labelSheets.ts";
 import { labelsTitle } from "./labelsTitle.ts";
-import { kitsToLabel, mixesInUse, type WantedLabels, wantedLabels } from "./wantedLabels.ts";
+import {
+	kitsToLabel,
+	labelsOfASet,
+	mixesInUse,
+	type WantedLabels,
+	wantedLabels,
+} from "./wantedLabels.ts";
 
 const MOST_OF_A_KIND = 40;
 
@@ -89,7 +95,7 @@ class LabelsView implements View {
 	#paintPreview(state: State): void {
 		const labels = wantedLabels(state, this.#wanted());
 		const sheets = sheetsFor(labels.length);
-		const bucketsEach = unitSetting(state, "rinse_buckets") ?? 3;
+		const bucketsEach = labelsOfASet(state);
 		this.#count.textContent = say`${labels.length} labels on ${counted(sheets, "sheet")}: ${this.#wanted().solutions} for solution, ${this.#wanted().rinseSets * bucketsEach} for rinse buckets, ${this.#wanted().perKit * kitsToLabel(state).length} for kits.`;
 		fill(this.#preview, ...labels);
 	}

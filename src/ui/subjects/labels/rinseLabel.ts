@@ -1,30 +1,37 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
+import type { Printed } from "../../state/unitSettings.ts";
 import { label, labelHead, labelLine } from "./labelParts.ts";
 
 /** The label of one rinse bucket: its place in the order, large, and room for boiling, cooling and discarding. */
 export function rinseLabel(
 	unit: string,
-	bucket: number,
-	buckets: number,
-	belowC: number | undefined,
+	bucket: number | undefined,
+	buckets: Printed<number>,
+	belowC: Printed<number>,
 ): HTMLElement {
-	const numbers = Array.from({ length: buckets }, (_, i) => String(i + 1));
-	const order = numbers.reduce((first, next) => say`${first} then ${next}`);
-	const cool = belowC === undefined ? "" : say`Not before it is at or below ${belowC} °C.`;
+	const numbers = Array.from({ length: buckets.value ?? 0 }, (_, i) => String(i + 1));
+	const order =
+		numbers.length === 0 ? TO_WRITE : numbers.reduce((first, next) => say`${first} then ${next}`);
+	const why = [buckets.why, belowC.why].filter(Boolean).join(" ");
 	return label(
 		"rinse",
 		unit,
-		labelHead(String(bucket), say`Rinse bucket ${bucket} of ${buckets}`),
+		labelHead(
+			String(bucket ?? ""),
+			say`Rinse bucket ${bucket ?? TO_WRITE} of ${buckets.value ?? TO_WRITE}`,
+		),
 		el("p", {}, say`Boiled, cooled water. Order: ${order}.`),
 		labelLine(say`Boiled at`, undefined),
 		labelLine(say`Cool since`, undefined),
 		labelLine(say`DISCARD AT`, undefined),
 		labelLine(say`By whom`, undefined),
+		why !== "" && el("p", { class: "label-small" }, why),
 		el(
 			"p",
 			{ class: "label-caution" },
-			cool,
+			say`Not before it is at or below ${belowC.value ?? TO_WRITE} °C.`,
 			" ",
 			say`Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
 		),

@@ -7,7 +7,9 @@ import { amountOf } from "../../format/amountOf.ts";
 import { EXACT } from "../../format/litreWords.ts";
 import { shownTime } from "../../format/shownMoment.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import type { Printed } from "../../state/unitSettings.ts";
 import { discardAt, usableHours } from "./discardAt.ts";
 import { label, labelLine } from "./labelParts.ts";
 
@@ -16,8 +18,8 @@ const MG_PER_LITRE_PER_PCT = 10_000;
 
 export interface SolutionLabel {
 	readonly unit: string;
-	readonly targetPct: number | undefined;
-	readonly lifeHours: number;
+	readonly targetPct: Printed<number>;
+	readonly lifeHours: Printed<number>;
 	/** The row of the mixing sheet it is mixed by; undefined leaves room to write. */
 	readonly mix: ComputedRow<typeof mixingSheet> | undefined;
 	readonly made: LocalTime | undefined;
@@ -31,10 +33,13 @@ export function solutionLabel({
 	mix,
 	made,
 }: SolutionLabel): HTMLElement {
-	const percent = targetPct === undefined ? "____" : shownPlain(targetPct);
-	const mgPerLitre =
-		targetPct === undefined ? "______" : shownPlain(targetPct * MG_PER_LITRE_PER_PCT);
-	const hours = shownPlain(usableHours(lifeHours));
+	const pct = targetPct.value;
+	const percent = pct === undefined ? TO_WRITE : shownPlain(pct);
+	const mgPerLitre = pct === undefined ? "______" : shownPlain(pct * MG_PER_LITRE_PER_PCT);
+	const life = lifeHours.value;
+	const hours = life === undefined ? TO_WRITE : shownPlain(usableHours(life));
+	const discard = made && life !== undefined ? shownTime(discardAt(made, life)) : undefined;
+	const why = [targetPct.why, lifeHours.why].filter(Boolean).join(" ");
 	return label(
 		"solution",
 		unit,
@@ -48,8 +53,9 @@ export function solutionLabel({
 		),
 		el("p", {}, mixWords(mix)),
 		labelLine(say`Made at`, made && shownTime(made)),
-		labelLine(say`DISCARD AT`, made && shownTime(discardAt(made, lifeHours))),
+		labelLine(say`DISCARD AT`, discard),
 		el("p", { class: "label-small" }, say`${hours} h after making; sooner if dirty or cloudy.`),
+		why !== "" && el("p", { class: "label-small" }, why),
 		el(
 			"div",
 			{ class: "label-pair" },

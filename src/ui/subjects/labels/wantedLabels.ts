@@ -7,7 +7,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
 import { kitLabel } from "./kitLabel.ts";
 import { rinseLabel } from "./rinseLabel.ts";
 import { solutionLabel } from "./solutionLabel.ts";
@@ -40,22 +40,29 @@ export function kitsToLabel(state: State): readonly ComputedRow<typeof kitRegist
 	);
 }
 
+/** Labels of one set of rinse buckets: one for each; one to be filled in where their number cannot be read. */
+export function labelsOfASet(state: State): number {
+	return unitSetting(state, "rinse_buckets") ?? 1;
+}
+
 /** Every label wanted, in the order in which it is used: solution, rinse, kits. */
 export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] {
 	const unit = unitSetting(state, "unit_name") ?? "";
-	const buckets = unitSetting(state, "rinse_buckets") ?? 3;
-	const belowC = unitSetting(state, "rinse_below_c");
-	const readyLifeDays = unitSetting(state, "ready_life_days");
+	const buckets = printedSetting(state, "rinse_buckets");
+	const belowC = printedSetting(state, "rinse_below_c");
+	const readyLifeDays = printedSetting(state, "ready_life_days");
 	const solution = () =>
 		solutionLabel({
 			unit,
-			targetPct: unitSetting(state, "target_strength_pct"),
-			lifeHours: unitSetting(state, "solution_life_hours") ?? 24,
+			targetPct: printedSetting(state, "target_strength_pct"),
+			lifeHours: printedSetting(state, "solution_life_hours"),
 			mix: mixesInUse(state)[wanted.mix],
 			made: wanted.made,
 		});
 	const rinse = () =>
-		Array.from({ length: buckets }, (_, i) => rinseLabel(unit, i + 1, buckets, belowC));
+		Array.from({ length: labelsOfASet(state) }, (_, i) =>
+			rinseLabel(unit, buckets.value && i + 1, buckets, belowC),
+		);
 	const kits = () =>
 		kitsToLabel(state).map((row) =>
 			kitLabel({

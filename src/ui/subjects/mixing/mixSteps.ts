@@ -1,21 +1,24 @@
 import { say } from "../../../core/say.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
+import type { Printed } from "../../state/unitSettings.ts";
 import type { Mix } from "./mix.ts";
 
 /** A preparation step by step, water first: what to do, in the order in which it is done. */
-export function mixSteps(mix: Mix, discardHours: number | undefined): string[] {
+export function mixSteps(mix: Mix, life: Printed<number>): string[] {
 	const { product, lot, quantity, measure, waterLitres, litres, strengthPct } = mix;
 	const from = lot === "" ? say`going by its label` : say`lot ${lot}`;
 	const discard =
-		discardHours === undefined
+		life.value === undefined
 			? say`discard time`
-			: say`discard time (${discardHours} hours later at most)`;
+			: say`discard time (${life.value} hours later at most)`;
 	return [
 		say`Measure ${litreWords(waterLitres)} of cold water into a clean plastic container.`,
 		putWords(measure, quantity, say`${quantityWords(quantity, measure)} of ${product}, ${from}`),
 		say`This makes ${litreWords(litres)} at ${shownNumber(strengthPct, 3)}\u00a0% available chlorine.`,
-		say`Label it at once: chlorine, date, time mixed, ${discard}.`,
+		[say`Label it at once: chlorine, date, time mixed, ${discard}.`, life.why]
+			.filter(Boolean)
+			.join(" "),
 	];
 }
 

@@ -8,7 +8,7 @@ import { shownNumber } from "../../format/shownNumber.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixOfDays, productInUse, whyNoMix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { mixSteps } from "./mixSteps.ts";
@@ -29,7 +29,7 @@ export const mixingSheetOut: PrintOut = {
 
 function firstDay(state: State): HTMLElement {
 	const [first] = mixOfDays(state);
-	const steps = first?.mix && mixSteps(first.mix, unitSetting(state, "solution_life_hours"));
+	const steps = first?.mix && mixSteps(first.mix, printedSetting(state, "solution_life_hours"));
 	return el(
 		"section",
 		{ class: "paper-steps" },

@@ -6,7 +6,7 @@ import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixesOfFirstDay, mixOfDays, remarkOn, whyNoMix } from "./mix.ts";
 import { mixSteps } from "./mixSteps.ts";
 
@@ -27,7 +27,7 @@ export function mixingView(state: State): HTMLElement | undefined {
 	const show = (mix: Mix) =>
 		fill(
 			steps,
-			...mixSteps(mix, unitSetting(state, "solution_life_hours")).map((words) =>
+			...mixSteps(mix, printedSetting(state, "solution_life_hours")).map((words) =>
 				el("li", {}, words),
 			),
 		);

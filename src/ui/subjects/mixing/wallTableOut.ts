@@ -6,6 +6,7 @@ import { el } from "../../dom/el.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { uprightTable } from "../../print/portraitPage.ts";
@@ -13,7 +14,7 @@ import { cautionList } from "../../sheet/cautions.ts";
 import { standing } from "../../shell/standing.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { type Printed, printedSetting, unitSetting } from "../../state/unitSettings.ts";
 import { type Mix, mixOf } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { storeOf } from "./strengthView.ts";
@@ -38,18 +39,20 @@ export const wallTableOut: PrintOut = {
 
 function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLElement {
 	const lots = [...new Set(mixes.map(({ lot }) => lot))];
-	const hours = unitSetting(state, "solution_life_hours");
+	const hours = printedSetting(state, "solution_life_hours");
+	const pct = printedSetting(state, "target_strength_pct");
+	const start = unitSetting(state, "plan_start");
 	return el(
 		"section",
 		{ class: `portrait-page wall-page${lots.length === 1 ? " one-lot" : ""}` },
 		el("div", { class: "hang", "aria-hidden": "true" }),
 		...paperHead(
 			state,
-			say`${product}: mixing ${shownPlain(unitSetting(state, "target_strength_pct") ?? 0)} % solution`,
-			say`made for ${shownDayAndYear(unitSetting(state, "plan_start") ?? "")}`,
+			say`${product}: mixing ${pct.value === undefined ? TO_WRITE : shownPlain(pct.value)} % solution`,
+			say`made for ${start === undefined ? TO_WRITE : shownDayAndYear(start)}`,
 		),
 		cautionList(mixingCautions),
-		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours)),
+		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours), " ", pct.why),
 		...lots.map((lot, at) =>
 			lotPart(
 				state,
@@ -67,11 +70,12 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 	);
 }
 
-function howWords(measure: string | undefined, hours: number | undefined): string {
+function howWords(measure: string | undefined, hours: Printed<number>): string {
 	return [
 		say`Water first, cold, into a plastic container; then the product into the water.`,
 		measure !== "mL" && say`Wait until all of it has dissolved.`,
-		say`Discard after ${hours ?? 24} hours at most.`,
+		say`Discard after ${hours.value ?? TO_WRITE} hours at most.`,
+		hours.why,
 	]
 		.filter(Boolean)
 		.join(" ");

@@ -5,7 +5,7 @@ import { counted } from "../../format/counted.ts";
 import type { SheetPage } from "../../page.ts";
 import { numberIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { daysOf } from "../week/weekGrid.ts";
 
 /** What the plan uses up. */
 export const supplyUsePage: SheetPage = {
@@ -17,6 +17,6 @@ function useHeadline(state: State): string | undefined {
 	const rows = rowsOf(state.plan, supplyUseSheet);
 	if (rows.length === 0) return undefined;
 	const used = rows.filter((row) => (numberIn(row.set_aside) ?? 0) > 0).length;
-	const days = unitSetting(state, "plan_days") ?? 7;
+	const days = daysOf(state).length;
 	return say`Fetch ${counted(used, "item")} for ${counted(days, "day")}`;
 }

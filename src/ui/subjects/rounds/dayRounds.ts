@@ -86,7 +86,7 @@ function sorter(state: State): (row: Row) => StepSort {
 	const { rows } = readTable(stepsSheet, state.workbook.tables[stepsSheet.file]);
 	const soak = soakStep(
 		rows.map(({ value }) => value),
-		unitSetting(state, "soak_minutes") ?? 0,
+		unitSetting(state, "soak_minutes"),
 	);
 	return (row) => sortOf(wordIn(row.step), wordIn(row.hands_on) === "yes", soak);
 }

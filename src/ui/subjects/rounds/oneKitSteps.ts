@@ -1,10 +1,11 @@
+import { problemsOf } from "../../../core/outcome.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { soakStep } from "../../../core/rounds/soakStep.ts";
 import { timedSteps } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { settingOutcome, unitSetting } from "../../state/unitSettings.ts";
 import { type ShownRound, sortOf } from "./dayRounds.ts";
 
 const ONE_KIT = say`One kit, as it comes`;
@@ -12,12 +13,14 @@ const ONE_KIT = say`One kit, as it comes`;
 /** The steps for a single kit with minutes from 0, where each kit is reprocessed as soon as it has been used. */
 export function oneKitSteps(state: State): ShownRound {
 	const { rows, badRows } = readTable(stepsSheet, state.workbook.tables[stepsSheet.file]);
+	const outcome = settingOutcome(state, "workers_per_round");
 	const waitsFor =
-		badRows[0]?.problems[0]?.message ?? (rows.length === 0 ? say`the steps of a round` : "");
-	if (waitsFor !== "") return { name: ONE_KIT, kits: 1, steps: [], waitsFor };
+		[...badRows.flatMap(({ problems }) => problems), ...problemsOf(outcome)][0]?.message ??
+		(rows.length === 0 ? say`the steps of a round` : "");
+	if (waitsFor !== "" || !outcome.ok) return { name: ONE_KIT, kits: 1, steps: [], waitsFor };
 	const steps = rows.map(({ value }) => value);
-	const workers = unitSetting(state, "workers_per_round") ?? 1;
-	const soak = soakStep(steps, unitSetting(state, "soak_minutes") ?? 0);
+	const workers = outcome.value;
+	const soak = soakStep(steps, unitSetting(state, "soak_minutes"));
 	const timed = timedSteps(steps, { start: 0, kits: 1, workers, kitsInLoad: 1, descale: null });
 	return {
 		name: ONE_KIT,

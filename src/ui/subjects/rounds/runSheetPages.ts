@@ -5,12 +5,13 @@ import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { printedFoot } from "../../print/printedPage.ts";
 import { cautionList } from "../../sheet/cautions.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays, type ShownRound, type ShownStep } from "./dayRounds.ts";
@@ -131,10 +132,10 @@ function cautionRow(words: string): HTMLElement {
 
 /** Where no round has a place of its own for it, descaling stands as a condition before the soak. */
 function whereDescaled(state: State): HTMLElement | false {
-	const every = unitSetting(state, "descale_every_rounds") ?? 0;
+	const { value: every, why } = printedSetting(state, "descale_every_rounds");
 	if (every === 0) return false;
 	return cautionRow(
-		`${say`White crust, or every ${every} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain.`} ${VINEGAR}`,
+		`${say`White crust, or every ${every ?? TO_WRITE} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain.`} ${why} ${VINEGAR}`,
 	);
 }
 
@@ -145,7 +146,8 @@ function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLE
 			? `${plain(startsAt)}–${plain(endsAt)} min`
 			: `${roundClock(startsAt, day)}–${roundClock(endsAt, day)}`;
 	const soak = sort === "soak";
-	const least = plain(unitSetting(state, "soak_minutes") ?? 0);
+	const shortest = printedSetting(state, "soak_minutes");
+	const least = shortest.value === undefined ? TO_WRITE : plain(shortest.value);
 	return el(
 		"tr",
 		{ class: `run-step ${sort}` },
@@ -154,6 +156,7 @@ function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLE
 			"td",
 			{},
 			soak ? el("strong", {}, step.step) : step.step,
+			soak && shortest.why !== "" && el("span", { class: "unit" }, " ", shortest.why),
 			sort === "wait" && el("span", { class: "unit" }, " ", say`(waiting)`),
 		),
 		el("td", { class: "run-box" }, el("span", { class: "box-to-tick" })),

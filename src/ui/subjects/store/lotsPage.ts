@@ -18,8 +18,8 @@ export const lotsPage: SheetPage = {
 
 function lotsHeadline(state: State): string | undefined {
 	const { lots } = storeBooks(state.workbook);
-	const firstDay = unitSetting(state, "plan_start") ?? "";
+	const firstDay = unitSetting(state, "plan_start");
+	if (lots.rows.length === 0 || firstDay === undefined) return undefined;
 	const coming = lots.rows.filter(({ value }) => (value.arrives_on ?? "") > firstDay).length;
-	if (lots.rows.length === 0) return undefined;
 	return say`${counted(lots.rows.length - coming, "lot")} in the store, ${coming} on the way`;
 }

@@ -6,10 +6,11 @@ import { shownDay } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import type { Moment } from "../../format/shownMoment.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
 import { boilingCautions } from "./boilingCautions.ts";
 import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
 
@@ -43,13 +44,13 @@ export const boilingSheetOut: PrintOut = {
 
 function howWords(state: State): string {
 	const minutes = unitSetting(state, "boil_hold_minutes");
-	const below = unitSetting(state, "rinse_below_c");
+	const below = printedSetting(state, "rinse_below_c");
 	const hold =
 		minutes === undefined
 			? say`Keep each batch at a rolling boil as your protocol says, cover, leave to cool by itself.`
 			: say`Keep each batch at a rolling boil for ${shownPlain(minutes)} min, cover, leave to cool by itself.`;
-	const rest = say`Rinse when it is ${shownPlain(below ?? 37)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
-	return `${hold} ${rest}`;
+	const rest = say`Rinse when it is ${below.value === undefined ? TO_WRITE : shownPlain(below.value)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+	return [hold, rest, below.why].filter(Boolean).join(" ");
 }
 
 function byDay(rounds: readonly BoilingRound[]): BoilingRound[][] {

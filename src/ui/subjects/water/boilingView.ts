@@ -43,9 +43,9 @@ function nextRoundWords(state: State): string | undefined {
 	if (!next) return undefined;
 	const { date, round, lightBy, startLitres, batches, holdMinutes, waitsFor } = next;
 	const name = `${round}, ${shownDay(date)}`;
-	if (!lightBy || startLitres === undefined || batches === undefined)
+	if (!lightBy || startLitres === undefined || batches === undefined || holdMinutes === undefined)
 		return say`Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
-	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes ?? 0)} min, then cover and leave to cool.`;
+	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes)} min, then cover and leave to cool.`;
 }
 
 function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
