@@ -1,9 +1,13 @@
 import { expect, test } from "vitest";
-import { DESCALE_STEP, RINSE_STEP } from "../../src/core/rounds/timedSteps.ts";
-import { type ShownRound, type ShownStep, sortOf } from "../../src/ui/subjects/rounds/dayRounds.ts";
-import { roundClock, roundSpan } from "../../src/ui/subjects/rounds/roundClock.ts";
-import { stepNames } from "../../src/ui/subjects/rounds/timelineFigure.ts";
-import { whoIsNeeded } from "../../src/ui/subjects/rounds/whoIsNeeded.ts";
+import { DESCALE_STEP, RINSE_STEP } from "../../../../src/core/rounds/timedSteps.ts";
+import {
+	type ShownRound,
+	type ShownStep,
+	sortOf,
+} from "../../../../src/ui/subjects/rounds/dayRounds.ts";
+import { roundClock, roundSpan } from "../../../../src/ui/subjects/rounds/roundClock.ts";
+import { stepNames } from "../../../../src/ui/subjects/rounds/timelineFigure.ts";
+import { whoIsNeeded } from "../../../../src/ui/subjects/rounds/whoIsNeeded.ts";
 
 const DAY = "2027-03-01";
 const step = (name: string, startsAt: number, endsAt: number, people: number): ShownStep => ({

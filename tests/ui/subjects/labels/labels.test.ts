@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { discardAt, usableHours, useBy } from "../../src/ui/subjects/labels/discardAt.ts";
-import { sheetsFor } from "../../src/ui/subjects/labels/labelSheets.ts";
+import { discardAt, usableHours, useBy } from "../../../../src/ui/subjects/labels/discardAt.ts";
+import { sheetsFor } from "../../../../src/ui/subjects/labels/labelSheets.ts";
 
 const at = (date: string, hours: number, minutes = 0) => ({ date, minutes: hours * 60 + minutes });
 

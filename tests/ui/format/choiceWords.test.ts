@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
-import { settings } from "../../src/core/sheets/settings.ts";
-import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
-import { amountOf } from "../../src/ui/format/amountOf.ts";
-import { choiceWords, shownWord } from "../../src/ui/format/choiceWords.ts";
-import { counted, listed } from "../../src/ui/format/counted.ts";
-import { choiceTyped, shownChoice } from "../../src/ui/format/shownChoice.ts";
-import { shownDate, shownDateAndYear } from "../../src/ui/format/shownDay.ts";
+import { computedSheets } from "../../../src/core/sheets/computedSheets.ts";
+import { settings } from "../../../src/core/sheets/settings.ts";
+import { typedSheets } from "../../../src/core/sheets/typedSheets.ts";
+import { amountOf } from "../../../src/ui/format/amountOf.ts";
+import { choiceWords, shownWord } from "../../../src/ui/format/choiceWords.ts";
+import { counted, listed } from "../../../src/ui/format/counted.ts";
+import { choiceTyped, shownChoice } from "../../../src/ui/format/shownChoice.ts";
+import { shownDate, shownDateAndYear } from "../../../src/ui/format/shownDay.ts";
 
 const columns = [
 	...[...computedSheets, ...typedSheets].flatMap((sheet) => Object.values(sheet.columns)),

@@ -1,13 +1,16 @@
 import { expect, test } from "vitest";
-import { withCopyKept } from "../../src/core/edit/withCopyKept.ts";
-import type { Workbook } from "../../src/core/workbook.ts";
-import { type State, Store } from "../../src/ui/state/store.ts";
-import { type Compared, comparedFigures } from "../../src/ui/subjects/compare/comparedFigures.ts";
-import { differenceOf } from "../../src/ui/subjects/compare/difference.ts";
-import { differingSettings } from "../../src/ui/subjects/compare/differingSettings.ts";
-import { hasAnswer, NOW, sideOf } from "../../src/ui/subjects/compare/side.ts";
-import { whatIfHeadline } from "../../src/ui/subjects/compare/whatIfWords.ts";
-import { smallUnit, unitWith } from "../core/smallUnit.ts";
+import { withCopyKept } from "../../../../src/core/edit/withCopyKept.ts";
+import type { Workbook } from "../../../../src/core/workbook.ts";
+import { type State, Store } from "../../../../src/ui/state/store.ts";
+import {
+	type Compared,
+	comparedFigures,
+} from "../../../../src/ui/subjects/compare/comparedFigures.ts";
+import { differenceOf } from "../../../../src/ui/subjects/compare/difference.ts";
+import { differingSettings } from "../../../../src/ui/subjects/compare/differingSettings.ts";
+import { hasAnswer, NOW, sideOf } from "../../../../src/ui/subjects/compare/side.ts";
+import { whatIfHeadline } from "../../../../src/ui/subjects/compare/whatIfWords.ts";
+import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
 
 const ONE_ROUND = { "rounds.csv": "start,label\n08:00,only" };
 

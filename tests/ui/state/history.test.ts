@@ -1,11 +1,11 @@
 import { describe, expect, test, vi } from "vitest";
-import { emptyWorkbook } from "../../src/core/edit/emptyWorkbook.ts";
-import { withTexts } from "../../src/core/edit/withTexts.ts";
-import type { Workbook } from "../../src/core/workbook.ts";
-import { type State, Store } from "../../src/ui/state/store.ts";
+import { emptyWorkbook } from "../../../src/core/edit/emptyWorkbook.ts";
+import { withTexts } from "../../../src/core/edit/withTexts.ts";
+import type { Workbook } from "../../../src/core/workbook.ts";
+import { type State, Store } from "../../../src/ui/state/store.ts";
 
 // Thousands of plans would be these tests' whole time, and are not what they are about.
-vi.mock("../../src/core/plan/plan.ts", () => ({
+vi.mock("../../../src/core/plan/plan.ts", () => ({
 	plan: () => ({ tables: {}, problems: [], made: false }),
 }));
 

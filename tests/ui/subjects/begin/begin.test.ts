@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
-import { emptyWorkbook, isEmpty } from "../../src/core/edit/emptyWorkbook.ts";
-import { plan } from "../../src/core/plan/plan.ts";
-import type { Workbook } from "../../src/core/workbook.ts";
-import { beginEntries } from "../../src/ui/subjects/begin/beginEntries.ts";
-import { isGiven } from "../../src/ui/subjects/begin/beginEntry.ts";
-import { whatNext } from "../../src/ui/subjects/begin/whatNext.ts";
-import { smallUnit } from "../core/smallUnit.ts";
+import { emptyWorkbook, isEmpty } from "../../../../src/core/edit/emptyWorkbook.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import type { Workbook } from "../../../../src/core/workbook.ts";
+import { beginEntries } from "../../../../src/ui/subjects/begin/beginEntries.ts";
+import { isGiven } from "../../../../src/ui/subjects/begin/beginEntry.ts";
+import { whatNext } from "../../../../src/ui/subjects/begin/whatNext.ts";
+import { smallUnit } from "../../../core/smallUnit.ts";
 
 const texts: Record<string, string> = {
 	unit_name: "Hill Road",

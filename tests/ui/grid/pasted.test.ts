@@ -5,7 +5,7 @@ import {
 	MOST_ROWS,
 	MOST_TEXT,
 	pasted,
-} from "../../src/ui/grid/pasted.ts";
+} from "../../../src/ui/grid/pasted.ts";
 
 test("a spreadsheet's block becomes cells from the selected one on", () => {
 	const { cells, told } = pasted('1\t"two\nlines"\r\n3\t4\r\n', 5, 2, 9);

@@ -1,20 +1,20 @@
 import { describe, expect, test } from "vitest";
-import { combineOrders } from "../../src/core/units/combineOrders.ts";
-import type { Workbook } from "../../src/core/workbook.ts";
-import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
-import { amountOf } from "../../src/ui/format/amountOf.ts";
-import { counted, listed } from "../../src/ui/format/counted.ts";
-import { Store } from "../../src/ui/state/store.ts";
-import { orderLines } from "../../src/ui/subjects/order/orderLines.ts";
-import { orderHeadline } from "../../src/ui/subjects/order/orderWords.ts";
-import { entered } from "../../src/ui/subjects/store/entered.ts";
-import { stepped } from "../../src/ui/subjects/store/stockOfItem.ts";
-import type { StoreEntry } from "../../src/ui/subjects/store/storeEntry.ts";
-import { storekeeperLists } from "../../src/ui/subjects/store/storekeeperLists.ts";
-import { combinedInSlices } from "../../src/ui/subjects/units/combinedInSlices.ts";
-import { combinedLines, packsSaved } from "../../src/ui/subjects/units/combinedLines.ts";
-import { OrderPile } from "../../src/ui/subjects/units/orderPile.ts";
-import { smallUnit } from "../core/smallUnit.ts";
+import { combineOrders } from "../../../../src/core/units/combineOrders.ts";
+import type { Workbook } from "../../../../src/core/workbook.ts";
+import { zipWorkbook } from "../../../../src/io/zipWorkbook.ts";
+import { amountOf } from "../../../../src/ui/format/amountOf.ts";
+import { counted, listed } from "../../../../src/ui/format/counted.ts";
+import { Store } from "../../../../src/ui/state/store.ts";
+import { orderLines } from "../../../../src/ui/subjects/order/orderLines.ts";
+import { orderHeadline } from "../../../../src/ui/subjects/order/orderWords.ts";
+import { entered } from "../../../../src/ui/subjects/store/entered.ts";
+import { stepped } from "../../../../src/ui/subjects/store/stockOfItem.ts";
+import type { StoreEntry } from "../../../../src/ui/subjects/store/storeEntry.ts";
+import { storekeeperLists } from "../../../../src/ui/subjects/store/storekeeperLists.ts";
+import { combinedInSlices } from "../../../../src/ui/subjects/units/combinedInSlices.ts";
+import { combinedLines, packsSaved } from "../../../../src/ui/subjects/units/combinedLines.ts";
+import { OrderPile } from "../../../../src/ui/subjects/units/orderPile.ts";
+import { smallUnit } from "../../../core/smallUnit.ts";
 
 const LOTS = `item,lot,quantity,made_on,received_on,arrives_on,expires_on
 	gauze squares,G1,140,,2027-02-01,,2030-01-31

@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { withTexts } from "../../src/core/edit/withTexts.ts";
-import { arrangedRows } from "../../src/ui/grid/arrangedRows.ts";
-import { asInFile } from "../../src/ui/grid/arrangement.ts";
-import { computedGrid } from "../../src/ui/grid/computedGrid.ts";
-import type { GridModel } from "../../src/ui/grid/gridModel.ts";
-import { ShownSheet } from "../../src/ui/grid/shownSheet.ts";
-import { typedGrid } from "../../src/ui/grid/typedGrid.ts";
-import { demoWorkbook } from "../../src/ui/state/demo.ts";
-import { Store } from "../../src/ui/state/store.ts";
+import { withTexts } from "../../../src/core/edit/withTexts.ts";
+import { arrangedRows } from "../../../src/ui/grid/arrangedRows.ts";
+import { asInFile } from "../../../src/ui/grid/arrangement.ts";
+import { computedGrid } from "../../../src/ui/grid/computedGrid.ts";
+import type { GridModel } from "../../../src/ui/grid/gridModel.ts";
+import { ShownSheet } from "../../../src/ui/grid/shownSheet.ts";
+import { typedGrid } from "../../../src/ui/grid/typedGrid.ts";
+import { demoWorkbook } from "../../../src/ui/state/demo.ts";
+import { Store } from "../../../src/ui/state/store.ts";
 
 const LOTS = "lots.csv";
 const header = ["item", "lot", "quantity", "made_on", "received_on", "arrives_on", "expires_on"];

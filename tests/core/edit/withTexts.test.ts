@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { withTexts } from "../../src/core/edit/withTexts.ts";
-import type { Workbook } from "../../src/core/workbook.ts";
+import { withTexts } from "../../../src/core/edit/withTexts.ts";
+import type { Workbook } from "../../../src/core/workbook.ts";
 
 const workbook: Workbook = {
 	tables: { "a.csv": { header: ["x", "y"], rows: [["1", "2"], ["3"], ["4", "5", "beyond"]] } },

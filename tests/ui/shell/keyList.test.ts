@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { commandOf, keyList, shownKey } from "../../src/ui/shell/keyList.ts";
+import { commandOf, keyList, shownKey } from "../../../src/ui/shell/keyList.ts";
 
 const press = (key: string, held: string[] = []) =>
 	commandOf({

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { measures, planMeasures } from "../../src/core/sheets/planMeasures.ts";
-import { shownWord } from "../../src/ui/format/choiceWords.ts";
-import { weekMeasures } from "../../src/ui/subjects/week/weekMeasures.ts";
+import { measures, planMeasures } from "../../../../src/core/sheets/planMeasures.ts";
+import { shownWord } from "../../../../src/ui/format/choiceWords.ts";
+import { weekMeasures } from "../../../../src/ui/subjects/week/weekMeasures.ts";
 
 test("the plan as people read it: columns of the day plan, in the order of the work", () => {
 	expect(weekMeasures.map(({ large, small }) => [large, small?.column])).toEqual([

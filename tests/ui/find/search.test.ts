@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import { withTexts } from "../../src/core/edit/withTexts.ts";
-import { whereWords } from "../../src/ui/find/findable.ts";
-import { MOST_HITS, type Search, search } from "../../src/ui/find/search.ts";
-import { settingKeys, settingTexts } from "../../src/ui/grid/settingsGrid.ts";
-import { demoWorkbook } from "../../src/ui/state/demo.ts";
-import { Store } from "../../src/ui/state/store.ts";
+import { withTexts } from "../../../src/core/edit/withTexts.ts";
+import { whereWords } from "../../../src/ui/find/findable.ts";
+import { MOST_HITS, type Search, search } from "../../../src/ui/find/search.ts";
+import { settingKeys, settingTexts } from "../../../src/ui/grid/settingsGrid.ts";
+import { demoWorkbook } from "../../../src/ui/state/demo.ts";
+import { Store } from "../../../src/ui/state/store.ts";
 
 beforeAll(() => {
 	vi.stubGlobal("window", { innerWidth: 1366 });

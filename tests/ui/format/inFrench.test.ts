@@ -1,9 +1,9 @@
 import { expect, test, vi } from "vitest";
-import { counted } from "../../src/ui/format/counted.ts";
-import { shownNumber, shownPlain } from "../../src/ui/format/shownNumber.ts";
+import { counted } from "../../../src/ui/format/counted.ts";
+import { shownNumber, shownPlain } from "../../../src/ui/format/shownNumber.ts";
 
-vi.mock("../../src/core/language.ts", async (original) => {
-	const { decimalSignOf } = await original<typeof import("../../src/core/language.ts")>();
+vi.mock("../../../src/core/language.ts", async (original) => {
+	const { decimalSignOf } = await original<typeof import("../../../src/core/language.ts")>();
 	return { language: "fr", decimalSign: decimalSignOf("fr"), decimalSignOf };
 });
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { sources } from "../../src/core/sources.ts";
-import { litreWords, quantityWords } from "../../src/ui/format/litreWords.ts";
-import { shownMinutes } from "../../src/ui/format/shownMinutes.ts";
-import { later, momentOf, shownBefore } from "../../src/ui/format/shownMoment.ts";
-import { pageOf } from "../../src/ui/pages.ts";
-import { demoWorkbook } from "../../src/ui/state/demo.ts";
-import { type State, Store } from "../../src/ui/state/store.ts";
-import { disagreements } from "../../src/ui/subjects/mixing/disagreementTopics.ts";
+import { sources } from "../../../../src/core/sources.ts";
+import { litreWords, quantityWords } from "../../../../src/ui/format/litreWords.ts";
+import { shownMinutes } from "../../../../src/ui/format/shownMinutes.ts";
+import { later, momentOf, shownBefore } from "../../../../src/ui/format/shownMoment.ts";
+import { pageOf } from "../../../../src/ui/pages.ts";
+import { demoWorkbook } from "../../../../src/ui/state/demo.ts";
+import { type State, Store } from "../../../../src/ui/state/store.ts";
+import { disagreements } from "../../../../src/ui/subjects/mixing/disagreementTopics.ts";
 import {
 	type Mix,
 	mixesOfFirstDay,
@@ -14,12 +14,12 @@ import {
 	productInUse,
 	remarkOn,
 	whyNoMix,
-} from "../../src/ui/subjects/mixing/mix.ts";
-import { mixSteps } from "../../src/ui/subjects/mixing/mixSteps.ts";
-import { endsFirst, storeOf } from "../../src/ui/subjects/mixing/strengthView.ts";
-import { boilingRounds } from "../../src/ui/subjects/water/boilingRounds.ts";
-import { coolingOf } from "../../src/ui/subjects/water/coolingPot.ts";
-import { smallUnit, unitWith } from "../core/smallUnit.ts";
+} from "../../../../src/ui/subjects/mixing/mix.ts";
+import { mixSteps } from "../../../../src/ui/subjects/mixing/mixSteps.ts";
+import { endsFirst, storeOf } from "../../../../src/ui/subjects/mixing/strengthView.ts";
+import { boilingRounds } from "../../../../src/ui/subjects/water/boilingRounds.ts";
+import { coolingOf } from "../../../../src/ui/subjects/water/coolingPot.ts";
+import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
 
 /** Narrow and unbreakable spaces as plain ones. */
 const plain = (words: string | undefined) => words?.replace(/\s/g, " ");

@@ -1,25 +1,28 @@
 import { expect, test } from "vitest";
-import { addDays } from "../../src/core/values/date.ts";
-import { Store } from "../../src/ui/state/store.ts";
-import { daysToCome } from "../../src/ui/subjects/births/daysToCome.ts";
-import { pastDays } from "../../src/ui/subjects/births/forecastView.ts";
+import { addDays } from "../../../../src/core/values/date.ts";
+import { Store } from "../../../../src/ui/state/store.ts";
+import { daysToCome } from "../../../../src/ui/subjects/births/daysToCome.ts";
+import { pastDays } from "../../../../src/ui/subjects/births/forecastView.ts";
 import {
 	forecastHeadline,
 	forecastSentence,
 	pattern,
-} from "../../src/ui/subjects/births/forecastWords.ts";
+} from "../../../../src/ui/subjects/births/forecastWords.ts";
 import {
 	kitShareOf,
 	kitShareSwitch,
 	kitShareWords,
-} from "../../src/ui/subjects/births/kitShareWords.ts";
-import { type Register, registerOf } from "../../src/ui/subjects/births/registerOf.ts";
-import { birthsHeadline, recordsHeadline } from "../../src/ui/subjects/births/registerWords.ts";
+} from "../../../../src/ui/subjects/births/kitShareWords.ts";
+import { type Register, registerOf } from "../../../../src/ui/subjects/births/registerOf.ts";
+import {
+	birthsHeadline,
+	recordsHeadline,
+} from "../../../../src/ui/subjects/births/registerWords.ts";
 import {
 	scorecardHeadline,
 	scorecardSentence,
-} from "../../src/ui/subjects/births/scorecardWords.ts";
-import { smallUnit, unitWith } from "../core/smallUnit.ts";
+} from "../../../../src/ui/subjects/births/scorecardWords.ts";
+import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
 
 const EVEN = [1, 1, 1, 1, 1, 1, 1];
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { proposedName } from "../../src/ui/files/proposedName.ts";
+import { proposedName } from "../../../src/ui/files/proposedName.ts";
 
 describe("a name for a workbook's file", () => {
 	test.each([

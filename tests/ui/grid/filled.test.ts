@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { filled } from "../../src/ui/grid/filled.ts";
-import type { GridModel } from "../../src/ui/grid/gridModel.ts";
+import { filled } from "../../../src/ui/grid/filled.ts";
+import type { GridModel } from "../../../src/ui/grid/gridModel.ts";
 
 /** Cells by their text; "=" begins one that is locked. A word shown for what was typed stands after "|". */
 function modelOf(...rows: readonly string[][]): GridModel {

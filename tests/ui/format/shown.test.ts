@@ -1,17 +1,17 @@
 import { expect, test } from "vitest";
-import { nameFigure, typedFigure } from "../../src/core/calculation.ts";
-import { poisson } from "../../src/core/counts/poisson.ts";
-import { valueIn } from "../../src/core/outcome.ts";
-import { plan } from "../../src/core/plan/plan.ts";
-import { rowsOf } from "../../src/core/plan/rowsOf.ts";
-import { boilingSheet } from "../../src/core/sheets/boiling.ts";
-import { stockSheet } from "../../src/core/sheets/stock.ts";
-import { tonightSheet } from "../../src/core/sheets/tonight.ts";
-import { shownChoice } from "../../src/ui/format/shownChoice.ts";
-import { shownDay, shownDayAndYear } from "../../src/ui/format/shownDay.ts";
-import { shownAs, shownCell, shownFigure } from "../../src/ui/format/shownFigure.ts";
-import { shownNumber, shownPlain, shownUp } from "../../src/ui/format/shownNumber.ts";
-import { unitWith } from "../core/smallUnit.ts";
+import { nameFigure, typedFigure } from "../../../src/core/calculation.ts";
+import { poisson } from "../../../src/core/counts/poisson.ts";
+import { valueIn } from "../../../src/core/outcome.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
+import { rowsOf } from "../../../src/core/plan/rowsOf.ts";
+import { boilingSheet } from "../../../src/core/sheets/boiling.ts";
+import { stockSheet } from "../../../src/core/sheets/stock.ts";
+import { tonightSheet } from "../../../src/core/sheets/tonight.ts";
+import { shownChoice } from "../../../src/ui/format/shownChoice.ts";
+import { shownDay, shownDayAndYear } from "../../../src/ui/format/shownDay.ts";
+import { shownAs, shownCell, shownFigure } from "../../../src/ui/format/shownFigure.ts";
+import { shownNumber, shownPlain, shownUp } from "../../../src/ui/format/shownNumber.ts";
+import { unitWith } from "../../core/smallUnit.ts";
 
 test("thousands stand apart by a thin space", () => {
 	expect(shownNumber(1234567.891, 1)).toBe("1\u202f234\u202f567.9");

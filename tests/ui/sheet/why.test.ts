@@ -5,10 +5,10 @@ import {
 	derive,
 	refusedFigure,
 	typedFigure,
-} from "../../src/core/calculation.ts";
-import { problem } from "../../src/core/problem.ts";
-import { definition } from "../../src/core/sources.ts";
-import { why } from "../../src/ui/sheet/why.ts";
+} from "../../../src/core/calculation.ts";
+import { problem } from "../../../src/core/problem.ts";
+import { definition } from "../../../src/core/sources.ts";
+import { why } from "../../../src/ui/sheet/why.ts";
 
 const place = { file: "births.csv", line: 4, column: "births" };
 const area = calculation<{ a: number; b: number }, number>({
