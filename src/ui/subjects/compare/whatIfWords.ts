@@ -2,12 +2,10 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
-import { shownNumber } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { hasAnswer, type Side } from "./side.ts";
-
-const UNMET_DECIMALS = 3;
 
 /** What the right side does to the kits, seen from the left one, in a sentence. */
 export function whatIfHeadline(left: Side, right: Side): string {
@@ -43,5 +41,7 @@ function unmet(state: State): string | undefined {
 		(row, at) => at === 0 || wordIn(row.kind) !== wordIn(rows[at - 1]?.kind),
 	);
 	const worst = Math.max(...asItIs.map((row) => numberIn(row.unmet_per_1000_uses) ?? Number.NaN));
-	return Number.isFinite(worst) ? shownNumber(worst, UNMET_DECIMALS) : undefined;
+	return Number.isFinite(worst)
+		? shownAs(leversSheet.columns.unmet_per_1000_uses, worst)
+		: undefined;
 }

@@ -7,7 +7,7 @@ import { roundsSheet } from "../../../core/sheets/rounds.ts";
 import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
 import { oneNeedIn } from "../../format/howOften.ts";
-import { shownNumber } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
@@ -67,8 +67,8 @@ export function weakWords(points: readonly HourPoint[], inRounds: boolean): stri
 	const weakest = weakestHour(points);
 	const best = points.reduce((a, b) => (b.none < a.none ? b : a));
 	if (!inRounds || weakest.none === best.none)
-		return say`No hour stands out: at any time ${oneNeedIn(weakest.none)}, and ${shownNumber(weakest.ready, 1)} kits are ready on average.`;
-	return say`Weakest at ${halfPast(weakest)}: ${oneNeedIn(weakest.none)} then, and ${shownNumber(weakest.ready, 1)} kits are ready on average. Strongest at ${halfPast(best)}, when a round has just given its kits back. A line marks the start of each round; its kits come back at its end.`;
+		return say`No hour stands out: at any time ${oneNeedIn(weakest.none)}, and ${shownAs(dayCoverSheet.columns.ready_expected, weakest.ready)} kits are ready on average.`;
+	return say`Weakest at ${halfPast(weakest)}: ${oneNeedIn(weakest.none)} then, and ${shownAs(dayCoverSheet.columns.ready_expected, weakest.ready)} kits are ready on average. Strongest at ${halfPast(best)}, when a round has just given its kits back. A line marks the start of each round; its kits come back at its end.`;
 }
 
 export function weakestHour(points: readonly HourPoint[]): HourPoint {

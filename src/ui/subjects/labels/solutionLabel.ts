@@ -1,12 +1,14 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
 import { say } from "../../../core/say.ts";
 import type { mixingSheet } from "../../../core/sheets/mixing.ts";
+import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { el } from "../../dom/el.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { EXACT } from "../../format/litreWords.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import { shownTime } from "../../format/shownMoment.ts";
-import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { Printed } from "../../state/unitSettings.ts";
@@ -78,5 +80,5 @@ function mixWords(mix: ComputedRow<typeof mixingSheet> | undefined): string {
 		return say`Product ______________ lot ________ litres ______`;
 	const lot = wordIn(mix?.lot);
 	const amount = amountOf(quantity, wordIn(mix?.product_measure), EXACT);
-	return say`${shownNumber(litres, 1)} L: ${shownNumber(water, 2)} L of water, then ${amount} ${wordIn(mix?.product)}, lot ${lot || "________"}`;
+	return say`${shownAs(preparationColumns.litres, litres)} L: ${shownAs(preparationColumns.water_litres, water)} L of water, then ${amount} ${wordIn(mix?.product)}, lot ${lot || "________"}`;
 }

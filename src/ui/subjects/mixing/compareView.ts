@@ -4,7 +4,7 @@ import { say } from "../../../core/say.ts";
 import { productCompareSheet } from "../../../core/sheets/productCompare.ts";
 import { el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
-import { shownNumber } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
@@ -34,7 +34,7 @@ function least(products: readonly Compared[], of: "cost" | "weightKg"): Compared
 }
 
 function money(state: State, cost: number): string {
-	return `${shownNumber(cost, 2)} ${unitSetting(state, "currency") ?? ""}`.trim();
+	return `${shownAs(productCompareSheet.columns.cost, cost)} ${unitSetting(state, "currency") ?? ""}`.trim();
 }
 
 export function compareHeadline(state: State): string | undefined {
@@ -56,7 +56,7 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 			? say`Cheapest: ${cheapest.product}, ${money(state, cheapest.cost ?? 0)} a quarter.`
 			: say`Which is cheapest is not known: give pack prices for two products at least, under items.`,
 		lightest &&
-			say`Lightest to carry: ${lightest.product}, ${shownNumber(lightest.weightKg ?? 0, 1)} kg a quarter.`,
+			say`Lightest to carry: ${lightest.product}, ${shownAs(productCompareSheet.columns.weight_kg, lightest.weightKg ?? 0)} kg a quarter.`,
 		unknown("cost").length > 0 && say`Without a price: ${unknown("cost").join(", ")}.`,
 		unknown("weightKg").length > 0 && say`Weight not known: ${unknown("weightKg").join(", ")}.`,
 		say`Not counted: transport and its money, bottles and boxes, time and mistakes in measuring, spills, training, what the store must be like, and whether it can be had at all. Strong powder and tablets are small to carry and dangerous to handle: the maker's instructions come first.`,

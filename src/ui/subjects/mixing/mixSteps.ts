@@ -1,6 +1,7 @@
 import { say } from "../../../core/say.ts";
+import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
-import { shownNumber } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import type { Printed } from "../../state/unitSettings.ts";
 import type { Mix } from "./mix.ts";
 
@@ -15,7 +16,7 @@ export function mixSteps(mix: Mix, life: Printed<number>): string[] {
 	return [
 		say`Measure ${litreWords(waterLitres)} of cold water into a clean plastic container.`,
 		putWords(measure, quantity, say`${quantityWords(quantity, measure)} of ${product}, ${from}`),
-		say`This makes ${litreWords(litres)} at ${shownNumber(strengthPct, 3)}\u00a0% available chlorine.`,
+		say`This makes ${litreWords(litres)} at ${shownAs(preparationColumns.strength_made_pct, strengthPct)}\u00a0% available chlorine.`,
 		[say`Label it at once: chlorine, date, time mixed, ${discard}.`, life.why]
 			.filter(Boolean)
 			.join(" "),

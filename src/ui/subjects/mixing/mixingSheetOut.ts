@@ -1,10 +1,11 @@
 import { tableOf } from "../../../core/edit/withTexts.ts";
 import { say } from "../../../core/say.ts";
+import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { roundsSheet } from "../../../core/sheets/rounds.ts";
 import { el } from "../../dom/el.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
-import { shownNumber } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
@@ -88,7 +89,11 @@ function dayCells(date: string, mix: Mix | undefined, rows: number): HTMLElement
 		),
 		cell(mix ? litreWords(mix.waterLitres) : "–"),
 		cell(mix ? quantityWords(mix.quantity, mix.measure) : "–"),
-		cell(mix ? `${litreWords(mix.litres)}, ${shownNumber(mix.strengthPct, 3)}\u00a0%` : "–"),
+		cell(
+			mix
+				? `${litreWords(mix.litres)}, ${shownAs(preparationColumns.strength_made_pct, mix.strengthPct)}\u00a0%`
+				: "–",
+		),
 	];
 }
 

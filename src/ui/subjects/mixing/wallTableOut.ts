@@ -1,11 +1,13 @@
 import { amountsHoldUntil } from "../../../core/plan/chlorine/amountsHoldUntil.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
+import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
 import { el } from "../../dom/el.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
-import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { shownAs } from "../../format/shownFigure.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
@@ -105,7 +107,7 @@ function wallRow(mix: Mix, tablets: boolean): HTMLElement {
 		el("th", { scope: "row" }, litreWords(mix.litres)),
 		el("td", {}, litreWords(mix.waterLitres)),
 		el("td", { class: "product" }, quantityWords(mix.quantity, mix.measure)),
-		el("td", {}, `${shownNumber(mix.strengthPct, 3)}\u00a0%`),
+		el("td", {}, `${shownAs(preparationColumns.strength_made_pct, mix.strengthPct)}\u00a0%`),
 		tablets && el("td", {}, litreWords(mix.exactLitres ?? mix.litres)),
 	);
 }
