@@ -7,7 +7,7 @@ import {
 	MOST_COLUMNS,
 	MOST_ROWS,
 	quoteProblem,
-	tooManyCells,
+	tooManyCellsInAll,
 	tooManyColumns,
 	tooManyRows,
 } from "./csvProblems.ts";
@@ -35,7 +35,7 @@ export function readCsv(file: string, text: string): ReadCsv {
 	});
 	const body = text.replace(BYTE_ORDER_MARKS, "");
 	const separator = separatorOf(body);
-	if (hasMore(body, separator, MOST_CELLS)) return refused(tooManyCells(file));
+	if (hasMore(body, separator, MOST_CELLS)) return refused(tooManyCellsInAll(file));
 	const { text: tidy, slips } = tidied(body, separator);
 	const records: string[][] = [];
 	const lines: number[] = [];

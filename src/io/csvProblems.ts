@@ -89,7 +89,7 @@ export function tooManyColumns(file: string): Problem {
 }
 
 /** So many cells that an old computer has no room for them. */
-export function tooManyCells(file: string): Problem {
+export function tooManyCellsInAll(file: string): Problem {
 	return problem(
 		{ file, line: null, column: "" },
 		{

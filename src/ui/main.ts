@@ -19,7 +19,7 @@ import { offerDraft, showEarlierDrafts } from "./shell/opening.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/rail.ts";
 import { routedPage } from "./shell/route.ts";
 import { paintTopBar, setUpTopBar } from "./shell/topBar.ts";
-import { demoWorkbook } from "./state/demo.ts";
+import { demoWorkbook } from "./state/demoWorkbook.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
 import { type Saved, Store } from "./state/store.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";

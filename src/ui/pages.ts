@@ -55,7 +55,7 @@ import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
 import { weekPage } from "./subjects/week/weekPage.ts";
 
-export interface Question {
+export interface PageQuestion {
 	readonly question: string;
 	readonly pages: readonly Page[];
 }
@@ -66,7 +66,7 @@ export const planPage: Page = { ...planTitle, load: async () => weekPage };
 const onPages = later(() => import("./onPages.ts"));
 
 /** The workbook in its order: the questions people ask, and the pages that answer them. */
-export const questions: readonly Question[] = [
+export const questions: readonly PageQuestion[] = [
 	{
 		question: say`This week`,
 		pages: [

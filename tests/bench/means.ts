@@ -8,7 +8,7 @@ import {
 import { measureOut, type Preparation } from "../../src/core/chlorine/measureOut.ts";
 import { preparationsOfDay } from "../../src/core/chlorine/preparations.ts";
 import { expectedOf } from "../../src/core/counts/measures.ts";
-import { expiriesPerDay } from "../../src/core/kits/expiries.ts";
+import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../../src/core/kits/kitsToReprocess.ts";
 import { kitUses } from "../../src/core/kits/kitUses.ts";
 import { memoized } from "../../src/core/memoize.ts";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
-import { boilingOfRound, lightBy } from "../../src/core/water/boilingPlan.ts";
+import { boilingOfRound, lightBy } from "../../src/core/water/boilingOfRound.ts";
 import { boilingPoint } from "../../src/core/water/boilingPoint.ts";
-import { coolingMinutes } from "../../src/core/water/cooling.ts";
+import { coolingMinutes } from "../../src/core/water/coolingMinutes.ts";
 import { takenFrom } from "../../src/core/water/waterRates.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { columnOf, contentOf } from "../core/contentOf.ts";

@@ -3,7 +3,7 @@ import {
 	CHLORINE_PER_HYPOCHLORITE,
 	type Label,
 } from "../../src/core/chlorine/availableChlorine.ts";
-import { strengthAfterCarryIn } from "../../src/core/chlorine/carryIn.ts";
+import { strengthAfterCarryIn } from "../../src/core/chlorine/strengthAfterCarryIn.ts";
 import { answerOf } from "../core/answerOf.ts";
 import * as from from "./publications.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";

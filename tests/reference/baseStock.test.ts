@@ -1,6 +1,6 @@
 import { setAside } from "../../src/core/counts/counts.ts";
 import { chanceAtLeast, expectedBeyond, poisson } from "../../src/core/counts/poisson.ts";
-import { unmetPer1000 } from "../../src/core/kits/unmetUses.ts";
+import { unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay } from "../../src/core/rounds/dayClock.ts";
 import * as from from "./publications.ts";
 import { checkCases, type Printed, printed, type ReferenceCase } from "./referenceCase.ts";

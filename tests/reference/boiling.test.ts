@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { boilingPoint } from "../../src/core/water/boilingPoint.ts";
-import { coolingMinutes, rateFromReading, rateOfPot } from "../../src/core/water/cooling.ts";
+import { coolingMinutes, rateFromReading, rateOfPot } from "../../src/core/water/coolingMinutes.ts";
 import { type FuelName, fuelData } from "../../src/core/water/fuels.ts";
 import { fuelQuantity, heatToBoil } from "../../src/core/water/heating.ts";
 import { answerOf, refusalOf } from "../core/answerOf.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtLeast } from "../../src/core/counts/poisson.ts";
-import { unmetPer1000 } from "../../src/core/kits/unmetUses.ts";
+import { unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
 import { erlangB, loadWithLoss } from "./erlangB.ts";
 import * as from from "./publications.ts";
 import { checkCases, type Printed, printed, type ReferenceCase } from "./referenceCase.ts";

@@ -1,5 +1,5 @@
-import { boilingOfRound } from "../../src/core/water/boilingPlan.ts";
-import { rateFromReading, rateOfPot } from "../../src/core/water/cooling.ts";
+import { boilingOfRound } from "../../src/core/water/boilingOfRound.ts";
+import { rateFromReading, rateOfPot } from "../../src/core/water/coolingMinutes.ts";
 import { type FuelName, fuelData } from "../../src/core/water/fuels.ts";
 import { fuelQuantity, heatToBoil } from "../../src/core/water/heating.ts";
 import { answerOf } from "../core/answerOf.ts";

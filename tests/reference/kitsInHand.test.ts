@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtMost, mean } from "../../src/core/counts/counts.ts";
-import { momentOf } from "../../src/core/kits/throughTheDay.ts";
+import { readyAt } from "../../src/core/kits/readyAt.ts";
 import { DayClock, type HourShares } from "../../src/core/rounds/dayClock.ts";
 import {
 	kitsInRounds,
@@ -73,7 +73,7 @@ describe("kits ready at an hour, counted out over many days", () => {
 				none.push(out >= kits ? 1000 : 0);
 				yesterday = today.map((use) => use - DAY);
 			}
-			const moment = momentOf(
+			const moment = readyAt(
 				kits,
 				{
 					kind: "in_rounds",

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { expiriesPerDay } from "../../src/core/kits/expiries.ts";
-import { unmetPer1000 } from "../../src/core/kits/unmetUses.ts";
+import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
+import { unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay, type HourShares } from "../../src/core/rounds/dayClock.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { expectWithin } from "../expectWithin.ts";

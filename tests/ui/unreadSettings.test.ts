@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { withTexts } from "../../src/core/edit/withTexts.ts";
 import { unitSheet } from "../../src/core/sheets/unit.ts";
 import type { PrintOut } from "../../src/ui/page.ts";
-import { demoWorkbook } from "../../src/ui/state/demo.ts";
+import { demoWorkbook } from "../../src/ui/state/demoWorkbook.ts";
 import { type State, Store } from "../../src/ui/state/store.ts";
 import { printedSetting } from "../../src/ui/state/unitSettings.ts";
 import { stepsEntry } from "../../src/ui/subjects/begin/stepsEntry.ts";

@@ -2,7 +2,7 @@ import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import type { Strength } from "./availableChlorine.ts";
-import { strengthToStartFrom } from "./carryIn.ts";
+import { strengthToStartFrom } from "./strengthAfterCarryIn.ts";
 
 interface Inputs {
 	readonly strength: Strength;

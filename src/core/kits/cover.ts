@@ -1,7 +1,7 @@
 import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { type Reprocessing, unmetPer1000 } from "./unmetUses.ts";
+import { type Reprocessing, unmetPer1000 } from "./unmetPer1000.ts";
 
 /** How many kits are needed, why, and what each number of kits would mean. */
 export interface Cover {

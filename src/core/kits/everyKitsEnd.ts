@@ -1,6 +1,6 @@
 import { memoize } from "../memoize.ts";
+import { cappedUses } from "./cappedUses.ts";
 import type { RenewalStep } from "./renewalSteps.ts";
-import { upTo } from "./upTo.ts";
 
 /** More states than this take too long; then only the oldest kits are followed. */
 const MOST_STATES = 1300;
@@ -33,7 +33,7 @@ export class EveryKitsEnd {
 		const kits = this.#kits;
 		const { endsBy, spreadBy, target, midnight } = step;
 		const { next, renewed } = moves(kits, this.#ends, endsBy, spreadBy, target, midnight);
-		const uses = upTo(kits, step.uses);
+		const uses = cappedUses(kits, step.uses);
 		const before = this.#chance;
 		const after = new Float64Array(before.length);
 		given.fill(0);

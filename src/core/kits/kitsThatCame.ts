@@ -1,9 +1,9 @@
 import { memoize } from "../memoize.ts";
+import { cappedUses } from "./cappedUses.ts";
 import { added } from "./laterEnds.ts";
 import type { ReadyLife } from "./renewalSteps.ts";
 import { type RenewalsOfDay, renewalsOfDay } from "./renewalsOfDay.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
-import { upTo } from "./upTo.ts";
 
 const renewals = memoize(renewalsOfDay, (kits, day, life) => [
 	kits,
@@ -28,12 +28,12 @@ export function kitsThatCame(
 	life: ReadyLife | null,
 	renewed: RenewalsOfDay | undefined,
 ): Float64Array {
-	if (!renewed || !life) return upTo(kits, round.came);
+	if (!renewed || !life) return cappedUses(kits, round.came);
 	if (life.renewal === "in_time")
 		return both(usedAndRenewed(kits, round.came, renewed.given[round.index] as Float64Array));
-	if (round.index > 0) return upTo(kits, round.came);
+	if (round.index > 0) return cappedUses(kits, round.came);
 	const lapsed = usedAndLapsed(kits, round.cameBeforeMidnight, renewed);
-	const came = added(both(lapsed), upTo(kits, round.came - round.cameBeforeMidnight));
+	const came = added(both(lapsed), cappedUses(kits, round.came - round.cameBeforeMidnight));
 	// Sums beyond the kits are cut off there; here they count as all kits.
 	came[kits] = 1 - came.subarray(0, kits).reduce((sum, chance) => sum + chance, 0);
 	return came;
@@ -49,7 +49,7 @@ export function usedAndLapsed(
 }
 
 function usedAndRenewed(kits: number, meanUses: number, given: Float64Array): Float64Array {
-	const uses = upTo(kits, meanUses);
+	const uses = cappedUses(kits, meanUses);
 	return given.map((chance, i) => chance * (uses[Math.floor(i / (kits + 1))] as number));
 }
 

@@ -1,7 +1,7 @@
 import { AgesOfKits } from "./agesOfKits.ts";
+import { cappedUses } from "./cappedUses.ts";
 import { LaterEnds } from "./laterEnds.ts";
 import { NEVER, type RenewalStep } from "./renewalSteps.ts";
-import { upTo } from "./upTo.ts";
 
 /**
  * The oldest ready kits, followed exactly; of the others, how many end on each later day is
@@ -25,7 +25,7 @@ export class OldestKits {
 		for (let day = 0; day <= ends; day++)
 			for (const { midnight, target, uses } of steps) {
 				if (midnight !== "none") this.#midnight();
-				(this.#parts[target] as Float64Array[]).push(upTo(kits, uses + extra));
+				(this.#parts[target] as Float64Array[]).push(cappedUses(kits, uses + extra));
 			}
 		this.#later = new LaterEnds(kits, this.#parts);
 		this.#ages = AgesOfKits.first(kits, ends, this.#later);
@@ -34,7 +34,7 @@ export class OldestKits {
 	/** Fills `given` (see `RenewalsOfDay`); gives back how likely each number of uses was. */
 	go(step: RenewalStep, given: Float64Array): Float64Array {
 		const kits = this.#kits;
-		const uses = upTo(kits, step.uses);
+		const uses = cappedUses(kits, step.uses);
 		const ages = new AgesOfKits(kits, this.#ends);
 		const left = new Float64Array(kits + 1);
 		if (step.midnight === "before") {

@@ -1,5 +1,5 @@
 import { canFollowEveryKit, EveryKitsEnd } from "./everyKitsEnd.ts";
-import { expiriesPerDay } from "./expiries.ts";
+import { expiriesPerDay } from "./expiriesPerDay.ts";
 import { OldestKits } from "./oldestKits.ts";
 import { type LikeDay, type ReadyLife, type RenewalStep, renewalSteps } from "./renewalSteps.ts";
 

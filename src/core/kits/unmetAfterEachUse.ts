@@ -3,7 +3,7 @@ import { chanceAtLeast } from "../counts/poisson.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, type Hands } from "./awayThroughDay.ts";
-import { expiriesPerDay } from "./expiries.ts";
+import { expiriesPerDay } from "./expiriesPerDay.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
 export interface AfterEachUse {

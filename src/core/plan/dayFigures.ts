@@ -2,7 +2,7 @@ import { derive, type Figure, gather } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
 import { preparationsOfDay } from "../chlorine/preparations.ts";
 import type { Counts } from "../counts/counts.ts";
-import { expiriesPerDay } from "../kits/expiries.ts";
+import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
@@ -19,8 +19,8 @@ import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
 import { birthsOfDay } from "./births/birthsOfDay.ts";
-import { together } from "./kits/byKind.ts";
 import type { KindFigures } from "./kits/kindFigures.ts";
+import { together } from "./kits/together.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const arrivals = memoized(kitsInRounds);

@@ -8,7 +8,7 @@ import { productCompareTable } from "./chlorine/productCompareTable.ts";
 import { litresOfPreparation } from "./chlorine/productFigures.ts";
 import { strengthTable } from "./chlorine/strengthTable.ts";
 import { wallTableTable } from "./chlorine/wallTableTable.ts";
-import { wardUses } from "./chlorine/wardFigures.ts";
+import { wardUses } from "./chlorine/wardUses.ts";
 import { wardUseTable } from "./chlorine/wardUseTable.ts";
 import { type DayFigures, dayFigures } from "./dayFigures.ts";
 import { dayPlanTable } from "./dayPlanTable.ts";

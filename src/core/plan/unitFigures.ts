@@ -17,9 +17,9 @@ import {
 	productFigures,
 	productInUse,
 } from "./chlorine/productFigures.ts";
-import { byName, together } from "./kits/byKind.ts";
 import { type KindFigures, kindFigures } from "./kits/kindFigures.ts";
 import { type KitReadiness, readiness } from "./kits/readiness.ts";
+import { byName, together } from "./kits/together.ts";
 import { hourShares } from "./rounds/hourShares.ts";
 import { type Timetable, timetable } from "./rounds/timetable.ts";
 

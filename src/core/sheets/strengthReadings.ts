@@ -1,4 +1,4 @@
-import { readingMethods } from "../chlorine/readingErrors.ts";
+import { readingMethods } from "../chlorine/readingRange.ts";
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";

@@ -33,11 +33,11 @@ const STEPS_MORE = 5;
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */
 export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
-	return stepsFor(Object.values(use.rates).flat(), mostUse(use), use.days.length);
+	return countingSteps(Object.values(use.rates).flat(), mostUse(use), use.days.length);
 }
 
 /** Steps for amounts of which hardly ever more than `most` is used over some days. */
-export const stepsFor = memoize(foundSteps, (amounts, most, days) => [
+export const countingSteps = memoize(foundSteps, (amounts, most, days) => [
 	Math.min(days, FEW_DAYS + 1),
 	most,
 	...amounts,

@@ -5,7 +5,7 @@ import { spread } from "../counts/spread.ts";
 import { plus, sumOf } from "../counts/sumOf.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
-import { amountSetAside, stepsFor } from "./commonStep.ts";
+import { amountSetAside, countingSteps } from "./commonStep.ts";
 
 interface Inputs {
 	/** Preparations of each day. */
@@ -52,7 +52,7 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 		within: 1e-9,
 	},
 	compute: ({ preparations, quantities, confidence }) => {
-		const steps = stepsFor(quantities, mostUsed(preparations, quantities), quantities.length);
+		const steps = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
 		const byQuantity = new Map<number, Counts[]>();
 		preparations.forEach((counts, day) => {
 			const each = steps.of(quantities[day] as number);

@@ -1,4 +1,4 @@
-import { rateOfPot } from "./cooling.ts";
+import { rateOfPot } from "./coolingMinutes.ts";
 
 const POINTS = 60;
 

@@ -1,9 +1,9 @@
 import { say } from "../../core/say.ts";
 import { ask } from "../shell/ask.ts";
-import type { Hindrance, Written } from "./writeFile.ts";
+import type { Hindrance, WrittenFile } from "./writeFile.ts";
 
 /** Says why nothing was saved and asks how to go on. */
-export function askAfterHindrance({ file, hindrance = "failed", reason }: Written) {
+export function askAfterHindrance({ file, hindrance = "failed", reason }: WrittenFile) {
 	const { name } = file.handle;
 	const what: Readonly<Record<Hindrance, string>> = {
 		changed: say`${name} was changed by another window or another program since it was opened or last saved here. If you replace it, what was put there is lost.`,

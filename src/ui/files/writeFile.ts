@@ -6,7 +6,7 @@ import { type SavedFile, savedFile } from "./savedFile.ts";
  */
 export type Hindrance = "changed" | "other-plan" | "refused" | "gone" | "failed";
 
-export interface Written {
+export interface WrittenFile {
 	/** The file as it is now, where that could be seen. */
 	readonly file: SavedFile;
 	readonly hindrance?: Hindrance;
@@ -25,12 +25,12 @@ interface Asking {
  * Bytes and not the time of the file, which memory sticks keep to two seconds only.
  * The windows of this page write one after the other, where the browser lets them wait.
  */
-export function writeFile(file: SavedFile, bytes: Uint8Array): Promise<Written> {
+export function writeFile(file: SavedFile, bytes: Uint8Array): Promise<WrittenFile> {
 	const write = () => checkedWrite(file, bytes);
 	return navigator.locks ? navigator.locks.request("basinbook saves", write) : write();
 }
 
-async function checkedWrite(file: SavedFile, bytes: Uint8Array): Promise<Written> {
+async function checkedWrite(file: SavedFile, bytes: Uint8Array): Promise<WrittenFile> {
 	const { handle } = file;
 	try {
 		const asking = handle as FileSystemFileHandle & Asking;
@@ -52,7 +52,7 @@ async function checkedWrite(file: SavedFile, bytes: Uint8Array): Promise<Written
 	}
 }
 
-function hindered(error: unknown): Pick<Written, "hindrance" | "reason"> {
+function hindered(error: unknown): Pick<WrittenFile, "hindrance" | "reason"> {
 	const { name, message } = error as Error;
 	if (name === "NotFoundError") return { hindrance: "gone" };
 	if (name === "NotAllowedError" || name === "SecurityError") return { hindrance: "refused" };

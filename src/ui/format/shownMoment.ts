@@ -20,7 +20,7 @@ export function momentOf(text: string): Moment | undefined {
 }
 
 /** The moment so many minutes later; part minutes count as whole ones. */
-export function later({ date, minutes }: Moment, by: number): Moment {
+export function momentLater({ date, minutes }: Moment, by: number): Moment {
 	const after = Math.ceil(minutes + by - 1e-9);
 	return {
 		date: addDays(date, Math.floor(after / MINUTES_PER_DAY)),

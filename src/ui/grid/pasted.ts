@@ -3,8 +3,8 @@ import { say } from "../../core/say.ts";
 import { tidied } from "../../io/tidied.ts";
 import type { CellText } from "./gridModel.ts";
 
-export const MOST_ROWS = 5000;
-export const MOST_COLUMNS = 60;
+export const MOST_PASTED_ROWS = 5000;
+export const MOST_PASTED_COLUMNS = 60;
 export const LONGEST_TEXT = 10_000;
 /** More text than any sheet of a ward holds; reading it would stop an old laptop. */
 export const MOST_TEXT = 5_000_000;
@@ -30,17 +30,17 @@ export function pasted(text: string, row: number, column: number, lastColumn: nu
 			],
 		};
 	const lines = linesOf(text);
-	const width = Math.min(MOST_COLUMNS, lastColumn - column + 1);
+	const width = Math.min(MOST_PASTED_COLUMNS, lastColumn - column + 1);
 	const told: string[] = [];
 	const widest = lines.reduce((most, line) => Math.max(most, line.length), 0);
-	if (lines.length > MOST_ROWS)
+	if (lines.length > MOST_PASTED_ROWS)
 		told.push(
-			say`Rows after the first ${words(MOST_ROWS)} were left out (${words(lines.length)} came).`,
+			say`Rows after the first ${words(MOST_PASTED_ROWS)} were left out (${words(lines.length)} came).`,
 		);
 	if (widest > width)
 		told.push(say`Columns after the first ${width} were left out (${words(widest)} came).`);
 	let long = 0;
-	const cells = lines.slice(0, MOST_ROWS).flatMap((line, down) =>
+	const cells = lines.slice(0, MOST_PASTED_ROWS).flatMap((line, down) =>
 		line.slice(0, width).flatMap((cell, across) => {
 			if (cell.length <= LONGEST_TEXT)
 				return [{ row: row + down, column: column + across, text: cell }];

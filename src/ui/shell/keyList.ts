@@ -1,13 +1,13 @@
 import { say } from "../../core/say.ts";
 
 /** What the page itself does on a key; the other keys are the browser's or the grid's. */
-export type Command = "find" | "keys" | "undo" | "redo" | "fill" | "insert" | "delete";
+export type KeyCommand = "find" | "keys" | "undo" | "redo" | "fill" | "insert" | "delete";
 
 export interface Key {
 	/** As the keys are pressed, any one of them: "Ctrl+Shift+Z". */
 	readonly keys: readonly string[];
 	readonly does: string;
-	readonly command?: Command;
+	readonly command?: KeyCommand;
 }
 
 export interface KeyGroup {
@@ -105,7 +105,7 @@ const commands = new Map(
 /** What a press of keys asks the page to do, if anything. */
 export function commandOf(
 	event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "altKey" | "shiftKey">,
-): Command | undefined {
+): KeyCommand | undefined {
 	const ctrl = event.ctrlKey || event.metaKey;
 	// "?" is typed with Shift on some keyboards and without on others.
 	const shift = event.shiftKey && (ctrl || event.altKey || event.key.length > 1);

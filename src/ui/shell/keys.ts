@@ -1,10 +1,10 @@
-import { type Command, commandOf } from "./keyList.ts";
+import { commandOf, type KeyCommand } from "./keyList.ts";
 
 /** Where a letter is text or chooses something. */
 const FIELDS = "input, textarea, select, .grid";
 
 /** Puts the keys of the whole page to work; a field that is being typed in keeps its own. */
-export function setUpKeys(acts: Readonly<Partial<Record<Command, () => void>>>): void {
+export function setUpKeys(acts: Readonly<Partial<Record<KeyCommand, () => void>>>): void {
 	document.addEventListener("keydown", (event) => {
 		const command = commandOf(event);
 		const act = command && acts[command];

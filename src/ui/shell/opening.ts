@@ -3,7 +3,7 @@ import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { byId, type Child, el, fill } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
-import { demoWorkbook } from "../state/demo.ts";
+import { demoWorkbook } from "../state/demoWorkbook.ts";
 import { type KeptDraft, keptDrafts, readDraft } from "../state/keptDrafts.ts";
 import { titleOf } from "./titleOf.ts";
 

@@ -5,7 +5,7 @@ import { byId } from "../dom/el.ts";
 import { canWriteFiles } from "../files/filePickers.ts";
 import { askForFiles, type Opened } from "../files/openFiles.ts";
 import { saveWorkbook } from "../files/saveWorkbook.ts";
-import { demoWorkbook } from "../state/demo.ts";
+import { demoWorkbook } from "../state/demoWorkbook.ts";
 import type { State, Store } from "../state/store.ts";
 import { unitSetting } from "../state/unitSettings.ts";
 import { setUpSaveKeys } from "./saveKeys.ts";

@@ -1,7 +1,7 @@
 import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { FORMAT } from "../../io/migrated.ts";
-import { inDrafts } from "./draftDatabase.ts";
+import { inDrafts } from "./inDrafts.ts";
 import { showAsOpen } from "./openWindows.ts";
 import { unitNameIn } from "./unitNameIn.ts";
 

@@ -1,8 +1,8 @@
 import type { Workbook } from "../../core/workbook.ts";
 import { migrated } from "../../io/migrated.ts";
+import { bringOldDrafts } from "./bringOldDrafts.ts";
 import { type Draft, needsNoCopy, OWN } from "./draft.ts";
-import { inDrafts } from "./draftDatabase.ts";
-import { bringOldDrafts } from "./oldDrafts.ts";
+import { inDrafts } from "./inDrafts.ts";
 import { openDrafts } from "./openWindows.ts";
 import { tablesIn } from "./tablesIn.ts";
 

@@ -1,7 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { strengthAfterCarryIn, strengthToStartFrom } from "../../../src/core/chlorine/carryIn.ts";
 import { kitsInLoad } from "../../../src/core/chlorine/kitsInLoad.ts";
 import { mixingRemark } from "../../../src/core/chlorine/mixingRemark.ts";
+import {
+	strengthAfterCarryIn,
+	strengthToStartFrom,
+} from "../../../src/core/chlorine/strengthAfterCarryIn.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { kitCover, kitsNeeded } from "../../../src/core/kits/cover.ts";
-import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetUses.ts";
+import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";

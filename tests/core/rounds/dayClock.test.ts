@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { unmetPer1000 } from "../../../src/core/kits/unmetUses.ts";
+import { unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 

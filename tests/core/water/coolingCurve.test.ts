@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { coolingMinutes } from "../../../src/core/water/cooling.ts";
 import { celsiusAfter, coolingCurve } from "../../../src/core/water/coolingCurve.ts";
+import { coolingMinutes } from "../../../src/core/water/coolingMinutes.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 

@@ -1,6 +1,11 @@
 import assert from "node:assert/strict";
 import { clipboardText } from "../../../src/ui/grid/clipboardText.ts";
-import { LONGEST_TEXT, MOST_COLUMNS, MOST_ROWS, pasted } from "../../../src/ui/grid/pasted.ts";
+import {
+	LONGEST_TEXT,
+	MOST_PASTED_COLUMNS,
+	MOST_PASTED_ROWS,
+	pasted,
+} from "../../../src/ui/grid/pasted.ts";
 import { expectSame } from "../expectSame.ts";
 import type { Reader } from "../fuzzed.ts";
 import { TROUBLE, textBytes } from "../textBytes.ts";
@@ -37,12 +42,12 @@ export const pastedReader: Reader = {
 		const { cells, told } = pasted(text, ROW, COLUMN, LAST_COLUMN);
 		for (const { row, column, text: cell } of cells) {
 			assert.ok(
-				row >= ROW && row < ROW + MOST_ROWS && column >= COLUMN && column <= LAST_COLUMN,
+				row >= ROW && row < ROW + MOST_PASTED_ROWS && column >= COLUMN && column <= LAST_COLUMN,
 				"beside the grid",
 			);
 			assert.ok(cell.length <= LONGEST_TEXT && !cell.includes("\r"));
 		}
-		const places = new Set(cells.map(({ row, column }) => row * MOST_COLUMNS + column));
+		const places = new Set(cells.map(({ row, column }) => row * MOST_PASTED_COLUMNS + column));
 		assert.equal(places.size, cells.length, "two texts for one cell");
 		for (const words of told) assert.doesNotMatch(words, /NaN|undefined|\b0 cells/);
 		if (told.length > 0) return;

@@ -3,7 +3,7 @@ import { withTexts } from "../../../src/core/edit/withTexts.ts";
 import { whereWords } from "../../../src/ui/find/findable.ts";
 import { MOST_HITS, type Search, search } from "../../../src/ui/find/search.ts";
 import { settingKeys, settingTexts } from "../../../src/ui/grid/settingsGrid.ts";
-import { demoWorkbook } from "../../../src/ui/state/demo.ts";
+import { demoWorkbook } from "../../../src/ui/state/demoWorkbook.ts";
 import { Store } from "../../../src/ui/state/store.ts";
 
 beforeAll(() => {

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import {
 	LONGEST_TEXT,
-	MOST_COLUMNS,
-	MOST_ROWS,
+	MOST_PASTED_COLUMNS,
+	MOST_PASTED_ROWS,
 	MOST_TEXT,
 	pasted,
 } from "../../../src/ui/grid/pasted.ts";
@@ -19,11 +19,11 @@ test("a spreadsheet's block becomes cells from the selected one on", () => {
 });
 
 test("what is beyond a limit is left out and told", () => {
-	const rows = pasted("x\n".repeat(MOST_ROWS + 1), 0, 0, 0);
-	expect(rows.cells).toHaveLength(MOST_ROWS);
+	const rows = pasted("x\n".repeat(MOST_PASTED_ROWS + 1), 0, 0, 0);
+	expect(rows.cells).toHaveLength(MOST_PASTED_ROWS);
 	expect(rows.told.join()).toContain("5\u202f001 came");
-	const wide = pasted("x\t".repeat(MOST_COLUMNS + 5), 0, 0, 200);
-	expect(wide.cells).toHaveLength(MOST_COLUMNS);
+	const wide = pasted("x\t".repeat(MOST_PASTED_COLUMNS + 5), 0, 0, 200);
+	expect(wide.cells).toHaveLength(MOST_PASTED_COLUMNS);
 	expect(wide.told).toHaveLength(1);
 	const long = pasted(`a\t${"y".repeat(LONGEST_TEXT + 1)}\tb`, 0, 0, 2);
 	expect(long.cells.map((cell) => cell.text)).toEqual(["a", "b"]);

@@ -6,7 +6,7 @@ import { computedGrid } from "../../../src/ui/grid/computedGrid.ts";
 import type { GridModel } from "../../../src/ui/grid/gridModel.ts";
 import { ShownSheet } from "../../../src/ui/grid/shownSheet.ts";
 import { typedGrid } from "../../../src/ui/grid/typedGrid.ts";
-import { demoWorkbook } from "../../../src/ui/state/demo.ts";
+import { demoWorkbook } from "../../../src/ui/state/demoWorkbook.ts";
 import { Store } from "../../../src/ui/state/store.ts";
 
 const LOTS = "lots.csv";

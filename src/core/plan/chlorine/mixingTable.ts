@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
-import { strengthAfterCarryIn } from "../../chlorine/carryIn.ts";
 import { mixingRemark } from "../../chlorine/mixingRemark.ts";
+import { strengthAfterCarryIn } from "../../chlorine/strengthAfterCarryIn.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";

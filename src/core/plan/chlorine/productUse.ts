@@ -5,7 +5,7 @@ import { total } from "../../quantities.ts";
 import { say } from "../../say.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import type { Pair } from "../countFigures.ts";
-import type { WardUse } from "./wardFigures.ts";
+import type { WardUse } from "./wardUses.ts";
 
 const measuredIn = partOf<Preparation, "measure">(
 	measureOut,

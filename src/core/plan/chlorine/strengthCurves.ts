@@ -1,4 +1,4 @@
-import { readingRange } from "../../chlorine/readingErrors.ts";
+import { readingRange } from "../../chlorine/readingRange.ts";
 import { asLabelled } from "../../chlorine/shownStrength.ts";
 import { valueIn } from "../../outcome.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";

@@ -1,5 +1,5 @@
 import { derive, nameFigure } from "../../calculation.ts";
-import { READING_ERROR } from "../../chlorine/readingErrors.ts";
+import { READING_ERROR } from "../../chlorine/readingRange.ts";
 import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";

@@ -1,7 +1,7 @@
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { wardUseSheet } from "../../sheets/wardUse.ts";
 import { preparationCells } from "./preparationCells.ts";
-import type { WardUse } from "./wardFigures.ts";
+import type { WardUse } from "./wardUses.ts";
 
 /** Each other use of solution with its product. */
 export function wardUseTable(uses: readonly WardUse[]): ComputedTable<typeof wardUseSheet> {

@@ -1,6 +1,6 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../../kits/cover.ts";
-import type { Reprocessing } from "../../kits/unmetUses.ts";
+import type { Reprocessing } from "../../kits/unmetPer1000.ts";
 import { DayClock, flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import { roundMinutes } from "../../rounds/roundMinutes.ts";
 import { say } from "../../say.ts";
@@ -10,7 +10,7 @@ import { byDate, roundsByDate } from "../byDate.ts";
 import type { DayFigures, KindOfDay } from "../dayFigures.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaround.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { together } from "./byKind.ts";
+import { together } from "./together.ts";
 
 export interface KindCover {
 	readonly name: string;

@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
-import { type Moment, momentOf } from "../../kits/throughTheDay.ts";
-import type { Reprocessing } from "../../kits/unmetUses.ts";
+import { type ReadyAt, readyAt } from "../../kits/readyAt.ts";
+import type { Reprocessing } from "../../kits/unmetPer1000.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { dayCoverSheet } from "../../sheets/dayCover.ts";
@@ -18,7 +18,7 @@ interface Inputs {
 	readonly hour: number;
 }
 
-const moment = calculation<Inputs, Moment>({
+const moment = calculation<Inputs, ReadyAt>({
 	key: "moment",
 	label: say`Kits at half past the hour`,
 	unit: say`kits`,
@@ -44,12 +44,12 @@ const moment = calculation<Inputs, Moment>({
 	compute: ({ kits, reprocessing, births, hour }) => {
 		const busiest = births.indexOf(Math.max(...births));
 		const halfPast = busiest * MINUTES_PER_DAY + (hour + 0.5) * MINUTES_PER_HOUR;
-		return momentOf(kits, reprocessing, halfPast);
+		return readyAt(kits, reprocessing, halfPast);
 	},
 });
 
-const ready = partOf<Moment, "ready">(moment, "ready", say`Kits ready, expected`, say`kits`);
-const none = partOf<Moment, "nonePer1000">(
+const ready = partOf<ReadyAt, "ready">(moment, "ready", say`Kits ready, expected`, say`kits`);
+const none = partOf<ReadyAt, "nonePer1000">(
 	moment,
 	"nonePer1000",
 	say`Needs that find none ready`,

@@ -1,6 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
-import { type Reprocessing, unmetPer1000 } from "../../kits/unmetUses.ts";
+import { type Reprocessing, unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { say } from "../../say.ts";
 import { leversSheet } from "../../sheets/levers.ts";
 import { definition, sources } from "../../sources.ts";

@@ -6,7 +6,7 @@ import { commonPractice } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { preparationOn } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
-import { wardUses } from "../chlorine/wardFigures.ts";
+import { wardUses } from "../chlorine/wardUses.ts";
 import { dayFigures } from "../dayFigures.ts";
 import { countsOfPeriod } from "../periodFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";

@@ -13,7 +13,7 @@ import { definition } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { litresOfPreparation, preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
-import { wardUses } from "../chlorine/wardFigures.ts";
+import { wardUses } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
 import { productOver } from "../periodFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";

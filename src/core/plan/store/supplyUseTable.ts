@@ -4,7 +4,7 @@ import { itemsSheet } from "../../sheets/items.ts";
 import type { Measure } from "../../sheets/planMeasures.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
 import { productUse } from "../chlorine/productUse.ts";
-import type { WardUse } from "../chlorine/wardFigures.ts";
+import type { WardUse } from "../chlorine/wardUses.ts";
 import type { CountFigures, Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";

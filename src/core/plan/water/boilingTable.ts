@@ -6,7 +6,7 @@ import { boilingSheet } from "../../sheets/boiling.ts";
 import { commonPractice } from "../../sources.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { type Boiling, boilingOfRound } from "../../water/boilingPlan.ts";
+import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { roundBoiling, type StoveFigures, stoveFigures } from "./waterFigures.ts";

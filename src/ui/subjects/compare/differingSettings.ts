@@ -9,7 +9,7 @@ import { DASH, shownFigure } from "../../format/shownFigure.ts";
 import type { State } from "../../state/store.ts";
 
 /** A setting (or the rounds) that two sides have differently, each value for reading. */
-export interface Difference {
+export interface DifferingSetting {
 	readonly label: string;
 	readonly unit: string;
 	readonly left: string;
@@ -17,7 +17,7 @@ export interface Difference {
 }
 
 /** Settings and rounds in which two workbooks differ, in the order of the settings. First day and number of days are the same by rule. */
-export function differingSettings(left: State, right: State): Difference[] {
+export function differingSettings(left: State, right: State): DifferingSetting[] {
 	const [before, after] = [left, right].map(valuesOf) as [Values, Values];
 	const keys = (Object.keys(settings) as SettingKey[]).filter((key) => before(key) !== after(key));
 	const differing = keys.map((key) => ({

@@ -1,12 +1,12 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
 import { capital } from "../../format/capital.ts";
-import type { Difference } from "./differingSettings.ts";
+import type { DifferingSetting } from "./differingSettings.ts";
 import type { Side } from "./side.ts";
 
 /** The settings in which two sides differ. */
 export function differingTable(
-	differing: readonly Difference[],
+	differing: readonly DifferingSetting[],
 	[left, right]: readonly [Side, Side],
 ): HTMLElement {
 	if (differing.length === 0)

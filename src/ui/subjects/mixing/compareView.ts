@@ -8,7 +8,7 @@ import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
-import { productInUse } from "./mix.ts";
+import { nameOfProductInUse } from "./mix.ts";
 
 /** A product over a quarter; what is not known is undefined. */
 interface Compared {
@@ -62,7 +62,7 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 		say`Not counted: transport and its money, bottles and boxes, time and mistakes in measuring, spills, training, what the store must be like, and whether it can be had at all. Strong powder and tablets are small to carry and dangerous to handle: the maker's instructions come first.`,
 	];
 	const sentence = el("p", {}, words.filter(Boolean).join(" "));
-	const inUse = productInUse(state);
+	const inUse = nameOfProductInUse(state);
 	const costs = products.flatMap(({ product, cost }) =>
 		cost === undefined ? [] : [{ product, cost, inUse: product === inUse }],
 	);

@@ -51,7 +51,7 @@ export function mixOf(row: MixRow, product: string): Mix | undefined {
 }
 
 /** The product in use on the first day. */
-export function productInUse(state: State): string {
+export function nameOfProductInUse(state: State): string {
 	return wordIn(rowsOf(state.plan, dayPlanSheet)[0]?.chlorine_product);
 }
 
@@ -59,7 +59,7 @@ export function productInUse(state: State): string {
 export function mixOfDays(
 	state: State,
 ): { readonly date: string; readonly mix: Mix | undefined }[] {
-	const product = productInUse(state);
+	const product = nameOfProductInUse(state);
 	return rowsOf(state.plan, mixingDaysSheet).map((row) => ({
 		date: wordIn(row.date),
 		mix: mixOf(row, product),

@@ -10,7 +10,7 @@ import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
-import { type Mix, mixOfDays, productInUse, whyNoMix } from "./mix.ts";
+import { type Mix, mixOfDays, nameOfProductInUse, whyNoMix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { mixSteps } from "./mixSteps.ts";
 
@@ -21,7 +21,7 @@ export const mixingSheetOut: PrintOut = {
 		portraitPage(
 			state,
 			mixingCautions,
-			say`Mixing chlorine solution: ${productInUse(state)}`,
+			say`Mixing chlorine solution: ${nameOfProductInUse(state)}`,
 			firstDay(state),
 			daysTable(state),
 		),

@@ -9,7 +9,7 @@ import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { productInUse } from "./mix.ts";
+import { nameOfProductInUse } from "./mix.ts";
 
 /** The ward's other solution in a line; undefined where none is listed. */
 export function wardHeadline(state: State): string | undefined {
@@ -24,7 +24,7 @@ export function wardHeadline(state: State): string | undefined {
 	if (all === undefined)
 		return say`${shownPlain(litres)} L a day of other solution on the ward over the plan`;
 	const quantity = quantityWords(Math.ceil(all), wordIn(rows[0]?.product_measure));
-	return say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${productInUse(state)} over the plan`;
+	return say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${nameOfProductInUse(state)} over the plan`;
 }
 
 /** That the ward's other solution is kept apart from the kits' figures. */

@@ -13,8 +13,8 @@ import { unitSetting } from "../../state/unitSettings.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
-import { orderTable } from "./orderTable.ts";
 import { orderHeadline } from "./orderWords.ts";
+import { shownOrder } from "./shownOrder.ts";
 
 /** The order as a form to hand in. */
 export const orderForm: PrintOut = {
@@ -31,7 +31,7 @@ function orderPage(state: State): HTMLElement {
 		{ class: "upright" },
 		...paperHead(state, say`Order form`, say`Reckoned for ${shownDayAndYear(firstDay)}`),
 		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
-		orderTable(lines, currency, true),
+		shownOrder(lines, currency, true),
 		el("p", { class: "paper-total" }, ...total(lines, currency)),
 		piecesToFind(state),
 		nothingNeeded(lines),

@@ -2,8 +2,8 @@ import { orderSheet } from "../../../core/sheets/order.ts";
 import type { SheetPage } from "../../page.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import { orderForm } from "./orderForm.ts";
-import { orderView } from "./orderTable.ts";
 import { orderHeadline } from "./orderWords.ts";
+import { orderView } from "./shownOrder.ts";
 
 /** What to order, and how pressing it is. */
 export const orderPage: SheetPage = {

@@ -11,7 +11,7 @@ import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { orderLines } from "../order/orderLines.ts";
 import { offer } from "./entryFields.ts";
-import { type Step, type StockOfItem, stepped, stockOfItem } from "./stockOfItem.ts";
+import { type Spacing, type StockOfItem, stepped, stockOfItem } from "./stockOfItem.ts";
 import type { StockShown } from "./stockPicture.ts";
 import { stockSentence } from "./stockWords.ts";
 
@@ -35,7 +35,7 @@ export function stockAheadPart(): SheetPart {
 		),
 		figure,
 	);
-	let step: Step = "weeks";
+	let step: Spacing = "weeks";
 	let shown: State | undefined;
 	const draw = () => {
 		for (const each of steps) each.button.setAttribute("aria-pressed", String(each.step === step));
@@ -74,7 +74,7 @@ function offerItems(chooser: HTMLSelectElement, state: State): void {
 	if (isFirst && soonest) chooser.value = soonest.item;
 }
 
-function drawing(stock: StockOfItem, step: Step, room: number): HTMLElement {
+function drawing(stock: StockOfItem, step: Spacing, room: number): HTMLElement {
 	const { line, arrivals, reserve, weeks } = stock;
 	const shown: StockShown = {
 		stock: stepped(weeks, step),

@@ -46,10 +46,10 @@ function arrivalsOf(state: State, item: string): Arrival[] {
 	);
 }
 
-export type Step = "weeks" | "months";
+export type Spacing = "weeks" | "months";
 
 /** The stock to draw: the next weeks one by one, or the last week of each month as far as is looked ahead. */
-export function stepped(weeks: readonly StockAt[], step: Step): StockAt[] {
+export function stepped(weeks: readonly StockAt[], step: Spacing): StockAt[] {
 	if (step === "weeks") return weeks.slice(0, WEEKS_SHOWN);
 	const monthOf = (at: StockAt | undefined) => at?.date.slice(0, 7);
 	return weeks.filter((at, i) => monthOf(at) !== monthOf(weeks[i + 1]));

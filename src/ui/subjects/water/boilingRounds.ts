@@ -1,7 +1,7 @@
 import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
-import { later, type Moment, momentOf } from "../../format/shownMoment.ts";
+import { type Moment, momentLater, momentOf } from "../../format/shownMoment.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
@@ -43,10 +43,10 @@ export function boilingRounds(state: State): BoilingRound[] {
 			batches,
 			holdMinutes,
 			lightBy,
-			offBoil: lightBy && onFire !== undefined ? later(lightBy, onFire) : undefined,
+			offBoil: lightBy && onFire !== undefined ? momentLater(lightBy, onFire) : undefined,
 			coolBy:
 				lightBy && onFire !== undefined && cool !== undefined
-					? later(lightBy, onFire + cool)
+					? momentLater(lightBy, onFire + cool)
 					: undefined,
 			waitsFor: row.light_by ? (problemsOf(row.light_by.outcome)[0]?.message ?? "") : "",
 		};

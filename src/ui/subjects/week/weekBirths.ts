@@ -4,13 +4,13 @@ import { lineOf } from "../../../core/workbook.ts";
 import type { State } from "../../state/store.ts";
 
 /** What births.csv says of a day: the text as typed, and where it stands. */
-export interface BirthsOfDay {
+export interface ShownBirths {
 	readonly text: string;
 	readonly line: number | null;
 }
 
 /** Looks up days in births.csv. A day without a row, or with a blank, has the text "". */
-export function birthsOfDays(state: State): (date: string) => BirthsOfDay {
+export function birthsOfDays(state: State): (date: string) => ShownBirths {
 	const table = tableOf(state.workbook, birthsSheet.file);
 	const dateAt = table.header.indexOf("date");
 	const birthsAt = table.header.indexOf("births");

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { expiriesPerDay } from "../../../../src/core/kits/expiries.ts";
+import { expiriesPerDay } from "../../../../src/core/kits/expiriesPerDay.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { answerOf } from "../../answerOf.ts";

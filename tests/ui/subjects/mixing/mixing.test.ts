@@ -2,16 +2,16 @@ import { describe, expect, test } from "vitest";
 import { sources } from "../../../../src/core/sources.ts";
 import { litreWords, quantityWords } from "../../../../src/ui/format/litreWords.ts";
 import { shownMinutes } from "../../../../src/ui/format/shownMinutes.ts";
-import { later, momentOf, shownBefore } from "../../../../src/ui/format/shownMoment.ts";
+import { momentLater, momentOf, shownBefore } from "../../../../src/ui/format/shownMoment.ts";
 import { pageOf } from "../../../../src/ui/pages.ts";
-import { demoWorkbook } from "../../../../src/ui/state/demo.ts";
+import { demoWorkbook } from "../../../../src/ui/state/demoWorkbook.ts";
 import { type State, Store } from "../../../../src/ui/state/store.ts";
 import { disagreements } from "../../../../src/ui/subjects/mixing/disagreementTopics.ts";
 import {
 	type Mix,
 	mixesOfFirstDay,
 	mixOfDays,
-	productInUse,
+	nameOfProductInUse,
 	remarkOn,
 	whyNoMix,
 } from "../../../../src/ui/subjects/mixing/mix.ts";
@@ -72,7 +72,7 @@ describe("a moment of the boiling sheet", () => {
 	});
 
 	test("later, over midnight and the end of a month, part minutes as whole ones", () => {
-		expect(later({ date: "2027-02-28", minutes: 1400 }, 60.2)).toEqual({
+		expect(momentLater({ date: "2027-02-28", minutes: 1400 }, 60.2)).toEqual({
 			date: "2027-03-01",
 			minutes: 21,
 		});
@@ -122,7 +122,7 @@ describe("what is mixed", () => {
 		const chlorine = `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
 			liquid,liquid,3.5,pct_w_v,,0,,no`;
 		const { state } = new Store(smallUnit({ "chlorine.csv": chlorine }));
-		expect(productInUse(state)).toBe("");
+		expect(nameOfProductInUse(state)).toBe("");
 		expect(mixesOfFirstDay(state)).toEqual([]);
 		expect(whyNoMix(state)).toMatch(/mark exactly one/);
 	});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { boilingOfRound, lightBy } from "../../../src/core/water/boilingPlan.ts";
+import { boilingOfRound, lightBy } from "../../../src/core/water/boilingOfRound.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

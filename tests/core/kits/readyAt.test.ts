@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { momentOf } from "../../../src/core/kits/throughTheDay.ts";
-import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetUses.ts";
+import { readyAt } from "../../../src/core/kits/readyAt.ts";
+import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay, type HourShares } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -59,7 +59,7 @@ function meanOverTime(
 		const [a, b] = [cuts[i] as number, cuts[i + 1] as number];
 		const mean = GAUSS.reduce((all, [x = 0, w = 0]) => {
 			const at = (a + b) / 2 + (x * (b - a)) / 2;
-			return all + (w / 2) * momentOf(kits, reprocessing, at).nonePer1000;
+			return all + (w / 2) * readyAt(kits, reprocessing, at).nonePer1000;
 		}, 0);
 		sum += mean * uses.between(a, b);
 	}
@@ -128,7 +128,7 @@ describe("kits out of reach", () => {
 	])("%s", (_what, minute, since) => {
 		for (const kits of [1, 3]) {
 			const expected = by(kits, (0.6 * since) / DAY);
-			const { ready, nonePer1000 } = momentOf(kits, three, minute);
+			const { ready, nonePer1000 } = readyAt(kits, three, minute);
 			expectWithin(ready, expected.ready, 1e-12, "kits");
 			expectWithin(nonePer1000, expected.none, 1e-9, "per 1,000");
 		}
@@ -136,11 +136,11 @@ describe("kits out of reach", () => {
 
 	test("of a single round that goes on past midnight, those since the night before last", () => {
 		const night = inRounds([1, 1], [1260], 300, flatDay);
-		const before = momentOf(2, night, 119);
+		const before = readyAt(2, night, 119);
 		expectWithin(before.ready, by(2, (DAY + 180 + 119) / DAY).ready, 1e-12, "kits");
-		expectWithin(momentOf(2, night, 120).ready, by(2, 300 / DAY).ready, 1e-12, "kits");
+		expectWithin(readyAt(2, night, 120).ready, by(2, 300 / DAY).ready, 1e-12, "kits");
 		// The same hour of the day after looks back just as far.
-		expectWithin(momentOf(2, night, DAY + 119).ready, before.ready, 1e-12, "kits");
+		expectWithin(readyAt(2, night, DAY + 119).ready, before.ready, 1e-12, "kits");
 	});
 
 	test("after each use: those of one turnaround, at the rate of the day", () => {
@@ -156,14 +156,14 @@ describe("kits out of reach", () => {
 			[5000, 6],
 		] as const) {
 			const expected = by(2, (perDay * 110) / DAY);
-			expectWithin(momentOf(2, oneByOne, minute).ready, expected.ready, 1e-12, "kits");
-			expectWithin(momentOf(2, oneByOne, minute).nonePer1000, expected.none, 1e-9, "per 1,000");
+			expectWithin(readyAt(2, oneByOne, minute).ready, expected.ready, 1e-12, "kits");
+			expectWithin(readyAt(2, oneByOne, minute).nonePer1000, expected.none, 1e-9, "per 1,000");
 		}
 	});
 
 	test("without kits none is ready; without uses all are", () => {
-		expect(momentOf(0, three, 600)).toEqual({ ready: 0, nonePer1000: 1000 });
-		expect(momentOf(3, inRounds([0], [420], 110, flatDay), 600)).toEqual({
+		expect(readyAt(0, three, 600)).toEqual({ ready: 0, nonePer1000: 1000 });
+		expect(readyAt(3, inRounds([0], [420], 110, flatDay), 600)).toEqual({
 			ready: 3,
 			nonePer1000: 0,
 		});

@@ -1,4 +1,4 @@
-import { inDrafts } from "./draftDatabase.ts";
+import { inDrafts } from "./inDrafts.ts";
 import { tablesIn } from "./tablesIn.ts";
 import { unitNameIn } from "./unitNameIn.ts";
 

@@ -1,9 +1,9 @@
 import { chanceAtLeast, chancesAtMost } from "../counts/poisson.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import type { Reprocessing } from "./unmetUses.ts";
+import type { Reprocessing } from "./unmetPer1000.ts";
 
 /** What can be counted on at one moment. */
-export interface Moment {
+export interface ReadyAt {
 	/** Mean number of kits ready. */
 	readonly ready: number;
 	/** Needs at that moment that would find none, of 1,000. */
@@ -20,7 +20,7 @@ export interface Moment {
  *
  * @param minute after the first day's midnight, at which the moment lies
  */
-export function momentOf(kits: number, reprocessing: Reprocessing, minute: number): Moment {
+export function readyAt(kits: number, reprocessing: Reprocessing, minute: number): ReadyAt {
 	const out = meanOutOfReach(reprocessing, minute);
 	const atMost = chancesAtMost(kits, out);
 	return {

@@ -17,7 +17,7 @@ const urgent = {
 
 /** What to order today, the most pressing first, over the sheet that has every item. */
 export function orderView(state: State): HTMLElement | undefined {
-	const table = orderTable(orderLines(state), unitSetting(state, "currency") ?? "", false);
+	const table = shownOrder(orderLines(state), unitSetting(state, "currency") ?? "", false);
 	if (!table) return undefined;
 	return el(
 		"div",
@@ -27,7 +27,7 @@ export function orderView(state: State): HTMLElement | undefined {
 }
 
 /** Items to order, by how pressing they are; undefined where there are none. @param toTick with room to tick what has been ordered */
-export function orderTable(
+export function shownOrder(
 	lines: readonly OrderLine[],
 	currency: string,
 	toTick: boolean,

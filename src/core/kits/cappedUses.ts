@@ -1,7 +1,7 @@
 import { poisson } from "../counts/poisson.ts";
 
 /** How likely each number of uses is; all from `kits` on count as `kits`. */
-export function upTo(kits: number, meanUses: number): Float64Array {
+export function cappedUses(kits: number, meanUses: number): Float64Array {
 	const { first, chance } = poisson(meanUses);
 	const uses = new Float64Array(kits + 1);
 	chance.forEach((p, i) => {

@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { coolingMinutes, rateFromReading, rateOfPot } from "../../../src/core/water/cooling.ts";
+import {
+	coolingMinutes,
+	rateFromReading,
+	rateOfPot,
+} from "../../../src/core/water/coolingMinutes.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
