@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/plan/plan.ts";
 import { readSettings } from "../../core/read/readSettings.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { writeCsv } from "../../io/csv.ts";
 import { computedCsv } from "../../io/writeComputed.ts";
@@ -73,7 +74,7 @@ function firstDay(workbook: Workbook): string {
 }
 
 function settingsOf({ tables }: Workbook) {
-	return readSettings(tables["unit.csv"]).settings;
+	return readSettings(tables[unitSheet.file]).settings;
 }
 
 /** Saves one sheet as CSV. */

@@ -4,6 +4,9 @@ import { TO_WRITE } from "../../format/toWrite.ts";
 import type { Printed } from "../../state/unitSettings.ts";
 import { label, labelHead, labelLine } from "./labelParts.ts";
 
+/** An empty box, as wide as a digit, to write in. */
+const ROOM = "\u2003";
+
 /** The label of one rinse bucket: its place in the order, large, and room for boiling, cooling and discarding. */
 export function rinseLabel(
 	unit: string,
@@ -19,7 +22,7 @@ export function rinseLabel(
 		"rinse",
 		unit,
 		labelHead(
-			String(bucket ?? ""),
+			bucket === undefined ? ROOM : String(bucket),
 			say`Rinse bucket ${bucket ?? TO_WRITE} of ${buckets.value ?? TO_WRITE}`,
 		),
 		el("p", {}, say`Boiled, cooled water. Order: ${order}.`),

@@ -1,4 +1,6 @@
 import { say } from "../../../core/say.ts";
+import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
+import { itemsSheet } from "../../../core/sheets/items.ts";
 import type { SettingKey } from "../../../core/sheets/settings.ts";
 import type { Source } from "../../../core/sources.ts";
 import { sources } from "../../../core/sources.ts";
@@ -42,13 +44,13 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 		topic: say`What a chlorometric degree is in per cent`,
 		settings: [],
 		here: say`The plan takes 3.17 g of available chlorine a litre for each degree.`,
-		file: "chlorine.csv",
+		file: chlorineSheet.file,
 	},
 	fading: {
 		topic: say`How fast liquid bleach fades in a warm store`,
 		settings: ["store_c"],
 		here: say`Each product has its own factor on the law, under chlorine products.`,
-		file: "chlorine.csv",
+		file: chlorineSheet.file,
 	},
 	boilHold: { topic: say`How long to keep water at the boil`, settings: ["boil_hold_minutes"] },
 	cooling: { topic: say`How fast a covered pot cools`, settings: ["cooling_per_hour"] },
@@ -60,7 +62,7 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 		topic: say`How much to keep in the store for safety`,
 		settings: ["review_days"],
 		here: say`The plan sets it by the chance of lasting, for each item.`,
-		file: "items.csv",
+		file: itemsSheet.file,
 	},
 };
 
