@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { tablesIn } from "../../src/core/edit/tablesIn.ts";
 import { plan } from "../../src/core/plan/plan.ts";
 import { headerOf } from "../../src/core/sheet.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
@@ -19,7 +20,6 @@ import { pasted } from "../../src/ui/grid/pasted.ts";
 import { settingsGrid } from "../../src/ui/grid/settingsGrid.ts";
 import { typedGrid } from "../../src/ui/grid/typedGrid.ts";
 import { Store } from "../../src/ui/state/store.ts";
-import { tablesIn } from "../../src/ui/state/tablesIn.ts";
 import { valueIn } from "../core/planCells.ts";
 import { readZip } from "../io/readZip.ts";
 import { sampleFiles } from "./sample.ts";

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
+import { stepsEntry } from "../../src/core/edit/begin/stepsEntry.ts";
 import { withTexts } from "../../src/core/edit/withTexts.ts";
 import { unitSheet } from "../../src/core/sheets/unit.ts";
 import type { PrintOut } from "../../src/ui/page.ts";
 import { demoWorkbook } from "../../src/ui/state/demoWorkbook.ts";
 import { type State, Store } from "../../src/ui/state/store.ts";
 import { printedSetting } from "../../src/ui/state/unitSettings.ts";
-import { stepsEntry } from "../../src/ui/subjects/begin/stepsEntry.ts";
 import { wantedLabels } from "../../src/ui/subjects/labels/wantedLabels.ts";
 import { mixesOfFirstDay } from "../../src/ui/subjects/mixing/mix.ts";
 import { mixSteps } from "../../src/ui/subjects/mixing/mixSteps.ts";

@@ -1,5 +1,5 @@
+import { tablesIn } from "../../core/edit/tablesIn.ts";
 import { inDrafts } from "./inDrafts.ts";
-import { tablesIn } from "./tablesIn.ts";
 import { unitNameIn } from "./unitNameIn.ts";
 
 const PREFIX = "basinbook-draft-";

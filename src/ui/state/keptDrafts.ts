@@ -1,10 +1,10 @@
+import { tablesIn } from "../../core/edit/tablesIn.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { migrated } from "../../io/migrated.ts";
 import { bringOldDrafts } from "./bringOldDrafts.ts";
 import { type Draft, needsNoCopy, OWN } from "./draft.ts";
 import { inDrafts } from "./inDrafts.ts";
 import { openDrafts } from "./openWindows.ts";
-import { tablesIn } from "./tablesIn.ts";
 
 /** Drafts that are kept, beside those of open windows. */
 const MOST_DRAFTS = 12;

@@ -1,9 +1,9 @@
 import assert from "node:assert/strict";
+import { tablesIn } from "../../../src/core/edit/tablesIn.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { lineOf } from "../../../src/core/workbook.ts";
 import { migrated } from "../../../src/io/migrated.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
-import { tablesIn } from "../../../src/ui/state/tablesIn.ts";
 import { unitNameIn } from "../../../src/ui/state/unitNameIn.ts";
 import { expectSame } from "../expectSame.ts";
 import type { Reader } from "../fuzzed.ts";

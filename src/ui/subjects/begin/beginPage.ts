@@ -1,12 +1,12 @@
+import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import type { OwnPage, View } from "../../page.ts";
 import type { State } from "../../state/store.ts";
-import { beginEntries } from "./beginEntries.ts";
-import { type BeginEntry, isGiven } from "./beginEntry.ts";
 import { beginTitle } from "./beginTitle.ts";
 import { type EntryLine, entryLine } from "./entryLine.ts";
 import { firstAnswer, missingEntries, missingWords } from "./firstAnswer.ts";
+import { type ShownEntry, shownEntries } from "./shownEntries.ts";
 
 /** From an empty workbook to a plan: the few things that it needs, one field each, written into the ordinary sheets. */
 export const beginPage: OwnPage = {
@@ -15,7 +15,7 @@ export const beginPage: OwnPage = {
 		const title = el("h1", {});
 		const said = el("p", { role: "status", class: "begin-missing" });
 		const answer = el("div", {});
-		const enter = (entry: BeginEntry, text: string) => {
+		const enter = (entry: ShownEntry, text: string) => {
 			const { workbook } = store.state;
 			if (text.trim() === entry.read(workbook)) return undefined;
 			const written = entry.write(workbook, text);
@@ -23,13 +23,13 @@ export const beginPage: OwnPage = {
 			store.edit(written);
 			return undefined;
 		};
-		const lines: readonly EntryLine[] = beginEntries.map((entry) =>
+		const lines: readonly EntryLine[] = shownEntries.map((entry) =>
 			entryLine(entry, { enter, next: goOn }),
 		);
 		/** To the next entry that is open; after the last one to the plan. */
-		function goOn(entry: BeginEntry): void {
+		function goOn(entry: ShownEntry): void {
 			const { workbook } = store.state;
-			const at = beginEntries.indexOf(entry);
+			const at = shownEntries.indexOf(entry);
 			const isOpen = (line: EntryLine) => !isGiven(line.entry, workbook);
 			const next = lines.slice(at + 1).find(isOpen) ?? lines.find(isOpen);
 			(next?.control ?? document.getElementById("begin-open"))?.focus();
@@ -61,7 +61,7 @@ export const beginPage: OwnPage = {
 			destroy() {},
 		};
 		view.paint(store.state);
-		if (!beginEntries.some((entry) => isGiven(entry, store.state.workbook)))
+		if (!shownEntries.some((entry) => isGiven(entry, store.state.workbook)))
 			lines[0]?.control.focus();
 		return view;
 	},

@@ -1,13 +1,14 @@
+import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el, fill } from "../../dom/el.ts";
 import { entryField } from "../store/entryFields.ts";
-import { type BeginEntry, isGiven } from "./beginEntry.ts";
 import { proposalTable } from "./proposalTable.ts";
+import type { ShownEntry } from "./shownEntries.ts";
 
 /** One entry on the page: its field, what it is for, and whether it is given. */
 export interface EntryLine {
-	readonly entry: BeginEntry;
+	readonly entry: ShownEntry;
 	readonly element: HTMLElement;
 	readonly control: HTMLElement;
 	paint(workbook: Workbook): void;
@@ -16,16 +17,16 @@ export interface EntryLine {
 /** What the page does with a line. */
 export interface LineEvents {
 	/** The workbook with the text in it; words where it cannot be entered. */
-	enter(entry: BeginEntry, text: string): string | undefined;
+	enter(entry: ShownEntry, text: string): string | undefined;
 	/** The person goes on to the next entry. */
-	next(entry: BeginEntry): void;
+	next(entry: ShownEntry): void;
 }
 
-export function entryLine(entry: BeginEntry, events: LineEvents): EntryLine {
+export function entryLine(entry: ShownEntry, events: LineEvents): EntryLine {
 	return entry.control === "proposal" ? proposalLine(entry, events) : fieldLine(entry, events);
 }
 
-function fieldLine(entry: BeginEntry, { enter, next }: LineEvents): EntryLine {
+function fieldLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine {
 	const control = controlOf(entry);
 	const unit = el("span", { class: "unit" });
 	const field = entryField(`begin-${entry.key}`, entry.label, control, " ", unit);
@@ -67,7 +68,7 @@ function fieldLine(entry: BeginEntry, { enter, next }: LineEvents): EntryLine {
 	};
 }
 
-function controlOf({ control, options = [] }: BeginEntry): HTMLInputElement | HTMLSelectElement {
+function controlOf({ control, options = [] }: ShownEntry): HTMLInputElement | HTMLSelectElement {
 	if (control === "choice")
 		return el(
 			"select",
@@ -79,7 +80,7 @@ function controlOf({ control, options = [] }: BeginEntry): HTMLInputElement | HT
 	return el("input", { type: control === "date" ? "date" : "text", autocomplete: "off" });
 }
 
-function helpWords(entry: BeginEntry, workbook: Workbook): HTMLElement[] {
+function helpWords(entry: ShownEntry, workbook: Workbook): HTMLElement[] {
 	const words = [entry.help, say`Allowed: ${entry.allowed(workbook)}.`];
 	if (entry.blank !== undefined) words.push(say`Blank means ${entry.blank}.`);
 	return words.map((each) => el("span", {}, `${each} `));
@@ -106,7 +107,7 @@ function paintMark(mark: HTMLElement, given: boolean): void {
 	mark.classList.toggle("given", given);
 }
 
-function proposalLine(entry: BeginEntry, { enter, next }: LineEvents): EntryLine {
+function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine {
 	const control = el(
 		"button",
 		{ type: "button", class: "main" },

@@ -1,3 +1,4 @@
+import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import type { Measure } from "../../../core/sheets/planMeasures.ts";
@@ -11,19 +12,18 @@ import type { State } from "../../state/store.ts";
 import { planTitle } from "../week/planTitle.ts";
 import { daysOf } from "../week/weekGrid.ts";
 import { weekHeadline } from "../week/weekHeadline.ts";
-import { beginEntries } from "./beginEntries.ts";
-import { type BeginEntry, isGiven } from "./beginEntry.ts";
+import { type ShownEntry, shownEntries } from "./shownEntries.ts";
 import { whatNext } from "./whatNext.ts";
 
 /** Entries that are not given and for which nothing else stands in. */
-export function missingEntries({ workbook }: State): BeginEntry[] {
-	return beginEntries.filter((entry) => entry.blank === undefined && !isGiven(entry, workbook));
+export function missingEntries({ workbook }: State): ShownEntry[] {
+	return shownEntries.filter((entry) => entry.blank === undefined && !isGiven(entry, workbook));
 }
 
 /** What is still missing after each entry, and what may stay blank, in a sentence or two. */
 export function missingWords(state: State): string {
 	const missing = missingEntries(state).map(({ label }) => label);
-	const blank = beginEntries
+	const blank = shownEntries
 		.filter((entry) => entry.blank !== undefined && !isGiven(entry, state.workbook))
 		.map((entry) => `${entry.label} (${entry.blank})`);
 	return [

@@ -1,10 +1,10 @@
+import { stepsFor } from "../../../core/edit/begin/stepsEntry.ts";
 import { say } from "../../../core/say.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
-import { stepsFor } from "./stepsEntry.ts";
 
 const { step, basis, minutes, hands_on } = stepsSheet.columns;
 const counted = { round: say`once a round`, kit: say`for each kit`, load: say`for each soak` };

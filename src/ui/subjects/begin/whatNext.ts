@@ -1,3 +1,4 @@
+import { settingEntry } from "../../../core/edit/begin/settingEntry.ts";
 import type { Place } from "../../../core/problem.ts";
 import { textsOf } from "../../../core/read/textsOf.ts";
 import { say } from "../../../core/say.ts";
@@ -8,7 +9,6 @@ import { recordsSheet } from "../../../core/sheets/records.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { usageSheet } from "../../../core/sheets/usage.ts";
 import type { Workbook } from "../../../core/workbook.ts";
-import { settingEntry } from "./settingEntry.ts";
 
 /** Something that makes the plan better once it stands, and where it is entered. */
 export interface Next {

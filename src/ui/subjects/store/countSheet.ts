@@ -1,3 +1,5 @@
+import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
+import { itemNames, measureOf } from "../../../core/edit/store/storeEntry.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
@@ -13,9 +15,7 @@ import { cautionList } from "../../sheet/cautions.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
-import { storeBooks } from "./storeBooks.ts";
 import { storeCautions } from "./storeCautions.ts";
-import { itemNames, measureOf } from "./storeEntry.ts";
 
 /** Lines for lots that are on the shelf and not in the books. */
 const SPARE_ROWS = 4;

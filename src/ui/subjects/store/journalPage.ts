@@ -1,3 +1,4 @@
+import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { say } from "../../../core/say.ts";
 import { journalSheet } from "../../../core/sheets/journal.ts";
 import { counted } from "../../format/counted.ts";
@@ -5,7 +6,6 @@ import { shownDay } from "../../format/shownDay.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { countSheets } from "./countSheet.ts";
-import { storeBooks } from "./storeBooks.ts";
 import { storeCautions } from "./storeCautions.ts";
 import { storeEntryPart } from "./storeEntryPart.ts";
 

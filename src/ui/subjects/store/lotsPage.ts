@@ -1,3 +1,4 @@
+import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { say } from "../../../core/say.ts";
 import { lotsSheet } from "../../../core/sheets/lots.ts";
 import { counted } from "../../format/counted.ts";
@@ -5,7 +6,6 @@ import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { countSheets } from "./countSheet.ts";
-import { storeBooks } from "./storeBooks.ts";
 import { storeCautions } from "./storeCautions.ts";
 
 /** The lots that came or are on the way. */

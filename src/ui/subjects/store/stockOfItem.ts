@@ -1,3 +1,4 @@
+import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
@@ -5,7 +6,6 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { type OrderLine, orderLines } from "../order/orderLines.ts";
 import type { StockAt } from "./stockPicture.ts";
-import { storeBooks } from "./storeBooks.ts";
 
 /** Weeks shown one by one; further ahead, months say enough. */
 const WEEKS_SHOWN = 13;

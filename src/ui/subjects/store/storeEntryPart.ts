@@ -1,3 +1,6 @@
+import { entered } from "../../../core/edit/store/entered.ts";
+import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
+import { itemNames, measureOf, type WrongField } from "../../../core/edit/store/storeEntry.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
@@ -5,10 +8,8 @@ import { shownWord } from "../../format/choiceWords.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { daysOf } from "../week/weekGrid.ts";
-import { entered } from "./entered.ts";
+import { doneWords, wrongWords } from "./enteredWords.ts";
 import { offer } from "./entryFields.ts";
-import { storeBooks } from "./storeBooks.ts";
-import { itemNames, measureOf, type WrongField } from "./storeEntry.ts";
 import { NEW_LOT, type StoreEntryForm, storeEntryForm } from "./storeEntryForm.ts";
 
 /** Where a person enters what was counted, received or issued; what is begun in it stays while the sheet is painted. */
@@ -19,12 +20,14 @@ export function storeEntryPart({ store }: Surroundings): SheetPart {
 	made.form.addEventListener("change", () => offerLots(made, store.state));
 	made.form.addEventListener("submit", (event) => {
 		event.preventDefault();
-		const result = entered(store.state.workbook, made.read());
+		const entry = made.read();
+		const result = entered(store.state.workbook, entry);
 		showWrong(made, result.ok ? [] : result.wrong);
 		if (!result.ok) return;
 		saidOf = result.workbook;
 		store.edit(result.workbook);
-		said.textContent = result.said;
+		const { items } = storeBooks(result.workbook);
+		said.textContent = doneWords(result.done, entry, measureOf(items, entry.item));
 		clear(made);
 	});
 	return {
@@ -62,8 +65,13 @@ function offerLots({ fields, measure, kind, isNew }: StoreEntryForm, { workbook 
 	measure.textContent = shownWord(measureOf(books.items, item));
 }
 
-function showWrong({ fields, isNew }: StoreEntryForm, wrong: readonly WrongField[]): void {
-	const wordsOf = (name: WrongField["field"]) => wrong.find(({ field }) => field === name)?.words;
+function showWrong(made: StoreEntryForm, wrong: readonly WrongField[]): void {
+	const { fields, isNew } = made;
+	const entry = made.read();
+	const wordsOf = (name: WrongField["field"]) => {
+		const found = wrong.find(({ field }) => field === name);
+		return found && wrongWords(found, entry);
+	};
 	for (const name of ["item", "made", "expires", "day", "quantity", "note"] as const)
 		fields[name].wrong(wordsOf(name));
 	fields.lot.wrong(isNew() ? undefined : wordsOf("lot"));

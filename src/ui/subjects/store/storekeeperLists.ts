@@ -1,3 +1,4 @@
+import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { NOT_USABLE } from "../../../core/plan/chlorine/lotFigures.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
@@ -11,7 +12,6 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSettings.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
 import { type OrderLine, orderLines, type Urgency } from "../order/orderLines.ts";
-import { storeBooks } from "./storeBooks.ts";
 import type { ToDo, ToDoList } from "./toDo.ts";
 
 /** Lots that end within so many days are named (common practice, no source). */

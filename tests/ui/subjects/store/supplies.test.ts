@@ -1,4 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { entered } from "../../../../src/core/edit/store/entered.ts";
+import { storeBooks } from "../../../../src/core/edit/store/storeBooks.ts";
+import { measureOf, type StoreEntry } from "../../../../src/core/edit/store/storeEntry.ts";
 import { combineOrders } from "../../../../src/core/units/combineOrders.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
 import { zipWorkbook } from "../../../../src/io/zipWorkbook.ts";
@@ -7,9 +10,8 @@ import { counted, listed } from "../../../../src/ui/format/counted.ts";
 import { Store } from "../../../../src/ui/state/store.ts";
 import { orderLines } from "../../../../src/ui/subjects/order/orderLines.ts";
 import { orderHeadline } from "../../../../src/ui/subjects/order/orderWords.ts";
-import { entered } from "../../../../src/ui/subjects/store/entered.ts";
+import { doneWords, wrongWords } from "../../../../src/ui/subjects/store/enteredWords.ts";
 import { stepped } from "../../../../src/ui/subjects/store/stockOfItem.ts";
-import type { StoreEntry } from "../../../../src/ui/subjects/store/storeEntry.ts";
 import { storekeeperLists } from "../../../../src/ui/subjects/store/storekeeperLists.ts";
 import { combinedInSlices } from "../../../../src/ui/subjects/units/combinedInSlices.ts";
 import { combinedLines, packsSaved } from "../../../../src/ui/subjects/units/combinedLines.ts";
@@ -41,9 +43,12 @@ function made(...entries: Partial<StoreEntry>[]): { workbook: Workbook; said: st
 	let workbook = unit();
 	let said = "";
 	for (const entry of entries) {
-		const result = entered(workbook, { ...blank, ...entry });
-		if (!result.ok) throw new Error(result.wrong.map(({ words }) => words).join());
-		({ workbook, said } = result);
+		const whole = { ...blank, ...entry };
+		const result = entered(workbook, whole);
+		if (!result.ok) throw new Error(result.wrong.map((each) => wrongWords(each, whole)).join());
+		workbook = result.workbook;
+		const { items } = storeBooks(workbook);
+		said = doneWords(result.done, whole, measureOf(items, whole.item));
 	}
 	return { workbook, said };
 }
@@ -90,18 +95,10 @@ describe("entering into the books", () => {
 		expect(workbook.tables["journal.csv"]?.rows[0]).toContain("two bottles broken");
 	});
 
-	test("what cannot be is refused where it stands, and the workbook is left alone", () => {
-		const wrong = (entry: Partial<StoreEntry>) => {
-			const result = entered(unit(), { ...blank, quantity: "1", ...entry });
-			return result.ok ? [] : result.wrong.map(({ field }) => field);
-		};
-		expect(wrong({ quantity: "many" })).toEqual(["quantity"]);
-		expect(wrong({ day: "" })).toEqual(["day"]);
-		expect(wrong({ item: "", lot: "" })).toEqual(["item", "lot"]);
-		expect(wrong({ lot: "G9" })).toEqual(["lot"]);
-		expect(wrong({ isNew: true })).toEqual(["lot"]);
-		expect(wrong({ item: "liquid", lot: "L2", kind: "issue" })).toEqual(["lot"]);
-		expect(wrong({ isNew: true, lot: "N", expires: "soon" })).toEqual(["expires"]);
+	test("a lot on its way has to be received before anything else", () => {
+		expect(() => made({ item: "liquid", lot: "L2", kind: "issue", quantity: "1" })).toThrow(
+			"Lot L2 is on its way and expected on Sat 20 Mar: enter it as received first.",
+		);
 	});
 });
 

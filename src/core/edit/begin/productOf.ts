@@ -1,9 +1,9 @@
-import { textsOf } from "../../../core/read/textsOf.ts";
-import { say } from "../../../core/say.ts";
-import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
-import { itemsSheet } from "../../../core/sheets/items.ts";
-import { lotsSheet } from "../../../core/sheets/lots.ts";
-import type { Workbook } from "../../../core/workbook.ts";
+import { textsOf } from "../../read/textsOf.ts";
+import { say } from "../../say.ts";
+import { chlorineSheet } from "../../sheets/chlorine.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import type { Workbook } from "../../workbook.ts";
 
 export type Form = "liquid" | "powder" | "tablet";
 

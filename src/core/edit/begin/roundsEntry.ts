@@ -1,10 +1,11 @@
-import { textsOf } from "../../../core/read/textsOf.ts";
-import { say } from "../../../core/say.ts";
-import { roundsSheet } from "../../../core/sheets/rounds.ts";
-import { writeClock } from "../../../core/values/clock.ts";
-import { clockList } from "../../../core/values/clockList.ts";
-import { withTable } from "../../../core/workbook.ts";
-import { type BeginEntry, notAllowed } from "./beginEntry.ts";
+import { textsOf } from "../../read/textsOf.ts";
+import { say } from "../../say.ts";
+import { roundsSheet } from "../../sheets/rounds.ts";
+import { writeClock } from "../../values/clock.ts";
+import { clockList } from "../../values/clockList.ts";
+import { withTable } from "../../workbook.ts";
+import { notAllowed } from "../notAllowed.ts";
+import type { BeginEntry } from "./beginEntry.ts";
 
 const LABEL = say`Times of the rounds`;
 const ALLOWED = say`clock times from 00:00 to 23:59 with a space between, each once, for example 07:00 15:00`;
@@ -14,7 +15,6 @@ export const roundsEntry: BeginEntry = {
 	key: "rounds",
 	label: LABEL,
 	help: say`When used kits are reprocessed each day. Where each kit is done as soon as it has been used, say so in the settings instead.`,
-	control: "text",
 	unit: () => say`h:min`,
 	allowed: () => ALLOWED,
 	read(workbook) {

@@ -1,10 +1,11 @@
-import { textsOf } from "../../../core/read/textsOf.ts";
-import { say } from "../../../core/say.ts";
-import { kindsSheet } from "../../../core/sheets/kinds.ts";
-import { kitsSheet } from "../../../core/sheets/kits.ts";
-import { number } from "../../../core/values/number.ts";
-import { type Workbook, withTable } from "../../../core/workbook.ts";
-import { type BeginEntry, notAllowed } from "./beginEntry.ts";
+import { textsOf } from "../../read/textsOf.ts";
+import { say } from "../../say.ts";
+import { kindsSheet } from "../../sheets/kinds.ts";
+import { kitsSheet } from "../../sheets/kits.ts";
+import { number } from "../../values/number.ts";
+import { type Workbook, withTable } from "../../workbook.ts";
+import { notAllowed } from "../notAllowed.ts";
+import type { BeginEntry } from "./beginEntry.ts";
 
 const LABEL = say`Kits in service`;
 const MOST_KITS = 100;
@@ -15,7 +16,6 @@ export const kitsEntry: BeginEntry = {
 	key: "kits",
 	label: LABEL,
 	help: say`Complete kits of bag, masks and suction that the unit can use. Each gets a row of its own, K1, K2 and so on; rename them as they are marked. Leave it open while there is none.`,
-	control: "text",
 	unit: () => say`kits`,
 	allowed: () => count.allowed,
 	read(workbook) {

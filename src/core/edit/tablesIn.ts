@@ -1,4 +1,4 @@
-import type { TextTable, Workbook } from "../../core/workbook.ts";
+import type { TextTable, Workbook } from "../workbook.ts";
 
 interface Tables {
 	readonly tables: Workbook["tables"];

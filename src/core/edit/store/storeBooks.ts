@@ -1,9 +1,9 @@
-import { readTable } from "../../../core/read/readTable.ts";
-import type { ReadTable } from "../../../core/read/rows.ts";
-import { type ItemsRow, itemsSheet } from "../../../core/sheets/items.ts";
-import { type JournalRow, journalSheet } from "../../../core/sheets/journal.ts";
-import { type LotsRow, lotsSheet } from "../../../core/sheets/lots.ts";
-import type { Workbook } from "../../../core/workbook.ts";
+import { readTable } from "../../read/readTable.ts";
+import type { ReadTable } from "../../read/rows.ts";
+import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
+import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
+import type { Workbook } from "../../workbook.ts";
 
 /** The books of the store, as far as they can be understood. */
 export interface StoreBooks {

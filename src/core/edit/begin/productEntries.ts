@@ -1,10 +1,11 @@
-import { withTexts } from "../../../core/edit/withTexts.ts";
-import { say } from "../../../core/say.ts";
-import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
-import { itemsSheet } from "../../../core/sheets/items.ts";
-import { lotsSheet } from "../../../core/sheets/lots.ts";
-import type { Workbook } from "../../../core/workbook.ts";
-import { type BeginEntry, wrongFor } from "./beginEntry.ts";
+import { say } from "../../say.ts";
+import { chlorineSheet } from "../../sheets/chlorine.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import type { Workbook } from "../../workbook.ts";
+import { wrongFor } from "../notAllowed.ts";
+import { withRow } from "../withRow.ts";
+import type { BeginEntry } from "./beginEntry.ts";
 import { byForm, type Form, productOf } from "./productOf.ts";
 
 /** Form and what the label counts, as one choice; its value is the two words of chlorine.csv. */
@@ -26,7 +27,6 @@ export const kindEntry: BeginEntry = {
 	key: "product-kind",
 	label: say`Chlorine product in use`,
 	help: say`Look at the label. Where it does not say what its % counts, take sodium hypochlorite: the solution is then up to 5 % stronger than meant, never weaker for it.`,
-	control: "choice",
 	options: kinds.map(([value, words]) => [value, words] as const),
 	unit: () => "",
 	allowed: () => say`one of the list`,
@@ -42,11 +42,11 @@ export const kindEntry: BeginEntry = {
 		const isOurs = at.name === "" || Object.values(byForm).some(({ name }) => name === at.name);
 		const name = isOurs ? byForm[form].name : at.name;
 		const cells = { product: name, form, strength_measure: measure, in_use: "yes" };
-		const listed = withRow(workbook, chlorineSheet.file, at.row, cells);
+		const listed = withRow(workbook, chlorineSheet.file, cells, at.row);
 		// A measure that the unit chose for this form stays.
 		const measured = at.form === form && at.hasItem ? {} : { measure: byForm[form].measure };
-		const item = withRow(listed, itemsSheet.file, at.itemRow, { item: name, ...measured });
-		return at.lots.reduce((book, lot) => withRow(book, lotsSheet.file, lot, { item: name }), item);
+		const item = withRow(listed, itemsSheet.file, { item: name, ...measured }, at.itemRow);
+		return at.lots.reduce((book, lot) => withRow(book, lotsSheet.file, { item: name }, lot), item);
 	},
 };
 
@@ -54,7 +54,6 @@ export const strengthEntry: BeginEntry = {
 	key: "strength",
 	label: strength.label,
 	help: say`The number on the label. For tablets: grams of available chlorine in one tablet, not its weight.`,
-	control: "text",
 	unit(workbook) {
 		const kind = kindEntry.read(workbook);
 		return kinds.find(([value]) => value === kind)?.[2] ?? "";
@@ -66,17 +65,6 @@ export const strengthEntry: BeginEntry = {
 		if (wrong !== undefined) return wrong;
 		const { row, name } = productOf(workbook);
 		if (!product.value.schema.safeParse(name).success) return CHOOSE_KIND_FIRST;
-		return withRow(workbook, chlorineSheet.file, row, { strength: text.trim() });
+		return withRow(workbook, chlorineSheet.file, { strength: text.trim() }, row);
 	},
 };
-
-/** The workbook with some cells of one row replaced. */
-export function withRow(
-	workbook: Workbook,
-	file: string,
-	row: number,
-	cells: Readonly<Record<string, string>>,
-): Workbook {
-	const texts = Object.entries(cells).map(([column, text]) => ({ row, column, text }));
-	return withTexts(workbook, file, texts);
-}

@@ -1,11 +1,11 @@
-import { answer, type Outcome } from "../../../core/outcome.ts";
-import { readSettings } from "../../../core/read/readSettings.ts";
-import { textsOf } from "../../../core/read/textsOf.ts";
-import { type ProposedStep, proposedSteps } from "../../../core/rounds/proposedSteps.ts";
-import { say } from "../../../core/say.ts";
-import { stepsSheet } from "../../../core/sheets/steps.ts";
-import { unitSheet } from "../../../core/sheets/unit.ts";
-import { type Workbook, withTable } from "../../../core/workbook.ts";
+import { answer, type Outcome } from "../../outcome.ts";
+import { readSettings } from "../../read/readSettings.ts";
+import { textsOf } from "../../read/textsOf.ts";
+import { type ProposedStep, proposedSteps } from "../../rounds/proposedSteps.ts";
+import { say } from "../../say.ts";
+import { stepsSheet } from "../../sheets/steps.ts";
+import { unitSheet } from "../../sheets/unit.ts";
+import { type Workbook, withTable } from "../../workbook.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 
 /** The steps to propose, with the soak as long as this unit asks for; none where that cannot be read. */
@@ -24,7 +24,6 @@ export const stepsEntry: BeginEntry = {
 	key: "steps",
 	label: say`Steps of a round`,
 	help: say`A proposal, to be checked against your unit's own protocol and the maker's instructions. Time your own steps as soon as you can; they are changed in the sheet “Steps of a round”.`,
-	control: "proposal",
 	unit: () => "",
 	allowed: () => say`the steps proposed, or your own in their sheet`,
 	read(workbook) {

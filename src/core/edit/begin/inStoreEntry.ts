@@ -1,9 +1,11 @@
-import { say } from "../../../core/say.ts";
-import { itemsSheet } from "../../../core/sheets/items.ts";
-import { lotsSheet } from "../../../core/sheets/lots.ts";
-import { readNumber, writeNumber } from "../../../core/values/number.ts";
-import { type BeginEntry, notAllowed } from "./beginEntry.ts";
-import { CHOOSE_KIND_FIRST, withRow } from "./productEntries.ts";
+import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { readNumber, writeNumber } from "../../values/number.ts";
+import { notAllowed } from "../notAllowed.ts";
+import { withRow } from "../withRow.ts";
+import type { BeginEntry } from "./beginEntry.ts";
+import { CHOOSE_KIND_FIRST } from "./productEntries.ts";
 import { byForm, productOf } from "./productOf.ts";
 
 const LABEL = say`In the store`;
@@ -15,7 +17,6 @@ export const inStoreEntry: BeginEntry = {
 	key: "in-store",
 	label: LABEL,
 	help: say`What is on the shelf of the product in use. Packs times their size also says in what packs it is ordered.`,
-	control: "text",
 	unit(workbook) {
 		const { form } = productOf(workbook);
 		return form === undefined ? "" : form === "tablet" ? say`tablets` : byForm[form].measure;
@@ -42,13 +43,18 @@ export const inStoreEntry: BeginEntry = {
 			lotsSheet.columns.quantity.value.schema.safeParse(String(quantity)).success &&
 			itemsSheet.columns.pack_size.value.schema.safeParse(String(each)).success;
 		if (!fits) return notAllowed(LABEL, text, this.allowed(workbook));
-		const counted = withRow(workbook, lotsSheet.file, at.lotRow, {
-			item: at.name,
-			quantity: writeNumber(quantity),
-			...(at.lots.length === 0 ? { lot: say`First count` } : {}),
-		});
+		const counted = withRow(
+			workbook,
+			lotsSheet.file,
+			{
+				item: at.name,
+				quantity: writeNumber(quantity),
+				...(at.lots.length === 0 ? { lot: say`First count` } : {}),
+			},
+			at.lotRow,
+		);
 		if (size === undefined) return counted;
-		return withRow(counted, itemsSheet.file, at.itemRow, { pack_size: writeNumber(each ?? 1) });
+		return withRow(counted, itemsSheet.file, { pack_size: writeNumber(each ?? 1) }, at.itemRow);
 	},
 };
 

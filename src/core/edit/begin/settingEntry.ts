@@ -1,25 +1,22 @@
-import type { Column } from "../../../core/column.ts";
-import { withTexts } from "../../../core/edit/withTexts.ts";
-import { textsOf } from "../../../core/read/textsOf.ts";
-import { say } from "../../../core/say.ts";
-import { type SettingKey, settings } from "../../../core/sheets/settings.ts";
-import { unitSheet } from "../../../core/sheets/unit.ts";
-import { shownDefault } from "../../format/shownDefault.ts";
-import { type BeginEntry, wrongFor } from "./beginEntry.ts";
+import type { Column } from "../../column.ts";
+import { textsOf } from "../../read/textsOf.ts";
+import { type SettingKey, settings } from "../../sheets/settings.ts";
+import { unitSheet } from "../../sheets/unit.ts";
+import { wrongFor } from "../notAllowed.ts";
+import { withTexts } from "../withTexts.ts";
+import type { BeginEntry } from "./beginEntry.ts";
 
 /** A setting of the unit as an entry; its words are those of the setting. */
-export function settingEntry(key: SettingKey, control: "text" | "date" = "text"): BeginEntry {
+export function settingEntry(key: SettingKey): BeginEntry {
 	const column = settings[key] as Column<unknown>;
 	const { label, unit, help, value, fallback } = column;
 	return {
 		key,
 		label,
 		help,
-		control,
-		...(fallback === undefined ? {} : { blank: shownDefault(column) }),
+		...(fallback === undefined ? {} : { defaultOf: column }),
 		unit: () => unit,
-		allowed: () =>
-			control === "date" ? say`a day of the calendar, typed or picked` : value.allowed,
+		allowed: () => value.allowed,
 		read(workbook) {
 			const texts = textsOf(workbook, unitSheet);
 			const row = texts.rows.find((cells) => texts.cell(cells, "key").trim() === key);

@@ -1,10 +1,11 @@
-import type { ReadTable } from "../../../core/read/rows.ts";
-import { say } from "../../../core/say.ts";
-import { itemsSheet } from "../../../core/sheets/items.ts";
-import { journalSheet } from "../../../core/sheets/journal.ts";
-import { lotsSheet } from "../../../core/sheets/lots.ts";
-import type { Workbook } from "../../../core/workbook.ts";
-import { notAllowed } from "../begin/beginEntry.ts";
+import type { ReadTable } from "../../read/rows.ts";
+import { say } from "../../say.ts";
+import { itemsSheet } from "../../sheets/items.ts";
+import { journalSheet } from "../../sheets/journal.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import type { IsoDate } from "../../values/date.ts";
+import type { Workbook } from "../../workbook.ts";
+import { wrongFor } from "../notAllowed.ts";
 
 /** What a person enters of the store, as typed. */
 export interface StoreEntry {
@@ -23,11 +24,10 @@ export interface StoreEntry {
 
 type Field = "item" | "lot" | "day" | "quantity" | "expires" | "made" | "note";
 
-/** What is wrong with a field, in words. */
-export interface WrongField {
-	readonly field: Field;
-	readonly words: string;
-}
+/** What is wrong with a field: in words, or that its lot is on its way and has to be received first. */
+export type WrongField =
+	| { readonly field: Field; readonly words: string }
+	| { readonly field: "lot"; readonly arrives: IsoDate };
 
 const { day, quantity, lot, note } = journalSheet.columns;
 const { expires_on, made_on } = lotsSheet.columns;
@@ -46,17 +46,13 @@ export function wrongFields(entry: StoreEntry): WrongField[] {
 	return found.filter((each) => each !== undefined);
 }
 
-interface Definition {
-	readonly label: string;
-	readonly value: {
-		readonly allowed: string;
-		readonly schema: { safeParse(text: string): { success: boolean } };
-	};
-}
-
-function wrong(field: Field, { label, value }: Definition, text: string): WrongField | undefined {
-	if (value.schema.safeParse(text).success) return undefined;
-	return { field, words: notAllowed(label, text, value.allowed) };
+function wrong(
+	field: Field,
+	column: Parameters<typeof wrongFor>[0],
+	text: string,
+): WrongField | undefined {
+	const words = wrongFor(column, text);
+	return words === undefined ? undefined : { field, words };
 }
 
 /** Value of a field that has no problem. */

@@ -1,0 +1,29 @@
+import { beginEntries } from "../../../core/edit/begin/beginEntries.ts";
+import type { BeginEntry } from "../../../core/edit/begin/beginEntry.ts";
+import { say } from "../../../core/say.ts";
+import { shownDefault } from "../../format/shownDefault.ts";
+
+/** An entry as the page shows it. */
+export interface ShownEntry extends BeginEntry {
+	readonly control: "text" | "date" | "choice" | "proposal";
+	/** What holds while nothing is entered, in words; absent where the plan waits for it. */
+	readonly blank?: string;
+}
+
+const controls: Readonly<Record<string, ShownEntry["control"]>> = {
+	plan_start: "date",
+	steps: "proposal",
+};
+
+function shown(entry: BeginEntry): ShownEntry {
+	const control = entry.options ? "choice" : (controls[entry.key] ?? "text");
+	return {
+		...entry,
+		control,
+		...(entry.defaultOf ? { blank: shownDefault(entry.defaultOf) } : {}),
+		...(control === "date" ? { allowed: () => say`a day of the calendar, typed or picked` } : {}),
+	};
+}
+
+/** The ten things that a first plan needs, in the order in which a unit knows them. */
+export const shownEntries: readonly ShownEntry[] = beginEntries.map(shown);
