@@ -1,5 +1,5 @@
 /**
- * How likely each whole number is: `chance[i]` is the probability of `first + i`.
+ * How likely each whole number is (its probability mass function): `chance[i]` is the probability of `first + i`.
  *
  * The chances add up to 1 but for the tail that was cut off, which is below TAIL
  * on either side.
@@ -12,12 +12,12 @@ export interface Counts {
 /** Chances smaller than this, all together, are left out at either end. */
 export const TAIL = 1e-13;
 
-/** A count that is known. */
+/** A count that is known (a point mass). */
 export function always(value: number): Counts {
 	return { first: value, chance: Float64Array.of(1) };
 }
 
-/** Something that happens or does not: 1 with the chance given (0 to 1), else 0. */
+/** Something that happens or does not (Bernoulli): 1 with the chance given (0 to 1), else 0. */
 export function once(chance: number): Counts {
 	return { first: 0, chance: Float64Array.of(1 - chance, chance) };
 }
@@ -29,7 +29,7 @@ export function mean({ first, chance }: Counts): number {
 	return sum;
 }
 
-/** Chance that the count is at most `most`. */
+/** Chance (cumulative) that the count is at most `most`. */
 export function chanceAtMost(counts: Counts, most: number): number {
 	let sum = 0;
 	const last = Math.min(most - counts.first, counts.chance.length - 1);
@@ -38,7 +38,7 @@ export function chanceAtMost(counts: Counts, most: number): number {
 }
 
 /**
- * What to set aside: the smallest count whose cumulative chance is at least `level`.
+ * What to set aside (the quantile): the smallest count whose cumulative chance is at least `level`.
  *
  * @param level at least 0, below 1 − TAIL
  */

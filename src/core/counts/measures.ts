@@ -62,7 +62,7 @@ export function expectedOf(
 	});
 }
 
-/** What to set aside of a count. */
+/** What to set aside of a count (its quantile). */
 export function setAsideOf(
 	key: string,
 	label: string,

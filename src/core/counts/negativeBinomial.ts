@@ -5,7 +5,7 @@ import { poisson } from "./poisson.ts";
 const AS_GOOD_AS_POISSON = 1e9;
 
 /**
- * A negative binomial count: Poisson, with a rate that is itself uncertain.
+ * A negative binomial count: Poisson, with a rate that is itself uncertain (Gamma–Poisson mixture).
  *
  * Built outwards from the most likely count and scaled to add up to 1, like the
  * Poisson. The variance is mean + mean²/size.

@@ -52,7 +52,7 @@ function termsAbove(meanCount: number, mode: number): number[] {
 }
 
 /**
- * E[(N − kits)+] for a Poisson count N: how many uses, on average, find no kit.
+ * Expected excess, E[(N − kits)+] (the loss function), for a Poisson count N: how many uses, on average, find no kit.
  *
  * Summed over the smaller side of the count, so that it stays exact where it is tiny.
  *

@@ -1,6 +1,6 @@
 import { always, type Counts, TAIL } from "./counts.ts";
 
-/** The sum of two independent counts, exactly. */
+/** The sum of two independent counts (their convolution), exactly. */
 export function plus(a: Counts, b: Counts): Counts {
 	const chance = new Float64Array(a.chance.length + b.chance.length - 1);
 	const ofB = b.chance;
@@ -15,7 +15,7 @@ export function plus(a: Counts, b: Counts): Counts {
 }
 
 /**
- * The sum of independent counts; 0 where there are none.
+ * The sum of independent counts (their convolution); 0 where there are none.
  *
  * Counts that stand in the list several times are doubled up instead of added one
  * by one: the days of a plan are mostly alike.
@@ -59,7 +59,7 @@ export function shifted({ first, chance }: Counts, by: number): Counts {
 	return { first: first + by, chance };
 }
 
-/** Chances of one way or another of coming to a count, added up. */
+/** Chances of one way or another of coming to a count (a mixture), added up. */
 export function either(one: Counts | undefined, other: Counts): Counts {
 	if (!one) return other;
 	const first = Math.min(one.first, other.first);

@@ -8,7 +8,7 @@ import type { DailyCounts } from "./dailyCounts.ts";
 const EVEN_WEEKS = 8;
 
 /**
- * How much more or less than a mean day each weekday brings, Sunday first, mean 1.
+ * How much more or less than a mean day each weekday brings (seasonal factors with shrinkage), Sunday first, mean 1.
  *
  * Ratio of the weekday's mean to the mean of all days, drawn towards 1 by
  * n ÷ (n + 8), n being the weekday's recorded days.

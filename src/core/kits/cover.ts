@@ -36,7 +36,7 @@ const example: Cover = {
 	unmetPer1000: [44.79885, 1.0188, 0.01551, 0.00018, 0, 0],
 };
 
-/** Kits needed so that one is ready: the larger of two rules. Where both ask for the same, risk is named. */
+/** Kits needed so that one is ready (the base stock): the larger of two rules. Where both ask for the same, risk is named. */
 export const kitCover = calculation<Inputs, Cover>({
 	key: "kit_cover",
 	label: say`How many kits are enough`,

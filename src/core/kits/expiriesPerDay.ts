@@ -9,7 +9,7 @@ interface Inputs {
 }
 
 /**
- * Ready kits that go out of date, per day.
+ * Ready kits that go out of date, per day (outdating of a perishable base stock).
  *
  * Oldest used first, S kits, uses Poisson at rate λ, life L: f(L)/F(L) of a Gamma
  * with shape S and rate λ. Written as (S/L) ÷ (1 + x/(S+1) + x²/((S+1)(S+2)) + …)

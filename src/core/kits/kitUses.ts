@@ -9,7 +9,7 @@ interface Inputs {
 
 const BIRTHS = 100;
 
-/** Kits used on a day: each birth uses one with the same chance, apart from all others. */
+/** Kits used on a day (thinning of the births): each birth uses one with the same chance, apart from all others. */
 export const kitUses = calculation<Inputs, number>({
 	key: "kits_used_expected",
 	label: say`Kits used, expected`,

@@ -8,7 +8,7 @@ export type HourShares = readonly number[];
 export const flatDay: HourShares = Array.from({ length: HOURS }, () => 1 / HOURS);
 
 /**
- * Mean number of something between two clock times of the plan.
+ * Mean number of something between two clock times of the plan (the integral of its intensity).
  *
  * Times are minutes after the first day's midnight, and may lie before or after
  * the plan: the day before is like the first day, the day after like the last.

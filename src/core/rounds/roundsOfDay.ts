@@ -140,7 +140,7 @@ const loadsOfRounds = memoize(
 
 const roundsInput = { rounds: { label: say`Kits in each round, expected`, unit: say`kits` } };
 
-/** How many rounds of a day run: a round runs when at least one kit waits for it. */
+/** How many rounds of a day run (Poisson-binomial): a round runs when at least one kit waits for it. */
 export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 	key: "rounds_that_run",
 	label: say`Rounds that run: how likely each number is`,

@@ -7,7 +7,7 @@ import { flatDay, type HourShares } from "./dayClock.ts";
 /** How many births a flat day counts for beside those recorded, so that a few do not make a pattern. */
 const FLAT_DAY_BIRTHS = 240;
 
-/** Shares of the hours learned from recorded times, drawn towards a flat day while they are few. */
+/** Shares of the hours learned from recorded times (additive smoothing), drawn towards a flat day while they are few. */
 export const sharesFromTimes = calculation<{ times: readonly number[] }, HourShares>({
 	key: "shares_from_times",
 	label: say`Births through the day`,

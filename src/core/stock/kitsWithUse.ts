@@ -4,7 +4,7 @@ import { moved, spread } from "../counts/spread.ts";
 import { either, plus } from "../counts/sumOf.ts";
 
 /**
- * Use of Poisson numbers of kits of several kinds, and of what their number brings with it.
+ * Use of Poisson numbers of kits of several kinds (compound Poisson), and of what their number brings with it.
  *
  * @param means mean kits of each kind
  * @param perKit use of a kit of each kind, in steps

@@ -2,7 +2,7 @@ import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
-/** What has to be on hand or on its way so that stock lasts until the next order has come in. */
+/** What has to be on hand or on its way (the order-up-to level) so that stock lasts until the next order has come in. */
 export const targetStock = calculation<{ use: number; wastagePct: number }, number>({
 	key: "target_stock",
 	label: say`Target stock`,

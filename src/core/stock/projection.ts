@@ -35,7 +35,7 @@ export interface Projection {
 const NOTHING = 1e-9;
 
 /**
- * Use of an item day by day, the lot that expires first leaving first.
+ * Use of an item day by day, first-expired-first-out: the lot that expires first leaves first.
  *
  * A lot counts from the day it arrives and is waste after its last day.
  *

@@ -3,7 +3,7 @@ import { moved } from "../counts/spread.ts";
 import { either, plus } from "../counts/sumOf.ts";
 
 /**
- * Rounds in turn, keeping apart how many have run since the last descaling.
+ * Rounds in turn (a Markov chain), keeping apart how many have run since the last descaling.
  *
  * The first round that runs descales, so that n rounds take ceil(n / every) descalings.
  *

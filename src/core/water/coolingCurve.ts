@@ -10,7 +10,7 @@ export interface CoolingPot {
 	readonly potLitres: number;
 }
 
-/** Temperature of the water some hours after the boil, °C, by Newton's law. */
+/** Temperature of the water some hours after the boil, °C (Newton cooling). */
 export function celsiusAfter(pot: CoolingPot, hours: number): number {
 	const rate = rateOfPot(pot.coolingPerHour, pot.potLitres);
 	return pot.roomC + (pot.fromC - pot.roomC) * Math.exp(-rate * hours);

@@ -19,7 +19,7 @@ interface Inputs {
 	readonly potLitres: number;
 }
 
-/** Minutes until boiled water has cooled to the temperature wanted, by Newton's law. */
+/** Minutes until boiled water has cooled to the temperature wanted (Newton cooling). */
 export const coolingMinutes = calculation<Inputs, number>({
 	key: "cool_minutes",
 	label: say`Cooling`,

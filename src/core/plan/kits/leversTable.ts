@@ -60,7 +60,7 @@ const avoided = calculation<{ now: number; changed: number }, number>({
 	compute: ({ now, changed }) => now - changed,
 });
 
-/** What each single change would spare, for each kind of kit; of the hours tried for a round, the best. */
+/** What each single change would spare (one-at-a-time sensitivity), for each kind of kit; of the hours tried for a round, the best. */
 export function leversTable(
 	unit: UnitFigures,
 	dates: readonly IsoDate[],

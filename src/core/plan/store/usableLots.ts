@@ -6,7 +6,7 @@ import { lotsOnHand } from "./lotsOnHand.ts";
 
 const NEVER = "9999-12-31";
 
-/** Lots of an item that are in the store on a day, not used up and not out of date, first to expire first. */
+/** Lots of an item that are in the store on a day, not used up and not out of date, first-expired-first-out. */
 export function usableLots(tables: ReadTables, item: string, day: IsoDate): GoodRow<LotsRow>[] {
 	return lotsOnHand(tables)
 		.filter(({ row, quantity }) => row.value.item === item && quantity > 0)
