@@ -35,6 +35,8 @@ export default defineConfig({
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
 					maxWorkers: 1,
+					// One browser and one built site for all of them: tests/browser/fixture.ts.
+					isolate: false,
 					sequence: { groupOrder: 1 },
 				},
 			},

@@ -1,22 +1,10 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { acidBesideChlorine } from "./acidBesideChlorine.ts";
-import { startBrowser } from "./chromium.ts";
 import { dropDemo } from "./droppedDemo.ts";
-import { type Site, servedSite } from "./site.ts";
+import { browser, served as site } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 describe("acid and chlorine", { timeout: 120_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
 	const ACID = "<p>Pour 1 L of vinegar into 1 L of water.</p>";
 	const CHLORINE = "<p>Put 800 mL of bleach into 4 L of water.</p>";
 	test.each([

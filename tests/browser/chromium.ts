@@ -27,6 +27,9 @@ export function startBrowser(): Promise<Browser> {
 			"--disable-component-update",
 			"--disable-sync",
 			"--no-first-run",
+			// Each window would get two pages of the browser's own below its address field, which
+			// cost as much as the workbook itself and are never looked at.
+			"--disable-features=WebUIOmniboxPopup,WebUIOmniboxAimPopup",
 		],
 	});
 }

@@ -1,7 +1,6 @@
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
+import type { BrowserContext, Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { browser, onStick, served } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 /** A plan is worked out at every edit, and a test machine may be slow. */
@@ -54,19 +53,9 @@ async function damage(page: Page, what: string): Promise<void> {
 }
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("drafts, %s", { timeout: 120_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("drafts, %s", { timeout: 120_000 }, (_, site) => {
 	const open = () => WorkbookPage.open(browser, site, {}, "births.csv");
 
 	/** Another window of the same browser, with the drafts that it is offered. */
@@ -228,10 +217,9 @@ describe.each([
 });
 
 test("storage that is full is said, and the workbook can still be saved", async () => {
-	const [browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	const workbook = await WorkbookPage.open(browser, site, {}, "births.csv");
+	const workbook = await WorkbookPage.open(browser, served, {}, "births.csv");
 	const { page, context } = workbook;
-	const origin = new URL(site.address).origin;
+	const origin = new URL(served.address).origin;
 	const tools = await context.newCDPSession(page);
 	await tools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1000 });
 	await workbook.type(0, 2, "11");
@@ -242,6 +230,5 @@ test("storage that is full is said, and the workbook can still be saved", async 
 	await type(page, 1, "12");
 	await expect.poll(() => page.locator("#kept").textContent(), patient).toContain("Draft kept");
 	expect(workbook.errors).toEqual([]);
-	await browser.close();
-	site.close();
+	await workbook.close();
 }, 120_000);

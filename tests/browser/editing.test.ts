@@ -1,25 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
+import { describe, expect, test } from "vitest";
+import { browser, onStick, served } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const WEDNESDAY = 3;
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("editing, %s", { timeout: 60_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("editing, %s", { timeout: 60_000 }, (_, site) => {
 	test("Wednesday's births change every sheet that depends on them, and undo takes it back", async () => {
 		const workbook = await WorkbookPage.open(browser, site);
 		const before = { plan: await workbook.table(), births: await sheet(workbook, "births.csv") };

@@ -1,20 +1,8 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
-import { type Site, servedSite } from "./site.ts";
+import { describe, expect, test } from "vitest";
+import { browser, served as site } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 describe("entering", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
 	test("a block from a spreadsheet is pasted, new rows and all", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "births.csv");
 		const before = (await workbook.table()).length;

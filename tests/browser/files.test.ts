@@ -3,27 +3,20 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
-import { startBrowser } from "./chromium.ts";
-import { type Site, siteOnStick } from "./site.ts";
+import { browser, onStick as site } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const root = join(import.meta.dirname, "../..");
 
 describe("files, in and out", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let site: Site;
 	let folder: string;
 	beforeAll(async () => {
 		folder = mkdtempSync(join(tmpdir(), "basinbook files "));
-		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
 	}, 60_000);
 	afterAll(async () => {
-		await browser?.close();
-		site?.close();
 		rmSync(folder, { recursive: true });
 	});
 

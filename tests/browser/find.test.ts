@@ -1,24 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { closeClean } from "./changedDemo.ts";
-import { startBrowser } from "./chromium.ts";
+import { browser, onStick, served } from "./fixture.ts";
 import { focusIn, SOON, spoken } from "./sheetTools.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("finding, %s", { timeout: 60_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("finding, %s", { timeout: 60_000 }, (_, site) => {
 	const open = (sheet: string, options = {}) => WorkbookPage.open(browser, site, options, sheet);
 
 	test("words are found in any sheet, and the way there goes by keyboard alone", async () => {

@@ -1,14 +1,12 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { axeViolations } from "./axeViolations.ts";
+import { browser, onStick, served } from "./fixture.ts";
 import { readPdf } from "./paper.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const output = join(import.meta.dirname, "../output");
 const MOST_ENTRIES = 10;
 const MOST_TABS = 60;
@@ -49,19 +47,9 @@ async function startEmpty(page: Page): Promise<void> {
 }
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("the first visit, %s", { timeout: 60_000 }, (place, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("the first visit, %s", { timeout: 60_000 }, (place, site) => {
 	test("from nothing to a printed plan by keyboard, in ten entries at most", async () => {
 		const steps: { step: string; milliseconds: number }[] = [];
 		let began = performance.now();
@@ -127,16 +115,7 @@ describe.each([
 });
 
 describe("beginning", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
+	const site = served;
 	test("what is refused stays in its field with the reason; undo takes an entry back", async () => {
 		const workbook = await WorkbookPage.open(browser, site);
 		const { page } = workbook;
@@ -179,12 +158,7 @@ describe("beginning", { timeout: 60_000 }, () => {
 			const workbook = await WorkbookPage.open(browser, site, { ...options, bypassCSP: true });
 			const { page } = workbook;
 			await startEmpty(page);
-			await page.evaluate(axe);
-			const found = await page.evaluate(async () => {
-				const { axe } = window as unknown as { axe: typeof import("axe-core") };
-				return (await axe.run(document)).violations.map(({ id }) => id);
-			});
-			expect(found).toEqual([]);
+			expect(await axeViolations(workbook)).toEqual([]);
 			const wide = await page.evaluate(() => document.documentElement.scrollWidth);
 			expect(wide).toBeLessThanOrEqual(page.viewportSize()?.width ?? 0);
 			await workbook.close();

@@ -1,15 +1,14 @@
 import { readFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
 import Papa from "papaparse";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean } from "./changedDemo.ts";
-import { startBrowser } from "./chromium.ts";
+import { browser, onStick, served } from "./fixture.ts";
 import { printed, readPdf } from "./paper.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 /** Columns of computed sheets that are written for reading; all others are the same in every language. */
@@ -31,18 +30,9 @@ const WORDS = [
 const plain = (words: string | null) => (words ?? "").replace(/[\u00a0\u202f]/g, " ");
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("in French, %s", { timeout: 180_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("in French, %s", { timeout: 180_000 }, (_, site) => {
 	const open = (sheet?: string, options = {}) =>
 		WorkbookPage.open(browser, { ...site, address: `${site.address}fr/` }, options, sheet);
 	const textOf = async (page: Page, selector: string) =>

@@ -1,24 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type Changed, closeClean, openChanged } from "./changedDemo.ts";
-import { startBrowser } from "./chromium.ts";
+import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
-import { type Site, siteOnStick } from "./site.ts";
 
 const A4_POINTS = { width: 596, height: 843 };
 const LETTER_POINTS = { width: 612, height: 792 };
 const size = ({ width, height }: { width: number; height: number }) => ({ width, height });
 
 describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
 	const open = (sheet: string, changes?: Changed) => openChanged(browser, site, sheet, changes);
 
 	test("the history of a kit lists every check, the latest first, also those that do not count", async () => {

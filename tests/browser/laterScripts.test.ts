@@ -1,7 +1,5 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
+import { describe, expect, test } from "vitest";
+import { browser, onStick, served } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 /** Each time that the page is opened takes part of a second, and the script is asked for two or three times. */
@@ -9,19 +7,9 @@ const A_WHILE = { timeout: 20_000 };
 const PICTURE = /Needs that find no kit ready, by number of kits/;
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("what comes in further scripts, %s", (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("what comes in further scripts, %s", (_, site) => {
 	test("pictures are drawn as soon as their script is there, and their script comes once", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "kit-cover.csv");
 		await workbook.page.locator("svg", { has: workbook.page.locator(".cover-line") }).waitFor();

@@ -1,27 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
+import { describe, expect, test } from "vitest";
 import { dropDemo } from "./droppedDemo.ts";
+import { browser, onStick, served } from "./fixture.ts";
 import { type Printed, printed as print } from "./paper.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const A4 = { width: 596, height: 843 };
 const LETTER = { width: 612, height: 792 };
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("what is mixed and boiled, %s", { timeout: 60_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("what is mixed and boiled, %s", { timeout: 60_000 }, (_, site) => {
 	const open = (sheet: string) => WorkbookPage.open(browser, site, {}, sheet);
 
 	test("the pictures are there, each with a name and a sentence", async () => {
@@ -71,15 +60,7 @@ describe.each([
 });
 
 describe("what is mixed and boiled", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
+	const site = served;
 	const open = (sheet: string) => WorkbookPage.open(browser, site, {}, sheet);
 
 	test("a reading that is entered stands in the picture with its error, and is flagged where it is off", async () => {

@@ -1,24 +1,18 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { keptFiles } from "../../src/build/keptFiles.ts";
 import { writeServiceWorker } from "../../src/build/offline.ts";
-import { startBrowser } from "./chromium.ts";
-import { builtSite, type Site, servedFolder, siteOnStick } from "./site.ts";
+import { browser, onStick } from "./fixture.ts";
+import { builtSite, type Site, servedFolder } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const OTHERS = ["guide.html", "methods.html", "sources.html"];
 
 describe("without a network", { timeout: 60_000 }, () => {
-	let browser: Browser;
 	let folder: string;
 	let site: Site;
-	beforeAll(async () => {
-		browser = await startBrowser();
-	});
-	afterAll(() => browser?.close());
 	beforeEach(async () => {
 		folder = mkdtempSync(join(tmpdir(), "basinbook served "));
 		cpSync(builtSite(), folder, { recursive: true });
@@ -167,12 +161,9 @@ describe("without a network", { timeout: 60_000 }, () => {
 test("from a memory stick nothing is asked of the browser to keep", {
 	timeout: 60_000,
 }, async () => {
-	const browser = await startBrowser();
-	const stick = siteOnStick();
-	const workbook = await WorkbookPage.open(browser, await stick, { serviceWorkers: "allow" });
+	const workbook = await WorkbookPage.open(browser, onStick, { serviceWorkers: "allow" });
 	expect(await workbook.page.locator("link[rel=manifest]").count()).toBe(0);
 	expect(await workbook.page.locator("#offline").textContent()).toBe("");
 	expect(workbook.errors).toEqual([]);
-	await browser.close();
-	(await stick).close();
+	await workbook.close();
 });

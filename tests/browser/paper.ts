@@ -32,10 +32,11 @@ export async function printed(
 	return readPdf(pdf);
 }
 
+if (spawnSync("pdftotext", ["-v"]).error)
+	throw new Error("pdftotext was not found. Install it (Debian: apt-get install poppler-utils).");
+
 /** What stands in a file that the printer would get. */
 export function readPdf(pdf: Buffer): Printed {
-	if (spawnSync("pdftotext", ["-v"]).error)
-		throw new Error("pdftotext was not found. Install it (Debian: apt-get install poppler-utils).");
 	const folder = mkdtempSync(join(tmpdir(), "basinbook paper "));
 	try {
 		const file = join(folder, "printed.pdf");

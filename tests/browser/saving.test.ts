@@ -1,9 +1,8 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { browser, served as site } from "./fixture.ts";
 import { answer, answerFilePickers, asked, fileOf, putFile, removeFile } from "./pagesDisk.ts";
-import { type Site, servedSite } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 /** A plan is worked out at every edit, and a test machine may be slow. */
@@ -11,16 +10,6 @@ const patient = { timeout: 10_000 };
 const PROPOSED = "basinbook Willow Ford delivery unit (invented) 2027-03-01.zip";
 
 describe("saving to a file", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), servedSite()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
 	const open = () => WorkbookPage.open(browser, site, {}, "births.csv", answerFilePickers);
 	const save = (page: Page) => page.locator("#save-workbook").click();
 	const kept = (page: Page) => page.locator("#kept").textContent();

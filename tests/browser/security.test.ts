@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, BrowserContextOptions } from "playwright-core";
+import type { BrowserContextOptions } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
 import { type Elsewhere, elsewhere } from "./elsewhere.ts";
+import { browser, onStick, served } from "./fixture.ts";
 import { hostileFiles, hostileZip, PAYLOAD } from "./hostileDemo.ts";
-import { builtSite, type Site, servedSite, siteOnStick } from "./site.ts";
+import { builtSite } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const PAGES = ["index.html", "guide.html", "methods.html", "sources.html"];
@@ -42,18 +42,14 @@ test.each(PAGES)(
 );
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("security, %s", { timeout: 90_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("security, %s", { timeout: 90_000 }, (_, site) => {
 	let outside: Elsewhere;
 	beforeAll(async () => {
-		[browser, site, outside] = await Promise.all([startBrowser(), start(), elsewhere()]);
+		outside = await elsewhere();
 	}, 60_000);
 	afterAll(async () => {
-		await browser?.close();
-		site?.close();
 		outside?.close();
 	});
 
@@ -140,36 +136,52 @@ describe.each([
 		await workbook.close();
 	});
 
-	test("names that carry markup are text on every sheet, in every picture, label and print", async () => {
-		const workbook = await WorkbookPage.open(browser, site);
+	test("names that carry markup are text on every sheet, in every picture, label and print, and nothing leaves for another host, in any state, and not from what keeps the site either", async () => {
+		const options: BrowserContextOptions = {
+			proxy: { server: outside.address, bypass: "127.0.0.1" },
+			serviceWorkers: "allow",
+		};
+		const workbook = await WorkbookPage.open(browser, site, options);
+		const { page } = workbook;
+		if (site.address.startsWith("http"))
+			await page.locator("#offline", { hasText: "Kept on this device" }).waitFor();
 		await dropZip(workbook, hostileZip());
-		await workbook.page.locator("#told p", { hasText: "opened" }).waitFor();
-		expect(await workbook.page.locator("#trouble").textContent()).toContain(PAYLOAD);
-		await workbook.page.evaluate(() => {
+		await page.locator("#told p", { hasText: "opened" }).waitFor();
+		expect(await page.locator("#trouble").textContent()).toContain(PAYLOAD);
+		await page.evaluate(() => {
 			window.print = () => {};
 		});
 		let seen = 0;
 		let seenOnPaper = 0;
 		for (const sheet of await workbook.sheets()) {
 			await workbook.goTo(sheet);
-			if (await workbook.page.locator(".grid td").count()) await workbook.click(0, 1);
+			if (await page.locator(".grid td").count()) await workbook.click(0, 1);
 			expect(await acting(workbook), sheet).toBe(0);
 			seen += Number((await text(workbook, "#sheet")).includes(PAYLOAD));
-			const buttons = workbook.page.locator("#sheet button:visible", { hasText: /^Print/ });
+			const buttons = page.locator("#sheet button:visible", { hasText: /^Print/ });
 			for (let at = 0; at < (await buttons.count()); at++) {
 				if (await buttons.nth(at).isDisabled()) continue;
 				await buttons.nth(at).click();
 				expect(await acting(workbook), `${sheet}, printed`).toBe(0);
 				seenOnPaper += Number((await text(workbook, "#paper")).includes(PAYLOAD));
-				await workbook.page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+				await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
 			}
 		}
 		// Where the payload is nowhere to be seen, the test has looked at nothing.
 		expect(seen).toBeGreaterThan(15);
 		expect(seenOnPaper).toBeGreaterThan(3);
-		expect(await workbook.page.title()).not.toBe("broken");
+		expect(await page.title()).not.toBe("broken");
 		expect(workbook.errors).toEqual([]);
 		expect(workbook.requestsElsewhere).toEqual([]);
+		const download = page.waitForEvent("download");
+		await page.locator("#save-workbook").click();
+		await download;
+		for (const other of PAGES) await page.goto(site.address + other);
+		await page.reload();
+		expect(outside.asked.filter((asked) => asked !== BROWSERS_OWN)).toEqual([]);
+		// The proxy does stand in the way of every other host.
+		await page.goto("http://elsewhere.invalid/asked").catch(() => undefined);
+		expect(outside.asked).toContain("GET http://elsewhere.invalid/asked");
 		await workbook.close();
 	});
 
@@ -187,30 +199,6 @@ describe.each([
 		expect(await acting(workbook)).toBe(0);
 		expect(await workbook.page.title()).not.toBe("broken");
 		expect(workbook.errors).toEqual([]);
-		await workbook.close();
-	});
-
-	test("nothing leaves for another host, in any state, and not from what keeps the site either", async () => {
-		const options: BrowserContextOptions = {
-			proxy: { server: outside.address, bypass: "127.0.0.1" },
-			serviceWorkers: "allow",
-		};
-		const workbook = await WorkbookPage.open(browser, site, options);
-		const { page } = workbook;
-		if (site.address.startsWith("http"))
-			await page.locator("#offline", { hasText: "Kept on this device" }).waitFor();
-		await dropZip(workbook, hostileZip());
-		await page.locator("#told p", { hasText: "opened" }).waitFor();
-		for (const sheet of await workbook.sheets()) await workbook.goTo(sheet);
-		const download = page.waitForEvent("download");
-		await page.locator("#save-workbook").click();
-		await download;
-		for (const other of PAGES) await page.goto(site.address + other);
-		await page.reload();
-		expect(outside.asked.filter((asked) => asked !== BROWSERS_OWN)).toEqual([]);
-		// The proxy does stand in the way of every other host.
-		await page.goto("http://elsewhere.invalid/asked").catch(() => undefined);
-		expect(outside.asked).toContain("GET http://elsewhere.invalid/asked");
 		await workbook.close();
 	});
 

@@ -1,14 +1,11 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
+import { describe, expect, test } from "vitest";
+import { axeViolations } from "./axeViolations.ts";
 import { enterInStore } from "./enterInStore.ts";
+import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
-import { type Site, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const UNITS = 50;
 const NEW_LOT = "A lot that is not in the list";
 const HEADER =
@@ -26,28 +23,17 @@ function orderOf(unit: number): string {
 }
 
 describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
 	test.each(["light", "dark"] as const)(
 		"a refused entry and a combined list are clean for axe, %s",
 		async (colorScheme) => {
 			const options = { colorScheme, bypassCSP: true };
 			const workbook = await WorkbookPage.open(browser, site, options, "stock.csv");
 			const { page } = workbook;
-			await page.evaluate(axe);
 			await page.getByLabel("Received").check();
 			await page.getByLabel("Lot", { exact: true }).selectOption({ label: NEW_LOT });
 			await enterInStore(workbook, { "How much": "some" });
 			await page.locator("#store-new-lot-wrong:not(:empty)").waitFor();
-			expect(await violations(workbook)).toEqual([]);
+			expect(await axeViolations(workbook)).toEqual([]);
 			await workbook.goTo("several-units");
 			await drop(workbook, [
 				{ name: "a.csv", text: orderOf(1) },
@@ -55,7 +41,7 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 			]);
 			await page.locator(".shares-of summary").first().click();
 			await page.locator(".shares-of li").first().waitFor();
-			expect(await violations(workbook)).toEqual([]);
+			expect(await axeViolations(workbook)).toEqual([]);
 			await workbook.close();
 		},
 	);
@@ -114,15 +100,4 @@ async function drop(
 			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
 		);
 	}, files);
-}
-
-/** What axe finds wrong on the page as it is. */
-async function violations({ page }: WorkbookPage): Promise<string[]> {
-	return page.evaluate(async () => {
-		const { axe } = window as unknown as { axe: typeof import("axe-core") };
-		const found = await axe.run(document);
-		return found.violations.map(
-			({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(" | ")}`,
-		);
-	});
 }

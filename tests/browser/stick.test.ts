@@ -3,29 +3,23 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { unzipSync } from "fflate";
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { stickFiles } from "../../src/build/stick/stickFiles.ts";
 import { zipFiles } from "../../src/io/zipFiles.ts";
-import { startBrowser } from "./chromium.ts";
+import { browser } from "./fixture.ts";
 import { builtSite } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const sample = join(import.meta.dirname, "../../sample-csv");
 
 describe("the zip for a memory stick, unpacked", { timeout: 60_000 }, () => {
-	let browser: Browser;
 	let stick: string;
 	beforeAll(async () => {
-		browser = await startBrowser();
 		stick = mkdtempSync(join(tmpdir(), "clé USB – maternité 産科 #1 100% "));
 		const parts = { site: builtSite(), workbook: sample, version: "0.1.0" };
 		unpack(zipFiles(await stickFiles(parts)), stick);
 	});
-	afterAll(async () => {
-		await browser?.close();
-		rmSync(stick, { recursive: true });
-	});
+	afterAll(() => rmSync(stick, { recursive: true }));
 
 	function unpack(zip: Uint8Array, folder: string): void {
 		for (const [path, content] of Object.entries(unzipSync(zip))) {

@@ -1,23 +1,11 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startBrowser } from "./chromium.ts";
+import { describe, expect, test } from "vitest";
 import { enterInStore } from "./enterInStore.ts";
+import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
-import { type Site, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const NEW_LOT = "A lot that is not in the list";
 describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
-
 	const open = (sheet: string) => WorkbookPage.open(browser, site, {}, sheet);
 
 	test("the forecast's picture marks the days that carry a figure of the person's own", async () => {

@@ -1,26 +1,15 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { keyList } from "../../src/ui/shell/keyList.ts";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean } from "./changedDemo.ts";
-import { startBrowser } from "./chromium.ts";
+import { browser, onStick, served } from "./fixture.ts";
 import { arrange, lines, status } from "./sheetTools.ts";
-import { type Site, servedSite, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 describe.each([
-	["served", servedSite],
-	["on a memory stick", siteOnStick],
-] as const)("tools, %s", { timeout: 60_000 }, (_, start) => {
-	let browser: Browser;
-	let site: Site;
-	beforeAll(async () => {
-		[browser, site] = await Promise.all([startBrowser(), start()]);
-	}, 60_000);
-	afterAll(async () => {
-		await browser?.close();
-		site?.close();
-	});
+	["served", served],
+	["on a memory stick", onStick],
+] as const)("tools, %s", { timeout: 60_000 }, (_, site) => {
 	const open = (sheet: string, options = {}) => WorkbookPage.open(browser, site, options, sheet);
 
 	test("cells are filled down and, in the plan, to the right, one step of undo each", async () => {

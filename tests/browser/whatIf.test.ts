@@ -1,29 +1,21 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeViolations } from "./axeViolations.ts";
 import { closeClean, openChanged } from "./changedDemo.ts";
-import { startBrowser } from "./chromium.ts";
+import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
-import { type Site, siteOnStick } from "./site.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const COPY = "One round a day";
 
 describe("what if", { timeout: 60_000 }, () => {
-	let browser: Browser;
-	let site: Site;
 	let folder: string;
 	beforeAll(async () => {
 		folder = mkdtempSync(join(tmpdir(), "basinbook what if "));
-		[browser, site] = await Promise.all([startBrowser(), siteOnStick()]);
 	}, 60_000);
 	afterAll(async () => {
-		await browser?.close();
-		site?.close();
 		rmSync(folder, { recursive: true });
 	});
 
@@ -180,12 +172,7 @@ describe("what if", { timeout: 60_000 }, () => {
 				.getByRole("button", { name: /Kits needed, .* Why/ })
 				.first()
 				.click();
-			await page.evaluate(axe);
-			const found = await page.evaluate(async () => {
-				const { axe } = window as unknown as { axe: typeof import("axe-core") };
-				return (await axe.run(document)).violations.map(({ id }) => id);
-			});
-			expect(found).toEqual([]);
+			expect(await axeViolations(workbook)).toEqual([]);
 			const wide = await page.evaluate(() => document.documentElement.scrollWidth);
 			expect(wide).toBeLessThanOrEqual(page.viewportSize()?.width ?? 0);
 			await workbook.close();
