@@ -1,4 +1,5 @@
 import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { fixed } from "../fixed.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import type { StrengthMeasure } from "./strengthMeasures.ts";
@@ -23,7 +24,7 @@ const MILLIGRAMS_PER_GRAM = 1000;
 /** Cl2 70.906 g/mol over NaOCl 74.442 g/mol. */
 export const CHLORINE_PER_HYPOCHLORITE = 70.906 / 74.442;
 /** A litre that can set free one litre of chlorine gas holds 3.17 g of it. */
-const GRAMS_PER_LITRE_PER_DEGREE = 3.17;
+export const GRAMS_PER_LITRE_PER_DEGREE = 3.17;
 /** Heavier than any solution; a figure above it is in the wrong measure. */
 const MOST_GRAMS_PER_LITRE = 1000;
 
@@ -32,7 +33,7 @@ export const availableChlorine = calculation<Label, Strength>({
 	key: "available_chlorine",
 	label: say`Available chlorine in the product`,
 	unit: say`g/L, g/g or g/tablet`,
-	formula: say`% w/v × 10; mg/L ÷ 1,000; % w/w × 10 × density; sodium hypochlorite % × 0.9525 first; chlorometric degrees × 3.17; powder % w/w ÷ 100; tablets as labelled.`,
+	formula: say`% w/v × ${GRAMS_PER_LITRE_PER_PCT}; mg/L ÷ ${MILLIGRAMS_PER_GRAM}; % w/w × ${GRAMS_PER_LITRE_PER_PCT} × density; sodium hypochlorite % × ${fixed(CHLORINE_PER_HYPOCHLORITE, 4)} first; chlorometric degrees × ${fixed(GRAMS_PER_LITRE_PER_DEGREE, 2)}; powder % w/w ÷ 100; tablets as labelled.`,
 	source: sources.chlorometric,
 	inputs: {
 		form: { label: say`Form`, unit: "" },

@@ -1,6 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
+import { READING_ERROR } from "./readingRange.ts";
 
 interface Inputs {
 	readonly gramsPerLitre: number;
@@ -41,7 +42,7 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 	unit: "g/L",
 	formula: say`1 ÷ (1 ÷ first strength + factor × k × time), in mol/L; log k = 0.149 × ionic strength + log(2.083·10¹⁰ × T × e^(−101,800 ÷ RT) × e^(−56.5 ÷ R)), ionic strength = 2 × molarity + 0.05.`,
 	source: sources.fading,
-	caution: say`Computed, not measured. A test strip has an error of 5 to 48 %, and never overrules a discard rule.`,
+	caution: say`Computed, not measured. A test strip has an error of 5 to ${100 * READING_ERROR.strip} %, and never overrules a discard rule.`,
 	inputs: {
 		gramsPerLitre: { label: say`Strength on the label`, unit: "g/L", min: 0 },
 		storeC: { label: say`Temperature of the store`, unit: "°C", min: 0, max: 55 },

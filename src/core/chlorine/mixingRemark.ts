@@ -15,7 +15,7 @@ interface Inputs {
 }
 
 /** A mix this much above the target is remarked on. */
-const FAR_OVER = 1.2;
+const FAR_OVER_PCT = 20;
 /** Stronger than hypochlorite solutions are sold; probably the wrong measure. */
 const STRONGEST_LIQUID_GRAMS_PER_LITRE = 200;
 const TOO_STRONG = say`Stronger than liquid chlorine is sold: look at the label again.`;
@@ -28,7 +28,7 @@ export const mixingRemark = calculation<Inputs, string>({
 	key: "mixing_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where the mix is more than 20 % over the strength wanted, falls under it after the wet kits, or comes from a liquid stronger than such liquids are.`,
+	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength wanted, falls under it after the wet kits, or comes from a liquid stronger than such liquids are.`,
 	source: commonPractice,
 	inputs: {
 		strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
@@ -56,9 +56,9 @@ export const mixingRemark = calculation<Inputs, string>({
 		const remarks: string[] = [];
 		if (strength.form === "liquid" && strength.gramsPerLitre > STRONGEST_LIQUID_GRAMS_PER_LITRE)
 			remarks.push(TOO_STRONG);
-		if (strengthMadePct > targetPct * FAR_OVER + ROUNDING_ERROR)
+		if (strengthMadePct > targetPct * (1 + FAR_OVER_PCT / 100) + ROUNDING_ERROR)
 			remarks.push(
-				say`More than 20 % over ${shown(targetPct)}: use a finer measure or a larger volume.`,
+				say`More than ${FAR_OVER_PCT} % over ${shown(targetPct)}: use a finer measure or a larger volume.`,
 			);
 		if (afterCarryInPct < targetPct - ROUNDING_ERROR) {
 			const start = strengthToStartFrom({ ...bath, strengthMadePct: targetPct });

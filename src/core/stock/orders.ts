@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { fixed } from "../fixed.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
@@ -65,7 +66,7 @@ export const monthsOfStock = calculation<{ usable: number; usePerDay: number }, 
 	key: "months_of_stock",
 	label: say`Months of stock`,
 	unit: say`months`,
-	formula: say`Usable stock ÷ (mean use a day × 30.4).`,
+	formula: say`Usable stock ÷ (mean use a day × ${fixed(DAYS_PER_MONTH, 1)}).`,
 	source: sources.monthsOfStock,
 	inputs: {
 		usable: { label: say`Usable stock`, unit: say`in the item's measure`, min: 0 },

@@ -1,7 +1,13 @@
 import { calculation } from "../calculation.ts";
+import { fixed } from "../fixed.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
-import { heatToBoil, KJ_PER_KG_EVAPORATED, SECONDS_PER_MINUTE } from "./heating.ts";
+import {
+	heatToBoil,
+	KJ_PER_KG_EVAPORATED,
+	KJ_PER_LITRE_PER_C,
+	SECONDS_PER_MINUTE,
+} from "./heating.ts";
 
 /** Boiling the rinse water of one round. */
 export interface Boiling {
@@ -53,7 +59,7 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 	key: "boiling",
 	label: say`Boiling the rinse water`,
 	unit: "L",
-	formula: say`Litres = loads × buckets × litres in a bucket. Start with what boils away more: heat that reaches the water × time held ÷ 2,257, each batch. Heating = litres × 4.186 × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.`,
+	formula: say`Litres = loads × buckets × litres in a bucket. Start with what boils away more: heat that reaches the water × time held ÷ ${KJ_PER_KG_EVAPORATED}, each batch. Heating = litres × ${fixed(KJ_PER_LITRE_PER_C, 3)} × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.`,
 	source: sources.heat,
 	caution: say`Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.`,
 	inputs: {

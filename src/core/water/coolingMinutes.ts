@@ -3,7 +3,7 @@ import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
 /** The pot for which the unit's cooling rate is given. */
-const STANDARD_POT_LITRES = 10;
+export const STANDARD_POT_LITRES = 10;
 const MINUTES_PER_HOUR = 60;
 
 /** Cooling rate of a pot of another size: k falls with volume to the power 1/3. */
@@ -24,14 +24,18 @@ export const coolingMinutes = calculation<Inputs, number>({
 	key: "cool_minutes",
 	label: say`Cooling`,
 	unit: "min",
-	formula: say`ln((boiling point − room) ÷ (wanted − room)) ÷ rate; the rate of a covered 10 L pot × (10 ÷ litres in a pot)^(1/3).`,
+	formula: say`ln((boiling point − room) ÷ (wanted − room)) ÷ rate; the rate of a covered ${STANDARD_POT_LITRES} L pot × (${STANDARD_POT_LITRES} ÷ litres in a pot)^(1/3).`,
 	source: sources.cooling,
 	caution: say`Never carry open pots of boiling water; keep children away. Cover, and never cool with untreated water or ice in it.`,
 	inputs: {
 		fromC: { label: say`Boiling point`, unit: "°C" },
 		toC: { label: say`Rinse water no warmer than`, unit: "°C" },
 		roomC: { label: say`Temperature of the room`, unit: "°C" },
-		coolingPerHour: { label: say`Cooling rate of a covered 10 L pot`, unit: say`per h`, min: 1e-6 },
+		coolingPerHour: {
+			label: say`Cooling rate of a covered ${STANDARD_POT_LITRES} L pot`,
+			unit: say`per h`,
+			min: 1e-6,
+		},
 		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
 	},
 	example: {
@@ -68,9 +72,9 @@ interface Reading {
 /** The unit's own cooling rate from two temperatures of a pot and the time between, for a pot of 10 L. */
 export const rateFromReading = calculation<Reading, number>({
 	key: "cooling_from_reading",
-	label: say`Cooling rate of a covered 10 L pot, from your reading`,
+	label: say`Cooling rate of a covered ${STANDARD_POT_LITRES} L pot, from your reading`,
 	unit: say`per h`,
-	formula: say`ln((first − room) ÷ (second − room)) ÷ hours, × (litres ÷ 10)^(1/3).`,
+	formula: say`ln((first − room) ÷ (second − room)) ÷ hours, × (litres ÷ ${STANDARD_POT_LITRES})^(1/3).`,
 	source: sources.cooling,
 	inputs: {
 		firstC: { label: say`First temperature`, unit: "°C" },

@@ -2,7 +2,7 @@ import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
-const KJ_PER_LITRE_PER_C = 4.186;
+export const KJ_PER_LITRE_PER_C = 4.186;
 export const KJ_PER_KG_EVAPORATED = 2257;
 export const SECONDS_PER_MINUTE = 60;
 const KJ_PER_MJ = 1000;

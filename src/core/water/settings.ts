@@ -3,6 +3,7 @@ import { say } from "../say.ts";
 import { estimate, sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
+import { STANDARD_POT_LITRES } from "./coolingMinutes.ts";
 import { fuelNames } from "./fuels.ts";
 
 export const waterSettings = {
@@ -124,7 +125,7 @@ export const waterSettings = {
 		source: estimate,
 	}),
 	cooling_per_hour: typed({
-		label: say`Cooling rate of a covered 10 L pot`,
+		label: say`Cooling rate of a covered ${STANDARD_POT_LITRES} L pot`,
 		unit: say`per h`,
 		value: number({ min: 0.01, max: 5 }),
 		fallback: 0.25,

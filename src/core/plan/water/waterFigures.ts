@@ -1,4 +1,5 @@
 import { calculation, defaultFigure, derive, type Figure } from "../../calculation.ts";
+import { fixed } from "../../fixed.ts";
 import { valueIn } from "../../outcome.ts";
 import type { Settings } from "../../read/readSettings.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
@@ -9,7 +10,7 @@ import { type Boiling, boilingOfRound, lightBy } from "../../water/boilingOfRoun
 import { boilingPoint } from "../../water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading } from "../../water/coolingMinutes.ts";
 import { type Fuel, fuelData } from "../../water/fuels.ts";
-import { fuelQuantity, netPower } from "../../water/heating.ts";
+import { fuelQuantity, KJ_PER_LITRE_PER_C, netPower } from "../../water/heating.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 
 /** What holds for every pot of water the unit boils. */
@@ -120,7 +121,7 @@ const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
 	key: "heat_kj",
 	label: say`Heat to bring the water to the boil`,
 	unit: "kJ",
-	formula: say`Litres to start with × 4.186 × (boiling point − temperature drawn).`,
+	formula: say`Litres to start with × ${fixed(KJ_PER_LITRE_PER_C, 3)} × (boiling point − temperature drawn).`,
 	source: sources.heat,
 	inputs: { boiling: { label: say`Boiling the rinse water`, unit: "" } },
 	example: { inputs: { boiling: example }, result: 9456.174, within: 0 },

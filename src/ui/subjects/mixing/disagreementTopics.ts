@@ -1,3 +1,5 @@
+import { GRAMS_PER_LITRE_PER_DEGREE } from "../../../core/chlorine/availableChlorine.ts";
+import { fixed } from "../../../core/fixed.ts";
 import { say } from "../../../core/say.ts";
 import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
 import { itemsSheet } from "../../../core/sheets/items.ts";
@@ -43,7 +45,7 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 	chlorometric: {
 		topic: say`What a chlorometric degree is in per cent`,
 		settings: [],
-		here: say`The plan takes 3.17 g of available chlorine a litre for each degree.`,
+		here: say`The plan takes ${fixed(GRAMS_PER_LITRE_PER_DEGREE, 2)} g of available chlorine a litre for each degree.`,
 		file: chlorineSheet.file,
 	},
 	fading: {
