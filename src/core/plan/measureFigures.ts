@@ -89,7 +89,7 @@ export function measureFigures(
 	};
 }
 
-export function pair(
+function pair(
 	counts: Figure<Counts>,
 	expected: ReturnType<typeof expectedOf>,
 	setAside: ReturnType<typeof setAsideOf>,
