@@ -30,8 +30,7 @@ export function decode(file: string, bytes: Uint8Array, encoding?: string): Deco
 }
 
 /** Letters that no text has: bytes of another kind of file. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const NO_TEXT = /[\0-\x08\x0e-\x1a\x1c-\x1f\x7f-\x9f]/;
+const NO_TEXT = /(?!\s)\p{Cc}/u;
 
 function textIn(file: string, bytes: Uint8Array, encoding: string): Decoded {
 	try {

@@ -28,6 +28,28 @@ export function unreadSheet(name: string, sheet: Sheet): Problem {
 	});
 }
 
+/** A file of a kind that is not read here, named after a sheet. */
+export function otherProgram(name: string, sheet: string): Problem {
+	const file = shown(name);
+	return problem(whole(file), {
+		code: "unread-sheet",
+		received: file,
+		allowed: say`CSV, .xlsx or .ods`,
+		message: say`${file} seems to be the sheet ${sheet} and was not read: open it where it was made, and save it as CSV, .xlsx or .ods.`,
+	});
+}
+
+/** A spreadsheet's own file without anything in it. */
+export function emptySpreadsheet(name: string): Problem {
+	const file = shown(name);
+	return advice(whole(file), {
+		code: "empty-file",
+		received: file,
+		allowed: say`a spreadsheet with a sheet of a workbook`,
+		message: say`${file} has nothing in it.`,
+	});
+}
+
 export function resultFiles(files: readonly string[]): Problem {
 	const list = files.map(shown).join(", ");
 	return advice(whole(""), {

@@ -5,14 +5,15 @@ import { say } from "../core/say.ts";
 import { tooLargeFile } from "./fileProblems.ts";
 import type { Answers } from "./questions.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
+import { readSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 /**
- * Reads a workbook from a folder of CSV files, or from a zip file.
+ * Reads a workbook from a folder of CSV files and spreadsheets, or from a zip file.
  *
- * In a folder, only files of text and `datapackage.json` are looked at: what else
- * lies there, in it or in folders below, is nobody's concern. A file or folder
+ * In a folder, only files of text, spreadsheets and `datapackage.json` are looked at: what
+ * else lies there, in it or in folders below, is nobody's concern. A file or folder
  * that cannot be read is a problem; nothing is thrown.
  *
  * @param answers to what the files may leave open
@@ -35,16 +36,18 @@ export async function readFolder(path: string, answers: Answers = {}): Promise<R
 			problems.push(unreadable(name, error));
 		}
 	}
-	const read = readFiles(files, answers);
+	const read = readFiles(files, answers, readSpreadsheet);
 	return { ...read, problems: [...problems, ...read.problems] };
 }
+
+/** Text, spreadsheets, also those that are not read, so that this is said, and the description. */
+const WANTED =
+	/(\.(csv|tsv|txt|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc|wks|gsheet)|^datapackage\.json)$/i;
 
 async function filesAt(path: string): Promise<string[]> {
 	if (!(await stat(path)).isDirectory()) return [path];
 	const entries = await readdir(path, { withFileTypes: true });
-	const wanted = entries.filter(
-		(entry) => !entry.isDirectory() && /(\.(csv|tsv|txt)|^datapackage\.json)$/i.test(entry.name),
-	);
+	const wanted = entries.filter((entry) => !entry.isDirectory() && WANTED.test(entry.name));
 	return wanted.map(({ name }) => join(path, name)).sort();
 }
 

@@ -1,19 +1,21 @@
 import type { Problem } from "../core/problem.ts";
+import type { BlockTable } from "../core/read/block/block.ts";
 import { readBlock } from "../core/read/block/readBlock.ts";
-import { computedSheets } from "../core/sheets/computedSheets.ts";
-import { problemsSheet } from "../core/sheets/problems.ts";
 import type { TextTable, Workbook } from "../core/workbook.ts";
 import { checkDataPackage, formatOf } from "./checkDataPackage.ts";
 import { decode } from "./decode.ts";
-import { notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
+import { emptySpreadsheet, notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
 import { formatProblems } from "./formatProblems.ts";
 import { FORMAT } from "./migrated.ts";
 import { type Answers, type OpenQuestion, questionProblem } from "./questions.ts";
+import { computedFiles, readGivenSheet } from "./readGivenSheet.ts";
 import { readSheetFile } from "./readSheetFile.ts";
 import { rewrittenProblem } from "./rewrittenProblem.ts";
 import { type Claimant, settledClaim } from "./settledClaim.ts";
 import { sheetNamed } from "./sheetNamed.ts";
-import { isZip, type NamedBytes, unzip } from "./unzip.ts";
+import type { ReadSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
+import { unpackedFiles } from "./unpackedFiles.ts";
+import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
 export interface ReadFiles {
@@ -21,24 +23,35 @@ export interface ReadFiles {
 	readonly problems: readonly Problem[];
 	/** Without an answer to these the workbook is not what its files mean; each is among the problems too. */
 	readonly questions: readonly OpenQuestion[];
+	/** Set where spreadsheets were given and nothing that reads them: what stands in them is not read. */
+	readonly needsSpreadsheets?: true;
 }
 
 const DESCRIPTION = "datapackage.json";
-const computedFiles = new Set([...computedSheets, problemsSheet].map(({ file }) => file));
 
 /**
  * Reads a workbook from files as a person hands them over: its CSV files, also as other
- * programs name and write them, or a zip of them, with or without `datapackage.json`.
+ * programs name and write them, spreadsheets with its sheets, or a zip of them, with or
+ * without `datapackage.json`.
  *
  * Numbers and dates are read by the custom of all files together. A file that cannot be
  * read is a problem and keeps none of the others from being read. The texts stay in the
  * edition they are written in: `migrated` brings them up to date.
+ *
+ * @param readSpreadsheet what reads spreadsheets' own files, where it is there
  */
-export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): ReadFiles {
-	const problems: Problem[] = [];
-	const files = given.flatMap((file) => unpacked(file, problems)).filter(isNoClutter);
+export function readFiles(
+	given: readonly NamedBytes[],
+	answers: Answers = {},
+	readSpreadsheet?: ReadSpreadsheet,
+): ReadFiles {
+	const unpacked = unpackedFiles(given, readSpreadsheet);
+	const problems: Problem[] = [...unpacked.problems];
+	const files = unpacked.files.filter(isNoClutter);
 	const format = readDescription(files, problems);
 	const claimants = new Map<string, Claimant[]>();
+	const claims = (name: string, read: BlockTable) =>
+		claimants.set(read.sheet.file, [...(claimants.get(read.sheet.file) ?? []), { name, read }]);
 	const newer: Record<string, TextTable> = {};
 	const results: string[] = [];
 	for (const file of files) {
@@ -52,16 +65,19 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 		}
 		const read = readSheetFile(name, file, claim, { encoding: answers.encoding, isNewer });
 		for (const wrong of read.problems) problems.push(wrong);
-		if (read.as === "sheet") {
-			const { file: sheet } = read.table.sheet;
-			claimants.set(sheet, [
-				...(claimants.get(sheet) ?? []),
-				{ name: file.name, read: read.table },
-			]);
-		} else if (read.as === "newer") newer[name] = read.table;
+		if (read.as === "sheet") claims(file.name, read.table);
+		else if (read.as === "newer") newer[name] = read.table;
 	}
+	for (const sheet of unpacked.sheets) {
+		const read = readGivenSheet(sheet);
+		for (const wrong of read.problems) problems.push(wrong);
+		if (read.result) results.push(read.name);
+		else if (read.table) claims(read.name, read.table);
+	}
+	for (const name of unpacked.empty) problems.push(emptySpreadsheet(baseName(name)));
 	if (results.length > 0) problems.push(resultFiles(results));
-	return settled(given, { claimants, newer, format, problems }, answers);
+	const read = settled(given, { claimants, newer, format, problems }, answers);
+	return unpacked.needsSpreadsheets ? { ...read, needsSpreadsheets: true } : read;
 }
 
 interface Found {
@@ -97,13 +113,6 @@ function settled(given: readonly NamedBytes[], found: Found, answers: Answers): 
 	if (Object.keys(workbook.tables).length === 0 && problems.every((p) => p.weight === "advice"))
 		problems.push(notAWorkbook(given.map(({ name }) => baseName(name))));
 	return { workbook, problems, questions };
-}
-
-function unpacked(file: NamedBytes, problems: Problem[]): readonly NamedBytes[] {
-	if (!isZip(file.bytes) && !/\.zip$/i.test(file.name)) return [file];
-	const unzipped = unzip(baseName(file.name), file.bytes);
-	problems.push(...unzipped.problems);
-	return unzipped.files;
 }
 
 /** Edition of the file format, where the description names one that is not the present one. */

@@ -41,6 +41,16 @@ export function sheetNamed(name: string): Claim | undefined {
 	return { file, exact: file === lower };
 }
 
+/** Spreadsheets that are not read here. */
+const OTHER_PROGRAMS = /\.(xls|xlsb|numbers|fods|sxc|wks|gsheet)$/i;
+
+/** The sheet that a file seems to be which only another program can read; undefined for all other files. */
+export function otherProgramsSheet(name: string): string | undefined {
+	return OTHER_PROGRAMS.test(name)
+		? sheetNamed(name.replace(OTHER_PROGRAMS, ".csv"))?.file
+		: undefined;
+}
+
 function behind(stem: string): RegExp {
 	return new RegExp(`[-_. ]${stem}$`);
 }

@@ -51,6 +51,13 @@ export const badPath = (file: string, name: string): Words => ({
 	message: say`${file} holds an entry "${name}" whose path leads elsewhere or cannot be trusted; nothing was read from it.`,
 });
 
+export const leftOutEntry = (file: string, name: string): Words => ({
+	code: "left-out-entry",
+	received: name,
+	allowed: say`ordinary files with plain names`,
+	message: say`${name} in ${file} is no ordinary file, or its name has letters that are not seen; it was left out, and the rest was read.`,
+});
+
 export const locked = (file: string, name: string): Words => ({
 	code: "locked-zip",
 	received: name,

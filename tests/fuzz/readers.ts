@@ -5,13 +5,15 @@ import { descriptionReader } from "./readers/descriptionReader.ts";
 import { draftReader } from "./readers/draftReader.ts";
 import { ordersReader } from "./readers/ordersReader.ts";
 import { pastedReader } from "./readers/pastedReader.ts";
+import { spreadsheetReader } from "./readers/spreadsheetReader.ts";
 import { unitsReader } from "./readers/unitsReader.ts";
 import { workbookReader } from "./readers/workbookReader.ts";
 import { zipReader } from "./readers/zipReader.ts";
 
 /** Every way in, and how many of 1000 cases it is worth: a plan takes as long as hundreds of texts. */
 export const readers: readonly (readonly [Reader, number])[] = [
-	[csvReader, 252],
+	[csvReader, 212],
+	[spreadsheetReader, 40],
 	[unitsReader, 50],
 	[zipReader, 250],
 	[descriptionReader, 150],

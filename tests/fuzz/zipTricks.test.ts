@@ -45,21 +45,6 @@ describe("a zip that means mischief, or more than one thing, is refused whole", 
 			"damaged-zip",
 		],
 		["bytes in front, places not moved", bytes(textBytes("x"), zipOf([births])), "damaged-zip"],
-		[
-			"a folder with contents",
-			zipOf([{ name: "births.csv/", contents: births.contents }]),
-			"bad-path",
-		],
-		[
-			"a link",
-			zipOf([{ ...births, contents: textBytes("/etc/passwd"), ...link, method: 0 }]),
-			"bad-path",
-		],
-		[
-			"a device",
-			zipOf([{ name: "births.csv", attributes: 0o020666 * 0x10000, madeOn: 3 }]),
-			"bad-path",
-		],
 		["a password", zipOf([{ ...births, flags: 1 }]), "locked-zip"],
 		["strong encryption", zipOf([{ ...births, flags: 0x41 }]), "locked-zip"],
 		["several parts", zipOf([births], { says: { disk: 1 } }), "other-zip"],
@@ -110,13 +95,35 @@ describe("a zip that means mischief, or more than one thing, is refused whole", 
 		["from another computer", "//ward/births.csv"],
 		["a drive", "C:/births.csv"],
 		["a drive without a slash", "c:births.csv"],
-		["backslashes", "unit\\births.csv"],
-		["a NUL", "births.csv\0.exe"],
-		["a line break", "births\n.csv"],
-		["a name read backwards", "\u202evsc.shtrib"],
+		["upwards by backslashes", "unit\\..\\..\\births.csv"],
 		["no name", ""],
 	])("a path that leads elsewhere: %s", (_what, name) => {
 		expect(codes(zipOf([{ ...births, name }]))).toEqual([["bad-path", "error"]]);
+	});
+});
+
+describe("an entry that is no ordinary file is left out with a word, and the rest is read", () => {
+	const other = { ...rounds, contents: textBytes("start,label\n09:00,\n") };
+	test.each<[string, Entry, "error" | "advice"]>([
+		["a folder with contents", { ...other, name: "rounds.csv/" }, "error"],
+		["a link", { ...other, contents: textBytes("/etc/passwd"), ...link, method: 0 }, "error"],
+		["a device", { name: "rounds.csv", attributes: 0o020666 * 0x10000, madeOn: 3 }, "error"],
+		["a NUL", { ...other, name: "rounds.csv\0.exe" }, "error"],
+		["a line break", { ...other, name: "rounds\n.csv" }, "error"],
+		["a name read backwards", { ...other, name: "\u202evsc.sdnuor" }, "error"],
+		["marks of reading to the right", { ...other, name: "\u200frounds.csv" }, "error"],
+		["a folder's icon", { name: "unit/Icon\r" }, "advice"],
+	])("%s", (_what, entry, weight) => {
+		const { workbook, problems } = readZip(zipOf([births, entry]));
+		expect(problems).toMatchObject([{ code: "left-out-entry", weight, file: "workbook.zip" }]);
+		expect(problems[0]?.received).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+		expect(Object.keys(workbook.tables)).toEqual(["births.csv"]);
+	});
+
+	test("backslashes between folders are how some programs write them", () => {
+		const { workbook, problems } = readZip(zipOf([{ ...births, name: "unit\\births.csv" }]));
+		expect(problems).toEqual([]);
+		expect(workbook.tables["births.csv"]?.rows).toEqual([["2027-03-01", "6", ""]]);
 	});
 });
 

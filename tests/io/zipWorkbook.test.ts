@@ -109,8 +109,7 @@ describe("a zip that is refused whole", () => {
 		["a path upwards", renamed(zip, "births.csv", "../rth.csv"), "bad-path"],
 		["an absolute path", renamed(zip, "births.csv", "/irths.csv"), "bad-path"],
 		["a drive", renamed(zip, "births.csv", "c:rths.csv"), "bad-path"],
-		["a backslash", renamed(zip, "births.csv", "a\\rths.csv"), "bad-path"],
-		["a NUL in a name", renamed(zip, "births.csv", "births\0csv"), "bad-path"],
+		["upwards by backslashes", renamed(zip, "births.csv", "..\\rhs.csv"), "bad-path"],
 		["201 files", zipOf(many), "too-many-entries"],
 		["a bomb that says so", zipOf({ "births.csv": big, "notes.csv": big }), "too-large"],
 		[

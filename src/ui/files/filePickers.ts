@@ -37,7 +37,14 @@ export function askWhereToSave(suggestedName: string): Promise<SavedFile | undef
 /** Asks which files to open. @returns undefined where the person closes the window without an answer */
 export function askWhatToOpen(): Promise<readonly FileSystemFileHandle[] | undefined> {
 	return answered(async () => {
-		const accept = { ...zip, "text/csv": [".csv"], "application/json": [".json"] };
+		const accept = {
+			...zip,
+			"text/csv": [".csv"],
+			"text/plain": [".txt", ".tsv"],
+			"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": [".xlsx"],
+			"application/vnd.oasis.opendocument.spreadsheet": [".ods"],
+			"application/json": [".json"],
+		};
 		const types = [{ description: say`Workbook or sheets`, accept }];
 		return pickers.showOpenFilePicker?.({ multiple: true, types });
 	});

@@ -17,7 +17,8 @@ type Listener = (opened: Opened) => void;
 
 /** Asks the person for CSV files or a saved workbook. */
 export async function askForFiles(opened: Listener): Promise<void> {
-	if (!canWriteFiles()) return pickFiles(".csv,.zip,.json", (files) => void read(files, opened));
+	if (!canWriteFiles())
+		return pickFiles(".csv,.tsv,.txt,.xlsx,.ods,.zip,.json", (files) => void read(files, opened));
 	const handles = (await askWhatToOpen()) ?? [];
 	const [handle, ...more] = handles;
 	await read(handles, opened, more.length === 0 ? handle : undefined);
@@ -71,7 +72,7 @@ async function read(
 
 /** Saving over a file whose contents were not all understood would lose them. */
 function isWhole(problems: readonly Problem[]): boolean {
-	const lost = ["unknown-file", "newer-format"];
+	const lost = ["unknown-file", "newer-format", "left-out-entry"];
 	return problems.every(({ weight, code }) => weight === "advice" && !lost.includes(code));
 }
 

@@ -37,7 +37,8 @@ export const zipReader: Reader = {
 	check(input) {
 		const { files, problems } = unzip("x.zip", input);
 		expectPlain(problems, Buffer.from(input).toString("latin1"));
-		if (problems.length > 0) {
+		const leftOut = problems.filter(({ code }) => code === "left-out-entry").length;
+		if (problems.length > leftOut) {
 			assert.deepEqual([files.length, problems.length], [0, 1], "refused, and yet read");
 			return;
 		}
@@ -50,13 +51,23 @@ export const zipReader: Reader = {
 		expectSameAsOthers(
 			input,
 			files.map(({ bytes }) => bytes),
+			leftOut,
 		);
 	},
 };
 
-/** No other program reads another thing from it: the library that packs finds the same contents. */
-function expectSameAsOthers(input: Uint8Array, contents: readonly Uint8Array[]): void {
-	const others = Object.entries(unzipSync(input)).filter(([name]) => !name.endsWith("/"));
-	const ours = contents.map((bytes) => Buffer.from(bytes).toString("latin1")).sort();
-	assert.deepEqual(others.map(([, bytes]) => Buffer.from(bytes).toString("latin1")).sort(), ours);
+/** No other program reads another thing from it: the library that packs finds the same contents, and what was left out. */
+function expectSameAsOthers(
+	input: Uint8Array,
+	contents: readonly Uint8Array[],
+	leftOut: number,
+): void {
+	const others = Object.entries(unzipSync(input)).filter(([name]) => !/[/\\]$/.test(name));
+	const left = others.map(([, bytes]) => Buffer.from(bytes).toString("latin1"));
+	for (const bytes of contents) {
+		const at = left.indexOf(Buffer.from(bytes).toString("latin1"));
+		assert.ok(at >= 0, "something else than others find");
+		left.splice(at, 1);
+	}
+	assert.ok(left.length <= leftOut, "less than others find");
 }

@@ -9,6 +9,8 @@ export interface BlockTable {
 	readonly table: TextTable;
 	/** What stood between its cells; absent where nothing did, as in a spreadsheet's own file. */
 	readonly separator?: "," | ";" | "\t" | undefined;
+	/** Whether a cell was a number before it was text, as in a spreadsheet's own file: it has a decimal point, whatever stands around it. */
+	readonly isNumber?: (row: number, at: number) => boolean;
 }
 
 /** A custom that holds for a whole block: which mark is the decimal one, what stands first in a date. */
@@ -24,6 +26,8 @@ export interface BlockCell {
 	readonly text: string;
 	readonly column: Column<unknown>;
 	readonly place: Place;
+	/** Set where it was a number before it was text. */
+	readonly isNumber?: true;
 }
 
 /** A cell that was written anew in the clear form. */

@@ -7,7 +7,7 @@ import { lineOf } from "../../workbook.ts";
 import type { BlockCell, BlockTable } from "./block.ts";
 
 /** Every cell of a sheet that is not blank and belongs to one of its columns; the value of a setting goes by the setting. */
-export function blockCells({ sheet, table }: BlockTable): BlockCell[] {
+export function blockCells({ sheet, table, isNumber }: BlockTable): BlockCell[] {
 	const keys = table.header.map((key) => key.trim());
 	const keyAt = isOfSettings(sheet) ? keys.indexOf("key") : -1;
 	return table.rows.flatMap((cells, row) =>
@@ -17,7 +17,8 @@ export function blockCells({ sheet, table }: BlockTable): BlockCell[] {
 				(key === "value" && keyAt >= 0 && settingOf(cells[keyAt])) || columnOf(sheet, key);
 			if (!column || text.trim() === "") return [];
 			const place = { file: sheet.file, line: lineOf(table, row), column: key };
-			return [{ row, at, text, column, place }];
+			const cell = { row, at, text, column, place };
+			return [isNumber?.(row, at) ? { ...cell, isNumber: true } : cell];
 		}),
 	);
 }

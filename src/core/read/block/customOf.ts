@@ -20,7 +20,8 @@ export interface SheetReadings {
  * What is nearer counts more: the sheet's own texts that mean something in one way only,
  * then its separator, then what its columns allow, then the texts of the other sheets. A
  * sheet whose own texts contradict each other has no custom: each of its texts stands for
- * itself, and what is open is asked.
+ * itself, and what is open is asked. The other sheets may be this program's own and so
+ * cannot vouch for the point of a text like 1.400 from elsewhere.
  *
  * @param asked what the person answered, where they did
  */
@@ -34,6 +35,8 @@ export function customsOf(
 		if (own === "both") return asked;
 		const allowed = agreed(cells.filter(isOpen).map(allowedOne));
 		const nearest = own ?? separator ?? (allowed === "both" ? undefined : allowed);
-		return nearest ?? (all === "both" ? undefined : all) ?? asked;
+		const far =
+			all === "both" || cells.some((c) => isOpen(c) && c.ownOnly === all) ? undefined : all;
+		return nearest ?? far ?? asked;
 	});
 }

@@ -4,6 +4,8 @@ import type { BlockCell } from "./block.ts";
 import type { TwoReadings } from "./twoReadings.ts";
 
 const MOMENT = /^(\S+)(?:[ T]+(.+))?$/;
+/** What programs add to a day that they keep as a moment. */
+const MIDNIGHT = /^0?0:00(:00)?$/;
 const isSame = (one: string, other: string) => one === other;
 
 /** A cell of a day, or of a day and time, with the day (first) and the month (second) in front. */
@@ -11,7 +13,10 @@ export function dateReadings(cell: BlockCell, near: number | undefined): TwoRead
 	const { written } = cell.column.value;
 	if (written !== "date" && written !== "dateTime") return [];
 	const [, day = "", time] = MOMENT.exec(cell.text.trim()) ?? [];
-	if (dayNumber(day) !== undefined) return [];
+	const isMidnight = written === "date" && MIDNIGHT.test(time ?? "");
+	if (dayNumber(day) !== undefined)
+		return isMidnight ? [{ cell, first: day, second: day, isSame }] : [];
+	if (written === "date" && time !== undefined && !isMidnight) return [];
 	const { dayFirst, monthFirst } = dateForms(day, near);
 	const withTime = (date: string | undefined) =>
 		date !== undefined && time !== undefined && written === "dateTime" ? `${date} ${time}` : date;

@@ -24,5 +24,7 @@ export function numberReadings(cell: BlockCell): TwoReadings[] {
 	const read = written && forms[written];
 	if (!read) return [];
 	const { point, comma } = read(cell.text);
-	return [{ cell, first: point, second: comma, isSame }];
+	const second = cell.isNumber ? point : comma;
+	const isThousandsToSome = point !== undefined && Number(point) < Number(second);
+	return [{ cell, first: point, second, isSame, ...(isThousandsToSome && { ownOnly: "first" }) }];
 }

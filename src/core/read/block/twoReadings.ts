@@ -7,6 +7,8 @@ export interface TwoReadings {
 	readonly second: string | undefined;
 	/** Two texts that mean the same, such as "1400" and "1400". */
 	isSame(one: string, other: string): boolean;
+	/** The custom that other sheets cannot vouch for here: they may come from another program. */
+	readonly ownOnly?: Which;
 }
 
 /** Which of two customs is meant. */

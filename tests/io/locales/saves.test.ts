@@ -1,0 +1,75 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../src/core/plan/plan.ts";
+import { blockCells } from "../../../src/core/read/block/blockCells.ts";
+import { sheetOf } from "../../../src/core/sheets/sheetOf.ts";
+import type { Workbook } from "../../../src/core/workbook.ts";
+import { readFolder } from "../../../src/io/folder.ts";
+import type { Answers } from "../../../src/io/questions.ts";
+import { readFiles } from "../../../src/io/readFiles.ts";
+import { readSpreadsheet } from "../../../src/io/spreadsheets/readSpreadsheet.ts";
+import { computedCsv } from "../../../src/io/writeComputed.ts";
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const bytesOf = (path: string) => new Uint8Array(readFileSync(at(path)));
+const sample = (await readFolder(at("../../../sample-csv"))).workbook;
+const files = Object.keys(sample.tables);
+const countries = ["en-US", "en-GB", "de-DE", "fr-FR", "es-ES", "pt-BR", "de-CH", "ru-RU", "sw-KE"];
+/** What the person in that country answers. */
+const answers = (country: string): Answers => ({
+	numbers: ["en-US", "en-GB", "de-CH", "sw-KE"].includes(country) ? "point" : "comma",
+	dates: ["en-US", "sw-KE"].includes(country) ? "month-first" : "day-first",
+});
+
+const planOf = (workbook: Workbook) => {
+	const { made, tables } = plan(workbook);
+	expect(made).toBe(true);
+	return Object.fromEntries(
+		Object.values(tables).map((table) => [table.sheet.file, computedCsv(table)]),
+	);
+};
+/** What every cell of a sheet means, by row and column. */
+const meaningOf = (file: string, workbook: Workbook) => {
+	const sheet = sheetOf(file);
+	const table = workbook.tables[file];
+	if (!sheet || !table) throw new Error(`no ${file}`);
+	return blockCells({ sheet, table }).map(({ row, text, column, place }) => {
+		const read = column.value.schema.safeParse(text);
+		return [row, place.column, read.success ? read.data : text];
+	});
+};
+const original = planOf(sample);
+
+describe("the sample workbook as a spreadsheet program saves it", () => {
+	test.each(countries)("in %s: the same plan without a question", (country) => {
+		const given = files.map((name) => ({ name, bytes: bytesOf(`${country}/${name}`) }));
+		const read = readFiles(given);
+		expect(read.questions).toEqual([]);
+		expect(read.problems.filter(({ weight }) => weight === "error")).toEqual([]);
+		expect(planOf(read.workbook)).toEqual(original);
+	});
+
+	test.each(countries.flatMap((country) => files.map((file) => [country, file] as const)))(
+		"in %s: %s among sheets that were not touched means the same, or is asked",
+		(country, file) => {
+			const given = files.map((name) => ({
+				name,
+				bytes: bytesOf(name === file ? `${country}/${name}` : `../../../sample-csv/${name}`),
+			}));
+			const { questions } = readFiles(given);
+			expect(questions.length).toBeLessThanOrEqual(1);
+			const read = readFiles(given, questions.length > 0 ? answers(country) : {});
+			expect(read.questions).toEqual([]);
+			expect(meaningOf(file, read.workbook)).toEqual(meaningOf(file, sample));
+		},
+	);
+
+	test.each(["sample.xlsx", "sample.ods"])("%s as a whole", (name) => {
+		const read = readFiles([{ name, bytes: bytesOf(name) }], {}, readSpreadsheet);
+		expect(read).toMatchObject({ questions: [], problems: [] });
+		for (const file of files)
+			expect([file, meaningOf(file, read.workbook)]).toEqual([file, meaningOf(file, sample)]);
+		expect(planOf(read.workbook)).toEqual(original);
+	});
+});
