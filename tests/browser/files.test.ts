@@ -1,15 +1,14 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { planCommand } from "../../src/cli/planCommand.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
+import { terminal } from "../io/terminal.ts";
 import { browser, onStick as site } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
-
-const root = join(import.meta.dirname, "../..");
 
 describe("files, in and out", { timeout: 60_000 }, () => {
 	let folder: string;
@@ -38,11 +37,7 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		const output = mkdtempSync(join(folder, "out "));
 		for (const { file } of typedSheets)
 			if (saved[file] !== undefined) writeFileSync(join(input, file), saved[file]);
-		const command = spawnSync(
-			join(root, "node_modules/.bin/node"),
-			["src/cli/plan.ts", input, "--out", output],
-			{ cwd: root, encoding: "utf8" },
-		);
+		const command = await terminal(planCommand, [input, "--out", output]);
 		expect(command.stderr).toBe("");
 		expect(command.status).toBe(0);
 		for (const { file } of computedSheets)

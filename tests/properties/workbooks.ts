@@ -3,7 +3,11 @@ import { withTexts } from "../../src/core/edit/withTexts.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { smallUnit, unitWith } from "../core/smallUnit.ts";
 
-/** The same cases in every run, so that a failure can be looked at again. */
+/**
+ * The same cases in every run, so that a failure can be looked at again. A case of one
+ * calculation costs microseconds, so hundreds or thousands are tried; a case of a whole plan
+ * costs tens of milliseconds, and as many are tried as take a second or two.
+ */
 export const always = (numRuns: number) => ({ seed: 20_270_301, numRuns });
 
 const number = (min: number, max: number) =>
