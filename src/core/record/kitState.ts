@@ -1,0 +1,122 @@
+import { addDays, type IsoDate } from "../values/date.ts";
+import type { LocalTime } from "../values/dateTime.ts";
+
+/** How a kit stands, as the files say it. */
+export type KitStateName = "ready" | "to_reprocess" | "incomplete" | "in_repair" | "out_of_service";
+
+/** What a check found: the kit fit for use, or the first thing that is wrong with it. */
+export type Finding = "passed" | "incomplete" | "in_repair" | "not_clean";
+
+/** Something that happened to one kit. */
+export type KitEvent = { readonly at: LocalTime } & (
+	| { readonly what: "used" | "opened" }
+	/** It went through a round; `at` is when the round ended. */
+	| { readonly what: "reprocessed" }
+	| {
+			readonly what: "checked";
+			readonly found: Finding;
+			/** "stands_for_round": a check of the time before rounds were recorded, when nothing else said that one had ended. */
+			readonly purpose: "after_round" | "before_use" | "stands_for_round";
+	  }
+	/** The register's own word that it was ready on a day; it holds from the end of that day. */
+	| { readonly what: "listed_ready" }
+);
+
+/** Why a kit is not ready. */
+export type Reason =
+	| "used"
+	| "opened"
+	| "life_over"
+	| "not_tested"
+	| "not_clean"
+	| "nothing_known"
+	| "found_incomplete"
+	| "test_failed"
+	| "taken_out";
+
+export interface KitState {
+	readonly name: KitStateName;
+	/** Absent where the kit is ready. */
+	readonly reason?: Reason;
+	/** Day of the end of the round that disinfected it; absent where nothing says so or hands have opened it since. */
+	readonly readySince?: IsoDate;
+	/** Last day it may be used. */
+	readonly readyUntil?: IsoDate;
+}
+
+/** At equal times the unsafe one wins: it comes last. */
+const ORDER = { listed_ready: 0, reprocessed: 1, checked: 2, used: 4, opened: 4 } as const;
+const FAILED_LAST = { passed: 2, not_clean: 5, incomplete: 6, in_repair: 7 } as const;
+
+function place(event: KitEvent): number {
+	return event.what === "checked" ? FAILED_LAST[event.found] : ORDER[event.what];
+}
+
+/** A moment as text that sorts in the order of time. */
+export function inTimeOrder({ date, minutes }: LocalTime): string {
+	return `${date} ${String(minutes).padStart(4, "0")}`;
+}
+
+/** Events in the order of time, at equal times the unsafe one last. */
+export function inOrder<E extends KitEvent>(events: readonly E[]): E[] {
+	return [...events].sort(
+		(a, b) => compare(inTimeOrder(a.at), inTimeOrder(b.at)) || place(a) - place(b),
+	);
+}
+
+function compare(a: string, b: string): number {
+	return a < b ? -1 : Number(a > b);
+}
+
+/**
+ * The state of a kit by the record, on a day.
+ *
+ * Its disinfected life starts at the end of the round that did it, and a check never makes
+ * it longer. A kit that was used or opened goes back to a round; after a round it waits for
+ * the check of that round; a check that fails takes it out until a later round and that
+ * round's own check. A state machine over the events in the order of time.
+ *
+ * @param events up to that day, in any order
+ * @param lifeDays days that a disinfected kit may be used after the day of its round
+ * @example round Monday, its check passed, 7 days → ready until next Monday
+ */
+export function kitState(events: readonly KitEvent[], day: IsoDate, lifeDays: number): KitState {
+	let now: KitState = { name: "to_reprocess", reason: "nothing_known" };
+	let disinfected: IsoDate | undefined;
+	for (const event of inOrder(events)) {
+		const { date } = event.at;
+		if (event.what === "listed_ready") {
+			disinfected = date;
+			now = { name: "ready" };
+		} else if (event.what === "reprocessed") {
+			disinfected = date;
+			now = { name: "to_reprocess", reason: "not_tested" };
+		} else if (event.what !== "checked") {
+			disinfected = undefined;
+			now = { name: "to_reprocess", reason: event.what };
+		} else if (event.found !== "passed") {
+			disinfected = undefined;
+			now = afterFailed(event.found);
+		} else if (event.purpose === "stands_for_round") {
+			disinfected = date;
+			now = { name: "ready" };
+		} else if (event.purpose === "after_round" && now.reason === "not_tested") {
+			now = { name: "ready" };
+		}
+	}
+	return now.name === "ready" && disinfected ? aged(disinfected, day, lifeDays) : now;
+}
+
+function afterFailed(found: Exclude<Finding, "passed">): KitState {
+	if (found === "not_clean") return { name: "to_reprocess", reason: "not_clean" };
+	return found === "incomplete"
+		? { name: "incomplete", reason: "found_incomplete" }
+		: { name: "in_repair", reason: "test_failed" };
+}
+
+function aged(readySince: IsoDate, day: IsoDate, lifeDays: number): KitState {
+	const readyUntil = addDays(readySince, Math.floor(lifeDays));
+	return readyUntil < day
+		? { name: "to_reprocess", reason: "life_over", readySince, readyUntil }
+		: { name: "ready", readySince, readyUntil };
+}
