@@ -1,0 +1,58 @@
+import { typed } from "../column.ts";
+import { say } from "../say.ts";
+import { type RowOf, sheet } from "../sheet.ts";
+import { date } from "../values/date.ts";
+import { number } from "../values/number.ts";
+import { name, note } from "../values/text.ts";
+import { optional } from "../values/valueKind.ts";
+
+const packs = () => optional(number({ min: 0, max: 1_000_000 }));
+
+export const placedSheet = sheet({
+	file: "placed.csv",
+	title: say`Orders placed`,
+	about: say`Each order from the day it is placed until it is received, in whole or in part, or given up.`,
+	optional: true,
+	columns: {
+		ordered_on: typed({
+			label: say`Ordered on`,
+			unit: "",
+			value: date(),
+			help: say`Day it went out.`,
+		}),
+		item: typed({ label: say`Item`, unit: "", value: name(), help: say`As listed under items.` }),
+		packs: typed({
+			label: say`Packs`,
+			unit: say`packs`,
+			value: number({ min: 0, max: 1_000_000 }),
+			help: say`How many were ordered; 0 where the order was given up.`,
+		}),
+		expected_on: typed({
+			label: say`Expected on`,
+			unit: "",
+			value: optional(date()),
+			help: say`Blank: the day ordered and the item's days to delivery.`,
+		}),
+		received_on: typed({
+			label: say`Received on`,
+			unit: "",
+			value: optional(date()),
+			help: say`Blank while it is on its way.`,
+		}),
+		packs_received: typed({
+			label: say`Packs received`,
+			unit: say`packs`,
+			value: packs(),
+			help: say`Blank: all of them.`,
+		}),
+		lot: typed({
+			label: say`Lot`,
+			unit: "",
+			value: note(),
+			help: say`Number on the box or bottle that came.`,
+		}),
+		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Who, where, why.` }),
+	},
+});
+
+export type PlacedRow = RowOf<typeof placedSheet>;

@@ -1,0 +1,50 @@
+import { typed } from "../column.ts";
+import { say } from "../say.ts";
+import { type RowOf, sheet } from "../sheet.ts";
+import { choice } from "../values/choice.ts";
+import { dateTime } from "../values/dateTime.ts";
+import { note } from "../values/text.ts";
+
+/** What can be written of a kit between two rounds. */
+export const useKinds = ["used", "opened", "none_ready"] as const;
+
+export const usesSheet = sheet({
+	file: "uses.csv",
+	title: say`Kits used`,
+	about: say`Each kit that was used on a baby or opened without use, and each need that found no kit ready. No name or number of a mother or a baby belongs here.`,
+	optional: true,
+	columns: {
+		at: typed({
+			label: say`When`,
+			unit: "",
+			value: dateTime(),
+			help: say`Date and time.`,
+		}),
+		kit: typed({
+			label: say`Kit`,
+			unit: "",
+			value: note(),
+			help: say`The mark on the kit; blank where none was ready.`,
+		}),
+		what: typed({
+			label: say`What happened`,
+			unit: "",
+			value: choice(useKinds),
+			help: say`used: on a baby; opened: unpacked and not used; none ready: a kit was needed and there was none.`,
+		}),
+		by: typed({
+			label: say`By`,
+			unit: "",
+			value: note(),
+			help: say`Who writes this; may be blank.`,
+		}),
+		note: typed({
+			label: say`Note`,
+			unit: "",
+			value: note(),
+			help: say`Never the name or number of a mother or a baby.`,
+		}),
+	},
+});
+
+export type UsesRow = RowOf<typeof usesSheet>;
