@@ -1,10 +1,10 @@
 import { say } from "../say.ts";
 
-/** What a check says of a kit; it is computed, never typed. */
-export type CheckResult = "ready" | "reprocess" | "repair" | "incomplete";
+/** What a check found, worked out and never typed: the kit fit for use, or the first thing that is wrong with it. */
+export type Finding = "passed" | "incomplete" | "in_repair" | "not_clean";
 
 export interface Checked {
-	readonly result: CheckResult;
+	readonly found: Finding;
 	/** Pieces short of the kind's list. */
 	readonly missing: number;
 	/** Why, in words; "" where the kit is ready. */
@@ -25,13 +25,15 @@ type Judged = "yes" | "no" | null;
 export interface Check extends Readonly<Record<keyof typeof tests, Judged>> {
 	readonly pieces_counted: number | null;
 	readonly clean: Judged;
+	/** Seen on any piece: torn, cracked, sticky, gone cloudy. */
+	readonly damage: Judged;
 }
 
 /**
  * The result of a readiness check against the kind's list of pieces.
  *
- * Too few pieces: incomplete. A failed function test: repair. Not clean:
- * reprocess. Only a kit that passes all of them is ready. A test left blank does
+ * Too few pieces: incomplete. A failed function test or damage: in repair. Not clean
+ * alone: back to a round. Only a kit that passes all of them is fit for use. A test left blank does
  * not apply to the kit. Undefined where the check was not finished: pieces not
  * counted, more counted than listed, cleanliness not judged.
  *
@@ -43,9 +45,10 @@ export function checkResult(check: Check, listed: number): Checked | undefined {
 	if (counted === null || counted > listed || check.clean === null) return undefined;
 	const missing = listed - counted;
 	if (missing > 0)
-		return { result: "incomplete", missing, reason: say`${missing} of ${listed} pieces missing` };
+		return { found: "incomplete", missing, reason: say`${missing} of ${listed} pieces missing` };
 	const failed = Object.entries(tests).find(([test]) => check[test as keyof typeof tests] === "no");
-	if (failed) return { result: "repair", missing, reason: failed[1] };
-	if (check.clean === "no") return { result: "reprocess", missing, reason: say`not clean` };
-	return { result: "ready", missing, reason: "" };
+	if (failed) return { found: "in_repair", missing, reason: failed[1] };
+	if (check.damage === "yes") return { found: "in_repair", missing, reason: say`damage was seen` };
+	if (check.clean === "no") return { found: "not_clean", missing, reason: say`not clean` };
+	return { found: "passed", missing, reason: "" };
 }

@@ -10,6 +10,7 @@ import { productAdvice } from "./chlorine/productAdvice.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
 import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { kitAdvice } from "./kits/kitAdvice.ts";
+import { recordProblems } from "./kits/recordProblems.ts";
 import { planTables } from "./planTables.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
@@ -44,6 +45,7 @@ export function plan(workbook: Workbook): Plan {
 			...unknownItems(read.tables),
 			...kindsWithoutUse(read),
 			...checkProblems(read, last),
+			...recordProblems(unit, last),
 			...missing,
 			...made.compared.flatMap(unanswered),
 			...kitAdvice(unit, made),

@@ -6,6 +6,7 @@ import { valueIn } from "../outcome.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
+import { roundMinutes } from "../rounds/roundMinutes.ts";
 import { say } from "../say.ts";
 import type { StepsRow } from "../sheets/steps.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -18,6 +19,7 @@ import {
 	productInUse,
 } from "./chlorine/productFigures.ts";
 import { type KindFigures, kindFigures } from "./kits/kindFigures.ts";
+import { type RoundOfRecord, roundsOfRecord } from "./kits/kitEvents.ts";
 import { type KitReadiness, readiness } from "./kits/readiness.ts";
 import { byName, together } from "./kits/together.ts";
 import { hourShares } from "./rounds/hourShares.ts";
@@ -34,6 +36,8 @@ export interface UnitFigures {
 	readonly register: RegisterFigures;
 	/** Undefined where there is none or none is wanted. */
 	readonly forecast: Figure<Forecast> | undefined;
+	/** The rounds that were done, as the record has them. */
+	readonly roundsDone: readonly RoundOfRecord[];
 	/** How each kit of the register stands on the first day. */
 	readonly readiness: readonly KitReadiness[];
 	readonly kinds: readonly KindFigures[];
@@ -55,7 +59,19 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const { reprocessing } = settings;
 	const products = productFigures(read);
 	const inUse = productInUse(read, products);
-	const kits = readiness(read, firstDay, lastDay);
+	const steps = listFigure(say`Steps of a round`, "min", tables.steps, (rows) =>
+		rows.map((row) => row.value),
+	);
+	const inLoad = derive(kitsInLoad, {
+		capacityKits: settings.soak_capacity_kits,
+		fillLitres: settings.soak_fill_litres,
+		displacementLitres: settings.kit_displacement_litres,
+		containerLitres: settings.soak_container_litres,
+	});
+	const roundsDone = roundsOfRecord(read, (kits) =>
+		minutesOfRound(kits, valueIn(steps), valueIn(inLoad), valueIn(settings.workers_per_round)),
+	);
+	const kits = readiness(read, roundsDone, firstDay, lastDay);
 	const serving = new Set(kits.filter((kit) => kit.serves).map((kit) => kit.kit.value.kit));
 	const register = registerFigures(read, firstDay);
 	const learned = valueIn(settings.kit_share_from_register) === "yes";
@@ -66,9 +82,8 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		afterEachUse: reprocessing.outcome.ok && reprocessing.outcome.value === "after_each_use",
 		timetable: reprocessing.outcome.ok ? timetable(tables.rounds) : notKnown(reprocessing),
 		hourShares: hourShares(tables.hours, tables.records),
-		steps: listFigure(say`Steps of a round`, "min", tables.steps, (rows) =>
-			rows.map((row) => row.value),
-		),
+		steps,
+		roundsDone,
 		register,
 		forecast: usableForecast(read, register),
 		readiness: kits,
@@ -79,12 +94,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 			say`pieces`,
 			byName(kinds, (kind) => kind.piecesInKit),
 		),
-		kitsInLoad: derive(kitsInLoad, {
-			capacityKits: settings.soak_capacity_kits,
-			fillLitres: settings.soak_fill_litres,
-			displacementLitres: settings.kit_displacement_litres,
-			containerLitres: settings.soak_container_litres,
-		}),
+		kitsInLoad: inLoad,
 		vinegarPerDescale: derive(vinegarPerDescale, {
 			bathLitres: settings.descale_fill_litres,
 			wantedAcidPct: settings.descale_acid_pct,
@@ -94,6 +104,18 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		productInUse: inUse,
 		preparationOn: (day) => ("row" in inUse ? preparationOn(read, inUse, day).preparation : inUse),
 	};
+}
+
+/** Minutes of a round as the steps tell; undefined where they do not. */
+function minutesOfRound(
+	kits: number,
+	steps: readonly StepsRow[] | undefined,
+	kitsInOneLoad: number | undefined,
+	workers: number | undefined,
+): number | undefined {
+	if (!steps || kitsInOneLoad === undefined || workers === undefined) return undefined;
+	const minutes = roundMinutes.compute({ steps, kits, workers, kitsInLoad: kitsInOneLoad });
+	return typeof minutes === "number" ? minutes : undefined;
 }
 
 /** Without knowing whether kits are reprocessed in rounds, nothing is planned as if they were. */

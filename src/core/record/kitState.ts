@@ -1,11 +1,9 @@
+import type { Finding } from "../kits/checkResult.ts";
 import { addDays, type IsoDate } from "../values/date.ts";
 import type { LocalTime } from "../values/dateTime.ts";
 
 /** How a kit stands, as the files say it. */
 export type KitStateName = "ready" | "to_reprocess" | "incomplete" | "in_repair" | "out_of_service";
-
-/** What a check found: the kit fit for use, or the first thing that is wrong with it. */
-export type Finding = "passed" | "incomplete" | "in_repair" | "not_clean";
 
 /** Something that happened to one kit. */
 export type KitEvent = { readonly at: LocalTime } & (

@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
-import { yesNo } from "../values/choice.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { dateTime } from "../values/dateTime.ts";
 import { number } from "../values/number.ts";
 import { name, note } from "../values/text.ts";
@@ -9,6 +9,9 @@ import { optional } from "../values/valueKind.ts";
 
 const test = (label: string, help: string) =>
 	typed({ label, unit: "", value: optional(yesNo()), help });
+
+/** What a check is for. */
+const checkPurposes = ["after_round", "before_use", "in_place_of_round"] as const;
 
 export const checksSheet = sheet({
 	file: "checks.csv",
@@ -35,6 +38,28 @@ export const checksSheet = sheet({
 		seal_holds: test(say`Seal holds`, say`Outlet blocked: the bag resists, no leak is heard.`),
 		relief_opens: test(say`Relief opens`, say`The pressure relief opens when squeezed hard.`),
 		suction_holds: test(say`Suction holds`, say`Draws in and pushes out fully, no bubbles.`),
+		damage: typed({
+			label: say`Damage seen`,
+			unit: "",
+			value: optional(yesNo()),
+			help: say`On any piece: torn, cracked, sticky, gone cloudy.`,
+			added: true,
+		}),
+		purpose: typed({
+			label: say`Checked for`,
+			unit: "",
+			value: choice(checkPurposes),
+			fallback: "after_round",
+			help: say`after a round: releases the kit; before use: never makes its life longer; in place of a round: from the time before rounds were written down.`,
+			added: true,
+		}),
+		checked_by: typed({
+			label: say`Checked by`,
+			unit: "",
+			value: note(),
+			help: say`Who checked; may be blank.`,
+			added: true,
+		}),
 		note: typed({ label: say`Note`, unit: "", value: note(), help: say`What was seen.` }),
 	},
 });

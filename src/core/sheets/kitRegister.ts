@@ -7,7 +7,7 @@ import { wholeAmount, words } from "./computedValues.ts";
 export const kitRegisterSheet = sheet({
 	file: "kit-register.csv",
 	title: say`How each kit stands`,
-	about: say`On the first day of the plan, by the latest finished check. A failed or overdue kit is not counted until a later check passes.`,
+	about: say`On the first day of the plan, by what was written down of its uses, rounds and checks. A kit that is incomplete or in repair is not counted until a later round and the check after it.`,
 	columns: {
 		kit: computed({ label: say`Kit`, unit: "", value: words(), help: say`The mark on the kit.` }),
 		kind: computed({ label: say`Kind`, unit: "", value: words(), help: say`Kind of kit.` }),
@@ -16,7 +16,7 @@ export const kitRegisterSheet = sheet({
 			unit: "",
 			value: words(),
 			coded: true,
-			help: say`ready, to reprocess, overdue, repair, incomplete or out of service.`,
+			help: say`ready, to reprocess, incomplete, in repair or out of service.`,
 		}),
 		counts: computed({
 			label: say`In service`,

@@ -32,26 +32,36 @@ export const placedSheet = sheet({
 			unit: "",
 			value: optional(date()),
 			help: say`Blank: the day ordered and the item's days to delivery.`,
+			added: true,
 		}),
 		received_on: typed({
 			label: say`Received on`,
 			unit: "",
 			value: optional(date()),
 			help: say`Blank while it is on its way.`,
+			added: true,
 		}),
 		packs_received: typed({
 			label: say`Packs received`,
 			unit: say`packs`,
 			value: packs(),
 			help: say`Blank: all of them.`,
+			added: true,
 		}),
 		lot: typed({
 			label: say`Lot`,
 			unit: "",
 			value: note(),
 			help: say`Number on the box or bottle that came.`,
+			added: true,
 		}),
-		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Who, where, why.` }),
+		note: typed({
+			label: say`Note`,
+			unit: "",
+			value: note(),
+			help: say`Who, where, why.`,
+			added: true,
+		}),
 	},
 });
 

@@ -9,8 +9,9 @@ import { note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 const time = (label: string, help: string) =>
-	typed({ label, unit: say`h:min`, value: optional(clock()), help });
-const words = (label: string, help: string) => typed({ label, unit: "", value: note(), help });
+	typed({ label, unit: say`h:min`, value: optional(clock()), help, added: true });
+const words = (label: string, help: string) =>
+	typed({ label, unit: "", value: note(), help, added: true });
 
 export const roundsDoneSheet = sheet({
 	file: "rounds-done.csv",
@@ -27,7 +28,12 @@ export const roundsDoneSheet = sheet({
 			help: say`When it began.`,
 		}),
 		ended: time(say`Ended`, say`Blank: the start and the minutes planned.`),
-		kits: words(say`Kits`, say`Their marks, with a space between.`),
+		kits: typed({
+			label: say`Kits`,
+			unit: "",
+			value: note(),
+			help: say`Their marks, with a space between.`,
+		}),
 		product: words(say`Product`, say`Chlorine product used.`),
 		lot: words(say`Lot`, say`Its lot.`),
 		litres: typed({
@@ -36,6 +42,7 @@ export const roundsDoneSheet = sheet({
 			value: optional(number({ min: 0, max: 10_000 })),
 			decimals: 1,
 			help: say`Soak and wipe solution together.`,
+			added: true,
 		}),
 		strength_reading_pct: typed({
 			label: say`Strength read`,
@@ -43,6 +50,7 @@ export const roundsDoneSheet = sheet({
 			value: optional(number({ min: 0, max: 100, as: "percent" })),
 			decimals: 2,
 			help: say`By test strip, where one was used.`,
+			added: true,
 		}),
 		soak_in: time(say`Soak in`, say`When the last load went in.`),
 		soak_out: time(say`Soak out`, say`When the last load came out.`),
@@ -52,6 +60,7 @@ export const roundsDoneSheet = sheet({
 			value: yesNo(),
 			fallback: "no",
 			help: say`yes: the vinegar bath was part of this round.`,
+			added: true,
 		}),
 		done_by: words(say`Done by`, say`Who did the round; may be blank.`),
 		released_by: words(say`Released by`, say`Who released the kits; may be blank.`),

@@ -10,12 +10,16 @@ import { kindsSheet } from "./kinds.ts";
 import { kindUseSheet } from "./kindUse.ts";
 import { kitsSheet } from "./kits.ts";
 import { lotsSheet } from "./lots.ts";
+import { pastPlansSheet } from "./pastPlans.ts";
+import { placedSheet } from "./placed.ts";
 import { recordsSheet } from "./records.ts";
 import { roundsSheet } from "./rounds.ts";
+import { roundsDoneSheet } from "./roundsDone.ts";
 import { stepsSheet } from "./steps.ts";
 import { strengthReadingsSheet } from "./strengthReadings.ts";
 import { unitSheet } from "./unit.ts";
 import { usageSheet } from "./usage.ts";
+import { usesSheet } from "./uses.ts";
 import { wardSolutionSheet } from "./wardSolution.ts";
 import { waterSourcesSheet } from "./waterSources.ts";
 
@@ -42,7 +46,11 @@ export const sheetsByName = {
 	wardSolution: wardSolutionSheet,
 	waterSources: waterSourcesSheet,
 	records: recordsSheet,
+	uses: usesSheet,
+	roundsDone: roundsDoneSheet,
 	checks: checksSheet,
+	placed: placedSheet,
+	pastPlans: pastPlansSheet,
 	keptSettings: keptSettingsSheet,
 } satisfies Readonly<Record<string, Sheet>>;
 

@@ -43,6 +43,7 @@ export const usesSheet = sheet({
 			unit: "",
 			value: note(),
 			help: say`Never the name or number of a mother or a baby.`,
+			added: true,
 		}),
 	},
 });

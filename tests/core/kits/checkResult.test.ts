@@ -13,6 +13,9 @@ const passed: ChecksRow = {
 	seal_holds: "yes",
 	relief_opens: "yes",
 	suction_holds: "yes",
+	damage: null,
+	purpose: "after_round",
+	checked_by: "",
 	note: "",
 };
 const checked = (change: Partial<ChecksRow>, listed = 12) =>
@@ -29,15 +32,15 @@ test("the result is never typed", () => {
 	expect(headerOf(checksSheet)).toEqual(Object.keys(passed));
 });
 
-test("a kit that passes everything is ready, with nothing to say", () => {
-	expect(checked({})).toEqual({ result: "ready", missing: 0, reason: "" });
+test("a kit that passes everything is fit for use, with nothing to say", () => {
+	expect(checked({})).toEqual({ found: "passed", missing: 0, reason: "" });
 });
 
-describe("a kit that does not pass is never ready", () => {
+describe("a kit that does not pass is never fit for use", () => {
 	test.each([
 		["one piece short", { pieces_counted: 11 }, "incomplete", 1, "1 of 12 pieces missing"],
 		["nothing counted", { pieces_counted: 0 }, "incomplete", 12, "12 of 12 pieces missing"],
-		["not clean", { clean: "no" }, "reprocess", 0, "not clean"],
+		["not clean", { clean: "no" }, "not_clean", 0, "not clean"],
 		[
 			"short, failed and dirty",
 			{ pieces_counted: 10, seal_holds: "no", clean: "no" },
@@ -45,14 +48,21 @@ describe("a kit that does not pass is never ready", () => {
 			2,
 			"2 of 12 pieces missing",
 		],
-		["failed and dirty", { seal_holds: "no", clean: "no" }, "repair", 0, "the seal does not hold"],
-	] as const)("%s", (_what, change, result, missing, reason) => {
-		expect(checked(change)).toEqual({ result, missing, reason });
+		[
+			"failed and dirty",
+			{ seal_holds: "no", clean: "no" },
+			"in_repair",
+			0,
+			"the seal does not hold",
+		],
+		["damage seen", { damage: "yes" }, "in_repair", 0, "damage was seen"],
+	] as const)("%s", (_what, change, found, missing, reason) => {
+		expect(checked(change)).toEqual({ found, missing, reason });
 	});
 
-	test.each(tests)("%s failed: repair, and why", (failed) => {
+	test.each(tests)("%s failed: in repair, and why", (failed) => {
 		expect(checked({ [failed]: "no" })).toMatchObject({
-			result: "repair",
+			found: "in_repair",
 			reason: expect.stringMatching(/does not/),
 		});
 	});
@@ -63,7 +73,7 @@ describe("a kit that does not pass is never ready", () => {
 });
 
 test.each(tests)("a kit to which %s does not apply may be ready", (blank) => {
-	expect(checked({ [blank]: null })?.result).toBe("ready");
+	expect(checked({ [blank]: null })?.found).toBe("passed");
 });
 
 describe("an unfinished check has no result", () => {

@@ -58,11 +58,11 @@ function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem
 			{
 				code: "kit-left-out",
 				received: state,
-				allowed: say`a kit whose latest check passed, not out of date`,
+				allowed: say`a kit that is complete and passed its tests`,
 				message:
 					missing > 0
-						? say`Kit ${kit.value.kit} is not counted: ${reason}. Find or order what is missing, then check it again.`
-						: say`Kit ${kit.value.kit} is not counted: ${reason}. It counts again once a later check passes.`,
+						? say`Kit ${kit.value.kit} is not counted: ${reason}. Find or order what is missing; it counts again after a round and the check after it.`
+						: say`Kit ${kit.value.kit} is not counted: ${reason}. It counts again after a later round and the check after it.`,
 			},
 		),
 	];

@@ -1,7 +1,7 @@
 import { checkResult } from "../../../core/kits/checkResult.ts";
 import { piecesByKind } from "../../../core/plan/kits/piecesOfKinds.ts";
-import { inTimeOrder } from "../../../core/plan/kits/readiness.ts";
 import { readTable } from "../../../core/read/readTable.ts";
+import { inTimeOrder } from "../../../core/record/kitState.ts";
 import { say } from "../../../core/say.ts";
 import { type ChecksRow, checksSheet } from "../../../core/sheets/checks.ts";
 import { kindsSheet } from "../../../core/sheets/kinds.ts";
@@ -52,7 +52,7 @@ function said(check: ChecksRow, listed: number, lastDay: IsoDate | undefined) {
 	if (lastDay !== undefined && check.checked_at.date > lastDay)
 		return { result: "not used", reason: say`dated after the plan ends` };
 	const checked = checkResult(check, listed);
-	if (checked) return { result: checked.result, reason: checked.reason };
+	if (checked) return { result: checked.found, reason: checked.reason };
 	const counted = check.pieces_counted;
 	if (counted !== null && counted > listed)
 		return { result: "not used", reason: say`${counted} pieces counted, ${listed} listed` };

@@ -4,12 +4,12 @@ import { shownWord } from "../../format/choiceWords.ts";
 /** A mark for each state of a kit and each result of a check; the word stands beside it, so that nothing hangs on colour. */
 const marks: Readonly<Record<string, string>> = {
 	ready: "✓",
-	"to reprocess": "↻",
-	reprocess: "↻",
-	overdue: "!",
-	repair: "✕",
+	passed: "✓",
+	to_reprocess: "↻",
+	not_clean: "↻",
+	in_repair: "✕",
 	incomplete: "½",
-	"out of service": "–",
+	out_of_service: "–",
 	"not finished": "…",
 	"not used": "…",
 	"cannot be read": "?",
@@ -17,7 +17,7 @@ const marks: Readonly<Record<string, string>> = {
 
 /** A state in a mark and a word. */
 export function stateMark(state: string): HTMLElement {
-	const sure = state === "ready" ? "good" : "wait";
+	const sure = state === "ready" || state === "passed" ? "good" : "wait";
 	return el(
 		"span",
 		{ class: `kit-state ${sure}` },

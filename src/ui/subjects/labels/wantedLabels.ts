@@ -36,7 +36,7 @@ export function mixesInUse(state: State): readonly ComputedRow<typeof mixingShee
 /** Kits that get a label: those not out of service. */
 export function kitsToLabel(state: State): readonly ComputedRow<typeof kitRegisterSheet>[] {
 	return rowsOf(state.plan, kitRegisterSheet).filter(
-		(row) => wordIn(row.state) !== "out of service",
+		(row) => wordIn(row.state) !== "out_of_service",
 	);
 }
 

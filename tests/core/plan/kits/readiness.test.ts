@@ -6,9 +6,21 @@ import { numberIn, problemCodes, rowsOf } from "../../planCells.ts";
 import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const HEADER =
-	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note";
-const withChecks = (...lines: string[]) =>
-	plan(smallUnit({ "checks.csv": [HEADER, ...lines].join("\n") }));
+	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note,damage,purpose";
+const ROUNDS = "date,start,ended,kits,descaled";
+const USES = "at,kit,what,by,note";
+const withRecord = (record: {
+	readonly checks?: readonly string[];
+	readonly rounds?: readonly string[];
+	readonly uses?: readonly string[];
+}) =>
+	plan(
+		smallUnit({
+			"checks.csv": [HEADER, ...(record.checks ?? [])].join("\n"),
+			"rounds-done.csv": [ROUNDS, ...(record.rounds ?? [])].join("\n"),
+			"uses.csv": [USES, ...(record.uses ?? [])].join("\n"),
+		}),
+	);
 const registerOf = (made: ReturnType<typeof plan>, kit: string, ...columns: string[]) =>
 	contentOf(made, "kit-register.csv", "kit", ...columns)
 		.find(([name]) => name === kit)
@@ -16,70 +28,144 @@ const registerOf = (made: ReturnType<typeof plan>, kit: string, ...columns: stri
 const inService = (made: ReturnType<typeof plan>) =>
 	numberIn(rowsOf(made, "day-plan.csv")[0], "kits_in_service");
 
-const pass = (at: string, kit = "A") => `${at},${kit},5,yes,yes,yes,yes,yes,,`;
+const pass = (at: string, kit = "A", purpose = "") =>
+	`${at},${kit},5,yes,yes,yes,yes,yes,,,,${purpose}`;
+const SHORT = "A,4,yes,yes,yes,yes,yes,,";
+const FAILED = "A,5,yes,yes,no,yes,yes,,";
+const DIRTY = "A,5,no,yes,yes,yes,yes,,";
 
-describe("by its latest finished check", () => {
-	test.each([
-		["no check: the register's word", [], "ready", "yes", 3],
-		["passed", [pass("2027-02-27 09:00")], "ready", "yes", 3],
-		["a piece missing", ["2027-02-27 09:00,A,4,yes,yes,yes,yes,yes,,"], "incomplete", "no", 2],
-		["a failed test", ["2027-02-27 09:00,A,5,yes,yes,no,yes,yes,,"], "repair", "no", 2],
-		["not clean", ["2027-02-27 09:00,A,5,no,yes,yes,yes,yes,,"], "to reprocess", "no", 2],
+describe("by everything that is written down", () => {
+	test.each<[string, Parameters<typeof withRecord>[0], string, string, string, number]>([
+		["nothing: the register's word", {}, "ready", "2027-03-06", "yes", 3],
 		[
-			"failed, then passed",
-			["2027-02-27 09:00,A,5,yes,no,,,,,", pass("2027-02-27 11:00")],
+			"a check that passed",
+			{ checks: [pass("2027-02-28 09:00")] },
 			"ready",
+			"2027-03-06",
 			"yes",
 			3,
 		],
+		["a piece missing", { checks: [`2027-02-28 09:00,${SHORT}`] }, "incomplete", "", "no", 2],
+		["a failed test", { checks: [`2027-02-28 09:00,${FAILED}`] }, "in_repair", "", "no", 2],
+		["not clean", { checks: [`2027-02-28 09:00,${DIRTY}`] }, "to_reprocess", "", "yes", 3],
 		[
-			"passed, then failed, in whatever order they are listed",
-			["2027-02-27 11:00,A,5,yes,no,,,,,", pass("2027-02-27 09:00")],
-			"repair",
+			"failed, then passed without a round between",
+			{ checks: [`2027-02-28 09:00,${FAILED}`, pass("2027-02-28 11:00")] },
+			"in_repair",
+			"",
 			"no",
 			2,
 		],
 		[
-			"failed on the last day, passed the day after, past midnight",
-			["2027-02-28 23:59,A,4,yes,,,,,,", pass("2027-03-01 00:01")],
+			"failed, through a round, then passed",
+			{
+				checks: [`2027-02-28 09:00,${FAILED}`, pass("2027-02-28 12:00")],
+				rounds: ["2027-02-28,10:00,11:30,A,no"],
+			},
 			"ready",
+			"2027-03-07",
 			"yes",
 			3,
 		],
 		[
-			"failed, then a check that was not finished",
-			["2027-02-27 09:00,A,4,yes,,,,,,", "2027-02-28 09:00,A,,yes,,,,,,"],
+			"through a round, not tested yet",
+			{ rounds: ["2027-02-28,10:00,11:30,B A,no"] },
+			"to_reprocess",
+			"",
+			"yes",
+			3,
+		],
+		["used since", { uses: ["2027-02-28 23:10,A,used,,"] }, "to_reprocess", "", "yes", 3],
+		[
+			"a round over midnight: its life begins on the day it ended",
+			{
+				rounds: ["2027-02-27,23:00,00:40,A,no"],
+				checks: [pass("2027-02-28 01:00")],
+			},
+			"ready",
+			"2027-03-07",
+			"yes",
+			3,
+		],
+		[
+			"a check before use",
+			{
+				rounds: ["2027-02-28,10:00,11:30,A,no"],
+				checks: [pass("2027-02-28 12:00", "A", "before_use")],
+			},
+			"to_reprocess",
+			"",
+			"yes",
+			3,
+		],
+		[
+			"an old check that stands for its round",
+			{ checks: [pass("2027-02-28 12:00", "A", "in_place_of_round")] },
+			"ready",
+			"2027-03-07",
+			"yes",
+			3,
+		],
+		[
+			"an old check on a day whose round is written down",
+			{
+				rounds: ["2027-02-28,13:00,14:00,A,no"],
+				checks: [pass("2027-02-28 12:00", "A", "in_place_of_round")],
+			},
+			"to_reprocess",
+			"",
+			"yes",
+			3,
+		],
+		[
+			"a check that was not finished",
+			{ checks: [`2027-02-28 08:00,${SHORT}`, "2027-02-28 09:00,A,,yes,,,,,,"] },
 			"incomplete",
+			"",
 			"no",
 			2,
 		],
-		["another kit's check", ["2027-02-27 09:00,B,4,yes,,,,,,"], "ready", "yes", 2],
-		["dated after the plan", ["2027-03-08 09:00,A,4,yes,,,,,,"], "ready", "yes", 3],
-		["dated on its last day", ["2027-03-07 09:00,A,4,yes,,,,,,"], "incomplete", "no", 2],
+		["another kit's use", { uses: ["2027-02-28 23:10,B,used,,"] }, "ready", "2027-03-06", "yes", 3],
 		[
-			"an old check, and disinfected again since",
-			["2027-02-20 09:00,A,5,yes,yes,yes,yes,yes,,"],
+			"dated after the plan",
+			{ uses: ["2027-03-08 09:00,A,used,,"] },
 			"ready",
+			"2027-03-06",
 			"yes",
 			3,
 		],
-	])("%s", (_what, checks, state, counts, kits) => {
-		const made = withChecks(...checks);
-		expect(registerOf(made, "A", "state", "counts")).toEqual([state, counts]);
+	])("%s", (_what, record, state, until, counts, kits) => {
+		const made = withRecord(record);
+		expect(registerOf(made, "A", "state", "ready_until", "counts")).toEqual([state, until, counts]);
 		expect(inService(made)).toBe(kits);
 	});
 
 	test("a kit out of service stays so, whatever its check says", () => {
 		expect(
-			registerOf(withChecks(pass("2027-02-28", "D")), "D", "state", "counts", "reason"),
-		).toEqual(["out of service", "no", "torn mask"]);
+			registerOf(
+				withRecord({ checks: [pass("2027-02-28", "D")] }),
+				"D",
+				"state",
+				"counts",
+				"reason",
+			),
+		).toEqual(["out_of_service", "no", "torn mask"]);
 	});
 
 	test("what is wrong is said, and how many pieces are missing", () => {
-		const made = withChecks("2027-02-27 09:00,A,3,yes,,,,,,");
+		const made = withRecord({ checks: ["2027-02-28 09:00,A,3,yes,,,,,,"] });
 		expect(
 			registerOf(made, "A", "missing", "reason", "ready_since", "ready_until", "last_checked"),
-		).toEqual([2, "2 of 5 pieces missing", "", "", "2027-02-27 09:00"]);
+		).toEqual([2, "2 of 5 pieces missing", "", "", "2027-02-28 09:00"]);
+	});
+
+	test("a unit that writes nothing down is not told that its kits were used", () => {
+		expect(registerOf(withRecord({}), "C", "state", "reason")).toEqual([
+			"to_reprocess",
+			"not recorded: used, or not yet disinfected",
+		]);
+		const kept = withRecord({ uses: ["2027-02-27 23:10,B,used,,"] });
+		expect(registerOf(kept, "C", "reason")).toEqual(["used, or not yet disinfected"]);
 	});
 });
 
@@ -102,43 +188,44 @@ describe("days a kit stays ready", () => {
 
 	test.each([
 		["2027-03-10", "2027-03-03", 7, "ready", "2027-03-10"],
-		["2027-03-11", "2027-03-03", 7, "overdue", "2027-03-10"],
+		["2027-03-11", "2027-03-03", 7, "to_reprocess", "2027-03-10"],
 		["2027-03-01", "2027-02-22", 7, "ready", "2027-03-01"],
-		["2027-03-01", "2027-02-21", 7, "overdue", "2027-02-28"],
+		["2027-03-01", "2027-02-21", 7, "to_reprocess", "2027-02-28"],
 		["2028-03-01", "2028-02-23", 7, "ready", "2028-03-01"],
-		["2028-03-01", "2028-02-22", 7, "overdue", "2028-02-29"],
+		["2028-03-01", "2028-02-22", 7, "to_reprocess", "2028-02-29"],
 		["2028-01-03", "2027-12-31", 3, "ready", "2028-01-03"],
-		["2027-03-28", "2027-03-25", 2.5, "overdue", "2027-03-27"],
+		["2027-03-28", "2027-03-25", 2.5, "to_reprocess", "2027-03-27"],
 	])("on %s, ready since %s for %d days: %s until %s", (start, since, life, state, until) => {
-		// Without a check on record the register's word stands: it counts, and goes through a round.
+		// It counts among the kits in service: it goes through the next round.
 		expect(stands(start, since, life)).toEqual([state, until, "yes"]);
 	});
 
-	test("an overdue kit with a check on record is not counted, until a later one passes", () => {
-		const checks = (...dates: string[]) => ({
-			"checks.csv": [HEADER, ...dates.map((date) => pass(date))].join("\n"),
-		});
-		expect(stands("2027-03-01", "2027-02-20", 7, checks("2027-02-20"))).toEqual([
-			"overdue",
+	test("a check never makes them more", () => {
+		const checks = {
+			"checks.csv": [HEADER, pass("2027-02-28"), pass("2027-02-28 10:00", "A", "before_use")].join(
+				"\n",
+			),
+		};
+		expect(stands("2027-03-01", "2027-02-20", 7, checks)).toEqual([
+			"to_reprocess",
 			"2027-02-27",
-			"no",
-		]);
-		expect(stands("2027-03-01", "2027-02-20", 7, checks("2027-02-20", "2027-02-28"))).toEqual([
-			"ready",
-			"2027-03-07",
 			"yes",
 		]);
 	});
 
 	test("a kit never disinfected is to reprocess, and counts", () => {
-		expect(stands("2027-03-01", "")).toEqual(["to reprocess", "", "yes"]);
+		expect(stands("2027-03-01", "")).toEqual(["to_reprocess", "", "yes"]);
 	});
 });
 
-test("with a kit out, expiries, risk and advice follow; with a passed check all is as before", () => {
+test("with a kit out, expiries, risk and advice follow; after a round and its check all is as before", () => {
 	const whole = plan(smallUnit());
-	const out = withChecks("2027-02-27 09:00,A,4,yes,,,,,,");
-	const back = withChecks("2027-02-27 09:00,A,4,yes,,,,,,", pass("2027-02-27 10:00"));
+	const short = `2027-02-28 09:00,${SHORT}`;
+	const out = withRecord({ checks: [short] });
+	const back = withRecord({
+		checks: [short, pass("2027-02-28 14:00")],
+		rounds: ["2027-02-28,11:00,12:30,A,no"],
+	});
 	const expiries = (made: ReturnType<typeof plan>) =>
 		numberIn(rowsOf(made, "day-plan.csv")[0], "kits_expired_expected");
 	// Two kits and three kits, 0.6 uses a day, ready for 7 days.
@@ -155,7 +242,7 @@ test("with a kit out, expiries, risk and advice follow; with a passed check all 
 		line: 2,
 		received: "incomplete",
 		message:
-			"Kit A is not counted: 1 of 5 pieces missing. Find or order what is missing, then check it again.",
+			"Kit A is not counted: 1 of 5 pieces missing. Find or order what is missing; it counts again after a round and the check after it.",
 	});
 	expect(out.problems.find((p) => p.code === "too-few-kits")?.received).toBe("kits in service: 2");
 	expect(numberIn(rowsOf(out, "levers.csv")[0], "kits")).toBe(2);

@@ -1,0 +1,116 @@
+import { type Problem, problem } from "../../problem.ts";
+import type { GoodRow } from "../../read/rows.ts";
+import { clockAfter } from "../../record/momentAfter.ts";
+import { say } from "../../say.ts";
+import { type RoundsDoneRow, roundsDoneSheet } from "../../sheets/roundsDone.ts";
+import { type UsesRow, usesSheet } from "../../sheets/uses.ts";
+import { writeClock } from "../../values/clock.ts";
+import type { IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { doubleRounds } from "./doubleRounds.ts";
+import type { RoundOfRecord } from "./kitEvents.ts";
+
+/** Longest soak that is no slip of the pen, in minutes. */
+const LONGEST_SOAK = 12 * 60;
+
+/** What is wrong with the uses and rounds of the record: kits and lots that nobody knows, days to come, times that contradict each other. */
+export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
+	const { tables } = unit.read;
+	const kits = new Set(tables.kits.rows.map(({ value }) => value.kit));
+	return [
+		...tables.uses.rows.flatMap((row) => useProblems(row, kits, lastDay)),
+		...unit.roundsDone.flatMap((round) => [
+			...roundProblems(round, lastDay),
+			...lotProblems(unit, round.row),
+		]),
+		...doubleRounds(unit.roundsDone),
+	];
+}
+
+function useProblems(
+	row: GoodRow<UsesRow>,
+	kits: ReadonlySet<string>,
+	lastDay: IsoDate,
+): Problem[] {
+	const { at, kit, what } = row.value;
+	const place = (column: keyof UsesRow & string) => ({
+		file: usesSheet.file,
+		line: row.line,
+		column,
+	});
+	const mark = kit.trim();
+	if (at.date > lastDay) return [toCome(place("at"), at.date, lastDay)];
+	if (what === "none_ready" ? mark === "" : kits.has(mark)) return [];
+	if (what === "none_ready")
+		return [
+			problem(place("kit"), {
+				code: "kit-where-none-was-ready",
+				received: mark,
+				allowed: say`a blank cell`,
+				message: say`Where no kit was ready no kit is named; "${mark}" was found. Say “used” if it was this kit.`,
+			}),
+		];
+	return [unknownKit(place("kit"), mark)];
+}
+
+function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Problem[] {
+	const { date, start, soak_in: soakIn, soak_out: soakOut } = row.value;
+	const place = (column: keyof RoundsDoneRow & string) => ({
+		file: roundsDoneSheet.file,
+		line: row.line,
+		column,
+	});
+	const found = unknown.map((mark) => unknownKit(place("kits"), mark));
+	if (date > lastDay) found.push(toCome(place("date"), date, lastDay));
+	if (soakIn === null || soakOut === null) return found;
+	const soaked = clockAfter(start, soakOut) - clockAfter(start, soakIn);
+	if (soaked < 0 || soaked > LONGEST_SOAK)
+		found.push(
+			problem(place("soak_out"), {
+				code: "soak-out-before-in",
+				received: writeClock(soakOut),
+				allowed: say`a time after ${writeClock(soakIn)}`,
+				message: say`The round of ${date}, ${writeClock(start)}: the soak ended at ${writeClock(soakOut)}, before it began at ${writeClock(soakIn)}.`,
+			}),
+		);
+	return found;
+}
+
+function lotProblems({ read }: UnitFigures, row: GoodRow<RoundsDoneRow>): Problem[] {
+	const { product, lot } = row.value;
+	if (lot.trim() === "") return [];
+	const known = read.tables.lots.rows.some(
+		({ value }) =>
+			value.lot === lot.trim() && (product.trim() === "" || value.item === product.trim()),
+	);
+	if (known) return [];
+	return [
+		problem(
+			{ file: roundsDoneSheet.file, line: row.line, column: "lot" },
+			{
+				code: "unknown-lot",
+				received: lot,
+				allowed: say`a lot in the store`,
+				message: say`There is no lot "${lot}" of the product among the lots in the store; the round is kept, and nothing is taken from a lot for it.`,
+			},
+		),
+	];
+}
+
+function unknownKit(place: Parameters<typeof problem>[0], mark: string): Problem {
+	return problem(place, {
+		code: "unknown-kit",
+		received: mark,
+		allowed: say`a kit of the register`,
+		message: say`There is no kit "${mark}" in the register; the line is kept and does not count for it.`,
+	});
+}
+
+function toCome(place: Parameters<typeof problem>[0], day: IsoDate, lastDay: IsoDate): Problem {
+	return problem(place, {
+		code: "record-in-future",
+		received: day,
+		allowed: say`a day up to ${lastDay}, the last day of the plan`,
+		message: say`This line is dated ${day}, after the plan ends; it is kept and not used.`,
+	});
+}

@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { smallUnit } from "../../smallUnit.ts";
+
+const found = (changes: Record<string, string>, file: string) =>
+	plan(smallUnit(changes))
+		.problems.filter((problem) => problem.file === file)
+		.map(({ code, line, column, received, weight }) => [code, line, column, received, weight]);
+
+describe("what is wrong with the uses", () => {
+	const uses = (line: string) => found({ "uses.csv": `at,kit,what,by,note\n${line}` }, "uses.csv");
+	test.each([
+		["2027-02-27 09:00,X,used,,", ["unknown-kit", 2, "kit", "X", "error"]],
+		["2027-02-27 09:00,,used,,", ["unknown-kit", 2, "kit", "", "error"]],
+		["2027-02-27 09:00,A,none_ready,,", ["kit-where-none-was-ready", 2, "kit", "A", "error"]],
+		["2027-03-09 09:00,A,used,,", ["record-in-future", 2, "at", "2027-03-09", "error"]],
+		["2027-02-30 09:00,A,used,,", ["bad-cell", 2, "at", "2027-02-30 09:00", "error"]],
+		["2027-02-27 09:00,A,borrowed,,", ["bad-cell", 2, "what", "borrowed", "error"]],
+	])("%s", (line, problem) => {
+		expect(uses(line)).toEqual([problem]);
+	});
+
+	test.each([
+		"2027-02-27 09:00,A,used,Ama,",
+		"2027-02-27,,none_ready,,",
+		"2027-03-01 08:00,A,opened,,",
+	])("%s is right", (line) => {
+		expect(uses(line)).toEqual([]);
+	});
+});
+
+describe("what is wrong with the rounds done", () => {
+	const HEADER = "date,start,ended,kits,product,lot,soak_in,soak_out";
+	const rounds = (...lines: string[]) =>
+		found({ "rounds-done.csv": [HEADER, ...lines].join("\n") }, "rounds-done.csv");
+	test.each([
+		["2027-02-27,10:00,11:00,A X,,,,", ["unknown-kit", 2, "kits", "X", "error"]],
+		["2027-03-09,10:00,11:00,A,,,,", ["record-in-future", 2, "date", "2027-03-09", "error"]],
+		["2027-02-27,10:00,11:00,A,liquid,L9,,", ["unknown-lot", 2, "lot", "L9", "error"]],
+		["2027-02-27,10:00,11:00,A,powder,L1,,", ["unknown-lot", 2, "lot", "L1", "error"]],
+		[
+			"2027-02-27,10:00,11:00,A,,,10:30,10:20",
+			["soak-out-before-in", 2, "soak_out", "10:20", "error"],
+		],
+	])("%s", (line, problem) => {
+		expect(rounds(line)).toEqual([problem]);
+	});
+
+	test.each([
+		"2027-02-27,10:00,11:00,A B,liquid,L1,10:20,10:40",
+		"2027-02-27,23:00,00:40,A,,,23:50,00:10",
+		"2027-02-27,10:00,,A,,,,",
+	])("%s is right", (line) => {
+		expect(rounds(line)).toEqual([]);
+	});
+
+	test("a kit in two rounds at once, over midnight too; one after the other is right", () => {
+		const first = "2027-02-27,23:00,00:40,A B,,,,";
+		expect(rounds(first, "2027-02-28,00:30,01:30,B C,,,,")).toEqual([
+			["kit-in-two-rounds", 3, "kits", "B", "error"],
+		]);
+		expect(rounds(first, "2027-02-28,00:40,01:30,B C,,,,")).toEqual([]);
+	});
+
+	test("one round, one row: a date and start stand once", () => {
+		const line = "2027-02-27,10:00,11:00,A,,,,";
+		expect(rounds(line, line).map(([code]) => code)).toEqual(["doubled-row", "doubled-row"]);
+	});
+});
