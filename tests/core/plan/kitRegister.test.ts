@@ -32,8 +32,17 @@ test("every kit of the register, in its order, with how it stands", () => {
 	).toEqual([
 		["A", "bag set", "ready", "yes", 1, "2027-02-27", "2027-03-06", ""],
 		["B", "bag set", "ready", "yes", 2, "2027-02-28", "2027-03-07", ""],
-		["C", "bag set", "to reprocess", "yes", null, "", "", "used, or not yet disinfected"],
-		["D", "bag set", "out of service", "no", null, "", "", "torn mask"],
+		[
+			"C",
+			"bag set",
+			"to_reprocess",
+			"yes",
+			null,
+			"",
+			"",
+			"not recorded: used, or not yet disinfected",
+		],
+		["D", "bag set", "out_of_service", "no", null, "", "", "torn mask"],
 	]);
 });
 
@@ -47,22 +56,22 @@ test("the kit disinfected longest ago is used next; only ready kits have a place
 			"E,bag set,out_of_service,2027-02-24,",
 			"F,bag set,in_service,,",
 		],
-		["2027-02-27 08:00,D,4,yes,,,,,,", "2027-02-27 08:00,F,5,yes,,,,,,"],
+		["2027-02-28 08:00,D,4,yes,,,,,,", "2027-02-27 08:00,F,5,yes,,,,,,"],
 	);
 	expect(contentOf(made, FILE, "kit", "state", "use_next")).toEqual([
 		["A", "ready", 2],
 		["B", "ready", 1],
-		["C", "overdue", null],
+		["C", "to_reprocess", null],
 		["D", "incomplete", null],
-		["E", "out of service", null],
-		["F", "to reprocess", null],
+		["E", "out_of_service", null],
+		["F", "to_reprocess", null],
 	]);
 });
 
-test("a kit that the register calls not ready has been used since its last check, and still counts", () => {
+test("a kit that the register calls not ready needs a round, whatever its check, and still counts", () => {
 	const made = register(["A,bag set,in_service,,"], ["2027-02-27 9:05,A,5,yes,,,,,,"]);
 	expect(contentOf(made, FILE, "state", "counts", "ready_until")).toEqual([
-		["to reprocess", "yes", ""],
+		["to_reprocess", "yes", ""],
 	]);
 });
 
@@ -77,7 +86,7 @@ test("the last check is shown with its time", () => {
 		["2027-02-27 9:05,A,5,yes,,,,,,", "2027-02-26,A,5,yes,,,,,,"],
 	);
 	expect(contentOf(made, FILE, "last_checked", "ready_since", "missing")).toEqual([
-		["2027-02-27 09:05", "2027-02-27", null],
+		["2027-02-27 09:05", "2027-02-25", null],
 	]);
 });
 

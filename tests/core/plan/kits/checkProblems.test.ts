@@ -9,7 +9,7 @@ const HEADER =
 const withCheck = (line: string) =>
 	plan(
 		smallUnit({
-			"checks.csv": `${HEADER}\n2027-02-27 08:00,B,5,yes,yes,,,,,\n${line},,,,,`,
+			"checks.csv": `${HEADER}\n2027-02-28 08:00,B,5,yes,yes,,,,,\n${line},,,,,`,
 		}),
 	);
 const ofChecks = (line: string) => withCheck(line).problems.filter((p) => p.file === "checks.csv");
@@ -86,8 +86,8 @@ describe("a check that cannot be used is named with its line, and changes nothin
 		expect(columnOf(withCheck(line), "kit-register.csv", "state")).toEqual([
 			"ready",
 			"ready",
-			"to reprocess",
-			"out of service",
+			"to_reprocess",
+			"out_of_service",
 		]);
 	});
 });
