@@ -1,0 +1,86 @@
+import { parseArgs } from "node:util";
+import { plan } from "../core/plan/plan.ts";
+import { monthTable } from "../core/plan/record/monthTable.ts";
+import { distinct } from "../core/problem.ts";
+import { daysOfMonth } from "../core/values/month.ts";
+import { readFolder, writeFiles } from "../io/folder.ts";
+import { migrated } from "../io/migrated.ts";
+import type { Answers } from "../io/questions.ts";
+import type { ReadFiles } from "../io/readFiles.ts";
+import { computedCsv, problemsCsv } from "../io/writeComputed.ts";
+import type { Command } from "./command.ts";
+import { byPlace, problemLine } from "./problemLine.ts";
+import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
+
+const USAGE = `Writes the report of a month: what was planned, what was done.
+
+  npm run report -- FOLDER --month YYYY-MM --out FOLDER
+
+FOLDER           the workbook: a folder of CSV files, or a zip of them
+--month YYYY-MM  the month, for example 2027-03
+--out FOLDER     where month.csv and problems.csv are written; made where it does not exist
+${READING_USAGE}
+
+Ends with 0: report written. 1: the workbook could not be read, see problems.csv. 2: wrong arguments.`;
+
+interface Wanted {
+	readonly from: string;
+	readonly month: string;
+	readonly out: string;
+	readonly answers: Answers;
+}
+
+function readArguments(args: string[]): Wanted | undefined {
+	try {
+		const options = {
+			out: { type: "string" },
+			month: { type: "string" },
+			...readingOptions,
+		} as const;
+		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
+		const [from, ...more] = positionals;
+		const answers = answersIn(values);
+		const { out, month } = values;
+		if (!from || !out || !month || more.length > 0 || !answers) return undefined;
+		return daysOfMonth(month).length > 0 ? { from, month, out, answers } : undefined;
+	} catch {
+		return undefined;
+	}
+}
+
+/** The files of a report; `made` is false where the workbook is not what its files mean. */
+function reportFiles({ workbook, problems: found, questions }: ReadFiles, month: string) {
+	const isRead = questions.length === 0 && Object.keys(workbook.tables).length > 0;
+	const now = migrated(workbook);
+	const planned = isRead ? plan(now).problems : [];
+	const problems = distinct([...found, ...planned]).sort(byPlace);
+	const files: Record<string, string> = { "problems.csv": problemsCsv(problems) };
+	if (isRead) files["month.csv"] = computedCsv(monthTable(now, month));
+	return {
+		files,
+		problems: found,
+		made: isRead && found.every(({ weight }) => weight === "advice"),
+	};
+}
+
+/** Writes the report of a month, as the usage says. */
+export const reportCommand: Command = async (args, { log, error }) => {
+	const wanted = readArguments(args);
+	if (!wanted) {
+		error(USAGE);
+		return 2;
+	}
+	const { from, month, out, answers } = wanted;
+	try {
+		const { files, problems, made } = reportFiles(await readFolder(from, answers), month);
+		for (const problem of problems) error(problemLine(problem));
+		await writeFiles(out, files);
+		log(
+			`${made ? "Report written" : "Report not made"}: ${Object.keys(files).join(", ")} in ${out}`,
+		);
+		return made ? 0 : 1;
+	} catch (trouble) {
+		error(`Error: nothing could be written to ${out} (${String(trouble)}).`);
+		return 1;
+	}
+};

@@ -1,0 +1,137 @@
+import { type Figure, typedFigure } from "../../calculation.ts";
+import { checkResult } from "../../kits/checkResult.ts";
+import { givenFigure } from "../../read/cellFigure.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import type { Sheet } from "../../sheet.ts";
+import { checksSheet } from "../../sheets/checks.ts";
+import type { MonthMeasure } from "../../sheets/month.ts";
+import { recordsSheet } from "../../sheets/records.ts";
+import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
+import { usesSheet } from "../../sheets/uses.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { piecesByKind } from "../kits/piecesOfKinds.ts";
+import { type DayPart, type Recorded, recorded } from "./recordedDays.ts";
+
+/** One thing that a row of the record says happened. */
+const one = (label: string, { file }: Sheet, line: number): Figure =>
+	typedFigure(label, "", 1, { file, line, column: "" });
+
+/** What the record says of each measure of the report, over some days. */
+export function measuresDone(
+	read: ReadWorkbook,
+	days: readonly IsoDate[],
+): Record<MonthMeasure, Recorded> {
+	const { records, uses, roundsDone, checks, kits, kinds } = read.tables;
+	const usedOn = kitsUsedByDay(read);
+	const needs = uses.rows
+		.filter(({ value }) => value.what === "none_ready")
+		.map(
+			({ line, value }): DayPart => ({
+				day: value.at.date,
+				name: String(line),
+				figure: one(say`A need that found no kit ready`, usesSheet, line),
+			}),
+		);
+	const kindOf = new Map(kits.rows.map(({ value }) => [value.kit, value.kind]));
+	const listed = piecesByKind(kinds);
+	const checked = checks.rows.flatMap(({ line, value }) => {
+		const found = checkResult(value, listed.get(kindOf.get(value.kit) ?? "") ?? 0)?.found;
+		return found === undefined ? [] : [{ day: value.checked_at.date, line, found }];
+	});
+	const rounds = roundsDone.rows.map(({ line, value }) => ({ day: value.date, line, value }));
+	const roundDays = rounds.map(({ day }) => day);
+	return {
+		births: recorded(
+			say`Births`,
+			say`births`,
+			days,
+			records.rows.flatMap((row): DayPart[] => {
+				const figure = givenFigure(recordsSheet, row, "births");
+				return figure ? [{ day: row.value.date, name: row.value.date, figure }] : [];
+			}),
+		),
+		kits_used: recorded(say`Kits used`, say`kits`, days, usedOn.parts, usedOn.days),
+		needs_none_ready: recorded(
+			say`Needs that found no kit ready`,
+			say`needs`,
+			days,
+			needs,
+			usesDays(read),
+		),
+		rounds: recorded(
+			say`Rounds done`,
+			say`rounds`,
+			days,
+			rounds.map(({ day, line }) => ({
+				day,
+				name: String(line),
+				figure: one(say`A round`, roundsDoneSheet, line),
+			})),
+		),
+		kits_failed: recorded(
+			say`Kits that failed their check`,
+			say`kits`,
+			days,
+			checked
+				.filter(({ found }) => found !== "passed")
+				.map(({ day, line }) => ({
+					day,
+					name: String(line),
+					figure: one(say`A kit that failed`, checksSheet, line),
+				})),
+			checked.map(({ day }) => day),
+		),
+		descalings: recorded(
+			say`Descalings`,
+			say`descalings`,
+			days,
+			rounds
+				.filter(({ value }) => value.descaled === "yes")
+				.map(({ day, line }) => ({
+					day,
+					name: String(line),
+					figure: one(say`A descaling`, roundsDoneSheet, line),
+				})),
+			roundDays,
+		),
+		solution_litres: recorded(
+			say`Solution made`,
+			"L",
+			days,
+			roundsDone.rows.flatMap((row): DayPart[] => {
+				const figure = givenFigure(roundsDoneSheet, row, "litres");
+				return figure ? [{ day: row.value.date, name: String(row.line), figure }] : [];
+			}),
+		),
+		boiled_litres: recorded(say`Boiled water`, "L", days, []),
+	};
+}
+
+/** Days on which anything was written down of the kits' uses. */
+function usesDays({ tables }: ReadWorkbook): IsoDate[] {
+	return tables.uses.rows.map(({ value }) => value.at.date);
+}
+
+/** Kits used each day: the register's own number, and where it is blank the uses that were written down. */
+function kitsUsedByDay(read: ReadWorkbook): {
+	readonly parts: readonly DayPart[];
+	readonly days: readonly IsoDate[];
+} {
+	const { records, uses } = read.tables;
+	const given = records.rows.flatMap((row): DayPart[] => {
+		const figure = givenFigure(recordsSheet, row, "kits_used");
+		return figure ? [{ day: row.value.date, name: row.value.date, figure }] : [];
+	});
+	const known = new Set(given.map(({ day }) => day));
+	const written = uses.rows
+		.filter(({ value }) => value.what === "used" && !known.has(value.at.date))
+		.map(
+			({ line, value }): DayPart => ({
+				day: value.at.date,
+				name: say`line ${line}`,
+				figure: one(say`A kit used`, usesSheet, line),
+			}),
+		);
+	return { parts: [...given, ...written], days: [...known, ...usesDays(read)] };
+}

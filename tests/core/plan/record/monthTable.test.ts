@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest";
+import { monthTable } from "../../../../src/core/plan/record/monthTable.ts";
+import { smallUnit } from "../../smallUnit.ts";
+
+/** Rows of a report as [measure, expected, set aside, done, note]; undefined where a figure has no value. */
+function report(changes: Record<string, string>, month = "2027-03") {
+	return monthTable(smallUnit(changes), month).rows.map((row) =>
+		(["measure", "planned_expected", "planned_set_aside", "done", "note"] as const).map((key) => {
+			const { outcome } = row[key];
+			return outcome.ok ? outcome.value : undefined;
+		}),
+	);
+}
+
+const rowOf = (rows: ReturnType<typeof report>, measure: string) =>
+	rows.find(([name]) => name === measure)?.slice(1);
+
+/** A month worked out by hand: three days of births, five uses on two days, two rounds, one descaling. */
+const march = {
+	"records.csv": `date,births,kits_used
+		2027-02-28,9,9
+		2027-03-01,4,2
+		2027-03-02,6,
+		2027-03-31,5,
+		2027-04-01,7,7`,
+	"uses.csv": `at,kit,what,by,note
+		2027-03-01 10:00,A,used,,
+		2027-03-02 03:10,A,used,,
+		2027-03-02 14:00,B,used,,
+		2027-03-02 15:00,C,opened,,
+		2027-03-30 23:50,,none_ready,,`,
+	"rounds-done.csv": `date,start,ended,kits,litres,descaled
+		2027-03-01,14:00,16:00,A,5.5,no
+		2027-03-02,21:00,23:10,A B C,6,yes
+		2027-04-01,07:00,08:00,A,9,yes`,
+	"checks.csv": `checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note
+		2027-03-01 16:10,A,5,yes,yes,yes,yes,yes,,
+		2027-03-02 23:20,A,4,yes,yes,yes,yes,yes,,
+		2027-03-02 23:30,B,5,yes,no,yes,yes,yes,,`,
+	"past-plans.csv": `date,measure_of,expected,set_aside
+		2027-03-01,births,6,10
+		2027-03-02,births,6.5,11
+		2027-03-01,kits_used,0.6,
+		2027-03-02,kits_used,0.65,
+		2027-03-01,rounds,0.5,1
+		2027-03-02,rounds,0.55,1
+		2027-04-01,births,6,10`,
+	"journal.csv": `day,item,lot,entry,quantity,note
+		2027-03-01,liquid,L1,issue,0.8,
+		2027-03-02,liquid,L1,issue,0.9,
+		2027-03-03,liquid,L1,count,8,
+		2027-04-01,liquid,L1,issue,5,`,
+};
+
+describe("the report of a month", () => {
+	const rows = report(march);
+
+	test.each([
+		// 4 + 6 + 5 births; planned 6 + 6.5, set aside 10 + 11.
+		["births", [12.5, 21, 15, "3 of 31 days recorded"]],
+		// The register's 2 on the 1st, where the use written down does not count again; 2 uses on the 2nd; none on the 30th, when a need was written down.
+		["kits_used", [1.25, null, 4, "3 of 31 days recorded"]],
+		// One in 1,000 of 1.25 uses is accepted.
+		["needs_none_ready", [0.00125, null, 1, "3 of 31 days recorded"]],
+		["rounds", [1.05, 2, 2, "2 of 31 days recorded"]],
+		["kits_failed", [null, null, 2, "2 of 31 days recorded"]],
+		// One in 7 rounds: 1.05 ÷ 7.
+		["descalings", [0.15, null, 1, "2 of 31 days recorded"]],
+		["solution_litres", [null, null, 11.5, "2 of 31 days recorded"]],
+		["boiled_litres", [null, null, null, "not recorded"]],
+		["liquid", [null, null, 1.7, "3 of 31 days recorded"]],
+		["powder", [null, null, null, "not recorded"]],
+	] as const)("%s", (measure, expected) => {
+		const found = rowOf(rows, measure)?.map((value) =>
+			typeof value === "number" ? Number(value.toPrecision(12)) : value,
+		);
+		expect(found).toEqual(expected);
+	});
+
+	test("what nobody wrote down is not recorded, and never 0", () => {
+		for (const row of report(march, "2027-05")) {
+			expect(row[3]).toBeNull();
+			expect(row[4]).toBe("not recorded");
+		}
+	});
+
+	test.each([
+		["2027-02", 28],
+		["2028-02", 29],
+		["2027-04", 30],
+		["2027-12", 31],
+	])("%s has %d days", (month, count) => {
+		const uses = { "uses.csv": `at,kit,what,by,note\n${month}-03 10:00,A,used,,` };
+		expect(rowOf(report(uses, month), "kits_used")?.[3]).toBe(`1 of ${count} days recorded`);
+	});
+
+	test("every day of a month over a year's end is its own", () => {
+		const uses = {
+			"uses.csv": `at,kit,what,by,note\n2026-12-31 23:59,A,used,,\n2027-01-01 00:01,A,used,,`,
+		};
+		expect(rowOf(report(uses, "2026-12"), "kits_used")?.[2]).toBe(1);
+		expect(rowOf(report(uses, "2027-01"), "kits_used")?.[2]).toBe(1);
+	});
+});
