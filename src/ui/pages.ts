@@ -22,9 +22,12 @@ import { lotsSheet } from "../core/sheets/lots.ts";
 import { mixingSheet } from "../core/sheets/mixing.ts";
 import { mixingDaysSheet } from "../core/sheets/mixingDays.ts";
 import { orderSheet } from "../core/sheets/order.ts";
+import { pastPlansSheet } from "../core/sheets/pastPlans.ts";
+import { placedSheet } from "../core/sheets/placed.ts";
 import { productCompareSheet } from "../core/sheets/productCompare.ts";
 import { recordsSheet } from "../core/sheets/records.ts";
 import { roundsSheet } from "../core/sheets/rounds.ts";
+import { roundsDoneSheet } from "../core/sheets/roundsDone.ts";
 import { runSheetSheet } from "../core/sheets/runSheet.ts";
 import { scorecardSheet } from "../core/sheets/scorecard.ts";
 import { stepsSheet } from "../core/sheets/steps.ts";
@@ -36,6 +39,7 @@ import { supplyUseSheet } from "../core/sheets/supplyUse.ts";
 import { tonightSheet } from "../core/sheets/tonight.ts";
 import { unitSheet } from "../core/sheets/unit.ts";
 import { usageSheet } from "../core/sheets/usage.ts";
+import { usesSheet } from "../core/sheets/uses.ts";
 import { wallTableSheet } from "../core/sheets/wallTable.ts";
 import { wardSolutionSheet } from "../core/sheets/wardSolution.ts";
 import { wardUseSheet } from "../core/sheets/wardUse.ts";
@@ -83,6 +87,7 @@ export const questions: readonly PageQuestion[] = [
 			page(forecastSheet, (its) => its.forecastPage),
 			page(birthsSheet, (its) => its.birthsPage),
 			page(recordsSheet, (its) => its.recordsPage),
+			plainPage(pastPlansSheet),
 			page(scorecardSheet, (its) => its.scorecardPage),
 			plainPage(hoursSheet),
 		],
@@ -95,6 +100,8 @@ export const questions: readonly PageQuestion[] = [
 			page(dayCoverSheet, (its) => its.dayCoverPage),
 			page(runSheetSheet, (its) => its.runSheetPage),
 			page(kitRegisterSheet, (its) => its.kitRegisterPage),
+			plainPage(usesSheet),
+			plainPage(roundsDoneSheet),
 			page(checksSheet, (its) => its.checksPage),
 			page(kitHistoryTitle, (its) => its.kitHistoryPage),
 			plainPage(kitsSheet),
@@ -123,6 +130,7 @@ export const questions: readonly PageQuestion[] = [
 		pages: [
 			page(storekeeperTitle, (its) => its.storekeeperPage),
 			page(orderSheet, (its) => its.orderPage),
+			plainPage(placedSheet),
 			page(supplyUseSheet, (its) => its.supplyUsePage),
 			page(stockSheet, (its) => its.stockPage),
 			page(stockAheadSheet, (its) => its.stockAheadPage),

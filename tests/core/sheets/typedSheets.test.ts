@@ -5,6 +5,7 @@ import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import type { Sheet } from "../../../src/core/sheet.ts";
 import { combinedOrderSheet } from "../../../src/core/sheets/combinedOrder.ts";
 import { computedSheets } from "../../../src/core/sheets/computedSheets.ts";
+import { monthSheet } from "../../../src/core/sheets/month.ts";
 import { problemsSheet } from "../../../src/core/sheets/problems.ts";
 import { typedSheets } from "../../../src/core/sheets/typedSheets.ts";
 
@@ -23,8 +24,8 @@ function isSheet(value: unknown): value is Sheet {
 	return typeof value === "object" && value !== null && "file" in value && "columns" in value;
 }
 
-/** Sheets that stand outside the lists: one lists the problems, one belongs to many units. */
-const apart: readonly Sheet[] = [problemsSheet, combinedOrderSheet];
+/** Sheets that stand outside the lists: one lists the problems, one belongs to many units, one is made for a month that is asked for. */
+const apart: readonly Sheet[] = [problemsSheet, combinedOrderSheet, monthSheet];
 
 it("lists every sheet that is defined", async () => {
 	const listed = [...typedSheets, ...computedSheets, ...apart].map(({ file }) => file);
