@@ -1,5 +1,6 @@
 import { chanceAtMost } from "../../src/core/counts/counts.ts";
 import { logChance, negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
+import { spanShape } from "../../src/core/counts/spanShape.ts";
 import type { DailyCounts } from "../../src/core/forecast/dailyCounts.ts";
 import { dayAhead, type Forecast, forecast } from "../../src/core/forecast/forecast.ts";
 import { interval } from "../../src/core/forecast/scorecard.ts";
@@ -86,10 +87,17 @@ export function backtest(
 
 function weekAfter(register: DailyCounts, came: readonly number[], random: () => number): Scored[] {
 	const known = register.counts as readonly number[];
-	const learned: Forecast = answerOf(forecast, { register, factors: factorsOf(register) });
+	const learned: Forecast = answerOf(forecast, {
+		register,
+		factors: factorsOf(register),
+		birthsPerDay: null,
+		priorDays: 7,
+	});
 	const plain = known.reduce((sum, count) => sum + count, 0) / known.length;
 	return came.slice(0, DAYS_AHEAD).map((count, day) => {
-		const { mean, size } = dayAhead(learned, addDays(learned.lastDay, day + 1));
+		const births = dayAhead(learned, addDays(learned.lastDay, day + 1));
+		const { mean } = births;
+		const size = spanShape([births]);
 		const ahead = negativeBinomial(size, mean);
 		const { low, high } = interval(ahead, 0.9);
 		const below = chanceAtMost(ahead, count - 1);

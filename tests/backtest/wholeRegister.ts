@@ -27,7 +27,7 @@ export function wholeRegister(
 ): WholeRegister {
 	const register: DailyCounts = { firstDay, counts };
 	const factors = factorsOf(register);
-	const made = answerOf(forecast, { register, factors });
+	const made = answerOf(forecast, { register, factors, birthsPerDay: null, priorDays: 7 });
 	const card = scorecard(register, made);
 	if (!card) throw new Error("no day could be scored");
 	const turned = factorsFrom(firstDay, factors);

@@ -25,7 +25,13 @@ for (const perDay of [6, 60]) {
 		const pass = measure(`${name}: one pass`, () =>
 			discountedFilter(register.counts, factorsOf(register), { discount: 0.97 }),
 		);
-		const learn = () => answerOf(forecast, { register, factors: factorsOf(register) });
+		const learn = () =>
+			answerOf(forecast, {
+				register,
+				factors: factorsOf(register),
+				birthsPerDay: null,
+				priorDays: 7,
+			});
 		rows.push(pass, against(pass, measure(`${name}: fit`, learn)));
 		const learned = learn();
 		rows.push(measure(`${name}: scorecard`, () => scorecard(register, learned)));

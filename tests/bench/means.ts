@@ -14,14 +14,9 @@ import { kitUses } from "../../src/core/kits/kitUses.ts";
 import { memoized } from "../../src/core/memoize.ts";
 import { partOf } from "../../src/core/partOf.ts";
 import { countTimes } from "../../src/core/quantities.ts";
+import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/countsOfRounds.ts";
 import { flatDay } from "../../src/core/rounds/dayClock.ts";
-import {
-	kitsInRounds,
-	loadsOfDay,
-	oneRound,
-	type RoundsOfDay,
-	roundsThatRun,
-} from "../../src/core/rounds/roundsOfDay.ts";
+import { kitsInRounds, oneRound, type RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
 import { definition } from "../../src/core/sources.ts";
 import type { UseInputs } from "../../src/core/stock/useInputs.ts";
 import { useExpected } from "../../src/core/stock/useOverDays.ts";

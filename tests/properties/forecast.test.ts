@@ -1,7 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
-import { dayAhead, FEWEST_DAYS, forecast } from "../../src/core/forecast/forecast.ts";
+import {
+	dayAhead,
+	FEWEST_BIRTHS,
+	FEWEST_DAYS,
+	forecast,
+} from "../../src/core/forecast/forecast.ts";
 import { scorecard } from "../../src/core/forecast/scorecard.ts";
 import { factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
 import { plan } from "../../src/core/plan/plan.ts";
@@ -47,18 +52,24 @@ describe("whatever the register", () => {
 	test("a forecast is sound, or there are too few days or births", () => {
 		fc.assert(
 			fc.property(fc.oneof(months, register), whole(1, 14), (days, ahead) => {
-				const made = outcomeOf(forecast, { register: days, factors: factorsOf(days) });
+				const made = outcomeOf(forecast, {
+					register: days,
+					factors: factorsOf(days),
+					birthsPerDay: null,
+					priorDays: 7,
+				});
 				const recorded = days.counts.filter((each) => each !== null);
 				if (!made.ok) {
-					const few = recorded.length < FEWEST_DAYS || recorded.every((each) => each === 0);
+					const births = recorded.reduce((sum, each) => sum + each, 0);
+					const few = recorded.length < FEWEST_DAYS || births < FEWEST_BIRTHS;
 					expect(few).toBe(true);
 					return;
 				}
 				expect(made.value.discount >= 0.8 && made.value.discount <= 1).toBe(true);
 				expect(Number.isFinite(made.value.logLikelihood)).toBe(true);
-				const { mean, size } = dayAhead(made.value, addDays(made.value.lastDay, ahead));
+				const { mean, levelShape } = dayAhead(made.value, addDays(made.value.lastDay, ahead));
 				expect(Number.isFinite(mean) && mean >= 0).toBe(true);
-				expect(Number.isFinite(size) && size > 0).toBe(true);
+				expect(Number.isFinite(levelShape) && levelShape > 0).toBe(true);
 				const card = scorecard(days, made.value);
 				for (const figure of Object.values(card ?? {})) expect(Number.isFinite(figure)).toBe(true);
 			}),
@@ -71,7 +82,12 @@ describe("whatever the register", () => {
 		fc.assert(
 			fc.property(months, discount, (days, other) => {
 				const factors = factorsOf(days);
-				const made = outcomeOf(forecast, { register: days, factors });
+				const made = outcomeOf(forecast, {
+					register: days,
+					factors,
+					birthsPerDay: null,
+					priorDays: 7,
+				});
 				if (!made.ok) return;
 				compared++;
 				const first = new Date(`${days.firstDay}T00:00Z`).getUTCDay();

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { setAside } from "../../src/core/counts/counts.ts";
 import { negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
+import { spanShape } from "../../src/core/counts/spanShape.ts";
 import { bestDiscount } from "../../src/core/forecast/bestDiscount.ts";
 import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
 import { levelAhead } from "../../src/core/forecast/levelAhead.ts";
 import { likeliest } from "../../src/core/forecast/likeliest.ts";
-import { spanShape } from "../../src/core/forecast/spanShape.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { birthsDraw } from "./draws.ts";
 import { randomNumbers } from "./randomNumbers.ts";
@@ -42,11 +42,12 @@ describe("Poisson units", () => {
 		for (const { counts } of registers(6, NONE, 56, 150)) {
 			const aside = (variation: { discount: number; daySpread?: number }) => {
 				const { a, b } = discountedFilter(counts, even, variation);
-				const day = { mean: a / b, levelShape: levelAhead(a, variation.discount, 1) };
-				return setAside(
-					negativeBinomial(spanShape([day], variation.daySpread ?? 0), day.mean),
-					0.95,
-				);
+				const day = {
+					mean: a / b,
+					levelShape: levelAhead(a, variation.discount, 1),
+					daySpread: variation.daySpread ?? 0,
+				};
+				return setAside(negativeBinomial(spanShape([day]), day.mean), 0.95);
 			};
 			learned += aside(likeliest(counts, even));
 			poisson += aside({ discount: bestDiscount(counts, even) });
@@ -73,15 +74,16 @@ describe("units of size 5, 6 a day, registers of 56 days: what is set aside is e
 		const days = Array.from({ length: 7 }, (_, day) => ({
 			mean: a / b,
 			levelShape: levelAhead(a, variation.discount, day + 1),
+			daySpread: variation.daySpread as number,
 		}));
-		return { days, birth, daySpread: variation.daySpread as number };
+		return { days, birth };
 	});
 
 	test.each([1, 7])("for %d days", (length) => {
-		const enough = units.map(({ days, birth, daySpread }) => {
+		const enough = units.map(({ days, birth }) => {
 			const span = days.slice(0, length);
 			const mean = span.reduce((sum, day) => sum + day.mean, 0);
-			const aside = setAside(negativeBinomial(spanShape(span, daySpread), mean), 0.95);
+			const aside = setAside(negativeBinomial(spanShape(span), mean), 0.95);
 			const came = () => span.reduce((sum) => sum + birth(), 0);
 			return Array.from({ length: 20 }, came).filter((births) => births <= aside).length / 20;
 		});

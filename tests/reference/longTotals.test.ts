@@ -1,13 +1,13 @@
 import { qgamma } from "lib-r-math.js";
 import { describe, test } from "vitest";
-import { type Counts, setAside } from "../../src/core/counts/counts.ts";
+import { type Counts, type GivenLevel, setAside } from "../../src/core/counts/counts.ts";
 import { groupsOf } from "../../src/core/counts/groupsOf.ts";
 import { mixedOver } from "../../src/core/counts/mixedOver.ts";
 import { negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
 import { poisson } from "../../src/core/counts/poisson.ts";
 import { sumAtLevel } from "../../src/core/counts/sumAtLevel.ts";
 import { sumOf } from "../../src/core/counts/sumOf.ts";
-import { runningRounds } from "../../src/core/rounds/roundsOfDay.ts";
+import { runningRounds } from "../../src/core/rounds/countsOfRounds.ts";
 import { expectWithin } from "../expectWithin.ts";
 
 interface Day {
@@ -26,6 +26,22 @@ const measures: Record<string, (day: Day, factor: number) => Counts> = {
 		sumOf(parts.map((part) => groupsOf(poisson(part * mean * factor), 3))),
 };
 
+/** Days whose levels are one: as sure a year ahead as tomorrow. */
+function atLevels(
+	days: readonly Day[],
+	levelShape: number,
+	countsAt: (day: Day, factor: number) => Counts,
+) {
+	const each = new Map(
+		[...new Set(days)].map((day) => {
+			const level = { mean: day.mean, levelShape, daySpread: 0 };
+			const at = (factor: number) => countsAt(day, factor);
+			return [day, { given: { level, mean: day.mean, at } }] as const;
+		}),
+	);
+	return days.map((day) => each.get(day) as { given: GivenLevel });
+}
+
 /** The level at 200 equally likely values, each the middle one of its two-hundredth. */
 function midpoints(shape: number) {
 	const middles = Array.from({ length: 200 }, (_, i) =>
@@ -42,8 +58,7 @@ describe.each([1, 3, 10, 40])("a total of 40 and 90 days at a level of shape %d"
 	)("%s, %d kits a day, %d days: within 1 in 100 of the exact sums", (name, perDay, days) => {
 		const list = daysOf(perDay, days);
 		const countsAt = measures[name] as (typeof measures)[string];
-		const mean = perDay * days;
-		const found = sumAtLevel(list, { shape, mean }, countsAt);
+		const found = sumAtLevel(atLevels(list, shape, countsAt));
 		const exact = mixedOver(midpoints(shape), (factor) => {
 			const each = new Map([...new Set(list)].map((day) => [day, countsAt(day, factor)]));
 			return sumOf(list.map((day) => each.get(day) as Counts));
@@ -61,8 +76,8 @@ describe("kits alone are negative binomial, however many", () => {
 		[1, 2, 5, 20, 60].flatMap((shape) => [0.1, 1, 6, 25].map((perDay) => [shape, perDay] as const)),
 	)("shape %d, %d a day, a year", (shape, perDay) => {
 		const mean = perDay * 364;
-		const found = sumAtLevel(daysOf(perDay, 364), { shape, mean }, (day, factor) =>
-			poisson(day.mean * factor),
+		const found = sumAtLevel(
+			atLevels(daysOf(perDay, 364), shape, (day, factor) => poisson(day.mean * factor)),
 		);
 		const exact = negativeBinomial(shape, mean);
 		for (const level of [0.9, 0.95, 0.98, 0.99]) {

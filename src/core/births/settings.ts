@@ -1,6 +1,6 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { commonPractice, definition } from "../sources.ts";
+import { commonPractice, definition, estimate } from "../sources.ts";
 import { yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
@@ -54,5 +54,14 @@ export const planSettings = {
 		decimals: 1,
 		help: say`Mean births a day, used for every day without a figure of its own.`,
 		source: commonPractice,
+	}),
+	prior_days: typed({
+		label: say`Days of the register that births a day count for`,
+		unit: say`days`,
+		value: number({ min: 1, max: 366 }),
+		fallback: 7,
+		help: say`Until the register has 14 recorded days and 10 births, births a day weigh as much as this many recorded days.`,
+		source: estimate,
+		added: true,
 	}),
 };

@@ -1,7 +1,9 @@
 import { calculation } from "../calculation.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
-import { type RoundsOfDay, runningRounds } from "../rounds/roundsOfDay.ts";
+import { countOverLevel } from "../rounds/atLevel.ts";
+import { runningRounds } from "../rounds/countsOfRounds.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
@@ -44,15 +46,18 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 		result: { first: 0, chance: Float64Array.of(0.25, 0.5, 0.25) },
 		within: 1e-12,
 	},
-	compute: ({ rounds, made, lifeHours }) => {
-		if (rounds.kind === "after_each_use")
-			return made === "each_round"
-				? poisson(rounds.kits[0] as number)
-				: oneByOne(rounds.kits[0] as number, lifeHours);
-		if (made === "each_round") return runningRounds(rounds.kits);
-		return onceADay(rounds.starts, rounds.kits, lifeHours * MINUTES_PER_HOUR);
-	},
+	compute: ({ rounds, made, lifeHours }) =>
+		countOverLevel(rounds, (known) => preparationsFor(known, made, lifeHours)),
 });
+
+function preparationsFor(rounds: RoundsOfDay, made: Inputs["made"], lifeHours: number): Counts {
+	if (rounds.kind === "after_each_use")
+		return made === "each_round"
+			? poisson(rounds.kits[0] as number)
+			: oneByOne(rounds.kits[0] as number, lifeHours);
+	if (made === "each_round") return runningRounds(rounds.kits);
+	return onceADay(rounds.starts, rounds.kits, lifeHours * MINUTES_PER_HOUR);
+}
 
 interface MadeSoFar {
 	/** When the last preparation was made; long ago where it may no longer be used. */

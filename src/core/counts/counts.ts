@@ -7,6 +7,27 @@
 export interface Counts {
 	readonly first: number;
 	readonly chance: Float64Array;
+	/** Where it goes with a level that is not known: how likely each number is at each level. */
+	readonly given?: GivenLevel;
+}
+
+/** A count of a forecast day at each level of births. */
+export interface GivenLevel {
+	/** What is not known of the day's births. */
+	readonly level: LevelOfDay;
+	/** Mean of what goes with the level. */
+	readonly mean: number;
+	/** How likely each number is at a multiple of the level's mean. */
+	readonly at: (factor: number) => Counts;
+}
+
+/** Births of one forecast day: their mean, and what is not known of them. */
+export interface LevelOfDay {
+	readonly mean: number;
+	/** Shape of its Gamma level. */
+	readonly levelShape: number;
+	/** 1 ÷ the size of a day's own variation; 0 where days are Poisson. */
+	readonly daySpread: number;
 }
 
 /** Chances smaller than this, all together, are left out at either end. */

@@ -6,8 +6,9 @@ const known: readonly LevelNode[] = [{ factor: 1, weight: 1 }];
 
 /** Level variance below this part of the Poisson variance moves no quantile by 1 in 100. */
 const WELL_KNOWN = 0.01;
-/** As many as are ever worth their time. */
+/** As many as are ever worth their time: for a level up to so much more varied than the counts. */
 const MOST_NODES = 27;
+export const MOST_VARIANCE = 14;
 
 const found = memoize(laguerreNodes);
 

@@ -24,17 +24,17 @@ export function momentsOf({ first, chance }: Counts): Moments {
 	return { mean, variance, third, most: first + chance.length - 1 };
 }
 
-/** The moments of a sum of independent counts, each taken as often as it says. */
+/** The moments of a sum of independent counts, each times an amount of its own. */
 export function momentsOfSum(parts: Iterable<readonly [Moments, number]>): Moments {
 	let mean = 0;
 	let variance = 0;
 	let third = 0;
 	let most = 0;
-	for (const [part, times] of parts) {
-		mean += part.mean * times;
-		variance += part.variance * times;
-		third += part.third * times;
-		most += part.most * times;
+	for (const [part, amount] of parts) {
+		mean += part.mean * amount;
+		variance += part.variance * amount ** 2;
+		third += part.third * amount ** 3;
+		most += part.most * amount;
 	}
 	return { mean, variance, third, most };
 }

@@ -5,6 +5,8 @@ import type { Moments } from "./moments.ts";
 const EVEN = 1e-4;
 /** The skewness of the least even Gamma that still falls from its first value on. */
 const MOST_SKEWED = 2;
+/** Where so many numbers lie in one spread, not each has to be told apart. */
+const FINE = 300;
 /** No term further than so many spreads from the mean can be seen. */
 const FURTHEST = 40;
 
@@ -22,16 +24,18 @@ export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
 	const turned = skewness < 0 ? -1 : 1;
 	const log = logDensity(Math.abs(skewness));
 	const term = (count: number) => Math.exp(log((turned * (count - mean)) / spread));
-	const middle = Math.round(mean);
+	const step = Math.max(1, Math.floor(spread / FINE));
+	const middle = Math.round(mean / step) * step;
 	let from = middle;
-	while (from > middle - FURTHEST * spread && term(from - 1) >= TAIL) from--;
+	while (from > middle - FURTHEST * spread && term(from - step) >= TAIL) from -= step;
 	let to = middle;
-	while (to < middle + FURTHEST * spread && term(to + 1) >= TAIL) to++;
+	while (to < middle + FURTHEST * spread && term(to + step) >= TAIL) to += step;
 	const first = Math.max(0, from);
-	const chance = new Float64Array(Math.min(most, to) - first + 1);
+	const last = Math.max(first, Math.min(Math.ceil(most), to));
+	const chance = new Float64Array(last - first + 1);
 	let sum = 0;
-	for (let count = from; count <= to; count++) {
-		const at = Math.min(Math.max(count - first, 0), chance.length - 1);
+	for (let count = from; count <= to; count += step) {
+		const at = Math.min(Math.max(count, first), last) - first;
 		const each = term(count);
 		chance[at] = (chance[at] as number) + each;
 		sum += each;

@@ -1,52 +1,74 @@
-import type { Counts } from "./counts.ts";
+import { always, type Counts, type GivenLevel } from "./counts.ts";
 import { laguerreNodes } from "./laguerreNodes.ts";
-import { levelNodes } from "./levelNodes.ts";
+import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
 import { mixedOver } from "./mixedOver.ts";
 import { type Moments, mixedMoments, momentsOf, momentsOfSum } from "./moments.ts";
 import { shiftedGamma } from "./shiftedGamma.ts";
-import { sumOf } from "./sumOf.ts";
+import { spanShape } from "./spanShape.ts";
+import { spread } from "./spread.ts";
+import { plus, sumOf } from "./sumOf.ts";
 
 /** Up to so many days a total at an uncertain level is added up exactly at every node. */
-const DAYS_ADDED_EXACTLY = 31;
+export const DAYS_ADDED_EXACTLY = 31;
 /** Enough for the first three moments of what bends little over the part of the level that is smoothed. */
 const NODES_OF_MOMENTS = 3;
 /** From this shape on the level is even enough for the moments of the whole. */
 const EVEN_SHAPE = 25;
 const NODES_OF_TOTAL = 56;
 
-/** How uncertain the level behind a count is: a Gamma(shape, shape) multiplier of its mean. */
-export interface SharedLevel {
-	readonly shape: number;
-	/** Mean of what is counted and goes with the level. */
-	readonly mean: number;
-}
+/** A day whose count is known, or known at each level. */
+type CountOfDay = Counts | { readonly given: GivenLevel };
 
 /**
- * Total of days that share an uncertain level and are independent given it.
+ * Total of days that are independent but for the level that they share.
  *
- * Where the level is well known, the days added up exactly. Else mixed over the level's
- * nodes; for more than a month by its mean, variance and skewness alone, within 1 in
- * 100 of the exact mixture (tests/reference/longTotals.test.ts).
+ * Where no level is unknown, or it is known well, the days added up exactly. Else mixed
+ * over the level's nodes; for more than a month, or a level far wider than the
+ * days' own chance, by its mean, variance and skewness at
+ * them, within 1 in 100 of the exact mixture (tests/reference/longTotals.test.ts). Days
+ * with no level of their own are added as they are.
  *
- * @param days what each day goes by; equal objects are worked out once
- * @param countsAt how likely each number is for a day at a multiple of the level's mean
+ * @param days in order of time; equal objects are worked out once
+ * @param amounts of each day, by which its count goes; 1 where not given
  */
-export function sumAtLevel<D extends object>(
-	days: readonly D[],
-	{ shape, mean }: SharedLevel,
-	countsAt: (day: D, factor: number) => Counts,
-): Counts {
-	const times = new Map<D, number>();
-	for (const day of days) times.set(day, (times.get(day) ?? 0) + 1);
+export function sumAtLevel(days: readonly CountOfDay[], amounts?: readonly number[]): Counts {
+	const levels = days.flatMap(({ given }) => (given ? [given] : []));
+	if (levels.length === 0) return amountsAdded(days as readonly Counts[], amounts);
+	const shape = spanShape(levels.map(({ level }) => level));
+	const mean = levels.reduce((sum, given) => sum + given.mean, 0);
 	const nodes = levelNodes(shape, mean);
-	if (nodes.length === 1 || days.length <= DAYS_ADDED_EXACTLY)
+	const distinct = [...new Set(days)];
+	if (nodes.length === 1 || (days.length <= DAYS_ADDED_EXACTLY && mean / shape <= MOST_VARIANCE))
 		return mixedOver(nodes, (factor) => {
-			const counts = new Map([...times.keys()].map((day) => [day, countsAt(day, factor)]));
-			return sumOf(days.map((day) => counts.get(day) as Counts));
+			const counts = new Map(distinct.map((day) => [day, at(day, factor)]));
+			return amountsAdded(
+				days.map((day) => counts.get(day) as Counts),
+				amounts,
+			);
 		});
-	return longTotal(shape, (factor) =>
-		momentsOfSum([...times].map(([day, count]) => [momentsOf(countsAt(day, factor)), count])),
-	);
+	return longTotal(shape, (factor) => {
+		const moments = new Map(distinct.map((day) => [day, momentsOf(at(day, factor))]));
+		return momentsOfSum(
+			days.map((day, i) => [moments.get(day) as Moments, amounts?.[i] ?? 1] as const),
+		);
+	});
+}
+
+/** Known days added up, those of one amount together: each has chances only at its multiples. */
+function amountsAdded(days: readonly Counts[], amounts: readonly number[] | undefined): Counts {
+	if (!amounts) return sumOf(days);
+	const byAmount = new Map<number, Counts[]>();
+	days.forEach((counts, day) => {
+		const amount = amounts[day] as number;
+		byAmount.set(amount, [...(byAmount.get(amount) ?? []), counts]);
+	});
+	return [...byAmount]
+		.map(([amount, counts]) => spread(sumOf(counts), (count) => count * amount))
+		.reduce((added, part) => plus(part, added), always(0));
+}
+
+function at(day: CountOfDay, factor: number): Counts {
+	return "first" in day && !day.given ? day : (day.given as GivenLevel).at(factor);
 }
 
 /**

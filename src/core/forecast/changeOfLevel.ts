@@ -18,6 +18,9 @@ const CHANGE = 1.4;
 /** The chart's limit h: how much likelier the change has to be, in logarithm. */
 const LIMIT = 6;
 
+/** No single day says more than this: one odd day is no change that lasts (estimate). */
+const MOST_OF_A_DAY = 3;
+
 /** One side of the chart: evidence for a change since the day on which it began to gather. */
 interface Side {
 	readonly times: number;
@@ -70,7 +73,8 @@ function firstChange(
 			for (const side of sides) {
 				if (side.evidence === 0) side.since = day;
 				const gain = count * Math.log(side.times) - mean * (side.times - 1);
-				side.evidence = Math.max(0, side.evidence + gain / (1 + mean * daySpread));
+				const told = Math.min(MOST_OF_A_DAY, gain / (1 + mean * daySpread));
+				side.evidence = Math.max(0, side.evidence + told);
 				if (side.evidence > LIMIT && day - side.since + 1 >= LASTING_DAYS)
 					return {
 						beganOn: side.since,

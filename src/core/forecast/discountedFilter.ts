@@ -18,8 +18,8 @@ export type OnDay = (day: number, count: number, size: number, mean: number) => 
 export interface Variation {
 	/** ω: what one day leaves of what was known, 0 to 1. */
 	readonly discount: number;
-	/** 1 ÷ the day's own size r; 0 or absent where the days of one level are Poisson. */
-	readonly daySpread?: number;
+	/** 1 ÷ the day's own size r; 0 where the days of one level are Poisson. */
+	readonly daySpread: number;
 }
 
 /**
@@ -50,7 +50,7 @@ export function sizeOfDay(levelShape: number, daySpread: number): number {
 export function discountedFilter(
 	counts: readonly (number | null)[],
 	factors: readonly number[],
-	{ discount, daySpread = 0 }: Variation,
+	{ discount, daySpread = 0 }: Pick<Variation, "discount"> & Partial<Variation>,
 	onDay?: OnDay,
 ): Filtered {
 	let a = 0;

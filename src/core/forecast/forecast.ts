@@ -1,18 +1,27 @@
 import { calculation, refuse } from "../calculation.ts";
+import type { LevelOfDay } from "../counts/counts.ts";
+import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, dayNumber, type IsoDate, isoDate } from "../values/date.ts";
-import { bestDiscount } from "./bestDiscount.ts";
 import type { DailyCounts } from "./dailyCounts.ts";
 import { discountedFilter } from "./discountedFilter.ts";
+import { firstLevel } from "./firstLevel.ts";
+import { levelAhead } from "./levelAhead.ts";
+import { likeliest } from "./likeliest.ts";
 import { factorsFrom } from "./weekdayFactors.ts";
 
-/** Fewer recorded days than this do not make a forecast. */
+/** With fewer recorded days or births than these, births a day from the settings lead. */
 export const FEWEST_DAYS = 14;
+export const FEWEST_BIRTHS = 10;
 
 /** What the register says of the days to come. */
 export interface Forecast {
+	/** The register alone, or births a day from the settings moved by a young register. */
+	readonly ledBy: "register" | "settings";
 	readonly discount: number;
+	/** 1 ÷ the size of a day's own variation; 0 where days are Poisson. */
+	readonly daySpread: number;
 	/** Gamma shape and rate of the level after the last recorded day. */
 	readonly a: number;
 	readonly b: number;
@@ -26,6 +35,9 @@ export interface Forecast {
 interface Inputs {
 	readonly register: DailyCounts;
 	readonly factors: readonly number[];
+	/** Births a day from the settings; null where there is no such figure. */
+	readonly birthsPerDay: number | null;
+	readonly priorDays: number;
 }
 
 /** Learns the level of births and how fast it moves from the register. */
@@ -33,11 +45,17 @@ export const forecast = calculation<Inputs, Forecast>({
 	key: "forecast",
 	label: say`Forecast from the register`,
 	unit: say`births/day`,
-	formula: say`Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b. Level a ÷ b; ω from 0.8 to 1 is the one under which the register's own days were forecast best.`,
+	formula: say`Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b; where days vary more than Poisson, with a size r of their own, both ÷ (1 + births expected ÷ r). Level a ÷ b. ω from 0.8 to 1 and r are those under which the register's own days were forecast best. With fewer than ${FEWEST_DAYS} recorded days or ${FEWEST_BIRTHS} births: a is births a day × days it counts for + births recorded, b is those days + weekday factors.`,
 	source: sources.discounted,
 	inputs: {
 		register: { label: say`Births in the register`, unit: say`births/day` },
 		factors: { label: say`Weekday factors`, unit: say`times a mean day` },
+		birthsPerDay: { label: say`Births a day`, unit: say`births/day`, min: 0 },
+		priorDays: {
+			label: say`Days of the register that births a day count for`,
+			unit: say`days`,
+			min: 1,
+		},
 	},
 	example: {
 		// Two births on each of 14 days: nothing moves, so ω is 1, a 14 × 2 and b 14 × 1. The 2nd to
@@ -45,9 +63,13 @@ export const forecast = calculation<Inputs, Forecast>({
 		inputs: {
 			register: { firstDay: "2027-03-01", counts: Array.from({ length: 14 }, () => 2) },
 			factors: [1, 1, 1, 1, 1, 1, 1],
+			birthsPerDay: 5,
+			priorDays: 7,
 		},
 		result: {
+			ledBy: "register",
 			discount: 1,
+			daySpread: 0,
 			a: 28,
 			b: 14,
 			lastDay: "2027-03-14",
@@ -57,49 +79,51 @@ export const forecast = calculation<Inputs, Forecast>({
 		},
 		within: 1e-5,
 	},
-	compute: ({ register, factors }) => {
+	compute: ({ register, factors, birthsPerDay, priorDays }) => {
 		const recorded = register.counts.filter((count) => count !== null);
-		if (recorded.length < FEWEST_DAYS)
+		const births = recorded.reduce((sum, count) => sum + count, 0);
+		const turned = factorsFrom(register.firstDay, factors);
+		const lastDay = isoDate((dayNumber(register.firstDay) as number) + register.counts.length - 1);
+		const common = { lastDay, factors, recordedDays: recorded.length };
+		if (recorded.length >= FEWEST_DAYS && births >= FEWEST_BIRTHS) {
+			const variation = learned(register.counts, turned);
+			const filtered = discountedFilter(register.counts, turned, variation);
+			return { ledBy: "register", ...variation, ...filtered, ...common };
+		}
+		if (birthsPerDay === null || birthsPerDay + births === 0)
 			return refuse({
 				code: "short-register",
-				received: say`${recorded.length} recorded days`,
-				allowed: say`at least ${FEWEST_DAYS}`,
-				message: say`The register has ${recorded.length} recorded days; a forecast needs at least ${FEWEST_DAYS}. Until then births a day from the settings are used.`,
+				received: say`${recorded.length} recorded days, ${births} births`,
+				allowed: say`at least ${FEWEST_DAYS} days and ${FEWEST_BIRTHS} births`,
+				message: say`The register is too short to plan by alone; until then give births a day in the settings.`,
 				place: { file: "records.csv", line: null, column: "births" },
 			});
-		if (recorded.every((count) => count === 0))
-			return refuse({
-				code: "no-births-recorded",
-				received: say`0 births on every day`,
-				allowed: say`at least one day with a birth`,
-				message: say`No recorded day has a birth, so nothing can be learned; births a day from the settings are used.`,
-				place: { file: "records.csv", line: null, column: "births" },
-			});
-		const turned = factorsFrom(register.firstDay, factors);
-		const discount = bestDiscount(register.counts, turned);
-		const { a, b, logLikelihood } = discountedFilter(register.counts, turned, { discount });
-		const lastDay = isoDate((dayNumber(register.firstDay) as number) + register.counts.length - 1);
-		return { discount, a, b, lastDay, factors, logLikelihood, recordedDays: recorded.length };
+		const level = firstLevel(register.counts, turned, birthsPerDay, priorDays);
+		return { ledBy: "settings", discount: 1, daySpread: 0, ...level, logLikelihood: 0, ...common };
 	},
 });
 
-/** Births of a day to come: negative binomial with this mean and size. */
-export interface DayAhead {
-	readonly mean: number;
-	readonly size: number;
-}
-
-/** Below this size a negative binomial says "most likely none", and sets aside less the less it knows. */
-const LEAST_SIZE = 1;
+/** An edit elsewhere leaves the register as it was. */
+const learned = memoize(likeliest, (counts, factors) => [counts.join(), factors.join()]);
 
 /**
- * The forecast of one day: the level stays, and is known less the further ahead, but
- * never so little that knowing less would set less aside.
+ * The births of one day: the level stays, and is known less the further ahead. Days
+ * alike are the same object.
  */
-export function dayAhead({ a, b, discount, factors, lastDay }: Forecast, date: IsoDate): DayAhead {
+export function dayAhead(
+	{ a, b, discount, daySpread, factors, lastDay }: Forecast,
+	date: IsoDate,
+): LevelOfDay {
 	const day = dayNumber(date) as number;
-	const ahead = Math.max(1, day - (dayNumber(lastDay) as number));
+	const ahead = day - (dayNumber(lastDay) as number);
 	const factor = factors[(((day + 4) % DAYS_PER_WEEK) + DAYS_PER_WEEK) % DAYS_PER_WEEK] as number;
-	const least = Math.min(LEAST_SIZE, a * discount);
-	return { mean: (factor * a) / b, size: Math.max(least, a * discount ** ahead) };
+	return levelOfDay((factor * a) / b, levelAhead(a, discount, ahead), daySpread);
 }
+
+const levelOfDay = memoize(
+	(mean: number, levelShape: number, daySpread: number): LevelOfDay => ({
+		mean,
+		levelShape,
+		daySpread,
+	}),
+);

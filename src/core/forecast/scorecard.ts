@@ -29,7 +29,7 @@ const POISSON = 1e12;
 /** Forecasts each day of the register from those before it, and compares with two simple ways. */
 export function scorecard(
 	{ firstDay, counts }: DailyCounts,
-	{ factors, discount }: Forecast,
+	{ factors, ...variation }: Forecast,
 ): Scorecard | undefined {
 	const turned = factorsFrom(firstDay, factors);
 	let days = 0;
@@ -39,7 +39,7 @@ export function scorecard(
 	let seen = 0;
 	let births = 0;
 	let next = 0;
-	discountedFilter(counts, turned, { discount }, (day, count, size, mean) => {
+	discountedFilter(counts, turned, variation, (day, count, size, mean) => {
 		for (; next < day; next++) {
 			const before = counts[next];
 			if (before === null || before === undefined) continue;

@@ -1,5 +1,4 @@
 import type { Figure } from "../calculation.ts";
-import type { Counts } from "../counts/counts.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 
 /** What is expected of one measure, and what to set aside. */
@@ -14,9 +13,9 @@ export interface CountFigures {
 	readonly kitsUsed: Pair;
 	readonly kitsExpired: Pair;
 	readonly kitsToReprocess: Pair;
-	readonly roundCounts: Figure<Counts>;
-	readonly loadCounts: Figure<Counts>;
-	readonly preparationCounts: Figure<Counts>;
+	readonly roundsThatRun: Pair;
+	readonly loads: Pair;
+	readonly preparations: Pair;
 	/** Product for them, as measured out from the lots in the store. */
 	readonly product: Pair;
 	readonly rounds: Figure<RoundsOfDay[]>;

@@ -1,18 +1,18 @@
-import { derive, type Figure, gather } from "../calculation.ts";
+import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
 import { preparationsOfDay } from "../chlorine/preparations.ts";
-import type { Counts } from "../counts/counts.ts";
+import type { Counts, LevelOfDay } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
 import type { ReadTable } from "../read/rows.ts";
+import { loadsOfDay, roundsThatRun } from "../rounds/countsOfRounds.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,
-	loadsOfDay,
 	type RoundsOfDay,
-	roundsThatRun,
+	roundsOfForecast,
 	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
@@ -24,6 +24,7 @@ import { together } from "./kits/together.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const arrivals = memoized(kitsInRounds);
+const forecastRounds = memoized(roundsOfForecast);
 const running = memoized(roundsThatRun);
 const loads = memoized(loadsOfDay);
 const preparations = memoized(preparationsOfDay);
@@ -40,8 +41,8 @@ export interface KindOfDay {
 export interface DayDemand {
 	readonly date: IsoDate;
 	readonly births: Figure;
-	/** How sure a forecast of the births is; undefined where they are Poisson. */
-	readonly birthSize: Figure | undefined;
+	/** What a forecast does not know of the births; undefined where the figure is the unit's own. */
+	readonly level: Figure<LevelOfDay> | undefined;
 	/** Each kind of kit apart, in the order of the unit's kinds. */
 	readonly kinds: readonly KindOfDay[];
 	readonly rounds: Figure<RoundsOfDay>;
@@ -66,9 +67,10 @@ export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDem
 	const { births_per_day } = unit.read.settings;
 	for (const date of dates) {
 		const own = ownBirths(unit.read.tables.births)(date);
-		const { mean: births, size: birthSize } = birthsOfDay(date, own, unit.forecast, births_per_day);
+		const { mean: births, level } = birthsOfDay(date, own, unit.forecast, births_per_day);
 		const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
-		days.push({ date, births, birthSize, kinds, rounds: roundsOfKinds(unit, kinds, days.at(-1)) });
+		const day = { date, births, level, kinds };
+		days.push({ ...day, rounds: roundsOf(unit, day, days.at(-1) ?? day) });
 	}
 	return days;
 }
@@ -132,13 +134,35 @@ function kindOfDay(unit: UnitFigures, kind: KindFigures, births: Figure): KindOf
 	};
 }
 
+type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;
+
+/** The rounds of a day; where its births or those of the evening before are forecast, they say so. */
+function roundsOf(
+	unit: UnitFigures,
+	today: BirthsAndKits,
+	yesterday: BirthsAndKits,
+): Figure<RoundsOfDay> {
+	const rounds = roundsOfKinds(unit, today.kinds, yesterday.kinds);
+	const level = today.level ?? (unit.afterEachUse ? undefined : yesterday.level);
+	if (!level) return rounds;
+	const sure = roundsOfKinds(unit, sureOf(today), sureOf(yesterday));
+	return derive(forecastRounds, { rounds, sure, level });
+}
+
+const none = nameFigure(say`Kits used, not by the forecast`, 0);
+
+/** What of a day does not go by the forecast. */
+function sureOf({ level, kinds }: BirthsAndKits): readonly KindOfDay[] {
+	return level ? kinds.map((kind) => ({ ...kind, uses: none, toReprocess: kind.expiries })) : kinds;
+}
+
 /** Rounds carry the kits of all kinds. The day before the plan is like its first day. */
 function roundsOfKinds(
 	unit: UnitFigures,
 	kinds: readonly KindOfDay[],
-	yesterday: DayDemand | undefined,
+	yesterday: readonly KindOfDay[],
 ): Figure<RoundsOfDay> {
-	const each = kinds.map((kind, k) => roundsOfKind(unit, kind, yesterday?.kinds[k] ?? kind));
+	const each = kinds.map((kind, k) => roundsOfKind(unit, kind, yesterday[k] ?? kind));
 	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;
 	const named = Object.fromEntries(
 		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),

@@ -1,6 +1,4 @@
 import { derive, type Figure } from "../calculation.ts";
-import type { Counts } from "../counts/counts.ts";
-import { expectedOf, setAsideOf } from "../counts/measures.ts";
 import { countTimes } from "../quantities.ts";
 import { say } from "../say.ts";
 import type { Measure } from "../sheets/planMeasures.ts";
@@ -9,21 +7,6 @@ import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.t
 import type { CountFigures, Pair } from "./countFigures.ts";
 import { groupOver } from "./store/supplyFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
-
-const roundsExpected = expectedOf("rounds_expected", say`Rounds that run`, say`rounds`);
-const roundsSetAside = setAsideOf("rounds_set_aside", say`Rounds that run`, say`rounds`);
-const loadsExpected = expectedOf("loads_expected", say`Loads`, say`loads`);
-const loadsSetAside = setAsideOf("loads_set_aside", say`Loads`, say`loads`);
-const preparationsExpected = expectedOf(
-	"preparations_expected",
-	say`Preparations`,
-	say`preparations`,
-);
-const preparationsSetAside = setAsideOf(
-	"preparations_set_aside",
-	say`Preparations`,
-	say`preparations`,
-);
 
 const loads = { label: say`Loads`, unit: say`loads` };
 const preparations = { label: say`Preparations`, unit: say`preparations` };
@@ -57,16 +40,8 @@ export function measureFigures(
 	counts: CountFigures,
 ): Record<Measure, Pair> {
 	const { settings } = unit.read;
-	const confidence = settings.plan_confidence;
-	const rounds = pair(counts.roundCounts, roundsExpected, roundsSetAside, confidence);
-	const loadPair = pair(counts.loadCounts, loadsExpected, loadsSetAside, confidence);
-	const made = pair(
-		counts.preparationCounts,
-		preparationsExpected,
-		preparationsSetAside,
-		confidence,
-	);
-	const bucketPair = times(boiledBuckets, loadPair, settings.rinse_buckets);
+	const { roundsThatRun: rounds } = counts;
+	const bucketPair = times(boiledBuckets, counts.loads, settings.rinse_buckets);
 	const vinegar = {
 		everyRounds: settings.descale_every_rounds,
 		litresEach: unit.vinegarPerDescale,
@@ -77,7 +52,7 @@ export function measureFigures(
 		kits_expired: counts.kitsExpired,
 		kits_to_reprocess: counts.kitsToReprocess,
 		rounds,
-		solution_litres: times(solutionLitres, made, litres),
+		solution_litres: times(solutionLitres, counts.preparations, litres),
 		chlorine: counts.product,
 		boiled_litres: times(boiledLitres, bucketPair, settings.bucket_fill_litres),
 		boiled_buckets: bucketPair,
@@ -86,18 +61,6 @@ export function measureFigures(
 			setAside: derive(vinegarSetAside, { ...vinegar, rounds: rounds.setAside }),
 		},
 		gauze_pieces: groupOver(unit, "gauze", counts.rounds),
-	};
-}
-
-function pair(
-	counts: Figure<Counts>,
-	expected: ReturnType<typeof expectedOf>,
-	setAside: ReturnType<typeof setAsideOf>,
-	confidence: Figure,
-): Pair {
-	return {
-		expected: derive(expected, { counts }),
-		setAside: derive(setAside, { counts, confidence }),
 	};
 }
 

@@ -1,9 +1,9 @@
 import { calculation, derive, type Figure } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import { type Counts, once } from "../counts/counts.ts";
-import { poissonCount, setAsideOf } from "../counts/measures.ts";
+import { expectedOf, poissonCount, setAsideOf } from "../counts/measures.ts";
 import { mixedCount } from "../counts/mixedCount.ts";
-import { sumOf } from "../counts/sumOf.ts";
+import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { memoized } from "../memoize.ts";
 import { partOf } from "../partOf.ts";
 import { total } from "../quantities.ts";
@@ -13,12 +13,28 @@ import { productExpected, productSetAside } from "../stock/productOverDays.ts";
 import { byDate, roundsByDate } from "./byDate.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
+import { sizeOf } from "./sizeOf.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const births = countMeasure("births", say`Births`, say`births`);
 const kitsUsed = countMeasure("kits_used", say`Kits used`, say`kits`);
 const kitsExpired = countMeasure("kits_expired", say`Kits gone out of date`, say`kits`);
 const kitsToReprocess = countMeasure("kits_to_reprocess", say`Kits to reprocess`, say`kits`);
+
+const roundsThatRun = counted("rounds", say`Rounds that run`, say`rounds`);
+const loads = counted("loads", say`Loads`, say`loads`);
+const preparations = counted("preparations", say`Preparations`, say`preparations`);
+
+/** The calculations of something counted whose days' distributions are known. */
+function counted(key: string, label: string, unit: string) {
+	return {
+		label,
+		unit,
+		total: total(`${key}_expected`, say`${label}, expected`, unit),
+		expected: expectedOf(`${key}_expected`, label, unit),
+		setAside: setAsideOf(`${key}_set_aside`, label, unit),
+	};
+}
 
 type CountMeasure = ReturnType<typeof countMeasure>;
 
@@ -37,21 +53,31 @@ function countMeasure(key: string, label: string, unit: string) {
 /** The counts of a single day. */
 export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 	const confidence = unit.read.settings.plan_confidence;
-	const of = (measure: CountMeasure, expected: Figure): Pair => {
-		const counts = derive(measure.poisson, { mean: expected });
-		return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
-	};
 	return {
 		births: birthsOver(births, [day], (each) => each.births, confidence),
 		kitsUsed: birthsOver(kitsUsed, [day], (each) => each.kitUses, confidence),
-		kitsExpired: of(kitsExpired, day.expiries),
-		kitsToReprocess: of(kitsToReprocess, day.toReprocess),
-		roundCounts: day.roundCounts,
-		loadCounts: day.loadCounts,
-		preparationCounts: day.preparationCounts,
+		kitsExpired: poissonOver(kitsExpired, day.expiries, confidence),
+		kitsToReprocess: kitsToReprocessOver([day], confidence),
+		...countedOver([day], confidence),
 		product: productOver([day], confidence),
 		rounds: roundsByDate([day]),
 	};
+}
+
+function poissonOver(measure: CountMeasure, expected: Figure, confidence: Figure): Pair {
+	const counts = derive(measure.poisson, { mean: expected });
+	return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
+}
+
+/** The sum of one figure of some days; of a day alone, its own. */
+function summed(
+	measure: Pick<CountMeasure, "label" | "unit" | "total">,
+	days: readonly DayFigures[],
+	of: (day: DayFigures) => Figure,
+): Figure {
+	return days.length === 1
+		? of(days[0] as DayFigures)
+		: derive(measure.total, { parts: byDate(measure.label, measure.unit, days, of) });
 }
 
 /** Births, or the uses they bring: negative binomial on forecast days, Poisson on the others. */
@@ -61,49 +87,85 @@ function birthsOver(
 	of: (day: DayFigures) => Figure,
 	confidence: Figure,
 ): Pair {
-	const sum = (part: readonly DayFigures[]): Figure =>
-		part.length === 1
-			? of(part[0] as DayFigures)
-			: derive(measure.total, { parts: byDate(measure.label, measure.unit, part, of) });
-	const expected = sum(days);
-	const forecast = days.filter((day) => day.birthSize);
-	// The day furthest ahead is known least; its size makes the total no surer than its parts.
-	const size = forecast.at(-1)?.birthSize;
-	const counts = size
-		? derive(measure.mixed, {
-				poissonMean: sum(days.filter((day) => !day.birthSize)),
-				forecastMean: sum(forecast),
-				size,
-			})
-		: derive(measure.poisson, { mean: expected });
+	const expected = summed(measure, days, of);
+	const forecast = days.filter((day) => day.level);
+	if (forecast.length === 0) return poissonOver(measure, expected, confidence);
+	const own = days.filter((day) => !day.level);
+	return mixedOver(
+		measure,
+		expected,
+		summed(measure, own, of),
+		summed(measure, forecast, of),
+		days,
+		confidence,
+	);
+}
+
+/** Kits used, of which some go by the forecast, and kits gone out of date, which do not: never fewer than those used. */
+function kitsToReprocessOver(days: readonly DayFigures[], confidence: Figure): Pair {
+	const expected = summed(kitsToReprocess, days, (day) => day.toReprocess);
+	const forecast = days.filter((day) => day.level);
+	if (forecast.length === 0) return poissonOver(kitsToReprocess, expected, confidence);
+	const sure = summed(kitsToReprocess, days, (day) => (day.level ? day.expiries : day.toReprocess));
+	const uses = summed(kitsUsed, forecast, (day) => day.kitUses);
+	return mixedOver(kitsToReprocess, expected, sure, uses, days, confidence);
+}
+
+function mixedOver(
+	measure: CountMeasure,
+	expected: Figure,
+	poissonMean: Figure,
+	forecastMean: Figure,
+	days: readonly DayFigures[],
+	confidence: Figure,
+): Pair {
+	const counts = derive(measure.mixed, { poissonMean, forecastMean, size: sizeOf(days) });
 	return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
 }
 
 /**
- * The counts of the whole plan. A total of Poisson counts is Poisson; rounds, loads
- * and preparations of the days are added up exactly. The days' set-asides are not used.
+ * The counts of the whole plan. A total of Poisson counts is Poisson; forecast days
+ * share their level; rounds, loads and preparations of the days are added up at it.
+ * The days' set-asides are not used.
  */
 export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): CountFigures {
 	const confidence = unit.read.settings.plan_confidence;
-	const poisson = (measure: CountMeasure, of: (day: DayFigures) => Figure): Pair => {
-		const expected = derive(measure.total, {
-			parts: byDate(measure.label, measure.unit, days, of),
-		});
-		const counts = derive(measure.poisson, { mean: expected });
-		return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
-	};
-	const added = (label: string, figureUnit: string, of: (day: DayFigures) => Figure<Counts>) =>
-		derive(addedUp, { counts: byDate(label, figureUnit, days, of) });
 	return {
 		births: birthsOver(births, days, (day) => day.births, confidence),
 		kitsUsed: birthsOver(kitsUsed, days, (day) => day.kitUses, confidence),
-		kitsExpired: poisson(kitsExpired, (day) => day.expiries),
-		kitsToReprocess: poisson(kitsToReprocess, (day) => day.toReprocess),
-		roundCounts: added(say`Rounds that run`, say`rounds`, (day) => day.roundCounts),
-		loadCounts: added(say`Loads`, say`loads`, (day) => day.loadCounts),
-		preparationCounts: added(say`Preparations`, say`preparations`, (day) => day.preparationCounts),
+		kitsExpired: poissonOver(
+			kitsExpired,
+			summed(kitsExpired, days, (day) => day.expiries),
+			confidence,
+		),
+		kitsToReprocess: kitsToReprocessOver(days, confidence),
+		...countedOver(days, confidence),
 		product: productOver(days, confidence),
 		rounds: roundsByDate(days),
+	};
+}
+
+/** Rounds that run, loads and preparations of some days. */
+function countedOver(days: readonly DayFigures[], confidence: Figure) {
+	const over = (
+		measure: ReturnType<typeof counted>,
+		of: (day: DayFigures) => Figure<Counts>,
+	): Pair => {
+		const { label, unit } = measure;
+		const [only] = days;
+		const counts =
+			only && days.length === 1
+				? of(only)
+				: derive(addedUp, { counts: byDate(label, unit, days, of) });
+		return {
+			expected: summed(measure, days, (day) => derive(measure.expected, { counts: of(day) })),
+			setAside: derive(measure.setAside, { counts, confidence }),
+		};
+	};
+	return {
+		roundsThatRun: over(roundsThatRun, (day) => day.roundCounts),
+		loads: over(loads, (day) => day.loadCounts),
+		preparations: over(preparations, (day) => day.preparationCounts),
 	};
 }
 
@@ -111,7 +173,7 @@ const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 	key: "counts_added_up",
 	label: say`Total: how likely each number is`,
 	unit: "",
-	formula: say`The days' counts added up exactly: every combination of days, with its chance.`,
+	formula: say`The days' counts added up: every combination of days, with its chance. Forecast days share the level of births, and are added up at each level it may have; over more than a month by mean, variance and skewness at each.`,
 	source: sources.thinning,
 	inputs: { counts: { label: say`The days' counts`, unit: "" } },
 	example: {
@@ -119,7 +181,7 @@ const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 		result: { first: 0, chance: Float64Array.of(0.25, 0.5, 0.25) },
 		within: 1e-12,
 	},
-	compute: ({ counts }) => sumOf(counts),
+	compute: ({ counts }) => sumAtLevel(counts),
 });
 
 const quantityMeasured = partOf<Preparation, "quantity">(

@@ -73,7 +73,7 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 		],
 		compared: [mixingTable(unit, cover, firstDay)],
 		views: [
-			forecastTable(days),
+			forecastTable(unit, days),
 			scorecardTable(unit.register),
 			dayCoverTable(cover, days),
 			leversTable(unit, dates),

@@ -1,9 +1,5 @@
 import { calculation } from "../calculation.ts";
-import { type Counts, once } from "../counts/counts.ts";
-import { groupsOf } from "../counts/groupsOf.ts";
-import { poisson } from "../counts/poisson.ts";
-import { sumOf } from "../counts/sumOf.ts";
-import { memoize } from "../memoize.ts";
+import type { LevelOfDay } from "../counts/counts.ts";
 import { say } from "../say.ts";
 import { definition, sources } from "../sources.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../values/clock.ts";
@@ -15,6 +11,12 @@ export type RoundsOfDay = {
 	readonly kits: readonly number[];
 	/** The same for each kind of kit apart: byKind[kind][round]. */
 	readonly byKind: readonly (readonly number[])[];
+	/** Where the births are forecast: what is not known of them, and the kits that do not go with it. */
+	readonly forecast?: {
+		readonly level: LevelOfDay;
+		/** Kits gone out of date, and those of days with a figure of their own: sure[kind][round]. */
+		readonly sure: readonly (readonly number[])[];
+	};
 } & (
 	| { readonly kind: "in_rounds"; readonly starts: readonly number[] }
 	| { readonly kind: "after_each_use" }
@@ -126,54 +128,35 @@ export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, Rou
 	},
 });
 
-/** How many of a day's rounds run, from the mean kits in each. */
-export const runningRounds = memoize(
-	(kits: readonly number[]) => sumOf(kits.map((m) => once(-Math.expm1(-m)))),
-	(kits) => kits,
-);
+interface ForecastInputs {
+	readonly rounds: RoundsOfDay;
+	readonly sure: RoundsOfDay;
+	readonly level: LevelOfDay;
+}
 
-const loadsOfRounds = memoize(
-	(kits: readonly number[], kitsInLoad: number) =>
-		sumOf(kits.map((m) => groupsOf(poisson(m), kitsInLoad))),
-	(kits, kitsInLoad) => [kitsInLoad, ...kits],
-);
-
-const roundsInput = { rounds: { label: say`Kits in each round, expected`, unit: say`kits` } };
-
-/** How many rounds of a day run (Poisson-binomial): a round runs when at least one kit waits for it. */
-export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
-	key: "rounds_that_run",
-	label: say`Rounds that run: how likely each number is`,
-	unit: say`rounds`,
-	formula: say`A round with a mean of m kits runs with chance 1 − e^−m; the rounds of the day are added up exactly. After each use, every kit is a round.`,
-	source: sources.thinning,
-	inputs: roundsInput,
-	example: {
-		// A mean of ln 2 kits: as likely as not, none.
-		inputs: { rounds: oneRound(Math.LN2) },
-		result: { first: 0, chance: Float64Array.of(0.5, 0.5) },
-		within: 1e-12,
+/** The rounds of a day whose births are forecast: which of the kits go with the level of births. */
+export const roundsOfForecast = calculation<ForecastInputs, RoundsOfDay>({
+	key: "rounds_of_forecast",
+	label: say`Kits in each round, expected`,
+	unit: say`kits`,
+	formula: say`The kits of each round, apart by what goes with the forecast's level and what does not: kits gone out of date, and those of days with a figure of their own.`,
+	source: sources.discounted,
+	inputs: {
+		rounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		sure: { label: say`Of them, not by the forecast`, unit: say`kits` },
+		level: { label: say`Births of the day, forecast`, unit: say`births` },
 	},
-	compute: ({ rounds }) =>
-		rounds.kind === "in_rounds" ? runningRounds(rounds.kits) : poisson(rounds.kits[0] as number),
-});
-
-/** How many loads the rounds of a day make. */
-export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number }, Counts>({
-	key: "loads",
-	label: say`Loads: how likely each number is`,
-	unit: say`loads`,
-	formula: say`The kits of a round divided by the kits in one soak, rounded up; added up over the rounds of the day exactly. After each use, every kit is a load.`,
-	source: sources.thinning,
-	inputs: { ...roundsInput, kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 } },
 	example: {
-		// Poisson with mean ln 2: none 0.5, 1 or 2 kits 0.34657 + 0.12011, 3 or 4 kits 0.02775 + 0.00481, …
-		inputs: { rounds: oneRound(Math.LN2), kitsInLoad: 2 },
-		result: { first: 0, chance: Float64Array.of(0.5, 0.466687, 0.032561, 0.000744, 0.000008) },
-		within: 1e-6,
+		inputs: {
+			rounds: oneRound(2),
+			sure: oneRound(0.5),
+			level: { mean: 6, levelShape: 30, daySpread: 0 },
+		},
+		result: {
+			...oneRound(2),
+			forecast: { level: { mean: 6, levelShape: 30, daySpread: 0 }, sure: [[0.5]] },
+		},
+		within: 0,
 	},
-	compute: ({ rounds, kitsInLoad }) =>
-		rounds.kind === "in_rounds"
-			? loadsOfRounds(rounds.kits, kitsInLoad)
-			: poisson(rounds.kits[0] as number),
+	compute: ({ rounds, sure, level }) => ({ ...rounds, forecast: { level, sure: sure.byKind } }),
 });

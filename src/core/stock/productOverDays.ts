@@ -1,8 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { always, type Counts, mean, once } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/measures.ts";
-import { spread } from "../counts/spread.ts";
-import { plus, sumOf } from "../counts/sumOf.ts";
+import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { amountSetAside, countingSteps } from "./commonStep.ts";
@@ -53,16 +52,7 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 	},
 	compute: ({ preparations, quantities, confidence }) => {
 		const steps = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
-		const byQuantity = new Map<number, Counts[]>();
-		preparations.forEach((counts, day) => {
-			const each = steps.of(quantities[day] as number);
-			byQuantity.set(each, [...(byQuantity.get(each) ?? []), counts]);
-		});
-		const used = [...byQuantity].map(([each, counts]) =>
-			spread(sumOf(counts), (made) => made * each),
-		);
-		// One by one: each has chances only at multiples of its quantity, their sum has many more.
-		const sum = used.reduce((added, part) => plus(part, added), always(0));
+		const sum = sumAtLevel(preparations, quantities.map(steps.of));
 		return amountSetAside(sum, confidence, steps);
 	},
 });

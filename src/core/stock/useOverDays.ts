@@ -3,11 +3,12 @@ import { mean } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
-import { oneRound } from "../rounds/roundsOfDay.ts";
+import { atLevel, nodesOfDay } from "../rounds/atLevel.ts";
+import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
 import { amountSetAside, commonStep } from "./commonStep.ts";
-import { stepsUsed } from "./stepsUsed.ts";
+import { usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 const inputs = {
@@ -41,27 +42,37 @@ export const useExpected = calculation<UseInputs, number>({
 	},
 	compute: ({ rates, days, kitsInLoad, descaleEvery }) => {
 		let use = rates.perDay * days.length;
-		for (const { kind, kits, byKind } of days) {
-			byKind.forEach((ofKind, k) => {
-				for (const m of ofKind) use += (rates.perKit[k] as number) * m;
-			});
-			for (const m of kits) {
-				const rounds = kind === "in_rounds" ? -Math.expm1(-m) : m;
-				const loads = kind === "in_rounds" ? mean(groupsOf(poisson(m), kitsInLoad)) : m;
-				use += rates.perRound * rounds + rates.perLoad * loads;
-				if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
-			}
-		}
+		for (const day of days)
+			for (const { factor, weight } of nodesOfDay(day))
+				use += weight * usedInRounds(atLevel(day, factor), { rates, kitsInLoad, descaleEvery });
 		return use;
 	},
 });
+
+/** Mean use in the rounds of a day whose mean kits are known. */
+function usedInRounds(
+	{ kind, kits, byKind }: RoundsOfDay,
+	{ rates, kitsInLoad, descaleEvery }: Omit<UseInputs, "days">,
+): number {
+	let use = 0;
+	byKind.forEach((ofKind, k) => {
+		for (const m of ofKind) use += (rates.perKit[k] as number) * m;
+	});
+	for (const m of kits) {
+		const rounds = kind === "in_rounds" ? -Math.expm1(-m) : m;
+		const loads = kind === "in_rounds" ? mean(groupsOf(poisson(m), kitsInLoad)) : m;
+		use += rates.perRound * rounds + rates.perLoad * loads;
+		if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
+	}
+	return use;
+}
 
 /** What to set aside of an item for some days, from the exact distribution of its use. */
 export const useSetAside = calculation<UseInputs & { readonly confidence: number }, number>({
 	key: "use_set_aside",
 	label: say`Use, set aside`,
 	unit: say`in the item's measure`,
-	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the exact distribution of the use: the rounds of all days are added up as they come.`,
+	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the distribution of the use: the rounds of all days are added up as they come; forecast days share the level of births, and are added up at each level it may have.`,
 	source: commonPractice,
 	rounding: say`Up to a possible amount of use; quantities without a common measure are rounded up, by less than 1 in 100.`,
 	inputs: { ...inputs, confidence: confidenceInput },
@@ -79,6 +90,6 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	},
 	compute: ({ confidence, ...use }) => {
 		const steps = commonStep(use);
-		return amountSetAside(stepsUsed(use, steps), confidence, steps);
+		return amountSetAside(usedOverDays(use, steps), confidence, steps);
 	},
 });

@@ -3,6 +3,7 @@ import { bestDiscount } from "../../../src/core/forecast/bestDiscount.ts";
 import { discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
 import {
 	dayAhead,
+	FEWEST_BIRTHS,
 	FEWEST_DAYS,
 	type Forecast,
 	forecast,
@@ -14,9 +15,16 @@ import { answerOf, refusalOf } from "../answerOf.ts";
 import { register, repeated } from "./register.ts";
 
 type Register = ReturnType<typeof register>;
-const learn = (days: Register) => answerOf(forecast, { register: days, factors: factorsOf(days) });
-const refused = (days: Register) =>
-	refusalOf(forecast, { register: days, factors: factorsOf(days) }).map((p) => p.code);
+const inputs = (days: Register, birthsPerDay: number | null) => ({
+	register: days,
+	factors: factorsOf(days),
+	birthsPerDay,
+	priorDays: 7,
+});
+const learn = (days: Register, birthsPerDay: number | null = 6) =>
+	answerOf(forecast, inputs(days, birthsPerDay));
+const refused = (days: Register, birthsPerDay: number | null) =>
+	refusalOf(forecast, inputs(days, birthsPerDay)).map((p) => p.code);
 const busyMondays = repeated([12, 6, 6, 6, 6, 3, 3], 30);
 
 describe("what makes a forecast", () => {
@@ -25,13 +33,33 @@ describe("what makes a forecast", () => {
 		expect(FEWEST_DAYS).toBe(14);
 	});
 
-	test.each<[string, (number | null)[], string]>([
-		["thirteen do not", repeated([4], 13), "short-register"],
-		["nor thirteen among missing days", repeated([4, null], 13), "short-register"],
-		["nor days without any birth", repeated([0], 200), "no-births-recorded"],
-		["nor missing days", repeated([null], 200), "short-register"],
-	])("%s", (_what, counts, code) => {
-		expect(refused(register(...counts))).toEqual([code]);
+	test.each<[string, (number | null)[]]>([
+		["thirteen do not", repeated([4], 13)],
+		["nor thirteen among missing days", repeated([4, null], 13)],
+		["nor nine births, however many days", [...repeated([0], 200), 9]],
+		["nor days without any birth", repeated([0], 200)],
+	])("%s: births a day lead, and the register moves them", (_what, counts) => {
+		const made = learn(register(...counts));
+		const recorded = counts.filter((count) => count !== null);
+		const births = recorded.reduce((sum, count) => sum + count, 0);
+		expect([made.ledBy, made.discount, made.daySpread, made.a]).toEqual([
+			"settings",
+			1,
+			0,
+			42 + births,
+		]);
+		expectWithin(made.b, 7 + recorded.length, 2, "days"); // weekdays are not all recorded as often
+	});
+
+	test("ten births do", () => {
+		expect(learn(register(...repeated([0], 200), 10)).ledBy).toBe("register");
+		expect(FEWEST_BIRTHS).toBe(10);
+	});
+
+	test("with nothing to start from a young register is refused", () => {
+		expect(refused(register(...repeated([4], 13)), null)).toEqual(["short-register"]);
+		expect(refused(register(...repeated([0], 30)), 0)).toEqual(["short-register"]);
+		expect(learn(register(...repeated([4], 14)), null).ledBy).toBe("register");
 	});
 
 	test.each<[string, (number | null)[]]>([
@@ -48,8 +76,9 @@ describe("what makes a forecast", () => {
 		expect(made.discount).toBeGreaterThanOrEqual(0.8);
 		expect(made.discount).toBeLessThanOrEqual(1);
 		expect(Number.isFinite(made.logLikelihood)).toBe(true);
-		const { mean, size } = dayAhead(made, addDays(made.lastDay, 1));
-		for (const figure of [mean, size]) expect(Number.isFinite(figure) && figure > 0).toBe(true);
+		const { mean, levelShape } = dayAhead(made, addDays(made.lastDay, 1));
+		for (const figure of [mean, levelShape])
+			expect(Number.isFinite(figure) && figure > 0).toBe(true);
 	});
 });
 
@@ -63,6 +92,8 @@ describe("the forecast is the filter's, from its own weekday on", () => {
 		const made = learn(days);
 		const best = bestDiscount(days.counts, turned);
 		expect(made).toMatchObject({
+			ledBy: "register",
+			daySpread: 0,
 			discount: best,
 			...discountedFilter(days.counts, turned, { discount: best }),
 		});
@@ -81,6 +112,8 @@ describe("the forecast is the filter's, from its own weekday on", () => {
 describe("days ahead", () => {
 	const factors = [0.8, 1.4, 1, 1, 1, 1, 0.8];
 	const made: Forecast = {
+		ledBy: "register",
+		daySpread: 0.25,
 		discount: 0.9,
 		a: 40,
 		b: 10,
@@ -95,10 +128,11 @@ describe("days ahead", () => {
 		["2027-03-06", 0.8 * 4, 40 * 0.9 ** 6],
 		["2027-03-07", 0.8 * 4, 40 * 0.9 ** 7],
 		["2027-03-08", 1.4 * 4, 40 * 0.9 ** 8],
-	])("%s: mean %d, size %d", (date, mean, size) => {
+	])("%s: mean %d, shape %d", (date, mean, size) => {
 		const found = dayAhead(made, date);
 		expectWithin(found.mean, mean, 1e-12, "births");
-		expectWithin(found.size, size, 1e-12, "size");
+		expectWithin(found.levelShape, size, 1e-12, "shape");
+		expect(found.daySpread).toBe(0.25);
 	});
 
 	test("the level stays however far ahead", () => {
@@ -107,19 +141,29 @@ describe("days ahead", () => {
 	});
 
 	test("no day is known better than the next one", () => {
-		expectWithin(dayAhead(made, "2027-02-01").size, 36, 1e-12, "size");
+		expectWithin(dayAhead(made, "2027-02-01").levelShape, 36, 1e-12, "shape");
 	});
 
-	test("far ahead the level is known least as a geometric count, so that what is set aside does not fall", () => {
-		for (const days of [60, 200, 1000])
-			expect(dayAhead(made, addDays(made.lastDay, days)).size).toBe(1);
-		const few = { ...made, a: 0.5 };
-		for (const days of [1, 2, 60])
-			expectWithin(dayAhead(few, addDays(made.lastDay, days)).size, 0.45, 1e-12, "size");
+	test("from 28 days ahead on the level is not known less still, and never less than makes a geometric count", () => {
+		for (const days of [28, 60, 1000])
+			expectWithin(
+				dayAhead(made, addDays(made.lastDay, days)).levelShape,
+				40 * 0.9 ** 28,
+				1e-12,
+				"shape",
+			);
+		const few = { ...made, a: 5 };
+		expect(dayAhead(few, addDays(made.lastDay, 60)).levelShape).toBe(1);
+	});
+
+	test("days alike are one object, so that a year of them is worked out once", () => {
+		const monday = dayAhead(made, "2027-06-07");
+		expect(dayAhead(made, "2027-06-14")).toBe(monday);
+		expect(dayAhead(made, "2027-06-15")).not.toBe(monday);
 	});
 
 	test("without discounting every day is known alike", () => {
 		const steady = { ...made, discount: 1 };
-		expect(dayAhead(steady, "2027-12-31").size).toBe(40);
+		expect(dayAhead(steady, "2027-12-31").levelShape).toBe(40);
 	});
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import type { LevelOfDay } from "../../../src/core/counts/counts.ts";
+import { spanShape } from "../../../src/core/counts/spanShape.ts";
 import { levelAhead } from "../../../src/core/forecast/levelAhead.ts";
-import { type DayOfSpan, spanShape } from "../../../src/core/forecast/spanShape.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 describe("how well the level is known", () => {
@@ -19,19 +20,19 @@ describe("how well the level is known", () => {
 });
 
 describe("the shape of a span", () => {
-	const days: DayOfSpan[] = [
-		{ mean: 3, levelShape: 40 },
-		{ mean: 1, levelShape: 36 },
-		{ mean: 5, levelShape: 20 },
-	];
+	const days = [
+		[3, 40],
+		[1, 36],
+		[5, 20],
+	].map(([mean = 0, levelShape = 0]) => ({ mean, levelShape, daySpread: 0 }));
 
 	/** Every pair of days: the covariance of two levels is the variance of the earlier. */
-	function byPairs(list: readonly DayOfSpan[], daySpread: number): number {
+	function byPairs(list: readonly LevelOfDay[]): number {
 		let variance = 0;
 		list.forEach((one, i) => {
 			list.forEach((other, j) => {
-				const earlier = 1 / (list[Math.min(i, j)] as DayOfSpan).levelShape;
-				const own = i === j ? daySpread * (1 + earlier) : 0;
+				const earlier = 1 / (list[Math.min(i, j)] as LevelOfDay).levelShape;
+				const own = i === j ? one.daySpread * (1 + earlier) : 0;
 				variance += one.mean * other.mean * (earlier + own);
 			});
 		});
@@ -39,30 +40,23 @@ describe("the shape of a span", () => {
 	}
 
 	test.each([0, 0.2, 0.4])("is that of every pair of days, day spread %d", (daySpread) => {
-		expectWithin(spanShape(days, daySpread), byPairs(days, daySpread), 1e-12, "shape");
+		const list = days.map((day) => ({ ...day, daySpread }));
+		expectWithin(spanShape(list), byPairs(list), 1e-12, "shape");
 	});
 
 	test("of two days of mean 3 with A 20 and 10 is 16", () => {
-		const pair = [20, 10].map((levelShape) => ({ mean: 3, levelShape }));
-		expectWithin(spanShape(pair, 0), 16, 1e-12, "shape");
+		const pair = [20, 10].map((levelShape) => ({ mean: 3, levelShape, daySpread: 0 }));
+		expectWithin(spanShape(pair), 16, 1e-12, "shape");
 	});
 
 	test("of one day: 1/shape = 1/A + 1/r + 1/(A·r)", () => {
-		const one = spanShape([{ mean: 6, levelShape: 30 }], 1 / 5);
+		const one = spanShape([{ mean: 6, levelShape: 30, daySpread: 1 / 5 }]);
 		expectWithin(1 / one, 1 / 30 + 1 / 5 + 1 / 150, 1e-12, "1/shape");
 	});
 
-	test("of days whose mean is known, or without births, has no end", () => {
-		const known = { mean: 6, levelShape: Number.POSITIVE_INFINITY };
-		expect(spanShape([known, known], 0.2)).toBe(Number.POSITIVE_INFINITY);
-		expect(spanShape([{ mean: 0, levelShape: 4 }], 0.2)).toBe(Number.POSITIVE_INFINITY);
-		expect(spanShape([], 0)).toBe(Number.POSITIVE_INFINITY);
-	});
-
-	test("a day of one's own adds to the mean and not to what is uncertain", () => {
-		const known = { mean: 3, levelShape: Number.POSITIVE_INFINITY };
-		const forecast = { mean: 3, levelShape: 10 };
-		expectWithin(spanShape([known, forecast], 0), 4 * 10, 1e-12, "shape");
-		expectWithin(spanShape([forecast, known], 0), 4 * 10, 1e-12, "shape");
+	test("of days without births has no end", () => {
+		const none = { mean: 0, levelShape: 4, daySpread: 0 };
+		expect(spanShape([none, none])).toBe(Number.POSITIVE_INFINITY);
+		expect(spanShape([])).toBe(Number.POSITIVE_INFINITY);
 	});
 });

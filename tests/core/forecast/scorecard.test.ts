@@ -8,7 +8,13 @@ import { answerOf } from "../answerOf.ts";
 import { register, repeated } from "./register.ts";
 
 type Register = ReturnType<typeof register>;
-const learn = (days: Register) => answerOf(forecast, { register: days, factors: factorsOf(days) });
+const learn = (days: Register) =>
+	answerOf(forecast, {
+		register: days,
+		factors: factorsOf(days),
+		birthsPerDay: null,
+		priorDays: 7,
+	});
 const score = (days: Register, made: Forecast = learn(days)) => scorecard(days, made);
 const logPoisson = (count: number, mean: number) => {
 	let log = -mean;

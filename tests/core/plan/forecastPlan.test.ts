@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { setAside } from "../../../src/core/counts/counts.ts";
+import { type LevelOfDay, setAside } from "../../../src/core/counts/counts.ts";
 import { negativeBinomial } from "../../../src/core/counts/negativeBinomial.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
+import { spanShape } from "../../../src/core/counts/spanShape.ts";
 import { plus } from "../../../src/core/counts/sumOf.ts";
 import { dayAhead } from "../../../src/core/forecast/forecast.ts";
 import { registerFigures } from "../../../src/core/plan/births/registerFigures.ts";
@@ -61,8 +62,6 @@ describe("where a day's births come from", () => {
 
 	test.each<[string, Settings, string]>([
 		["switched off", { births_from_register: "no" }, records],
-		["thirteen days", {}, recordsOf("2027-02-01", repeated([5], 13))],
-		["no births", {}, recordsOf("2027-01-01", repeated([0], 50))],
 		["no records", {}, "date,births,kits_used"],
 		["only days to come", {}, recordsOf("2027-04-01", repeated([5], 50))],
 	])("%s: births a day from the settings", (_what, settings, register) => {
@@ -72,6 +71,21 @@ describe("where a day's births come from", () => {
 			new Set(["births a day"]),
 		);
 		expect(found.made).toBe(true);
+	});
+
+	test.each<[string, number[]]>([
+		["thirteen days", repeated([5], 13)],
+		["nine births in a season", [...repeated([0], 90), 9]],
+		["no births", repeated([0], 50)],
+	])("%s: births a day from the settings, moved by the register", (_what, days) => {
+		const found = made({}, "", recordsOf(addDays(start, -days.length), days));
+		const births = days.reduce((sum, day) => sum + day, 0);
+		const week = (expected(found) as number[]).reduce((sum, day) => sum + day, 0);
+		expectWithin(week / 7, (6 * 7 + births) / (7 + days.length), 0.02, "births a day"); // weekdays hardly differ
+		expect(new Set(columnOf(found, "forecast.csv", "taken_from"))).toEqual(
+			new Set(["births a day, moved by the register"]),
+		);
+		expect(problemCodes(found)).toContain("short-register");
 	});
 
 	test("a day whose own figure cannot be read has none, forecast or not", () => {
@@ -85,7 +99,7 @@ describe("what is set aside with a forecast", () => {
 	test("a day: negative binomial with its own mean and size", () => {
 		const aside = columnOf(made(), "day-plan.csv", "births_set_aside");
 		expect(aside).toEqual(
-			ahead(7).map(({ mean, size }) => setAside(negativeBinomial(size, mean), 0.95)),
+			ahead(7).map((day) => setAside(negativeBinomial(spanShape([day]), day.mean), 0.95)),
 		);
 	});
 
@@ -102,10 +116,10 @@ describe("what is set aside with a forecast", () => {
 		const found = made({}, births);
 		const means = expected(found) as number[];
 		const days = ahead(7);
-		expect(days[0]?.size).toBeGreaterThan(1.05 * (days[6]?.size as number)); // the days are not known alike
+		expect(days[0]?.levelShape).toBeGreaterThan(1.05 * (days[6]?.levelShape as number)); // the days are not known alike
 		const forecastDays = [0, 1, 2, 3, 4, 5, 6].filter((day) => !own.includes(day));
 		const sum = (list: number[]) => list.reduce((all, day) => all + (means[day] as number), 0);
-		const size = days[forecastDays.at(-1) as number]?.size as number;
+		const size = spanShape(forecastDays.map((day) => days[day] as LevelOfDay));
 		for (const plan_confidence of [0.5, 0.8, 0.95, 0.99]) {
 			const total = totalOf(made({ plan_confidence }, births), "births");
 			const exact = plus(poisson(sum(own)), negativeBinomial(size, sum(forecastDays)));
@@ -122,7 +136,7 @@ describe("what is set aside with a forecast", () => {
 		);
 		const total = totalOf(made({ kits_used_per_100_births: 50 }), "kits_used");
 		const mean = (aside as number[]).reduce((all, day) => all + day / 2, 0);
-		const size = ahead(7).at(-1)?.size as number;
+		const size = spanShape(ahead(7));
 		expect(numberIn(total, "set_aside")).toBe(setAside(negativeBinomial(size, mean), 0.95));
 	});
 
@@ -136,8 +150,10 @@ describe("what is set aside with a forecast", () => {
 
 	test("the ranges are those of the day's counts, and half lies inside nine of ten", () => {
 		const rows = contentOf(made(), "forecast.csv", "low_50", "high_50", "low_90", "high_90");
-		const quantiles = ahead(7).map(({ mean, size }) =>
-			[0.25, 0.75, 0.05, 0.95].map((level) => setAside(negativeBinomial(size, mean), level)),
+		const quantiles = ahead(7).map((day) =>
+			[0.25, 0.75, 0.05, 0.95].map((level) =>
+				setAside(negativeBinomial(spanShape([day]), day.mean), level),
+			),
 		);
 		expect(rows).toEqual(quantiles);
 	});
@@ -176,12 +192,16 @@ describe("far from the register, less is known and no less is set aside", () => 
 
 describe("a register that is not in order", () => {
 	test.each<[string, string, string[]]>([
-		["a day listed twice", `${records}\n2027-02-10,4,`, ["doubled-row", "doubled-row"]],
+		[
+			"a day listed twice",
+			`${records}\n2027-02-10,4,`,
+			["doubled-row", "doubled-row", "level-shift"],
+		],
 		["a huge day", records.replace(/(2027-01-12),\d+/, "$1,400"), ["odd-day", "level-shift"]],
-		["days to come", `${records}\n2027-03-04,5,`, ["record-after-start"]],
+		["days to come", `${records}\n2027-03-04,5,`, ["record-after-start", "level-shift"]],
 		["a day of the wrong century", `${records}\n1927-02-10,5,`, ["long-gap"]],
-		["more than any unit has", `${records}\n2026-12-01,5000,`, ["bad-cell"]],
-		["a gap", `${records}\n2026-11-01,4,`, ["long-gap"]],
+		["more than any unit has", `${records}\n2026-12-01,5000,`, ["bad-cell", "level-shift"]],
+		["a gap", `${records}\n2026-11-01,4,`, ["long-gap", "level-shift"]],
 	])("%s: said, and the plan is made", (_what, register, codes) => {
 		const found = made({}, "", register);
 		const said = found.problems.filter((p) => p.file === "records.csv").map((p) => p.code);

@@ -1,11 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
+import { loadsOfDay, roundsThatRun } from "../../../src/core/rounds/countsOfRounds.ts";
 import { flatDay } from "../../../src/core/rounds/dayClock.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,
-	loadsOfDay,
-	roundsThatRun,
 	roundsTogether,
 } from "../../../src/core/rounds/roundsOfDay.ts";
 import { expectWithin } from "../../expectWithin.ts";

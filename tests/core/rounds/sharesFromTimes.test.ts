@@ -4,7 +4,7 @@ import { sharesFromTimes } from "../../../src/core/rounds/sharesFromTimes.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 import { columnOf } from "../contentOf.ts";
-import { smallUnit } from "../smallUnit.ts";
+import { unitWith } from "../smallUnit.ts";
 
 const shares = (times: readonly number[]) => answerOf(sharesFromTimes, { times });
 const sum = (parts: readonly number[]) => parts.reduce((all, part) => all + part, 0);
@@ -35,7 +35,11 @@ describe("in the plan", () => {
 		"records.csv": `${records}${Array(births).fill(time).join(" ")}`,
 	});
 	const noneReady = (changes: Record<string, string>) =>
-		columnOf(plan(smallUnit(changes)), "day-cover.csv", "none_ready_per_1000").map(Number);
+		columnOf(
+			plan(unitWith({ births_from_register: "no" }, changes)),
+			"day-cover.csv",
+			"none_ready_per_1000",
+		).map(Number);
 
 	test("births recorded in the small hours make the hours before the morning round weak", () => {
 		const [flat, nightly] = [noneReady({}), noneReady(at("03:10"))];

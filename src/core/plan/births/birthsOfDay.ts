@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure, nameFigure, refusedFigure } from "../../calculation.ts";
-import { type DayAhead, dayAhead, type Forecast } from "../../forecast/forecast.ts";
+import type { LevelOfDay } from "../../counts/counts.ts";
+import { dayAhead, type Forecast } from "../../forecast/forecast.ts";
 import { firstReasons } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { givenFigure } from "../../read/cellFigure.ts";
@@ -14,15 +15,15 @@ const { label, unit } = birthsSheet.columns.births;
 /** Mean births of a day and, where they are forecast, how sure the forecast is. */
 export interface BirthsOfDay {
 	readonly mean: Figure<number>;
-	/** Size of the negative binomial; undefined where births are Poisson. */
-	readonly size: Figure<number> | undefined;
+	/** What a forecast does not know of them; undefined where the figure is the unit's own. */
+	readonly level: Figure<LevelOfDay> | undefined;
 }
 
-const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
+const ahead = calculation<{ forecast: Forecast; date: IsoDate }, LevelOfDay>({
 	key: "births_ahead",
 	label: say`Births expected, forecast`,
 	unit: say`births`,
-	formula: say`Level of the register × factor of the weekday. The level stays; it is known less the further ahead.`,
+	formula: say`Level of the register × factor of the weekday. The level stays; it is known less the further ahead, up to 28 days: from then on not less still.`,
 	source: sources.discounted,
 	inputs: {
 		forecast: { label: say`Forecast from the register`, unit: say`births/day` },
@@ -32,7 +33,9 @@ const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
 		// 28 ÷ 14 births a day, × 1.5 on a Monday; what is known shrinks by half on each of 3 days.
 		inputs: {
 			forecast: {
+				ledBy: "register",
 				discount: 0.5,
+				daySpread: 0.2,
 				a: 28,
 				b: 14,
 				lastDay: "2027-03-12",
@@ -42,19 +45,18 @@ const ahead = calculation<{ forecast: Forecast; date: IsoDate }, DayAhead>({
 			},
 			date: "2027-03-15",
 		},
-		result: { mean: 3, size: 3.5 },
+		result: { mean: 3, levelShape: 3.5, daySpread: 0.2 },
 		within: 1e-12,
 	},
 	compute: ({ forecast, date }) => dayAhead(forecast, date),
 });
 
-const meanAhead = partOf<DayAhead, "mean">(
+const meanAhead = partOf<LevelOfDay, "mean">(
 	ahead,
 	"mean",
 	say`Births expected, forecast`,
 	say`births`,
 );
-const sizeAhead = partOf<DayAhead, "size">(ahead, "size", say`How sure the forecast is`, say`size`);
 
 /**
  * Mean births on a day: the unit's own figure for it, else the forecast from the
@@ -73,12 +75,12 @@ export function birthsOfDay(
 	const refused = table.badRows.filter((row) => row.value.date === date);
 	if (refused.length > 0) {
 		const problems = firstReasons(refused.flatMap((row) => row.problems));
-		return { mean: refusedFigure(label, unit, place, ...problems), size: undefined };
+		return { mean: refusedFigure(label, unit, place, ...problems), level: undefined };
 	}
 	const row = table.rows.find((r) => r.value.date === date);
 	const own = row && givenFigure(birthsSheet, row, "births");
-	if (own) return { mean: own, size: undefined };
-	if (!forecast) return { mean: birthsPerDay, size: undefined };
-	const whole = derive(ahead, { forecast, date: nameFigure(say`Date`, date) });
-	return { mean: derive(meanAhead, { whole }), size: derive(sizeAhead, { whole }) };
+	if (own) return { mean: own, level: undefined };
+	if (!forecast) return { mean: birthsPerDay, level: undefined };
+	const level = derive(ahead, { forecast, date: nameFigure(say`Date`, date) });
+	return { mean: derive(meanAhead, { whole: level }), level };
 }

@@ -3,14 +3,18 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import type { Counts } from "../../counts/counts.ts";
 import { poissonCount } from "../../counts/measures.ts";
 import { mixedCount } from "../../counts/mixedCount.ts";
+import type { Forecast } from "../../forecast/forecast.ts";
 import { interval } from "../../forecast/scorecard.ts";
+import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { forecastSheet } from "../../sheets/forecast.ts";
 import { sources } from "../../sources.ts";
 import type { DayFigures } from "../dayFigures.ts";
+import { sizeOf } from "../sizeOf.ts";
+import type { UnitFigures } from "../unitFigures.ts";
 
 const poisson = poissonCount(say`Births`, say`births`, sources.poissonBirths);
-const forecast = mixedCount(say`Births`, say`births`);
+const mixed = mixedCount(say`Births`, say`births`);
 
 /** Of 0 to 4, each as likely as the others: a quarter, or a twentieth, lies outside on either side. */
 const inExample = { 0.5: { low: 1, high: 3 }, 0.9: { low: 0, high: 4 } };
@@ -43,23 +47,30 @@ const low90 = bound("low", 0.9);
 const high90 = bound("high", 0.9);
 
 /** Births of each day with their bands. */
-export function forecastTable(days: readonly DayFigures[]): ComputedTable<typeof forecastSheet> {
-	return onDemand(forecastSheet, () => days.map(rowOf));
+export function forecastTable(
+	{ forecast }: UnitFigures,
+	days: readonly DayFigures[],
+): ComputedTable<typeof forecastSheet> {
+	const ledBy = forecast && valueIn(forecast)?.ledBy;
+	return onDemand(forecastSheet, () => days.map((day) => rowOf(day, ledBy)));
 }
 
-function rowOf(day: DayFigures): ComputedRow<typeof forecastSheet> {
-	const { births, birthSize } = day;
-	const counts = birthSize
-		? derive(forecast, {
+function rowOf(
+	day: DayFigures,
+	ledBy: Forecast["ledBy"] | undefined,
+): ComputedRow<typeof forecastSheet> {
+	const { births, level } = day;
+	const counts = level
+		? derive(mixed, {
 				poissonMean: nameFigure(say`Own figure`, 0),
 				forecastMean: births,
-				size: birthSize,
+				size: sizeOf([day]),
 			})
 		: derive(poisson, { mean: births });
 	return {
 		date: nameFigure(say`Date`, day.date),
 		births_expected: births,
-		taken_from: nameFigure(say`From`, takenFrom(births, birthSize)),
+		taken_from: nameFigure(say`From`, takenFrom(day, ledBy)),
 		low_50: derive(low50, { counts }),
 		high_50: derive(high50, { counts }),
 		low_90: derive(low90, { counts }),
@@ -71,7 +82,13 @@ function rowOf(day: DayFigures): ComputedRow<typeof forecastSheet> {
 export const OWN_FIGURE = say`your figure`;
 export const BIRTHS_A_DAY = say`births a day`;
 
-function takenFrom({ origin }: Figure, size: Figure | undefined): string {
-	if (size) return say`forecast from the register`;
+function takenFrom(
+	{ births: { origin }, level }: DayFigures,
+	ledBy: Forecast["ledBy"] | undefined,
+) {
+	if (level)
+		return ledBy === "settings"
+			? say`births a day, moved by the register`
+			: say`forecast from the register`;
 	return "place" in origin && origin.place.file === "births.csv" ? OWN_FIGURE : BIRTHS_A_DAY;
 }

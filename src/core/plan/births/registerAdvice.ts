@@ -1,7 +1,10 @@
 import { chanceAtMost } from "../../counts/counts.ts";
 import { poisson } from "../../counts/poisson.ts";
 import { fixed } from "../../fixed.ts";
+import { changeOfLevel } from "../../forecast/changeOfLevel.ts";
 import type { DailyCounts } from "../../forecast/dailyCounts.ts";
+import { FEWEST_BIRTHS, FEWEST_DAYS, type Forecast } from "../../forecast/forecast.ts";
+import { factorsFrom } from "../../forecast/weekdayFactors.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem } from "../../problem.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
@@ -18,16 +21,26 @@ export function registerAdvice(
 ): Problem[] {
 	const wanted = valueIn(read.settings.births_from_register) === "yes";
 	const days = register && valueIn(register);
+	const learned = forecast && valueIn(forecast);
 	return [
 		...(wanted && forecast && !forecast.outcome.ok
 			? forecast.outcome.problems.map((problem): Problem => ({ ...problem, weight: "advice" }))
 			: []),
 		...fromFirstDayOn(read, firstDay),
 		...moreKitsThanBirths(read),
-		...(days
-			? [...ended(days, firstDay), ...longGaps(days), ...oddDays(days), ...shifted(days)]
-			: []),
+		...(days ? [...ended(days, firstDay), ...longGaps(days), ...oddDays(days)] : []),
+		...(wanted && learned?.ledBy === "settings" ? [young(learned)] : []),
+		...(days && learned?.ledBy === "register" ? shifted(days, learned) : []),
 	];
+}
+
+function young({ recordedDays }: Forecast): Problem {
+	return advice(at(null, "births"), {
+		code: "short-register",
+		received: say`${recordedDays} recorded days`,
+		allowed: say`at least ${FEWEST_DAYS} days and ${FEWEST_BIRTHS} births`,
+		message: say`The register is still short. Until it has ${FEWEST_DAYS} recorded days and ${FEWEST_BIRTHS} births, births a day from the settings lead, and the register moves them.`,
+	});
 }
 
 const at = (line: number | null, column: string) => ({ file: recordsSheet.file, line, column });
@@ -119,29 +132,22 @@ function oddDays({ firstDay, counts }: DailyCounts): Problem[] {
 	});
 }
 
-const RECENT_DAYS = 28;
-/** Standard errors beyond which a change of level is said. */
-const CLEAR_CHANGE = 4;
-
-function shifted({ counts }: DailyCounts): Problem[] {
-	const recent = counts.slice(-RECENT_DAYS).filter((count) => count !== null);
-	const before = counts.slice(0, -RECENT_DAYS).filter((count) => count !== null);
-	if (recent.length < RECENT_DAYS / 2 || before.length < RECENT_DAYS) return [];
-	const mean = (list: readonly number[]) =>
-		list.reduce((sum, count) => sum + count, 0) / list.length;
-	const error = Math.sqrt(Math.max(mean(before), 0.01) * (1 / recent.length + 1 / before.length));
-	const change = (mean(recent) - mean(before)) / error;
-	if (Math.abs(change) < CLEAR_CHANGE) return [];
-	const [was, now] = [fixed(mean(before), 1), fixed(mean(recent), 1)];
+/** A lasting change of level, with what was recorded before and after, so that a cause can be looked for. */
+function shifted({ firstDay, counts }: DailyCounts, forecast: Forecast): Problem[] {
+	const factors = factorsFrom(firstDay, forecast.factors);
+	const change = changeOfLevel(counts, factors, forecast.daySpread);
+	if (!change) return [];
+	const [was, now] = [fixed(change.before, 1), fixed(change.after, 1)];
+	const since = addDays(firstDay, change.beganOn);
 	return [
 		advice(at(null, "births"), {
 			code: "level-shift",
-			received: say`${now} a day lately`,
+			received: say`${now} a day since ${since}`,
 			allowed: say`${was} a day before`,
 			message:
-				change > 0
-					? say`Births have risen from ${was} to ${now} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`
-					: say`Births have fallen from ${was} to ${now} a day over the last ${RECENT_DAYS} days; the forecast follows. See whether something has changed.`,
+				change.after > change.before
+					? say`Births have risen from ${was} to ${now} a day since about ${since}, and the forecast follows. Look for the cause; chance alone looks like this in about one unit in six a year.`
+					: say`Births have fallen from ${was} to ${now} a day since about ${since}, and the forecast follows. Look for the cause; chance alone looks like this in about one unit in six a year.`,
 		}),
 	];
 }

@@ -3,7 +3,7 @@ import { type DailyCounts, dailyCounts } from "../../forecast/dailyCounts.ts";
 import { type Forecast, forecast } from "../../forecast/forecast.ts";
 import { kitShare } from "../../forecast/kitShare.ts";
 import { weekdayFactors } from "../../forecast/weekdayFactors.ts";
-import { valueIn } from "../../outcome.ts";
+import { answer, valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
@@ -12,7 +12,7 @@ import type { IsoDate } from "../../values/date.ts";
 /** What the register teaches, where it teaches anything. */
 export interface RegisterFigures {
 	readonly register: Figure<DailyCounts> | undefined;
-	/** Refused, with the reason, where the register is too short or empty of births. */
+	/** Refused, with the reason, where the register is too short and there are no births a day. */
 	readonly forecast: Figure<Forecast> | undefined;
 	/** Kits used per 100 births, learned. */
 	readonly kitShare: Figure;
@@ -31,9 +31,23 @@ export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): Register
 		register,
 		forecast:
 			register &&
-			derive(forecast, { register, factors: derive(weekdayFactors, { register }) }, place),
+			derive(
+				forecast,
+				{
+					register,
+					factors: derive(weekdayFactors, { register }),
+					birthsPerDay: orNone(read.settings.births_per_day),
+					priorDays: read.settings.prior_days,
+				},
+				place,
+			),
 		kitShare: derive(kitShare, { ...usesRecorded(read, firstDay), ...prior(read) }),
 	};
+}
+
+/** A long register is forecast from without births a day. */
+function orNone(figure: Figure<number>): Figure<number | null> {
+	return figure.outcome.ok ? figure : { ...figure, outcome: answer(null) };
 }
 
 function prior({ settings }: ReadWorkbook) {
@@ -60,7 +74,7 @@ function usesRecorded({ tables }: ReadWorkbook, firstDay: IsoDate) {
 	};
 }
 
-/** The forecast, where the unit wants it and the register is long enough for one. */
+/** The forecast, where the unit wants it and there is one. */
 export function usableForecast(
 	{ settings }: ReadWorkbook,
 	{ forecast }: RegisterFigures,

@@ -22,7 +22,7 @@ const scored = calculation<{ register: DailyCounts; forecast: Forecast }, Scorec
 	key: "scorecard",
 	label: say`How good the forecast was`,
 	unit: "",
-	formula: say`Each recorded day is forecast from the days before it, with the final ω and weekday factors, and compared with what came; beside a plain mean of the days before and the same weekday last week (at least half a birth), both Poisson.`,
+	formula: say`Each recorded day is forecast from the days before it, with the final ω, variation of days and weekday factors, and compared with what came; beside a plain mean of the days before and the same weekday last week (at least half a birth), both Poisson.`,
 	source: sources.discounted,
 	inputs: {
 		register: { label: say`Births in the register`, unit: say`births/day` },
@@ -34,6 +34,8 @@ const scored = calculation<{ register: DailyCounts; forecast: Forecast }, Scorec
 		inputs: {
 			register: { firstDay: "2027-03-01", counts: Array.from({ length: 14 }, () => 2) },
 			forecast: {
+				ledBy: "register",
+				daySpread: 0,
 				discount: 1,
 				a: 28,
 				b: 14,

@@ -1,9 +1,9 @@
 import { calculation, derive, type Figure, Refusal } from "../../calculation.ts";
 import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
-import { poisson } from "../../counts/poisson.ts";
 import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/rows.ts";
+import { kitsOfRound } from "../../rounds/countsOfRounds.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
@@ -93,10 +93,12 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 		...descale
 	}) => {
 		const round = rounds[index] as GoodRow<RoundsRow>;
-		const mean = kitsInRounds.kits[index] as number;
 		const timed = timedSteps(steps, {
 			start: round.value.start,
-			kits: Math.max(1, Math.min(setAside(poisson(mean), confidence), kitsInService)),
+			kits: Math.max(
+				1,
+				Math.min(setAside(kitsOfRound(kitsInRounds, index), confidence), kitsInService),
+			),
 			workers,
 			kitsInLoad,
 			descale:

@@ -1,8 +1,8 @@
 import { calculation, Refusal, type RefusalWords } from "../../calculation.ts";
 import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
-import { poisson } from "../../counts/poisson.ts";
 import type { GoodRow } from "../../read/rows.ts";
+import { kitsOfRound } from "../../rounds/countsOfRounds.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import { type RoundsRow, roundsSheet } from "../../sheets/rounds.ts";
@@ -57,17 +57,21 @@ export const kitsOfFullestRound = calculation<KitsInputs, number>({
 		within: 0,
 	},
 	compute: ({ days, confidence, kitsInService }) => {
-		const kits = setAside(poisson(Math.max(...days.flatMap(afterLongestGap))), confidence);
-		return Math.max(1, Math.min(kits, kitsInService));
+		const each = days.flatMap((day) =>
+			afterLongestGap(day).map((round) => setAside(kitsOfRound(day, round), confidence)),
+		);
+		return Math.max(1, Math.min(Math.max(...each), kitsInService));
 	},
 });
 
 function afterLongestGap(day: RoundsOfDay): number[] {
-	if (day.kind === "after_each_use") return [0];
+	if (day.kind === "after_each_use") return [];
 	const gaps = gapsBetween(day.starts);
 	const longest = Math.max(...gaps);
 	// gaps[i] is the gap after round i; its kits are those of round i + 1.
-	return day.kits.filter((_, i) => gaps[(i + gaps.length - 1) % gaps.length] === longest);
+	return day.kits.flatMap((_, i) =>
+		gaps[(i + gaps.length - 1) % gaps.length] === longest ? [i] : [],
+	);
 }
 
 interface FitInputs {

@@ -22,13 +22,14 @@ const stepsOfDay = memoize((rates: Rates, steps: Steps, kitsInLoad: number, day:
 	stepsUsed({ rates, days: [day], kitsInLoad, descaleEvery: 0 }, steps),
 );
 
-/** What to set aside: likewise, but where a descaling makes each round hang on those before. */
+/** What to set aside: likewise, but where a descaling or a shared level makes each round hang on the others. */
 export const setAsideByDay: typeof useSetAside = {
 	...useSetAside,
 	compute: (use) => {
 		const { rates, days, kitsInLoad, descaleEvery, confidence } = use;
 		if (days.length === 1) return ofDay.setAside.compute(use);
-		if (rates.perDescale > 0 && descaleEvery > 0) return useSetAside.compute(use);
+		const apart = days.some((day) => day.forecast);
+		if (apart || (rates.perDescale > 0 && descaleEvery > 0)) return useSetAside.compute(use);
 		const steps = commonStep(use);
 		const used = days.map((day) => stepsOfDay(rates, steps, kitsInLoad, day));
 		return amountSetAside(sumOf(used), confidence, steps);

@@ -22,7 +22,7 @@ describe("what is said about a register", () => {
 		["a day less", recordsOf("2026-11-24", usual), []],
 		["nothing of an empty one", "date,births,kits_used", []],
 		["too short", lately(4, 5, 6), ["short-register"]],
-		["no births", lately(...repeated([0], 60)), ["no-births-recorded"]],
+		["no births", lately(...repeated([0], 60)), ["short-register"]],
 		["up to the eve of the plan", recordsOf("2026-12-07", usual), []],
 		["days from the start on", recordsOf("2026-12-08", usual), ["record-after-start"]],
 		["a gap of two weeks", lately(...usual, ...repeated([null], 14), ...usual), ["long-gap"]],

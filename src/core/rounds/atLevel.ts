@@ -1,0 +1,57 @@
+import type { Counts, GivenLevel } from "../counts/counts.ts";
+import { levelNodes } from "../counts/levelNodes.ts";
+import { mixedOver } from "../counts/mixedOver.ts";
+import { spanShape } from "../counts/spanShape.ts";
+import type { RoundsOfDay } from "./roundsOfDay.ts";
+
+/** The rounds of a day if births came at a multiple of the level that is forecast. */
+export function atLevel(rounds: RoundsOfDay, factor: number): RoundsOfDay {
+	const { forecast, ...known } = rounds;
+	if (!forecast || factor === 1) return known;
+	const byKind = rounds.byKind.map((kits, kind) =>
+		kits.map((all, i) => {
+			const sure = forecast.sure[kind]?.[i] as number;
+			return sure + (all - sure) * factor;
+		}),
+	);
+	const kits = rounds.kits.map((_, i) =>
+		byKind.reduce((sum, ofKind) => sum + (ofKind[i] as number), 0),
+	);
+	return { ...known, kits, byKind };
+}
+
+/** Mean kits of a day that go with the level of births. */
+export function kitsAtLevel({ kits, forecast }: RoundsOfDay): number {
+	if (!forecast) return 0;
+	const sum = (list: readonly number[]) => list.reduce((all, each) => all + each, 0);
+	return sum(kits) - sum(forecast.sure.map(sum));
+}
+
+/** The nodes of a day's level; one where its births are not forecast, or well known. */
+export function nodesOfDay(rounds: RoundsOfDay) {
+	const shape = rounds.forecast ? spanShape([rounds.forecast.level]) : Number.POSITIVE_INFINITY;
+	return levelNodes(shape, kitsAtLevel(rounds));
+}
+
+/**
+ * Something counted in a day's rounds, mixed over what is not known of its births.
+ *
+ * The rounds of a day share its level and its own variation.
+ *
+ * @param count how likely each number is for rounds whose means are known
+ */
+export function countOverLevel(rounds: RoundsOfDay, count: (known: RoundsOfDay) => Counts): Counts {
+	if (!rounds.forecast) return count(rounds);
+	const { given } = givenLevel(rounds, count);
+	return { ...mixedOver(nodesOfDay(rounds), given.at), given };
+}
+
+/** The same at each level, not mixed. */
+export function givenLevel(
+	rounds: RoundsOfDay,
+	count: (known: RoundsOfDay) => Counts,
+): { readonly given: GivenLevel } {
+	const { level } = rounds.forecast as NonNullable<RoundsOfDay["forecast"]>;
+	const at = (factor: number) => count(atLevel(rounds, factor));
+	return { given: { level, mean: kitsAtLevel(rounds), at } };
+}

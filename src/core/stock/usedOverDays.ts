@@ -1,0 +1,47 @@
+import type { Counts } from "../counts/counts.ts";
+import { levelNodes } from "../counts/levelNodes.ts";
+import { mixedOver } from "../counts/mixedOver.ts";
+import { spanShape } from "../counts/spanShape.ts";
+import { moved } from "../counts/spread.ts";
+import { DAYS_ADDED_EXACTLY, sumAtLevel } from "../counts/sumAtLevel.ts";
+import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import type { Steps } from "./commonStep.ts";
+import { stepsUsed } from "./stepsUsed.ts";
+import type { UseInputs } from "./useInputs.ts";
+
+/**
+ * How likely each amount of use over the days is, counted in steps: forecast days share
+ * the level of births.
+ */
+export function usedOverDays(use: UseInputs, steps: Steps): Counts {
+	const { rates, days, kitsInLoad, descaleEvery } = use;
+	if (!days.some((day) => day.forecast)) return stepsUsed(use, steps);
+	const descales = rates.perDescale > 0 && descaleEvery > 0;
+	if (!descales) return dayByDay(days, (day) => stepsUsed({ ...use, days: [day] }, steps));
+	if (days.length <= DAYS_ADDED_EXACTLY)
+		return mixedOver(nodesOf(days), (factor) =>
+			stepsUsed({ ...use, days: days.map((day) => atLevel(day, factor)) }, steps),
+		);
+	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
+	const perRound = rates.perRound + rates.perDescale / descaleEvery;
+	const even = { rates: { ...rates, perRound, perDescale: 0 }, kitsInLoad, descaleEvery: 0 };
+	return moved(
+		dayByDay(days, (day) => stepsUsed({ ...even, days: [day] }, steps)),
+		steps.of((rates.perDescale * (descaleEvery - 1)) / descaleEvery),
+	);
+}
+
+/** Days alike are worked out once. */
+function dayByDay(days: readonly RoundsOfDay[], used: (day: RoundsOfDay) => Counts): Counts {
+	const counts = new Map(
+		[...new Set(days)].map((day) => [day, day.forecast ? givenLevel(day, used) : used(day)]),
+	);
+	return sumAtLevel(days.map((day) => counts.get(day) as Counts));
+}
+
+function nodesOf(days: readonly RoundsOfDay[]) {
+	const levels = days.flatMap(({ forecast }) => (forecast ? [forecast.level] : []));
+	const kits = days.reduce((sum, day) => sum + kitsAtLevel(day), 0);
+	return levelNodes(spanShape(levels), kits);
+}
