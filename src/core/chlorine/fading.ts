@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { READING_ERROR } from "./readingRange.ts";
+import { errorPct, READING_ERROR } from "./readingRange.ts";
 
 interface Inputs {
 	readonly gramsPerLitre: number;
@@ -16,6 +16,13 @@ const GAS_CONSTANT = 8.314;
 const SECONDS_PER_DAY = 86_400;
 /** Salt that comes with the excess of alkali, mol/L. */
 const EXTRA_IONIC_STRENGTH = 0.05;
+/** Each hypochlorite ion comes with a chloride ion. */
+const IONS = 2;
+/** The fitted law: how much faster per ionic strength, Eyring's factor, heat (J/mol) and entropy (J/mol/K) of activation. */
+const PER_IONIC_STRENGTH = 0.149;
+const EYRING_MANTISSA = 2.083;
+const ACTIVATION_HEAT = 101_800;
+const ACTIVATION_ENTROPY = 56.5;
 
 /**
  * Rate of the fading of hypochlorite, L/(mol·s).
@@ -26,8 +33,13 @@ const EXTRA_IONIC_STRENGTH = 0.05;
  */
 export function fadingRate(ionicStrength: number, celsius: number): number {
 	const kelvin = celsius + ZERO_CELSIUS_KELVIN;
-	const heat = Math.exp(-1.018e5 / (GAS_CONSTANT * kelvin)) * Math.exp(-56.5 / GAS_CONSTANT);
-	return 10 ** (0.149 * ionicStrength + Math.log10(2.083e10 * kelvin * heat));
+	const activated =
+		Math.exp(-ACTIVATION_HEAT / (GAS_CONSTANT * kelvin)) *
+		Math.exp(-ACTIVATION_ENTROPY / GAS_CONSTANT);
+	return (
+		10 **
+		(PER_IONIC_STRENGTH * ionicStrength + Math.log10(EYRING_MANTISSA * 1e10 * kelvin * activated))
+	);
 }
 
 /**
@@ -40,9 +52,9 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 	key: "strength_of_liquid",
 	label: say`Strength of the liquid today`,
 	unit: "g/L",
-	formula: say`1 ÷ (1 ÷ first strength + factor × k × time), in mol/L; log k = 0.149 × ionic strength + log(2.083·10¹⁰ × T × e^(−101,800 ÷ RT) × e^(−56.5 ÷ R)), ionic strength = 2 × molarity + 0.05.`,
+	formula: say`1 ÷ (1 ÷ first strength + factor × k × time), in mol/L; log k = ${PER_IONIC_STRENGTH} × ionic strength + log(${EYRING_MANTISSA}·10¹⁰ × T × e^(−${ACTIVATION_HEAT} ÷ RT) × e^(−${ACTIVATION_ENTROPY} ÷ R)), ionic strength = ${IONS} × molarity + ${EXTRA_IONIC_STRENGTH}.`,
 	source: sources.fading,
-	caution: say`Computed, not measured. A test strip has an error of 5 to ${100 * READING_ERROR.strip} %, and never overrules a discard rule.`,
+	caution: say`Computed, not measured. A test strip has an error of ${errorPct(READING_ERROR.strip.least)} to ${errorPct(READING_ERROR.strip.most)} %, and never overrules a discard rule.`,
 	inputs: {
 		gramsPerLitre: { label: say`Strength on the label`, unit: "g/L", min: 0 },
 		storeC: { label: say`Temperature of the store`, unit: "°C", min: 0, max: 55 },
@@ -57,7 +69,7 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 	compute: ({ gramsPerLitre, storeC, days, fadeFactor }) => {
 		if (gramsPerLitre === 0) return 0;
 		const molar = gramsPerLitre / GRAMS_PER_MOLE;
-		const rate = fadeFactor * fadingRate(2 * molar + EXTRA_IONIC_STRENGTH, storeC);
+		const rate = fadeFactor * fadingRate(IONS * molar + EXTRA_IONIC_STRENGTH, storeC);
 		return gramsPerLitre / (1 + molar * rate * days * SECONDS_PER_DAY);
 	},
 });

@@ -7,6 +7,7 @@ import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
+import { LONGEST_SOLUTION_HOURS } from "./longestSolutionHours.ts";
 
 interface Inputs {
 	readonly rounds: RoundsOfDay;
@@ -29,7 +30,12 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 	inputs: {
 		rounds: { label: say`Kits in each round, expected`, unit: say`kits` },
 		made: { label: say`Solution is made`, unit: "" },
-		lifeHours: { label: say`A mixed solution may be used for`, unit: "h", min: 1, max: 24 },
+		lifeHours: {
+			label: say`A mixed solution may be used for`,
+			unit: "h",
+			min: 1,
+			max: LONGEST_SOLUTION_HOURS,
+		},
 	},
 	example: {
 		// Each round runs as likely as not; the second makes new solution, because 7 h after the first it is too old.

@@ -2,12 +2,19 @@
 export const readingMethods = ["strip", "titration", "colour_comparison"] as const;
 export type ReadingMethod = (typeof readingMethods)[number];
 
-/** How far a reading by each method may be off, as a share (Wells et al. 2016; sources.readingErrors). */
-export const READING_ERROR: Readonly<Record<ReadingMethod, number>> = {
-	strip: 0.48,
-	titration: 0.124,
-	colour_comparison: 0.19,
+/** How far readings by each method were off, the least and the most, as a share (Wells et al. 2016; sources.readingErrors). */
+export const READING_ERROR: Readonly<
+	Record<ReadingMethod, { readonly least: number; readonly most: number }>
+> = {
+	strip: { least: 0.052, most: 0.48 },
+	titration: { least: 0, most: 0.124 },
+	colour_comparison: { least: 0.024, most: 0.19 },
 };
+
+/** An error in whole percent, for reading. @example 0.052 → 5 */
+export function errorPct(share: number): number {
+	return Math.round(100 * share);
+}
 
 /**
  * The strengths that a reading still agrees with: a computed strength outside them
@@ -19,6 +26,6 @@ export function readingRange(
 	strength: number,
 	method: ReadingMethod,
 ): { readonly low: number; readonly high: number } {
-	const error = READING_ERROR[method];
+	const error = READING_ERROR[method].most;
 	return { low: strength / (1 + error), high: strength / (1 - error) };
 }

@@ -3,6 +3,7 @@ import { say } from "../say.ts";
 import { commonPractice, estimate, sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
+import { LONGEST_SOLUTION_HOURS } from "./longestSolutionHours.ts";
 
 export const chlorineSettings = {
 	target_strength_pct: typed({
@@ -33,9 +34,9 @@ export const chlorineSettings = {
 	solution_life_hours: typed({
 		label: say`A mixed solution may be used for`,
 		unit: "h",
-		value: number({ min: 1, max: 24 }),
-		fallback: 24,
-		help: say`Never longer than 24 hours, and less where it looks dirty or cloudy.`,
+		value: number({ min: 1, max: LONGEST_SOLUTION_HOURS }),
+		fallback: LONGEST_SOLUTION_HOURS,
+		help: say`Never longer than ${LONGEST_SOLUTION_HOURS} hours, and less where it looks dirty or cloudy.`,
 		source: sources.solutionLife,
 	}),
 	soak_fill_litres: typed({

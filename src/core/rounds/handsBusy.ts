@@ -18,7 +18,7 @@ export const handsBusy = calculation<Inputs, number>({
 	key: "hands_busy",
 	label: say`Share of their time people are busy with kits`,
 	unit: say`share`,
-	formula: say`Kits used a day × minutes a person is busy with one ÷ (60 × hours a day someone can work on kits × people).`,
+	formula: say`Kits used a day × minutes a person is busy with one ÷ (${MINUTES_PER_HOUR} × hours a day someone can work on kits × people).`,
 	source: definition,
 	inputs: {
 		usesPerDay: { label: say`Kit uses a day`, unit: say`kits/day`, min: 0 },

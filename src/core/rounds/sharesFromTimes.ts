@@ -12,7 +12,7 @@ export const sharesFromTimes = calculation<{ times: readonly number[] }, HourSha
 	key: "shares_from_times",
 	label: say`Births through the day`,
 	unit: say`share of each hour`,
-	formula: say`(Births recorded in the hour + ${FLAT_DAY_BIRTHS} ÷ 24) ÷ (all recorded + ${FLAT_DAY_BIRTHS}).`,
+	formula: say`(Births recorded in the hour + ${FLAT_DAY_BIRTHS} ÷ ${flatDay.length}) ÷ (all recorded + ${FLAT_DAY_BIRTHS}).`,
 	source: estimate,
 	inputs: { times: { label: say`Times of births`, unit: say`h:min` } },
 	example: {

@@ -1,6 +1,7 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
+import { DAYS_PER_QUARTER } from "../values/date.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const productCompareSheet = sheet({
@@ -18,7 +19,7 @@ export const productCompareSheet = sheet({
 			label: say`Over`,
 			unit: "",
 			value: words(),
-			help: say`A week or a quarter of 91 days.`,
+			help: say`A week or a quarter of ${DAYS_PER_QUARTER} days.`,
 		}),
 		litres: computed({
 			label: say`Solution`,

@@ -1,4 +1,4 @@
-import { readingMethods } from "../chlorine/readingRange.ts";
+import { errorPct, READING_ERROR, readingMethods } from "../chlorine/readingRange.ts";
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
@@ -7,6 +7,8 @@ import { choice } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
 import { name, note } from "../values/text.ts";
+
+const { strip, titration, colour_comparison } = READING_ERROR;
 
 export const strengthReadingsSheet = sheet({
 	file: "strength-readings.csv",
@@ -43,7 +45,7 @@ export const strengthReadingsSheet = sheet({
 			label: say`Method`,
 			unit: "",
 			value: choice(readingMethods),
-			help: say`Strips are 5 to 48 % off, colour comparison 2 to 19 %, titration up to 12 %.`,
+			help: say`Strips are ${errorPct(strip.least)} to ${errorPct(strip.most)} % off, colour comparison ${errorPct(colour_comparison.least)} to ${errorPct(colour_comparison.most)} %, titration up to ${errorPct(titration.most)} %.`,
 			source: sources.readingErrors,
 		}),
 		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Anything to remember.` }),

@@ -6,6 +6,8 @@ export type IsoDate = string;
 
 const ISO = /^(\d{4})-(\d{2})-(\d{2})$/;
 export const DAYS_PER_WEEK = 7;
+/** As a quarter is planned for: thirteen whole weeks. */
+export const DAYS_PER_QUARTER = 13 * DAYS_PER_WEEK;
 const MILLISECONDS_PER_DAY = 86_400_000;
 
 /**

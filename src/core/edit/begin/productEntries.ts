@@ -2,7 +2,6 @@ import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
-import type { Workbook } from "../../workbook.ts";
 import { wrongFor } from "../notAllowed.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";

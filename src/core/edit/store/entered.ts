@@ -7,7 +7,7 @@ import { lineOf, type Workbook } from "../../workbook.ts";
 import { withRow } from "../withRow.ts";
 import { tableOf } from "../withTexts.ts";
 import { type StoreBooks, storeBooks } from "./storeBooks.ts";
-import { quantityOf, type StoreEntry, type WrongField, wrongFields } from "./storeEntry.ts";
+import { type StoreEntry, type WrongField, wrongFields } from "./storeEntry.ts";
 
 /** What an entry has come to, for a page to put in words; quantities are in the item's measure. */
 export type Done =

@@ -12,18 +12,19 @@ import { productCompareSheet } from "../../sheets/productCompare.ts";
 import { definition, sources } from "../../sources.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/orderInterval.ts";
+import { DAYS_PER_QUARTER, DAYS_PER_WEEK } from "../../values/date.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { strengthAfter } from "./freshProduct.ts";
 import type { ProductFigures } from "./productFigures.ts";
 
 /** Order intervals that are compared, in days. */
-const INTERVALS = [7, 14, 28, 56, 91] as const;
+const INTERVALS = [7, 14, 28, 56, DAYS_PER_QUARTER] as const;
 /** The longer of the periods, as the sheet names it. */
 export const QUARTER = say`quarter`;
 const PERIODS = [
-	{ name: say`week`, days: 7 },
-	{ name: QUARTER, days: 91 },
+	{ name: say`week`, days: DAYS_PER_WEEK },
+	{ name: QUARTER, days: DAYS_PER_QUARTER },
 ];
 const MEASURES = { liquid: "mL", powder: "g", tablet: "tablet" } as const;
 
@@ -130,7 +131,7 @@ const litresOver = calculation<{ perDay: number; days: number }, number>({
 		perDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
 		days: { label: say`Days of the period`, unit: say`days`, min: 1 },
 	},
-	example: { inputs: { perDay: 5.5, days: 7 }, result: 38.5, within: 1e-9 },
+	example: { inputs: { perDay: 5.5, days: DAYS_PER_WEEK }, result: 38.5, within: 1e-9 },
 	compute: ({ perDay, days }) => perDay * days,
 });
 

@@ -88,7 +88,7 @@ function remarks(
 	if (reading && known) {
 		const computed = asLabelled(known);
 		const off = Math.abs(reading.value.strength_pct - computed) / computed;
-		if (off > READING_ERROR[reading.value.method])
+		if (off > READING_ERROR[reading.value.method].most)
 			said.push(
 				say`The reading differs from the computed strength by more than the method's error: read again, and do not use it if in doubt.`,
 			);

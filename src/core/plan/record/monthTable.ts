@@ -1,7 +1,7 @@
 import { derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
 import { countTimes, total } from "../../quantities.ts";
-import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
+import { givenFigure } from "../../read/cellFigure.ts";
 import { type ReadWorkbook, readWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type MonthMeasure, monthSheet } from "../../sheets/month.ts";

@@ -13,7 +13,7 @@ const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 	key: "cost_per_week",
 	label: say`Cost a week`,
 	unit: say`currency`,
-	formula: say`Use expected × price of a pack ÷ pack size, all items added up, × 7 ÷ days of the plan.`,
+	formula: say`Use expected × price of a pack ÷ pack size, all items added up, × ${DAYS_PER_WEEK} ÷ days of the plan.`,
 	source: commonPractice,
 	inputs: {
 		costs: { label: say`Cost of each item over the plan`, unit: say`currency` },

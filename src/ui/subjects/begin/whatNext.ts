@@ -1,4 +1,5 @@
 import { settingEntry } from "../../../core/edit/begin/settingEntry.ts";
+import { FEWEST_DAYS } from "../../../core/forecast/forecast.ts";
 import type { Place } from "../../../core/problem.ts";
 import { textsOf } from "../../../core/read/textsOf.ts";
 import { say } from "../../../core/say.ts";
@@ -38,7 +39,7 @@ export function whatNext(workbook: Workbook): Next[] {
 			place: at(usageSheet, "item"),
 		},
 		isBlank(workbook, recordsSheet, "births") && {
-			words: say`Births from the register: after 14 recorded days the plan forecasts by itself.`,
+			words: say`Births from the register: after ${FEWEST_DAYS} recorded days the plan forecasts by itself.`,
 			place: at(recordsSheet, "date"),
 		},
 		{

@@ -1,3 +1,4 @@
+import { FEWEST_DAYS } from "../../../core/forecast/forecast.ts";
 import { valueIn } from "../../../core/outcome.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { say } from "../../../core/say.ts";
@@ -15,7 +16,7 @@ import { registerOf } from "./registerOf.ts";
 export function recordsHeadline(state: State): string | undefined {
 	const register = registerOf(state)?.figures.register;
 	const days = register && valueIn(register);
-	if (!days) return say`No births recorded yet; a forecast needs 14 days`;
+	if (!days) return say`No births recorded yet; a forecast needs ${FEWEST_DAYS} days`;
 	const recorded = days.counts.filter((count) => count !== null);
 	const missing = days.counts.length - recorded.length;
 	const births = recorded.reduce((sum, count) => sum + count, 0);

@@ -1,13 +1,11 @@
+import { LONGEST_SOLUTION_HOURS } from "../../../core/chlorine/longestSolutionHours.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../../core/values/clock.ts";
 import { addDays, type IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 
-/** No mixed solution is used for longer, whatever the settings say. */
-const LONGEST_HOURS = 24;
-
 /** Hours a mixed solution may be used: the unit's own figure, never more than 24. */
 export function usableHours(lifeHours: number): number {
-	return Math.min(lifeHours, LONGEST_HOURS);
+	return Math.min(lifeHours, LONGEST_SOLUTION_HOURS);
 }
 
 /**

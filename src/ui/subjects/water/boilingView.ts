@@ -2,6 +2,7 @@ import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { sources } from "../../../core/sources.ts";
+import { STANDARD_POT_LITRES } from "../../../core/water/coolingMinutes.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
@@ -66,7 +67,7 @@ function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
 				? say`The water is cool enough as it boils: ${wantedC} °C is allowed.`
 				: say`A covered pot of ${shownPlain(pot.potLitres)} L takes ${shownMinutes(minutes)} to cool from the boil to ${wantedC} °C in a room of ${pot.roomC} °C.`,
 		" ",
-		say`Cooling rate of a 10 L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}.`,
+		say`Cooling rate of a ${STANDARD_POT_LITRES} L pot: ${shownPlain(Number(pot.coolingPerHour.toPrecision(3)))} per hour, ${whose}.`,
 		" ",
 		...pots,
 	];
