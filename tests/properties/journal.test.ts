@@ -6,10 +6,10 @@ import { addDays } from "../../src/core/values/date.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { always } from "./workbooks.ts";
 
-type Kind = "receipt" | "issue" | "count";
+type Kind = "receipt" | "issue" | "loss" | "count";
 const quarters = (max: number) => fc.integer({ min: 0, max }).map((quarter) => quarter / 4);
 const entry = fc.record({
-	entry: fc.constantFrom<Kind>("receipt", "issue", "count"),
+	entry: fc.constantFrom<Kind>("receipt", "issue", "loss", "count"),
 	quantity: quarters(80),
 	day: fc.integer({ min: 0, max: 400 }),
 });
@@ -24,26 +24,27 @@ function left(start: number, list: readonly Entry[]) {
 }
 const sumOf = (list: readonly Entry[], kind: Kind) =>
 	list.reduce((sum, { entry: other, quantity }) => sum + (other === kind ? quantity : 0), 0);
+const gone = (list: readonly Entry[]) => sumOf(list, "issue") + sumOf(list, "loss");
 
 describe("whatever is entered into the journal", () => {
-	test("stock is never below nought, and short only by what was issued", () => {
+	test("stock is never below nought, and short only by what went out", () => {
 		fc.assert(
 			fc.property(quarters(200), entries, (start, list) => {
 				const { quantity, short } = left(start, list);
 				expect(quantity).toBeGreaterThanOrEqual(0);
 				expect(short).toBeGreaterThanOrEqual(0);
-				expect(short).toBeLessThanOrEqual(sumOf(list, "issue"));
+				expect(short).toBeLessThanOrEqual(gone(list));
 			}),
 			always(500),
 		);
 	});
 
-	test("without counts: start + receipts − issues + what was issued beyond the books", () => {
+	test("without counts: start + receipts − issues − losses + what went out beyond the books", () => {
 		const uncounted = entries.map((list) => list.filter((each) => each.entry !== "count"));
 		fc.assert(
 			fc.property(quarters(200), uncounted, (start, list) => {
 				const { quantity, short, counted, lastCount } = left(start, list);
-				expect(quantity).toBe(start + sumOf(list, "receipt") - sumOf(list, "issue") + short);
+				expect(quantity).toBe(start + sumOf(list, "receipt") - gone(list) + short);
 				expect([counted, lastCount]).toEqual([0, undefined]);
 			}),
 			always(500),
@@ -54,7 +55,7 @@ describe("whatever is entered into the journal", () => {
 		fc.assert(
 			fc.property(entries, (list) => {
 				// Enough that no issue can go beyond, unless a count has found less.
-				const issues = sumOf(list, "issue");
+				const issues = gone(list);
 				const counts = list.map((each) =>
 					each.entry === "count" ? { ...each, quantity: each.quantity + issues } : each,
 				);

@@ -25,7 +25,7 @@ export const journalSheet = sheet({
 			label: say`Entry`,
 			unit: "",
 			value: choice(journalKinds),
-			help: say`receipt: came in; issue: went out or was thrown away; count: found on the shelf.`,
+			help: say`receipt: came in; issue: went out to be used; loss: spoiled, expired or broken; count: found on the shelf.`,
 		}),
 		quantity: typed({
 			label: say`Quantity`,

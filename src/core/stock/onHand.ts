@@ -4,7 +4,7 @@ import { definition } from "../sources.ts";
 import type { IsoDate } from "../values/date.ts";
 
 /** What the journal of the store says happened to a lot. */
-export const journalKinds = ["receipt", "issue", "count"] as const;
+export const journalKinds = ["receipt", "issue", "loss", "count"] as const;
 
 /** One entry of the journal. */
 export interface JournalEntry {
@@ -16,9 +16,9 @@ export interface JournalEntry {
 
 /** What the books hold of a lot after its entries. */
 export interface Books {
-	/** Never below 0: nothing can be issued that is not there. */
+	/** Never below 0: nothing can go out or be lost that is not there. */
 	readonly quantity: number;
-	/** Issued beyond what the books held; a count is due. */
+	/** Issued or lost beyond what the books held; a count is due. */
 	readonly short: number;
 	/** What the counts found more (or less) than the books, added up. */
 	readonly counted: number;
@@ -29,7 +29,7 @@ export interface Books {
  * A lot's quantity, then its entries in the order of their days, entries of one day in
  * the order given. A count replaces what the books say and records the difference.
  *
- * @example 10, receipt 5, issue 3, count 11 → 11 on hand, counted −1
+ * @example 10, receipt 5, issue 3, loss 1, count 11 → 11 on hand, counted 0
  */
 export function booksAfter(listed: number, entries: readonly JournalEntry[]): Books {
 	let quantity = listed;
@@ -68,7 +68,7 @@ export const onHand = calculation<OnHandInputs, number>({
 	key: "on_hand",
 	label: say`On hand`,
 	unit: say`in the item's measure`,
-	formula: say`Quantity in the list of lots + receipts − issues, day by day, never below 0; a count takes the place of what the books say.`,
+	formula: say`Quantity in the list of lots + receipts − issues − losses, day by day, never below 0; a count takes the place of what the books say.`,
 	source: definition,
 	inputs: onHandInputs,
 	example: {
@@ -79,9 +79,10 @@ export const onHand = calculation<OnHandInputs, number>({
 				{ day: "2027-02-02", entry: "issue", quantity: 3 },
 				{ day: "2027-02-03", entry: "count", quantity: 11 },
 				{ day: "2027-02-04", entry: "issue", quantity: 2 },
+				{ day: "2027-02-05", entry: "loss", quantity: 1 },
 			],
 		},
-		result: 9,
+		result: 8,
 		within: 0,
 	},
 	compute: ({ listed, entries }) => booksAfter(listed, entries).quantity,

@@ -53,6 +53,7 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	other: say`other`,
 	receipt: say`receipt`,
 	issue: say`issue`,
+	loss: say`loss`,
 	count: say`count`,
 	pair: say`pair`,
 	tablet: say`tablet`,

@@ -36,6 +36,7 @@ test.each<[string, Partial<StoreEntry>, unknown]>([
 		{ kind: "issue", quantity: "150" },
 		{ kind: "issue", books: 140, onHand: 0 },
 	],
+	["a loss", { kind: "loss", quantity: "40" }, { kind: "loss", books: 140, onHand: 100 }],
 	["a receipt", { kind: "receipt", quantity: "5" }, { kind: "receipt", books: 140, onHand: 145 }],
 	[
 		"a lot that was on its way",

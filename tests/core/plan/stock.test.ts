@@ -45,7 +45,7 @@ describe("stock by lot", () => {
 		[
 			"more issued than there was",
 			{ lots: ["S1 60 - - - -"], journal: [entry("03", "issue", 64)] },
-			[["S1", 0, "", "", 0, "4 more were issued than the books held: count this lot."]],
+			[["S1", 0, "", "", 0, "4 more went out than the books held: count this lot."]],
 		],
 		[
 			"an old lot is waste, all of it",

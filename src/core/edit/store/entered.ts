@@ -23,7 +23,7 @@ export type Entered =
 	| { readonly ok: false; readonly wrong: readonly WrongField[] };
 
 /**
- * Writes a count, a receipt or an issue into the books of the store.
+ * Writes a count, a receipt, an issue or a loss into the books of the store.
  *
  * All go into the journal, but for two: a lot that is new stands in the list of
  * lots, and so does a lot that was on its way, because its quantity is in the

@@ -3,13 +3,14 @@ import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
+import type { journalKinds } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { Workbook } from "../../workbook.ts";
 import { wrongFor } from "../notAllowed.ts";
 
 /** What a person enters of the store, as typed. */
 export interface StoreEntry {
-	readonly kind: "count" | "receipt" | "issue";
+	readonly kind: (typeof journalKinds)[number];
 	readonly item: string;
 	/** Name of a lot in the books, or of a new one. */
 	readonly lot: string;

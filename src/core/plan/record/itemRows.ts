@@ -4,12 +4,12 @@ import { cellFigure } from "../../read/cellFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
-import { journalSheet } from "../../sheets/journal.ts";
+import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import type { monthSheet } from "../../sheets/month.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { recorded } from "./recordedDays.ts";
 
-/** What was issued of each item over some days, by the journal of the store. */
+/** What was issued of each item over some days, by the journal of the store; what came in and what was lost beside it, in words. */
 export function itemRows(
 	{ tables }: ReadWorkbook,
 	days: readonly IsoDate[],
@@ -17,6 +17,9 @@ export function itemRows(
 	return tables.items.rows.map((item) => {
 		const { item: name, measure } = item.value;
 		const entries = tables.journal.rows.filter(({ value }) => value.item === name);
+		const within = entries.map(({ value }) => value).filter(({ day }) => days.includes(day));
+		const sum = (kind: JournalRow["entry"]) =>
+			within.reduce((all, { entry, quantity }) => all + (entry === kind ? quantity : 0), 0);
 		const { done, note } = recorded(
 			say`Issued`,
 			measure,
@@ -36,7 +39,19 @@ export function itemRows(
 			planned_expected: nameFigure(say`Planned, expected`, null),
 			planned_set_aside: nameFigure(say`Planned, set aside`, null),
 			done: done ?? nameFigure(say`Done`, null),
-			note: nameFigure(say`Note`, note),
+			note: nameFigure(say`Note`, withOthers(note, sum("receipt"), sum("loss"))),
 		};
 	});
+}
+
+/** A sum of typed quantities carries the rounding error of adding. */
+const DECIMALS = 6;
+
+/** The note with what came in and what was lost, where anything was. */
+function withOthers(note: string, received: number, lost: number): string {
+	const came = Number(received.toFixed(DECIMALS));
+	const gone = Number(lost.toFixed(DECIMALS));
+	if (came === 0 && gone === 0) return note;
+	if (gone === 0) return say`${note}; received ${came}`;
+	return came === 0 ? say`${note}; lost ${gone}` : say`${note}; received ${came}, lost ${gone}`;
 }

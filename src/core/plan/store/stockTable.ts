@@ -60,7 +60,7 @@ const countItAgain = calculation<OnHandInputs, string>({
 	key: "stock_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where more was issued since the last count than the books held.`,
+	formula: say`Said where more was issued or lost since the last count than the books held.`,
 	source: definition,
 	inputs: onHandInputs,
 	example: {
@@ -71,7 +71,7 @@ const countItAgain = calculation<OnHandInputs, string>({
 	compute: ({ listed, entries }) => {
 		const { short } = booksAfter(listed, entries);
 		return short > 0
-			? say`${Number(short.toFixed(3))} more were issued than the books held: count this lot.`
+			? say`${Number(short.toFixed(3))} more went out than the books held: count this lot.`
 			: "";
 	},
 });

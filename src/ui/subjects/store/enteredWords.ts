@@ -53,6 +53,10 @@ function againstBooks(
 		return gap > 0
 			? say`Issued ${amount}, ${shownPlain(gap)} more than the books held: count this lot.`
 			: say`Issued ${amount}.`;
+	if (kind === "loss")
+		return gap > 0
+			? say`Lost ${amount}, ${shownPlain(gap)} more than the books held: count this lot.`
+			: say`Lost ${amount}.`;
 	const said = shownPlain(books);
 	if (gap === 0) return say`Counted ${amount}; the books said ${said}: they agree.`;
 	return gap < 0

@@ -9,12 +9,13 @@ export const NEW_LOT = "\u0000new";
 const kinds = [
 	["count", say`Counted`],
 	["receipt", say`Received`],
-	["issue", say`Issued or thrown away`],
+	["issue", say`Issued`],
+	["loss", say`Lost: spoiled, expired, broken`],
 ] as const;
 
 export type StoreEntryForm = ReturnType<typeof storeEntryForm>;
 
-/** The form for what was counted, received or issued: its fields, and how to read them. */
+/** The form for what was counted, received, issued or lost: its fields, and how to read them. */
 export function storeEntryForm() {
 	const text = (props = {}) => el("input", { type: "text", autocomplete: "off", ...props });
 	const measure = el("span", { class: "unit" });
@@ -40,7 +41,7 @@ export function storeEntryForm() {
 		"form",
 		{
 			class: "store-entry",
-			"aria-label": say`Enter a count, a receipt or an issue`,
+			"aria-label": say`Enter a count, a receipt, an issue or a loss`,
 			novalidate: true,
 		},
 		el("fieldset", {}, el("legend", {}, say`Enter what was`), ...radios),

@@ -12,7 +12,7 @@ import { doneWords, wrongWords } from "./enteredWords.ts";
 import { offer } from "./entryFields.ts";
 import { NEW_LOT, type StoreEntryForm, storeEntryForm } from "./storeEntryForm.ts";
 
-/** Where a person enters what was counted, received or issued; what is begun in it stays while the sheet is painted. */
+/** Where a person enters what was counted, received, issued or lost; what is begun in it stays while the sheet is painted. */
 export function storeEntryPart({ store }: Surroundings): SheetPart {
 	const made = storeEntryForm();
 	const said = el("p", { class: "entry-said", role: "status" });
@@ -34,7 +34,7 @@ export function storeEntryPart({ store }: Surroundings): SheetPart {
 		element: el(
 			"details",
 			{ class: "store-entry-part", open: true },
-			el("summary", {}, say`Enter a count, a receipt or an issue`),
+			el("summary", {}, say`Enter a count, a receipt, an issue or a loss`),
 			made.form,
 			said,
 		),

@@ -49,6 +49,8 @@ const march = {
 		2027-03-01,liquid,L1,issue,0.8,
 		2027-03-02,liquid,L1,issue,0.9,
 		2027-03-03,liquid,L1,count,8,
+		2027-03-03,liquid,L1,loss,0.2,leaked
+		2027-03-03,liquid,L1,receipt,5,
 		2027-04-01,liquid,L1,issue,5,`,
 };
 
@@ -68,7 +70,8 @@ describe("the report of a month", () => {
 		["descalings", [0.15, null, 1, "2 of 31 days recorded"]],
 		["solution_litres", [null, null, 11.5, "2 of 31 days recorded"]],
 		["boiled_litres", [null, null, null, "not recorded"]],
-		["liquid", [null, null, 1.7, "3 of 31 days recorded"]],
+		// 0.8 + 0.9 issued; what leaked is no use of it.
+		["liquid", [null, null, 1.7, "3 of 31 days recorded; received 5, lost 0.2"]],
 		["powder", [null, null, null, "not recorded"]],
 	] as const)("%s", (measure, expected) => {
 		const found = rowOf(rows, measure)?.map((value) =>
