@@ -2,9 +2,11 @@ import { answer, type Outcome } from "../outcome.ts";
 import { readSettings } from "../read/readSettings.ts";
 import { textsOf } from "../read/textsOf.ts";
 import { birthsSheet } from "../sheets/births.ts";
+import type { PlannedDay } from "../sheets/plannedDay.ts";
 import { unitSheet } from "../sheets/unit.ts";
 import { addDays, date, type IsoDate } from "../values/date.ts";
 import { type Workbook, withTable } from "../workbook.ts";
+import { withPlansKept } from "./withPlansKept.ts";
 
 /** A workbook moved on to its next period, and what that took out. */
 export interface MovedOn {
@@ -26,10 +28,13 @@ interface PastDay {
  * The workbook with the plan's first day moved on by the days of the plan.
  *
  * Rows of births.csv for days before the new first day go: they were expectations,
- * and what really happened belongs in the register. Days to come, rows whose date
- * cannot be understood, and every other sheet stay as they are.
+ * and what really happened belongs in the register. What was planned for those days
+ * is kept, to be compared later. Days to come, rows whose date cannot be understood, and
+ * every other sheet, the record of the days past too, stay as they are.
+ *
+ * @param planned what the plan of this workbook says of its days
  */
-export function movedOn(workbook: Workbook): Outcome<MovedOn> {
+export function movedOn(workbook: Workbook, planned: readonly PlannedDay[]): Outcome<MovedOn> {
 	const { plan_start: start, plan_days: days } = readSettings(
 		workbook.tables[unitSheet.file],
 	).settings;
@@ -53,7 +58,14 @@ export function movedOn(workbook: Workbook): Outcome<MovedOn> {
 	const rows = births.rows.filter((row) => !isPast(row));
 	return answer({
 		workbook: withStart(
-			withTable(workbook, birthsSheet.file, { header: births.header, rows }),
+			withTable(
+				withPlansKept(
+					workbook,
+					planned.filter((day) => day.date < first),
+				),
+				birthsSheet.file,
+				{ header: births.header, rows },
+			),
 			first,
 		),
 		first,

@@ -4,7 +4,7 @@ import type { Workbook } from "../../../src/core/workbook.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
 function moved(workbook: Workbook): MovedOn {
-	const outcome = movedOn(workbook);
+	const outcome = movedOn(workbook, []);
 	if (!outcome.ok) throw new Error(outcome.problems[0]?.message);
 	return outcome.value;
 }
@@ -49,6 +49,6 @@ test("every other sheet is the same as before", () => {
 });
 
 test("without a first day that is understood nothing is moved, and the reason is given", () => {
-	const outcome = movedOn(unitWith({ plan_start: "Monday" }));
+	const outcome = movedOn(unitWith({ plan_start: "Monday" }), []);
 	expect(outcome.ok ? [] : outcome.problems.map(({ code }) => code)).toEqual(["bad-cell"]);
 });

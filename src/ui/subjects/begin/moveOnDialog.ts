@@ -1,4 +1,5 @@
 import { movedOn } from "../../../core/edit/movedOn.ts";
+import { plannedDays } from "../../../core/plan/record/plannedDays.ts";
 import { say } from "../../../core/say.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
@@ -9,7 +10,7 @@ const toDo = say`What to do now: count the store and enter it in its journal; en
 
 /** Says what moving on to the next period does, and does it where the person agrees: one step that can be undone. */
 export function moveOnDialog({ store, goTo, tell }: Surroundings): void {
-	const moved = movedOn(store.state.workbook);
+	const moved = movedOn(store.state.workbook, plannedDays(store.state.plan));
 	const close = (words: string, act: () => void, main = false) =>
 		el(
 			"button",
@@ -47,7 +48,7 @@ export function moveOnDialog({ store, goTo, tell }: Surroundings): void {
 					el(
 						"p",
 						{},
-						say`Everything else stays: settings, rounds, kits, checks, lots, journal and register. An earlier workbook is opened first, with Open files.`,
+						say`What was planned for these days is kept, so that it can be shown beside what was done. Everything else stays: settings, rounds, kits, checks, lots, journal and register. An earlier workbook is opened first, with Open files.`,
 					),
 				]
 			: moved.problems.map(({ message }) =>
