@@ -36,7 +36,7 @@ function atLevels(
 		[...new Set(days)].map((day) => {
 			const level = { mean: day.mean, levelShape, daySpread: 0 };
 			const at = (factor: number) => countsAt(day, factor);
-			return [day, { given: { level, mean: day.mean, at } }] as const;
+			return [day, { given: { level, mean: day.mean, alike: String(day.mean), at } }] as const;
 		}),
 	);
 	return days.map((day) => each.get(day) as { given: GivenLevel });

@@ -17,6 +17,8 @@ export interface GivenLevel {
 	readonly level: LevelOfDay;
 	/** Mean of what goes with the level. */
 	readonly mean: number;
+	/** Counts of one kind with the same text are alike at each level, however well it is known. */
+	readonly alike: string;
 	/** How likely each number is at a multiple of the level's mean. */
 	readonly at: (factor: number) => Counts;
 }

@@ -6,7 +6,7 @@ const EVEN = 1e-4;
 /** The skewness of the least even Gamma that still falls from its first value on. */
 const MOST_SKEWED = 2;
 /** Where so many numbers lie in one spread, not each has to be told apart. */
-const FINE = 300;
+const FINE = 60;
 /** No term further than so many spreads from the mean can be seen. */
 const FURTHEST = 40;
 
@@ -26,21 +26,35 @@ export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
 	const term = (count: number) => Math.exp(log((turned * (count - mean)) / spread));
 	const step = Math.max(1, Math.floor(spread / FINE));
 	const middle = Math.round(mean / step) * step;
-	let from = middle;
-	while (from > middle - FURTHEST * spread && term(from - step) >= TAIL) from -= step;
-	let to = middle;
-	while (to < middle + FURTHEST * spread && term(to + step) >= TAIL) to += step;
+	const below = termsFrom(middle, -step, spread, term);
+	const above = termsFrom(middle + step, step, spread, term);
+	const from = middle - (below.length - 1) * step;
 	const first = Math.max(0, from);
-	const last = Math.max(first, Math.min(Math.ceil(most), to));
+	const last = Math.max(first, Math.min(Math.ceil(most), middle + above.length * step));
 	const chance = new Float64Array(last - first + 1);
-	let sum = 0;
-	for (let count = from; count <= to; count += step) {
-		const at = Math.min(Math.max(count, first), last) - first;
-		const each = term(count);
-		chance[at] = (chance[at] as number) + each;
-		sum += each;
+	const terms = [...below.reverse(), ...above];
+	const sum = terms.reduce((all, each) => all + each, 0);
+	terms.forEach((each, i) => {
+		const at = Math.min(Math.max(from + i * step, first), last) - first;
+		chance[at] = (chance[at] as number) + each / sum;
+	});
+	return { first, chance };
+}
+
+/** Terms in one direction, as far as they can be seen. */
+function termsFrom(
+	start: number,
+	step: number,
+	spread: number,
+	term: (count: number) => number,
+): number[] {
+	const terms = [term(start)];
+	for (let i = 1; i < (FURTHEST * spread) / Math.abs(step); i++) {
+		const each = term(start + i * step);
+		if (each < TAIL) break;
+		terms.push(each);
 	}
-	return { first, chance: chance.map((each) => each / sum) };
+	return terms;
 }
 
 /** Logarithm of the density of a Gamma of mean 0, spread 1 and this skewness, but for a constant. */

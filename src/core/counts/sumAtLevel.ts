@@ -1,8 +1,9 @@
-import { always, type Counts, type GivenLevel } from "./counts.ts";
+import { always, type Counts, type GivenLevel, TAIL } from "./counts.ts";
 import { laguerreNodes } from "./laguerreNodes.ts";
 import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
 import { mixedOver } from "./mixedOver.ts";
 import { type Moments, mixedMoments, momentsOf, momentsOfSum } from "./moments.ts";
+import { momentsBetween } from "./momentsBetween.ts";
 import { shiftedGamma } from "./shiftedGamma.ts";
 import { spanShape } from "./spanShape.ts";
 import { spread } from "./spread.ts";
@@ -28,7 +29,7 @@ type CountOfDay = Counts | { readonly given: GivenLevel };
  * them, within 1 in 100 of the exact mixture (tests/reference/longTotals.test.ts). Days
  * with no level of their own are added as they are.
  *
- * @param days in order of time; equal objects are worked out once
+ * @param days in order of time; days alike are worked out once
  * @param amounts of each day, by which its count goes; 1 where not given
  */
 export function sumAtLevel(days: readonly CountOfDay[], amounts?: readonly number[]): Counts {
@@ -37,21 +38,34 @@ export function sumAtLevel(days: readonly CountOfDay[], amounts?: readonly numbe
 	const shape = spanShape(levels.map(({ level }) => level));
 	const mean = levels.reduce((sum, given) => sum + given.mean, 0);
 	const nodes = levelNodes(shape, mean);
-	const distinct = [...new Set(days)];
+	const [kinds, kindOf] = alikeDays(days);
 	if (nodes.length === 1 || (days.length <= DAYS_ADDED_EXACTLY && mean / shape <= MOST_VARIANCE))
 		return mixedOver(nodes, (factor) => {
-			const counts = new Map(distinct.map((day) => [day, at(day, factor)]));
+			const counts = kinds.map((day) => at(day, factor));
 			return amountsAdded(
-				days.map((day) => counts.get(day) as Counts),
+				kindOf.map((kind) => counts[kind] as Counts),
 				amounts,
 			);
 		});
 	return longTotal(shape, (factor) => {
-		const moments = new Map(distinct.map((day) => [day, momentsOf(at(day, factor))]));
+		const moments = kinds.map((day) => momentsOf(at(day, factor)));
 		return momentsOfSum(
-			days.map((day, i) => [moments.get(day) as Moments, amounts?.[i] ?? 1] as const),
+			kindOf.map((kind, day) => [moments[kind] as Moments, amounts?.[day] ?? 1] as const),
 		);
 	});
+}
+
+/** One day of each kind, and which kind each day is: most days of a long plan are alike at one level. */
+function alikeDays(days: readonly CountOfDay[]): [CountOfDay[], number[]] {
+	const kinds: CountOfDay[] = [];
+	const known = new Map<unknown, number>();
+	const kindOf = days.map((day) => {
+		const key = day.given?.alike ?? day;
+		const kind = known.get(key) ?? kinds.push(day) - 1;
+		known.set(key, kind);
+		return kind;
+	});
+	return [kinds, kindOf];
 }
 
 /** Known days added up, those of one amount together: each has chances only at its multiples. */
@@ -77,13 +91,16 @@ function at(day: CountOfDay, factor: number): Counts {
  * skewness, so that no steps are left between the nodes.
  */
 function longTotal(shape: number, momentsAt: (factor: number) => Moments): Counts {
-	const smoothed = (at: number, narrow: number) =>
+	const smoothed = (at: number, narrow: number, moments: (factor: number) => Moments) =>
 		shiftedGamma(
-			mixedMoments(laguerreNodes(narrow, NODES_OF_MOMENTS), (factor) => momentsAt(at * factor)),
+			mixedMoments(laguerreNodes(narrow, NODES_OF_MOMENTS), (factor) => moments(at * factor)),
 		);
-	if (shape >= EVEN_SHAPE) return smoothed(1, shape);
+	if (shape >= EVEN_SHAPE) return smoothed(1, shape, momentsAt);
 	// About as wide as half the distance between the nodes where quantiles are asked.
 	const narrow = 0.18 * NODES_OF_TOTAL * (shape + 2.5 * Math.sqrt(shape) + 1.5);
 	const wide = (1 + 1 / narrow) / (1 / shape - 1 / narrow);
-	return mixedOver(laguerreNodes(wide, NODES_OF_TOTAL), (factor) => smoothed(factor, narrow));
+	const nodes = laguerreNodes(wide, NODES_OF_TOTAL).filter(({ weight }) => weight > TAIL);
+	const furthest = (nodes.at(-1)?.factor as number) * (1 + 6 / Math.sqrt(narrow));
+	const between = momentsBetween(momentsAt, furthest);
+	return mixedOver(nodes, (factor) => smoothed(factor, narrow, between));
 }

@@ -51,7 +51,7 @@ export function givenLevel(
 	rounds: RoundsOfDay,
 	count: (known: RoundsOfDay) => Counts,
 ): { readonly given: GivenLevel } {
-	const { level } = rounds.forecast as NonNullable<RoundsOfDay["forecast"]>;
+	const { level, sure } = rounds.forecast as NonNullable<RoundsOfDay["forecast"]>;
 	const at = (factor: number) => count(atLevel(rounds, factor));
-	return { given: { level, mean: kitsAtLevel(rounds), at } };
+	return { given: { level, mean: kitsAtLevel(rounds), alike: `${rounds.byKind} ${sure}`, at } };
 }
