@@ -5,6 +5,7 @@ import { catalogueFiles } from "./catalogueOf.ts";
 import { filed } from "./filed.ts";
 import { gathered } from "./gathered.ts";
 import { translations } from "./languages.ts";
+import { WORDS_FILE, wordsText } from "./wordsOfChoices.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const messages = gathered();
@@ -24,3 +25,4 @@ for (const language of translations) {
 	];
 	process.stdout.write(`${lines.join("\n")}\n`);
 }
+writeFileSync(here + WORDS_FILE, wordsText());

@@ -21,6 +21,9 @@ test.each([
 	["rounds.csv", "start", "7:00", "07:00"],
 	["rounds.csv", "start", "17:00", "17:00"],
 	["rounds.csv", "start", "7:0", "7:0"],
+	["kits.csv", "status", "En service", "in_service"],
+	["checks.csv", "clean", "oui", "yes"],
+	["kits.csv", "status", "somewhere", "somewhere"],
 	["other.csv", "births", "6,5", "6,5"],
 ])("%s, %s: %j is written %j", (file, column, text, expected) => {
 	expect(written(file, column, text)).toBe(expected);
@@ -30,11 +33,13 @@ test("a value of the settings is of its setting's kind", () => {
 	const rows = [
 		["births_per_day", "6,5"],
 		["unit_name", "Ward 6,5"],
+		["reprocessing", "after each use"],
 		["constructor", "6,5"],
 	];
 	expect(standardTable("unit.csv", { header: ["key", "value"], rows }).rows).toEqual([
 		["births_per_day", "6.5"],
 		["unit_name", "Ward 6,5"],
+		["reprocessing", "after_each_use"],
 		["constructor", "6,5"],
 	]);
 });

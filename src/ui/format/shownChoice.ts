@@ -1,12 +1,13 @@
+import { codeOf } from "../../core/values/choice.ts";
 import { shownWord } from "./choiceWords.ts";
 
-/** One word of a closed list for reading: "in_service" becomes "in service". Other text stays as typed. */
+/** A choice for reading, by its code or a word of another language: "in_service" becomes "in service". Other text stays as typed. */
 export function shownChoice(text: string, options: readonly string[] | undefined): string {
-	return options?.includes(text) ? shownWord(text) : text;
+	const code = options && codeOf(text, options);
+	return code === undefined ? text : shownWord(code);
 }
 
 /** The word of a closed list that was typed as it is read: "in service" becomes "in_service". Other text stays as typed. */
 export function choiceTyped(text: string, options: readonly string[]): string {
-	const typed = text.trim().toLowerCase();
-	return options.find((option) => shownWord(option).toLowerCase() === typed) ?? text;
+	return codeOf(text, options) ?? text;
 }

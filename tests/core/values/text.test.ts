@@ -37,7 +37,7 @@ describe("choice", () => {
 		expect(kind.schema.parse(text)).toBe("in_rounds");
 	});
 
-	test.each(["", "rounds", "in rounds", "constructor"])("%j is refused", (text) => {
+	test.each(["", "rounds", "in round", "constructor"])("%j is refused", (text) => {
 		expect(kind.schema.safeParse(text).success).toBe(false);
 	});
 

@@ -31,7 +31,10 @@ describe("words of closed lists", () => {
 		expect(choiceTyped("In service ", list)).toBe("in_service");
 		expect(choiceTyped("out_of_service", list)).toBe("out_of_service");
 		expect(choiceTyped("in servise", list)).toBe("in servise");
-		for (const each of options)
+		const typed = [...typedSheets.map((sheet) => sheet.columns), settings].flatMap((all) =>
+			Object.values(all).map(({ value }): readonly string[] => value.options ?? []),
+		);
+		for (const each of typed)
 			for (const code of each) expect(choiceTyped(shownChoice(code, each), each)).toBe(code);
 	});
 	test("a text that is no word of a file stays, also one that every object has", () => {

@@ -57,13 +57,16 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			colHeaders: () => "",
 			columnHeaderHeight: first.headerHeight,
 			rowHeaderWidth: 44,
-			cells: (row = 0, column = 0) => ({
-				readOnly: model.cell(row, column).kind !== "typed",
-				options: model.columns[column]?.options,
-				editor: model.columns[column]?.options ? ChoiceEditor : CellEditor,
-				renderer: (_: unknown, td: HTMLElement, r: number, c: number) =>
-					renderCell(td, model, r, c),
-			}),
+			cells: (row = 0, column = 0) => {
+				const { kind, entry } = model.cell(row, column);
+				return {
+					readOnly: kind !== "typed",
+					options: entry?.options,
+					editor: entry?.options ? ChoiceEditor : CellEditor,
+					renderer: (_: unknown, td: HTMLElement, r: number, c: number) =>
+						renderCell(td, model, r, c),
+				};
+			},
 			afterGetColHeader: (column: number, th: HTMLElement) =>
 				renderHeader(th, model.columns[column]),
 			beforeChange: (changes: readonly [number, string | number, unknown, unknown][] | null) => {
