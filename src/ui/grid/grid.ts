@@ -7,6 +7,8 @@ export interface GridEvents {
 	selected(row: number, column: number): void;
 	/** The person asked for these texts. The grid waits for a new model to show them. */
 	edited(changes: readonly CellText[]): void;
+	/** The person pasted these texts from another program. @param told what the paste left out, in words */
+	pasted(changes: readonly CellText[], told: readonly string[]): void;
 	/** A key was pressed on a cell that is not being edited: true where it has been answered. */
 	pressed(event: KeyboardEvent): boolean;
 	/** Something to say in words: what a paste left out. */

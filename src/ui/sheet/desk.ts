@@ -1,6 +1,8 @@
+import { withTexts } from "../../core/edit/withTexts.ts";
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { isTyped } from "../../core/sheets/sheetOf.ts";
+import { rewrittenProblem } from "../../io/rewrittenProblem.ts";
 import { el, fill } from "../dom/el.ts";
 import type { Arrangement } from "../grid/arrangement.ts";
 import type { CellRange } from "../grid/cellRange.ts";
@@ -14,7 +16,8 @@ import type { State } from "../state/store.ts";
 import { planTitle } from "../subjects/week/planTitle.ts";
 import { cellOf } from "./cellOf.ts";
 import { cellPane } from "./cellPane.ts";
-import { editedWorkbook, sheetGrid } from "./sheetGrid.ts";
+import { pasteAsking } from "./pasteAsking.ts";
+import { sheetGrid, type Writing, writingOf } from "./sheetGrid.ts";
 
 /** The cells of a sheet: the grid, the margin that explains the selected cell, and the same as a plain table. */
 export class Desk {
@@ -54,10 +57,25 @@ export class Desk {
 	edit(changes: readonly CellText[]): void {
 		const { store } = this.#around;
 		const own = changes.map((change) => ({ ...change, row: this.shown.rowOf(change.row) }));
-		const next = editedWorkbook(store.state, this.#file, own);
+		this.#write(writingOf(store.state, this.#file, own));
+	}
+
+	/** Writes what was pasted from another program, read as a block; what only the person can know is asked first. */
+	async paste(changes: readonly CellText[], told: readonly string[]): Promise<void> {
+		const { store, tell } = this.#around;
+		const own = changes.map((change) => ({ ...change, row: this.shown.rowOf(change.row) }));
+		const writing = writingOf(store.state, this.#file, own);
+		const read = await pasteAsking(store.state.workbook, writing);
+		if (!read) return tell([say`Nothing was pasted.`]);
+		this.#write({ ...writing, texts: read.texts });
+		tell([...told, ...rewrittenProblem(read.rewritten).map(({ message }) => message)]);
+	}
+
+	#write({ file, texts }: Writing): void {
+		const { store } = this.#around;
 		this.#editing = true;
 		try {
-			store.edit(next);
+			store.edit(withTexts(store.state.workbook, file, texts));
 		} finally {
 			this.#editing = false;
 		}
@@ -98,6 +116,7 @@ export class Desk {
 			this.#grid = handsontableGrid(this.#host, model, {
 				selected: (row, column) => this.#paintPane({ row, column }),
 				edited: (changes) => this.edit(changes),
+				pasted: (changes, told) => void this.paste(changes, told),
 				pressed: (event) => this.pressed(event),
 				told: (messages) => this.#around.tell(messages),
 			});

@@ -1,8 +1,7 @@
-import { withTexts } from "../../core/edit/withTexts.ts";
+import type { NewText } from "../../core/edit/withTexts.ts";
 import { birthsSheet } from "../../core/sheets/births.ts";
 import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
-import type { Workbook } from "../../core/workbook.ts";
 import { computedGrid } from "../grid/computedGrid.ts";
 import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { settingsGrid, settingTexts } from "../grid/settingsGrid.ts";
@@ -21,22 +20,27 @@ export function sheetGrid(state: State, file: string): GridModel | undefined {
 	return computed && computed.rows.length > 0 ? computedGrid(computed) : undefined;
 }
 
-/** The workbook after texts were typed or pasted into the cells of a sheet. */
-export function editedWorkbook(state: State, file: string, changes: readonly CellText[]): Workbook {
-	const { workbook } = state;
+/** What is to be written, and into which file of the workbook. */
+export interface Writing {
+	readonly file: string;
+	readonly texts: readonly NewText[];
+}
+
+/** What texts in cells of a sheet mean in the workbook. */
+export function writingOf(state: State, file: string, changes: readonly CellText[]): Writing {
 	if (file === planTitle.file) {
 		const days = daysOf(state);
 		const figures = changes.flatMap(({ row, column, text }) => {
 			const date = days[column - 1];
 			return row === 0 && date ? [{ date, text }] : [];
 		});
-		return withTexts(workbook, birthsSheet.file, birthsTexts(state, figures));
+		return { file: birthsSheet.file, texts: birthsTexts(state, figures) };
 	}
-	if (file === unitSheet.file) return withTexts(workbook, file, settingTexts(state, changes));
+	if (file === unitSheet.file) return { file, texts: settingTexts(state, changes) };
 	const keys = typedGrid(state, file).columns.map((column) => column.key);
 	const texts = changes.flatMap(({ row, column, text }) => {
 		const key = keys[column];
 		return key === undefined ? [] : [{ row, column: key, text }];
 	});
-	return withTexts(workbook, file, texts);
+	return { file, texts };
 }

@@ -22,10 +22,17 @@ export interface ReadBlock {
  * Numbers then stand with a decimal point and nothing between thousands, dates as
  * year-month-day. A text that means something else under another custom, and nothing tells
  * which was meant, is left as it is and asked about. Text that means nothing stays too.
+ *
+ * @param asked what the person answered, where they did
+ * @param year by which one of two digits is understood, where the block names none in full
  */
-export function readBlock(given: readonly BlockTable[], asked: Customs = {}): ReadBlock {
+export function readBlock(
+	given: readonly BlockTable[],
+	asked: Customs = {},
+	year?: number,
+): ReadBlock {
 	const cells = given.map(blockCells);
-	const near = yearIn(cells.flat());
+	const near = yearIn(cells.flat()) ?? year;
 	const numbers = settled(
 		cells.map((own) => own.flatMap(numberReadings)),
 		given.map(({ separator }) => (separator === ";" ? "second" : undefined)),

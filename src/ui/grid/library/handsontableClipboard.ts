@@ -15,6 +15,9 @@ interface Clipped {
 	readonly events: GridEvents;
 }
 
+/** What was last copied here: it stands in the clear form and leaves nothing to ask. */
+let copied: string | undefined;
+
 /** Copies, cuts and pastes whole blocks of cells as plain text, in the place of the library's own clipboard. */
 export function answerClipboard(host: HTMLElement, signal: AbortSignal, grid: Clipped): void {
 	const { hot, data, events } = grid;
@@ -33,12 +36,14 @@ export function answerClipboard(host: HTMLElement, signal: AbortSignal, grid: Cl
 		);
 		const open = cells.filter((cell) => isOpen(model, cell.row, cell.column));
 		const locked = cells.length - open.length;
-		if (open.length > 0) events.edited(open);
 		const left =
 			locked === 1
 				? say`1 pasted cell was left out: it is computed.`
 				: say`${locked} pasted cells were left out: they are computed.`;
-		events.told(locked === 0 ? told : [...told, left]);
+		const words = locked === 0 ? told : [...told, left];
+		if (text !== copied && open.length > 0) return events.pasted(open, words);
+		if (open.length > 0) events.edited(open);
+		events.told(words);
 	};
 	const onCopy = (event: ClipboardEvent) => {
 		if (grid.editing()) return;
@@ -47,7 +52,8 @@ export function answerClipboard(host: HTMLElement, signal: AbortSignal, grid: Cl
 		event.preventDefault();
 		event.stopImmediatePropagation();
 		const [row, column, endRow, endColumn] = range as [number, number, number, number];
-		event.clipboardData?.setData("text/plain", clipboardText(data, row, column, endRow, endColumn));
+		copied = clipboardText(data, row, column, endRow, endColumn);
+		event.clipboardData?.setData("text/plain", copied);
 		if (event.type === "cut") hot.emptySelectedCells();
 	};
 	const options = { capture: true, signal };

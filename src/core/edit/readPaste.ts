@@ -1,0 +1,55 @@
+import type { Customs, Question, Rewritten } from "../read/block/block.ts";
+import { readBlock } from "../read/block/readBlock.ts";
+import { settings } from "../sheets/settings.ts";
+import { sheetOf } from "../sheets/sheetOf.ts";
+import { unitSheet } from "../sheets/unit.ts";
+import { lineOf, type Workbook } from "../workbook.ts";
+import { type NewText, tableOf, withTexts } from "./withTexts.ts";
+
+/** Pasted texts in the clear form of the files, as far as they could be understood. */
+export interface ReadPaste {
+	readonly texts: readonly NewText[];
+	readonly questions: readonly Question[];
+	readonly rewritten: readonly Rewritten[];
+}
+
+/**
+ * Reads texts that are pasted into one file as a block of their own: numbers and dates by
+ * what they tell together, never by what stands in the sheet already.
+ *
+ * @param asked what the person answered, where they did
+ */
+export function readPaste(
+	workbook: Workbook,
+	file: string,
+	texts: readonly NewText[],
+	asked: Customs = {},
+): ReadPaste {
+	const sheet = sheetOf(file);
+	if (!sheet) return { texts, questions: [], rewritten: [] };
+	const after = tableOf(withTexts(workbook, file, texts), file);
+	const own = new Map<number, Map<string, string>>();
+	for (const { row, column, text } of texts)
+		own.set(row, (own.get(row) ?? new Map()).set(column, text));
+	const rows = [...own.keys()];
+	const cellOf = (row: number, key: string, at: number) =>
+		own.get(row)?.get(key) ?? (key === "key" ? (after.rows[row]?.[at] ?? "") : "");
+	const table = {
+		header: after.header,
+		rows: rows.map((row) => after.header.map((key, at) => cellOf(row, key, at))),
+		lines: rows.map((row) => lineOf(after, row)),
+	};
+	const { tables, questions, rewritten } = readBlock([{ sheet, table }], asked, yearOf(workbook));
+	const places = new Map(rows.map((row, at) => [row, at]));
+	const clear = ({ row, column, text }: NewText) =>
+		tables[0]?.rows[places.get(row) ?? -1]?.[after.header.indexOf(column)] ?? text;
+	return { texts: texts.map((text) => ({ ...text, text: clear(text) })), questions, rewritten };
+}
+
+/** The year that the workbook plans for, by which a year of two digits is understood. */
+function yearOf(workbook: Workbook): number | undefined {
+	const { header, rows } = tableOf(workbook, unitSheet.file);
+	const row = rows.find((cells) => cells[header.indexOf("key")]?.trim() === "plan_start");
+	const read = settings.plan_start.value.schema.safeParse(row?.[header.indexOf("value")] ?? "");
+	return read.success ? Number(read.data.slice(0, 4)) : undefined;
+}

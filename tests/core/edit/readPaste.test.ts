@@ -1,0 +1,66 @@
+import { describe, expect, test } from "vitest";
+import { readPaste } from "../../../src/core/edit/readPaste.ts";
+import type { NewText } from "../../../src/core/edit/withTexts.ts";
+import type { Workbook } from "../../../src/core/workbook.ts";
+
+const records = { header: ["date", "births", "kits_used"], rows: [["2027-02-28", "6", "1"]] };
+const unit = {
+	header: ["key", "value"],
+	rows: [
+		["plan_start", "2027-03-01"],
+		["births_per_day", "6.5"],
+	],
+};
+const workbook: Workbook = { tables: { "records.csv": records, "unit.csv": unit } };
+const register = (...rows: readonly (readonly string[])[]): NewText[] =>
+	rows.flatMap((cells, row) =>
+		cells.map((text, at) => ({ row: row + 1, column: records.header[at] ?? "", text })),
+	);
+const textsOf = (read: { texts: readonly NewText[] }) => read.texts.map(({ text }) => text);
+
+describe("a paste is a block of its own", () => {
+	test("a year's register with days first is read without a question, because one day tells", () => {
+		const days = Array.from({ length: 371 }, (_, at) =>
+			new Date(Date.UTC(2026, 0, 1 + at)).toISOString().slice(0, 10),
+		);
+		const given = days.map((day) => [day.split("-").reverse().join("/"), "7", ""]);
+		const read = readPaste(workbook, "records.csv", register(...given));
+		expect(read.questions).toEqual([]);
+		expect(textsOf(read).filter((_, at) => at % 3 === 0)).toEqual(days);
+		expect(read.rewritten).toHaveLength(371);
+	});
+
+	test("twelve days of two readings are one question, at the line they will stand in", () => {
+		const given = register(["03/01/2027", "7"], ["04/01/2027", "5"]);
+		const asked = readPaste(workbook, "records.csv", given);
+		expect(asked.questions).toMatchObject([
+			{ about: "dates", text: "03/01/2027", place: { file: "records.csv", line: 3 } },
+		]);
+		expect(textsOf(asked)).toEqual(given.map(({ text }) => text));
+		const read = readPaste(workbook, "records.csv", given, { dates: "day-first" });
+		expect(textsOf(read)).toEqual(["2027-01-03", "7", "2027-01-04", "5"]);
+	});
+
+	test("what stands in the sheet already is no witness", () => {
+		const lots = { header: ["item", "quantity"], rows: [["Soap", "0.5"]] };
+		const read = readPaste({ tables: { "lots.csv": lots } }, "lots.csv", [
+			{ row: 1, column: "quantity", text: "1.400" },
+		]);
+		expect(read.questions).toMatchObject([{ about: "numbers", text: "1.400" }]);
+	});
+
+	test("a year of two digits goes by the plan's", () => {
+		const read = readPaste(workbook, "records.csv", register(["28/02/27", "7"]));
+		expect(textsOf(read)).toEqual(["2027-02-28", "7"]);
+	});
+
+	test("a setting is read by its key, which was not pasted", () => {
+		const read = readPaste(workbook, "unit.csv", [{ row: 1, column: "value", text: "1.400,5" }]);
+		expect(textsOf(read)).toEqual(["1400.5"]);
+	});
+
+	test("words and notes stay as they are", () => {
+		const given = register(["soon", "7", "1.400"]);
+		expect(textsOf(readPaste(workbook, "records.csv", given))).toEqual(["soon", "7", "1.400"]);
+	});
+});
