@@ -69,9 +69,9 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		await drop(workbook, "births.csv", "date;births;note\n2027-03-01;13,5;dropped\n");
 		await expect
 			.poll(async () => (await workbook.table())[1])
-			.toEqual(["2027-03-01", "13,5", "dropped"]);
+			.toEqual(["2027-03-01", "13.5", "dropped"]);
 		await workbook.goTo("this-week");
-		expect((await workbook.table())[1]?.[1]).toBe("13,5");
+		expect((await workbook.table())[1]?.[1]).toBe("13.5");
 		await workbook.close();
 	});
 
