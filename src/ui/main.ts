@@ -147,6 +147,11 @@ byId("skip").addEventListener("click", (event) => {
 	byId("sheet").focus();
 });
 window.addEventListener("hashchange", openPage);
+// Where a page did not come, its address stands already; the same link asks for it again.
+document.addEventListener("click", ({ target }) => {
+	const link = target instanceof Element ? target.closest("a") : null;
+	if (!opening && link?.hash && link.hash === location.hash) void openPage();
+});
 window.addEventListener("beforeunload", (event) => {
 	if (draftTrouble !== undefined && store.state.unsaved) event.preventDefault();
 });

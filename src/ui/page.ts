@@ -1,6 +1,8 @@
+import type { NewText } from "../core/edit/withTexts.ts";
 import type { Place } from "../core/problem.ts";
 import type { Sheet } from "../core/sheet.ts";
 import type { Child } from "./dom/el.ts";
+import type { CellText, GridModel } from "./grid/gridModel.ts";
 import type { State, Store } from "./state/store.ts";
 
 /** What a page on the screen needs from the program around it. */
@@ -33,12 +35,34 @@ export interface PageTitle {
  * the rail, the address and a search can be had without what stands on the pages.
  */
 export interface Page extends PageTitle {
+	/** What its rows are called, for a search, where they are not those of a sheet. */
+	readonly rowNames?: readonly string[];
 	/** What stands on it. It may come in a further script, when it is first asked for. */
 	load(): Promise<GridPage | OwnPage>;
 }
 
-/** What stands around the cells of a grid. */
+/** What is to be written, and into which file of the workbook. */
+export interface Writing {
+	readonly file: string;
+	readonly texts: readonly NewText[];
+}
+
+/** The cells of a page, and what becomes of what is written in them. */
+export interface PageCells {
+	/** Undefined where there is nothing to show yet. */
+	grid(state: State): GridModel | undefined;
+	/** What texts in its cells mean in the workbook. */
+	writing(state: State, changes: readonly CellText[]): Writing;
+	/** Which way a cell is copied over the block selected. */
+	readonly fills: "down" | "right";
+	/** What the style calls them, where they look like no other. */
+	readonly look?: string;
+}
+
+/** A page of cells and what stands around them. */
 export interface GridPage {
+	/** Its cells, where they are not those of the sheet it is named after. */
+	readonly cells?: PageCells;
 	/** The answer that the page gives, for its title; undefined where there is none yet. */
 	headline?(state: State): string | undefined;
 	/** What the page is for, where that depends on the workbook. */

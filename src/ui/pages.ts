@@ -57,6 +57,7 @@ import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
 import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
 import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
+import { weekMeasures } from "./subjects/week/weekMeasures.ts";
 import { weekPage } from "./subjects/week/weekPage.ts";
 
 export interface PageQuestion {
@@ -65,7 +66,11 @@ export interface PageQuestion {
 }
 
 /** The plan itself, which the first screen needs; a wrong address leads here too. */
-export const planPage: Page = { ...planTitle, load: async () => weekPage };
+export const planPage: Page = {
+	...planTitle,
+	rowNames: weekMeasures.map(({ label }) => label),
+	load: async () => weekPage,
+};
 
 const onPages = later(() => import("./onPages.ts"));
 

@@ -22,7 +22,7 @@ const CODES = new Set([
 	...["not a zip", "other form", "entries elsewhere", "more than the directory says"],
 	...["entries overlap", "no end, or two", "no entry", "no contents", "head and directory differ"],
 	...["liquid pct_w_v", "liquid pct_naocl_w_v", "liquid chlorometric_degree", "powder pct_w_w"],
-	...["basinbook window ", "basinbook saves", "desk week"],
+	...["basinbook window ", "basinbook saves"],
 ]);
 
 type Part = { type: string; start: number; end: number; [name: string]: unknown };

@@ -1,6 +1,7 @@
 import { discountedFilter } from "./discountedFilter.ts";
 
-const LEAST_DISCOUNT = 0.8;
+/** ω under which a level is let go the fastest. */
+export const LEAST_DISCOUNT = 0.8;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 /** The discount is found to within this. */
 const CLOSE_ENOUGH = 1e-6;

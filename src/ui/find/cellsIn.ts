@@ -5,13 +5,11 @@ import { unitSheet } from "../../core/sheets/unit.ts";
 import { foldedCell } from "../grid/foldedCell.ts";
 import type { GridModel } from "../grid/gridModel.ts";
 import { settingKeys } from "../grid/settingsGrid.ts";
-import { sheetGrid } from "../sheet/sheetGrid.ts";
+import { FIRST_LINE } from "../sheet/cellOf.ts";
+import { sheetCells } from "../sheet/sheetCells.ts";
 import type { State } from "../state/store.ts";
-import { planTitle } from "../subjects/week/planTitle.ts";
 import { type Findable, findable } from "./findable.ts";
 
-/** Line of the first row under a header. */
-const FIRST_LINE = 2;
 /** The lists made or being made from a plan, by file, for as long as it is the plan. */
 const lists = new WeakMap<Plan, Map<string, Promise<readonly Findable[]>>>();
 
@@ -38,7 +36,7 @@ export function cellsIn(
 
 async function listed(state: State, file: string, pause: () => Promise<void>) {
 	await pause();
-	const model = sheetGrid(state, file);
+	const model = sheetCells(file).grid(state);
 	const cells: Findable[] = [];
 	for (let row = 0; row < (model?.rowCount ?? 0); row++) {
 		await pause();
@@ -51,8 +49,6 @@ function rowOf(state: State, file: string, model: GridModel, row: number): Finda
 	if (file === unitSheet.file) return [settingOf(state, model, row)];
 	const line = Number(model.rowName?.(row) ?? row + FIRST_LINE);
 	const first = model.cell(row, 0).text;
-	// The figures of the plan stand in its sheets; of its page only the names of its rows.
-	if (file === planTitle.file) return [findable({ file, line, column: "" }, { text: first })];
 	return model.columns.flatMap(({ key, label }, at) => {
 		const { text } = model.cell(row, at);
 		if (text === "") return [];

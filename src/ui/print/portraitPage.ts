@@ -2,8 +2,8 @@ import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
 import { cautionList } from "../sheet/cautions.ts";
+import { daysOf } from "../state/daysOf.ts";
 import type { State } from "../state/store.ts";
-import { daysOf } from "../subjects/week/weekGrid.ts";
 import { paperHead } from "./paperHead.ts";
 import { printedFoot } from "./printedPage.ts";
 

@@ -2,9 +2,9 @@ import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
 import { standing } from "../shell/standing.ts";
+import { daysOf } from "../state/daysOf.ts";
 import type { State } from "../state/store.ts";
 import { unitSetting } from "../state/unitSettings.ts";
-import { daysOf } from "../subjects/week/weekGrid.ts";
 import { headLine } from "./paperHead.ts";
 
 /** Unit and dates, for the head of a printed page. */

@@ -8,7 +8,7 @@ import { settingRowOf, VALUE_COLUMN } from "../grid/settingsGrid.ts";
 import type { State } from "../state/store.ts";
 
 /** Line of the first row of a computed sheet, under its header. */
-const FIRST_LINE = 2;
+export const FIRST_LINE = 2;
 
 /** Where in its grid a place of a file stands; the first cell where no closer one is known. */
 export function cellOf(

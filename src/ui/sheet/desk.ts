@@ -11,19 +11,18 @@ import type { CellText, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/library/handsontableGrid.ts";
 import { SemanticTable } from "../grid/library/semanticTable.ts";
 import { ShownSheet } from "../grid/shownSheet.ts";
-import type { Surroundings } from "../page.ts";
+import type { PageCells, Surroundings, Writing } from "../page.ts";
 import type { State } from "../state/store.ts";
-import { planTitle } from "../subjects/week/planTitle.ts";
 import { cellOf } from "./cellOf.ts";
 import { cellPane } from "./cellPane.ts";
 import { pasteAsking } from "./pasteAsking.ts";
-import { sheetGrid, type Writing, writingOf } from "./sheetGrid.ts";
 
-/** The cells of a sheet: the grid, the margin that explains the selected cell, and the same as a plain table. */
+/** The cells of a page: the grid, the margin that explains the selected cell, and the same as a plain table. */
 export class Desk {
 	readonly element: HTMLElement;
 	readonly table = el("div", { class: "as-table" });
 	readonly shown = new ShownSheet();
+	readonly cells: PageCells;
 	/** Answers a key pressed on a cell; true where it did. */
 	pressed: (event: KeyboardEvent) => boolean = () => false;
 	readonly #file: string;
@@ -34,16 +33,17 @@ export class Desk {
 	#grid: Grid | undefined;
 	#editing = false;
 
-	constructor(file: string, around: Surroundings) {
+	constructor(file: string, cells: PageCells, around: Surroundings) {
+		this.cells = cells;
 		this.#file = file;
 		this.#around = around;
-		const name = file === planTitle.file ? "desk week" : "desk";
+		const name = cells.look ? `desk ${cells.look}` : "desk";
 		this.element = el("div", { class: name }, this.#host, this.#pane);
 		this.#paintPane();
 	}
 
 	paint(state: State): void {
-		this.shown.take(sheetGrid(state, this.#file), this.#editing);
+		this.shown.take(this.cells.grid(state), this.#editing);
 		this.#paintCells();
 	}
 
@@ -57,14 +57,14 @@ export class Desk {
 	edit(changes: readonly CellText[]): void {
 		const { store } = this.#around;
 		const own = changes.map((change) => ({ ...change, row: this.shown.rowOf(change.row) }));
-		this.#write(writingOf(store.state, this.#file, own));
+		this.#write(this.cells.writing(store.state, own));
 	}
 
 	/** Writes what was pasted from another program, read as a block; what only the person can know is asked first. */
 	async paste(changes: readonly CellText[], told: readonly string[]): Promise<void> {
 		const { store, tell } = this.#around;
 		const own = changes.map((change) => ({ ...change, row: this.shown.rowOf(change.row) }));
-		const writing = writingOf(store.state, this.#file, own);
+		const writing = this.cells.writing(store.state, own);
 		const read = await pasteAsking(store.state.workbook, writing);
 		if (!read) return tell([say`Nothing was pasted.`]);
 		this.#write({ ...writing, texts: read.texts });

@@ -2,8 +2,8 @@ import { type ReadPaste, readPaste } from "../../core/edit/readPaste.ts";
 import type { Customs } from "../../core/read/block/block.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { questionWords } from "../files/questionWords.ts";
+import type { Writing } from "../page.ts";
 import { ask } from "../shell/ask.ts";
-import type { Writing } from "./sheetGrid.ts";
 
 /** Reads what was pasted and asks what only the person can know. @returns undefined where a question is left unanswered */
 export async function pasteAsking(

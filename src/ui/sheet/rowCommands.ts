@@ -7,7 +7,6 @@ import { lineOf } from "../../core/workbook.ts";
 import type { CellRange } from "../grid/cellRange.ts";
 import { filled } from "../grid/filled.ts";
 import type { Store } from "../state/store.ts";
-import { planTitle } from "../subjects/week/planTitle.ts";
 import type { Desk } from "./desk.ts";
 
 /** What can be done with the selected cells, each one step that undo takes back. Each gives what it did in words. */
@@ -28,7 +27,7 @@ export function rowCommands(file: string, desk: Desk, store: Store): RowCommands
 			const { model } = desk.shown;
 			if (!model || file === unitSheet.file)
 				return say`Settings are not filled down: each has its own value.`;
-			const texts = filled(model, block, file === planTitle.file ? "right" : "down");
+			const texts = filled(model, block, desk.cells.fills);
 			if (texts.length === 0)
 				return say`Nothing was filled: the cells are computed, or hold the same already, or have none before them.`;
 			if (texts.every(({ text }) => text.trim() === ""))

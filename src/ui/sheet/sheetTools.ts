@@ -5,7 +5,6 @@ import type { GridPage } from "../page.ts";
 import { printOut } from "../print/printOut.ts";
 import { commandOf, shownKey } from "../shell/keyList.ts";
 import type { Store } from "../state/store.ts";
-import { planTitle } from "../subjects/week/planTitle.ts";
 import { ArrangePanel } from "./arrangePanel.ts";
 import type { Desk } from "./desk.ts";
 import { hasOwnRows, type RowCommands, rowCommands } from "./rowCommands.ts";
@@ -17,7 +16,7 @@ export class SheetTools {
 	readonly #arranging: ArrangePanel | undefined;
 	readonly #desk: Desk;
 
-	constructor(file: string, { prints }: GridPage, desk: Desk, store: Store) {
+	constructor(file: string, { prints, cells }: GridPage, desk: Desk, store: Store) {
 		this.#desk = desk;
 		const commands = rowCommands(file, desk, store);
 		const act = (name: keyof RowCommands) => {
@@ -33,7 +32,7 @@ export class SheetTools {
 			if (ours) act(command as keyof RowCommands);
 			return ours ?? false;
 		};
-		if (file !== planTitle.file)
+		if (!cells)
 			this.#arranging = new ArrangePanel((arrangement) => {
 				desk.arrange(arrangement);
 				this.paint();
@@ -47,11 +46,11 @@ export class SheetTools {
 				{ class: "tools" },
 				asTable(desk.table),
 				this.#arranging?.button,
-				file === planTitle.file && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
+				cells?.fills === "right" && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
 				hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
-				file !== planTitle.file && button(say`Save this sheet (CSV)`, save),
+				!cells && button(say`Save this sheet (CSV)`, save),
 				...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
 				prints === undefined && button(say`Print this page`, () => window.print()),
 			),

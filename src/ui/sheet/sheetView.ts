@@ -6,6 +6,7 @@ import type { State } from "../state/store.ts";
 import { cautionList } from "./cautions.ts";
 import { Desk } from "./desk.ts";
 import { problemList } from "./problemList.ts";
+import { sheetCells } from "./sheetCells.ts";
 import { SheetTools } from "./sheetTools.ts";
 
 /** One sheet on the screen. It is mounted once and painted again at every change. */
@@ -29,7 +30,7 @@ export class SheetView implements View {
 		this.#on = on;
 		this.#around = around;
 		this.#part = on.part?.(around);
-		this.#desk = new Desk(page.file, around);
+		this.#desk = new Desk(page.file, on.cells ?? sheetCells(page.file), around);
 		this.#tools = new SheetTools(page.file, on, this.#desk, around.store);
 		fill(
 			place,

@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { calculation, derive, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import type { Counts } from "../../counts/counts.ts";
 import { poissonCount } from "../../counts/measures.ts";

@@ -3,9 +3,9 @@ import { say } from "../../../core/say.ts";
 import { supplyUseSheet } from "../../../core/sheets/supplyUse.ts";
 import { counted } from "../../format/counted.ts";
 import type { SheetPage } from "../../page.ts";
+import { daysOf } from "../../state/daysOf.ts";
 import { numberIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { daysOf } from "../week/weekGrid.ts";
 
 /** What the plan uses up. */
 export const supplyUsePage: SheetPage = {

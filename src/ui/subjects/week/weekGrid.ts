@@ -11,6 +11,7 @@ import { shownDay } from "../../format/shownDay.ts";
 import { shownCell } from "../../format/shownFigure.ts";
 import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
 import { problemsAt } from "../../sheet/problemsAt.ts";
+import { daysOf } from "../../state/daysOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { birthsOfDays } from "./weekBirths.ts";
@@ -27,18 +28,9 @@ const NARROW_SCREEN_PX = 640;
 const DAY_PX = 82;
 const TOTAL_PX = 96;
 
-/** The days of the plan, as dates. Empty where the plan has no days yet. */
-export function daysOf(state: State): string[] {
-	return dayRows(state).map((row) => wordIn(row.date));
-}
-
-function dayRows(state: State): readonly DayRow[] {
-	return rowsOf(state.plan, dayPlanSheet);
-}
-
 /** The plan with days across and measures down, the whole period at the right. */
 export function weekGrid(state: State): GridModel {
-	const rows = dayRows(state);
+	const rows: readonly DayRow[] = rowsOf(state.plan, dayPlanSheet);
 	const days = daysOf(state);
 	const totals = totalsOf(state);
 	const births = birthsOfDays(state);

@@ -3,9 +3,9 @@ import type { Problem } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { semicolon } from "../../format/semicolon.ts";
+import { daysOf } from "../../state/daysOf.ts";
 import { numberIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { daysOf } from "./weekGrid.ts";
 
 /** How many kits are enough, in one line; else what the plan waits for. */
 export function weekHeadline(state: State): string {

@@ -4,11 +4,13 @@ import { cautionList } from "../../sheet/cautions.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { tonightList } from "../water/tonightList.ts";
 import { dayCautions } from "./dayCautions.ts";
+import { weekCells } from "./weekCells.ts";
 import { weekHeadline } from "./weekHeadline.ts";
 import { weekWords } from "./weekWords.ts";
 
 /** The plan, and under it what to put right, what to start tonight and the cautions. */
 export const weekPage: GridPage = {
+	cells: weekCells,
 	headline: weekHeadline,
 	aboutNow: weekWords,
 	under: (state, goTo) => [
