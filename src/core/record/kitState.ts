@@ -50,20 +50,15 @@ function place(event: KitEvent): number {
 	return event.what === "checked" ? FAILED_LAST[event.found] : ORDER[event.what];
 }
 
-/** A moment as text that sorts in the order of time. */
-export function inTimeOrder({ date, minutes }: LocalTime): string {
-	return `${date} ${String(minutes).padStart(4, "0")}`;
-}
-
 /** Events in the order of time, at equal times the unsafe one last. */
 export function inOrder<E extends KitEvent>(events: readonly E[]): E[] {
-	return [...events].sort(
-		(a, b) => compare(inTimeOrder(a.at), inTimeOrder(b.at)) || place(a) - place(b),
-	);
+	return [...events].sort((a, b) => inTime(a.at, b.at) || place(a) - place(b));
 }
 
-function compare(a: string, b: string): number {
-	return a < b ? -1 : Number(a > b);
+/** Below 0 where one moment comes before another, above where it comes after. */
+export function inTime(one: LocalTime, other: LocalTime): number {
+	if (one.date !== other.date) return one.date < other.date ? -1 : 1;
+	return one.minutes - other.minutes;
 }
 
 /**

@@ -4,8 +4,9 @@ import type { LocalTime } from "../values/dateTime.ts";
 
 /** Minutes after a day's midnight as a moment, also where they lie beyond the day. */
 export function momentAt(date: IsoDate, minutes: number): LocalTime {
+	const days = Math.floor(minutes / MINUTES_PER_DAY);
 	return {
-		date: addDays(date, Math.floor(minutes / MINUTES_PER_DAY)),
+		date: days === 0 ? date : addDays(date, days),
 		minutes: ((minutes % MINUTES_PER_DAY) + MINUTES_PER_DAY) % MINUTES_PER_DAY,
 	};
 }

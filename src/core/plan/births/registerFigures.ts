@@ -8,6 +8,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { kitsUsedByDay, usesAreKept } from "../record/kitsUsed.ts";
 
 /** What the register teaches, where it teaches anything. */
 export interface RegisterFigures {
@@ -57,20 +58,22 @@ function prior({ settings }: ReadWorkbook) {
 	};
 }
 
-/** Births and kits used over the days on which both were recorded. */
-function usesRecorded({ tables }: ReadWorkbook, firstDay: IsoDate) {
+/** Births and kits used over the days on which both are known. */
+function usesRecorded({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
 	const place = { file: recordsSheet.file, line: null, column: "kits_used" };
-	const both = tables.records.rows.filter(
-		({ value }) => value.births !== null && value.kits_used !== null && value.date < firstDay,
-	);
-	const sum = (of: "births" | "kits_used") =>
-		both.reduce((all, { value }) => all + (value[of] ?? 0), 0);
+	const written = kitsUsedByDay(tables);
+	const isKept = usesAreKept(tables, valueIn(settings.ready_life_days) ?? 0);
+	let births = 0;
+	let uses = 0;
+	for (const { value } of tables.records.rows) {
+		const parts = written.get(value.date) ?? (isKept(value.date) ? [] : undefined);
+		if (value.births === null || !parts || value.date >= firstDay) continue;
+		births += value.births;
+		for (const { figure } of parts) uses += valueIn(figure) ?? 0;
+	}
 	return {
-		births: typedFigure(say`Births recorded`, say`births`, sum("births"), {
-			...place,
-			column: "births",
-		}),
-		uses: typedFigure(say`Kits used, recorded`, say`kits`, sum("kits_used"), place),
+		births: typedFigure(say`Births recorded`, say`births`, births, { ...place, column: "births" }),
+		uses: typedFigure(say`Kits used, recorded`, say`kits`, uses, place),
 	};
 }
 

@@ -2,11 +2,12 @@ import { checkResult } from "../../kits/checkResult.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import type { KitEvent } from "../../record/kitState.ts";
-import { marksIn } from "../../record/marksIn.ts";
+import { marksReader } from "../../record/marksReader.ts";
 import { clockAfter, momentAt } from "../../record/momentAfter.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
 import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";
+import type { UsesRow } from "../../sheets/uses.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { piecesByKind } from "./piecesOfKinds.ts";
@@ -31,10 +32,10 @@ export function roundsOfRecord(
 	{ tables }: ReadWorkbook,
 	minutesOf: (kits: number) => number | undefined,
 ): RoundOfRecord[] {
-	const known = tables.kits.rows.map(({ value }) => value.kit);
+	const marksIn = marksReader(tables.kits.rows.map(({ value }) => value.kit));
 	return tables.roundsDone.rows.map((row) => {
 		const { start, ended, kits } = row.value;
-		const { marks, unknown } = marksIn(kits, known);
+		const { marks, unknown } = marksIn(kits);
 		const planned = minutesOf(marks.length + unknown.length) ?? 0;
 		const endsAt = ended === null ? start + planned : clockAfter(start, ended);
 		return { row, kits: marks, unknown, endsAt };
@@ -50,47 +51,91 @@ export interface KitRecord {
 		| undefined;
 }
 
-/** Everything that the files say of one kit, up to and with a day. */
-export function kitRecord(
+/**
+ * Everything that the files say of each kit of the register, up to and with a day. Each
+ * file is gone through once, however many kits there are.
+ */
+export function kitRecords(
 	{ tables }: ReadWorkbook,
 	rounds: readonly RoundOfRecord[],
-	{ kit, kind, ready_since: readySince }: KitsRow,
 	lastDay: IsoDate,
-): KitRecord {
-	const mine = rounds.filter(({ row, kits }) => kits.includes(kit) && row.value.date <= lastDay);
-	const events: KitEvent[] = mine.map(({ row, endsAt }) => ({
-		what: "reprocessed",
-		at: momentAt(row.value.date, endsAt),
-	}));
-	if (readySince !== null)
-		events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });
+): (kit: KitsRow) => KitRecord {
+	const roundsOf = new Grouped<RoundOfRecord>();
+	for (const round of rounds)
+		if (round.row.value.date <= lastDay) for (const kit of round.kits) roundsOf.add(kit, round);
+	const usesOf = new Grouped<UsesRow>();
 	for (const { value } of tables.uses.rows)
-		if (value.kit.trim() === kit && value.what !== "none_ready" && value.at.date <= lastDay)
-			events.push({ what: value.what, at: value.at });
-	const listed = piecesByKind(tables.kinds).get(kind) ?? 0;
+		if (value.what !== "none_ready" && value.at.date <= lastDay)
+			usesOf.add(value.kit.trim(), value);
+	const checksOf = new Grouped<GoodRow<ChecksRow>>();
+	for (const row of tables.checks.rows)
+		if (row.value.checked_at.date <= lastDay) checksOf.add(row.value.kit, row);
+	const listed = piecesByKind(tables.kinds);
+	return ({ kit, kind, ready_since: readySince }) => {
+		const mine = roundsOf.of(kit);
+		const { checked, lastCheck } = checkEvents(checksOf.of(kit), listed.get(kind) ?? 0, mine);
+		const events: KitEvent[] = [
+			...mine.map(
+				({ row, endsAt }): KitEvent => ({
+					what: "reprocessed",
+					at: momentAt(row.value.date, endsAt),
+				}),
+			),
+			...usesOf
+				.of(kit)
+				.flatMap(({ what, at }): KitEvent[] => (what === "none_ready" ? [] : [{ what, at }])),
+			...checked,
+		];
+		if (readySince !== null)
+			events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });
+		return { events, lastCheck };
+	};
+}
+
+/** Rows by the kit they are of. */
+class Grouped<R> {
+	readonly #rows = new Map<string, R[]>();
+
+	add(kit: string, row: R): void {
+		const before = this.#rows.get(kit);
+		if (before) before.push(row);
+		else this.#rows.set(kit, [row]);
+	}
+
+	of(kit: string): readonly R[] {
+		return this.#rows.get(kit) ?? [];
+	}
+}
+
+/** The finished checks of one kit as events, and the latest of them. */
+function checkEvents(
+	checks: readonly GoodRow<ChecksRow>[],
+	listed: number,
+	rounds: readonly RoundOfRecord[],
+): { readonly checked: readonly KitEvent[]; readonly lastCheck: KitRecord["lastCheck"] } {
+	const roundDays = new Set(rounds.map(({ row }) => row.value.date));
+	const checked: KitEvent[] = [];
 	let lastCheck: KitRecord["lastCheck"];
-	for (const row of tables.checks.rows) {
+	for (const row of checks) {
 		const { checked_at: at, purpose } = row.value;
-		if (row.value.kit !== kit || at.date > lastDay) continue;
-		const checked = checkResult(row.value, listed);
-		if (!checked) continue;
+		const result = checkResult(row.value, listed);
+		if (!result) continue;
 		// A round written down for that day takes the place of the check that stood for it.
-		const standsForRound =
-			purpose === "in_place_of_round" && !mine.some((round) => round.row.value.date === at.date);
-		events.push({
+		const standsForRound = purpose === "in_place_of_round" && !roundDays.has(at.date);
+		checked.push({
 			what: "checked",
 			at,
-			found: checked.found,
+			found: result.found,
 			purpose: standsForRound
 				? "stands_for_round"
 				: purpose === "before_use"
 					? "before_use"
 					: "after_round",
 		});
-		if (!lastCheck || !isBefore(row.value.checked_at, lastCheck.row.value.checked_at))
-			lastCheck = { row, missing: checked.missing, reason: checked.reason };
+		if (!lastCheck || !isBefore(at, lastCheck.row.value.checked_at))
+			lastCheck = { row, missing: result.missing, reason: result.reason };
 	}
-	return { events, lastCheck };
+	return { checked, lastCheck };
 }
 
 function isBefore(one: ChecksRow["checked_at"], other: ChecksRow["checked_at"]): boolean {

@@ -6,7 +6,7 @@ import { say } from "../../say.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { kitRecord, type RoundOfRecord } from "./kitEvents.ts";
+import { kitRecords, type RoundOfRecord } from "./kitEvents.ts";
 
 /** How a kit stands on the first day of the plan. */
 export interface KitReadiness {
@@ -37,8 +37,9 @@ export function readiness(
 ): KitReadiness[] {
 	const lifeDays = valueIn(read.settings.ready_life_days) ?? NO_END_DAYS;
 	const isKept = isRecordKept(read, firstDay, lifeDays);
+	const recordOf = kitRecords(read, rounds, lastDay);
 	return read.tables.kits.rows.map((kit): KitReadiness => {
-		const { events, lastCheck } = kitRecord(read, rounds, kit.value, lastDay);
+		const { events, lastCheck } = recordOf(kit.value);
 		const byRecord = kitState(events, firstDay, lifeDays);
 		const isOut = kit.value.status === "out_of_service";
 		const state = isOut ? "out_of_service" : byRecord.name;

@@ -1,4 +1,5 @@
 import { type Problem, problem } from "../../problem.ts";
+import type { ReadTables } from "../../read/readWorkbook.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { clockAfter } from "../../record/momentAfter.ts";
 import { say } from "../../say.ts";
@@ -17,11 +18,12 @@ const LONGEST_SOAK = 12 * 60;
 export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 	const { tables } = unit.read;
 	const kits = new Set(tables.kits.rows.map(({ value }) => value.kit));
+	const isLot = lotsKnown(tables.lots);
 	return [
 		...tables.uses.rows.flatMap((row) => useProblems(row, kits, lastDay)),
 		...unit.roundsDone.flatMap((round) => [
 			...roundProblems(round, lastDay),
-			...lotProblems(unit, round.row),
+			...lotProblems(isLot, round.row),
 		]),
 		...doubleRounds(unit.roundsDone),
 	];
@@ -76,14 +78,24 @@ function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Probl
 	return found;
 }
 
-function lotProblems({ read }: UnitFigures, row: GoodRow<RoundsDoneRow>): Problem[] {
-	const { product, lot } = row.value;
-	if (lot.trim() === "") return [];
-	const known = read.tables.lots.rows.some(
-		({ value }) =>
-			value.lot === lot.trim() && (product.trim() === "" || value.item === product.trim()),
-	);
-	if (known) return [];
+type LotOfProduct = Pick<RoundsDoneRow, "lot" | "product">;
+
+/** Whether a lot is in the store; of any product where none is named. */
+function lotsKnown({ rows }: ReadTables["lots"]): (named: LotOfProduct) => boolean {
+	const lots = new Set(rows.map(({ value }) => value.lot));
+	const ofItems = new Set(rows.map(({ value }) => JSON.stringify([value.item, value.lot])));
+	return ({ lot, product }) =>
+		product.trim() === ""
+			? lots.has(lot.trim())
+			: ofItems.has(JSON.stringify([product.trim(), lot.trim()]));
+}
+
+function lotProblems(
+	isLot: (named: LotOfProduct) => boolean,
+	row: GoodRow<RoundsDoneRow>,
+): Problem[] {
+	const { lot } = row.value;
+	if (lot.trim() === "" || isLot(row.value)) return [];
 	return [
 		problem(
 			{ file: roundsDoneSheet.file, line: row.line, column: "lot" },

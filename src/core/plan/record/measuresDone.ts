@@ -11,6 +11,7 @@ import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { usesSheet } from "../../sheets/uses.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { piecesByKind } from "../kits/piecesOfKinds.ts";
+import { kitsUsedByDay } from "./kitsUsed.ts";
 import { type DayPart, type Recorded, recorded } from "./recordedDays.ts";
 
 /** One thing that a row of the record says happened. */
@@ -23,7 +24,7 @@ export function measuresDone(
 	days: readonly IsoDate[],
 ): Record<MonthMeasure, Recorded> {
 	const { records, uses, roundsDone, checks, kits, kinds } = read.tables;
-	const usedOn = kitsUsedByDay(read);
+	const used = kitsUsedByDay(read.tables);
 	const needs = uses.rows
 		.filter(({ value }) => value.what === "none_ready")
 		.map(
@@ -51,7 +52,7 @@ export function measuresDone(
 				return figure ? [{ day: row.value.date, name: row.value.date, figure }] : [];
 			}),
 		),
-		kits_used: recorded(say`Kits used`, say`kits`, days, usedOn.parts, usedOn.days),
+		kits_used: recorded(say`Kits used`, say`kits`, days, [...used.values()].flat(), used.keys()),
 		needs_none_ready: recorded(
 			say`Needs that found no kit ready`,
 			say`needs`,
@@ -111,27 +112,4 @@ export function measuresDone(
 /** Days on which anything was written down of the kits' uses. */
 function usesDays({ tables }: ReadWorkbook): IsoDate[] {
 	return tables.uses.rows.map(({ value }) => value.at.date);
-}
-
-/** Kits used each day: the register's own number, and where it is blank the uses that were written down. */
-function kitsUsedByDay(read: ReadWorkbook): {
-	readonly parts: readonly DayPart[];
-	readonly days: readonly IsoDate[];
-} {
-	const { records, uses } = read.tables;
-	const given = records.rows.flatMap((row): DayPart[] => {
-		const figure = givenFigure(recordsSheet, row, "kits_used");
-		return figure ? [{ day: row.value.date, name: row.value.date, figure }] : [];
-	});
-	const known = new Set(given.map(({ day }) => day));
-	const written = uses.rows
-		.filter(({ value }) => value.what === "used" && !known.has(value.at.date))
-		.map(
-			({ line, value }): DayPart => ({
-				day: value.at.date,
-				name: say`line ${line}`,
-				figure: one(say`A kit used`, usesSheet, line),
-			}),
-		);
-	return { parts: [...given, ...written], days: [...known, ...usesDays(read)] };
 }

@@ -1,7 +1,7 @@
 import { checkResult } from "../../../core/kits/checkResult.ts";
 import { piecesByKind } from "../../../core/plan/kits/piecesOfKinds.ts";
 import { readTable } from "../../../core/read/readTable.ts";
-import { inTimeOrder } from "../../../core/record/kitState.ts";
+import { inTime } from "../../../core/record/kitState.ts";
 import { say } from "../../../core/say.ts";
 import { type ChecksRow, checksSheet } from "../../../core/sheets/checks.ts";
 import { kindsSheet } from "../../../core/sheets/kinds.ts";
@@ -35,7 +35,7 @@ export function kitChecks(
 	const listed = piecesByKind(kinds).get(kind) ?? 0;
 	const good = rows
 		.filter(({ value }) => value.kit === kit)
-		.sort((a, b) => (inTimeOrder(a.value.checked_at) < inTimeOrder(b.value.checked_at) ? 1 : -1))
+		.sort((a, b) => inTime(b.value.checked_at, a.value.checked_at))
 		.map(({ line, value }) => ({ line, check: value, ...said(value, listed, lastDay) }));
 	const bad = badRows
 		.filter(({ value }) => value.kit === kit)

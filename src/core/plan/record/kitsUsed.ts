@@ -1,0 +1,79 @@
+import { type Figure, typedFigure } from "../../calculation.ts";
+import { memoizeByObject } from "../../memoize.ts";
+import { givenFigure } from "../../read/cellFigure.ts";
+import type { ReadTables } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { recordsSheet } from "../../sheets/records.ts";
+import { usesSheet } from "../../sheets/uses.ts";
+import { dayNumber, type IsoDate } from "../../values/date.ts";
+import type { DayPart } from "./recordedDays.ts";
+
+/**
+ * Kits used on each day of which something is written down: the register's own number, and
+ * where it is blank the uses of that day, line by line. A kit that was only opened, or a need
+ * that found none ready, is no kit used; it does say that the day was recorded.
+ *
+ * A day that is not in the map is not recorded.
+ */
+export const kitsUsedByDay = memoizeByObject(
+	({ records, uses }: ReadTables): ReadonlyMap<IsoDate, readonly DayPart[]> => {
+		const byDay = new Map<IsoDate, DayPart[]>();
+		const inRegister = new Set<IsoDate>();
+		for (const row of records.rows) {
+			const figure = givenFigure(recordsSheet, row, "kits_used");
+			const day = row.value.date;
+			if (!figure) continue;
+			inRegister.add(day);
+			byDay.set(day, [{ day, name: day, figure }]);
+		}
+		for (const { line, value } of uses.rows) {
+			const day = value.at.date;
+			if (inRegister.has(day)) continue;
+			const parts = byDay.get(day) ?? [];
+			byDay.set(day, parts);
+			if (value.what === "used")
+				parts.push({ day, name: say`line ${line}`, figure: oneKitUsed(line) });
+		}
+		return byDay;
+	},
+);
+
+const oneKitUsed = (line: number): Figure =>
+	typedFigure(say`A kit used`, "", 1, { file: usesSheet.file, line, column: "" });
+
+/**
+ * Whether uses are written down as they happen around a day, so that a day without a line
+ * is a day without a use: something was written down of uses or rounds within the days that
+ * a kit keeps before it, and something after it too. The register asks by the same days.
+ *
+ * @param lifeDays days that a disinfected kit stays ready
+ */
+export function usesAreKept(
+	{ uses, roundsDone }: ReadTables,
+	lifeDays: number,
+): (day: IsoDate) => boolean {
+	const dates = new Set(uses.rows.map(({ value }) => value.at.date));
+	if (dates.size === 0) return () => false;
+	for (const { value } of roundsDone.rows) dates.add(value.date);
+	const written = [...dates].sort();
+	const last = written.at(-1) as IsoDate;
+	return (day) => {
+		const before = day > last ? undefined : latestUpTo(written, day);
+		return before !== undefined && numberOf(day) - numberOf(before) <= lifeDays;
+	};
+}
+
+function numberOf(day: IsoDate): number {
+	return dayNumber(day) as number;
+}
+
+/** The latest of some days in order that is not after `day`. */
+function latestUpTo(sorted: readonly IsoDate[], day: IsoDate): IsoDate | undefined {
+	let [from, to] = [0, sorted.length];
+	while (from < to) {
+		const middle = (from + to) >> 1;
+		if ((sorted[middle] as IsoDate) <= day) from = middle + 1;
+		else to = middle;
+	}
+	return sorted[from - 1];
+}

@@ -1,0 +1,34 @@
+/** The marks found in a text, each once, and what is none. */
+export interface Marks {
+	readonly marks: readonly string[];
+	readonly unknown: readonly string[];
+}
+
+/**
+ * Marks of kits in a text, with spaces, commas or semicolons between. A mark that has a
+ * space in itself is known by the register: the longest one that fits counts.
+ *
+ * @param known marks of the register
+ * @example "K1 Kit 2, K3" with K1, Kit 2, K3 → K1, Kit 2, K3
+ */
+export function marksReader(known: readonly string[]): (text: string) => Marks {
+	const longestFirst = [...known]
+		.sort((a, b) => b.length - a.length)
+		.map((mark) => ({ mark, lower: mark.toLowerCase() }));
+	return (text) => {
+		const marks = new Set<string>();
+		const unknown: string[] = [];
+		let rest = text.trim();
+		while (rest !== "") {
+			const lower = rest.toLowerCase();
+			const mark = longestFirst.find(
+				(one) => lower.startsWith(one.lower) && /^($|[\s,;])/.test(rest.slice(one.lower.length)),
+			)?.mark;
+			const word = mark === undefined ? (/^[^\s,;]+/.exec(rest)?.[0] ?? "") : undefined;
+			if (mark !== undefined) marks.add(mark);
+			else if (word) unknown.push(word);
+			rest = rest.slice((mark ?? word ?? "").length).replace(/^[\s,;]+/, "");
+		}
+		return { marks: [...marks], unknown };
+	};
+}
