@@ -53,7 +53,7 @@ export function plan(workbook: Workbook): Plan {
 			...productAdvice(unit, first),
 			...waterAdvice(unit),
 			...registerAdvice(read, unit.register, first),
-			...storeAdvice(read),
+			...storeAdvice(read, first, last),
 		]),
 		made: missing.length === 0,
 	};

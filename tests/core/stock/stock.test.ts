@@ -73,28 +73,31 @@ describe("the store's measure", () => {
 });
 
 describe("usable lots", () => {
-	const { tables } = readWorkbook({
+	const read = readWorkbook({
 		tables: {
+			"unit.csv": tableOf("key,value\nplan_start,2027-03-01"),
 			"lots.csv": tableOf(`item,lot,quantity,made_on,received_on,arrives_on,expires_on
 			liquid,late,5,,,,2027-09-01
 			liquid,early,5,,,,2027-03-10
 			liquid,never,5,,,,
+			liquid,overdue,5,,,2027-02-27,2027-09-01
+			liquid,came,5,,2027-02-28,2027-02-27,2027-09-03
 			liquid,empty,0,,,,2027-09-01
 			liquid,coming,5,,,2027-03-05,2027-09-02
 			powder,other,5,,,,2027-09-01`),
 		},
 	});
 	test.each([
-		["2027-03-01", ["early", "late", "never"]],
-		["2027-03-05", ["early", "late", "coming", "never"]],
-		["2027-03-10", ["early", "late", "coming", "never"]],
-		["2027-03-11", ["late", "coming", "never"]],
+		["2027-03-01", ["early", "late", "came", "never"]],
+		["2027-03-05", ["early", "late", "coming", "came", "never"]],
+		["2027-03-10", ["early", "late", "coming", "came", "never"]],
+		["2027-03-11", ["late", "coming", "came", "never"]],
 		["2028-01-01", ["never"]],
 	])("on %s, first to expire first: %j", (day, names) => {
-		expect(usableLots(tables, "liquid", day).map((row) => row.value.lot)).toEqual(names);
+		expect(usableLots(read, "liquid", day).map((row) => row.value.lot)).toEqual(names);
 	});
 
 	test("of an item without lots there are none", () => {
-		expect(usableLots(tables, "tablets", "2027-03-01")).toEqual([]);
+		expect(usableLots(read, "tablets", "2027-03-01")).toEqual([]);
 	});
 });

@@ -12,7 +12,7 @@ export function productAdvice(unit: UnitFigures, firstDay: IsoDate): Problem[] {
 
 function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
 	const product = "row" in productInUse ? productInUse.row.value.product : undefined;
-	if (product === undefined || usableLots(read.tables, product, firstDay).length > 0) return [];
+	if (product === undefined || usableLots(read, product, firstDay).length > 0) return [];
 	return [
 		advice(
 			{ file: "lots.csv", line: null, column: "lot" },

@@ -105,7 +105,7 @@ export function lotsWithStrength(
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation[] {
-	return usableLots(read.tables, product.row.value.product, day).map((lot) => {
+	return usableLots(read, product.row.value.product, day).map((lot) => {
 		const strength = strengthOfLot(read, product, lot, day);
 		const place = { file: lotsSheet.file, line: lot.line, column: "lot" };
 		return { lot, strength, preparation: preparationWith(read, strength, place) };

@@ -4,7 +4,7 @@ import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
-import { sources } from "../../sources.ts";
+import { commonPractice, sources } from "../../sources.ts";
 import { monthsOfStock, orderPacks, targetStock } from "../../stock/orders.ts";
 import { type ProjectedLot, type Projection, project } from "../../stock/projection.ts";
 import type { Pair } from "../countFigures.ts";
@@ -12,6 +12,7 @@ import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
 import { demandOf } from "./itemDemand.ts";
 import { lotsAhead } from "./lotsAhead.ts";
+import { lotsToCount } from "./lotsToCount.ts";
 
 /** How an item of the store stands, and what to order. */
 export interface ItemStock {
@@ -23,6 +24,10 @@ export interface ItemStock {
 	readonly target: Figure;
 	readonly usable: Figure;
 	readonly onOrder: Figure;
+	/** The part of it whose day has passed. */
+	readonly overdue: Figure;
+	/** Days until all is here that comes before an order of today would; 0 where nothing does. */
+	readonly nextDelivery: Figure;
 	readonly packs: Figure;
 	readonly monthsOfStock: Figure;
 	readonly projection: Figure<Projection>;
@@ -70,6 +75,10 @@ interface UsableInputs {
 	readonly windowDays: number;
 }
 
+interface ArrivingInputs extends UsableInputs {
+	readonly overdue: number;
+}
+
 const usableNow = calculation<UsableInputs, number>({
 	key: "usable",
 	label: say`Usable stock`,
@@ -105,27 +114,32 @@ function usedInTime(
 	return Math.max(0, lots.reduce((sum, lot) => sum + lot.quantity, 0) - wasted);
 }
 
-const arriving = calculation<UsableInputs, number>({
+const arriving = calculation<ArrivingInputs, number>({
 	key: "on_order",
 	label: say`On order`,
 	unit: say`in the item's measure`,
-	formula: say`Lots that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then.`,
+	formula: say`Lots and orders that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then, and what is overdue.`,
 	source: sources.periodicReview,
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
+		overdue: {
+			label: say`Overdue: on its way, its day has passed`,
+			unit: say`in the item's measure`,
+			min: 0,
+		},
 	},
 	example: {
-		inputs: { lots: [oldLot, newLot, lotToCome], projection: example, windowDays: 7 },
-		result: 10,
+		inputs: { lots: [oldLot, newLot, lotToCome], projection: example, windowDays: 7, overdue: 4 },
+		result: 14,
 		within: 0,
 	},
-	compute: ({ lots, projection, windowDays }) => {
+	compute: ({ lots, projection, windowDays, overdue }) => {
 		const coming = lots.filter(
 			(lot) => lot.from > 0 && lot.from < windowDays && lot.last >= lot.from,
 		);
-		return usedInTime(coming, projection, windowDays);
+		return usedInTime(coming, projection, windowDays) + overdue;
 	},
 });
 
@@ -143,6 +157,21 @@ const perDay = calculation<{ use: number; days: number }, number>({
 	compute: ({ use, days }) => use / days,
 });
 
+const lastDelivery = calculation<{ lots: readonly ProjectedLot[]; leadDays: number }, number>({
+	key: "last_delivery",
+	label: say`Days until what is on its way has come`,
+	unit: say`days`,
+	formula: say`Of the lots and orders that arrive before an order of today could, the last one's days; 0 where there is none.`,
+	source: commonPractice,
+	inputs: {
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
+		leadDays: { label: say`Days from order to delivery`, unit: say`days`, min: 0 },
+	},
+	example: { inputs: { lots: [oldLot, lotToCome], leadDays: 7 }, result: 3, within: 0 },
+	compute: ({ lots, leadDays }) =>
+		Math.max(0, ...lots.map(({ from }) => from).filter((from) => from <= leadDays)),
+});
+
 /** How one item stands. */
 export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsRow>): ItemStock {
 	const cell = (column: "lead_days" | "wastage_pct" | "service_level" | "pack_size") =>
@@ -154,11 +183,13 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		}),
 	});
 	const demand = demandOf(unit, ahead, row, windowDays, cell("service_level"));
-	const lots = lotsAhead(unit, ahead, row.value.item);
+	const counted = lotsToCount(unit, ahead.firstDay, row.value.item);
+	const lots = lotsAhead(unit, ahead, row.value.item, counted.lots);
 	const projection = derive(project_, { lots, demand: demand.daily });
 	const target = derive(targetStock, { use: demand.use.setAside, wastagePct: cell("wastage_pct") });
 	const usable = derive(usableNow, { lots, projection, windowDays });
-	const onOrder = derive(arriving, { lots, projection, windowDays });
+	const { overdue } = counted;
+	const onOrder = derive(arriving, { lots, projection, windowDays, overdue });
 	const usePerDay = derive(perDay, { use: demand.use.expected, days: windowDays });
 	return {
 		row,
@@ -167,6 +198,8 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		target,
 		usable,
 		onOrder,
+		overdue,
+		nextDelivery: derive(lastDelivery, { lots, leadDays: cell("lead_days") }),
 		packs: derive(orderPacks, { target, usable, onOrder, packSize: cell("pack_size") }),
 		monthsOfStock: derive(monthsOfStock, { usable, usePerDay }),
 		projection,

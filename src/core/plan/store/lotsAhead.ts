@@ -2,7 +2,7 @@ import {
 	calculation,
 	derive,
 	type Figure,
-	listOf,
+	gather,
 	nameFigure,
 	Refusal,
 	typedFigure,
@@ -20,21 +20,20 @@ import { onHand } from "../../stock/onHand.ts";
 import type { ProjectedLot } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { litresOfPreparation } from "../chlorine/productFigures.ts";
-import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
-import { type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
+import type { LotToCount } from "./lotsToCount.ts";
 
-/** The lots of an item as the projection sees them; of a chlorine product as they fade. */
+/** The lots of an item, in the store and on their way, as the projection sees them; of a chlorine product as they fade. */
 export function lotsAhead(
 	unit: UnitFigures,
 	{ firstDay }: Horizon,
 	item: string,
+	counted: readonly LotToCount[],
 ): Figure<ProjectedLot[]> {
-	const stored = lotsOnHand(unit.read.tables).filter(({ row }) => row.value.item === item);
 	const lots = derive(lotsInStore, {
-		onHand: quantitiesOf(stored),
-		listed: datesOf(stored),
+		onHand: quantitiesOf(counted),
+		listed: datesOf(counted),
 		firstDay: nameFigure(say`First day`, firstDay),
 	});
 	const product = unit.products.find(({ row }) => row.value.product === item);
@@ -42,13 +41,13 @@ export function lotsAhead(
 	const { settings, tables } = unit.read;
 	const measure = tables.items.rows.find(({ value }) => value.item === item)?.value.measure;
 	const asTheyFade = lots.outcome.value.map((lot, at): FadingLot => {
-		const { row } = stored[at] as LotOnHand;
+		const { listed, strengthOn } = counted[at] as LotToCount;
 		return {
 			...lot,
 			firstDay,
-			expiresOn: row.value.expires_on,
+			expiresOn: listed.expires_on,
 			measure,
-			strengthOn: (day) => strengthOfLot(unit.read, product, row, day),
+			strengthOn: (day) => strengthOn(product, day),
 		};
 	});
 	return derive(fading, {
@@ -60,24 +59,14 @@ export function lotsAhead(
 	});
 }
 
-function quantitiesOf(stored: readonly LotOnHand[]): Figure<number[]> {
-	return listOf(onHand.label, lotsInput.unit, answer(stored.map((lot) => lot.quantity)), () =>
-		Object.fromEntries(
-			stored.map(({ row, onHand: figure }): [string, Figure] => [
-				String(row.line),
-				{ ...figure, label: say`Lot ${row.value.lot}` },
-			]),
-		),
-	);
+function quantitiesOf(lots: readonly LotToCount[]): Figure<number[]> {
+	const named = lots.map(({ key, quantity }): [string, Figure] => [key, quantity]);
+	return gather(onHand.label, lotsInput.unit, Object.fromEntries(named));
 }
 
-function datesOf(stored: readonly LotOnHand[]): Figure<ListedLot[]> {
+function datesOf(lots: readonly LotToCount[]): Figure<ListedLot[]> {
 	const { label, unit } = lotsInStore.inputs.listed;
-	const listed = stored.map(({ row: { value } }) => ({
-		lot: value.lot,
-		arrives_on: value.arrives_on,
-		expires_on: value.expires_on,
-	}));
+	const listed = lots.map((lot) => lot.listed);
 	return typedFigure(label, unit, listed, { file: lotsSheet.file, line: null, column: "lot" });
 }
 

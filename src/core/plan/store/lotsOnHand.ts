@@ -8,6 +8,7 @@ import { say } from "../../say.ts";
 import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { type JournalEntry, onHand, onHandInputs } from "../../stock/onHand.ts";
+import type { IsoDate } from "../../values/date.ts";
 
 /** A lot of the store with what is left of it. */
 export interface LotOnHand {
@@ -35,6 +36,17 @@ export const lotsOnHand = memoizeByObject(({ lots, journal }: ReadTables): reado
 		return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
 	});
 });
+
+/** Whether a lot was announced and nothing says yet that it came: no day of receipt, no entry of the journal. */
+export function isComing({ row, entries }: LotOnHand): boolean {
+	const { arrives_on: arrives, received_on: received } = row.value;
+	return arrives !== null && received === null && valueIn(entries)?.length === 0;
+}
+
+/** Whether the day has passed on which a lot should have come. */
+export function isOverdue(lot: LotOnHand, day: IsoDate): boolean {
+	return isComing(lot) && (lot.row.value.arrives_on ?? day) < day;
+}
 
 function nameOf({ item, lot }: { readonly item: string; readonly lot: string }): string {
 	return JSON.stringify([item, lot]);

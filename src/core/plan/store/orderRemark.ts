@@ -12,6 +12,7 @@ interface Inputs {
 	readonly packSize: number;
 	readonly usable: number;
 	readonly onOrder: number;
+	readonly overdue: number;
 	readonly use: number;
 	readonly windowDays: number;
 	readonly leadDays: number;
@@ -24,7 +25,7 @@ export const orderRemark = calculation<Inputs, string>({
 	key: "order_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where stock runs out before an order can arrive, an order is late, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
+	formula: say`Said where stock runs out before an order can arrive, an order is late, a delivery is overdue, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
@@ -34,6 +35,10 @@ export const orderRemark = calculation<Inputs, string>({
 		packSize: { label: say`Pack size`, unit: say`in the item's measure` },
 		usable: { label: say`Usable stock`, unit: say`in the item's measure` },
 		onOrder: { label: say`On order`, unit: say`in the item's measure` },
+		overdue: {
+			label: say`Overdue: on its way, its day has passed`,
+			unit: say`in the item's measure`,
+		},
 		use: { label: say`Use, expected`, unit: say`in the item's measure` },
 		windowDays: { label: say`Lead and review days`, unit: say`days` },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
@@ -49,6 +54,7 @@ export const orderRemark = calculation<Inputs, string>({
 			packSize: 100,
 			usable: 30,
 			onOrder: 0,
+			overdue: 0,
 			use: 100,
 			windowDays: 10,
 			leadDays: 7,
@@ -58,7 +64,9 @@ export const orderRemark = calculation<Inputs, string>({
 		within: 0,
 	},
 	compute: (of) =>
-		[...runningOut(of), ...late(of), ...goingToWaste(of), ...outlasting(of)].join(" "),
+		[...runningOut(of), ...late(of), ...notCome(of), ...goingToWaste(of), ...outlasting(of)].join(
+			" ",
+		),
 });
 
 function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
@@ -75,6 +83,13 @@ function late({ orderBy, firstDay, packs }: Inputs): string[] {
 	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
 	const days = (dayNumber(firstDay) as number) - (dayNumber(orderBy) as number);
 	return [days === 1 ? say`Late by 1 day: order today.` : say`Late by ${days} days: order today.`];
+}
+
+function notCome({ overdue }: Inputs): string[] {
+	if (overdue === 0) return [];
+	return [
+		say`Of what is on order, ${Number(overdue.toFixed(1))} is overdue: ask where it is. It is in no day's stock until it is received.`,
+	];
 }
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {

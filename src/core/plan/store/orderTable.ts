@@ -54,13 +54,15 @@ interface OrderByInputs {
 	readonly target: number;
 	readonly use: number;
 	readonly leadDays: number;
+	readonly nextDelivery: number;
+	readonly overdue: number;
 }
 
 const orderBy = calculation<OrderByInputs, string>({
 	key: "order_by",
 	label: say`Order by`,
 	unit: "",
-	formula: say`First day on which stock falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; blank where it does not within the days looked at.`,
+	formula: say`First day on which stock, what is overdue included, falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; what comes before an order of today could is waited for. Blank where it does not within the days looked at.`,
 	source: commonPractice,
 	rounding: say`Down to the earlier day.`,
 	inputs: {
@@ -69,6 +71,16 @@ const orderBy = calculation<OrderByInputs, string>({
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
 		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days`, min: 0 },
+		nextDelivery: {
+			label: say`Days until what is on its way has come`,
+			unit: say`days`,
+			min: 0,
+		},
+		overdue: {
+			label: say`Overdue: on its way, its day has passed`,
+			unit: say`in the item's measure`,
+			min: 0,
+		},
 	},
 	example: {
 		// Below the reserve of 15 on the third day, 3 March; 7 days to delivery.
@@ -78,13 +90,17 @@ const orderBy = calculation<OrderByInputs, string>({
 			target: 40,
 			use: 25,
 			leadDays: 7,
+			nextDelivery: 0,
+			overdue: 0,
 		},
 		result: "2027-02-24",
 		within: 0,
 	},
-	compute: ({ projection, firstDay, target, use, leadDays }) => {
+	compute: ({ projection, firstDay, target, use, leadDays, nextDelivery, overdue }) => {
 		const reserve = Math.max(0, target - use);
-		const touched = projection.stock.findIndex((stock) => stock < reserve);
+		const touched = projection.stock.findIndex(
+			(stock, day) => day >= nextDelivery && stock + overdue < reserve,
+		);
 		const day = touched < 0 ? projection.runOut : touched;
 		return day === null ? "" : addDays(firstDay, Math.floor(day - leadDays));
 	},
@@ -110,6 +126,8 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 		target,
 		use: item.use.expected,
 		leadDays,
+		nextDelivery: item.nextDelivery,
+		overdue: item.overdue,
 	});
 	const price = givenFigure(itemsSheet, row, "pack_price");
 	const isEmergency =
@@ -140,6 +158,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 			packSize,
 			usable: item.usable,
 			onOrder: item.onOrder,
+			overdue: item.overdue,
 			use: item.use.expected,
 			windowDays: item.windowDays,
 			leadDays,

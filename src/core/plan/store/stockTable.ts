@@ -12,7 +12,7 @@ import type { IsoDate } from "../../values/date.ts";
 import { lotFigures, NOT_USABLE } from "../chlorine/lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ItemStock } from "./itemStock.ts";
-import { type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
+import { isComing, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 /** Every lot of the store, as the journal leaves it. */
 export function stockTable(
@@ -33,6 +33,7 @@ export function stockTable(
 				lot,
 				items().find(({ row }) => row.value.item === value.item),
 				until,
+				firstDay,
 			);
 		});
 	});
@@ -104,10 +105,12 @@ const wastedOf = calculation<{ projection: Projection; lot: string }, number>({
 
 /** @param item the lot's, where the store lists it */
 function rowOf(
-	{ row, onHand, entries }: LotOnHand,
+	of: LotOnHand,
 	item: ItemStock | undefined,
 	until: string,
+	firstDay: IsoDate,
 ): ComputedRow<typeof stockSheet> {
+	const { row, onHand, entries } = of;
 	const listed = cellFigure(lotsSheet, row, "quantity");
 	const lot = cellFigure(lotsSheet, row, "lot");
 	return {
@@ -120,8 +123,16 @@ function rowOf(
 		wasted: item
 			? derive(wastedOf, { projection: item.projection, lot })
 			: nameFigure(say`Will go to waste`, 0),
-		remark: derive(countItAgain, { listed, entries }),
+		remark: isComing(of)
+			? nameFigure(say`Remark`, comingWords(isOverdue(of, firstDay), of.row.value.arrives_on ?? ""))
+			: derive(countItAgain, { listed, entries }),
 	};
+}
+
+function comingWords(isLate: boolean, day: IsoDate): string {
+	return isLate
+		? say`On its way; was to arrive on ${day} and has not been received.`
+		: say`On its way; arrives on ${day}.`;
 }
 
 /** A difference with its sign, a true minus; with a point, as files have it in every language. */

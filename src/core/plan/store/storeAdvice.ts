@@ -4,10 +4,19 @@ import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { deliveryAdvice } from "./deliveryAdvice.ts";
+import { placedProblems } from "./placedProblems.ts";
 
-/** What cannot be right about the lots and the journal of the store. */
-export function storeAdvice(read: ReadWorkbook): Problem[] {
-	return [...unknownItems(read), ...unknownLots(read), ...expiredOnArrival(read)];
+/** What cannot be right about the lots, the journal and the orders of the store. @param firstDay and @param lastDay of the plan */
+export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoDate): Problem[] {
+	return [
+		...unknownItems(read),
+		...unknownLots(read),
+		...expiredOnArrival(read),
+		...placedProblems(read, lastDay),
+		...deliveryAdvice(read, firstDay),
+	];
 }
 
 function unknownItems({ tables: { lots, items } }: ReadWorkbook): Problem[] {

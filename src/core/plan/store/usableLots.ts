@@ -1,15 +1,18 @@
-import type { ReadTables } from "../../read/readWorkbook.ts";
+import { valueIn } from "../../outcome.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { GoodRow } from "../../read/rows.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { lotsOnHand } from "./lotsOnHand.ts";
+import { isOverdue, lotsOnHand } from "./lotsOnHand.ts";
 
 const NEVER = "9999-12-31";
 
 /** Lots of an item that are in the store on a day, not used up and not out of date, first-expired-first-out. */
-export function usableLots(tables: ReadTables, item: string, day: IsoDate): GoodRow<LotsRow>[] {
-	return lotsOnHand(tables)
+export function usableLots(read: ReadWorkbook, item: string, day: IsoDate): GoodRow<LotsRow>[] {
+	const firstDay = valueIn(read.settings.plan_start) ?? day;
+	return lotsOnHand(read.tables)
 		.filter(({ row, quantity }) => row.value.item === item && quantity > 0)
+		.filter((lot) => !isOverdue(lot, firstDay))
 		.map(({ row }) => row)
 		.filter(({ value }) => value.arrives_on === null || value.arrives_on <= day)
 		.filter(({ value }) => value.expires_on === null || value.expires_on >= day)

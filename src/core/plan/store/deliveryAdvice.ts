@@ -1,0 +1,74 @@
+import { valueIn } from "../../outcome.ts";
+import { advice, type Problem } from "../../problem.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { say } from "../../say.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
+import { placedSheet } from "../../sheets/placed.ts";
+import { addDays, DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
+import { isOverdue, lotsOnHand } from "./lotsOnHand.ts";
+import { ordersOnTheWay } from "./ordersOnTheWay.ts";
+
+/** Deliveries whose day has passed and that nobody has received, and what a delivery left out. */
+export function deliveryAdvice(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
+	const reviewDays = valueIn(read.settings.review_days) ?? DAYS_PER_WEEK;
+	return [...overdue(read, firstDay), ...restOfOrders(read, addDays(firstDay, -reviewDays))];
+}
+
+function overdue({ tables }: ReadWorkbook, firstDay: IsoDate): Problem[] {
+	const allowed = say`the day it came, or a new day to expect it`;
+	const lots = lotsOnHand(tables)
+		.filter((lot) => isOverdue(lot, firstDay))
+		.map(({ row: { line, value } }) => {
+			const { item, lot, arrives_on: day } = value;
+			return advice(
+				{ file: lotsSheet.file, line, column: "arrives_on" },
+				{
+					code: "delivery-overdue",
+					received: day ?? "",
+					allowed,
+					message: say`Lot ${lot} of ${item} was to arrive on ${day} and has not been received: it counts as on its way, not as stock. Enter it as received, or put its day right.`,
+				},
+			);
+		});
+	const orders = ordersOnTheWay(tables)
+		.filter(({ expectedOn }) => expectedOn < firstDay)
+		.map(({ row: { line, value }, expectedOn }) =>
+			advice(
+				{ file: placedSheet.file, line, column: "expected_on" },
+				{
+					code: "delivery-overdue",
+					received: expectedOn,
+					allowed,
+					message: say`The order of ${value.item} of ${value.ordered_on} was expected on ${expectedOn} and has not been received: it counts as on its way, not as stock. Enter it as received, put the day right, or give it up with 0 packs.`,
+				},
+			),
+		);
+	return [...lots, ...orders];
+}
+
+/** Part of an order that did not come with the rest, while that is news. */
+function restOfOrders({ tables }: ReadWorkbook, since: IsoDate): Problem[] {
+	return tables.placed.rows.flatMap((row) => {
+		const { item, packs, packs_received: came, received_on: received } = row.value;
+		if (received === null || came === null || came >= packs || received < since) return [];
+		const followed = tables.placed.rows.some(
+			(other) =>
+				other !== row &&
+				other.value.item === item &&
+				other.value.ordered_on === row.value.ordered_on &&
+				other.value.packs === packs - came,
+		);
+		if (followed) return [];
+		return [
+			advice(
+				{ file: placedSheet.file, line: row.line, column: "packs_received" },
+				{
+					code: "rest-of-order",
+					received: say`${came} of ${packs}`,
+					allowed: say`all of them, or a line of its own for the rest`,
+					message: say`Of the order of ${item} of ${row.value.ordered_on}, ${came} of ${packs} came; the rest is not counted as on its way. If it is still to come, add a line for it.`,
+				},
+			),
+		];
+	});
+}
