@@ -2,8 +2,8 @@ import { readFile, writeFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
 import { combineOrders } from "../core/units/combineOrders.ts";
+import { computedCsv } from "../io/computedCsv.ts";
 import { readOrders } from "../io/readOrders.ts";
-import { computedCsv } from "../io/writeComputed.ts";
 import type { Command } from "./command.ts";
 import { problemLine } from "./problemLine.ts";
 

@@ -1,10 +1,10 @@
 import { type Plan, plan } from "../core/plan/plan.ts";
 import { distinct, type Problem } from "../core/problem.ts";
+import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
 import { dataPackage } from "../io/dataPackage.ts";
-import { computedTables, typedTables } from "../io/describedTables.ts";
+import { computedTables, typedTables } from "../io/describedTable.ts";
 import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
-import { computedCsv, problemsCsv } from "../io/writeComputed.ts";
 import { byPlace } from "./problemLine.ts";
 
 interface PlanFiles {

@@ -1,4 +1,4 @@
-import type { Answers } from "../io/questions.ts";
+import type { Answers } from "../io/fileQuestion.ts";
 
 /** Options of every command that reads a workbook: answers to what its files may leave open. */
 export const readingOptions = {

@@ -12,7 +12,7 @@ import {
 	tooManyRows,
 } from "./csvProblems.ts";
 import { BYTE_ORDER_MARKS, lineBreaks } from "./csvRecords.ts";
-import { guarded, unguarded } from "./formulaGuard.ts";
+import { guarded, unguarded } from "./guarded.ts";
 import { type Separator, separatorOf } from "./separatorOf.ts";
 import { tidied } from "./tidied.ts";
 

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { unguarded } from "./formulaGuard.ts";
+import { unguarded } from "./guarded.ts";
 import { separatorOf } from "./separatorOf.ts";
 import { type Slip, tidied } from "./tidied.ts";
 

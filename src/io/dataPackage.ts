@@ -1,7 +1,7 @@
 import type { Column } from "../core/column.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
-import { type DescribedTable, typedTables } from "./describedTables.ts";
+import { type DescribedTable, typedTables } from "./describedTable.ts";
 import { FORMAT } from "./migrated.ts";
 
 /**

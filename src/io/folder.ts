@@ -3,7 +3,7 @@ import { basename, dirname, join } from "node:path";
 import { type Problem, problem } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import { tooLargeFile } from "./fileProblems.ts";
-import type { Answers } from "./questions.ts";
+import type { Answers } from "./fileQuestion.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
 import { readSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
 import type { NamedBytes } from "./unzip.ts";

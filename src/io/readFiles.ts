@@ -1,13 +1,13 @@
 import type { Problem } from "../core/problem.ts";
-import type { BlockTable } from "../core/read/block/block.ts";
+import type { BlockTable } from "../core/read/block/blockTable.ts";
 import { readBlock } from "../core/read/block/readBlock.ts";
 import type { TextTable, Workbook } from "../core/workbook.ts";
 import { checkDataPackage, formatOf } from "./checkDataPackage.ts";
 import { decode } from "./decode.ts";
 import { emptySpreadsheet, notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
+import { type Answers, type OpenQuestion, questionProblem } from "./fileQuestion.ts";
 import { formatProblems } from "./formatProblems.ts";
 import { FORMAT } from "./migrated.ts";
-import { type Answers, type OpenQuestion, questionProblem } from "./questions.ts";
 import { computedFiles, readGivenSheet } from "./readGivenSheet.ts";
 import { readSheetFile } from "./readSheetFile.ts";
 import { rewrittenProblem } from "./rewrittenProblem.ts";

@@ -1,5 +1,5 @@
 import type { Problem } from "../core/problem.ts";
-import type { BlockTable } from "../core/read/block/block.ts";
+import type { BlockTable } from "../core/read/block/blockTable.ts";
 import { computedSheets } from "../core/sheets/computedSheets.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
 import { unknownFile, unreadSheet } from "./fileProblems.ts";

@@ -1,5 +1,5 @@
 import type { Problem } from "../core/problem.ts";
-import type { BlockTable } from "../core/read/block/block.ts";
+import type { BlockTable } from "../core/read/block/blockTable.ts";
 import type { TextTable } from "../core/workbook.ts";
 import { readCsv } from "./csv.ts";
 import { decode } from "./decode.ts";

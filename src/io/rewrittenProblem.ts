@@ -1,5 +1,5 @@
 import { advice, type Problem } from "../core/problem.ts";
-import type { Rewritten } from "../core/read/block/block.ts";
+import type { Rewritten } from "../core/read/block/blockTable.ts";
 import { say } from "../core/say.ts";
 
 /** That cells were written by the custom of another program, with an example, so that a person sees how they were read. */

@@ -1,5 +1,5 @@
-import type { BlockTable } from "../core/read/block/block.ts";
-import type { FileQuestion } from "./questions.ts";
+import type { BlockTable } from "../core/read/block/blockTable.ts";
+import type { FileQuestion } from "./fileQuestion.ts";
 
 /** A file that says it is a sheet, read as text. */
 export interface Claimant {

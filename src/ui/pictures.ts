@@ -1,7 +1,7 @@
 /** Everything that draws, with the chart library: one further script, which the plan itself does not need. */
 export { forecastPicture } from "./subjects/births/forecastPicture.ts";
 export { coverPicture } from "./subjects/kits/coverPicture.ts";
-export { readyPicture, riskPicture } from "./subjects/kits/dayCoverPicture.ts";
+export { readyPicture, riskPicture } from "./subjects/kits/readyPicture.ts";
 export { strengthPicture } from "./subjects/mixing/strengthPicture.ts";
 export { costPicture } from "./subjects/order/costPicture.ts";
 export { timelinePicture } from "./subjects/rounds/timelinePicture.ts";

@@ -4,8 +4,8 @@ import Papa from "papaparse";
 import { headerOf } from "../../src/core/sheet.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
 import { combineOrders } from "../../src/core/units/combineOrders.ts";
+import { computedCsv } from "../../src/io/computedCsv.ts";
 import { readOrders } from "../../src/io/readOrders.ts";
-import { computedCsv } from "../../src/io/writeComputed.ts";
 import { against, heapMb, type Measured, measure, report } from "./measure.ts";
 
 /**

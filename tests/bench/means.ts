@@ -6,7 +6,7 @@ import {
 	nameFigure,
 } from "../../src/core/calculation.ts";
 import { measureOut, type Preparation } from "../../src/core/chlorine/measureOut.ts";
-import { preparationsOfDay } from "../../src/core/chlorine/preparations.ts";
+import { preparationsOfDay } from "../../src/core/chlorine/preparationsOfDay.ts";
 import { expectedOf } from "../../src/core/counts/measures.ts";
 import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../../src/core/kits/kitsToReprocess.ts";

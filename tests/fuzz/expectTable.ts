@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import type { ReadTable } from "../../src/core/read/rows.ts";
+import type { ReadTable } from "../../src/core/read/goodRow.ts";
 import { lineOf, type TextTable } from "../../src/core/workbook.ts";
 
 /** Every row that holds any text was understood, or a problem names its line. */

@@ -3,8 +3,8 @@ import { plan } from "../../src/core/plan/plan.ts";
 import { headerOf } from "../../src/core/sheet.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
 import { combineOrders } from "../../src/core/units/combineOrders.ts";
+import { computedCsv } from "../../src/io/computedCsv.ts";
 import { readOrder, readOrders } from "../../src/io/readOrders.ts";
-import { computedCsv } from "../../src/io/writeComputed.ts";
 import { valueIn } from "../core/planCells.ts";
 import { smallUnit, unitWith } from "../core/smallUnit.ts";
 

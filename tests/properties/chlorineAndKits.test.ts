@@ -4,7 +4,7 @@ import type { Strength } from "../../src/core/chlorine/availableChlorine.ts";
 import { measureOut } from "../../src/core/chlorine/measureOut.ts";
 import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
 import { type Reprocessing, unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
-import { gapsBetween } from "../../src/core/plan/rounds/turnaround.ts";
+import { gapsBetween } from "../../src/core/plan/rounds/turnaroundMinutes.ts";
 import { DayClock, flatDay } from "../../src/core/rounds/dayClock.ts";
 import { upTo } from "../../src/core/upTo.ts";
 import { answerOf, outcomeOf } from "../core/answerOf.ts";

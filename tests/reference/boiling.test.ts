@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { boilingPoint } from "../../src/core/water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading, rateOfPot } from "../../src/core/water/coolingMinutes.ts";
-import { type FuelName, fuelData } from "../../src/core/water/fuels.ts";
+import { type FuelName, fuelData } from "../../src/core/water/fuelData.ts";
 import { fuelQuantity, heatToBoil } from "../../src/core/water/heating.ts";
 import { answerOf, refusalOf } from "../core/answerOf.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";

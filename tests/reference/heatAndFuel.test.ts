@@ -1,6 +1,6 @@
 import { boilingOfRound } from "../../src/core/water/boilingOfRound.ts";
 import { rateFromReading, rateOfPot } from "../../src/core/water/coolingMinutes.ts";
-import { type FuelName, fuelData } from "../../src/core/water/fuels.ts";
+import { type FuelName, fuelData } from "../../src/core/water/fuelData.ts";
 import { fuelQuantity, heatToBoil } from "../../src/core/water/heating.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { checkCases, printed } from "./referenceCase.ts";

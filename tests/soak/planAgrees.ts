@@ -2,9 +2,9 @@ import assert from "node:assert/strict";
 import { strFromU8, unzipSync } from "fflate";
 import { plan } from "../../src/core/plan/plan.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
+import { computedCsv, problemsCsv } from "../../src/io/computedCsv.ts";
 import { readCsv } from "../../src/io/csv.ts";
 import { migrated } from "../../src/io/migrated.ts";
-import { computedCsv, problemsCsv } from "../../src/io/writeComputed.ts";
 import { readZip } from "../io/readZip.ts";
 
 /**

@@ -3,7 +3,7 @@ import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { sheetOf } from "../../src/core/sheets/sheetOf.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import { pageOf, pages, planPage } from "../../src/ui/pages.ts";
-import { routedPage } from "../../src/ui/shell/route.ts";
+import { routedPage } from "../../src/ui/shell/routedPage.ts";
 
 test("every sheet has a page, and every page stands under one question", () => {
 	const files = pages.map(({ file }) => file);

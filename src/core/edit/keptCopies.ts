@@ -1,6 +1,6 @@
 import type { Problem } from "../problem.ts";
+import type { GoodRow } from "../read/goodRow.ts";
 import { readTable } from "../read/readTable.ts";
-import type { GoodRow } from "../read/rows.ts";
 import { type KeptSettingsRow, keptSettingsSheet } from "../sheets/keptSettings.ts";
 import type { Workbook } from "../workbook.ts";
 

@@ -1,4 +1,4 @@
-import type { Customs, Question, Rewritten } from "../read/block/block.ts";
+import type { Customs, Question, Rewritten } from "../read/block/blockTable.ts";
 import { readBlock } from "../read/block/readBlock.ts";
 import { settings } from "../sheets/settings.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";

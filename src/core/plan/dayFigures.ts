@@ -1,12 +1,12 @@
 import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
-import { preparationsOfDay } from "../chlorine/preparations.ts";
+import { preparationsOfDay } from "../chlorine/preparationsOfDay.ts";
 import type { Counts, LevelOfDay } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
-import type { ReadTable } from "../read/rows.ts";
+import type { ReadTable } from "../read/goodRow.ts";
 import { loadsOfDay, roundsThatRun } from "../rounds/countsOfRounds.ts";
 import {
 	kitsAfterEachUse,

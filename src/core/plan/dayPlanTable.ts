@@ -1,8 +1,8 @@
 import { nameFigure } from "../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../computedTable.ts";
 import { say } from "../say.ts";
+import { byColumn, type Part } from "../sheets/columnKey.ts";
 import { dayPlanSheet } from "../sheets/dayPlan.ts";
-import { byColumn, type Part } from "../sheets/measureColumns.ts";
 import {
 	kitMeasures,
 	type Measure,

@@ -5,7 +5,7 @@ import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
-import { groupOver } from "./store/supplyFigures.ts";
+import { groupOver } from "./store/useOfItem.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const loads = { label: say`Loads`, unit: say`loads` };

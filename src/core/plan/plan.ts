@@ -14,7 +14,7 @@ import { recordProblems } from "./kits/recordProblems.ts";
 import { planTables } from "./planTables.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
-import { unknownItems } from "./store/supplyFigures.ts";
+import { unknownItems } from "./store/useOfItem.ts";
 import { unitFigures } from "./unitFigures.ts";
 import { waterAdvice } from "./water/waterAdvice.ts";
 

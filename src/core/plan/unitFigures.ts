@@ -19,7 +19,7 @@ import {
 	productInUse,
 } from "./chlorine/productFigures.ts";
 import { type KindFigures, kindFigures } from "./kits/kindFigures.ts";
-import { type RoundOfRecord, roundsOfRecord } from "./kits/kitEvents.ts";
+import { type RoundOfRecord, roundsOfRecord } from "./kits/kitRecord.ts";
 import { type KitReadiness, readiness } from "./kits/readiness.ts";
 import { byName, together } from "./kits/together.ts";
 import { hourShares } from "./rounds/hourShares.ts";

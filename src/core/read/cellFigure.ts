@@ -1,7 +1,7 @@
 import { defaultFigure, type Figure, typedFigure } from "../calculation.ts";
 import type { Columns } from "../column.ts";
 import type { Sheet, ValueOf } from "../sheet.ts";
-import type { GoodRow } from "./rows.ts";
+import type { GoodRow } from "./goodRow.ts";
 
 /**
  * A cell of a typed sheet as a figure: typed in, or the column's default where the cell was blank.

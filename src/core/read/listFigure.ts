@@ -1,6 +1,6 @@
 import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { firstReasons } from "../outcome.ts";
-import type { GoodRow, ReadTable } from "./rows.ts";
+import type { GoodRow, ReadTable } from "./goodRow.ts";
 
 /**
  * A sheet used as a whole, as one figure.

@@ -3,7 +3,7 @@ import { memoize, memoizeByObject } from "../memoize.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { badCell, tooManyCells } from "./cellProblems.ts";
-import type { BadRow, GoodRow } from "./rows.ts";
+import type { BadRow, GoodRow } from "./goodRow.ts";
 
 /** One row of a sheet, as far as it could be understood. */
 export interface ReadRow<R> {

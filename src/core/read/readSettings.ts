@@ -7,8 +7,8 @@ import { settings } from "../sheets/settings.ts";
 import { type SettingRow, unitSheet } from "../sheets/unit.ts";
 import type { TextTable } from "../workbook.ts";
 import { badCell } from "./cellProblems.ts";
+import type { ReadTable } from "./goodRow.ts";
 import { readTable } from "./readTable.ts";
-import type { ReadTable } from "./rows.ts";
 
 type Definitions = typeof settings;
 

@@ -1,10 +1,10 @@
 import type { Columns } from "../column.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { lineOf, type TextTable } from "../workbook.ts";
+import type { BadRow, GoodRow, ReadTable } from "./goodRow.ts";
 import { headerProblems, missingFile } from "./headerProblems.ts";
 import { layoutOf, readRow } from "./readRow.ts";
 import { refuseDoubles } from "./refuseDoubles.ts";
-import type { BadRow, GoodRow, ReadTable } from "./rows.ts";
 
 /**
  * Reads the text of a sheet into typed rows.

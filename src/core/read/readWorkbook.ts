@@ -3,10 +3,10 @@ import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { sheetsByName } from "../sheets/typedSheets.ts";
 import type { TextTable, Workbook } from "../workbook.ts";
+import type { ReadTable } from "./goodRow.ts";
 import { readRow, readRowOnce } from "./readRow.ts";
 import { readSettings, type Settings } from "./readSettings.ts";
 import { readTable } from "./readTable.ts";
-import type { ReadTable } from "./rows.ts";
 
 /** Of a longer sheet only the rows are read that an edit touched; remembering the rows of short ones would not pay. */
 const MANY_ROWS = 50;

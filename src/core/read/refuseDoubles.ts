@@ -2,7 +2,7 @@ import type { Columns } from "../column.ts";
 import { problem } from "../problem.ts";
 import { say } from "../say.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
-import type { ReadTable } from "./rows.ts";
+import type { ReadTable } from "./goodRow.ts";
 
 const MOST_LINES_NAMED = 10;
 

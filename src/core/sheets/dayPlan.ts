@@ -1,8 +1,8 @@
 import { type Column, computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
+import { byColumn, columnKey, type Part } from "./columnKey.ts";
 import { amount, day, wholeAmount, words } from "./computedValues.ts";
-import { byColumn, columnKey, type Part } from "./measureColumns.ts";
 import {
 	kitMeasures,
 	type Measure,

@@ -11,7 +11,7 @@ import type { ComputedRow, ComputedTable } from "../computedTable.ts";
 import { answer, valueIn } from "../outcome.ts";
 import { problem } from "../problem.ts";
 import { countTimes, total } from "../quantities.ts";
-import type { GoodRow, ReadTable } from "../read/rows.ts";
+import type { GoodRow, ReadTable } from "../read/goodRow.ts";
 import { say } from "../say.ts";
 import type { RowOf } from "../sheet.ts";
 import { combinedOrderSheet } from "../sheets/combinedOrder.ts";

@@ -4,7 +4,7 @@ import { estimate, sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 import { STANDARD_POT_LITRES } from "./coolingMinutes.ts";
-import { fuelNames } from "./fuels.ts";
+import { fuelNames } from "./fuelData.ts";
 
 export const waterSettings = {
 	soapy_water_litres: typed({

@@ -1,6 +1,6 @@
 import type { TextTable } from "../../core/workbook.ts";
 import { LONGEST_CELL, MOST_CELLS, MOST_COLUMNS, MOST_ROWS } from "../csvProblems.ts";
-import { unguarded } from "../formulaGuard.ts";
+import { unguarded } from "../guarded.ts";
 
 /** One sheet of a spreadsheet as text. */
 export interface SpreadsheetSheet {

@@ -1,8 +1,8 @@
 import type { NamedBytes } from "../unzip.ts";
 import { CellsOfSheet, type SpreadsheetSheet } from "./cellsOfSheet.ts";
 import { clearText, type Shown } from "./clearText.ts";
-import { builtInFormat, shownBy } from "./numberFormat.ts";
 import { readXml } from "./readXml.ts";
+import { builtInFormat, shownBy } from "./shownBy.ts";
 
 type Parts = ReadonlyMap<string, Uint8Array>;
 

@@ -1,4 +1,4 @@
-import type { Customs, Question } from "../../core/read/block/block.ts";
+import type { Customs, Question } from "../../core/read/block/blockTable.ts";
 import { say } from "../../core/say.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
 import { titleOf } from "../shell/titleOf.ts";

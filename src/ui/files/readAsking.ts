@@ -1,6 +1,6 @@
 import { nowhere, type Problem, problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
-import type { Answers, OpenQuestion } from "../../io/questions.ts";
+import type { Answers, OpenQuestion } from "../../io/fileQuestion.ts";
 import { type ReadFiles, readFiles } from "../../io/readFiles.ts";
 import type { NamedBytes } from "../../io/unzip.ts";
 import { ask } from "../shell/ask.ts";

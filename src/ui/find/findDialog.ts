@@ -3,7 +3,7 @@ import { say } from "../../core/say.ts";
 import { breath } from "../dom/breath.ts";
 import { el, fill } from "../dom/el.ts";
 import type { State } from "../state/store.ts";
-import { foundWords, hitItem, leftOut } from "./hitList.ts";
+import { foundWords, hitItem, leftOut } from "./hitItem.ts";
 import { search } from "./search.ts";
 
 /** Between the last letter and the search: who types is not held up. */

@@ -1,7 +1,7 @@
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
 import type { State } from "../state/store.ts";
-import { unitSetting } from "../state/unitSettings.ts";
+import { unitSetting } from "../state/unitSetting.ts";
 
 /** First line of every printed page: whose it is, what and when, and by which version. */
 export function headLine(whose: string, when: string): HTMLElement {

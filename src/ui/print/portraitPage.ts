@@ -1,11 +1,11 @@
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
-import { cautionList } from "../sheet/cautions.ts";
+import { cautionList } from "../sheet/cautionList.ts";
 import { daysOf } from "../state/daysOf.ts";
 import type { State } from "../state/store.ts";
 import { paperHead } from "./paperHead.ts";
-import { printedFoot } from "./printedPage.ts";
+import { printedFoot } from "./printedHead.ts";
 
 /** A page to work by, upright: head, cautions where the act is, what to do, room to write and to sign. */
 export function portraitPage(

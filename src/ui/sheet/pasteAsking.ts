@@ -1,5 +1,5 @@
 import { type ReadPaste, readPaste } from "../../core/edit/readPaste.ts";
-import type { Customs } from "../../core/read/block/block.ts";
+import type { Customs } from "../../core/read/block/blockTable.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { questionWords } from "../files/questionWords.ts";
 import type { Writing } from "../page.ts";

@@ -3,7 +3,7 @@ import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import type { GridPage, PageTitle, SheetPart, Surroundings, View } from "../page.ts";
 import type { State } from "../state/store.ts";
-import { cautionList } from "./cautions.ts";
+import { cautionList } from "./cautionList.ts";
 import { Desk } from "./desk.ts";
 import { problemList } from "./problemList.ts";
 import { sheetCells } from "./sheetCells.ts";

@@ -2,7 +2,7 @@ import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { FORMAT } from "../../io/migrated.ts";
 import { inDrafts } from "./inDrafts.ts";
-import { showAsOpen } from "./openWindows.ts";
+import { showAsOpen } from "./openDrafts.ts";
 import { unitNameIn } from "./unitNameIn.ts";
 
 /** What a person knows a draft by. */

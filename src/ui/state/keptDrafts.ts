@@ -4,7 +4,7 @@ import { migrated } from "../../io/migrated.ts";
 import { bringOldDrafts } from "./bringOldDrafts.ts";
 import { type Draft, needsNoCopy, OWN } from "./draft.ts";
 import { inDrafts } from "./inDrafts.ts";
-import { openDrafts } from "./openWindows.ts";
+import { openDrafts } from "./openDrafts.ts";
 
 /** Drafts that are kept, beside those of open windows. */
 const MOST_DRAFTS = 12;

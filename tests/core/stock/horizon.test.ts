@@ -6,7 +6,7 @@ import {
 	horizon,
 	preparationsAhead,
 } from "../../../src/core/plan/store/horizon.ts";
-import { useOfItem } from "../../../src/core/plan/store/supplyFigures.ts";
+import { useOfItem } from "../../../src/core/plan/store/useOfItem.ts";
 import { type UnitFigures, unitFigures } from "../../../src/core/plan/unitFigures.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { useExpected } from "../../../src/core/stock/useOverDays.ts";

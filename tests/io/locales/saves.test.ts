@@ -5,11 +5,11 @@ import { plan } from "../../../src/core/plan/plan.ts";
 import { blockCells } from "../../../src/core/read/block/blockCells.ts";
 import { sheetOf } from "../../../src/core/sheets/sheetOf.ts";
 import type { Workbook } from "../../../src/core/workbook.ts";
+import { computedCsv } from "../../../src/io/computedCsv.ts";
+import type { Answers } from "../../../src/io/fileQuestion.ts";
 import { readFolder } from "../../../src/io/folder.ts";
-import type { Answers } from "../../../src/io/questions.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
 import { readSpreadsheet } from "../../../src/io/spreadsheets/readSpreadsheet.ts";
-import { computedCsv } from "../../../src/io/writeComputed.ts";
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const bytesOf = (path: string) => new Uint8Array(readFileSync(at(path)));

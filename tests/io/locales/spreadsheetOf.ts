@@ -1,6 +1,6 @@
 import { strToU8, zipSync } from "fflate";
-import type { BlockCell } from "../../../src/core/read/block/block.ts";
 import { blockCells } from "../../../src/core/read/block/blockCells.ts";
+import type { BlockCell } from "../../../src/core/read/block/blockTable.ts";
 import { sheetOf } from "../../../src/core/sheets/sheetOf.ts";
 import { dayNumber } from "../../../src/core/values/date.ts";
 import type { TextTable } from "../../../src/core/workbook.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { clearText, type Shown } from "../../../src/io/spreadsheets/clearText.ts";
-import { builtInFormat, shownBy } from "../../../src/io/spreadsheets/numberFormat.ts";
+import { builtInFormat, shownBy } from "../../../src/io/spreadsheets/shownBy.ts";
 
 // 2008-01-01 is day 39448 from 1899-12-30 and 37986 from 1904-01-01: ECMA-376 part 1, 18.17.4.1.
 test.each<[number, Shown, boolean, string]>([

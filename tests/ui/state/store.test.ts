@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { emptyWorkbook } from "../../../src/core/edit/emptyWorkbook.ts";
 import { withTexts } from "../../../src/core/edit/withTexts.ts";
 import { Store } from "../../../src/ui/state/store.ts";
-import { birthsTexts } from "../../../src/ui/subjects/week/weekBirths.ts";
+import { birthsTexts } from "../../../src/ui/subjects/week/birthsOfDays.ts";
 
 const day = (row: number, column: string, text: string) => ({ row, column, text });
 

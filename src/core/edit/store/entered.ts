@@ -1,4 +1,4 @@
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";

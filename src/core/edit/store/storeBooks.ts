@@ -1,5 +1,5 @@
+import type { ReadTable } from "../../read/goodRow.ts";
 import { readTable } from "../../read/readTable.ts";
-import type { ReadTable } from "../../read/rows.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";

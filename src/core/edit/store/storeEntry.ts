@@ -1,4 +1,4 @@
-import type { ReadTable } from "../../read/rows.ts";
+import type { ReadTable } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { journalSheet } from "../../sheets/journal.ts";

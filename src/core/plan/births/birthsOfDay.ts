@@ -4,7 +4,7 @@ import { dayAhead, type Forecast } from "../../forecast/forecast.ts";
 import { firstReasons } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { givenFigure } from "../../read/cellFigure.ts";
-import type { ReadTable } from "../../read/rows.ts";
+import type { ReadTable } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type BirthsRow, birthsSheet } from "../../sheets/births.ts";
 import { sources } from "../../sources.ts";

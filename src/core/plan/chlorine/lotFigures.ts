@@ -2,7 +2,7 @@ import type { Figure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
 import { valueIn } from "../../outcome.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";

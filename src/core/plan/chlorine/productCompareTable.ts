@@ -15,8 +15,8 @@ import { cheapest, type Interval, orderInterval, type Pack } from "../../stock/o
 import { DAYS_PER_QUARTER, DAYS_PER_WEEK } from "../../values/date.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { strengthAfter } from "./freshProduct.ts";
 import type { ProductFigures } from "./productFigures.ts";
+import { strengthAfter } from "./strengthAfter.ts";
 
 /** Order intervals that are compared, in days. */
 const INTERVALS = [7, 14, 28, 56, DAYS_PER_QUARTER] as const;

@@ -8,8 +8,8 @@ import {
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthOfLiquid, strengthOfPowder } from "../../chlorine/fading.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";

@@ -4,7 +4,7 @@ import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { strengthSheet } from "../../sheets/strength.ts";

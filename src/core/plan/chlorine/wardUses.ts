@@ -3,7 +3,7 @@ import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { partOf } from "../../partOf.ts";
 import { total } from "../../quantities.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
-import type { BadRow } from "../../read/rows.ts";
+import type { BadRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type WardSolutionRow, wardSolutionSheet } from "../../sheets/wardSolution.ts";

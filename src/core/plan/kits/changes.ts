@@ -1,7 +1,7 @@
 import { type Figure, typedFigure } from "../../calculation.ts";
 import { say } from "../../say.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../../values/clock.ts";
-import { gapsBetween } from "../rounds/turnaround.ts";
+import { gapsBetween } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
 /** One thing that the manager could do differently. */

@@ -1,6 +1,6 @@
 import { advice, type Problem, problem } from "../../problem.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type ChecksRow, checksSheet } from "../../sheets/checks.ts";
 import type { IsoDate } from "../../values/date.ts";

@@ -8,7 +8,7 @@ import { commonPractice, sources } from "../../sources.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
 import type { DayFigures, KindOfDay } from "../dayFigures.ts";
-import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaround.ts";
+import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { together } from "./together.ts";
 

@@ -3,7 +3,7 @@ import { say } from "../../say.ts";
 import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import { dayNumber } from "../../values/date.ts";
-import type { RoundOfRecord } from "./kitEvents.ts";
+import type { RoundOfRecord } from "./kitRecord.ts";
 
 interface Span {
 	readonly round: RoundOfRecord;

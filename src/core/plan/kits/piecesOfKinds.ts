@@ -1,7 +1,7 @@
 import { type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
 import { firstReasons } from "../../outcome.ts";
 import { type Problem, problem } from "../../problem.ts";
-import type { GoodRow, ReadTable } from "../../read/rows.ts";
+import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type KindsRow, kindsSheet } from "../../sheets/kinds.ts";
 import { type KitsRow, kitsSheet } from "../../sheets/kits.ts";

@@ -1,12 +1,12 @@
 import { valueIn } from "../../outcome.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import { type KitState, kitState } from "../../record/kitState.ts";
 import { say } from "../../say.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { kitRecords, type RoundOfRecord } from "./kitEvents.ts";
+import { kitRecords, type RoundOfRecord } from "./kitRecord.ts";
 
 /** How a kit stands on the first day of the plan. */
 export interface KitReadiness {

@@ -1,7 +1,7 @@
 import { type Problem, problem } from "../../problem.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
-import { clockAfter } from "../../record/momentAfter.ts";
+import { clockAfter } from "../../record/momentAt.ts";
 import { say } from "../../say.ts";
 import { type RoundsDoneRow, roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { type UsesRow, usesSheet } from "../../sheets/uses.ts";
@@ -9,7 +9,7 @@ import { writeClock } from "../../values/clock.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { doubleRounds } from "./doubleRounds.ts";
-import type { RoundOfRecord } from "./kitEvents.ts";
+import type { RoundOfRecord } from "./kitRecord.ts";
 
 /** Longest soak that is no slip of the pen, in minutes. */
 const LONGEST_SOAK = 12 * 60;

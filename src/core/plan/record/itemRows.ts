@@ -7,7 +7,7 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import type { monthSheet } from "../../sheets/month.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { recorded } from "./recordedDays.ts";
+import { recorded } from "./recorded.ts";
 
 /** What was issued of each item over some days, by the journal of the store; what came in and what was lost beside it, in words. */
 export function itemRows(

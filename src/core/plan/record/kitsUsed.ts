@@ -6,7 +6,7 @@ import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import { usesSheet } from "../../sheets/uses.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
-import type { DayPart } from "./recordedDays.ts";
+import type { DayPart } from "./recorded.ts";
 
 /**
  * Kits used on each day of which something is written down: the register's own number, and

@@ -12,7 +12,7 @@ import { usesSheet } from "../../sheets/uses.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { piecesByKind } from "../kits/piecesOfKinds.ts";
 import { kitsUsedByDay } from "./kitsUsed.ts";
-import { type DayPart, type Recorded, recorded } from "./recordedDays.ts";
+import { type DayPart, type Recorded, recorded } from "./recorded.ts";
 
 /** One thing that a row of the record says happened. */
 const one = (label: string, { file }: Sheet, line: number): Figure =>

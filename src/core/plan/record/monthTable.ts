@@ -8,11 +8,11 @@ import { type MonthMeasure, monthSheet } from "../../sheets/month.ts";
 import { type PastPlansRow, pastPlansSheet } from "../../sheets/pastPlans.ts";
 import { type Measure, planMeasures } from "../../sheets/planMeasures.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { daysOfMonth, type IsoMonth } from "../../values/month.ts";
+import { daysOfMonth, type IsoMonth } from "../../values/isoMonth.ts";
 import type { Workbook } from "../../workbook.ts";
 import { itemRows } from "./itemRows.ts";
 import { measuresDone } from "./measuresDone.ts";
-import type { Recorded } from "./recordedDays.ts";
+import type { Recorded } from "./recorded.ts";
 
 type Row = ComputedRow<typeof monthSheet>;
 

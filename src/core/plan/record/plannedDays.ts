@@ -1,6 +1,6 @@
 import { valueIn } from "../../outcome.ts";
+import type { Part } from "../../sheets/columnKey.ts";
 import { dayColumn, dayPlanSheet } from "../../sheets/dayPlan.ts";
-import type { Part } from "../../sheets/measureColumns.ts";
 import { measures } from "../../sheets/planMeasures.ts";
 import type { PlannedDay } from "../../sheets/plannedDay.ts";
 import type { Plan } from "../plan.ts";

@@ -7,7 +7,7 @@ import {
 } from "../../calculation.ts";
 import { firstReasons } from "../../outcome.ts";
 import { problem } from "../../problem.ts";
-import type { ReadTable } from "../../read/rows.ts";
+import type { ReadTable } from "../../read/goodRow.ts";
 import { flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import { sharesFromTimes } from "../../rounds/sharesFromTimes.ts";
 import { say } from "../../say.ts";

@@ -6,7 +6,7 @@ import { roundsSheet } from "../../sheets/rounds.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { gapsBetween } from "./turnaround.ts";
+import { gapsBetween } from "./turnaroundMinutes.ts";
 
 /** What the reader should know about the rounds: what does not fit, and what would help. */
 export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {

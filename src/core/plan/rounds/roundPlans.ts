@@ -2,7 +2,7 @@ import { calculation, derive, type Figure, Refusal } from "../../calculation.ts"
 import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
 import { memoized } from "../../memoize.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { kitsOfRound } from "../../rounds/countsOfRounds.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
@@ -13,7 +13,7 @@ import { commonPractice } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { gapsBetween, tooLong } from "./turnaround.ts";
+import { gapsBetween, tooLong } from "./turnaroundMinutes.ts";
 
 /** One round of one day, by the clock. */
 export interface RoundPlan {

@@ -1,7 +1,7 @@
 import { type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
 import { problem } from "../../problem.ts";
+import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
-import type { GoodRow, ReadTable } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { type RoundsRow, roundsSheet } from "../../sheets/rounds.ts";
 

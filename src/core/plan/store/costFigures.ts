@@ -7,10 +7,10 @@ import type { IsoDate } from "../../values/date.ts";
 import { preparationOn } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
+import { countsOfPeriod } from "../countsOfPeriod.ts";
 import { dayFigures } from "../dayFigures.ts";
-import { countsOfPeriod } from "../periodFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { itemOver } from "./supplyFigures.ts";
+import { itemOver } from "./useOfItem.ts";
 
 /** What the use expected over the plan costs. */
 export interface CostFigures {

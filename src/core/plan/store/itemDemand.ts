@@ -2,9 +2,9 @@ import { calculation, derive, type Figure } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
@@ -15,10 +15,10 @@ import { litresOfPreparation, preparationWith, strongLots } from "../chlorine/pr
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
-import { productOver } from "../periodFigures.ts";
+import { productOver } from "../countsOfPeriod.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";
-import { itemOver, useOfItem } from "./supplyFigures.ts";
+import { itemOver, useOfItem } from "./useOfItem.ts";
 
 /** What is asked of an item. */
 export interface ItemDemand {

@@ -1,7 +1,7 @@
 import { calculation, derive, type Figure, gather } from "../../calculation.ts";
 import { total } from "../../quantities.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { commonPractice, sources } from "../../sources.ts";

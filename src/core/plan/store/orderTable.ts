@@ -8,7 +8,7 @@ import { orderSheet } from "../../sheets/order.ts";
 import { commonPractice, definition } from "../../sources.ts";
 import type { Projection } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { freshStaysStrong } from "../chlorine/freshProduct.ts";
+import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ItemStock } from "./itemStock.ts";
 import { orderRemark } from "./orderRemark.ts";

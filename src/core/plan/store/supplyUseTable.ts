@@ -8,7 +8,7 @@ import type { WardUse } from "../chlorine/wardUses.ts";
 import type { CountFigures, Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { itemOver } from "./supplyFigures.ts";
+import { itemOver } from "./useOfItem.ts";
 
 /** One row for each item of the store. The product in use comes from the solution, all else from usage.csv. */
 export function supplyUseTable(

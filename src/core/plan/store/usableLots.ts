@@ -1,6 +1,6 @@
 import { valueIn } from "../../outcome.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { isOverdue, lotsOnHand } from "./lotsOnHand.ts";

@@ -9,7 +9,7 @@ import { commonPractice, sources } from "../../sources.ts";
 import { type Boiling, boilingOfRound, lightBy } from "../../water/boilingOfRound.ts";
 import { boilingPoint } from "../../water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading } from "../../water/coolingMinutes.ts";
-import { type Fuel, fuelData } from "../../water/fuels.ts";
+import { type Fuel, fuelData } from "../../water/fuelData.ts";
 import { fuelQuantity, KJ_PER_LITRE_PER_C, netPower } from "../../water/heating.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 

@@ -4,7 +4,7 @@ import { keptSettingsSheet } from "../../sheets/keptSettings.ts";
 import { settings } from "../../sheets/settings.ts";
 import { unitSheet } from "../../sheets/unit.ts";
 import { lineOf } from "../../workbook.ts";
-import type { BlockCell, BlockTable } from "./block.ts";
+import type { BlockCell, BlockTable } from "./blockTable.ts";
 
 /** Every cell of a sheet that is not blank and belongs to one of its columns; the value of a setting goes by the setting. */
 export function blockCells({ sheet, table, isNumber }: BlockTable): BlockCell[] {

@@ -1,6 +1,6 @@
 import { dayNumber } from "../../values/date.ts";
 import { dateForms } from "../../values/dateForms.ts";
-import type { BlockCell } from "./block.ts";
+import type { BlockCell } from "./blockTable.ts";
 import type { TwoReadings } from "./twoReadings.ts";
 
 const MOMENT = /^(\S+)(?:[ T]+(.+))?$/;

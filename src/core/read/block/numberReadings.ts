@@ -6,7 +6,7 @@ import {
 	shareForms,
 } from "../../values/numberForms.ts";
 import type { Written } from "../../values/valueKind.ts";
-import type { BlockCell } from "./block.ts";
+import type { BlockCell } from "./blockTable.ts";
 import type { TwoReadings } from "./twoReadings.ts";
 
 const forms: Partial<Record<Written, (text: string) => NumberForms>> = {

@@ -1,7 +1,7 @@
 import type { TextTable } from "../../workbook.ts";
-import type { BlockCell, BlockTable, Customs, Question, Rewritten } from "./block.ts";
 import { blockCells } from "./blockCells.ts";
-import { customsOf } from "./customOf.ts";
+import type { BlockCell, BlockTable, Customs, Question, Rewritten } from "./blockTable.ts";
+import { customsOf } from "./customsOf.ts";
 import { dateReadings, yearIn } from "./dateReadings.ts";
 import { numberReadings } from "./numberReadings.ts";
 import { isOpen, type TwoReadings, type Which } from "./twoReadings.ts";

@@ -1,4 +1,4 @@
-import type { BlockCell } from "./block.ts";
+import type { BlockCell } from "./blockTable.ts";
 
 /** A cell that a custom decides: its text in the clear form under either custom; undefined where it then means nothing. */
 export interface TwoReadings {

@@ -1,5 +1,5 @@
 import { say } from "../../../core/say.ts";
-import type { TextEditor } from "./handsontableTextEditor.ts";
+import type { TextEditor } from "./textEditor.ts";
 
 /** Padding of the field, as the style sheet has it. */
 const SIDES_PX = 16;

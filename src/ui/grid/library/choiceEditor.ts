@@ -1,6 +1,6 @@
 import { el, fill } from "../../dom/el.ts";
 import { choiceTyped, shownChoice } from "../../format/shownChoice.ts";
-import type { TextEditor } from "./handsontableTextEditor.ts";
+import type { TextEditor } from "./textEditor.ts";
 
 /** The text field of a cell with the closed list of the column beneath it: type, or take one with arrows or a click. */
 export function choiceEditor(Base: TextEditor): TextEditor {

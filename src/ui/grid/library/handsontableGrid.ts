@@ -7,9 +7,9 @@ import type { CellRange } from "../cellRange.ts";
 import type { Grid, GridEvents } from "../grid.ts";
 import { type GridModel, spoken } from "../gridModel.ts";
 import { sameFrame } from "../sameFrame.ts";
+import { answerClipboard } from "./answerClipboard.ts";
 import { cellEditor } from "./cellEditor.ts";
 import { choiceEditor } from "./choiceEditor.ts";
-import { answerClipboard } from "./handsontableClipboard.ts";
 import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
 

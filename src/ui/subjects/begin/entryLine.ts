@@ -2,7 +2,7 @@ import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el, fill } from "../../dom/el.ts";
-import { entryField } from "../store/entryFields.ts";
+import { entryField } from "../store/entryField.ts";
 import { proposalTable } from "./proposalTable.ts";
 import type { ShownEntry } from "./shownEntries.ts";
 

@@ -12,7 +12,7 @@ import { orderSheet } from "../../../core/sheets/order.ts";
 import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { weekMeasures } from "../week/weekMeasures.ts";
 
 /** A figure that both sides have, and how it is shown. */

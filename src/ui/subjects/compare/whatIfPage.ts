@@ -8,7 +8,7 @@ import { printOut } from "../../print/printOut.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { whyPane } from "../../sheet/whyPane.ts";
 import type { State } from "../../state/store.ts";
-import { offer } from "../store/entryFields.ts";
+import { offer } from "../store/entryField.ts";
 import { comparedFigures } from "./comparedFigures.ts";
 import { type Asked, comparedTable } from "./comparedTable.ts";
 import { differingSettings } from "./differingSettings.ts";

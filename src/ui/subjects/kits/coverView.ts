@@ -7,7 +7,7 @@ import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import type { CoverPoint } from "./coverPicture.ts";
 import { coverWords } from "./coverWords.ts";
 import { enoughRows } from "./enoughRows.ts";

@@ -3,7 +3,7 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { counted } from "../../format/counted.ts";
-import { onceIn, oneNeedIn } from "../../format/howOften.ts";
+import { onceIn, oneNeedIn } from "../../format/onceIn.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { usesPerYear } from "./usesPerYear.ts";

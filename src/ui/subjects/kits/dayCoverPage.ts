@@ -1,7 +1,7 @@
 import { say } from "../../../core/say.ts";
 import { dayCoverSheet } from "../../../core/sheets/dayCover.ts";
 import { capital } from "../../format/capital.ts";
-import { oneNeedIn } from "../../format/howOften.ts";
+import { oneNeedIn } from "../../format/onceIn.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";

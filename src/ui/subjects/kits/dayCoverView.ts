@@ -6,12 +6,12 @@ import { leversSheet } from "../../../core/sheets/levers.ts";
 import { roundsSheet } from "../../../core/sheets/rounds.ts";
 import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
-import { oneNeedIn } from "../../format/howOften.ts";
+import { oneNeedIn } from "../../format/onceIn.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
-import type { HourPoint, RoundMark } from "./dayCoverPicture.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
+import type { HourPoint, RoundMark } from "./readyPicture.ts";
 
 const WIDEST_PX = 900;
 const NARROWEST_PX = 280;

@@ -2,8 +2,8 @@ import { inSentence } from "../../../core/inSentence.ts";
 import { say } from "../../../core/say.ts";
 import { checksSheet } from "../../../core/sheets/checks.ts";
 import { el } from "../../dom/el.ts";
+import { shownTime } from "../../format/moment.ts";
 import { semicolon } from "../../format/semicolon.ts";
-import { shownTime } from "../../format/shownMoment.ts";
 import type { ShownCheck } from "./kitChecks.ts";
 import { stateMark } from "./stateMark.ts";
 

@@ -3,7 +3,7 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
 import { el } from "../../dom/el.ts";
-import { onceIn } from "../../format/howOften.ts";
+import { onceIn } from "../../format/onceIn.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";

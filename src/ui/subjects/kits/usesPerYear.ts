@@ -2,7 +2,7 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { kindUseSheet } from "../../../core/sheets/kindUse.ts";
-import { inYear } from "../../format/howOften.ts";
+import { inYear } from "../../format/onceIn.ts";
 import { numberIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 

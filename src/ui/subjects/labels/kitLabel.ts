@@ -3,9 +3,9 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
-import type { Printed } from "../../state/unitSettings.ts";
+import type { Printed } from "../../state/unitSetting.ts";
 import { useBy } from "./discardAt.ts";
-import { label, labelHead, labelLine } from "./labelParts.ts";
+import { label, labelHead, labelLine } from "./label.ts";
 
 export interface KitLabel {
 	readonly unit: string;

@@ -1,8 +1,8 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
-import type { Printed } from "../../state/unitSettings.ts";
-import { label, labelHead, labelLine } from "./labelParts.ts";
+import type { Printed } from "../../state/unitSetting.ts";
+import { label, labelHead, labelLine } from "./label.ts";
 
 /** An empty box, as wide as a digit, to write in. */
 const ROOM = "\u2003";

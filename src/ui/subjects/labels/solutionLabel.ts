@@ -6,14 +6,14 @@ import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { el } from "../../dom/el.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { EXACT } from "../../format/litreWords.ts";
+import { shownTime } from "../../format/moment.ts";
 import { shownAs } from "../../format/shownFigure.ts";
-import { shownTime } from "../../format/shownMoment.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
-import type { Printed } from "../../state/unitSettings.ts";
+import type { Printed } from "../../state/unitSetting.ts";
 import { discardAt, usableHours } from "./discardAt.ts";
-import { label, labelLine } from "./labelParts.ts";
+import { label, labelLine } from "./label.ts";
 
 /** A percent (grams in 100 mL) in milligrams a litre. */
 const MG_PER_LITRE_PER_PCT = 10_000;

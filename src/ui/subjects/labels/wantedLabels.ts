@@ -7,7 +7,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { kitLabel } from "./kitLabel.ts";
 import { rinseLabel } from "./rinseLabel.ts";
 import { solutionLabel } from "./solutionLabel.ts";

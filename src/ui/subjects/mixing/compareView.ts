@@ -7,7 +7,7 @@ import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { nameOfProductInUse } from "./mix.ts";
 
 /** A product over a quarter; what is not known is undefined. */

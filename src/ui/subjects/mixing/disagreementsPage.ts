@@ -12,8 +12,8 @@ import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
 import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
+import { disagreements } from "./disagreements.ts";
 import { disagreementsTitle } from "./disagreementsTitle.ts";
-import { disagreements } from "./disagreementTopics.ts";
 
 type GoTo = (place: Place) => void;
 

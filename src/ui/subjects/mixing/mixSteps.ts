@@ -2,7 +2,7 @@ import { say } from "../../../core/say.ts";
 import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownAs } from "../../format/shownFigure.ts";
-import type { Printed } from "../../state/unitSettings.ts";
+import type { Printed } from "../../state/unitSetting.ts";
 import type { Mix } from "./mix.ts";
 
 /** A preparation step by step, water first: what to do, in the order in which it is done. */

@@ -9,7 +9,7 @@ import { shownAs } from "../../format/shownFigure.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { type Mix, mixOfDays, nameOfProductInUse, whyNoMix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { mixSteps } from "./mixSteps.ts";

@@ -6,7 +6,7 @@ import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting } from "../../state/unitSettings.ts";
+import { printedSetting } from "../../state/unitSetting.ts";
 import { type Mix, mixesOfFirstDay, mixOfDays, remarkOn, whyNoMix } from "./mix.ts";
 import { mixSteps } from "./mixSteps.ts";
 

@@ -7,7 +7,7 @@ import { el } from "../../dom/el.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 
 const money = (amount: number) => shownNumber(amount, 2);
 

@@ -4,7 +4,7 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 
 /**
  * How pressing an item is. "emergency": runs out before an order can arrive.

@@ -5,7 +5,7 @@ import { shownDay } from "../../format/shownDay.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
 import { type PaperColumn, paperTable } from "../../print/paperTable.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
 
 const urgent = {

@@ -8,7 +8,7 @@ import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../../core/values/clock.ts
 import type { IsoDate } from "../../../core/values/date.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 
 /** What a step is, where that matters for safety or for the clock. */
 export type StepSort = "work" | "wait" | "soak" | "descale" | "rinse";

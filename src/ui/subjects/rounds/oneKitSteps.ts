@@ -5,7 +5,7 @@ import { timedSteps } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import type { State } from "../../state/store.ts";
-import { settingOutcome, unitSetting } from "../../state/unitSettings.ts";
+import { settingOutcome, unitSetting } from "../../state/unitSetting.ts";
 import { type ShownRound, sortOf } from "./dayRounds.ts";
 
 const ONE_KIT = say`One kit, as it comes`;

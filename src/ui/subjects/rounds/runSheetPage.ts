@@ -3,11 +3,11 @@ import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
-import { runSheetPrintOuts } from "./runSheetPages.ts";
+import { runSheetPrintOuts } from "./runSheetPrintOuts.ts";
 import { runSheetView } from "./runSheetView.ts";
 
 /** The steps of each round, with their times. */

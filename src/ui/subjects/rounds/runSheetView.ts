@@ -3,7 +3,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { el, fill } from "../../dom/el.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { chooseDay, chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";

@@ -5,7 +5,7 @@ import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
-import { countSheets } from "./countSheet.ts";
+import { countSheets } from "./countSheets.ts";
 import { storeCautions } from "./storeCautions.ts";
 import { storeEntryPart } from "./storeEntryPart.ts";
 

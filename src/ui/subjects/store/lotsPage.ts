@@ -4,8 +4,8 @@ import { lotsSheet } from "../../../core/sheets/lots.ts";
 import { counted } from "../../format/counted.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
-import { countSheets } from "./countSheet.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
+import { countSheets } from "./countSheets.ts";
 import { storeCautions } from "./storeCautions.ts";
 
 /** The lots that came or are on the way. */

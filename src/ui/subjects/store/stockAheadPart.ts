@@ -10,7 +10,7 @@ import type { SheetPart } from "../../page.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { orderLines } from "../order/orderLines.ts";
-import { offer } from "./entryFields.ts";
+import { offer } from "./entryField.ts";
 import { type Spacing, type StockOfItem, stepped, stockOfItem } from "./stockOfItem.ts";
 import type { StockShown } from "./stockPicture.ts";
 import { stockSentence } from "./stockWords.ts";

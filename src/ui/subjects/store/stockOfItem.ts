@@ -3,7 +3,7 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { type OrderLine, orderLines } from "../order/orderLines.ts";
 import type { StockAt } from "./stockPicture.ts";
 

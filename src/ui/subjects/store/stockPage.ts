@@ -6,7 +6,7 @@ import { semicolon } from "../../format/semicolon.ts";
 import type { SheetPage } from "../../page.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { countSheets } from "./countSheet.ts";
+import { countSheets } from "./countSheets.ts";
 import { storeCautions } from "./storeCautions.ts";
 import { storeEntryPart } from "./storeEntryPart.ts";
 

@@ -1,7 +1,7 @@
 import type { StoreEntry } from "../../../core/edit/store/storeEntry.ts";
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
-import { entryField } from "./entryFields.ts";
+import { entryField } from "./entryField.ts";
 
 /** Stands in the list of lots for one that is not in the books yet. */
 export const NEW_LOT = "\u0000new";

@@ -9,7 +9,7 @@ import type { SheetPart, Surroundings } from "../../page.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import type { State } from "../../state/store.ts";
 import { doneWords, wrongWords } from "./enteredWords.ts";
-import { offer } from "./entryFields.ts";
+import { offer } from "./entryField.ts";
 import { NEW_LOT, type StoreEntryForm, storeEntryForm } from "./storeEntryForm.ts";
 
 /** Where a person enters what was counted, received, issued or lost; what is begun in it stays while the sheet is painted. */

@@ -9,7 +9,7 @@ import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
 import { type OrderLine, orderLines, type Urgency } from "../order/orderLines.ts";
 import type { ToDo, ToDoList } from "./toDo.ts";

@@ -6,7 +6,7 @@ import { paperHead } from "../../print/paperHead.ts";
 import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { storekeeperHeadline } from "./storekeeperLists.ts";
 import { storekeeperSheet } from "./storekeeperSheet.ts";
 import { storekeeperTitle } from "./storekeeperTitle.ts";

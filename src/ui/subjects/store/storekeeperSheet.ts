@@ -1,6 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
-import { cautionList } from "../../sheet/cautions.ts";
+import { cautionList } from "../../sheet/cautionList.ts";
 import type { State } from "../../state/store.ts";
 import { storeCautions } from "./storeCautions.ts";
 import { storekeeperLists } from "./storekeeperLists.ts";

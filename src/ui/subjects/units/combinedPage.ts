@@ -9,7 +9,7 @@ import { shownNumber } from "../../format/shownNumber.ts";
 import type { PrintOut } from "../../page.ts";
 import { headLine } from "../../print/paperHead.ts";
 import { signatures } from "../../print/signatures.ts";
-import { cautionList } from "../../sheet/cautions.ts";
+import { cautionList } from "../../sheet/cautionList.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import { combinedHeadline, combinedLines } from "./combinedLines.ts";
 import { combinedTable, type Shares } from "./combinedTable.ts";

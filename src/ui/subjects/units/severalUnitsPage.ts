@@ -1,7 +1,7 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
 import { say } from "../../../core/say.ts";
 import { combinedOrderSheet } from "../../../core/sheets/combinedOrder.ts";
-import { computedCsv } from "../../../io/writeComputed.ts";
+import { computedCsv } from "../../../io/computedCsv.ts";
 import { breath } from "../../dom/breath.ts";
 import { el, fill } from "../../dom/el.ts";
 import { catchDrops } from "../../files/catchDrops.ts";
@@ -14,9 +14,9 @@ import { combinedInSlices } from "./combinedInSlices.ts";
 import { combinedHeadline, combinedLines, packsSaved } from "./combinedLines.ts";
 import { combinedPage } from "./combinedPage.ts";
 import { combinedTable } from "./combinedTable.ts";
-import { reportList } from "./fileReports.ts";
 import { OrderPile } from "./orderPile.ts";
 import { type Progress, progressBar } from "./progressBar.ts";
+import { reportList } from "./reportList.ts";
 import { severalUnitsTitle } from "./severalUnitsTitle.ts";
 
 const about = say`Give the order.csv of each unit (Save this sheet, on the unit's own “What to order”), or the workbooks that the units have saved. Packs are counted from the need of all units together; a unit with more than enough does not lend to the others. Nothing leaves this computer, and the workbook that is open stays as it is.`;

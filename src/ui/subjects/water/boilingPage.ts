@@ -1,7 +1,7 @@
 import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
+import { shownBefore } from "../../format/moment.ts";
 import { shownDay } from "../../format/shownDay.ts";
-import { shownBefore } from "../../format/shownMoment.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { boilingCautions } from "./boilingCautions.ts";

@@ -1,7 +1,7 @@
 import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
-import { type Moment, momentLater, momentOf } from "../../format/shownMoment.ts";
+import { type Moment, momentLater, momentOf } from "../../format/moment.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 

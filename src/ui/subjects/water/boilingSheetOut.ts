@@ -2,15 +2,15 @@ import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { writeClock } from "../../../core/values/clock.ts";
 import { el } from "../../dom/el.ts";
+import type { Moment } from "../../format/moment.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
-import type { Moment } from "../../format/shownMoment.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting, unitSetting } from "../../state/unitSettings.ts";
+import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { boilingCautions } from "./boilingCautions.ts";
 import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
 

@@ -7,17 +7,17 @@ import { type Child, el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
+import { shownBefore } from "../../format/moment.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { shownMinutes } from "../../format/shownMinutes.ts";
-import { shownBefore } from "../../format/shownMoment.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { boilingRounds } from "./boilingRounds.ts";
-import { type Cooling, coolingOf } from "./coolingPot.ts";
+import { type Cooling, coolingOf } from "./coolingOf.ts";
 
 /** When to light for the next round, how the water cools, and the rule on boiling with its disagreement. */
 export function boilingView(state: State, room: number): HTMLElement | undefined {

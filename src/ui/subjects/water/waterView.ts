@@ -12,7 +12,7 @@ import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 
 const { columns } = waterSheet;
 

@@ -1,7 +1,7 @@
 import { birthsSheet } from "../../../core/sheets/births.ts";
 import type { PageCells } from "../../page.ts";
 import { daysOf } from "../../state/daysOf.ts";
-import { birthsTexts } from "./weekBirths.ts";
+import { birthsTexts } from "./birthsOfDays.ts";
 import { weekGrid } from "./weekGrid.ts";
 
 /** The cells of the plan: what is typed over births goes into the row of its day in births.csv. */

@@ -14,7 +14,7 @@ import { problemsAt } from "../../sheet/problemsAt.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { birthsOfDays } from "./weekBirths.ts";
+import { birthsOfDays } from "./birthsOfDays.ts";
 import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
 
 type DayRow = ComputedRow<typeof dayPlanSheet>;

@@ -1,6 +1,6 @@
 import { el } from "../../dom/el.ts";
 import type { GridPage } from "../../page.ts";
-import { cautionList } from "../../sheet/cautions.ts";
+import { cautionList } from "../../sheet/cautionList.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { tonightList } from "../water/tonightList.ts";
 import { dayCautions } from "./dayCautions.ts";

@@ -1,7 +1,7 @@
 import { say } from "../../../core/say.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting } from "../../state/unitSettings.ts";
+import { printedSetting } from "../../state/unitSetting.ts";
 
 /** What "set aside" and "expected" mean, in plain words, with the unit's own certainty. */
 export function weekWords(state: State): string {

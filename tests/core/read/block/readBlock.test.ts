@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { BlockTable, Customs } from "../../../../src/core/read/block/block.ts";
+import type { BlockTable, Customs } from "../../../../src/core/read/block/blockTable.ts";
 import { readBlock } from "../../../../src/core/read/block/readBlock.ts";
 import type { Sheet } from "../../../../src/core/sheet.ts";
 import { itemsSheet } from "../../../../src/core/sheets/items.ts";

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { sources } from "../../../../src/core/sources.ts";
 import { litreWords, quantityWords } from "../../../../src/ui/format/litreWords.ts";
+import { momentLater, momentOf, shownBefore } from "../../../../src/ui/format/moment.ts";
 import { shownMinutes } from "../../../../src/ui/format/shownMinutes.ts";
-import { momentLater, momentOf, shownBefore } from "../../../../src/ui/format/shownMoment.ts";
 import { pageOf } from "../../../../src/ui/pages.ts";
 import { demoWorkbook } from "../../../../src/ui/state/demoWorkbook.ts";
 import { type State, Store } from "../../../../src/ui/state/store.ts";
-import { disagreements } from "../../../../src/ui/subjects/mixing/disagreementTopics.ts";
+import { disagreements } from "../../../../src/ui/subjects/mixing/disagreements.ts";
 import {
 	type Mix,
 	mixesOfFirstDay,
@@ -18,7 +18,7 @@ import {
 import { mixSteps } from "../../../../src/ui/subjects/mixing/mixSteps.ts";
 import { endsFirst, storeOf } from "../../../../src/ui/subjects/mixing/strengthView.ts";
 import { boilingRounds } from "../../../../src/ui/subjects/water/boilingRounds.ts";
-import { coolingOf } from "../../../../src/ui/subjects/water/coolingPot.ts";
+import { coolingOf } from "../../../../src/ui/subjects/water/coolingOf.ts";
 import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
 
 /** Narrow and unbreakable spaces as plain ones. */

@@ -1,5 +1,5 @@
 import { type Problem, problem } from "../core/problem.ts";
-import type { Customs, Question } from "../core/read/block/block.ts";
+import type { Customs, Question } from "../core/read/block/blockTable.ts";
 import { say } from "../core/say.ts";
 
 /** Several files that say they are one sheet, by the names they were given under. */

@@ -1,9 +1,9 @@
 import { checkResult } from "../../kits/checkResult.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import type { KitEvent } from "../../record/kitState.ts";
 import { marksReader } from "../../record/marksReader.ts";
-import { clockAfter, momentAt } from "../../record/momentAfter.ts";
+import { clockAfter, momentAt } from "../../record/momentAt.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
 import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";

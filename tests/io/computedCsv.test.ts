@@ -3,8 +3,8 @@ import { type Figure, refusedFigure, typedFigure } from "../../src/core/calculat
 import type { AnyTable } from "../../src/core/computedTable.ts";
 import { nowhere, problem } from "../../src/core/problem.ts";
 import { weekTotalSheet } from "../../src/core/sheets/weekTotal.ts";
+import { computedCsv, problemsCsv } from "../../src/io/computedCsv.ts";
 import { readCsv } from "../../src/io/csv.ts";
-import { computedCsv, problemsCsv } from "../../src/io/writeComputed.ts";
 
 const figure = <T>(value: T): Figure<T> => typedFigure("", "", value, nowhere);
 const wrong = problem(

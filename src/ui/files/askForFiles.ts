@@ -3,7 +3,7 @@ import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { ReadFiles } from "../../io/readFiles.ts";
 import { isZip, type NamedBytes } from "../../io/unzip.ts";
-import { askWhatToOpen, canWriteFiles } from "./filePickers.ts";
+import { askWhatToOpen, canWriteFiles } from "./askWhereToSave.ts";
 import { pickFiles } from "./pickFiles.ts";
 import { readAsking } from "./readAsking.ts";
 import { bytesOf, type SavedFile } from "./savedFile.ts";

@@ -5,7 +5,7 @@ import {
 	gapsBetween,
 	kitsOfFullestRound,
 	turnaroundMinutes,
-} from "../../../../src/core/plan/rounds/turnaround.ts";
+} from "../../../../src/core/plan/rounds/turnaroundMinutes.ts";
 import { readTable } from "../../../../src/core/read/readTable.ts";
 import { roundMinutes } from "../../../../src/core/rounds/roundMinutes.ts";
 import type { RoundsOfDay } from "../../../../src/core/rounds/roundsOfDay.ts";

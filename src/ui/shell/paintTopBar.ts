@@ -2,13 +2,13 @@ import { emptyWorkbook } from "../../core/edit/emptyWorkbook.ts";
 import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { byId } from "../dom/el.ts";
-import { canWriteFiles } from "../files/filePickers.ts";
-import { askForFiles, type Opened } from "../files/openFiles.ts";
+import { askForFiles, type Opened } from "../files/askForFiles.ts";
+import { canWriteFiles } from "../files/askWhereToSave.ts";
 import { saveWorkbook } from "../files/saveWorkbook.ts";
 import { demoWorkbook } from "../state/demoWorkbook.ts";
 import type { State, Store } from "../state/store.ts";
-import { unitSetting } from "../state/unitSettings.ts";
-import { setUpSaveKeys } from "./saveKeys.ts";
+import { unitSetting } from "../state/unitSetting.ts";
+import { setUpSaveKeys } from "./setUpSaveKeys.ts";
 
 const LONGEST_NAME = 30;
 

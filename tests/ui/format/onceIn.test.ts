@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inYear, onceIn, oneNeedIn } from "../../../src/ui/format/howOften.ts";
+import { inYear, onceIn, oneNeedIn } from "../../../src/ui/format/onceIn.ts";
 
 const plain = (words: string) => words.replaceAll("\u202f", " ");
 

@@ -11,10 +11,10 @@ import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { type PaperColumn, paperTable } from "../../print/paperTable.ts";
 import { signatures } from "../../print/signatures.ts";
-import { cautionList } from "../../sheet/cautions.ts";
+import { cautionList } from "../../sheet/cautionList.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { storeCautions } from "./storeCautions.ts";
 
 /** Lines for lots that are on the shelf and not in the books. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { preparationsOfDay } from "../../../src/core/chlorine/preparations.ts";
+import { preparationsOfDay } from "../../../src/core/chlorine/preparationsOfDay.ts";
 import { chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { expectWithin } from "../../expectWithin.ts";

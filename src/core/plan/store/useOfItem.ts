@@ -2,7 +2,7 @@ import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../
 import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
 import { problem } from "../../problem.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import { type ItemGroup, itemsSheet } from "../../sheets/items.ts";

@@ -4,7 +4,7 @@ import { shownDayAndYear } from "../format/shownDay.ts";
 import { standing } from "../shell/standing.ts";
 import { daysOf } from "../state/daysOf.ts";
 import type { State } from "../state/store.ts";
-import { unitSetting } from "../state/unitSettings.ts";
+import { unitSetting } from "../state/unitSetting.ts";
 import { headLine } from "./paperHead.ts";
 
 /** Unit and dates, for the head of a printed page. */

@@ -1,7 +1,7 @@
 import { calculation, Refusal, type RefusalWords } from "../../calculation.ts";
 import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/measures.ts";
-import type { GoodRow } from "../../read/rows.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { kitsOfRound } from "../../rounds/countsOfRounds.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
