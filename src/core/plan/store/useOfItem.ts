@@ -9,6 +9,7 @@ import { type ItemGroup, itemsSheet } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
+import { isCounted, wholePieces } from "../../stock/wholePieces.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { expectedByDay, setAsideByDay } from "./useByDay.ts";
@@ -22,14 +23,18 @@ const noPieces = ({ kinds }: UnitFigures) =>
 		kinds.map(() => 0),
 	);
 
-/** Use of one item over some days, by its lines in usage.csv. */
+/** Use of one item over some days, by its lines in usage.csv; in whole pieces where it is counted so. */
 export function itemOver(
 	unit: UnitFigures,
 	item: string,
 	days: Figure<RoundsOfDay[]>,
 	confidence: Figure,
 ): Pair {
-	return useOver(useOfItem(unit, item, days), confidence);
+	const { expected, setAside } = useOver(useOfItem(unit, item, days), confidence);
+	const row = unit.read.tables.items.rows.find(({ value }) => value.item === item);
+	const parts = setAside.outcome.ok && !Number.isInteger(setAside.outcome.value);
+	const counted = row !== undefined && parts && isCounted(row.value.measure);
+	return { expected, setAside: counted ? derive(wholePieces, { use: setAside }) : setAside };
 }
 
 /** What the use of one item follows from. */

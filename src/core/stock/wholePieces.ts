@@ -1,0 +1,26 @@
+import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
+import { definition } from "../sources.ts";
+import { upTo } from "../upTo.ts";
+
+/** Measures of which nobody sets a part aside, as people write them. */
+const COUNTED =
+	/^(pieces?|pairs?|tablets?|sets?|boxes|box|rolls?|pièces?|paires?|comprimés?|jeux|jeu|boîtes?|rouleaux?)$/i;
+
+/** Whether things in this measure are counted, not measured out. */
+export function isCounted(measure: string): boolean {
+	return COUNTED.test(measure.trim());
+}
+
+/** What is set aside of something counted in whole pieces. */
+export const wholePieces = calculation<{ use: number }, number>({
+	key: "whole_pieces",
+	label: say`Use, set aside`,
+	unit: say`in the item's measure`,
+	formula: say`Use set aside, in whole pieces.`,
+	source: definition,
+	rounding: say`Up to whole pieces.`,
+	inputs: { use: { label: say`Use, set aside`, unit: say`in the item's measure`, min: 0 } },
+	example: { inputs: { use: 12.5 }, result: 13, within: 0 },
+	compute: ({ use }) => upTo(use, 1),
+});
