@@ -3,9 +3,11 @@ import { basename } from "node:path";
 import { parseArgs } from "node:util";
 import { combineOrders } from "../core/units/combineOrders.ts";
 import { computedCsv } from "../io/computedCsv.ts";
+import type { Answers } from "../io/questions.ts";
 import { readOrders } from "../io/readOrders.ts";
 import type { Command } from "./command.ts";
 import { problemLine } from "./problemLine.ts";
+import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
 
 const USAGE = `Adds several units' order files up to one list.
 
@@ -13,16 +15,24 @@ const USAGE = `Adds several units' order files up to one list.
 
 ORDER.csv…   the order.csv of each unit
 --out FILE   where the list is written
+${READING_USAGE}
 
 Packs are counted from the summed need, not from the units' packs.
 Ends with 0: list made. 1: some file could not be used. 2: wrong arguments.`;
 
-function readArguments(args: string[]): { from: string[]; out: string } | undefined {
+interface Wanted {
+	readonly from: string[];
+	readonly out: string;
+	readonly answers: Answers;
+}
+
+function readArguments(args: string[]): Wanted | undefined {
 	try {
-		const options = { out: { type: "string" } } as const;
+		const options = { out: { type: "string" }, ...readingOptions } as const;
 		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
-		return values.out && positionals.length > 0
-			? { from: positionals, out: values.out }
+		const answers = answersIn(values);
+		return values.out && positionals.length > 0 && answers
+			? { from: positionals, out: values.out, answers }
 			: undefined;
 	} catch {
 		return undefined;
@@ -43,7 +53,7 @@ export const combineCommand: Command = async (args, { log, error }) => {
 				bytes: await readFile(path),
 			})),
 		);
-		const { orders, problems } = readOrders(files);
+		const { orders, problems } = readOrders(files, wanted.answers);
 		for (const problem of problems) error(problemLine(problem));
 		await writeFile(wanted.out, computedCsv(combineOrders(orders)));
 		log(`${orders.length} orders added up in ${wanted.out}`);

@@ -1,6 +1,6 @@
 import Papa from "papaparse";
 import { unguarded } from "./guarded.ts";
-import { separatorOf } from "./separatorOf.ts";
+import { type Separator, separatorOf } from "./separatorOf.ts";
 import { type Slip, tidied } from "./tidied.ts";
 
 export const BYTE_ORDER_MARKS = /^\ufeff+/;
@@ -14,6 +14,7 @@ export interface CsvRecords {
 	/** Quote marks that do not enclose a cell, by their place in `tidy`. */
 	readonly slips: readonly Slip[];
 	readonly tidy: string;
+	readonly separator: Separator;
 	/** Characters of the longest cell. */
 	readonly longestCell: number;
 }
@@ -33,7 +34,7 @@ export function csvRecords(text: string): CsvRecords {
 			if (cell.length > longestCell) longestCell = cell.length;
 			if (cell.charCodeAt(0) === APOSTROPHE) cells[at] = unguarded(cell);
 		}
-	return { records, lineOf: linesOf(records, tidy), slips, tidy, longestCell };
+	return { records, lineOf: linesOf(records, tidy), slips, tidy, separator, longestCell };
 }
 
 /** Without quote marks every line end ends a record, whatever it is written with. */

@@ -1,27 +1,46 @@
 import { advice, type Problem } from "../core/problem.ts";
+import type { Question } from "../core/read/block/block.ts";
+import { readBlock } from "../core/read/block/readBlock.ts";
 import { readTable } from "../core/read/readTable.ts";
 import { say } from "../core/say.ts";
 import { orderSheet } from "../core/sheets/order.ts";
 import type { UnitOrder } from "../core/units/combineOrders.ts";
 import { readCsv } from "./csv.ts";
 import { decode } from "./decode.ts";
+import { type Answers, questionProblem } from "./questions.ts";
 import type { NamedBytes } from "./unzip.ts";
+import { withoutBlankEnds } from "./withoutBlankEnds.ts";
 
 export interface ReadOrders {
 	readonly orders: readonly UnitOrder[];
 	readonly problems: readonly Problem[];
 }
 
-/** Reads one unit's order file; a file that is none is a problem and gives no rows. */
-export function readOrder({ name, bytes }: NamedBytes): {
+interface ReadOrder {
 	readonly order: UnitOrder | undefined;
 	readonly problems: readonly Problem[];
-} {
-	const decoded = decode(name, bytes);
+	/** Set where the order waits for an answer; it is among the problems too. */
+	readonly question?: Question;
+}
+
+/**
+ * Reads one unit's order file; a file that is none is a problem and gives no rows. Numbers
+ * and dates are read by what the file itself tells: each unit has a program of its own.
+ *
+ * @param answers to what the file may leave open
+ */
+export function readOrder({ name, bytes }: NamedBytes, answers: Answers = {}): ReadOrder {
+	const decoded = decode(name, bytes, answers.encoding);
 	if (!decoded.ok) return { order: undefined, problems: [decoded.problem] };
-	const { table, problems, refused } = readCsv(name, decoded.text);
+	const { table: read, problems: found, refused, separator } = readCsv(name, decoded.text);
+	const problems = [...(decoded.advice ? [decoded.advice] : []), ...found];
 	if (refused) return { order: undefined, problems };
-	const rows = readTable({ ...orderSheet, file: name }, table);
+	const sheet = { ...orderSheet, file: name };
+	const block = readBlock([{ sheet, table: withoutBlankEnds(read), separator }], answers);
+	const [question] = block.questions;
+	if (question)
+		return { order: undefined, problems: [...problems, questionProblem(question)], question };
+	const rows = readTable(sheet, block.tables[0]);
 	const isOrder = !rows.problems.some(({ weight }) => weight === "error");
 	return {
 		order: isOrder ? { file: name, rows } : undefined,
@@ -30,7 +49,7 @@ export function readOrder({ name, bytes }: NamedBytes): {
 }
 
 /** Reads several units' order files; the same bytes given twice are counted once and named. */
-export function readOrders(files: readonly NamedBytes[]): ReadOrders {
+export function readOrders(files: readonly NamedBytes[], answers: Answers = {}): ReadOrders {
 	const orders: UnitOrder[] = [];
 	const problems: Problem[] = [];
 	const seen = new Map<string, string>();
@@ -41,7 +60,7 @@ export function readOrders(files: readonly NamedBytes[]): ReadOrders {
 			problems.push(sameOrderTwice(file.name, earlier));
 			continue;
 		}
-		const read = readOrder(file);
+		const read = readOrder(file, answers);
 		for (const found of read.problems) problems.push(found);
 		if (!read.order) continue;
 		seen.set(content, file.name);

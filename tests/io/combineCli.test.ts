@@ -52,6 +52,22 @@ describe("list made", () => {
 		]);
 	});
 
+	test("an order from a spreadsheet in Brazil, by the answer to what it leaves open", async () => {
+		const path = order("a.csv", 130, "North");
+		writeFileSync(
+			path,
+			readFileSync(path, "utf8").replace(",130,", ",1.300,").replace(",0.5,", ",2,"),
+		);
+		const open = await run(path, "--out", out);
+		expect([open.status, open.stderr]).toEqual([
+			1,
+			expect.stringContaining("“1.300” can be read as 1.300 or as 1300"),
+		]);
+		expect((await run(path, "--out", out, "--numbers", "comma")).status).toBe(0);
+		expect(list()[0]).toMatchObject({ need: "1300" });
+		expect((await run(path, "--out", out, "--numbers", "both")).status).toBe(2);
+	});
+
 	test("files of one name in two folders are two units", async () => {
 		const paths = [order("north/order.csv", 130, ""), order("south/order.csv", 160, "")];
 		expect((await run(...paths, "--out", out)).status).toBe(0);

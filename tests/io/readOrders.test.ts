@@ -50,6 +50,18 @@ describe("one unit's order file", () => {
 		});
 	});
 
+	test("a number with two meanings is asked, and read by the answer", () => {
+		const text = file(row("gauze", 30).replace(",30,", ",1.400,").replace("0.5", "2"));
+		const given = { name: "a.csv", bytes: bytes(text) };
+		const open = readOrder(given);
+		expect(open.order).toBeUndefined();
+		expect(open.question).toMatchObject({ about: "numbers", text: "1.400" });
+		expect(open.problems).toMatchObject([{ code: "two-numbers", file: "a.csv", weight: "error" }]);
+		const target = (numbers: "point" | "comma") =>
+			readOrder(given, { numbers }).order?.rows.rows[0]?.value.target_stock;
+		expect([target("point"), target("comma")]).toEqual([1.4, 1400]);
+	});
+
 	test("without the columns that were added later", () => {
 		const old = header.replace(",emergency,pack_size,pack_price,unit_name", "");
 		const text = `${old}\ngauze,piece,0,0,10,130,2,200,4,2027-03-09,2027-03-02,0.5,`;

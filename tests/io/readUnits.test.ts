@@ -48,6 +48,50 @@ describe("a set of many units' files", () => {
 		]);
 	});
 
+	test("as a program in Germany saves and names them, in one custom", () => {
+		const { units, problems, questions } = readUnits(
+			setOf({
+				"lots (1).csv":
+					"unit_name;item;lot;quantity;received_on\r\nA;Soap;1;1.400;01.02.2027\r\nB;Soap;2;0,5;02.02.2027\r\n",
+				"births.csv": "unit_name,date,births,note\nA,2027-03-01,4,\n",
+			}),
+		);
+		expect(questions).toEqual([]);
+		expect(problems.map(({ code }) => code)).toEqual(["rewritten"]);
+		expect(units[0]?.workbook.tables["lots.csv"]).toEqual({
+			header: ["item", "lot", "quantity", "received_on"],
+			rows: [["Soap", "1", "1400", "2027-02-01"]],
+			lines: [2],
+		});
+		expect(units[1]?.workbook.tables["lots.csv"]?.rows).toEqual([
+			["Soap", "2", "0.5", "2027-02-02"],
+		]);
+	});
+
+	test("what is left open is asked, and the answer read", () => {
+		const files = setOf({
+			"lots.csv": "unit_name,item,lot,quantity\nA,Soap,1,1.400\nB,Soap,1,2\n",
+		});
+		const open = readUnits(files);
+		expect(open.questions).toMatchObject([
+			{ about: "numbers", text: "1.400", place: { file: "lots.csv", line: 2 } },
+		]);
+		expect(open.problems).toMatchObject([{ code: "two-numbers", weight: "error" }]);
+		const { units, questions } = readUnits(files, { numbers: "comma" });
+		expect(questions).toEqual([]);
+		expect(units[0]?.workbook.tables["lots.csv"]?.rows).toEqual([["Soap", "1", "1400"]]);
+	});
+
+	test("two files that say they are one sheet are asked", () => {
+		const { questions } = readUnits([
+			...two,
+			...setOf({ "births - Copy.csv": "unit_name,date,births,note\nA,2027-03-01,9,\n" }),
+		]);
+		expect(questions).toEqual([
+			{ about: "file", file: "births.csv", names: ["births.csv", "births - Copy.csv"] },
+		]);
+	});
+
 	test("a unit without rows in a file has the file, empty", () => {
 		expect(readUnits(two).units[0]?.workbook.tables["kits.csv"]).toEqual({
 			header: ["kit", "kind", "status", "ready_since", "note"],

@@ -1,15 +1,20 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
+import type { Customs } from "../../../core/read/block/block.ts";
 import { say } from "../../../core/say.ts";
 import { combinedOrderSheet } from "../../../core/sheets/combinedOrder.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
+import type { NamedBytes } from "../../../io/unzip.ts";
 import { breath } from "../../dom/breath.ts";
 import { el, fill } from "../../dom/el.ts";
 import { catchDrops } from "../../files/catchDrops.ts";
 import { pickFiles } from "../../files/pickFiles.ts";
+import { questionWords } from "../../files/questionWords.ts";
+import { bytesOf } from "../../files/savedFile.ts";
 import { saveFile } from "../../files/saveFile.ts";
 import { counted } from "../../format/counted.ts";
 import type { OwnPage, View } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
+import { ask } from "../../shell/ask.ts";
 import { combinedInSlices } from "./combinedInSlices.ts";
 import { combinedHeadline, combinedLines, packsSaved } from "./combinedLines.ts";
 import { combinedPage } from "./combinedPage.ts";
@@ -34,7 +39,7 @@ export const severalUnitsPage: OwnPage = {
 		const button = (words: string, act: () => void, main = false) =>
 			el("button", { type: "button", class: main ? "main" : undefined, onclick: act }, words);
 		const buttons = [
-			button(say`Choose order files`, () => pickFiles(".csv,.zip", take), true),
+			button(say`Choose order files`, () => pickFiles(".csv,.txt,.tsv,.zip", take), true),
 			button(say`Save the list (CSV)`, () => {
 				if (table) saveFile(combinedOrderSheet.file, computedCsv(table), "text/csv");
 			}),
@@ -102,12 +107,28 @@ export const severalUnitsPage: OwnPage = {
 	},
 };
 
+/** Adds a file to the pile and asks what only the person can know of it. @returns the answers, which hold for the files after it too */
+async function addAsking(file: NamedBytes, before: Customs): Promise<Customs> {
+	let answers = before;
+	for (;;) {
+		const question = pile.add(file, answers);
+		if (!question) return answers;
+		const answer = await ask(questionWords(question));
+		if (!answer) {
+			pile.add(file, "none");
+			return answers;
+		}
+		answers = { ...answers, [question.about]: answer };
+	}
+}
+
 /** Reads the files and adds the orders up, in slices. */
 async function readAll(files: readonly File[], bar: Progress): Promise<void> {
 	const pause = breath();
 	let read = 0;
+	let answers: Customs = {};
 	for (const file of files) {
-		pile.add({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+		answers = await addAsking({ name: file.name, bytes: await bytesOf(file) }, answers);
 		bar.show(++read, files.length, say`${read} of ${counted(files.length, "file")} read`);
 		await pause();
 	}
