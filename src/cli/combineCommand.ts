@@ -3,7 +3,7 @@ import { basename } from "node:path";
 import { parseArgs } from "node:util";
 import { combineOrders } from "../core/units/combineOrders.ts";
 import { computedCsv } from "../io/computedCsv.ts";
-import type { Answers } from "../io/questions.ts";
+import type { Answers } from "../io/fileQuestion.ts";
 import { readOrders } from "../io/readOrders.ts";
 import type { Command } from "./command.ts";
 import { problemLine } from "./problemLine.ts";

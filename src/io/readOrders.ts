@@ -1,5 +1,5 @@
 import { advice, type Problem } from "../core/problem.ts";
-import type { Question } from "../core/read/block/block.ts";
+import type { Question } from "../core/read/block/blockTable.ts";
 import { readBlock } from "../core/read/block/readBlock.ts";
 import { readTable } from "../core/read/readTable.ts";
 import { say } from "../core/say.ts";
@@ -7,7 +7,7 @@ import { orderSheet } from "../core/sheets/order.ts";
 import type { UnitOrder } from "../core/units/combineOrders.ts";
 import { readCsv } from "./csv.ts";
 import { decode } from "./decode.ts";
-import { type Answers, questionProblem } from "./questions.ts";
+import { type Answers, questionProblem } from "./fileQuestion.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { withoutBlankEnds } from "./withoutBlankEnds.ts";
 

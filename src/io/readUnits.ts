@@ -14,8 +14,8 @@ import {
 import { type CsvRecords, csvRecords, lineBreaks } from "./csvRecords.ts";
 import { decode } from "./decode.ts";
 import { unknownFile } from "./fileProblems.ts";
+import { type Answers, type OpenQuestion, questionProblem } from "./fileQuestion.ts";
 import { isClearText } from "./isClearText.ts";
-import { type Answers, type OpenQuestion, questionProblem } from "./questions.ts";
 import { rewrittenProblem } from "./rewrittenProblem.ts";
 import type { Separator } from "./separatorOf.ts";
 import { sheetNamed } from "./sheetNamed.ts";

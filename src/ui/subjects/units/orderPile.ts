@@ -1,5 +1,5 @@
 import type { Problem } from "../../../core/problem.ts";
-import type { Customs, Question } from "../../../core/read/block/block.ts";
+import type { Customs, Question } from "../../../core/read/block/blockTable.ts";
 import { say } from "../../../core/say.ts";
 import type { UnitOrder } from "../../../core/units/combineOrders.ts";
 import { tooLargeFile } from "../../../io/fileProblems.ts";

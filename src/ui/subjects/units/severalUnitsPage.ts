@@ -1,5 +1,5 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
-import type { Customs } from "../../../core/read/block/block.ts";
+import type { Customs } from "../../../core/read/block/blockTable.ts";
 import { say } from "../../../core/say.ts";
 import { combinedOrderSheet } from "../../../core/sheets/combinedOrder.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
