@@ -81,14 +81,12 @@ function rowOf(
 /** Where a day's births are from, as the sheet says it. */
 export const OWN_FIGURE = say`your figure`;
 export const BIRTHS_A_DAY = say`births a day`;
+export const MOVED_BY_REGISTER = say`births a day, moved by the register`;
 
 function takenFrom(
 	{ births: { origin }, level }: DayFigures,
 	ledBy: Forecast["ledBy"] | undefined,
 ) {
-	if (level)
-		return ledBy === "settings"
-			? say`births a day, moved by the register`
-			: say`forecast from the register`;
+	if (level) return ledBy === "settings" ? MOVED_BY_REGISTER : say`forecast from the register`;
 	return "place" in origin && origin.place.file === "births.csv" ? OWN_FIGURE : BIRTHS_A_DAY;
 }

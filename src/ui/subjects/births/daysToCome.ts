@@ -1,5 +1,9 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
-import { BIRTHS_A_DAY, OWN_FIGURE } from "../../../core/plan/births/forecastTable.ts";
+import {
+	BIRTHS_A_DAY,
+	MOVED_BY_REGISTER,
+	OWN_FIGURE,
+} from "../../../core/plan/births/forecastTable.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { forecastSheet } from "../../../core/sheets/forecast.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
@@ -14,7 +18,7 @@ export interface DayToCome {
 	readonly low90: number;
 	readonly high90: number;
 	/** Where the mean is from. */
-	readonly source: "own" | "register" | "setting";
+	readonly source: "own" | "register" | "moved" | "setting";
 }
 
 /** Days of the plan that have a figure; a day that waits for something is left out. */
@@ -44,5 +48,6 @@ function dayOf(row: ComputedRow<typeof forecastSheet>): DayToCome[] {
 function sourceOf(row: ComputedRow<typeof forecastSheet>): DayToCome["source"] {
 	const words = wordIn(row.taken_from);
 	if (words === OWN_FIGURE) return "own";
+	if (words === MOVED_BY_REGISTER) return "moved";
 	return words === BIRTHS_A_DAY ? "setting" : "register";
 }

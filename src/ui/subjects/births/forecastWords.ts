@@ -43,6 +43,8 @@ export function forecastSentence(
 			(own === 1
 				? say`One day carries your own figure, marked with a filled corner.`
 				: say`${shownPlain(own)} days carry your own figure, marked with a filled corner.`),
+		days.some((day) => day.source === "moved") &&
+			say`The register is still short: other days take births a day from the settings, moved by the register.`,
 		days.some((day) => day.source === "setting") &&
 			say`Days without a forecast take births a day from the settings.`,
 	];

@@ -32,9 +32,12 @@ export function birthsHeadline(state: State): string {
 		table.rows.filter(({ value }) => value.births !== null).map(({ value }) => value.date),
 	);
 	const count = planned.filter((day) => own.has(day)).length;
-	const rest = daysToCome(state).some((day) => day.source === "register")
+	const sources = new Set(daysToCome(state).map(({ source }) => source));
+	const rest = sources.has("register")
 		? say`the forecast from the register`
-		: say`births a day from the settings`;
+		: sources.has("moved")
+			? say`births a day from the settings, moved by the register`
+			: say`births a day from the settings`;
 	const all = counted(planned.length, "day");
 	if (count === 0) return say`No figure of your own; every day takes ${rest}`;
 	if (count === planned.length) return say`Every day of the plan carries your own figure`;

@@ -54,7 +54,7 @@ test("a day's own figure, its forecast and the setting are told apart", () => {
 		"1 of 7 days carries your own figure; the others take the forecast from the register",
 	);
 	const short = stateOf({ "records.csv": records(5, [4]) });
-	expect(new Set(daysToCome(short).map((day) => day.source))).toEqual(new Set(["setting"]));
+	expect(new Set(daysToCome(short).map((day) => day.source))).toEqual(new Set(["moved"]));
 	expect(forecastSentence(daysToCome(short), undefined)).toContain(
 		"births a day from the settings",
 	);
