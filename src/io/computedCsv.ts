@@ -6,7 +6,7 @@ import { beginning } from "../core/read/cellProblems.ts";
 import { say } from "../core/say.ts";
 import { headerOf } from "../core/sheet.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
-import { LONGEST_NOTE } from "../core/values/text.ts";
+import { LONGEST_NOTE } from "../core/values/note.ts";
 import { writeCsv } from "./csv.ts";
 
 /**

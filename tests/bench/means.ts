@@ -7,13 +7,13 @@ import {
 } from "../../src/core/calculation.ts";
 import { measureOut, type Preparation } from "../../src/core/chlorine/measureOut.ts";
 import { preparationsOfDay } from "../../src/core/chlorine/preparationsOfDay.ts";
-import { expectedOf } from "../../src/core/counts/measures.ts";
+import { expectedOf } from "../../src/core/counts/expectedOf.ts";
+import { countTimes } from "../../src/core/countTimes.ts";
 import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../../src/core/kits/kitsToReprocess.ts";
 import { kitUses } from "../../src/core/kits/kitUses.ts";
 import { memoized } from "../../src/core/memoize.ts";
 import { partOf } from "../../src/core/partOf.ts";
-import { countTimes } from "../../src/core/quantities.ts";
 import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/countsOfRounds.ts";
 import { flatDay } from "../../src/core/rounds/dayClock.ts";
 import { kitsInRounds, oneRound, type RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";

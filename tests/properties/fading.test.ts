@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { strengthOfLiquid, strengthOfPowder } from "../../src/core/chlorine/fading.ts";
 import { isTooWeak } from "../../src/core/chlorine/isTooWeak.ts";
+import { strengthOfLiquid } from "../../src/core/chlorine/strengthOfLiquid.ts";
+import { strengthOfPowder } from "../../src/core/chlorine/strengthOfPowder.ts";
 import { productFigures, strongLots } from "../../src/core/plan/chlorine/productFigures.ts";
 import { strengthOfLot } from "../../src/core/plan/chlorine/strengthOfLot.ts";
 import { plan } from "../../src/core/plan/plan.ts";

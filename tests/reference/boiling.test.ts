@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import { boilingPoint } from "../../src/core/water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading, rateOfPot } from "../../src/core/water/coolingMinutes.ts";
 import { type FuelName, fuelData } from "../../src/core/water/fuelData.ts";
-import { fuelQuantity, heatToBoil } from "../../src/core/water/heating.ts";
+import { fuelQuantity } from "../../src/core/water/fuelQuantity.ts";
+import { heatToBoil } from "../../src/core/water/heatToBoil.ts";
 import { answerOf, refusalOf } from "../core/answerOf.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { fadingRate, strengthOfLiquid, strengthOfPowder } from "../../src/core/chlorine/fading.ts";
 import { measureOut } from "../../src/core/chlorine/measureOut.ts";
+import { fadingRate, strengthOfLiquid } from "../../src/core/chlorine/strengthOfLiquid.ts";
+import { strengthOfPowder } from "../../src/core/chlorine/strengthOfPowder.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";
 

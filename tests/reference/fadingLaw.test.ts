@@ -1,5 +1,5 @@
 import { describe, test } from "vitest";
-import { fadingRate, strengthOfLiquid } from "../../src/core/chlorine/fading.ts";
+import { fadingRate, strengthOfLiquid } from "../../src/core/chlorine/strengthOfLiquid.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { checkCases, printed } from "./referenceCase.ts";

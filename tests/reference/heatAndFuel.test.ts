@@ -1,7 +1,8 @@
 import { boilingOfRound } from "../../src/core/water/boilingOfRound.ts";
 import { rateFromReading, rateOfPot } from "../../src/core/water/coolingMinutes.ts";
 import { type FuelName, fuelData } from "../../src/core/water/fuelData.ts";
-import { fuelQuantity, heatToBoil } from "../../src/core/water/heating.ts";
+import { fuelQuantity } from "../../src/core/water/fuelQuantity.ts";
+import { heatToBoil } from "../../src/core/water/heatToBoil.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { checkCases, printed } from "./referenceCase.ts";
 

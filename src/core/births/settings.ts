@@ -3,8 +3,8 @@ import { say } from "../say.ts";
 import { commonPractice, definition, estimate } from "../sources.ts";
 import { yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
+import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
-import { name } from "../values/text.ts";
 
 /** Most births a day that any single unit reports; larger figures are typing slips. */
 export const MOST_BIRTHS_PER_DAY = 500;

@@ -1,5 +1,5 @@
 import { derive, type Figure } from "../calculation.ts";
-import { countTimes } from "../quantities.ts";
+import { countTimes } from "../countTimes.ts";
 import { say } from "../say.ts";
 import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";

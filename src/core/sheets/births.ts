@@ -3,8 +3,8 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { date } from "../values/date.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 export const birthsSheet = sheet({

@@ -3,8 +3,9 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { dateTime } from "../values/dateTime.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { name, note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 const test = (label: string, help: string) =>

@@ -4,8 +4,8 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { sources } from "../sources.ts";
 import { choice, yesNo } from "../values/choice.ts";
+import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
-import { name } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 export const chlorineSheet = sheet({

@@ -1,6 +1,6 @@
 import { date } from "../values/date.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 /** Largest quantity a plan can show; the inputs' limits keep every result far below it. */

@@ -2,8 +2,8 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
+import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
-import { name } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 /** Items that are counted together. */

@@ -4,8 +4,9 @@ import { type RowOf, sheet } from "../sheet.ts";
 import { journalKinds } from "../stock/onHand.ts";
 import { choice } from "../values/choice.ts";
 import { date } from "../values/date.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { name, note } from "../values/text.ts";
 
 export const journalSheet = sheet({
 	file: "journal.csv",

@@ -2,7 +2,8 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
-import { name, note } from "../values/text.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 
 export const keptSettingsSheet = sheet({
 	file: "kept-settings.csv",

@@ -2,8 +2,8 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { sources } from "../sources.ts";
+import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
-import { name } from "../values/text.ts";
 
 export const kindUseSheet = sheet({
 	file: "kind-use.csv",

@@ -1,8 +1,8 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
+import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
-import { name } from "../values/text.ts";
 
 export const kindsSheet = sheet({
 	file: "kinds.csv",

@@ -3,7 +3,8 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { date } from "../values/date.ts";
-import { name, note } from "../values/text.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { optional } from "../values/valueKind.ts";
 
 export const kitsSheet = sheet({

@@ -2,8 +2,9 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { date } from "../values/date.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { name, note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 const packs = () => optional(number({ min: 0, max: 1_000_000 }));

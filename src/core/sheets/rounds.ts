@@ -2,7 +2,7 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { clock } from "../values/clock.ts";
-import { note } from "../values/text.ts";
+import { note } from "../values/note.ts";
 
 export const roundsSheet = sheet({
 	file: "rounds.csv",

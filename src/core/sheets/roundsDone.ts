@@ -4,8 +4,8 @@ import { type RowOf, sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { clock } from "../values/clock.ts";
 import { date } from "../values/date.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 const time = (label: string, help: string) =>

@@ -3,8 +3,8 @@ import { stepBases } from "../rounds/step.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
+import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
-import { name } from "../values/text.ts";
 
 export const stepsSheet = sheet({
 	file: "steps.csv",

@@ -5,8 +5,9 @@ import { type RowOf, sheet } from "../sheet.ts";
 import { sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { date } from "../values/date.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { name, note } from "../values/text.ts";
 
 const { strip, titration, colour_comparison } = READING_ERROR;
 

@@ -1,7 +1,8 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
-import { name, note } from "../values/text.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 
 /** The unit's settings, one a row; their meaning and limits are in settings.ts. */
 export const unitSheet = sheet({

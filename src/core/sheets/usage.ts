@@ -3,8 +3,9 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { usageBases } from "../stock/ratesOfItem.ts";
 import { choice } from "../values/choice.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { name, note } from "../values/text.ts";
 
 export const usageSheet = sheet({
 	file: "usage.csv",

@@ -3,7 +3,7 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { dateTime } from "../values/dateTime.ts";
-import { note } from "../values/text.ts";
+import { note } from "../values/note.ts";
 
 /** What can be written of a kit between two rounds. */
 export const useKinds = ["used", "opened", "none_ready"] as const;

@@ -1,8 +1,9 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
+import { name } from "../values/name.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { name, note } from "../values/text.ts";
 import { optional } from "../values/valueKind.ts";
 
 export const waterSourcesSheet = sheet({

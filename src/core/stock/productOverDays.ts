@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { always, type Counts, mean, once } from "../counts/counts.ts";
-import { confidenceInput } from "../counts/measures.ts";
+import { confidenceInput } from "../counts/setAsideOf.ts";
 import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";

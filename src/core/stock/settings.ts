@@ -1,8 +1,8 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
-import { note } from "../values/text.ts";
 
 export const stockSettings = {
 	review_days: typed({

@@ -1,8 +1,8 @@
 import { calculation } from "../calculation.ts";
 import { mean } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
-import { confidenceInput } from "../counts/measures.ts";
 import { poisson } from "../counts/poisson.ts";
+import { confidenceInput } from "../counts/setAsideOf.ts";
 import { atLevel, nodesOfDay } from "../rounds/atLevel.ts";
 import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";

@@ -8,16 +8,17 @@ import {
 	typedFigure,
 } from "../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../computedTable.ts";
+import { countTimes } from "../countTimes.ts";
 import { answer, valueIn } from "../outcome.ts";
 import { problem } from "../problem.ts";
-import { countTimes, total } from "../quantities.ts";
 import type { GoodRow, ReadTable } from "../read/goodRow.ts";
 import { say } from "../say.ts";
 import type { RowOf } from "../sheet.ts";
 import { combinedOrderSheet } from "../sheets/combinedOrder.ts";
 import { orderSheet } from "../sheets/order.ts";
 import { sources } from "../sources.ts";
-import { packsFor } from "../stock/orders.ts";
+import { packsFor } from "../stock/orderPacks.ts";
+import { total } from "../total.ts";
 
 export type OrderRow = RowOf<typeof orderSheet>;
 

@@ -2,12 +2,8 @@ import { calculation } from "../calculation.ts";
 import { fixed } from "../fixed.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
-import {
-	heatToBoil,
-	KJ_PER_KG_EVAPORATED,
-	KJ_PER_LITRE_PER_C,
-	SECONDS_PER_MINUTE,
-} from "./heating.ts";
+import { SECONDS_PER_MINUTE } from "./fuelQuantity.ts";
+import { heatToBoil, KJ_PER_KG_EVAPORATED, KJ_PER_LITRE_PER_C } from "./heatToBoil.ts";
 
 /** Boiling the rinse water of one round. */
 export interface Boiling {

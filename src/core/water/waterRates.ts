@@ -2,7 +2,8 @@ import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { definition } from "../sources.ts";
 import type { Rates } from "../stock/ratesOfItem.ts";
-import { KJ_PER_KG_EVAPORATED, SECONDS_PER_MINUTE } from "./heating.ts";
+import { SECONDS_PER_MINUTE } from "./fuelQuantity.ts";
+import { KJ_PER_KG_EVAPORATED } from "./heatToBoil.ts";
 
 interface Inputs {
 	readonly soapyLitres: number;

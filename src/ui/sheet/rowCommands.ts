@@ -1,4 +1,5 @@
-import { withEmptyRow, withoutRows } from "../../core/edit/withRows.ts";
+import { withEmptyRow } from "../../core/edit/withEmptyRow.ts";
+import { withoutRows } from "../../core/edit/withoutRows.ts";
 import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
 import { isTyped } from "../../core/sheets/sheetOf.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { strengthOfLiquid } from "../../../src/core/chlorine/fading.ts";
+import { strengthOfLiquid } from "../../../src/core/chlorine/strengthOfLiquid.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";

@@ -1,8 +1,8 @@
 import { calculation, derive, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import type { Counts } from "../../counts/counts.ts";
-import { poissonCount } from "../../counts/measures.ts";
 import { mixedCount } from "../../counts/mixedCount.ts";
+import { poissonCount } from "../../counts/poissonCount.ts";
 import type { Forecast } from "../../forecast/forecast.ts";
 import { interval } from "../../forecast/scorecard.ts";
 import { valueIn } from "../../outcome.ts";

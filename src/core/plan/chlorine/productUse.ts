@@ -1,9 +1,9 @@
 import { derive, type Figure, gather } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { partOf } from "../../partOf.ts";
-import { total } from "../../quantities.ts";
 import { say } from "../../say.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
+import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
 import type { WardUse } from "./wardUses.ts";
 

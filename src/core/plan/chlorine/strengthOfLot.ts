@@ -6,7 +6,8 @@ import {
 	nameFigure,
 } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
-import { strengthOfLiquid, strengthOfPowder } from "../../chlorine/fading.ts";
+import { strengthOfLiquid } from "../../chlorine/strengthOfLiquid.ts";
+import { strengthOfPowder } from "../../chlorine/strengthOfPowder.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";

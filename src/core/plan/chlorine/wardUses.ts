@@ -1,12 +1,12 @@
 import { derive, type Figure, nameFigure, refusedFigure } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { partOf } from "../../partOf.ts";
-import { total } from "../../quantities.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { BadRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type WardSolutionRow, wardSolutionSheet } from "../../sheets/wardSolution.ts";
+import { total } from "../../total.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { byDate } from "../byDate.ts";
 import type { UnitFigures } from "../unitFigures.ts";

@@ -1,6 +1,6 @@
 import { derive, type Figure, gather } from "../../calculation.ts";
-import { total } from "../../quantities.ts";
 import { say } from "../../say.ts";
+import { total } from "../../total.ts";
 import type { KindFigures } from "./kindFigures.ts";
 
 /** A figure of each kind under the kind's name, for a list that names its parts. */

@@ -1,12 +1,13 @@
 import { derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
-import { countTimes, total } from "../../quantities.ts";
+import { countTimes } from "../../countTimes.ts";
 import { givenFigure } from "../../read/cellFigure.ts";
 import { type ReadWorkbook, readWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type MonthMeasure, monthSheet } from "../../sheets/month.ts";
 import { type PastPlansRow, pastPlansSheet } from "../../sheets/pastPlans.ts";
 import { type Measure, planMeasures } from "../../sheets/planMeasures.ts";
+import { total } from "../../total.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { daysOfMonth, type IsoMonth } from "../../values/isoMonth.ts";
 import type { Workbook } from "../../workbook.ts";

@@ -1,6 +1,6 @@
 import { derive, type Figure, gather } from "../../calculation.ts";
-import { total } from "../../quantities.ts";
 import { say } from "../../say.ts";
+import { total } from "../../total.ts";
 import type { IsoDate } from "../../values/date.ts";
 
 /** What the record says of one measure over some days. */

@@ -1,6 +1,6 @@
 import { calculation, derive, type Figure, Refusal } from "../../calculation.ts";
 import { setAside } from "../../counts/counts.ts";
-import { confidenceInput } from "../../counts/measures.ts";
+import { confidenceInput } from "../../counts/setAsideOf.ts";
 import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { kitsOfRound } from "../../rounds/countsOfRounds.ts";

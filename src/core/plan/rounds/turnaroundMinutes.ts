@@ -1,6 +1,6 @@
 import { calculation, Refusal, type RefusalWords } from "../../calculation.ts";
 import { setAside } from "../../counts/counts.ts";
-import { confidenceInput } from "../../counts/measures.ts";
+import { confidenceInput } from "../../counts/setAsideOf.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { kitsOfRound } from "../../rounds/countsOfRounds.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";

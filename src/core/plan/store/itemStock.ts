@@ -1,12 +1,14 @@
 import { calculation, derive, type Figure, gather } from "../../calculation.ts";
-import { total } from "../../quantities.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { commonPractice, sources } from "../../sources.ts";
-import { monthsOfStock, orderPacks, targetStock } from "../../stock/orders.ts";
+import { monthsOfStock } from "../../stock/monthsOfStock.ts";
+import { orderPacks } from "../../stock/orderPacks.ts";
 import { type ProjectedLot, type Projection, project } from "../../stock/projection.ts";
+import { targetStock } from "../../stock/targetStock.ts";
+import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";

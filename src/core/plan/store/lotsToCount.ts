@@ -1,11 +1,12 @@
 import { derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
-import { countTimes, total } from "../../quantities.ts";
+import { countTimes } from "../../countTimes.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { placedSheet } from "../../sheets/placed.ts";
 import type { ListedLot } from "../../stock/lotsInStore.ts";
+import { total } from "../../total.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import type { ProductFigures } from "../chlorine/productFigures.ts";
 import { strengthOfLot, strengthOnDay } from "../chlorine/strengthOfLot.ts";

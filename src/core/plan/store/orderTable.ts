@@ -1,6 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
-import { countTimes } from "../../quantities.ts";
+import { countTimes } from "../../countTimes.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";

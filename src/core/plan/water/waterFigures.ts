@@ -10,7 +10,9 @@ import { type Boiling, boilingOfRound, lightBy } from "../../water/boilingOfRoun
 import { boilingPoint } from "../../water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading } from "../../water/coolingMinutes.ts";
 import { type Fuel, fuelData } from "../../water/fuelData.ts";
-import { fuelQuantity, KJ_PER_LITRE_PER_C, netPower } from "../../water/heating.ts";
+import { fuelQuantity } from "../../water/fuelQuantity.ts";
+import { KJ_PER_LITRE_PER_C } from "../../water/heatToBoil.ts";
+import { netPower } from "../../water/netPower.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 
 /** What holds for every pot of water the unit boils. */

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { withEmptyRow, withoutRows } from "../../../src/core/edit/withRows.ts";
+import { withEmptyRow } from "../../../src/core/edit/withEmptyRow.ts";
+import { withoutRows } from "../../../src/core/edit/withoutRows.ts";
 import { lineOf, type TextTable, type Workbook } from "../../../src/core/workbook.ts";
 
 /** A ragged row, a column of nobody's, and a row whose cell runs over three lines. */

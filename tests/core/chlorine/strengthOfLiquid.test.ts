@@ -1,9 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-	fadingRate,
-	strengthOfLiquid,
-	strengthOfPowder,
-} from "../../../src/core/chlorine/fading.ts";
+import { fadingRate, strengthOfLiquid } from "../../../src/core/chlorine/strengthOfLiquid.ts";
+import { strengthOfPowder } from "../../../src/core/chlorine/strengthOfPowder.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

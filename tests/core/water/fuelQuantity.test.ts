@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { fuelQuantity, heatToBoil, netPower } from "../../../src/core/water/heating.ts";
+import { fuelQuantity } from "../../../src/core/water/fuelQuantity.ts";
+import { heatToBoil } from "../../../src/core/water/heatToBoil.ts";
+import { netPower } from "../../../src/core/water/netPower.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { choice, yesNo } from "../../../src/core/values/choice.ts";
+import { LONGEST_NAME, name } from "../../../src/core/values/name.ts";
+import { LONGEST_NOTE, note } from "../../../src/core/values/note.ts";
 import { number } from "../../../src/core/values/number.ts";
-import { LONGEST_NAME, LONGEST_NOTE, name, note } from "../../../src/core/values/text.ts";
 import { optional } from "../../../src/core/values/valueKind.ts";
 
 describe("name", () => {

@@ -1,10 +1,7 @@
 import { describe, expect, test } from "vitest";
-import {
-	monthsOfStock,
-	orderPacks,
-	packsFor,
-	targetStock,
-} from "../../../src/core/stock/orders.ts";
+import { monthsOfStock } from "../../../src/core/stock/monthsOfStock.ts";
+import { orderPacks, packsFor } from "../../../src/core/stock/orderPacks.ts";
+import { targetStock } from "../../../src/core/stock/targetStock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 

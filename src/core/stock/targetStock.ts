@@ -1,0 +1,22 @@
+import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
+import { sources } from "../sources.ts";
+
+/** What has to be on hand or on its way (the order-up-to level) so that stock lasts until the next order has come in. */
+export const targetStock = calculation<{ use: number; wastagePct: number }, number>({
+	key: "target_stock",
+	label: say`Target stock`,
+	unit: say`in the item's measure`,
+	formula: say`What use over lead and review days sets aside, at the item's service level, ÷ (1 − wastage).`,
+	source: sources.losses,
+	inputs: {
+		use: {
+			label: say`Use over lead and review days, set aside`,
+			unit: say`in the item's measure`,
+			min: 0,
+		},
+		wastagePct: { label: say`Wastage`, unit: "%", min: 0, max: 99 },
+	},
+	example: { inputs: { use: 90, wastagePct: 10 }, result: 100, within: 1e-9 },
+	compute: ({ use, wastagePct }) => use / (1 - wastagePct / 100),
+});
