@@ -39,19 +39,20 @@ export const checksSheet = sheet({
 		seal_holds: test(say`Seal holds`, say`Outlet blocked: the bag resists, no leak is heard.`),
 		relief_opens: test(say`Relief opens`, say`The pressure relief opens when squeezed hard.`),
 		suction_holds: test(say`Suction holds`, say`Draws in and pushes out fully, no bubbles.`),
-		damage: typed({
-			label: say`Damage seen`,
-			unit: "",
-			value: optional(yesNo()),
-			help: say`On any piece: torn, cracked, sticky, gone cloudy.`,
-			added: true,
-		}),
+		note: typed({ label: say`Note`, unit: "", value: note(), help: say`What was seen.` }),
 		purpose: typed({
 			label: say`Checked for`,
 			unit: "",
 			value: choice(checkPurposes),
 			fallback: "after_round",
 			help: say`after a round: releases the kit; before use: never makes its life longer; in place of a round: from the time before rounds were written down.`,
+			added: true,
+		}),
+		damage: typed({
+			label: say`Damage seen`,
+			unit: "",
+			value: optional(yesNo()),
+			help: say`On any piece: torn, cracked, sticky, gone cloudy.`,
 			added: true,
 		}),
 		checked_by: typed({
@@ -61,7 +62,6 @@ export const checksSheet = sheet({
 			help: say`Who checked; may be blank.`,
 			added: true,
 		}),
-		note: typed({ label: say`Note`, unit: "", value: note(), help: say`What was seen.` }),
 	},
 });
 

@@ -13,10 +13,10 @@ const passed: ChecksRow = {
 	seal_holds: "yes",
 	relief_opens: "yes",
 	suction_holds: "yes",
-	damage: null,
-	purpose: "after_round",
-	checked_by: "",
 	note: "",
+	purpose: "after_round",
+	damage: null,
+	checked_by: "",
 };
 const checked = (change: Partial<ChecksRow>, listed = 12) =>
 	checkResult({ ...passed, ...change }, listed);

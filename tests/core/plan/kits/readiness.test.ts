@@ -6,7 +6,7 @@ import { numberIn, problemCodes, rowsOf } from "../../planCells.ts";
 import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const HEADER =
-	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note,damage,purpose";
+	"checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note,purpose";
 const ROUNDS = "date,start,ended,kits,descaled";
 const USES = "at,kit,what,by,note";
 const withRecord = (record: {
@@ -29,7 +29,7 @@ const inService = (made: ReturnType<typeof plan>) =>
 	numberIn(rowsOf(made, "day-plan.csv")[0], "kits_in_service");
 
 const pass = (at: string, kit = "A", purpose = "") =>
-	`${at},${kit},5,yes,yes,yes,yes,yes,,,,${purpose}`;
+	`${at},${kit},5,yes,yes,yes,yes,yes,,,${purpose}`;
 const SHORT = "A,4,yes,yes,yes,yes,yes,,";
 const FAILED = "A,5,yes,yes,no,yes,yes,,";
 const DIRTY = "A,5,no,yes,yes,yes,yes,,";
