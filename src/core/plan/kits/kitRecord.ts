@@ -1,3 +1,4 @@
+import { Grouped } from "../../grouped.ts";
 import { checkResult } from "../../kits/checkResult.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
@@ -60,14 +61,14 @@ export function kitRecords(
 	rounds: readonly RoundOfRecord[],
 	lastDay: IsoDate,
 ): (kit: KitsRow) => KitRecord {
-	const roundsOf = new Grouped<RoundOfRecord>();
+	const roundsOf = new Grouped<string, RoundOfRecord>();
 	for (const round of rounds)
 		if (round.row.value.date <= lastDay) for (const kit of round.kits) roundsOf.add(kit, round);
-	const usesOf = new Grouped<UsesRow>();
+	const usesOf = new Grouped<string, UsesRow>();
 	for (const { value } of tables.uses.rows)
 		if (value.what !== "none_ready" && value.at.date <= lastDay)
 			usesOf.add(value.kit.trim(), value);
-	const checksOf = new Grouped<GoodRow<ChecksRow>>();
+	const checksOf = new Grouped<string, GoodRow<ChecksRow>>();
 	for (const row of tables.checks.rows)
 		if (row.value.checked_at.date <= lastDay) checksOf.add(row.value.kit, row);
 	const listed = piecesByKind(tables.kinds);
@@ -90,21 +91,6 @@ export function kitRecords(
 			events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });
 		return { events, lastCheck };
 	};
-}
-
-/** Rows by the kit they are of. */
-class Grouped<R> {
-	readonly #rows = new Map<string, R[]>();
-
-	add(kit: string, row: R): void {
-		const before = this.#rows.get(kit);
-		if (before) before.push(row);
-		else this.#rows.set(kit, [row]);
-	}
-
-	of(kit: string): readonly R[] {
-		return this.#rows.get(kit) ?? [];
-	}
 }
 
 /** The finished checks of one kit as events, and the latest of them. */

@@ -1,7 +1,7 @@
 import { type Problem, problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
-import { clockAfter } from "../../record/momentAt.ts";
+import { soakMinutes } from "../../record/soakMinutes.ts";
 import { say } from "../../say.ts";
 import { type RoundsDoneRow, roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { type UsesRow, usesSheet } from "../../sheets/uses.ts";
@@ -10,9 +10,6 @@ import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { doubleRounds } from "./doubleRounds.ts";
 import type { RoundOfRecord } from "./kitRecord.ts";
-
-/** Longest soak that is no slip of the pen, in minutes. */
-const LONGEST_SOAK = 12 * 60;
 
 /** What is wrong with the uses and rounds of the record: kits and lots that nobody knows, days to come, times that contradict each other. */
 export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
@@ -64,9 +61,7 @@ function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Probl
 	});
 	const found = unknown.map((mark) => unknownKit(place("kits"), mark));
 	if (date > lastDay) found.push(toCome(place("date"), date, lastDay));
-	if (soakIn === null || soakOut === null) return found;
-	const soaked = clockAfter(start, soakOut) - clockAfter(start, soakIn);
-	if (soaked < 0 || soaked > LONGEST_SOAK)
+	if (soakIn !== null && soakOut !== null && soakMinutes(row.value) === null)
 		found.push(
 			problem(place("soak_out"), {
 				code: "soak-out-before-in",

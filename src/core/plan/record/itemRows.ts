@@ -1,7 +1,9 @@
 import { nameFigure } from "../../calculation.ts";
 import type { ComputedRow } from "../../computedTable.ts";
+import { Grouped } from "../../grouped.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import type { GoodRow } from "../../read/rows.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
@@ -14,10 +16,13 @@ export function itemRows(
 	{ tables }: ReadWorkbook,
 	days: readonly IsoDate[],
 ): ComputedRow<typeof monthSheet>[] {
+	const entriesOf = new Grouped<string, GoodRow<JournalRow>>();
+	for (const row of tables.journal.rows) entriesOf.add(row.value.item, row);
+	const all = new Set(days);
 	return tables.items.rows.map((item) => {
 		const { item: name, measure } = item.value;
-		const entries = tables.journal.rows.filter(({ value }) => value.item === name);
-		const within = entries.map(({ value }) => value).filter(({ day }) => days.includes(day));
+		const entries = entriesOf.of(name);
+		const within = entries.map(({ value }) => value).filter(({ day }) => all.has(day));
 		const sum = (kind: JournalRow["entry"]) =>
 			within.reduce((all, { entry, quantity }) => all + (entry === kind ? quantity : 0), 0);
 		const { done, note } = recorded(

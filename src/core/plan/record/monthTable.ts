@@ -4,7 +4,7 @@ import { countTimes } from "../../countTimes.ts";
 import { givenFigure } from "../../read/cellFigure.ts";
 import { type ReadWorkbook, readWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
-import { type MonthMeasure, monthSheet } from "../../sheets/month.ts";
+import { type MonthMeasure, monthMeasures, monthSheet } from "../../sheets/month.ts";
 import { type PastPlansRow, pastPlansSheet } from "../../sheets/pastPlans.ts";
 import { type Measure, planMeasures } from "../../sheets/planMeasures.ts";
 import { total } from "../../total.ts";
@@ -12,6 +12,7 @@ import type { IsoDate } from "../../values/date.ts";
 import { daysOfMonth, type IsoMonth } from "../../values/isoMonth.ts";
 import type { Workbook } from "../../workbook.ts";
 import { itemRows } from "./itemRows.ts";
+import { keptPlans } from "./keptPlans.ts";
 import { measuresDone } from "./measuresDone.ts";
 import type { Recorded } from "./recorded.ts";
 
@@ -19,15 +20,19 @@ type Row = ComputedRow<typeof monthSheet>;
 
 /** The report of a month: what was planned for its days, and what the record says was done. */
 export function monthTable(workbook: Workbook, month: IsoMonth): ComputedTable<typeof monthSheet> {
-	const read = readWorkbook(workbook);
-	const days = daysOfMonth(month);
+	return spanTable(readWorkbook(workbook), daysOfMonth(month));
+}
+
+/** The same of whatever days. */
+export function spanTable(
+	read: ReadWorkbook,
+	days: readonly IsoDate[],
+): ComputedTable<typeof monthSheet> {
 	const done = measuresDone(read, days);
 	return {
 		sheet: monthSheet,
 		rows: [
-			...(Object.keys(done) as MonthMeasure[]).map((measure) =>
-				measureRow(read, days, measure, done[measure]),
-			),
+			...monthMeasures.map((measure) => measureRow(read, days, measure, done[measure])),
 			...itemRows(read, days),
 		],
 	};
@@ -122,10 +127,8 @@ function kept(
 	days: readonly IsoDate[],
 	measure: Measure,
 ): Omit<Planned, "unit"> {
-	const all = new Set(days);
-	const rows = tables.pastPlans.rows.filter(
-		({ value }) => value.measure_of === measure && all.has(value.date),
-	);
+	const byDay = keptPlans(tables)(measure);
+	const rows = days.flatMap((day) => byDay.get(day) ?? []);
 	const sum = (column: keyof PastPlansRow & ("expected" | "set_aside")) => {
 		const figures = rows.flatMap((row) => {
 			const figure = givenFigure(pastPlansSheet, row, column);

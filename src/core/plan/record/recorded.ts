@@ -1,4 +1,5 @@
 import { derive, type Figure, gather } from "../../calculation.ts";
+import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { total } from "../../total.ts";
 import type { IsoDate } from "../../values/date.ts";
@@ -9,6 +10,8 @@ export interface Recorded {
 	readonly done: Figure | undefined;
 	/** On how many of the days it was recorded, or that it was on none. */
 	readonly note: string;
+	/** What was done on each of the days that are recorded; 0 where it is recorded that there was none. */
+	readonly byDay: ReadonlyMap<IsoDate, number>;
 }
 
 /** One figure of a day, with the day it counts for. */
@@ -35,14 +38,15 @@ export function recorded(
 ): Recorded {
 	const all = new Set(days);
 	const within = parts.filter(({ day }) => all.has(day));
-	const kept = new Set([...recordedOn].filter((day) => all.has(day)));
-	if (kept.size === 0) return { done: undefined, note: say`not recorded` };
+	const byDay = new Map<IsoDate, number>();
+	for (const day of recordedOn) if (all.has(day)) byDay.set(day, 0);
+	for (const { day, figure } of within)
+		byDay.set(day, (byDay.get(day) ?? 0) + (valueIn(figure) ?? 0));
+	if (byDay.size === 0) return { done: undefined, note: say`not recorded`, byDay };
 	const figures = Object.fromEntries(within.map(({ name, figure }) => [name, figure]));
 	return {
 		done: derive(total("recorded", label, unit), { parts: gather(label, unit, figures) }),
-		note:
-			kept.size === days.length
-				? say`every day recorded`
-				: say`${kept.size} of ${days.length} days recorded`,
+		note: say`${byDay.size} of ${days.length} days recorded`,
+		byDay,
 	};
 }
