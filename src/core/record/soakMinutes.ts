@@ -1,4 +1,4 @@
-import { clockAfter } from "./momentAfter.ts";
+import { clockAfter } from "./momentAt.ts";
 
 /** Longest soak that is no slip of the pen, in minutes (common practice, no source). */
 const LONGEST_SOAK = 12 * 60;

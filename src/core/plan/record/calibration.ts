@@ -9,8 +9,8 @@ export interface Calibration {
 	readonly enough: number;
 	/** Where the true share lies. */
 	readonly between: ShareBetween;
-	/** "too little": fewer days than asked for, beyond chance. "too much": even one less would have been enough more often than asked for, beyond chance. */
-	readonly verdict: "as asked" | "too little" | "too much";
+	/** "too_little": fewer days than asked for, beyond chance. "too_much": even one less would have been enough more often than asked for, beyond chance. */
+	readonly verdict: "as_asked" | "too_little" | "too_much";
 }
 
 /** How sure the judgement is to be: the interval holds the truth at least so often (common practice, no source). */
@@ -40,6 +40,6 @@ export function calibration(
 	const between = shareBetween(enough, days, SURENESS);
 	const withLess = shareBetween(enoughWith(step), days, SURENESS);
 	const verdict =
-		between.high < asked ? "too little" : withLess.low > asked ? "too much" : "as asked";
+		between.high < asked ? "too_little" : withLess.low > asked ? "too_much" : "as_asked";
 	return { days, enough, between, verdict };
 }

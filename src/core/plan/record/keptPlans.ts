@@ -1,6 +1,6 @@
 import { memoizeByObject } from "../../memoize.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import type { PastPlansRow } from "../../sheets/pastPlans.ts";
 import type { Measure } from "../../sheets/planMeasures.ts";
 import type { IsoDate } from "../../values/date.ts";
