@@ -22,6 +22,7 @@ export { wardSolutionPage } from "./subjects/mixing/wardSolutionPage.ts";
 export { wardUsePage } from "./subjects/mixing/wardUsePage.ts";
 export { costsPage } from "./subjects/order/costsPage.ts";
 export { orderPage } from "./subjects/order/orderPage.ts";
+export { placedPage } from "./subjects/order/placedPage.ts";
 export { supplyUsePage } from "./subjects/order/supplyUsePage.ts";
 export { runSheetPage } from "./subjects/rounds/runSheetPage.ts";
 export { journalPage } from "./subjects/store/journalPage.ts";

@@ -135,7 +135,7 @@ export const questions: readonly PageQuestion[] = [
 		pages: [
 			page(storekeeperTitle, (its) => its.storekeeperPage),
 			page(orderSheet, (its) => its.orderPage),
-			plainPage(placedSheet),
+			page(placedSheet, (its) => its.placedPage),
 			page(supplyUseSheet, (its) => its.supplyUsePage),
 			page(stockSheet, (its) => its.stockPage),
 			page(stockAheadSheet, (its) => its.stockAheadPage),

@@ -21,21 +21,23 @@ export interface LotOnHand {
 }
 
 /** Every lot that could be understood, as the journal leaves it. */
-export const lotsOnHand = memoizeByObject(({ lots, journal }: ReadTables): readonly LotOnHand[] => {
-	const byLot = new Map<string, GoodRow<JournalRow>[]>();
-	for (const row of journal.rows) {
-		const ofLot = byLot.get(nameOf(row.value));
-		if (ofLot) ofLot.push(row);
-		else byLot.set(nameOf(row.value), [row]);
-	}
-	return lots.rows.map((row) => {
-		const entries = entriesFigure(byLot.get(nameOf(row.value)) ?? []);
-		const listed = cellFigure(lotsSheet, row, "quantity");
-		const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
-		const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
-		return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
-	});
-});
+export const lotsOnHand = memoizeByObject(
+	({ lots, journal }: Pick<ReadTables, "lots" | "journal">): readonly LotOnHand[] => {
+		const byLot = new Map<string, GoodRow<JournalRow>[]>();
+		for (const row of journal.rows) {
+			const ofLot = byLot.get(nameOf(row.value));
+			if (ofLot) ofLot.push(row);
+			else byLot.set(nameOf(row.value), [row]);
+		}
+		return lots.rows.map((row) => {
+			const entries = entriesFigure(byLot.get(nameOf(row.value)) ?? []);
+			const listed = cellFigure(lotsSheet, row, "quantity");
+			const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
+			const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
+			return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
+		});
+	},
+);
 
 /** Whether a lot was announced and nothing says yet that it came: no day of receipt, no entry of the journal. */
 export function isComing({ row, entries }: LotOnHand): boolean {

@@ -13,7 +13,7 @@ export interface OrderOnTheWay {
 
 /** Every order on its way, of items that the store lists. */
 export const ordersOnTheWay = memoizeByObject(
-	({ placed, items }: ReadTables): readonly OrderOnTheWay[] => {
+	({ placed, items }: Pick<ReadTables, "placed" | "items">): readonly OrderOnTheWay[] => {
 		const leadDays = new Map(items.rows.map(({ value }) => [value.item, value.lead_days]));
 		return placed.rows.flatMap((row) => {
 			const { item, packs, received_on: received, expected_on: expected } = row.value;

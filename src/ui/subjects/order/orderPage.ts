@@ -3,6 +3,7 @@ import type { SheetPage } from "../../page.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import { orderForm } from "./orderForm.ts";
 import { orderHeadline } from "./orderWords.ts";
+import { placeOrderPart } from "./placeOrderPart.ts";
 import { orderView } from "./shownOrder.ts";
 
 /** What to order, and how pressing it is. */
@@ -10,6 +11,7 @@ export const orderPage: SheetPage = {
 	sheet: orderSheet,
 	headline: orderHeadline,
 	over: orderView,
+	part: placeOrderPart,
 	cautions: storeCautions,
 	prints: [orderForm],
 };

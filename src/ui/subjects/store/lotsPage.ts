@@ -1,4 +1,5 @@
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
+import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
 import { say } from "../../../core/say.ts";
 import { lotsSheet } from "../../../core/sheets/lots.ts";
 import { counted } from "../../format/counted.ts";
@@ -17,9 +18,10 @@ export const lotsPage: SheetPage = {
 };
 
 function lotsHeadline(state: State): string | undefined {
-	const { lots } = storeBooks(state.workbook);
+	const books = storeBooks(state.workbook);
+	const { lots } = books;
 	const firstDay = unitSetting(state, "plan_start");
 	if (lots.rows.length === 0 || firstDay === undefined) return undefined;
-	const coming = lots.rows.filter(({ value }) => (value.arrives_on ?? "") > firstDay).length;
+	const coming = lotsOnHand(books).filter(isComing).length;
 	return say`${counted(lots.rows.length - coming, "lot")} in the store, ${coming} on the way`;
 }

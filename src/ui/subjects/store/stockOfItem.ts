@@ -1,5 +1,6 @@
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -12,7 +13,8 @@ const WEEKS_SHOWN = 13;
 
 export interface Arrival {
 	readonly date: string;
-	readonly lot: string;
+	/** Undefined for an order, of which the lot is not known yet. */
+	readonly lot: string | undefined;
 	readonly quantity: number;
 }
 
@@ -39,11 +41,21 @@ export function stockOfItem(state: State, item: string): StockOfItem | undefined
 
 function arrivalsOf(state: State, item: string): Arrival[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	return storeBooks(state.workbook).lots.rows.flatMap(({ value }) =>
+	const books = storeBooks(state.workbook);
+	const lots = books.lots.rows.flatMap(({ value }) =>
 		value.item === item && value.arrives_on !== null && value.arrives_on > firstDay
 			? [{ date: value.arrives_on, lot: value.lot, quantity: value.quantity }]
 			: [],
 	);
+	const packSize = books.items.rows.find(({ value }) => value.item === item)?.value.pack_size ?? 1;
+	const orders = ordersOnTheWay(books)
+		.filter(({ row, expectedOn }) => row.value.item === item && expectedOn > firstDay)
+		.map(({ row, expectedOn }) => ({
+			date: expectedOn,
+			lot: undefined,
+			quantity: row.value.packs * packSize,
+		}));
+	return [...lots, ...orders];
 }
 
 export type Spacing = "weeks" | "months";

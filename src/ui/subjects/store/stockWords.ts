@@ -10,9 +10,10 @@ export function stockSentence({ line, weeks, reserve, arrivals }: StockOfItem): 
 	const { item, measure, runsOutOn, packs, orderBy } = line;
 	const last = weeks.at(-1)?.date ?? "";
 	const below = weeks.find((week) => week.usable < reserve);
-	const came = arrivals.map(
-		({ lot, quantity, date }) =>
-			say`lot ${lot} of ${amountOf(quantity, measure)} is counted from ${shownDay(date)}`,
+	const came = arrivals.map(({ lot, quantity, date }) =>
+		lot === undefined
+			? say`an order of ${amountOf(quantity, measure)} is counted from ${shownDay(date)}`
+			: say`lot ${lot} of ${amountOf(quantity, measure)} is counted from ${shownDay(date)}`,
 	);
 	const parts = [
 		runsOutOn === ""

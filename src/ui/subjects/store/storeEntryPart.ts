@@ -6,7 +6,7 @@ import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
-import { daysOf } from "../../state/daysOf.ts";
+import { dayNow } from "../../state/dayNow.ts";
 import type { State } from "../../state/store.ts";
 import { doneWords, wrongWords } from "./enteredWords.ts";
 import { offer } from "./entryField.ts";
@@ -86,14 +86,4 @@ function clear({ fields }: StoreEntryForm): void {
 	for (const { control } of [fields.quantity, fields.newLot, fields.made, fields.expires])
 		control.value = "";
 	fields.item.control.focus();
-}
-
-/** Today where the plan runs today, else its first day. */
-function dayNow(state: State): string {
-	const now = new Date();
-	const today = new Date(now.getTime() - now.getTimezoneOffset() * 60_000)
-		.toISOString()
-		.slice(0, 10);
-	const days = daysOf(state);
-	return days.includes(today) ? today : (days[0] ?? today);
 }

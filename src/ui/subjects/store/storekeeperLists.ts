@@ -1,6 +1,8 @@
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { NOT_USABLE } from "../../../core/plan/chlorine/lotFigures.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
+import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
 import { say } from "../../../core/say.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
 import { addDays } from "../../../core/values/date.ts";
@@ -126,20 +128,28 @@ function keyOf(until: string): string {
 
 function arriving(state: State, packs: Lines): ToDo[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	return storeBooks(state.workbook)
-		.lots.rows.flatMap(({ value }) =>
-			value.arrives_on !== null && value.received_on === null
-				? [{ ...value, on: value.arrives_on }]
-				: [],
-		)
+	const books = storeBooks(state.workbook);
+	const lots = lotsOnHand(books)
+		.filter(isComing)
+		.map(({ row: { value }, quantity }) => ({
+			item: say`${value.item}, lot ${value.lot}`,
+			amount: inPacks(packs, value.item, quantity),
+			on: value.arrives_on ?? "",
+		}));
+	const orders = ordersOnTheWay(books).map(({ row: { value }, expectedOn }) => ({
+		item: value.item,
+		amount: say`${counted(value.packs, "pack")}, ordered ${shownDay(value.ordered_on)}`,
+		on: expectedOn,
+	}));
+	return [...lots, ...orders]
 		.sort((a, b) => (a.on < b.on ? -1 : 1))
-		.map(({ item, lot, quantity, on }) => ({
-			item: say`${item}, lot ${lot}`,
-			amount: inPacks(packs, item, quantity),
+		.map(({ item, amount, on }) => ({
+			item,
+			amount,
 			by: on < firstDay ? say`was due ${shownDay(on)}` : shownDay(on),
 			more:
 				on < firstDay
-					? say`The plan counts it as here. Has it come? Enter it as received, or put its day right.`
+					? say`Overdue, and in no day's stock. Has it come? Enter it as received. If not, ask where it is.`
 					: "",
 		}));
 }
