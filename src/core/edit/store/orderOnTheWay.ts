@@ -1,5 +1,5 @@
+import type { GoodRow } from "../../read/goodRow.ts";
 import { readTable } from "../../read/readTable.ts";
-import type { GoodRow } from "../../read/rows.ts";
 import { type PlacedRow, placedSheet } from "../../sheets/placed.ts";
 import { lineOf, type Workbook } from "../../workbook.ts";
 import { withRow } from "../withRow.ts";
