@@ -7,7 +7,7 @@ import { shownDay } from "../../format/shownDay.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import { dayNow } from "../../state/dayNow.ts";
 import type { State } from "../../state/store.ts";
-import { type EntryField, entryField } from "../store/entryFields.ts";
+import { type EntryField, entryField } from "../store/entryField.ts";
 import { orderLines } from "./orderLines.ts";
 
 /** Writes down that what the sheet asks for was ordered: the packs stand there already, and one act enters them all. */

@@ -5,7 +5,7 @@ import { placedSheet } from "../../../core/sheets/placed.ts";
 import { counted } from "../../format/counted.ts";
 import type { SheetPage } from "../../page.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import { receivePart } from "./receivePart.ts";
 

@@ -1,7 +1,7 @@
 import type { Delivery } from "../../../core/edit/store/orderReceived.ts";
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
-import { entryField } from "../store/entryFields.ts";
+import { entryField } from "../store/entryField.ts";
 
 export type ReceiveForm = ReturnType<typeof receiveForm>;
 

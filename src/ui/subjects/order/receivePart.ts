@@ -12,8 +12,8 @@ import { shownDay } from "../../format/shownDay.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import { dayNow } from "../../state/dayNow.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSettings.ts";
-import { offer } from "../store/entryFields.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
+import { offer } from "../store/entryField.ts";
 import { type ReceiveForm, receiveForm } from "./receiveForm.ts";
 
 /** Decimals of what came. */
