@@ -22,7 +22,7 @@ test.each(pages.map((page) => [page.file, page] as const))(
 
 test("where chlorine, boiling water, a kit's readiness or the store is at stake, cautions stand on the page", async () => {
 	const acts =
-		/^(tonight|run-sheet|mixing|mixing-days|wall-table|ward-use|boiling|order|stock|lots|journal|kit-register|checks)\.csv$/;
+		/^(tonight|run-sheet|mixing|mixing-days|wall-table|ward-use|boiling|order|placed|stock|lots|journal|kit-register|checks)\.csv$/;
 	for (const { file, load } of pages.filter((page) => sheetOf(page.file))) {
 		const on = await load();
 		const count = "mount" in on ? 0 : (on.cautions ?? []).length;
