@@ -4,6 +4,7 @@ import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { computedCsv } from "../../io/computedCsv.ts";
 import { writeCsv } from "../../io/csv.ts";
+import { standardTable } from "../../io/standardTable.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
 import type { Store } from "../state/store.ts";
 import { askAfterHindrance } from "./askAfterHindrance.ts";
@@ -77,10 +78,19 @@ function settingsOf({ tables }: Workbook) {
 	return readSettings(tables[unitSheet.file]).settings;
 }
 
-/** Saves one sheet as CSV. */
-export function saveSheet(workbook: Workbook, plan: Plan, file: string): void {
+/** By this mark, and nothing else, some spreadsheets know that a CSV file is in UTF-8. */
+const BYTE_ORDER_MARK = "\ufeff";
+
+/** Saves one sheet as CSV. @param forSpreadsheets with the mark by which spreadsheets know its letters; other programs may take it for part of the first column's name */
+export function saveSheet(
+	workbook: Workbook,
+	plan: Plan,
+	file: string,
+	forSpreadsheets: boolean,
+): void {
 	const computed = plan.tables[file];
 	const table = workbook.tables[file];
-	if (computed) saveFile(file, computedCsv(computed), "text/csv");
-	else if (table) saveFile(file, writeCsv(table), "text/csv");
+	const text = computed ? computedCsv(computed) : table && writeCsv(standardTable(file, table));
+	if (text !== undefined)
+		saveFile(file, forSpreadsheets ? `${BYTE_ORDER_MARK}${text}` : text, "text/csv");
 }

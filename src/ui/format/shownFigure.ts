@@ -39,7 +39,7 @@ export function shownAs(
 }
 
 function shownText({ signed, coded, value: kind }: Column<unknown>, text: string): string {
-	if (signed) return text.replace(".", decimalSign);
+	if (signed) return text.replace(/^-/, "−").replace(".", decimalSign);
 	if (kind.tableSchema.type === "date") return shownDay(text);
 	return kind.options || coded ? shownWord(text) : text;
 }

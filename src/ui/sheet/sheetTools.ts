@@ -37,7 +37,8 @@ export class SheetTools {
 				desk.arrange(arrangement);
 				this.paint();
 			});
-		const save = () => saveSheet(store.state.workbook, store.state.plan, file);
+		const save = (forSpreadsheets: boolean) =>
+			saveSheet(store.state.workbook, store.state.plan, file, forSpreadsheets);
 		this.element = el(
 			"div",
 			{},
@@ -50,7 +51,8 @@ export class SheetTools {
 				hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
 				hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
-				!cells && button(say`Save this sheet (CSV)`, save),
+				!cells && button(say`Save this sheet (CSV)`, () => save(false)),
+				!cells && button(say`Save for spreadsheets (CSV)`, () => save(true)),
 				...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
 				prints === undefined && button(say`Print this page`, () => window.print()),
 			),

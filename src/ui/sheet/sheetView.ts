@@ -6,6 +6,7 @@ import type { State } from "../state/store.ts";
 import { cautionList } from "./cautionList.ts";
 import { Desk } from "./desk.ts";
 import { problemList } from "./problemList.ts";
+import { refusedRows } from "./refusedRows.ts";
 import { sheetCells } from "./sheetCells.ts";
 import { SheetTools } from "./sheetTools.ts";
 
@@ -47,7 +48,8 @@ export class SheetView implements View {
 
 	paint(state: State): void {
 		const { headline, aboutNow, over, cautions } = this.#on;
-		this.#title.textContent = headline?.(state) ?? this.#page.title;
+		this.#title.textContent =
+			refusedRows(state, this.file) ?? headline?.(state) ?? this.#page.title;
 		fill(this.#about, el("p", {}, aboutNow?.(state) ?? this.#page.about));
 		const room = this.#over.clientWidth || window.innerWidth - 32;
 		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));

@@ -48,7 +48,7 @@ const countsAgainstBooks = calculation<OnHandInputs, string>({
 	inputs: onHandInputs,
 	example: {
 		inputs: { listed: 10, entries: [{ day: "2027-02-03", entry: "count", quantity: 8.5 }] },
-		result: "−1.5",
+		result: "-1.5",
 		within: 0,
 	},
 	compute: ({ listed, entries }) => {
@@ -135,9 +135,9 @@ function comingWords(isLate: boolean, day: IsoDate): string {
 		: say`On its way; arrives on ${day}.`;
 }
 
-/** A difference with its sign, a true minus; with a point, as files have it in every language. */
+/** A difference with its sign, as other programs read a number; with a point, as files have it in every language. */
 export function signed(difference: number): string {
 	const size = Number(Math.abs(difference).toFixed(3));
 	if (size === 0) return "0";
-	return `${difference < 0 ? "−" : "+"}${size}`;
+	return `${difference < 0 ? "-" : "+"}${size}`;
 }
