@@ -53,6 +53,8 @@ export interface PageCells {
 	grid(state: State): GridModel | undefined;
 	/** What texts in its cells mean in the workbook. */
 	writing(state: State, changes: readonly CellText[]): Writing;
+	/** Where a person goes on who fills the sheet in day by day. */
+	goOn?(state: State): { readonly row: number; readonly column: number } | undefined;
 	/** Which way a cell is copied over the block selected. */
 	readonly fills: "down" | "right";
 	/** What the style calls them, where they look like no other. */

@@ -81,6 +81,44 @@ describe("what other programs give", { timeout: 60_000 }, () => {
 		await workbook.close();
 	});
 
+	test("last week goes in by its numbers: the empty row waits with the first day not entered", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "records.csv");
+		const before = (await workbook.table()).length;
+		await workbook.page.getByRole("button", { name: "Go on with the next day" }).click();
+		for (const births of ["5", "6", "4"]) {
+			await workbook.page.keyboard.type(births);
+			await workbook.page.keyboard.press("Enter");
+		}
+		const added = (await workbook.table()).slice(before - 1).map((cells) => cells.slice(0, 2));
+		expect(added).toEqual([
+			["2027-03-01", "5"],
+			["2027-03-02", "6"],
+			["2027-03-03", "4"],
+			["2027-03-04", ""],
+		]);
+		await workbook.close();
+	});
+
+	test("a register whose rows cannot be read is not called empty", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "records.csv");
+		await drop(workbook, { "records.csv": "date,births,kits_used\nMonday,5,1\nTuesday,6,0\n" });
+		await expect.poll(() => workbook.headline()).toBe("2 rows could not be read");
+		await workbook.close();
+	});
+
+	test("a sheet saved for spreadsheets begins with the mark by which they know its letters", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "kits.csv");
+		const saved = async (name: string) => {
+			const download = workbook.page.waitForEvent("download");
+			await workbook.page.getByRole("button", { name }).click();
+			return readFileSync(await (await download).path(), "utf8");
+		};
+		const plain = await saved("Save this sheet (CSV)");
+		expect(plain).toMatch(/^kit,/);
+		expect(await saved("Save for spreadsheets (CSV)")).toBe(`\ufeff${plain}`);
+		await workbook.close();
+	});
+
 	test("a number with two meanings is asked for all files together", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "lots.csv");
 		const lots = `item,lot,quantity,made_on,received_on,arrives_on,expires_on\nLiquid soap,S-1,"1.400",,2027-02-20,,\nWhite vinegar,V-1,"2.500",,2027-02-20,,\n`;

@@ -99,6 +99,15 @@ export class Desk {
 		this.#host.scrollIntoView({ block: "nearest" });
 	}
 
+	/** Selects the cell where a person goes on. */
+	goOn(): void {
+		const place = this.cells.goOn?.(this.#around.store.state);
+		if (!place) return;
+		const row = this.shown.seenAt(place.row);
+		if (row === undefined) this.arrange({ ...this.shown.arrangement, among: "", contains: "" });
+		this.#grid?.select(this.shown.seenAt(place.row) ?? 0, place.column);
+	}
+
 	destroy(): void {
 		this.#grid?.destroy();
 	}

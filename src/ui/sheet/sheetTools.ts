@@ -32,7 +32,8 @@ export class SheetTools {
 			if (ours) act(command as keyof RowCommands);
 			return ours ?? false;
 		};
-		if (!cells)
+		const isOneSheet = cells?.fills !== "right";
+		if (isOneSheet)
 			this.#arranging = new ArrangePanel((arrangement) => {
 				desk.arrange(arrangement);
 				this.paint();
@@ -47,12 +48,13 @@ export class SheetTools {
 				{ class: "tools" },
 				asTable(desk.table),
 				this.#arranging?.button,
-				cells?.fills === "right" && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
+				!isOneSheet && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
 				hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
 				hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
-				!cells && button(say`Save this sheet (CSV)`, () => save(false)),
-				!cells && button(say`Save for spreadsheets (CSV)`, () => save(true)),
+				cells?.goOn && button(say`Go on with the next day`, () => desk.goOn()),
+				isOneSheet && button(say`Save this sheet (CSV)`, () => save(false)),
+				isOneSheet && button(say`Save for spreadsheets (CSV)`, () => save(true)),
 				...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
 				prints === undefined && button(say`Print this page`, () => window.print()),
 			),

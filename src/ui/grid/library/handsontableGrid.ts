@@ -16,6 +16,7 @@ import { renderHeader } from "./renderHeader.ts";
 const ROOM_FOR_SCROLLBAR_PX = 18;
 const TALLEST_SHARE = 0.72;
 const TAB = 9;
+const ENTER = 13;
 
 const CellEditor = cellEditor(TextEditor);
 const ChoiceEditor = choiceEditor(CellEditor);
@@ -29,6 +30,8 @@ const ChoiceEditor = choiceEditor(CellEditor);
 export function handsontableGrid(host: HTMLElement, first: GridModel, events: GridEvents): Grid {
 	let model = first;
 	const data: string[][] = [];
+	/** The cell is left downwards; the row to go on in may only be made by what was typed. */
+	let goesDown = false;
 	const fillData = () => {
 		data.length = 0;
 		for (let row = 0; row < model.rowCount; row++)
@@ -86,6 +89,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 				events.selected(row, column);
 			},
 			beforeKeyDown: (event: KeyboardEvent) => {
+				goesDown = event.keyCode === ENTER && !event.shiftKey && editing();
 				if (editing()) return;
 				if (event.keyCode === TAB) leave();
 				else if (events.pressed(event)) event.preventDefault();
@@ -99,6 +103,8 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			autoColumnSize: false,
 			autoRowSize: false,
 			outsideClickDeselects: false,
+			// Enter in the last row stays there: the top of the next column is nobody's next cell.
+			autoWrapCol: false,
 			maxRows: Number.POSITIVE_INFINITY,
 			renderAllRows: false,
 		},
@@ -187,6 +193,10 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			else if (!sameRows) update({ data, height: height(model) });
 			else hot.render();
 			quiet();
+			const [row, column] = hot.getSelectedLast() ?? [];
+			const madeRow = next.rowCount > before.rowCount && row === before.rowCount - 1;
+			if (goesDown && madeRow) hot.selectCell(before.rowCount, column ?? 0);
+			goesDown = false;
 		},
 		select: (row, column) => {
 			hot.selectCell(row, column);
