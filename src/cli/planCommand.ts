@@ -1,7 +1,8 @@
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import type { Answers } from "../io/fileQuestion.ts";
-import { readFolder, writeFiles } from "../io/folder.ts";
+import { readFolder } from "../io/readFolder.ts";
+import { writeFiles } from "../io/writeFiles.ts";
 import type { Command } from "./command.ts";
 import { planFiles } from "./planFiles.ts";
 import { problemLine } from "./problemLine.ts";

@@ -7,7 +7,7 @@ import { say } from "../core/say.ts";
 import { headerOf } from "../core/sheet.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
 import { LONGEST_NOTE } from "../core/values/note.ts";
-import { writeCsv } from "./csv.ts";
+import { writeCsv } from "./writeCsv.ts";
 
 /**
  * A sheet of the plan as a CSV file: unrounded, with at most six decimals and a

@@ -5,9 +5,9 @@ import { readTable } from "../core/read/readTable.ts";
 import { say } from "../core/say.ts";
 import { orderSheet } from "../core/sheets/order.ts";
 import type { UnitOrder } from "../core/units/combineOrders.ts";
-import { readCsv } from "./csv.ts";
 import { decode } from "./decode.ts";
 import { type Answers, questionProblem } from "./fileQuestion.ts";
+import { readCsv } from "./readCsv.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { withoutBlankEnds } from "./withoutBlankEnds.ts";
 

@@ -1,9 +1,9 @@
 import type { Problem } from "../core/problem.ts";
 import type { BlockTable } from "../core/read/block/blockTable.ts";
 import type { TextTable } from "../core/workbook.ts";
-import { readCsv } from "./csv.ts";
 import { decode } from "./decode.ts";
 import { otherProgram, tooLargeFile, unknownFile, unreadSheet } from "./fileProblems.ts";
+import { readCsv } from "./readCsv.ts";
 import { sheetIn } from "./sheetIn.ts";
 import { type Claim, otherProgramsSheet } from "./sheetNamed.ts";
 import type { NamedBytes } from "./unzip.ts";

@@ -1,10 +1,10 @@
 import type { Plan } from "../core/plan/plan.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { computedCsv, problemsCsv } from "./computedCsv.ts";
-import { writeCsv } from "./csv.ts";
 import { dataPackage } from "./dataPackage.ts";
 import { computedTables, typedTables } from "./describedTable.ts";
 import { standardTable } from "./standardTable.ts";
+import { writeCsv } from "./writeCsv.ts";
 import { zipFiles } from "./zipFiles.ts";
 
 const PLAN_FOLDER = "plan/";

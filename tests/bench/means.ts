@@ -14,12 +14,12 @@ import { kitsToReprocess } from "../../src/core/kits/kitsToReprocess.ts";
 import { kitUses } from "../../src/core/kits/kitUses.ts";
 import { memoized } from "../../src/core/memoize.ts";
 import { partOf } from "../../src/core/partOf.ts";
-import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/countsOfRounds.ts";
 import { flatDay } from "../../src/core/rounds/dayClock.ts";
 import { kitsInRounds, oneRound, type RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
+import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/roundsThatRun.ts";
 import { definition } from "../../src/core/sources.ts";
 import type { UseInputs } from "../../src/core/stock/useInputs.ts";
-import { useExpected } from "../../src/core/stock/useOverDays.ts";
+import { useExpected } from "../../src/core/stock/useSetAside.ts";
 import { vinegarExpected } from "../../src/core/vinegar/vinegarPerDescale.ts";
 import { MEANS, UNIT } from "./sheet.ts";
 

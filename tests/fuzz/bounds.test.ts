@@ -2,7 +2,7 @@ import { afterAll, describe, expect, test } from "vitest";
 import { readTable } from "../../src/core/read/readTable.ts";
 import { birthsSheet } from "../../src/core/sheets/births.ts";
 import { checkDataPackage } from "../../src/io/checkDataPackage.ts";
-import { readCsv } from "../../src/io/csv.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 import { unzip } from "../../src/io/unzip.ts";
 import { pasted } from "../../src/ui/grid/pasted.ts";
 import { Coverage } from "./coverage.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { readCsv } from "../../src/io/csv.ts";
 import { decode } from "../../src/io/decode.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 
 const always = { seed: 20_270_301, numRuns: 3000 };
 /** Text as people and their programs write it, with all that needs care; guarded text has tests of its own. */

@@ -2,9 +2,9 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { planFiles } from "../../src/cli/planFiles.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
-import { writeCsv } from "../../src/io/csv.ts";
 import { dataPackage } from "../../src/io/dataPackage.ts";
-import { readFolder } from "../../src/io/folder.ts";
+import { readFolder } from "../../src/io/readFolder.ts";
+import { writeCsv } from "../../src/io/writeCsv.ts";
 import { expectGolden } from "./expectGolden.ts";
 
 /** The sample workbook's plan, file by file, as it was last looked at and found right. */

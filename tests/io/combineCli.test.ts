@@ -6,7 +6,7 @@ import { combineCommand } from "../../src/cli/combineCommand.ts";
 import { headerOf } from "../../src/core/sheet.ts";
 import { combinedOrderSheet } from "../../src/core/sheets/combinedOrder.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
-import { readCsv } from "../../src/io/csv.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 import { started, terminal } from "./terminal.ts";
 
 let place: string;

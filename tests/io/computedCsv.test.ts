@@ -4,7 +4,7 @@ import type { AnyTable } from "../../src/core/computedTable.ts";
 import { nowhere, problem } from "../../src/core/problem.ts";
 import { weekTotalSheet } from "../../src/core/sheets/weekTotal.ts";
 import { computedCsv, problemsCsv } from "../../src/io/computedCsv.ts";
-import { readCsv } from "../../src/io/csv.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 
 const figure = <T>(value: T): Figure<T> => typedFigure("", "", value, nowhere);
 const wrong = problem(

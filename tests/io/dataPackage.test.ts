@@ -4,10 +4,11 @@ import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { checkDataPackage } from "../../src/io/checkDataPackage.ts";
 import { computedCsv, problemsCsv } from "../../src/io/computedCsv.ts";
-import { readCsv, writeCsv } from "../../src/io/csv.ts";
 import { dataPackage } from "../../src/io/dataPackage.ts";
 import { computedTables, typedTables } from "../../src/io/describedTable.ts";
-import { readFolder } from "../../src/io/folder.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
+import { readFolder } from "../../src/io/readFolder.ts";
+import { writeCsv } from "../../src/io/writeCsv.ts";
 import { breach, type Resource } from "./tableSchema.ts";
 
 let sample: Workbook;

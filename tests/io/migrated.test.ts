@@ -7,9 +7,9 @@ import { settings } from "../../src/core/sheets/settings.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { computedCsv } from "../../src/io/computedCsv.ts";
-import { writeCsv } from "../../src/io/csv.ts";
 import { FORMAT, migrated } from "../../src/io/migrated.ts";
 import { type ReadFiles, readFiles } from "../../src/io/readFiles.ts";
+import { writeCsv } from "../../src/io/writeCsv.ts";
 import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 import { readZip } from "./readZip.ts";
 

@@ -12,8 +12,8 @@ import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { planCommand } from "../../src/cli/planCommand.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
-import { readCsv } from "../../src/io/csv.ts";
-import { readFolder } from "../../src/io/folder.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
+import { readFolder } from "../../src/io/readFolder.ts";
 import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 import { started, terminal } from "./terminal.ts";
 

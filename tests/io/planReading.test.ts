@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { planCommand } from "../../src/cli/planCommand.ts";
-import { readCsv } from "../../src/io/csv.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 import { spreadsheetOf } from "./locales/spreadsheetOf.ts";
 import { terminal } from "./terminal.ts";
 

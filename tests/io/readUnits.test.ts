@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
-import { readCsv, writeCsv } from "../../src/io/csv.ts";
 import { csvRecords } from "../../src/io/csvRecords.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 import { readUnits } from "../../src/io/readUnits.ts";
+import { writeCsv } from "../../src/io/writeCsv.ts";
 import { smallUnit } from "../core/smallUnit.ts";
 import { always, cellText } from "../properties/workbooks.ts";
 

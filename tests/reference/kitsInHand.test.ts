@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtMost, mean } from "../../src/core/counts/counts.ts";
 import { readyAt } from "../../src/core/kits/readyAt.ts";
-import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/countsOfRounds.ts";
 import { DayClock, type HourShares } from "../../src/core/rounds/dayClock.ts";
 import { kitsInRounds, roundsTogether } from "../../src/core/rounds/roundsOfDay.ts";
+import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/roundsThatRun.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { meanOfBatches, randomNumbers, waitingTime } from "./randomNumbers.ts";

@@ -2,7 +2,7 @@ import type { RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
 import { monthsOfStock } from "../../src/core/stock/monthsOfStock.ts";
 import { orderPacks } from "../../src/core/stock/orderPacks.ts";
 import { targetStock } from "../../src/core/stock/targetStock.ts";
-import { useExpected, useSetAside } from "../../src/core/stock/useOverDays.ts";
+import { useExpected, useSetAside } from "../../src/core/stock/useSetAside.ts";
 import { answerOf } from "../core/answerOf.ts";
 import * as from from "./publications.ts";
 import { checkCases, printed } from "./referenceCase.ts";

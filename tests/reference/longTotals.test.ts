@@ -7,7 +7,7 @@ import { negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
 import { poisson } from "../../src/core/counts/poisson.ts";
 import { sumAtLevel } from "../../src/core/counts/sumAtLevel.ts";
 import { sumOf } from "../../src/core/counts/sumOf.ts";
-import { runningRounds } from "../../src/core/rounds/countsOfRounds.ts";
+import { runningRounds } from "../../src/core/rounds/roundsThatRun.ts";
 import { expectWithin } from "../expectWithin.ts";
 
 interface Day {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { poisson } from "../../src/core/counts/poisson.ts";
-import { useSetAside } from "../../src/core/stock/useOverDays.ts";
+import { useSetAside } from "../../src/core/stock/useSetAside.ts";
 import { answerOf } from "../core/answerOf.ts";
 
 const LEVELS = [0.8, 0.95, 0.98, 0.99];

@@ -3,8 +3,8 @@ import { strFromU8, unzipSync } from "fflate";
 import { plan } from "../../src/core/plan/plan.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { computedCsv, problemsCsv } from "../../src/io/computedCsv.ts";
-import { readCsv } from "../../src/io/csv.ts";
 import { migrated } from "../../src/io/migrated.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
 import { readZip } from "../io/readZip.ts";
 
 /**

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { readFolder } from "../../io/folder.ts";
+import { readFolder } from "../../io/readFolder.ts";
 import { zipFiles } from "../../io/zipFiles.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
 import { catalogueOf } from "../../messages/catalogueOf.ts";

@@ -1,7 +1,7 @@
 import { rmSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
-import { writeFiles } from "../../io/folder.ts";
+import { writeFiles } from "../../io/writeFiles.ts";
 import { zipFiles } from "../../io/zipFiles.ts";
 import { megabytes, sizeOf, stickFiles } from "./stickFiles.ts";
 

@@ -5,7 +5,7 @@ import { type Workbook, withTable } from "../workbook.ts";
 import type { KeptCopy } from "./keptCopies.ts";
 
 /** Settings that say which days are planned, not how the unit works: they stay those of the workbook. */
-export const periodSettings: readonly string[] = ["plan_start", "plan_days"];
+const periodSettings: readonly string[] = ["plan_start", "plan_days"];
 
 /** The workbook with the settings and rounds of a copy in place of its own, over the same days. */
 export function withCopyUsed(workbook: Workbook, copy: KeptCopy): Workbook {

@@ -28,7 +28,7 @@ export interface Variation {
  * The level is Gamma with shape A, the day's own multiplier Gamma with shape r; their
  * product has this relative variance.
  */
-export function sizeOfDay(levelShape: number, daySpread: number): number {
+function sizeOfDay(levelShape: number, daySpread: number): number {
 	return 1 / (1 / levelShape + daySpread + daySpread / levelShape);
 }
 

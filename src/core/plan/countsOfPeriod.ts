@@ -10,7 +10,7 @@ import { memoized } from "../memoize.ts";
 import { partOf } from "../partOf.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { productExpected, productSetAside } from "../stock/productOverDays.ts";
+import { productExpected, productSetAside } from "../stock/productSetAside.ts";
 import { total } from "../total.ts";
 import { byDate, roundsByDate } from "./byDate.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";

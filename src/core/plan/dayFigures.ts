@@ -7,7 +7,6 @@ import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
 import type { ReadTable } from "../read/goodRow.ts";
-import { loadsOfDay, roundsThatRun } from "../rounds/countsOfRounds.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,
@@ -15,6 +14,7 @@ import {
 	roundsOfForecast,
 	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
+import { loadsOfDay, roundsThatRun } from "../rounds/roundsThatRun.ts";
 import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";

@@ -78,7 +78,7 @@ export function combineOrders(
 }
 
 /** What a unit is short of; a unit with more than enough is short of nothing. */
-export function needOf({ target_stock, usable, on_order }: OrderRow): number {
+function needOf({ target_stock, usable, on_order }: OrderRow): number {
 	return Math.max(0, (target_stock ?? 0) - (usable ?? 0) - (on_order ?? 0));
 }
 

@@ -4,7 +4,7 @@ import { CellsOfSheet, type SpreadsheetSheet } from "./cellsOfSheet.ts";
 import { clearText } from "./clearText.ts";
 import { readXml } from "./readXml.ts";
 
-export const ODS_CONTENT = "content.xml";
+const ODS_CONTENT = "content.xml";
 
 /** Kinds of value that say nothing of how numbers are written. */
 const TEXTS = new Set(["boolean", "string"]);

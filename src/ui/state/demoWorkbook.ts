@@ -1,5 +1,5 @@
 import type { Workbook } from "../../core/workbook.ts";
-import { readCsv } from "../../io/csv.ts";
+import { readCsv } from "../../io/readCsv.ts";
 
 const texts = import.meta.glob<string>("../../../sample-csv/*.csv", {
 	query: "?raw",

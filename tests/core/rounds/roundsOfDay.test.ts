@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
-import { loadsOfDay, roundsThatRun } from "../../../src/core/rounds/countsOfRounds.ts";
 import { flatDay } from "../../../src/core/rounds/dayClock.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,
 	roundsTogether,
 } from "../../../src/core/rounds/roundsOfDay.ts";
+import { loadsOfDay, roundsThatRun } from "../../../src/core/rounds/roundsThatRun.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 

@@ -9,7 +9,7 @@ import {
 import { useOfItem } from "../../../src/core/plan/store/useOfItem.ts";
 import { type UnitFigures, unitFigures } from "../../../src/core/plan/unitFigures.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
-import { useExpected } from "../../../src/core/stock/useOverDays.ts";
+import { useExpected } from "../../../src/core/stock/useSetAside.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { valueIn } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";

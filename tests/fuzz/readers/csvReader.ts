@@ -1,8 +1,9 @@
 import assert from "node:assert/strict";
 import { isUtf8 } from "node:buffer";
-import { readCsv, writeCsv } from "../../../src/io/csv.ts";
 import { decode } from "../../../src/io/decode.ts";
+import { readCsv } from "../../../src/io/readCsv.ts";
 import { separatorOf } from "../../../src/io/separatorOf.ts";
+import { writeCsv } from "../../../src/io/writeCsv.ts";
 import { expectPlain } from "../expectPlain.ts";
 import { expectSame } from "../expectSame.ts";
 import type { Reader } from "../fuzzed.ts";

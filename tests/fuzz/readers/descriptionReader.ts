@@ -1,8 +1,8 @@
 import assert from "node:assert/strict";
 import { checkDataPackage, formatOf } from "../../../src/io/checkDataPackage.ts";
-import { readCsv } from "../../../src/io/csv.ts";
 import { dataPackage } from "../../../src/io/dataPackage.ts";
 import { decode } from "../../../src/io/decode.ts";
+import { readCsv } from "../../../src/io/readCsv.ts";
 import { expectPlain } from "../expectPlain.ts";
 import type { Reader } from "../fuzzed.ts";
 import { sampleFile } from "../sample.ts";

@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { combineOrders } from "../../../src/core/units/combineOrders.ts";
 import { computedCsv } from "../../../src/io/computedCsv.ts";
-import { readCsv } from "../../../src/io/csv.ts";
+import { readCsv } from "../../../src/io/readCsv.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
 import { readOrder, readOrders } from "../../../src/io/readOrders.ts";
 import { expectPlain } from "../expectPlain.ts";

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
-import { readCsv } from "../../../src/io/csv.ts";
 import { csvRecords } from "../../../src/io/csvRecords.ts";
+import { readCsv } from "../../../src/io/readCsv.ts";
 import { readUnits, UNIT_COLUMN } from "../../../src/io/readUnits.ts";
 import { expectPlain } from "../expectPlain.ts";
 import { expectSame } from "../expectSame.ts";

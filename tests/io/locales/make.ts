@@ -9,7 +9,7 @@ import { mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { readFolder } from "../../../src/io/folder.ts";
+import { readFolder } from "../../../src/io/readFolder.ts";
 import { spreadsheetOf } from "./spreadsheetOf.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url));

@@ -7,8 +7,8 @@ import { sheetOf } from "../../../src/core/sheets/sheetOf.ts";
 import type { Workbook } from "../../../src/core/workbook.ts";
 import { computedCsv } from "../../../src/io/computedCsv.ts";
 import type { Answers } from "../../../src/io/fileQuestion.ts";
-import { readFolder } from "../../../src/io/folder.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
+import { readFolder } from "../../../src/io/readFolder.ts";
 import { readSpreadsheet } from "../../../src/io/spreadsheets/readSpreadsheet.ts";
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));

@@ -1,10 +1,11 @@
 import type { BeginEntry } from "./beginEntry.ts";
 import { inStoreEntry } from "./inStoreEntry.ts";
+import { kindEntry } from "./kindEntry.ts";
 import { kitsEntry } from "./kitsEntry.ts";
-import { kindEntry, strengthEntry } from "./productEntries.ts";
 import { roundsEntry } from "./roundsEntry.ts";
 import { settingEntry } from "./settingEntry.ts";
 import { stepsEntry } from "./stepsEntry.ts";
+import { strengthEntry } from "./strengthEntry.ts";
 
 /** The ten things that a first plan needs, in the order in which a unit knows them. */
 export const beginEntries: readonly BeginEntry[] = [

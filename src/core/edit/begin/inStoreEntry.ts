@@ -5,7 +5,7 @@ import { readNumber, writeNumber } from "../../values/number.ts";
 import { notAllowed } from "../notAllowed.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";
-import { CHOOSE_KIND_FIRST } from "./productEntries.ts";
+import { CHOOSE_KIND_FIRST } from "./kindEntry.ts";
 import { byForm, productOf } from "./productOf.ts";
 
 const LABEL = say`In the store`;

@@ -8,7 +8,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { kitsUsedByDay, usesAreKept } from "../record/kitsUsed.ts";
+import { kitsUsedByDay, usesAreKept } from "../record/kitsUsedByDay.ts";
 
 /** What the register teaches, where it teaches anything. */
 export interface RegisterFigures {

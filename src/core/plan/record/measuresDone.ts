@@ -11,7 +11,7 @@ import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { usesSheet } from "../../sheets/uses.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { piecesByKind } from "../kits/piecesOfKinds.ts";
-import { kitsUsedByDay } from "./kitsUsed.ts";
+import { kitsUsedByDay } from "./kitsUsedByDay.ts";
 import { type DayPart, type Recorded, recorded } from "./recorded.ts";
 
 /** One thing that a row of the record says happened. */

@@ -5,7 +5,7 @@ import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
-import { useExpected } from "../../stock/useOverDays.ts";
+import { useExpected } from "../../stock/useSetAside.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
 import { type DayDemand, dayDemands, preparationsOn } from "../dayFigures.ts";
@@ -62,7 +62,7 @@ export const dailyUse = calculation<UseInputs, number[]>({
 });
 
 /** Mean number of preparations on each day. */
-export const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
+const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
 	key: "daily_preparations",
 	label: say`Preparations of each day, expected`,
 	unit: say`preparations`,

@@ -12,7 +12,7 @@ import type { UseInputs } from "../../stock/useInputs.ts";
 import { isCounted, wholePieces } from "../../stock/wholePieces.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { expectedByDay, setAsideByDay } from "./useByDay.ts";
+import { expectedByDay, setAsideByDay } from "./setAsideByDay.ts";
 
 const usageLabel = say`What is used up`;
 const usageUnit = say`in the item's measure`;

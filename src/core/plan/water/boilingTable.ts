@@ -9,7 +9,8 @@ import { addDays, type IsoDate } from "../../values/date.ts";
 import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { roundBoiling, type StoveFigures, stoveFigures } from "./waterFigures.ts";
+import { roundBoiling } from "./roundBoiling.ts";
+import { type StoveFigures, stoveFigures } from "./stoveFigures.ts";
 
 const litres = partOf<Boiling, "litres">(boilingOfRound, "litres", say`Water needed`, "L");
 const startLitres = partOf<Boiling, "startLitres">(

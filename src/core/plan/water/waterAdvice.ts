@@ -1,7 +1,7 @@
 import { problemsOf } from "../../outcome.ts";
 import type { Problem } from "../../problem.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { stoveFigures } from "./waterFigures.ts";
+import { stoveFigures } from "./stoveFigures.ts";
 
 /**
  * Why the boiling sheet has no times, where it has none.

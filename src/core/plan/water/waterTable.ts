@@ -5,13 +5,13 @@ import { say } from "../../say.ts";
 import { waterSheet } from "../../sheets/water.ts";
 import { definition } from "../../sources.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
-import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
+import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
 import { roundsByDate } from "../byDate.ts";
 import { litresOfPreparation } from "../chlorine/productFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { isBlank, stoveFigures } from "./waterFigures.ts";
+import { isBlank, stoveFigures } from "./stoveFigures.ts";
 
 const containers = calculation<{ litres: number; each: number }, number>({
 	key: "containers",

@@ -63,7 +63,7 @@ function figure(
 }
 
 /** The weakest hour in a sentence, and why it is weak. */
-export function weakWords(points: readonly HourPoint[], inRounds: boolean): string {
+function weakWords(points: readonly HourPoint[], inRounds: boolean): string {
 	const weakest = weakestHour(points);
 	const best = points.reduce((a, b) => (b.none < a.none ? b : a));
 	if (!inRounds || weakest.none === best.none)

@@ -28,7 +28,7 @@ export function costsHeadline(state: State): string | undefined {
 }
 
 /** Which change saves most, and what is not counted. */
-export function costsSentence(state: State): string | undefined {
+function costsSentence(state: State): string | undefined {
 	const [now, ...changes] = rowsOf(state.plan, costsSheet);
 	const week = numberIn(now?.per_week);
 	if (!now || week === undefined) return undefined;

@@ -12,7 +12,7 @@ import {
 	tooManyRows,
 } from "./csvProblems.ts";
 import { BYTE_ORDER_MARKS, lineBreaks } from "./csvRecords.ts";
-import { guarded, unguarded } from "./guarded.ts";
+import { unguarded } from "./guarded.ts";
 import { type Separator, separatorOf } from "./separatorOf.ts";
 import { tidied } from "./tidied.ts";
 
@@ -91,22 +91,4 @@ function hasMore(text: string, character: string, most: number): boolean {
 		if (at < 0) return false;
 	}
 	return true;
-}
-
-/**
- * Writes a table so that readCsv gives back the same header and rows, whatever the text.
- *
- * RFC 4180: commas, quotes where needed, and lines ended by CRLF, which is also
- * what plain text editors of old computers need to show lines. No byte-order
- * mark, which other programs would take for part of the first column's name.
- * Text that a spreadsheet would run is written with an apostrophe in front.
- */
-export function writeCsv(table: Pick<TextTable, "header" | "rows">): string {
-	const records = [table.header, ...table.rows].map((cells) => cells.map(guarded));
-	return `${Papa.unparse(records, { newline: "\r\n", quotes: needsQuotes })}\r\n`;
-}
-
-/** Beyond RFC 4180: separators of other dialects, and a lone blank cell, which is not a blank line. */
-function needsQuotes(text: string, column: number): boolean {
-	return (text === "" && column === 0) || /[;\t\ufeff]/.test(text);
 }

@@ -1,5 +1,5 @@
-import { mkdir, readdir, readFile, stat, writeFile } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { readdir, readFile, stat } from "node:fs/promises";
+import { basename, join } from "node:path";
 import { type Problem, problem } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import { tooLargeFile } from "./fileProblems.ts";
@@ -49,22 +49,6 @@ async function filesAt(path: string): Promise<string[]> {
 	const entries = await readdir(path, { withFileTypes: true });
 	const wanted = entries.filter((entry) => !entry.isDirectory() && WANTED.test(entry.name));
 	return wanted.map(({ name }) => join(path, name)).sort();
-}
-
-/**
- * Writes files into a folder, which is made where it does not exist.
- *
- * @throws the file system's own error, where it cannot.
- */
-export async function writeFiles(
-	path: string,
-	files: Readonly<Record<string, string | Uint8Array>>,
-): Promise<void> {
-	for (const [name, contents] of Object.entries(files)) {
-		const file = join(path, name);
-		await mkdir(dirname(file), { recursive: true });
-		await writeFile(file, contents);
-	}
 }
 
 function unreadable(file: string, error: unknown): Problem {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { registerFigures } from "../../../../src/core/plan/births/registerFigures.ts";
-import { kitsUsedByDay, usesAreKept } from "../../../../src/core/plan/record/kitsUsed.ts";
+import { kitsUsedByDay, usesAreKept } from "../../../../src/core/plan/record/kitsUsedByDay.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { smallUnit } from "../../smallUnit.ts";
 

@@ -2,13 +2,12 @@ import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
-import { wrongFor } from "../notAllowed.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 import { byForm, type Form, productOf } from "./productOf.ts";
 
 /** Form and what the label counts, as one choice; its value is the two words of chlorine.csv. */
-const kinds: readonly (readonly [value: string, words: string, unit: string])[] = [
+export const kinds: readonly (readonly [value: string, words: string, unit: string])[] = [
 	["liquid pct_w_v", say`Liquid, label in % available chlorine`, say`% (g in 100 mL)`],
 	["liquid pct_naocl_w_v", say`Liquid, label in % sodium hypochlorite`, say`% (g in 100 mL)`],
 	["liquid chlorometric_degree", say`Liquid, label in chlorometric degrees`, say`degrees`],
@@ -16,8 +15,6 @@ const kinds: readonly (readonly [value: string, words: string, unit: string])[] 
 	["powder pct_w_w", say`Powder, label in % available chlorine`, "%"],
 	["tablet g_per_tablet", say`Tablets, label in grams of available chlorine each`, say`g/tablet`],
 ];
-
-const { product, strength } = chlorineSheet.columns;
 
 export const CHOOSE_KIND_FIRST = say`Choose the kind of chlorine product first.`;
 
@@ -46,24 +43,5 @@ export const kindEntry: BeginEntry = {
 		const measured = at.form === form && at.hasItem ? {} : { measure: byForm[form].measure };
 		const item = withRow(listed, itemsSheet.file, { item: name, ...measured }, at.itemRow);
 		return at.lots.reduce((book, lot) => withRow(book, lotsSheet.file, { item: name }, lot), item);
-	},
-};
-
-export const strengthEntry: BeginEntry = {
-	key: "strength",
-	label: strength.label,
-	help: say`The number on the label. For tablets: grams of available chlorine in one tablet, not its weight.`,
-	unit(workbook) {
-		const kind = kindEntry.read(workbook);
-		return kinds.find(([value]) => value === kind)?.[2] ?? "";
-	},
-	allowed: () => strength.value.allowed,
-	read: (workbook) => productOf(workbook).cell("strength"),
-	write(workbook, text) {
-		const wrong = wrongFor(strength, text);
-		if (wrong !== undefined) return wrong;
-		const { row, name } = productOf(workbook);
-		if (!product.value.schema.safeParse(name).success) return CHOOSE_KIND_FIRST;
-		return withRow(workbook, chlorineSheet.file, { strength: text.trim() }, row);
 	},
 };

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { commonStep } from "../../../src/core/stock/commonStep.ts";
 import type { UseInputs } from "../../../src/core/stock/useInputs.ts";
-import { useExpected, useSetAside } from "../../../src/core/stock/useOverDays.ts";
+import { useExpected, useSetAside } from "../../../src/core/stock/useSetAside.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 import { everyPattern, meanOf, quantileOf } from "./everyPattern.ts";

@@ -1,69 +1,14 @@
-import { calculation, defaultFigure, derive, type Figure } from "../../calculation.ts";
+import { calculation, derive, type Figure } from "../../calculation.ts";
 import { fixed } from "../../fixed.ts";
-import { valueIn } from "../../outcome.ts";
-import type { Settings } from "../../read/readSettings.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { firstRinse, loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import { commonPractice, sources } from "../../sources.ts";
 import { type Boiling, boilingOfRound, lightBy } from "../../water/boilingOfRound.ts";
-import { boilingPoint } from "../../water/boilingPoint.ts";
-import { coolingMinutes, rateFromReading } from "../../water/coolingMinutes.ts";
-import { type Fuel, fuelData } from "../../water/fuelData.ts";
 import { fuelQuantity } from "../../water/fuelQuantity.ts";
 import { KJ_PER_LITRE_PER_C } from "../../water/heatToBoil.ts";
-import { netPower } from "../../water/netPower.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
-
-/** What holds for every pot of water the unit boils. */
-export interface StoveFigures {
-	readonly boilingC: Figure;
-	readonly netKw: Figure;
-	readonly efficiency: Figure;
-	readonly coolMinutes: Figure;
-	/** MJ/kg, null for electricity. */
-	readonly mjPerKg: Figure<number | null>;
-}
-
-export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
-	const fuel: Fuel = fuelData[valueIn(settings.fuel) ?? "charcoal_traditional"];
-	const place = { file: "unit.csv", line: null, column: "fuel" };
-	const given = settings.stove_efficiency;
-	const efficiency = isBlank(given)
-		? defaultFigure(given.label, given.unit, fuel.efficiency, place)
-		: (given as Figure);
-	const boilingC = derive(boilingPoint, { altitudeM: settings.altitude_m });
-	return {
-		boilingC,
-		efficiency,
-		netKw: derive(netPower, { heatKw: settings.heat_kw, efficiency }),
-		coolMinutes: derive(coolingMinutes, {
-			fromC: boilingC,
-			toC: settings.rinse_below_c,
-			roomC: settings.room_c,
-			coolingPerHour: coolingRate(settings),
-			potLitres: settings.pot_litres,
-		}),
-		mjPerKg: defaultFigure(say`Heating value of the fuel`, "MJ/kg", fuel.mjPerKg, place),
-	};
-}
-
-/** The unit's own reading of a pot where one was taken, else the rate in the settings. */
-function coolingRate(settings: Settings): Figure {
-	const { cooling_first_c: firstC, cooling_second_c: secondC, cooling_hours: hours } = settings;
-	if ([firstC, secondC, hours].every(isBlank)) return settings.cooling_per_hour;
-	const { room_c: roomC, pot_litres: potLitres } = settings;
-	return derive(
-		rateFromReading,
-		{ firstC, secondC, hours, roomC, potLitres },
-		{ file: "unit.csv", line: null, column: "cooling_first_c" },
-	);
-}
-
-/** Nothing was typed; something typed that cannot be read is not blank. */
-export function isBlank({ outcome }: Figure<unknown>): boolean {
-	return !outcome.ok && outcome.problems[0]?.code === "not-given";
-}
+import type { StoveFigures } from "./stoveFigures.ts";
 
 /** Boiling the water of one round. */
 export interface RoundBoiling {
@@ -80,6 +25,7 @@ const loadsOfRound = fromSteps(
 	loadsOf,
 	2,
 );
+
 const rinseOfRound = fromSteps(
 	"first_rinse",
 	say`First rinse of the round`,

@@ -4,7 +4,7 @@ import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { amountSetAside, commonStep, type Steps } from "../../stock/commonStep.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
 import { stepsUsed } from "../../stock/stepsUsed.ts";
-import { useExpected, useSetAside } from "../../stock/useOverDays.ts";
+import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 
 const ofDay = { expected: memoized(useExpected), setAside: memoized(useSetAside) };
 

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readCsv, writeCsv } from "../../src/io/csv.ts";
 import { LONGEST_CELL, MOST_ROWS } from "../../src/io/csvProblems.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
+import { writeCsv } from "../../src/io/writeCsv.ts";
 
 const read = (text: string) => readCsv("births.csv", text);
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { expectedByDay, setAsideByDay } from "../../../../src/core/plan/store/useByDay.ts";
+import { expectedByDay, setAsideByDay } from "../../../../src/core/plan/store/setAsideByDay.ts";
 import type { RoundsOfDay } from "../../../../src/core/rounds/roundsOfDay.ts";
-import { useExpected, useSetAside } from "../../../../src/core/stock/useOverDays.ts";
+import { useExpected, useSetAside } from "../../../../src/core/stock/useSetAside.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { always } from "../../../properties/workbooks.ts";
 import { answerOf } from "../../answerOf.ts";

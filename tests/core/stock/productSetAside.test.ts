@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { always, type Counts, once } from "../../../src/core/counts/counts.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
-import { productExpected, productSetAside } from "../../../src/core/stock/productOverDays.ts";
+import { productExpected, productSetAside } from "../../../src/core/stock/productSetAside.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 import { meanOf, quantileOf } from "./everyPattern.ts";
