@@ -5,6 +5,7 @@ import type { Forecast } from "../forecast/forecast.ts";
 import { valueIn } from "../outcome.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
+import { type SinceDescaling, sinceDescaling } from "../record/sinceDescaling.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
 import { roundMinutes } from "../rounds/roundMinutes.ts";
 import { say } from "../say.ts";
@@ -38,6 +39,7 @@ export interface UnitFigures {
 	readonly forecast: Figure<Forecast> | undefined;
 	/** The rounds that were done, as the record has them. */
 	readonly roundsDone: readonly RoundOfRecord[];
+	readonly sinceDescaling: SinceDescaling;
 	/** How each kit of the register stands on the first day. */
 	readonly readiness: readonly KitReadiness[];
 	readonly kinds: readonly KindFigures[];
@@ -84,6 +86,11 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		hourShares: hourShares(tables.hours, tables.records),
 		steps,
 		roundsDone,
+		sinceDescaling: sinceDescaling(
+			roundsDone.map(({ row }) => row.value),
+			valueIn(settings.last_descaled_on) ?? undefined,
+			firstDay,
+		),
 		register,
 		forecast: usableForecast(read, register),
 		readiness: kits,

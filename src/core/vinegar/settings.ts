@@ -1,7 +1,9 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice, estimate, sources } from "../sources.ts";
+import { date } from "../values/date.ts";
 import { number } from "../values/number.ts";
+import { optional } from "../values/valueKind.ts";
 
 export const vinegarSettings = {
 	descale_every_rounds: typed({
@@ -11,6 +13,15 @@ export const vinegarSettings = {
 		fallback: 7,
 		help: say`0: never. A visible white crust is the reason to do it sooner.`,
 		source: estimate,
+	}),
+	last_descaled_on: typed({
+		label: say`Last descaled on`,
+		unit: "",
+		value: optional(date()),
+		fallback: null,
+		help: say`Where no round of the record says so; the rounds since then are counted from the rounds done.`,
+		source: commonPractice,
+		added: true,
 	}),
 	descale_fill_litres: typed({
 		label: say`Descaling bath`,

@@ -25,6 +25,7 @@ const things = {
 	piece: [(n) => say`${n} piece`, (n) => say`${n} pieces`],
 	problem: [(n) => say`${n} problem`, (n) => say`${n} problems`],
 	product: [(n) => say`${n} product`, (n) => say`${n} products`],
+	round: [(n) => say`${n} round`, (n) => say`${n} rounds`],
 	sheet: [(n) => say`${n} sheet`, (n) => say`${n} sheets`],
 	tablet: [(n) => say`${n} tablet`, (n) => say`${n} tablets`],
 	unit: [(n) => say`${n} unit`, (n) => say`${n} units`],

@@ -13,6 +13,7 @@ import { commonPractice } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { DescalingsDue } from "./descalingsDue.ts";
 import { gapsBetween, tooLong } from "./turnaroundMinutes.ts";
 
 /** One round of one day, by the clock. */
@@ -119,7 +120,7 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 	const { settings } = unit.read;
 	const { rounds } = unit.timetable;
 	if (unit.afterEachUse || !rounds.outcome.ok) return [];
-	const due = new DescalingsDue(settings.descale_every_rounds);
+	const due = new DescalingsDue(settings.descale_every_rounds, unit.sinceDescaling.rounds);
 	const each = rounds.outcome.value.map((round, index) => ({
 		round,
 		index: known(say`Which round`, index),
@@ -147,23 +148,4 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 
 function known(label: string, value: number): Figure {
 	return { label, unit: "", outcome: { ok: true, value }, origin: { kind: "name" } };
-}
-
-/** A descaling is due in the round in which the rounds expected so far pass a multiple of its interval. */
-class DescalingsDue {
-	readonly #every: Figure;
-	#ran = 0;
-
-	constructor(every: Figure) {
-		this.#every = every;
-	}
-
-	at(rounds: Figure<RoundsOfDay>, index: number): boolean {
-		if (!this.#every.outcome.ok || this.#every.outcome.value === 0 || !rounds.outcome.ok)
-			return false;
-		const every = this.#every.outcome.value;
-		const before = Math.floor(this.#ran / every);
-		this.#ran += -Math.expm1(-(rounds.outcome.value.kits[index] as number));
-		return Math.floor(this.#ran / every) > before;
-	}
 }

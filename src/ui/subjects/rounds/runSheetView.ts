@@ -6,6 +6,7 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { chooseDay, chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
+import { descalingWords } from "./descalingWords.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
 import { timelineFigure } from "./timelineFigure.ts";
 import { whoIsNeeded } from "./whoIsNeeded.ts";
@@ -43,6 +44,7 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 	};
 	list.addEventListener("change", () => show(list.value));
 	show(first);
+	const descaling = descalingWords(state);
 	return el(
 		"section",
 		{ class: "run-sheet", "aria-label": say`One day` },
@@ -56,6 +58,7 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 		),
 		heading,
 		place,
+		descaling !== "" && el("p", { class: "hint" }, descaling),
 	);
 }
 
