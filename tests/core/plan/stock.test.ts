@@ -30,7 +30,7 @@ describe("stock by lot", () => {
 				lots: ["S1 60 - - - -"],
 				journal: [entry("03", "count", 50), entry("01", "receipt", 5), entry("02", "issue", 12)],
 			},
-			[["S1", 50, "−3", "", 0, ""]],
+			[["S1", 50, "-3", "", 0, ""]],
 		],
 		[
 			"a count that finds more",
