@@ -16,8 +16,8 @@ interface Inputs {
 
 /**
  * Counts of which a part is forecast: Poisson, and negative binomial with the
- * forecast's size. Days forecast from one register share its uncertainty, so their
- * total has the size of one of them.
+ * size of the forecast days together. Days forecast from one register share its
+ * uncertainty; `spanShape` says how much of it their total has.
  */
 export function mixedCount(label: string, unit: string): Calculation<Inputs, Counts> {
 	return calculation<Inputs, Counts>({

@@ -4,7 +4,7 @@ import { GAUZE_PER_KIT, type Known, planOf, SERVICE_LEVELS } from "./told.ts";
 import type { Unit } from "./unit.ts";
 
 /** One promise of a plan, and in what share of the futures played it was kept. */
-export interface Promise_ {
+export interface Promised {
 	readonly what: string;
 	readonly span: string;
 	readonly stated: number;
@@ -38,7 +38,7 @@ export function promisesOf(
 	births: () => readonly number[],
 	futures: number,
 	random: () => number,
-): Promise_[] {
+): Promised[] {
 	const played = Array.from({ length: futures }, () =>
 		playedDays(unit, births(), random).slice(WARM_UP_DAYS),
 	);
@@ -52,7 +52,7 @@ export function promisesOf(
 		days: number,
 		of: (day: PlayedDay) => number,
 		{ aside, chance }: Stated,
-	): Promise_ => ({ what, span, stated: chance, kept: kept(days, of, aside) });
+	): Promised => ({ what, span, stated: chance, kept: kept(days, of, aside) });
 	const gauze = (day: PlayedDay) => GAUZE_PER_KIT * (day.kits_used + day.kits_expired);
 	const spans = [
 		["day", 1],

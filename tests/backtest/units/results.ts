@@ -1,5 +1,5 @@
 import { meanOfBatches, randomNumbers } from "../../reference/randomNumbers.ts";
-import { type Promise_, promisesOf } from "./promises.ts";
+import { type Promised, promisesOf } from "./promises.ts";
 import type { Scenario } from "./scenarios.ts";
 import { numberIn } from "./stated.ts";
 import { planOf } from "./told.ts";
@@ -33,8 +33,8 @@ export function played(scenario: Scenario, seed: number): Kept[] {
 		const { known, births } = scenario.one(random);
 		return promisesOf(unit, known, births, scenario.futures, random);
 	});
-	return (all[0] as Promise_[]).map(({ what, span }, i) => {
-		const each = all.map((promises) => promises[i] as Promise_);
+	return (all[0] as Promised[]).map(({ what, span }, i) => {
+		const each = all.map((promises) => promises[i] as Promised);
 		const stated = (100 * each.reduce((sum, one) => sum + one.stated, 0)) / each.length;
 		const { mean, standardError } = meanOfBatches(each.map((one) => 100 * (one.kept - one.stated)));
 		const below = -mean - 1 - 3 * standardError;
