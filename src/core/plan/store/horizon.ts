@@ -62,7 +62,7 @@ export const dailyUse = calculation<UseInputs, number[]>({
 });
 
 /** Mean number of preparations on each day. */
-const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
+export const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
 	key: "daily_preparations",
 	label: say`Preparations of each day, expected`,
 	unit: say`preparations`,
