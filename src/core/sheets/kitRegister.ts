@@ -2,6 +2,7 @@ import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
+import { optional } from "../values/valueKind.ts";
 import { wholeAmount, words } from "./computedValues.ts";
 
 export const kitRegisterSheet = sheet({
@@ -61,6 +62,13 @@ export const kitRegisterSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`What the check found.`,
+		}),
+		recorded: computed({
+			label: say`Recorded`,
+			unit: "",
+			value: optional(yesNo()),
+			help: say`Whether uses or rounds were written down in the last days that a kit keeps; if not, nobody knows what happened since.`,
+			added: true,
 		}),
 	},
 });

@@ -30,6 +30,7 @@ const state = calculation<{ kit: KitReadiness }, string>({
 				missing: 0,
 				reason: "",
 				lastCheck: undefined,
+				isRecorded: true,
 			},
 		},
 		result: "ready",
@@ -73,5 +74,6 @@ function rowOf(kit: KitReadiness, place: number): ComputedRow<typeof kitRegister
 		),
 		missing: nameFigure(say`Pieces missing`, kit.missing > 0 ? kit.missing : null),
 		reason: nameFigure(say`Why`, kit.reason),
+		recorded: nameFigure(say`Recorded`, kit.isRecorded ? "yes" : "no"),
 	};
 }

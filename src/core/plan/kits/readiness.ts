@@ -20,7 +20,12 @@ export interface KitReadiness {
 	/** Why it is not ready, in words; "" where it is. */
 	readonly reason: string;
 	readonly lastCheck: GoodRow<ChecksRow> | undefined;
+	/** Whether uses or rounds were written down in the last days that a kit keeps. */
+	readonly isRecorded: boolean;
 }
+
+/** Why a kit is not ready that was used on a baby. */
+export const USED = say`used`;
 
 /** Life of a kit where the setting cannot be read: no kit is taken for out of date. */
 const NO_END_DAYS = 100_000;
@@ -52,6 +57,7 @@ export function readiness(
 			missing: lastCheck?.missing ?? 0,
 			reason: isOut ? kit.value.note : reasonWords(byRecord, lastCheck?.reason ?? "", isKept),
 			lastCheck: lastCheck?.row,
+			isRecorded: isKept,
 		};
 	});
 }
@@ -72,7 +78,7 @@ function reasonWords(state: KitState, found: string, isKept: boolean): string {
 		case undefined:
 			return "";
 		case "used":
-			return say`used`;
+			return USED;
 		case "opened":
 			return say`opened`;
 		case "not_tested":

@@ -14,10 +14,19 @@ export interface KitLabel {
 	readonly readyLifeDays: Printed<number>;
 	/** Undefined leaves room to write. */
 	readonly done: IsoDate | undefined;
+	/** False where nothing says how the kit stands: then who does the round ticks it. */
+	readonly isKnownReady: boolean;
 }
 
 /** The label of a kit's container: which kit, done when and by whom, and until when it may be used. */
-export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HTMLElement {
+export function kitLabel({
+	unit,
+	kit,
+	kind,
+	readyLifeDays,
+	done,
+	isKnownReady,
+}: KitLabel): HTMLElement {
 	const life = readyLifeDays.value;
 	const days = life === undefined ? undefined : Math.floor(life);
 	const until = done !== undefined && days !== undefined ? useBy(done, days) : undefined;
@@ -25,7 +34,9 @@ export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HT
 		"kit",
 		unit,
 		labelHead(kit, kind),
-		el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`),
+		...(isKnownReady
+			? [el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`)]
+			: toTick()),
 		labelLine(say`Done on`, done && shownDayAndYear(done)),
 		labelLine(say`USE BY`, until && shownDayAndYear(until)),
 		el("p", { class: "label-small" }, lifeWords(days), " ", readyLifeDays.why),
@@ -41,6 +52,15 @@ export function kitLabel({ unit, kit, kind, readyLifeDays, done }: KitLabel): HT
 			say`Opened, wet or torn: do not use. Test again before each birth.`,
 		),
 	);
+}
+
+/** To be ticked by hand, because the record is silent; not ticked is not ready. */
+function toTick(): HTMLElement[] {
+	return [
+		el("p", {}, say`Newborn resuscitation kit. Tick what is true; nothing ticked: do not use.`),
+		el("p", {}, say`☐ disinfected, complete, tested`),
+		el("p", {}, say`☐ used: to be reprocessed`, " ", say`☐ incomplete: do not use`),
+	];
 }
 
 function lifeWords(days: number | undefined): string {

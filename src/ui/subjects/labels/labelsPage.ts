@@ -54,9 +54,9 @@ class LabelsView implements View {
 			),
 			fieldset(say`Rinse buckets`, [say`How many sets`, this.#rinseSets]),
 			fieldset(
-				say`Kits in service`,
+				say`Kits, by how each stands`,
 				[say`How many for each kit`, this.#perKit],
-				[say`Done on (blank: write it by hand)`, this.#done],
+				[say`Done on, where nothing is recorded (blank: by hand)`, this.#done],
 			),
 		);
 		form.addEventListener("input", () => this.#paintPreview(this.#around.store.state));

@@ -8,8 +8,9 @@ import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
-import { kitLabel } from "./kitLabel.ts";
+import { type KitLabel, kitLabel } from "./kitLabel.ts";
 import { rinseLabel } from "./rinseLabel.ts";
+import { type SetApart, setApartLabel } from "./setApartLabel.ts";
 import { solutionLabel } from "./solutionLabel.ts";
 
 /** What the person asked for. */
@@ -64,20 +65,34 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 			rinseLabel(unit, buckets.value && i + 1, buckets, belowC),
 		);
 	const kits = () =>
-		kitsToLabel(state).map((row) =>
-			kitLabel({
-				unit,
-				kit: wordIn(row.kit),
-				kind: wordIn(row.kind),
-				readyLifeDays,
-				done: wanted.done,
-			}),
-		);
+		kitsToLabel(state).map((row) => labelOfKit(row, { unit, readyLifeDays, done: wanted.done }));
 	return [
 		...times(wanted.solutions, () => [solution()]),
 		...times(wanted.rinseSets, rinse),
 		...times(wanted.perKit, kits),
 	];
+}
+
+/** What a kit's label says follows from how it stands; where nothing is recorded, a person ticks it. */
+function labelOfKit(
+	row: ComputedRow<typeof kitRegisterSheet>,
+	{ done, ...of }: Pick<KitLabel, "unit" | "readyLifeDays" | "done">,
+): HTMLElement {
+	const named = { ...of, kit: wordIn(row.kit), kind: wordIn(row.kind) };
+	const state = wordIn(row.state);
+	if (state === "incomplete" || state === "in_repair" || isToReprocess(row))
+		return setApartLabel({
+			...named,
+			state: state as SetApart["state"],
+			reason: wordIn(row.reason),
+		});
+	const isKnownReady = wordIn(row.recorded) === "yes";
+	const since = wordIn(row.ready_since) || undefined;
+	return kitLabel({ ...named, done: isKnownReady ? since : done, isKnownReady });
+}
+
+function isToReprocess(row: ComputedRow<typeof kitRegisterSheet>): boolean {
+	return wordIn(row.state) === "to_reprocess" && wordIn(row.recorded) === "yes";
 }
 
 function times(count: number, of: () => HTMLElement[]): HTMLElement[] {
