@@ -71,6 +71,11 @@ export const sources = {
 		url: "https://scilit.com/publications/43e4600156a092630699927869addd94",
 		mark: "seen",
 	},
+	crommelin: {
+		title: say`Crommelin, Post Office Electrical Engineers' Journal 25:41-50 (fixed holding times: M/D/c)`,
+		place: say`1932; derived again, simulated and compared with tables in the tests`,
+		mark: "from memory",
+	},
 	perishable: {
 		title: say`Schmidt and Nahmias: one-for-one ordering of perishable stock`,
 		place: say`1985; derived again and simulated in the tests`,

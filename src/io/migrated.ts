@@ -4,12 +4,18 @@ import { unitSheet } from "../core/sheets/unit.ts";
 import { type TextTable, type Workbook, withTable } from "../core/workbook.ts";
 
 /** Edition of the file format that this program writes; it goes up when an older program would misread a file. */
-export const FORMAT = 2;
+export const FORMAT = 3;
 
 type Step = (workbook: Workbook) => Workbook;
 
 /** What brings the texts of an edition to the next one. */
-const steps: Readonly<Record<number, Step>> = { 1: withWhatCameSince };
+const steps: Readonly<Record<number, Step>> = {
+	1: withWhatCameSince,
+	2: (workbook) => withWhatHeld(withWhatCameSince(workbook)),
+};
+
+/** Settings that came with another usual value than what held before: an older workbook keeps its meaning. */
+const HELD: Readonly<Record<string, string>> = { renew_kits: "when_expired" };
 
 /**
  * The workbook with its texts in the present edition of the format, edition by edition.
@@ -62,4 +68,20 @@ function withSettingsAdded(table: TextTable): TextTable {
 		rows: [...table.rows, ...absent.map(blank)],
 		...(lines && { lines: [...lines, ...absent.map((_, after) => last + 1 + after)] }),
 	};
+}
+
+/** What held before, written where the setting is blank. */
+function withWhatHeld(workbook: Workbook): Workbook {
+	const table = workbook.tables[unitSheet.file];
+	if (!table) return workbook;
+	const names = table.header.map((name) => name.trim());
+	const [key, value] = [names.indexOf("key"), names.indexOf("value")];
+	if (key < 0 || value < 0) return workbook;
+	const rows = table.rows.map((cells) => {
+		const held = HELD[cells[key]?.trim() ?? ""];
+		return held && !cells[value]?.trim()
+			? table.header.map((_, at) => (at === value ? held : (cells[at] ?? "")))
+			: cells;
+	});
+	return withTable(workbook, unitSheet.file, { ...table, rows });
 }

@@ -5,7 +5,7 @@ import { planFiles } from "../../src/cli/planFiles.ts";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import { settings } from "../../src/core/sheets/settings.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
-import type { Workbook } from "../../src/core/workbook.ts";
+import { type TextTable, type Workbook, withTable } from "../../src/core/workbook.ts";
 import { computedCsv } from "../../src/io/computedCsv.ts";
 import { FORMAT, migrated } from "../../src/io/migrated.ts";
 import { type ReadFiles, readFiles } from "../../src/io/readFiles.ts";
@@ -69,10 +69,14 @@ describe("a workbook of the first edition", () => {
 	test("loses no cell, and plans as it did", () => {
 		const now = migrated(first.workbook);
 		expect(cellsOf(now)).toEqual(expect.arrayContaining(cellsOf(first.workbook)));
-		const before = plan(first.workbook);
+		// What is new since and would count with another value stands there as it was.
+		const unit = first.workbook.tables["unit.csv"] as TextTable;
+		const held = { ...unit, rows: [...unit.rows, ["renew_kits", "when_expired"]] };
+		const before = plan(withTable(first.workbook, "unit.csv", held));
 		const after = plan(now);
 		expect(after.problems).toEqual(before.problems);
 		expect(after.problems.filter(({ weight }) => weight === "error")).toEqual([]);
+		expect(after.problems.map(({ code }) => code)).toContain("renewed-when-expired");
 		const written = ({ tables }: Plan) => Object.values(tables).map(computedCsv);
 		expect(written(after)).toEqual(written(before));
 	});
@@ -82,6 +86,25 @@ describe("a workbook of the first edition", () => {
 		expect(saved.problems).toEqual([]);
 		expect(saved.workbook.format).toBeUndefined();
 		expect(migrated(saved.workbook).tables).toEqual(saved.workbook.tables);
+	});
+});
+
+describe("when unused kits are renewed", () => {
+	const unit = (...rows: string[][]) => ({
+		"unit.csv": { header: ["key", "value"], rows: [["unit_name", "A"], ...rows] },
+	});
+	const renewal = (workbook: Workbook) =>
+		migrated(workbook).tables["unit.csv"]?.rows.find(([key]) => key === "renew_kits")?.[1];
+
+	test.each([1, 2])("edition %d: as it was, unless it says so itself", (format) => {
+		expect(renewal({ format, tables: unit() })).toBe("when_expired");
+		expect(renewal({ format, tables: unit(["renew_kits", " "]) })).toBe("when_expired");
+		expect(renewal({ format, tables: unit(["renew_kits", "in_time"]) })).toBe("in_time");
+	});
+
+	test("today's edition: in time where nothing is said", () => {
+		expect(renewal({ tables: unit() })).toBeUndefined();
+		expect(renewal({ tables: unit(["renew_kits", ""]) })).toBe("");
 	});
 });
 

@@ -84,7 +84,7 @@ describe("files as people hand them over", () => {
 		expect(
 			codesOf(
 				good,
-				file("datapackage.json", '{"basinbook_format": 2, "resources": [{"path": "births.csv"}]}'),
+				file("datapackage.json", '{"basinbook_format": 3, "resources": [{"path": "births.csv"}]}'),
 			),
 		).toEqual([]);
 	});

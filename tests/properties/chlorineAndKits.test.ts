@@ -3,11 +3,12 @@ import { describe, expect, test } from "vitest";
 import type { Strength } from "../../src/core/chlorine/availableChlorine.ts";
 import { measureOut } from "../../src/core/chlorine/measureOut.ts";
 import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
+import type { InRounds } from "../../src/core/kits/roundsGoneThrough.ts";
 import { type Reprocessing, unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
 import { gapsBetween } from "../../src/core/plan/rounds/turnaroundMinutes.ts";
-import { DayClock, flatDay } from "../../src/core/rounds/dayClock.ts";
 import { upTo } from "../../src/core/upTo.ts";
 import { answerOf, outcomeOf } from "../core/answerOf.ts";
+import { equalRounds, oneByOne } from "../core/kits/reprocessed.ts";
 import { erlangB } from "../reference/erlangB.ts";
 import { always } from "./workbooks.ts";
 
@@ -62,7 +63,7 @@ describe("product measured", () => {
 	});
 });
 
-const inRounds: fc.Arbitrary<Reprocessing> = fc
+const inRounds: fc.Arbitrary<InRounds> = fc
 	.record({
 		perDay: fc.array(number(0, 20), { minLength: 1, maxLength: 4 }),
 		starts: fc
@@ -70,20 +71,12 @@ const inRounds: fc.Arbitrary<Reprocessing> = fc
 			.map((all) => all.sort((a, b) => a - b)),
 		share: number(0, 1),
 	})
-	.map(({ perDay, starts, share }) => ({
-		kind: "in_rounds",
-		starts: [
-			...perDay.flatMap((_, day) => starts.map((start) => day * 1440 + start)),
-			perDay.length * 1440 + (starts[0] as number),
-		],
-		turnaround: share * Math.min(...gapsBetween(starts)),
-		uses: new DayClock(perDay, flatDay),
-	}));
-const afterEachUse: fc.Arbitrary<Reprocessing> = fc.record({
-	kind: fc.constant("after_each_use" as const),
-	turnaround: number(0, 2880),
-	usesPerDay: fc.array(number(0, 20), { minLength: 1, maxLength: 4 }),
-});
+	.map(({ perDay, starts, share }) =>
+		equalRounds(perDay, starts, share * Math.min(...gapsBetween(starts))),
+	);
+const afterEachUse: fc.Arbitrary<Reprocessing> = fc
+	.tuple(fc.array(number(0, 20), { minLength: 1, maxLength: 4 }), number(0, 2880))
+	.map(([perDay, minutes]) => oneByOne(perDay, minutes));
 
 describe("needs that find no kit", () => {
 	test("are never more with more kits, and never more than all", () => {
@@ -108,11 +101,7 @@ describe("needs that find no kit", () => {
 				number(1, 2880),
 				fc.integer({ min: 1, max: 40 }),
 				(perDay, turnaround, kits) => {
-					const ours = unmetPer1000(kits, {
-						kind: "after_each_use",
-						turnaround,
-						usesPerDay: [perDay],
-					});
+					const ours = unmetPer1000(kits, oneByOne([perDay], turnaround));
 					const lost = 1000 * erlangB((perDay * turnaround) / 1440, kits);
 					expect(ours).toBeGreaterThanOrEqual(lost * (1 - ROUNDING));
 				},
@@ -128,7 +117,8 @@ describe("needs that find no kit", () => {
 				fc.integer({ min: 1, max: 12 }),
 				number(0, 1),
 				(reprocessing, kits, share) => {
-					const quicker = { ...reprocessing, turnaround: share * reprocessing.turnaround };
+					const perRound = share * reprocessing.length.perRound;
+					const quicker = { ...reprocessing, length: { ...reprocessing.length, perRound } };
 					expect(unmetPer1000(kits, quicker)).toBeLessThanOrEqual(
 						unmetPer1000(kits, reprocessing) * (1 + ROUNDING) + ROUNDING,
 					);

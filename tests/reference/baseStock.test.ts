@@ -1,7 +1,5 @@
 import { setAside } from "../../src/core/counts/counts.ts";
 import { chanceAtLeast, expectedBeyond, poisson } from "../../src/core/counts/poisson.ts";
-import { unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
-import { DayClock, flatDay } from "../../src/core/rounds/dayClock.ts";
 import * as from from "./publications.ts";
 import { checkCases, type Printed, printed, type ReferenceCase } from "./referenceCase.ts";
 
@@ -125,13 +123,8 @@ checkCases(
 	],
 	(kits) =>
 		1 -
-		unmetPer1000(kits, {
-			kind: "in_rounds",
-			starts: [0, 1440],
-			turnaround: 3 * 1440,
-			uses: new DayClock([1.5], flatDay),
-		}) /
-			1000,
+		// Reviewed each day, back after three: uses beyond the kits up to four days less those up to three.
+		(expectedBeyond(kits, 4 * 1.5) - expectedBeyond(kits, 3 * 1.5)) / 1.5,
 );
 checkCases(
 	"more than eight needed in four days",

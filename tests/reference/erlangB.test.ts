@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtLeast } from "../../src/core/counts/poisson.ts";
 import { unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
+import { oneByOne } from "../core/kits/reprocessed.ts";
 import { erlangB, loadWithLoss } from "./erlangB.ts";
 import * as from from "./publications.ts";
 import { checkCases, type Printed, printed, type ReferenceCase } from "./referenceCase.ts";
@@ -86,11 +87,7 @@ checkCases("published loads", loads, ({ loss, kits }) => loadWithLoss(loss, kits
 describe("an unmet need that takes no kit is never more frequent than one that does", () => {
 	test.each(loads)("$id", ({ inputs: { loss, kits }, expected }) => {
 		const day = 1440;
-		const ours = unmetPer1000(kits, {
-			kind: "after_each_use",
-			turnaround: day,
-			usesPerDay: [expected],
-		});
+		const ours = unmetPer1000(kits, oneByOne([expected], day));
 		expect(ours).toBeGreaterThanOrEqual(1000 * erlangB(expected, kits) * (1 - 1e-12));
 		if (kits <= 5) expect(ours).toBeGreaterThan(1000 * loss * 0.9);
 	});

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { chanceAtMost, mean } from "../../src/core/counts/counts.ts";
 import { readyAt } from "../../src/core/kits/readyAt.ts";
-import { DayClock, type HourShares } from "../../src/core/rounds/dayClock.ts";
+import type { HourShares } from "../../src/core/rounds/dayClock.ts";
 import { kitsInRounds, roundsTogether } from "../../src/core/rounds/roundsOfDay.ts";
 import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/roundsThatRun.ts";
 import { answerOf } from "../core/answerOf.ts";
+import { equalRounds } from "../core/kits/reprocessed.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { meanOfBatches, randomNumbers, waitingTime } from "./randomNumbers.ts";
 
@@ -69,16 +70,7 @@ describe("kits ready at an hour, counted out over many days", () => {
 				none.push(out >= kits ? 1000 : 0);
 				yesterday = today.map((use) => use - DAY);
 			}
-			const moment = readyAt(
-				kits,
-				{
-					kind: "in_rounds",
-					starts: [...starts, DAY + 420],
-					turnaround,
-					uses: new DayClock([perDay], shares),
-				},
-				minute,
-			);
+			const moment = readyAt(kits, equalRounds([perDay], starts, turnaround, shares), minute);
 			agrees(inBatches(ready), moment.ready, "kits ready");
 			agrees(inBatches(none), moment.nonePer1000, "per 1,000");
 		});

@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { expiriesPerDay } from "../../src/core/kits/expiriesPerDay.ts";
 import { unmetPer1000 } from "../../src/core/kits/unmetPer1000.ts";
-import { DayClock, flatDay, type HourShares } from "../../src/core/rounds/dayClock.ts";
+import { flatDay, type HourShares } from "../../src/core/rounds/dayClock.ts";
 import { answerOf } from "../core/answerOf.ts";
+import { equalRounds, oneByOne } from "../core/kits/reprocessed.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { meanOfBatches, randomNumbers, waitingTime } from "./randomNumbers.ts";
 
@@ -72,12 +73,7 @@ describe("in rounds", () => {
 				return away >= kits;
 			};
 			const uses = usesInTime(randomNumbers(kits), perDay, shares);
-			const expected = unmetPer1000(kits, {
-				kind: "in_rounds",
-				starts: [...starts, DAY + (starts[0] as number)],
-				turnaround,
-				uses: new DayClock([perDay], shares),
-			});
+			const expected = unmetPer1000(kits, equalRounds([perDay], starts, turnaround, shares));
 			agrees(unmetByBatch(uses, isUnmet), expected, "unmet per 1,000 uses");
 		},
 	);
@@ -99,11 +95,7 @@ describe("after each use", () => {
 				return unmet;
 			};
 			const uses = usesInTime(randomNumbers(100 + kits), perDay, flatDay);
-			const expected = unmetPer1000(kits, {
-				kind: "after_each_use",
-				turnaround,
-				usesPerDay: [perDay],
-			});
+			const expected = unmetPer1000(kits, oneByOne([perDay], turnaround));
 			agrees(unmetByBatch(uses, isUnmet), expected, "unmet per 1,000 uses");
 		},
 	);

@@ -1,16 +1,8 @@
 import { poisson } from "../counts/poisson.ts";
 import type { DayClock } from "../rounds/dayClock.ts";
+import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { kitsInQueue, oneServiceLater } from "./kitsInQueue.ts";
-
-/** People who reprocess kits one by one, and the minutes it takes. */
-export interface Hands {
-	readonly people: number;
-	/** Minutes a person is busy with a kit. */
-	readonly workMinutes: number;
-	/** Minutes it is left alone besides. */
-	readonly aloneMinutes: number;
-}
 
 /** Kits out of reach at one moment of the day. */
 export interface AwayAt {

@@ -1,7 +1,8 @@
 import { calculation, refuse } from "../calculation.ts";
+import { flatDay } from "../rounds/dayClock.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { type Reprocessing, unmetPer1000 } from "./unmetPer1000.ts";
+import { keepsUp, type Reprocessing, unmetPer1000 } from "./unmetPer1000.ts";
 
 /** How many kits are needed, why, and what each number of kits would mean. */
 export interface Cover {
@@ -26,6 +27,15 @@ interface Inputs {
 const MOST_KITS = 500;
 /** How far the curve goes on beyond the kits needed. */
 const CURVE_BEYOND = 3;
+
+/** 0.6 uses a day, each kit 110 minutes in the hands of somebody who is always there. */
+export const oneByOne: Reprocessing = {
+	kind: "after_each_use",
+	usesPerDay: [0.6],
+	hourShares: flatDay,
+	hands: { people: Number.POSITIVE_INFINITY, workMinutes: 110, aloneMinutes: 0 },
+	readyLifeDays: null,
+};
 
 /** After each use, 0.6 uses a day, 110 minutes: chances of a Poisson count of mean 0.6 × 110 ÷ 1440. */
 const example: Cover = {
@@ -55,7 +65,7 @@ export const kitCover = calculation<Inputs, Cover>({
 	},
 	example: {
 		inputs: {
-			reprocessing: { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6] },
+			reprocessing: oneByOne,
 			unmetAllowed: 1,
 			deliveryBeds: 2,
 			spareKits: 1,
@@ -64,20 +74,20 @@ export const kitCover = calculation<Inputs, Cover>({
 		within: 1e-5,
 	},
 	compute: ({ reprocessing, unmetAllowed, deliveryBeds, spareKits }) => {
+		const tooMany = refuse({
+			code: "too-many-kits",
+			received: say`more than ${MOST_KITS} kits`,
+			allowed: say`at most ${MOST_KITS} kits`,
+			message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
+		});
+		if (!keepsUp(reprocessing)) return tooMany;
 		const curve: number[] = [];
 		const unmetWith = (kits: number) => {
 			while (curve.length < kits) curve.push(unmetPer1000(curve.length + 1, reprocessing));
 			return curve[kits - 1] as number;
 		};
 		let byRisk = 1;
-		while (unmetWith(byRisk) > unmetAllowed)
-			if (++byRisk > MOST_KITS)
-				return refuse({
-					code: "too-many-kits",
-					received: say`more than ${MOST_KITS} kits`,
-					allowed: say`at most ${MOST_KITS} kits`,
-					message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
-				});
+		while (unmetWith(byRisk) > unmetAllowed) if (++byRisk > MOST_KITS) return tooMany;
 		const byBeds = deliveryBeds + spareKits;
 		const kitsNeeded = Math.max(byRisk, byBeds);
 		unmetWith(kitsNeeded + CURVE_BEYOND);

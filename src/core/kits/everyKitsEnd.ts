@@ -3,7 +3,7 @@ import { cappedUses } from "./cappedUses.ts";
 import type { RenewalStep } from "./renewalSteps.ts";
 
 /** More states than this take too long; then only the oldest kits are followed. */
-const MOST_STATES = 1300;
+const MOST_STATES = 3100;
 
 /** How many ways there are for `kits` kits to end on `ends` days. */
 function waysToEnd(kits: number, ends: number): number {

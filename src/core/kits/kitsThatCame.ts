@@ -1,18 +1,14 @@
 import { memoize } from "../memoize.ts";
 import { cappedUses } from "./cappedUses.ts";
 import { added } from "./laterEnds.ts";
-import type { ReadyLife } from "./renewalSteps.ts";
+import { type ReadyLife, renewalSteps } from "./renewalSteps.ts";
 import { type RenewalsOfDay, renewalsOfDay } from "./renewalsOfDay.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 
 const renewals = memoize(renewalsOfDay, (kits, day, life) => [
 	kits,
 	life.days,
-	life.renewal,
-	day.plannedMinutes,
-	day.usesAfterMidnight,
-	...day.uses,
-	...day.starts,
+	...renewalSteps(day, life).flatMap((step) => Object.values(step)),
 ]);
 
 /** Renewals on the day that the days of the plan are like on average; none where kits keep for ever. */

@@ -3,6 +3,9 @@ import { cappedUses } from "./cappedUses.ts";
 import { LaterEnds } from "./laterEnds.ts";
 import { NEVER, type RenewalStep } from "./renewalSteps.ts";
 
+/** So many uses in one step are so unlikely that what is renewed then changes nothing. */
+const NEVER_USED = 1e-9;
+
 /**
  * The oldest ready kits, followed exactly; of the others, how many end on each later day is
  * taken as if the days were apart from each other, given how many kits there are.
@@ -44,8 +47,9 @@ export class OldestKits {
 		}
 		given.fill(0);
 		let layer = this.#ages;
-		for (let u = 0; u <= kits; u++) {
+		for (let u = 0, likely = 1; u <= kits && likely > NEVER_USED; u++) {
 			const weight = uses[u] as number;
+			likely -= weight;
 			this.#joined(layer, u, step).forEach((after, x) => {
 				const chance = after.total();
 				given[u * (kits + 1) + x] = chance;

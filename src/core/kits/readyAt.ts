@@ -1,5 +1,12 @@
-import { chanceAtLeast, chancesAtMost } from "../counts/poisson.ts";
+import { poisson } from "../counts/poisson.ts";
+import { memoizeByObject } from "../memoize.ts";
+import { DayClock } from "../rounds/dayClock.ts";
+import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
+import { type InRounds, RoundsGoneThrough } from "./roundsGoneThrough.ts";
+import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
+import { type AfterEachUse, outOfDate } from "./unmetAfterEachUse.ts";
 import type { Reprocessing } from "./unmetPer1000.ts";
 
 /** What can be counted on at one moment. */
@@ -11,38 +18,98 @@ export interface ReadyAt {
 }
 
 /**
- * Kits ready at a moment of the plan.
+ * Kits ready at a moment of the plan, as kit cover counts them: the mean of the risk over
+ * the day, weighed by the uses, is the unmet share of kit cover.
  *
- * Out of reach are the kits used since the start of the last round whose kits are
- * ready again; after each use, those used within the turnaround. Their number is
- * Poisson; kits gone out of date are not counted as out of reach. The mean of the
- * risk over the day, weighed by the uses, is the unmet share of kit cover.
- *
- * @param minute after the first day's midnight, at which the moment lies
+ * @param minute after the first day's midnight, at which the moment lies; within the plan
  */
 export function readyAt(kits: number, reprocessing: Reprocessing, minute: number): ReadyAt {
-	const out = meanOutOfReach(reprocessing, minute);
-	const atMost = chancesAtMost(kits, out);
-	return {
-		ready: atMost.reduce((sum, chance) => sum + chance, 0),
-		nonePer1000: 1000 * chanceAtLeast(kits, out),
-	};
-}
-
-function meanOutOfReach(reprocessing: Reprocessing, minute: number): number {
-	if (reprocessing.kind === "after_each_use") {
-		const { usesPerDay, turnaround } = reprocessing;
-		const day = Math.min(Math.floor(minute / MINUTES_PER_DAY), usesPerDay.length - 1);
-		return ((usesPerDay[day] as number) * turnaround) / MINUTES_PER_DAY;
+	if (kits === 0) return { ready: 0, nonePer1000: 1000 };
+	const away =
+		reprocessing.kind === "in_rounds"
+			? awayInRounds(kits, reprocessing, minute)
+			: awayOneByOne(kits, reprocessing, minute);
+	let ready = 0;
+	let some = 0;
+	for (let n = 0; n < Math.min(kits, away.length); n++) {
+		ready += (away[n] as number) * (kits - n);
+		some += away[n] as number;
 	}
-	const { starts, turnaround, uses } = reprocessing;
-	const done = starts.filter((start) => start + turnaround <= minute).at(-1);
-	return uses.between(done ?? lastBefore(starts, turnaround, minute), minute);
+	let none = 0;
+	for (let n = away.length - 1; n >= kits; n--) none += away[n] as number;
+	// What was cut off is in no hand: all kits are away then.
+	return { ready, nonePer1000: 1000 * (away.length > kits ? none : Math.max(0, 1 - some)) };
 }
 
-/** The rounds of the two days before the plan are like those of its first day. */
-function lastBefore(starts: readonly number[], turnaround: number, minute: number): number {
-	const firstDay = starts.filter((start) => start < MINUTES_PER_DAY);
-	const earlier = [2, 1].flatMap((days) => firstDay.map((start) => start - days * MINUTES_PER_DAY));
-	return earlier.filter((start) => start + turnaround <= minute).at(-1) ?? earlier[0] ?? 0;
+/** With a day like the first before the plan, so that a round lies before every moment of it. */
+const dayBefore = memoizeByObject(
+	(plan: InRounds) =>
+		new RoundsGoneThrough({ ...plan, usesPerDay: [plan.usesPerDay[0] ?? 0, ...plan.usesPerDay] }),
+);
+
+function awayInRounds(kits: number, plan: InRounds, minute: number): Float64Array {
+	const all = dayBefore(plan);
+	const at = minute + MINUTES_PER_DAY;
+	const run = new RunOfRounds(kits, all);
+	const begun = run.rounds().findLast(({ round }) => round.start <= at) as RoundBegun;
+	const { round, begins, most } = begun;
+	const { start, midnight } = round;
+	const lapses = midnight !== undefined && at >= midnight ? run.lapses(round) : undefined;
+	const used = lapses
+		? plusPoisson(sums(lapses), all.uses.between(midnight as number, at))
+		: chancesOf(all.uses.between(start, at));
+	const away = new Float64Array(kits + used.length);
+	begins.forEach((chance, waiting) => {
+		const taken = Math.min(waiting, most);
+		const out = at < start + minutesOf(plan.length, taken) ? waiting : waiting - taken;
+		used.forEach((other, n) => {
+			away[out + n] = (away[out + n] as number) + chance * other;
+		});
+	});
+	return away;
 }
+
+/** Used and gone out of date together. */
+function sums(lapses: Float64Array): Float64Array {
+	const width = Math.sqrt(lapses.length);
+	const both = new Float64Array(2 * width);
+	lapses.forEach((chance, i) => {
+		const sum = Math.floor(i / width) + (i % width);
+		both[sum] = (both[sum] as number) + chance;
+	});
+	return both;
+}
+
+function chancesOf(meanCount: number): Float64Array {
+	const { first, chance } = poisson(meanCount);
+	if (first === 0) return chance;
+	const chances = new Float64Array(first + chance.length);
+	chances.set(chance, first);
+	return chances;
+}
+
+function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64Array {
+	const { usesPerDay, hourShares, hands } = plan;
+	const more = outOfDate(plan, kits);
+	const uses = new DayClock(usesPerDay, hourShares);
+	if (!Number.isFinite(hands.people)) {
+		const work = hands.workMinutes + hands.aloneMinutes;
+		return chancesOf(uses.between(minute - work, minute) + more);
+	}
+	const day = Math.min(Math.floor(minute / MINUTES_PER_DAY), usesPerDay.length - 1);
+	const moments = throughDay(plan)(usesPerDay[day] as number);
+	const clock = minute % MINUTES_PER_DAY;
+	const nearest = moments.reduce((a, b) =>
+		Math.abs(a.minute - clock) <= Math.abs(b.minute - clock) ? a : b,
+	);
+	return plusPoisson(nearest.away, more);
+}
+
+const throughDay = memoizeByObject(({ hourShares, hands }: AfterEachUse) => {
+	const days = new Map<number, ReturnType<typeof awayThroughDay>>();
+	return (perDay: number) => {
+		const known = days.get(perDay) ?? awayThroughDay(new DayClock([perDay], hourShares), hands);
+		days.set(perDay, known);
+		return known;
+	};
+});

@@ -1,3 +1,4 @@
+import { poisson } from "../counts/poisson.ts";
 import { canFollowEveryKit, EveryKitsEnd } from "./everyKitsEnd.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
 import { OldestKits } from "./oldestKits.ts";
@@ -16,24 +17,33 @@ export interface RenewalsOfDay {
 	readonly perDay: number;
 }
 
-/** Lumps of kits come round again after their life, so what is settled is the mean over it. */
-const LONGEST_STRETCH = 8;
-const MOST_STRETCHES = 60;
+const MOST_STRETCHES = 40;
 const SETTLED = 1e-3;
+/** With more kits than this, what holds for so many is carried over. */
+const MOST_FOLLOWED = 14;
+/** With a longer life kits are renewed one by one. */
+const MOST_LIFE_DAYS = 21;
+/** Renewals rarer than this beside the uses change nothing. */
+const RARE = 1e-7;
 
 /**
  * How many kits are renewed, unused, on a day like all others.
  *
  * Gone through step by step, day after day, until it settles. With few kits every kit's
- * last day is followed, which is exact; with more, that of the oldest.
+ * last day is followed, which is exact; with more, that of the oldest (`OldestKits`). With
+ * very many, only their number is worked out (`renewedOfMany`).
  */
 export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): RenewalsOfDay {
+	const uses = usesOf(day);
 	const steps = renewalSteps(day, life);
+	if (renewedAtOnce(kits, uses, life.days - 2) < RARE * uses) return oneByOne(kits, steps, 0);
+	if (life.days > MOST_LIFE_DAYS) return oneByOne(kits, steps, longLife(kits, uses, life));
+	if (kits > MOST_FOLLOWED) return oneByOne(kits, steps, renewedOfMany(kits, day, life));
 	const ends = Math.max(...steps.map((step) => step.target)) + 1;
 	const chain = canFollowEveryKit(kits, ends)
 		? new EveryKitsEnd(kits, ends)
-		: new OldestKits(kits, ends, steps, atOnce(kits, day, life) / steps.length);
-	const stretch = Math.min(life.days + 1, LONGEST_STRETCH);
+		: new OldestKits(kits, ends, steps, renewedAtOnce(kits, uses, life.days + 1) / steps.length);
+	const stretch = stretchOf(kits, uses, life);
 	let made = { given: noneGiven(steps, kits), perDay: Number.NaN, squares: Number.NaN };
 	for (let i = 0; i < MOST_STRETCHES; i++) {
 		const { squares } = made;
@@ -42,6 +52,67 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 	}
 	const { given, perDay } = made;
 	return { kits, given: life.renewal === "in_time" ? given : given.slice(0, 1), perDay };
+}
+
+/**
+ * Days whose mean says whether it has settled: kits that nobody uses come round together
+ * after their life, others mix.
+ */
+function stretchOf(kits: number, uses: number, { days, renewal }: ReadyLife): number {
+	const cycle = Math.max(1, renewal === "in_time" ? days : days + 1);
+	return uses * days < kits ? Math.min(cycle, 14) : Math.min(cycle, 4);
+}
+
+/**
+ * Renewals a day with very many kits: as if each were renewed at once, at the age that
+ * gives what is found with fewer kits and as many uses for each.
+ */
+function renewedOfMany(kits: number, day: LikeDay, life: ReadyLife): number {
+	const part = MOST_FOLLOWED / kits;
+	const fewer = {
+		...day,
+		uses: day.uses.map((uses) => uses * part),
+		usesAfterMidnight: day.usesAfterMidnight * part,
+	};
+	const wanted = renewalsOfDay(MOST_FOLLOWED, fewer, life).perDay;
+	let young = 0.01;
+	let old = 4 * (life.days + 2);
+	for (let i = 0; i < 50; i++) {
+		const age = (young + old) / 2;
+		if (renewedAtOnce(MOST_FOLLOWED, usesOf(fewer), age) > wanted) young = age;
+		else old = age;
+	}
+	return renewedAtOnce(kits, usesOf(day), young);
+}
+
+/** Over a long life kits are spread so far that they are renewed one by one, in time a day and a half earlier. */
+function longLife(kits: number, uses: number, { days, renewal }: ReadyLife): number {
+	return renewedAtOnce(kits, uses, renewal === "in_time" ? days - 1 : days + 1);
+}
+
+/** Renewals apart from each other and from the uses, all in the day's last step that renews any. */
+function oneByOne(kits: number, steps: readonly RenewalStep[], perDay: number): RenewalsOfDay {
+	const given = noneGiven(steps, kits);
+	const last = steps.findLastIndex((step) => step.endsBy >= 0);
+	given.forEach((each, s) => {
+		const renewed = poisson(s === last ? perDay : 0);
+		for (let u = 0; u <= kits; u++)
+			renewed.chance.forEach((chance, i) => {
+				const at = u * (kits + 1) + Math.min(kits - u, renewed.first + i);
+				each[at] = (each[at] as number) + chance;
+			});
+	});
+	return { kits, given: steps[0]?.midnight === "after" ? given.slice(0, 1) : given, perDay };
+}
+
+function usesOf({ uses, usesAfterMidnight }: LikeDay): number {
+	return uses.reduce((sum, mean) => sum + mean, usesAfterMidnight);
+}
+
+/** Renewals a day were each kit renewed at once at an age. */
+function renewedAtOnce(kits: number, usesPerDay: number, age: number): number {
+	const inputs = { kitsInService: kits, usesPerDay, readyLifeDays: Math.max(0.5, age) };
+	return Number(expiriesPerDay.compute(inputs));
 }
 
 type Chain = Pick<EveryKitsEnd | OldestKits, "go">;
@@ -76,11 +147,4 @@ export function meanRenewed(given: Float64Array, uses: Float64Array, power = 1):
 			sum += chance * x ** power * (given[u * uses.length + x] as number);
 	});
 	return sum;
-}
-
-/** Renewals a day were each kit renewed at once: a figure to begin with. */
-function atOnce(kits: number, { uses, usesAfterMidnight }: LikeDay, { days }: ReadyLife): number {
-	const usesPerDay = uses.reduce((sum, mean) => sum + mean, usesAfterMidnight);
-	const inputs = { kitsInService: kits, usesPerDay, readyLifeDays: days + 1 };
-	return Number(expiriesPerDay.compute(inputs));
 }

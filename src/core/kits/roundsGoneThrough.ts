@@ -79,7 +79,9 @@ export class RoundsGoneThrough {
 	/** The day all days of the plan are like on average. */
 	likeDay(): LikeDay {
 		const { usesPerDay, hourShares, starts, plannedMinutes } = this.plan;
-		const mean = usesPerDay.reduce((sum, uses) => sum + uses, 0) / usesPerDay.length;
+		const sum = usesPerDay.reduce((all, uses) => all + uses, 0);
+		// Plans of different lengths whose days are alike differ by rounding only.
+		const mean = Number((sum / usesPerDay.length).toPrecision(9));
 		const clock = new DayClock([mean], hourShares);
 		return {
 			starts,

@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice, estimate, sources } from "../sources.ts";
-import { yesNo } from "../values/choice.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 
 export const kitSettings = {
@@ -64,5 +64,14 @@ export const kitSettings = {
 		decimals: 0,
 		help: say`Covered, dry, in a disinfected container. After that it goes through a round again.`,
 		source: sources.readyLife,
+	}),
+	renew_kits: typed({
+		label: say`When unused kits are renewed`,
+		unit: "",
+		value: choice(["in_time", "when_expired"]),
+		fallback: "in_time",
+		help: say`in_time: a kit joins the last round from which it comes back before its last day ends, and kits that end together are spread. when_expired: it joins the first round after its last day, and is missing until then.`,
+		source: commonPractice,
+		added: true,
 	}),
 };

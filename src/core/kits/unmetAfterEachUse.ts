@@ -1,8 +1,9 @@
 import { atLeastEach } from "../counts/beyondEach.ts";
 import { chanceAtLeast } from "../counts/poisson.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
+import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { awayThroughDay, type Hands } from "./awayThroughDay.ts";
+import { awayThroughDay } from "./awayThroughDay.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
@@ -52,20 +53,20 @@ export class UnmetAfterEachUse {
 	/** With no uses at all, none is unmet. */
 	per1000(kits: number): number {
 		if (this.#uses === 0) return 0;
-		const more = this.#outOfDate(kits);
+		const more = outOfDate(this.#plan, kits);
 		const unmet = this.#moments.reduce((sum, { uses, none }) => sum + uses * none(kits, more), 0);
 		return (1000 * unmet) / this.#uses;
 	}
+}
 
-	/** Mean number of kits out of reach because they went out of date. */
-	#outOfDate(kits: number): number {
-		const { usesPerDay, readyLifeDays, hands } = this.#plan;
-		if (readyLifeDays === null) return 0;
-		const uses = usesPerDay.reduce((sum, each) => sum + each, 0) / usesPerDay.length;
-		const inputs = { kitsInService: kits, usesPerDay: uses, readyLifeDays };
-		const perDay = Number(expiriesPerDay.compute(inputs));
-		return (perDay * (hands.workMinutes + hands.aloneMinutes)) / MINUTES_PER_DAY;
-	}
+/** Mean number of kits out of reach because they went out of date. */
+export function outOfDate(plan: AfterEachUse, kits: number): number {
+	const { usesPerDay, readyLifeDays, hands } = plan;
+	if (readyLifeDays === null) return 0;
+	const uses = usesPerDay.reduce((sum, each) => sum + each, 0) / usesPerDay.length;
+	const inputs = { kitsInService: kits, usesPerDay: uses, readyLifeDays };
+	const perDay = Number(expiriesPerDay.compute(inputs));
+	return (perDay * (hands.workMinutes + hands.aloneMinutes)) / MINUTES_PER_DAY;
 }
 
 function unlimited({ usesPerDay, hourShares, hands }: AfterEachUse): Moment[] {

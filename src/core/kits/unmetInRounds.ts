@@ -1,11 +1,10 @@
-import { kitsThatCame, renewalsOfPlan, usedAndLapsed } from "./kitsThatCame.ts";
-import type { RenewalsOfDay } from "./renewalsOfDay.ts";
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
-import { type Lapses, UnmetOfRound } from "./unmetOfRound.ts";
+import { RunOfRounds } from "./runOfRounds.ts";
+import { UnmetOfRound } from "./unmetOfRound.ts";
 
-/** A state is settled when no chance changes more than this from one day to the next. */
-const SETTLED = 1e-12;
-const MOST_DAYS = 400;
+/** More kits than any round takes. */
+const MANY = 1000;
+const SAFE_PER_1000 = 0.01;
 
 /**
  * Uses that find no kit ready, of 1,000, where kits come back at the end of rounds.
@@ -20,6 +19,8 @@ export class UnmetInRounds {
 	readonly #plan: RoundsGoneThrough;
 	readonly #unmet = new Map<string, UnmetOfRound>();
 	readonly #uses: number;
+	/** A number of kits with which hardly any need is unmet. */
+	#safeFrom = Number.POSITIVE_INFINITY;
 
 	constructor(plan: InRounds) {
 		this.#plan = new RoundsGoneThrough(plan);
@@ -31,108 +32,31 @@ export class UnmetInRounds {
 		this.#uses = uses.between(first.start, last.next);
 	}
 
+	/** Whether the rounds can take all that comes, whatever the kits. */
+	get keepsUp(): boolean {
+		const { rounds } = this.#plan;
+		const room = rounds.reduce((sum, round) => sum + this.#plan.mostIn(round, MANY), 0);
+		return this.#uses < 0.99 * room;
+	}
+
 	/** With no uses at all, none is unmet. */
 	per1000(kits: number): number {
 		if (this.#uses === 0) return 0;
-		const run = new RunOfRounds(kits, this.#plan, this.#unmet);
-		return (1000 * run.unmet()) / this.#uses;
-	}
-}
-
-interface Known {
-	readonly came: Float64Array;
-	readonly unmet: Float64Array;
-	readonly most: number;
-}
-
-class RunOfRounds {
-	readonly #kits: number;
-	readonly #plan: RoundsGoneThrough;
-	readonly #unmet: ReadonlyMap<string, UnmetOfRound>;
-	readonly #renewals: RenewalsOfDay | undefined;
-	readonly #known = new Map<string, Known>();
-
-	constructor(kits: number, plan: RoundsGoneThrough, unmet: ReadonlyMap<string, UnmetOfRound>) {
-		this.#kits = kits;
-		this.#plan = plan;
-		this.#unmet = unmet;
-		this.#renewals = renewalsOfPlan(kits, plan);
-	}
-
-	unmet(): number {
-		let left: Float64Array = this.#settled();
+		// More kits never make it worse: below this, those out of date need not be followed.
+		const run = new RunOfRounds(kits, this.#plan, kits <= this.#safeFrom);
+		const known = new Map<string, Float64Array>();
 		let unmet = 0;
-		for (const round of this.#plan.rounds) {
-			const known = this.#of(round);
-			const begins = this.#begins(left, known);
-			for (let n = 0; n <= this.#kits; n++)
-				unmet += (begins[n] as number) * (known.unmet[n] as number);
-			left = leftOver(begins, known.most);
+		for (const { round, begins } of run.rounds()) {
+			const each = known.get(round.likeness) ?? this.#each(kits, round, run);
+			known.set(round.likeness, each);
+			for (let n = 0; n <= kits; n++) unmet += (begins[n] as number) * (each[n] as number);
 		}
-		return unmet;
+		const per1000 = (1000 * unmet) / this.#uses;
+		if (per1000 < SAFE_PER_1000) this.#safeFrom = Math.min(this.#safeFrom, kits);
+		return per1000;
 	}
 
-	/** Kits left over by the last round of the day before the plan, if many days were like its first. */
-	#settled(): Float64Array {
-		const first = this.#plan.rounds.slice(0, this.#plan.plan.starts.length);
-		let left: Float64Array = Float64Array.of(1);
-		for (let day = 0; day < MOST_DAYS; day++) {
-			let after: Float64Array = left;
-			for (const round of first) {
-				const known = this.#of(round);
-				after = leftOver(this.#begins(after, known), known.most);
-			}
-			const moved = after.some((chance, i) => Math.abs(chance - (left[i] ?? 0)) > SETTLED);
-			left = after;
-			if (!moved) break;
-		}
-		return left;
+	#each(kits: number, round: RoundOfPlan, run: RunOfRounds): Float64Array {
+		return (this.#unmet.get(round.likeness) as UnmetOfRound).each(kits, run.lapses(round));
 	}
-
-	/** How likely each number is to wait when a round begins. */
-	#begins(left: Float64Array, { came }: Known): Float64Array {
-		if (left.length === 1) return came;
-		const begins = new Float64Array(this.#kits + 1);
-		left.forEach((chance, l) => {
-			came.forEach((other, n) => {
-				const at = Math.min(this.#kits, l + n);
-				begins[at] = (begins[at] as number) + chance * other;
-			});
-		});
-		return begins;
-	}
-
-	#of(round: RoundOfPlan): Known {
-		const known = this.#known.get(round.likeness);
-		if (known) return known;
-		const made = this.#make(round);
-		this.#known.set(round.likeness, made);
-		return made;
-	}
-
-	#make(round: RoundOfPlan): Known {
-		const kits = this.#kits;
-		const { life } = this.#plan.plan;
-		const unmet = this.#unmet.get(round.likeness) as UnmetOfRound;
-		return {
-			came: kitsThatCame(kits, round, life, this.#renewals),
-			unmet: unmet.each(kits, this.#lapses(round)),
-			most: this.#plan.mostIn(round, kits),
-		};
-	}
-
-	#lapses({ start, midnight }: RoundOfPlan): Lapses | undefined {
-		const whenExpired = this.#plan.plan.life?.renewal === "when_expired";
-		if (!whenExpired || !this.#renewals || midnight === undefined) return undefined;
-		const uses = this.#plan.uses.between(start, midnight);
-		return usedAndLapsed(this.#kits, uses, this.#renewals);
-	}
-}
-
-/** How likely each number is to be left over by a round that takes `most`; one number where none ever is. */
-function leftOver(begins: Float64Array, most: number): Float64Array {
-	if (most >= begins.length - 1) return Float64Array.of(1);
-	const left = begins.slice(most);
-	for (let n = 0; n < most; n++) left[0] = (left[0] as number) + (begins[n] as number);
-	return left;
 }

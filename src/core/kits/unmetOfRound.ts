@@ -1,9 +1,7 @@
 import { beyondEach } from "../counts/beyondEach.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
-
-/** Used and gone out of date by midnight: row u, of kits + 1 numbers. */
-export type Lapses = Float64Array;
+import type { Lapses } from "./runOfRounds.ts";
 
 /**
  * Mean needs that find no kit ready between the start of a round and the next one, for

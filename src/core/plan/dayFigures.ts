@@ -19,7 +19,9 @@ import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
 import { birthsOfDay } from "./births/birthsOfDay.ts";
+import { byDate } from "./byDate.ts";
 import type { KindFigures } from "./kits/kindFigures.ts";
+import { minutesCountedOnOf, renewedOf } from "./kits/renewedOf.ts";
 import { together } from "./kits/together.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -63,12 +65,21 @@ export interface DayFigures extends DayDemand {
 
 /** Births and rounds of days that follow each other. */
 export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDemand[] {
-	const days: DayDemand[] = [];
 	const { births_per_day } = unit.read.settings;
-	for (const date of dates) {
+	const used = dates.map((date) => {
 		const own = ownBirths(unit.read.tables.births)(date);
 		const { mean: births, level } = birthsOfDay(date, own, unit.forecast, births_per_day);
-		const kinds = unit.kinds.map((kind) => kindOfDay(unit, kind, births));
+		const uses = unit.kinds.map(({ usesPer100Births }) =>
+			derive(kitUses, { births, kitsPer100Births: usesPer100Births }),
+		);
+		return { date, births, level, uses };
+	});
+	const expiries = unit.kinds.map((kind, k) => expiriesOf(unit, kind, k, used));
+	const days: DayDemand[] = [];
+	for (const [d, { date, births, level, uses }] of used.entries()) {
+		const kinds = unit.kinds.map(({ name }, k) =>
+			kindOfDay(name, uses[k] as Figure, (expiries[k] as readonly Figure[])[d] as Figure),
+		);
 		const day = { date, births, level, kinds };
 		days.push({ ...day, rounds: roundsOf(unit, day, days.at(-1) ?? day) });
 	}
@@ -119,19 +130,51 @@ export function preparationsOn({ read }: UnitFigures, rounds: Figure<RoundsOfDay
 	return derive(preparations, { rounds, made, lifeHours });
 }
 
-function kindOfDay(unit: UnitFigures, kind: KindFigures, births: Figure): KindOfDay {
-	const uses = derive(kitUses, { births, kitsPer100Births: kind.usesPer100Births });
-	const expiries = derive(expiriesPerDay, {
-		kitsInService: kind.kitsInService,
-		usesPerDay: uses,
-		readyLifeDays: unit.read.settings.ready_life_days,
-	});
-	return {
-		name: kind.name,
-		uses,
-		expiries,
-		toReprocess: derive(kitsToReprocess, { uses, expiries }),
-	};
+interface UsedDay {
+	readonly date: IsoDate;
+	/** Of each kind. */
+	readonly uses: readonly Figure[];
+}
+
+/** Kits of a kind that go out of date or are renewed in time, on each day: in rounds, as many on all of them. */
+function expiriesOf(
+	unit: UnitFigures,
+	kind: KindFigures,
+	k: number,
+	days: readonly UsedDay[],
+): Figure[] {
+	const { kitsInService } = kind;
+	const readyLifeDays = unit.read.settings.ready_life_days;
+	if (unit.afterEachUse)
+		return days.map(({ uses }) =>
+			derive(expiriesPerDay, { kitsInService, usesPerDay: uses[k] as Figure, readyLifeDays }),
+		);
+	// A day that cannot be read leaves the others as they are.
+	const known = days.filter(({ uses }) => uses.every((figure) => figure.outcome.ok));
+	const from = known.length > 0 ? known : days;
+	const label = say`Kits used, expected`;
+	const usesOf = (of: (day: UsedDay) => Figure) => byDate(label, say`kits`, from, of);
+	const minutes = minutesCountedOnOf(
+		unit,
+		usesOf(({ uses }) => allKinds(unit, uses)),
+	);
+	const renewed = renewedOf(
+		unit,
+		kind,
+		usesOf(({ uses }) => uses[k] as Figure),
+		minutes,
+	);
+	return days.map(() => renewed);
+}
+
+/** Uses of all kinds on a day. */
+function allKinds({ kinds }: UnitFigures, uses: readonly Figure[]): Figure {
+	const each = kinds.map(({ name }, k) => ({ name, uses: uses[k] as Figure }));
+	return together(each, say`Kits used, expected`, say`kits`, (kind) => kind.uses);
+}
+
+function kindOfDay(name: string, uses: Figure, expiries: Figure): KindOfDay {
+	return { name, uses, expiries, toReprocess: derive(kitsToReprocess, { uses, expiries }) };
 }
 
 type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;

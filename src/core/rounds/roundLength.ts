@@ -1,3 +1,7 @@
+import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
+import { commonPractice } from "../sources.ts";
+import { noSteps } from "./handsOneByOne.ts";
 import type { Step } from "./step.ts";
 
 /** What makes a round long: minutes once, for each kit and for each load. */
@@ -47,3 +51,38 @@ export function mostKitsWithin(length: RoundLength, minutes: number, most: numbe
 	while (kits > 1 && minutesOf(length, kits) > minutes) kits--;
 	return kits;
 }
+
+interface Inputs {
+	readonly steps: readonly Step[];
+	readonly workers: number;
+	readonly kitsInLoad: number;
+}
+
+/** What makes the rounds of a unit long. */
+export const lengthOfRounds = calculation<Inputs, RoundLength>({
+	key: "length_of_rounds",
+	label: say`What makes a round long`,
+	unit: "min",
+	formula: say`Minutes once a round; minutes a kit ÷ people; minutes a load.`,
+	source: commonPractice,
+	inputs: {
+		steps: { label: say`Steps of a round`, unit: "min" },
+		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
+		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+	},
+	example: {
+		inputs: {
+			steps: [
+				{ step: "mix", basis: "round", minutes: 15, hands_on: "yes" },
+				{ step: "wash", basis: "kit", minutes: 15, hands_on: "yes" },
+				{ step: "soak", basis: "load", minutes: 20, hands_on: "no" },
+			],
+			workers: 2,
+			kitsInLoad: 3,
+		},
+		result: { perRound: 15, perKit: 7.5, perLoad: 20, kitsInLoad: 3 },
+		within: 0,
+	},
+	compute: ({ steps, workers, kitsInLoad }) =>
+		steps.length === 0 ? refuse(noSteps()) : roundLength(steps, workers, kitsInLoad),
+});

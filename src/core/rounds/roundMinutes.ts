@@ -1,6 +1,7 @@
 import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
+import { noSteps } from "./handsOneByOne.ts";
 import type { Step } from "./step.ts";
 
 interface Inputs {
@@ -44,12 +45,6 @@ export const roundMinutes = calculation<Inputs, number>({
 	},
 	compute: ({ steps, ...round }) =>
 		steps.length === 0
-			? refuse({
-					code: "no-steps",
-					received: say`no steps`,
-					allowed: say`at least one step`,
-					message: say`The steps of a round are not listed, so its minutes are not known.`,
-					place: { file: "steps.csv", line: null, column: "" },
-				})
+			? refuse(noSteps())
 			: steps.reduce((sum, step) => sum + stepMinutes(step, round), 0),
 });

@@ -64,5 +64,12 @@ export const runSheetSheet = sheet({
 			help: say`The next day, where the step goes past midnight.`,
 			added: true,
 		}),
+		renew: computed({
+			label: say`Renew unused`,
+			unit: "",
+			value: words(),
+			help: say`Ready kits that join the round although nobody used them, if they are still unused then; at the round's first step.`,
+			added: true,
+		}),
 	},
 });

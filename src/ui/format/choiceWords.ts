@@ -8,6 +8,8 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	// How this unit works.
 	in_rounds: say`in rounds`,
 	after_each_use: say`after each use`,
+	in_time: say`in time`,
+	when_expired: say`when out of date`,
 	each_round: say`each round`,
 	each_day: say`each day`,
 	wood_three_stone: say`wood, three stones`,

@@ -1,26 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { readyAt } from "../../../src/core/kits/readyAt.ts";
-import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
+import type { InRounds } from "../../../src/core/kits/roundsGoneThrough.ts";
+import { unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay, type HourShares } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
+import { equalRounds, oneByOne } from "./reprocessed.ts";
 
 const DAY = 1440;
 const nightly: HourShares = Array.from({ length: 24 }, (_, hour) => (hour < 7 ? 2 : 1) / 31);
-
-function inRounds(
-	perDay: readonly number[],
-	starts: readonly number[],
-	turnaround: number,
-	shares: HourShares,
-): Extract<Reprocessing, { kind: "in_rounds" }> {
-	const all = perDay.flatMap((_, day) => starts.map((start) => day * DAY + start));
-	return {
-		kind: "in_rounds",
-		starts: [...all, perDay.length * DAY + (starts[0] as number)],
-		turnaround,
-		uses: new DayClock(perDay, shares),
-	};
-}
 
 /** Nodes and weights of Gauss's rule with five points on −1 to 1. */
 const GAUSS = [
@@ -37,16 +24,11 @@ const GAUSS = [
 );
 
 /** Mean of the needs at each moment that find none, weighed by the uses, between two minutes. */
-function meanOverTime(
-	kits: number,
-	reprocessing: Extract<Reprocessing, { kind: "in_rounds" }>,
-	from: number,
-	to: number,
-): number {
-	const { starts, turnaround, uses } = reprocessing;
-	const ends = [...starts.map((start) => start - DAY), ...starts].map(
-		(start) => start + turnaround,
-	);
+function meanOverTime(kits: number, reprocessing: InRounds, from: number, to: number): number {
+	const { starts, plannedMinutes, usesPerDay, hourShares } = reprocessing;
+	const uses = new DayClock(usesPerDay, hourShares);
+	const days = Array.from({ length: usesPerDay.length + 2 }, (_, day) => day - 1);
+	const ends = days.flatMap((day) => starts.map((start) => day * DAY + start + plannedMinutes));
 	const hours = Array.from(
 		{ length: Math.ceil((to - from) / 60) + 2 },
 		(_, i) => i * 60 + from - (from % 60),
@@ -80,7 +62,7 @@ describe("over a day the mean need that finds none is the unmet share of kit cov
 	test.each(rows)(
 		"$kits kits, $perDay uses a day, rounds at $starts, $turnaround minutes",
 		({ kits, perDay, starts, turnaround, shares }) => {
-			const reprocessing = inRounds(Array(3).fill(perDay), starts, turnaround, shares);
+			const reprocessing = equalRounds(Array(3).fill(perDay), starts, turnaround, shares);
 			const expected = unmetPer1000(kits, reprocessing);
 			for (const day of [0, 1, 2])
 				expectWithin(
@@ -92,14 +74,22 @@ describe("over a day the mean need that finds none is the unmet share of kit cov
 		},
 	);
 
-	test("and with days that differ, from the end of the first round to that of the last", () => {
-		const reprocessing = inRounds([0.6, 3, 0, 1], [420, 840, 1260], 110, nightly);
-		const { starts, turnaround, uses } = reprocessing;
-		const [first, last] = [starts[0] as number, starts.at(-1) as number];
-		const mean = meanOverTime(2, reprocessing, first + turnaround, last + turnaround);
-		const unmet =
-			(mean * uses.between(first + turnaround, last + turnaround)) / uses.between(first, last);
-		expectWithin(unmet, unmetPer1000(2, reprocessing), 1e-9 * unmet, "per 1,000");
+	test("and with days that differ, over all of them but for the ends", () => {
+		// The first day's night is like its own, the last day's goes on past midnight.
+		const usesPerDay = [0.6, 0.6, 3, 0, 1, 1];
+		const reprocessing = equalRounds(usesPerDay, [420, 840, 1260], 110, nightly);
+		const uses = new DayClock(usesPerDay, nightly);
+		const [from, to] = [420, 5 * DAY + 420];
+		const mean = meanOverTime(2, reprocessing, from, to);
+		const shorter = { ...reprocessing, usesPerDay: usesPerDay.slice(0, -1) };
+		const unmet = unmetPer1000(2, shorter);
+		const all = new DayClock(shorter.usesPerDay, nightly);
+		expectWithin(
+			mean * uses.between(from, to),
+			unmet * all.between(from, to),
+			1e-9 * unmet,
+			"per 1,000",
+		);
 	});
 });
 
@@ -117,7 +107,7 @@ const by = (kits: number, mean: number) => {
 };
 
 describe("kits out of reach", () => {
-	const three = inRounds([0.6, 0.6], [420, 840, 1260], 110, flatDay);
+	const three = equalRounds([0.6, 0.6], [420, 840, 1260], 110, flatDay);
 	test.each([
 		["at midnight, those since nine", 0, 180],
 		["while the morning's round is under way, still those since nine", 529, 709],
@@ -135,7 +125,7 @@ describe("kits out of reach", () => {
 	});
 
 	test("of a single round that goes on past midnight, those since the night before last", () => {
-		const night = inRounds([1, 1], [1260], 300, flatDay);
+		const night = equalRounds([1, 1], [1260], 300, flatDay);
 		const before = readyAt(2, night, 119);
 		expectWithin(before.ready, by(2, (DAY + 180 + 119) / DAY).ready, 1e-12, "kits");
 		expectWithin(readyAt(2, night, 120).ready, by(2, 300 / DAY).ready, 1e-12, "kits");
@@ -143,27 +133,24 @@ describe("kits out of reach", () => {
 		expectWithin(readyAt(2, night, DAY + 119).ready, before.ready, 1e-12, "kits");
 	});
 
-	test("after each use: those of one turnaround, at the rate of the day", () => {
-		const oneByOne: Reprocessing = {
-			kind: "after_each_use",
-			turnaround: 110,
-			usesPerDay: [0.6, 6],
-		};
-		for (const [minute, perDay] of [
-			[0, 0.6],
-			[1439, 0.6],
-			[1440, 6],
-			[5000, 6],
+	test("after each use: those of one turnaround, by the clock", () => {
+		const each = oneByOne([0.6, 6]);
+		for (const [minute, uses] of [
+			[0, 0.6 * 110],
+			[1439, 0.6 * 110],
+			[1440 + 10, 0.6 * 100 + 6 * 10],
+			[1440 + 110, 6 * 110],
+			[2879, 6 * 110],
 		] as const) {
-			const expected = by(2, (perDay * 110) / DAY);
-			expectWithin(readyAt(2, oneByOne, minute).ready, expected.ready, 1e-12, "kits");
-			expectWithin(readyAt(2, oneByOne, minute).nonePer1000, expected.none, 1e-9, "per 1,000");
+			const expected = by(2, uses / DAY);
+			expectWithin(readyAt(2, each, minute).ready, expected.ready, 1e-12, "kits");
+			expectWithin(readyAt(2, each, minute).nonePer1000, expected.none, 1e-9, "per 1,000");
 		}
 	});
 
 	test("without kits none is ready; without uses all are", () => {
 		expect(readyAt(0, three, 600)).toEqual({ ready: 0, nonePer1000: 1000 });
-		expect(readyAt(3, inRounds([0], [420], 110, flatDay), 600)).toEqual({
+		expect(readyAt(3, equalRounds([0], [420], 110, flatDay), 600)).toEqual({
 			ready: 3,
 			nonePer1000: 0,
 		});

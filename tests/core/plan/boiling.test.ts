@@ -32,17 +32,17 @@ describe("one load of the morning round, 3 kW of charcoal", () => {
 	test("the stove is lit the evening before: the soak ends at 8:30", () => {
 		const minutes = Math.floor(8.5 * 60 - heat - 2 - cool);
 		expect(minutes).toBe(-205);
-		expect(valueIn(morning?.light_by)).toBe("2027-02-28 20:35");
+		expect(valueIn(morning?.light_by)).toBe("2027-02-28 21:25");
 	});
 
 	test("every round of every day has its water", () => {
 		expect(contentOf(made, FILE, "date", "round", "light_by", "fuel", "fuel_measure")).toEqual([
-			["2027-03-01", "morning", "2027-02-28 20:35", "charcoal_traditional", "kg"],
-			["2027-03-01", "afternoon", "2027-03-01 03:35", "charcoal_traditional", "kg"],
-			["2027-03-01", "night", "2027-03-01 10:35", "charcoal_traditional", "kg"],
-			["2027-03-02", "morning", "2027-03-01 20:35", "charcoal_traditional", "kg"],
-			["2027-03-02", "afternoon", "2027-03-02 03:35", "charcoal_traditional", "kg"],
-			["2027-03-02", "night", "2027-03-02 10:35", "charcoal_traditional", "kg"],
+			["2027-03-01", "morning", "2027-02-28 21:25", "charcoal_traditional", "kg"],
+			["2027-03-01", "afternoon", "2027-03-01 04:25", "charcoal_traditional", "kg"],
+			["2027-03-01", "night", "2027-03-01 11:25", "charcoal_traditional", "kg"],
+			["2027-03-02", "morning", "2027-03-01 21:25", "charcoal_traditional", "kg"],
+			["2027-03-02", "afternoon", "2027-03-02 04:25", "charcoal_traditional", "kg"],
+			["2027-03-02", "night", "2027-03-02 11:25", "charcoal_traditional", "kg"],
 		]);
 	});
 });
@@ -54,7 +54,7 @@ describe("the day on which the stove is lit", () => {
 		["2027-01-01", "2026-12-31"],
 		["2027-03-28", "2027-03-27"],
 	])("for the morning of %s is %s", (date, before) => {
-		expect(columnOf(boiling({ plan_start: date }), FILE, "light_by")[0]).toBe(`${before} 20:35`);
+		expect(columnOf(boiling({ plan_start: date }), FILE, "light_by")[0]).toBe(`${before} 21:25`);
 	});
 
 	test("may be two days before, with a weak fire", () => {

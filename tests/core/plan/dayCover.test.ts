@@ -6,7 +6,13 @@ import { codesOf, numberIn, rowsOf } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
 
 const FILE = "day-cover.csv";
-const rows = rowsOf(plan(smallUnit()), FILE);
+/** Rounds of one length and kits that keep: what can be written down. */
+const plain = {
+	"steps.csv": "step,basis,minutes,hands_on\nall of it,round,110,yes\nsoak,load,0,no",
+};
+const keeps = (changes: Record<string, string> = {}) =>
+	plan(unitWith({ ready_life_days: 90 }, { ...plain, ...changes }));
+const rows = rowsOf(keeps(), FILE);
 
 describe("three kits, 0.6 uses a day, rounds at 7, 14 and 21 h of 110 minutes", () => {
 	/** Hours of uses out of reach at half past the hour. */
@@ -41,7 +47,7 @@ describe("three kits, 0.6 uses a day, rounds at 7, 14 and 21 h of 110 minutes", 
 test("the day with most births is the one that is shown", () => {
 	const busy = (date: string) =>
 		contentOf(
-			plan(smallUnit({ "births.csv": `date,births,note\n${date},20,` })),
+			keeps({ "births.csv": `date,births,note\n${date},20,` }),
 			FILE,
 			"none_ready_per_1000",
 		);
@@ -64,7 +70,13 @@ test("rounds that do not fit leave the hours without an answer", () => {
 	expect(codesOf(tight[0]?.ready_expected)).toEqual(["round-too-long"]);
 });
 
-test("after each use all hours are alike", () => {
-	const alike = plan(unitWith({ reprocessing: "after_each_use" }));
-	expect(new Set(columnOf(alike, FILE, "ready_expected")).size).toBe(1);
+test("after each use the hours differ as births do", () => {
+	const hour = (n: number) => `${n},${n < 7 ? 2 : 1}`;
+	const hours = Array.from({ length: 24 }, (_, n) => hour(n)).join("\n");
+	const ready = (changes: Record<string, string>) =>
+		columnOf(plan(unitWith({ reprocessing: "after_each_use" }, changes)), FILE, "ready_expected");
+	const alike = ready({}).map((kits) => Number(kits).toFixed(9));
+	expect(new Set(alike).size).toBe(1);
+	const night = ready({ "hours.csv": `hour,share\n${hours}` });
+	expect(Number(night[4])).toBeLessThan(Number(night[15]));
 });

@@ -16,18 +16,23 @@ const tonight = (settings: Record<string, string | number>, changes: Record<stri
 
 test("only what is lit on a day before its round, with its date", () => {
 	expect(tonight({ plan_days: 2 }).map((row) => row.slice(0, 3))).toEqual([
-		["2027-02-28", "20:35", "morning, 2027-03-01"],
-		["2027-03-01", "20:35", "morning, 2027-03-02"],
+		["2027-02-28", "21:25", "morning, 2027-03-01"],
+		["2027-03-01", "21:25", "morning, 2027-03-02"],
 	]);
 });
 
 test("what to do: litres up to whole ones, the fuel in its measure, the pot covered", () => {
-	expect(tonight({ plan_days: 1, boil_hold_minutes: 0 })[0]?.[3]).toMatch(
+	expect(tonight({ plan_days: 1, boil_hold_minutes: 0, cooling_per_hour: 0.2 })[0]?.[3]).toMatch(
 		/^Light the stove and boil 30 L; fuel 1\.\d kg; cover and leave to cool\.$/,
 	);
-	expect(tonight({ plan_days: 1, boil_hold_minutes: 5, fuel: "electric" })[0]?.[3]).toMatch(
-		/boil 31 L; fuel \d\.\d kWh/,
-	);
+	expect(
+		tonight({
+			plan_days: 1,
+			boil_hold_minutes: 5,
+			fuel: "electric",
+			cooling_per_hour: 0.2,
+		})[0]?.[3],
+	).toMatch(/boil 31 L; fuel \d\.\d kWh/);
 });
 
 test("nothing where all water is boiled on the day itself", () => {

@@ -93,7 +93,7 @@ test("a strength that the product does not have is refused, and the store's use 
 	expect(codesOf(rowsOf(strong, "ward-use.csv")[0]?.product_quantity)).toEqual(["too-weak"]);
 	expect(liquid(strong, "expected")).toBeUndefined();
 	expect(strong.made).toBe(false);
-	expect(numberIn(totalOf(strong, "chlorine"), "set_aside")).toBe(8 * 790);
+	expect(numberIn(totalOf(strong, "chlorine"), "set_aside")).toBe(7 * 790);
 });
 
 test("a use nobody can read leaves the store's use open: the rest alone would be too little", () => {
@@ -106,5 +106,5 @@ test("a use nobody can read leaves the store's use open: the rest alone would be
 
 test("without other uses the sheet is empty, and nothing is added", () => {
 	expect(rowsOf(without, "ward-use.csv")).toEqual([]);
-	expectWithin(liquid(plan(smallUnit(ward())), "set_aside"), (8 * 790) / 1000, 1e-12, "L");
+	expectWithin(liquid(plan(smallUnit(ward())), "set_aside"), (7 * 790) / 1000, 1e-12, "L");
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
 import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
+import { equalRounds } from "../kits/reprocessed.ts";
 
 describe("a flat day", () => {
 	const clock = new DayClock([2.4, 4.8, 0], flatDay);
@@ -48,13 +49,7 @@ describe("nights without births", () => {
 	});
 
 	test("a round that ends in them finds its unmet uses", () => {
-		const uses = new DayClock([0.6], shares);
-		const unmet = unmetPer1000(2, {
-			kind: "in_rounds",
-			starts: [1380, 2820],
-			turnaround: 110,
-			uses,
-		});
+		const unmet = unmetPer1000(2, equalRounds([0.6], [1380], 110, shares));
 		expect(unmet).toBeGreaterThan(0);
 		expect(unmet).toBeLessThan(1000);
 	});

@@ -8,11 +8,15 @@ const problemsOf = (code: string, ...of: Parameters<typeof unitWith>) =>
 const rounds = (...starts: string[]) => ({ "rounds.csv": ["start,label", ...starts].join("\n") });
 
 test("rounds that fit need no advice", () => {
-	expect(problemCodes(plan(unitWith({ heat_kw: 3 })))).toEqual([]);
+	expect(problemCodes(plan(unitWith({ heat_kw: 3, births_per_day: 5 })))).toEqual([]);
 });
 
 describe("a round longer than the gap to the next", () => {
-	// Two kits are set aside after the long gap: 20 + 2 × 50 + 20 + 20 = 160 minutes; 90 to the next.
+	// Of rounds that run after the long gap, three kits are enough: 20 + 3 × 50 + 20 + 20 = 210 minutes; 90 to the next.
+	/** With two kits a round takes 160 minutes at most. */
+	const twoKits = {
+		"kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_service,,\nB,bag set,in_service,,",
+	};
 	const tight = rounds("07:00,early", "08:30,late");
 
 	test("is named once, with the minutes it needs and has", () => {
@@ -23,18 +27,18 @@ describe("a round longer than the gap to the next", () => {
 				file: "rounds.csv",
 				line: 2,
 				column: "start",
-				received: "160 minutes",
+				received: "210 minutes",
 				allowed: "at most 90 minutes",
 				message:
-					"early at 07:00 needs 160 minutes with the kits set aside for it, and has 90 until the next round begins.",
+					"early at 07:00 needs 210 minutes with the kits set aside for it, and has 90 until the next round begins.",
 			},
 		]);
 		expect(plan(unitWith({}, tight)).made).toBe(false);
 	});
 
 	test.each([
-		[1, "at least 4", "With 4 people the round would take 85 minutes and end in time."],
-		[3, "at least 4", "With 4 people the round would take 85 minutes and end in time."],
+		[1, "at least 5", "With 5 people the round would take 90 minutes and end in time."],
+		[3, "at least 5", "With 5 people the round would take 90 minutes and end in time."],
 	])("with %d people it is said how many would do", (people, allowed, message) => {
 		expect(problemsOf("too-few-hands", { workers_per_round: people }, tight)).toMatchObject([
 			{
@@ -48,7 +52,7 @@ describe("a round longer than the gap to the next", () => {
 	});
 
 	test("with as many people as that it fits", () => {
-		const made = plan(unitWith({ workers_per_round: 4 }, tight));
+		const made = plan(unitWith({ workers_per_round: 5 }, tight));
 		expect([made.made, problemCodes(made, "error")]).toEqual([true, []]);
 	});
 
@@ -62,16 +66,23 @@ describe("a round longer than the gap to the next", () => {
 	});
 
 	test("a round just as long as its gap fits", () => {
-		expect(plan(unitWith({}, rounds("07:00,early", "09:40,late"))).made).toBe(true);
-		expect(plan(unitWith({}, rounds("07:00,early", "09:39,late"))).made).toBe(false);
+		const madeWith = (late: string) =>
+			plan(unitWith({}, { ...twoKits, ...rounds("07:00,early", late) })).made;
+		expect(madeWith("09:40,late")).toBe(true);
+		expect(madeWith("09:39,late")).toBe(false);
 	});
 
 	test("with a descaling it may be too long although the plan stands", () => {
 		// 160 of 180 minutes; 30 more for bath and rinse.
 		const made = plan(
 			unitWith(
-				{ descale_every_rounds: 1, descale_minutes: 20, descale_rinse_minutes: 10 },
-				rounds("07:00,early", "10:00,late"),
+				{
+					births_per_day: 9,
+					descale_every_rounds: 1,
+					descale_minutes: 20,
+					descale_rinse_minutes: 10,
+				},
+				{ ...twoKits, ...rounds("07:00,early", "10:00,late") },
 			),
 		);
 		expect(made.made).toBe(true);
@@ -93,7 +104,7 @@ describe("a round that ends after midnight", () => {
 				line: 3,
 				received: "22:30",
 				message:
-					"late at 22:30 ends after midnight, at 00:20; it belongs to the day it starts on. See who is on duty.",
+					"late at 22:30 ends after midnight, at 01:10; it belongs to the day it starts on. See who is on duty.",
 			}),
 		]);
 	});
@@ -111,10 +122,10 @@ describe("a round that ends after midnight", () => {
 
 	test("at midnight sharp it is still that day", () => {
 		expect(
-			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:10,")),
+			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "21:20,")),
 		).toEqual([]);
 		expect(
-			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "22:11,")),
+			problemsOf("round-past-midnight", { births_per_day: 1 }, rounds("07:00,", "21:21,")),
 		).toHaveLength(1);
 	});
 });
@@ -129,4 +140,67 @@ describe("a soak that is too short", () => {
 	])("%s", (_what, line, advised) => {
 		expect(steps(line).includes("short-soak")).toBe(advised);
 	});
+});
+
+describe("hands, after each use", () => {
+	// 110 minutes for each kit; 10 kits of 100 births.
+	const busy = (settings: Record<string, string | number>) =>
+		problemsOf("hands-busy", { reprocessing: "after_each_use", ...settings });
+	const overloaded = (settings: Record<string, string | number>) =>
+		problemsOf("hands-overloaded", { reprocessing: "after_each_use", ...settings });
+
+	test("6 births a day: nothing to say", () => {
+		expect([...busy({}), ...overloaded({})]).toEqual([]);
+	});
+
+	test("few hours for it: an advice, then a problem, with the share", () => {
+		// 0.6 × 110 = 66 minutes of 75, of 60; two people have twice as many.
+		expect(busy({ worker_hours_a_day: 1.25 })).toMatchObject([
+			{ weight: "advice", column: "worker_hours_a_day", received: "88 of 100 minutes" },
+		]);
+		expect(overloaded({ worker_hours_a_day: 1 })).toMatchObject([
+			{ weight: "error", received: "110 of 100 minutes" },
+		]);
+		expect(busy({ worker_hours_a_day: 1.25, workers_per_round: 2 })).toEqual([]);
+	});
+
+	test("a kit left alone in the soak takes less of their time", () => {
+		expect(busy({ worker_hours_a_day: 1.25, soak_alone: "yes" })).toEqual([]);
+	});
+
+	test("more than anybody can do: no number of kits is enough, and it is said why", () => {
+		const made = plan(unitWith({ reprocessing: "after_each_use", births_per_day: 140 }));
+		expect(codesOf(rowsOf(made, "day-plan.csv")[0]?.kits_needed)).toEqual(["too-few-hands"]);
+	});
+
+	test("in rounds nothing of it", () => {
+		expect(problemsOf("hands-overloaded", { worker_hours_a_day: 1 })).toEqual([]);
+	});
+});
+
+test("which unused kits a round renews stands at its first step", () => {
+	// A became ready on the 27th of February: its last day is the 6th of March; B's is the day after.
+	const rows = rowsOf(plan(smallUnit()), "run-sheet.csv");
+	const renewed = rows.flatMap((row) =>
+		valueIn(row.renew)
+			? [[valueIn(row.date), valueIn(row.round), valueIn(row.step), valueIn(row.renew)]]
+			: [],
+	);
+	expect(renewed).toEqual([
+		["2027-03-06", "night", "prepare", "A"],
+		["2027-03-07", "night", "prepare", "B"],
+	]);
+});
+
+test("renewing only what is out of date is advised against, once, where a unit does", () => {
+	expect(problemsOf("renewed-when-expired", {})).toEqual([]);
+	expect(problemsOf("renewed-when-expired", { renew_kits: "when_expired" })).toMatchObject([
+		{ weight: "advice", file: "unit.csv", column: "renew_kits", allowed: "in_time" },
+	]);
+	expect(
+		problemsOf("renewed-when-expired", {
+			renew_kits: "when_expired",
+			reprocessing: "after_each_use",
+		}),
+	).toEqual([]);
 });

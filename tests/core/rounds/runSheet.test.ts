@@ -24,9 +24,9 @@ test("every round of every day, step by step, with who is needed", () => {
 	expect(rows).toHaveLength(2 * 3 * 4);
 	expect(rows.slice(0, 5)).toEqual([
 		["2027-03-01", "morning", "prepare", "07:00", "07:20", "yes", 2],
-		["2027-03-01", "morning", "wash and dry", "07:20", "07:45", "yes", 2],
-		["2027-03-01", "morning", "soak", "07:45", "08:05", "no", 0],
-		["2027-03-01", "morning", "store", "08:05", "08:25", "yes", 2],
+		["2027-03-01", "morning", "wash and dry", "07:20", "08:10", "yes", 2],
+		["2027-03-01", "morning", "soak", "08:10", "08:30", "no", 0],
+		["2027-03-01", "morning", "store", "08:30", "08:50", "yes", 2],
 		["2027-03-01", "afternoon", "prepare", "14:00", "14:20", "yes", 2],
 	]);
 	expect(rows.at(-1)?.slice(0, 2)).toEqual(["2027-03-02", "night"]);
@@ -51,9 +51,9 @@ describe("a round past midnight", () => {
 		);
 		expect(contentOf(made, FILE, "date", "starts", "ends", "ends_on")).toEqual([
 			[date, "23:00", "23:20", ""],
-			[date, "23:20", "01:00", next],
-			[date, "01:00", "01:20", next],
-			[date, "01:20", "01:40", next],
+			[date, "23:20", "01:50", next],
+			[date, "01:50", "02:10", next],
+			[date, "02:10", "02:30", next],
 		]);
 	});
 });
@@ -68,7 +68,7 @@ describe("kits of a round", () => {
 	const header = "kit,kind,status,ready_since,note";
 
 	test.each([
-		["those set aside for it", {}, undefined, [1]],
+		["those that are enough when it runs", {}, undefined, [2]],
 		["more where more are used", { births_per_day: 30 }, undefined, [3]],
 		["never more than are in service", { births_per_day: 200 }, undefined, [3]],
 		["one where there are none", { births_per_day: 200 }, header, [1]],

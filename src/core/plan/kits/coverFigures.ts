@@ -1,15 +1,18 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/unmetPer1000.ts";
-import { DayClock, flatDay, type HourShares } from "../../rounds/dayClock.ts";
+import { type Hands, handsOneByOne, minutesOneByOne } from "../../rounds/handsOneByOne.ts";
+import type { RoundLength } from "../../rounds/roundLength.ts";
 import { roundMinutes } from "../../rounds/roundMinutes.ts";
 import { say } from "../../say.ts";
-import { commonPractice, sources } from "../../sources.ts";
-import { MINUTES_PER_DAY } from "../../values/clock.ts";
+import { commonPractice } from "../../sources.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
 import type { DayFigures, KindOfDay } from "../dayFigures.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { backAfterEachUse } from "./backAfterEachUse.ts";
+import { backInRounds } from "./backInRounds.ts";
+import { readyLifeOf, roundLengthOf } from "./renewedOf.ts";
 import { together } from "./together.ts";
 
 export interface KindCover {
@@ -29,66 +32,6 @@ export interface CoverFigures {
 	readonly kitsNeeded: Figure;
 }
 
-interface InRounds {
-	readonly starts: readonly number[];
-	readonly turnaround: number;
-	readonly usesPerDay: readonly number[];
-	readonly hourShares: HourShares;
-}
-
-const inRounds = calculation<InRounds, Reprocessing>({
-	key: "back_in_rounds",
-	label: say`When used kits come back`,
-	unit: "",
-	formula: say`Kits used before a round begins are ready when it ends. The plan's rounds are gone through one by one, the last day's uses going on past its midnight.`,
-	source: sources.palm,
-	inputs: {
-		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
-		turnaround: { label: say`Minutes until the kits of a round are ready`, unit: "min", min: 0 },
-		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
-		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
-	},
-	example: {
-		inputs: { starts: [420, 1140], turnaround: 110, usesPerDay: [0.6], hourShares: flatDay },
-		result: {
-			kind: "in_rounds",
-			starts: [420, 1140, 1440 + 420],
-			turnaround: 110,
-			uses: new DayClock([0.6], flatDay),
-		},
-		within: 0,
-	},
-	compute: ({ starts, turnaround, usesPerDay, hourShares }) => {
-		const days = usesPerDay.map((_, day) => day * MINUTES_PER_DAY);
-		const all = days.flatMap((midnight) => starts.map((start) => midnight + start));
-		const after = days.length * MINUTES_PER_DAY + (starts[0] as number);
-		return {
-			kind: "in_rounds",
-			starts: [...all, after],
-			turnaround,
-			uses: new DayClock(usesPerDay, hourShares),
-		};
-	},
-});
-
-const afterEachUse = calculation<Pick<InRounds, "turnaround" | "usesPerDay">, Reprocessing>({
-	key: "back_after_each_use",
-	label: say`When used kits come back`,
-	unit: "",
-	formula: say`Each kit is ready again after the minutes of a round with one kit.`,
-	source: sources.palm,
-	inputs: {
-		turnaround: { label: say`Minutes of a round`, unit: "min", min: 0 },
-		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
-	},
-	example: {
-		inputs: { turnaround: 110, usesPerDay: [0.6] },
-		result: { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6] },
-		within: 0,
-	},
-	compute: ({ turnaround, usesPerDay }) => ({ kind: "after_each_use", turnaround, usesPerDay }),
-});
-
 const oneKit = calculation<object, number>({
 	key: "one_kit",
 	label: say`Kits in the round`,
@@ -100,10 +43,28 @@ const oneKit = calculation<object, number>({
 	compute: () => 1,
 });
 
+/** Where each kind has its own kits, a round is as long as its fullest, whatever its kinds. */
+const oneLength = calculation<{ minutes: number }, RoundLength>({
+	key: "one_length",
+	label: say`What makes a round long`,
+	unit: "min",
+	formula: say`With several kinds of kit every round counts as long as the fullest: kits of other kinds are in it too.`,
+	source: commonPractice,
+	inputs: {
+		minutes: { label: say`Minutes until the kits of a round are ready`, unit: "min", min: 0 },
+	},
+	example: {
+		inputs: { minutes: 110 },
+		result: { perRound: 110, perKit: 0, perLoad: 0, kitsInLoad: 1 },
+		within: 0,
+	},
+	compute: ({ minutes }) => ({ perRound: minutes, perKit: 0, perLoad: 0, kitsInLoad: 1 }),
+});
+
 /** How many kits the unit needs, over the days of the plan. */
 export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): CoverFigures {
 	const kits = unit.afterEachUse ? derive(oneKit, {}) : kitsOfFullest(unit, days);
-	const turnaround = turnaroundWith(unit, kits);
+	const turnaround = turnaroundWith(unit, kits, days);
 	const kinds = unit.kinds.map((kind, k) => {
 		const usesPerDay = byDate(
 			say`Kits used, expected`,
@@ -132,21 +93,54 @@ function kitsOfFullest(unit: UnitFigures, days: readonly DayFigures[]): Figure {
 	});
 }
 
-function turnaroundWith(unit: UnitFigures, kits: Figure): Figure {
+function turnaroundWith(unit: UnitFigures, kits: Figure, days: readonly DayFigures[]): Figure {
+	if (unit.afterEachUse) return derive(minutesOneByOne, { hands: handsOf(unit) });
 	const minutes = derive(roundMinutes, {
 		steps: unit.steps,
 		kits,
 		workers: unit.read.settings.workers_per_round,
 		kitsInLoad: unit.kitsInLoad,
 	});
-	if (unit.afterEachUse) return minutes;
-	return derive(turnaroundMinutes, { minutes, rounds: unit.timetable.rounds });
+	return derive(turnaroundMinutes, {
+		minutes,
+		length: roundLengthOf(unit),
+		rounds: unit.timetable.rounds,
+		days: roundsByDate(days),
+		confidence: unit.read.settings.plan_confidence,
+		kitsInService: unit.kitsInService,
+	});
 }
 
-function reprocessingOf(unit: UnitFigures, turnaround: Figure, usesPerDay: Figure<number[]>) {
-	if (unit.afterEachUse) return derive(afterEachUse, { turnaround, usesPerDay });
+function handsOf({ steps, read: { settings } }: UnitFigures): Figure<Hands> {
+	return derive(handsOneByOne, {
+		steps,
+		people: settings.workers_per_round,
+		soakAlone: settings.soak_alone,
+	});
+}
+
+function reprocessingOf(
+	unit: UnitFigures,
+	turnaround: Figure,
+	usesPerDay: Figure<number[]>,
+): Figure<Reprocessing> {
 	const { timetable, hourShares } = unit;
-	return derive(inRounds, { starts: timetable.starts, turnaround, usesPerDay, hourShares });
+	if (unit.afterEachUse)
+		return derive(backAfterEachUse, {
+			usesPerDay,
+			hourShares,
+			hands: handsOf(unit),
+			readyLifeDays: unit.read.settings.ready_life_days,
+		});
+	return derive(backInRounds, {
+		starts: timetable.starts,
+		length:
+			unit.kinds.length === 1 ? roundLengthOf(unit) : derive(oneLength, { minutes: turnaround }),
+		plannedMinutes: turnaround,
+		usesPerDay,
+		hourShares,
+		life: readyLifeOf(unit),
+	});
 }
 
 function coverOf({ read: { settings } }: UnitFigures, reprocessing: Figure<Reprocessing>) {

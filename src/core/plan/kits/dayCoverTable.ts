@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { oneByOne } from "../../kits/cover.ts";
 import { type ReadyAt, readyAt } from "../../kits/readyAt.ts";
 import type { Reprocessing } from "../../kits/unmetPer1000.ts";
 import { partOf } from "../../partOf.ts";
@@ -22,7 +23,7 @@ const moment = calculation<Inputs, ReadyAt>({
 	key: "moment",
 	label: say`Kits at half past the hour`,
 	unit: say`kits`,
-	formula: say`Out of reach are the kits used since the start of the last round whose kits are ready again (after each use: within the turnaround). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.`,
+	formula: say`As for kit cover: out of reach are the kits of a round under way, those used since it began, and those gone out of date (after each use: those that wait for hands or are worked on). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.`,
 	source: sources.palm,
 	inputs: {
 		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
@@ -34,7 +35,7 @@ const moment = calculation<Inputs, ReadyAt>({
 		// A mean of 1 × 144 ÷ 1440 kits out of reach: none with 0.904837, at most one with 0.995321.
 		inputs: {
 			kits: 2,
-			reprocessing: { kind: "after_each_use", turnaround: 144, usesPerDay: [1] },
+			reprocessing: { ...oneByOne, usesPerDay: [1440 / 1100] },
 			births: [10],
 			hour: 12,
 		},

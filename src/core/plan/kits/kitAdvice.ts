@@ -15,6 +15,24 @@ export function kitAdvice(unit: UnitFigures, { days, cover }: PlanTables): Probl
 		...cover.kinds.flatMap(tooFewKits),
 		...unit.readiness.flatMap(leftOut),
 		...mostlyExpiries(days),
+		...renewedTooLate(unit),
+	];
+}
+
+/** A kit that is out of date until the next round has ended is not there for a baby. */
+function renewedTooLate({ read, afterEachUse }: UnitFigures): Problem[] {
+	const how = valueIn(read.settings.renew_kits);
+	if (afterEachUse || how !== "when_expired") return [];
+	return [
+		advice(
+			{ file: "unit.csv", line: null, column: "renew_kits" },
+			{
+				code: "renewed-when-expired",
+				received: how,
+				allowed: "in_time",
+				message: say`Kits that nobody used are renewed only once they are out of date, and are missing until a round has ended; several can be missing at once. With in_time they join the last round that brings them back in time. Your protocol decides.`,
+			},
+		),
 	];
 }
 

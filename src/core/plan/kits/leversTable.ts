@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { oneByOne } from "../../kits/cover.ts";
 import { type Reprocessing, unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { say } from "../../say.ts";
 import { leversSheet } from "../../sheets/levers.ts";
@@ -38,7 +39,7 @@ const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, numb
 		// Of a Poisson count of mean 0.6 × 110 ÷ 1440, the chance of at least 3.
 		inputs: {
 			kits: 3,
-			reprocessing: { kind: "after_each_use", turnaround: 110, usesPerDay: [0.6] },
+			reprocessing: oneByOne,
 		},
 		result: 0.0155053,
 		within: 1e-7,

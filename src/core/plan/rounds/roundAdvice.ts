@@ -1,12 +1,15 @@
+import { Refusal } from "../../calculation.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
-import { roundMinutes } from "../../rounds/roundMinutes.ts";
+import { BUSY, handsBusy } from "../../rounds/handsBusy.ts";
+import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
+import { minutesOf, roundLength } from "../../rounds/roundLength.ts";
 import { say } from "../../say.ts";
 import { roundsSheet } from "../../sheets/rounds.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { gapsBetween } from "./turnaroundMinutes.ts";
+import { kitsOfEachRound, lateRounds } from "./turnaroundMinutes.ts";
 
 /** What the reader should know about the rounds: what does not fit, and what would help. */
 export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
@@ -15,27 +18,71 @@ export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
 		...tooFewHands(unit, made),
 		...pastMidnight(made),
 		...shortSoak(unit),
+		...busyHands(unit, made),
+	];
+}
+
+/** After each use, on the day with most uses: whether the hands there are can do the work. */
+function busyHands(unit: UnitFigures, { days }: PlanTables): Problem[] {
+	const { soak_alone, worker_hours_a_day, workers_per_round } = unit.read.settings;
+	const steps = valueIn(unit.steps);
+	const soakAlone = valueIn(soak_alone);
+	const workerHoursADay = valueIn(worker_hours_a_day);
+	const people = valueIn(workers_per_round);
+	const usesPerDay = Math.max(...days.map(({ kitUses }) => valueIn(kitUses) ?? 0));
+	if (!unit.afterEachUse || !steps || !soakAlone || !workerHoursADay || !people) return [];
+	const hands = handsOneByOne.compute({ steps, people, soakAlone });
+	if (hands instanceof Refusal) return [];
+	const { workMinutes } = hands;
+	const share = Number(handsBusy.compute({ usesPerDay, workMinutes, workerHoursADay, people }));
+	if (share <= BUSY) return [];
+	// Rounded up, but for what a division leaves behind.
+	const percent = Math.ceil(100 * share - 1e-9);
+	const place = { file: "unit.csv", line: null, column: "worker_hours_a_day" };
+	const received = say`${percent} of 100 minutes`;
+	const allowed = say`at most ${100 * BUSY} of 100`;
+	if (share > 1)
+		return [
+			problem(place, {
+				code: "hands-overloaded",
+				received,
+				allowed,
+				message: say`Kits would keep those who reprocess them busy for ${percent} of every 100 minutes they have: more people, more hours or shorter steps are needed.`,
+			}),
+		];
+	return [
+		advice(place, {
+			code: "hands-busy",
+			received,
+			allowed,
+			message: say`Kits keep those who reprocess them busy for ${percent} of every 100 minutes they have; little is left for anything that goes wrong.`,
+		}),
 	];
 }
 
 /** More people than this do not fit round one basin. */
 const MOST_PEOPLE = 10;
 
-/** Where the fullest round does not fit, how many people would make it fit. */
-function tooFewHands(unit: UnitFigures, { cover }: PlanTables): Problem[] {
+/** Where a round does not fit, how many people would make all of them fit. */
+function tooFewHands(unit: UnitFigures, { cover, days }: PlanTables): Problem[] {
 	const steps = valueIn(unit.steps);
-	const kits = valueIn(cover.kitsOfFullestRound);
 	const kitsInLoad = valueIn(unit.kitsInLoad);
-	const starts = valueIn(unit.timetable.starts);
+	const rounds = valueIn(unit.timetable.rounds);
 	const now = valueIn(unit.read.settings.workers_per_round);
-	if (cover.turnaround.outcome.ok || !steps || !kits || !kitsInLoad || !starts || !now) return [];
-	const has = Math.min(...gapsBetween(starts));
-	const minutesWith = (workers: number) =>
-		Number(roundMinutes.compute({ steps, kits, workers, kitsInLoad }));
-	if (!(minutesWith(now) > has)) return [];
+	const confidence = valueIn(unit.read.settings.plan_confidence);
+	const kitsInService = valueIn(unit.kitsInService);
+	if (cover.turnaround.outcome.ok || !steps || !kitsInLoad || !rounds || !now) return [];
+	if (confidence === undefined || kitsInService === undefined) return [];
+	const known = days.flatMap((day) => valueIn(day.rounds) ?? []);
+	const kits = kitsOfEachRound({ days: known, confidence, kitsInService });
+	const lateWith = (people: number) =>
+		lateRounds(rounds, roundLength(steps, people, kitsInLoad), kits);
+	if (lateWith(now).length === 0) return [];
 	const people = Array.from({ length: MOST_PEOPLE }, (_, i) => i + 1).find(
-		(w) => minutesWith(w) <= has,
+		(w) => lateWith(w).length === 0,
 	);
+	const minutes =
+		people && Math.ceil(minutesOf(roundLength(steps, people, kitsInLoad), Math.max(...kits)));
 	return [
 		problem(
 			{ file: "unit.csv", line: null, column: "workers_per_round" },
@@ -43,9 +90,10 @@ function tooFewHands(unit: UnitFigures, { cover }: PlanTables): Problem[] {
 				code: "too-few-hands",
 				received: say`${now} in a round`,
 				allowed: people ? say`at least ${people}` : say`fewer kits, or a longer gap between rounds`,
-				message: people
-					? say`With ${people} people the round would take ${Math.ceil(minutesWith(people))} minutes and end in time.`
-					: say`No number of people makes the round end in time; the rounds are too close together.`,
+				message:
+					people && minutes
+						? say`With ${people} people the round would take ${minutes} minutes and end in time.`
+						: say`No number of people makes the round end in time; the rounds are too close together.`,
 			},
 		),
 	];

@@ -1,6 +1,6 @@
 import { calculation, derive, type Figure, Refusal } from "../../calculation.ts";
-import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/setAsideOf.ts";
+import { setAsideOfSome } from "../../counts/setAsideOfSome.ts";
 import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
@@ -98,7 +98,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 			start: round.value.start,
 			kits: Math.max(
 				1,
-				Math.min(setAside(kitsOfRound(kitsInRounds, index), confidence), kitsInService),
+				Math.min(setAsideOfSome(kitsOfRound(kitsInRounds, index), confidence), kitsInService),
 			),
 			workers,
 			kitsInLoad,

@@ -7,6 +7,7 @@ import { commonPractice } from "../../sources.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import { addDays } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { renewedInRounds } from "./renewedInRounds.ts";
 import type { RoundPlan } from "./roundPlans.ts";
 
 interface Inputs {
@@ -59,10 +60,17 @@ export function runSheetTable(
 	unit: UnitFigures,
 	rounds: readonly RoundPlan[],
 ): ComputedTable<typeof runSheetSheet> {
-	return onDemand(runSheetSheet, () => rounds.flatMap((round) => rowsOf(unit, round)));
+	return onDemand(runSheetSheet, () => {
+		const renewed = renewedInRounds(unit, rounds);
+		return rounds.flatMap((round, i) => rowsOf(unit, round, renewed[i] ?? []));
+	});
 }
 
-function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow<typeof runSheetSheet>[] {
+function rowsOf(
+	unit: UnitFigures,
+	plan: RoundPlan,
+	renewed: readonly string[],
+): ComputedRow<typeof runSheetSheet>[] {
 	const { outcome } = plan.steps;
 	const count = outcome.ok ? outcome.value.length : 1;
 	return Array.from({ length: count }, (_, i) => {
@@ -77,6 +85,7 @@ function rowsOf(unit: UnitFigures, plan: RoundPlan): ComputedRow<typeof runSheet
 			hands_on: derive(handsOn, inputs),
 			kits: derive(kits, inputs),
 			people: people(unit, timed),
+			renew: nameFigure(say`Renew unused`, i === 0 ? renewed.join(", ") : ""),
 			ends_on: nameFigure(
 				say`Ends on`,
 				timed && timed.endsAt >= MINUTES_PER_DAY ? addDays(plan.date, 1) : "",

@@ -1,9 +1,11 @@
 import { calculation, Refusal, type RefusalWords } from "../../calculation.ts";
-import { setAside } from "../../counts/counts.ts";
 import { confidenceInput } from "../../counts/setAsideOf.ts";
+import { setAsideOfSome } from "../../counts/setAsideOfSome.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
-import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import { minutesOf, type RoundLength } from "../../rounds/roundLength.ts";
+import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { kitsOfRound } from "../../rounds/roundsThatRun.ts";
+import { roundWithMostKits } from "../../rounds/roundWithMostKits.ts";
 import { say } from "../../say.ts";
 import { type RoundsRow, roundsSheet } from "../../sheets/rounds.ts";
 import { commonPractice } from "../../sources.ts";
@@ -23,16 +25,14 @@ interface KitsInputs {
 }
 
 /**
- * Kits in the fullest round the plan is made for: the set-aside number of what
- * comes in over the longest gap between rounds, at most the kits in service.
- *
- * Never fewer than one, because a round without a kit does not run.
+ * Kits in the fullest round the plan is made for: what is set aside for the round that
+ * brings most kits, given that it runs; at most the kits in service, at least one.
  */
 export const kitsOfFullestRound = calculation<KitsInputs, number>({
 	key: "kits_of_fullest_round",
-	label: say`Kits in the round after the longest gap, set aside`,
+	label: say`Kits in the fullest round, set aside`,
 	unit: say`kits`,
-	formula: say`The smallest number that is enough, as surely as the plan asks, for what comes in over the longest gap between rounds; at most the kits in service, at least one.`,
+	formula: say`Of all rounds, the one that brings most kits on average, hours of the day counted: the smallest number that is enough, as surely as the plan asks, when it runs; at most the kits in service, at least one.`,
 	source: commonPractice,
 	inputs: {
 		days: { label: say`Kits in each round, expected`, unit: say`kits` },
@@ -57,52 +57,72 @@ export const kitsOfFullestRound = calculation<KitsInputs, number>({
 		within: 0,
 	},
 	compute: ({ days, confidence, kitsInService }) => {
-		const each = days.flatMap((day) =>
-			afterLongestGap(day).map((round) => setAside(kitsOfRound(day, round), confidence)),
-		);
-		return Math.max(1, Math.min(Math.max(...each), kitsInService));
+		const round = roundWithMostKits(days);
+		return kitsOfEachRound({ days, confidence, kitsInService })[round] ?? 1;
 	},
 });
 
-function afterLongestGap(day: RoundsOfDay): number[] {
-	if (day.kind === "after_each_use") return [];
-	const gaps = gapsBetween(day.starts);
-	const longest = Math.max(...gaps);
-	// gaps[i] is the gap after round i; its kits are those of round i + 1.
-	return day.kits.flatMap((_, i) =>
-		gaps[(i + gaps.length - 1) % gaps.length] === longest ? [i] : [],
-	);
+/** What is set aside for each round of the day when it runs, on the day on which it brings most: at least one kit, at most those in service. */
+export function kitsOfEachRound({ days, confidence, kitsInService }: KitsInputs): number[] {
+	const inRounds = days.filter(({ kind }) => kind === "in_rounds");
+	const rounds = Math.max(0, ...inRounds.map(({ kits }) => kits.length));
+	return Array.from({ length: rounds }, (_, i) => {
+		const each = inRounds.map((day) => setAsideOfSome(kitsOfRound(day, i), confidence));
+		return Math.max(1, Math.min(Math.max(...each), kitsInService));
+	});
 }
 
-interface FitInputs {
+interface FitInputs extends KitsInputs {
 	readonly minutes: number;
+	readonly length: RoundLength;
 	readonly rounds: readonly GoodRow<RoundsRow>[];
 }
 
-/** From the start of a round to its kits being ready; every round must end before the next begins. */
+/** From the start of the fullest round to its kits being ready; every round must end before the next begins. */
 export const turnaroundMinutes = calculation<FitInputs, number>({
 	key: "turnaround_minutes",
 	label: say`Minutes until the kits of a round are ready`,
 	unit: "min",
-	formula: say`Minutes of the fullest round, which must end before the next round begins.`,
+	formula: say`Minutes of the fullest round. Every round, with the kits set aside for it, must end before the next round begins.`,
 	source: commonPractice,
 	inputs: {
 		minutes: { label: say`Minutes of the fullest round`, unit: "min", min: 0 },
+		length: { label: say`What makes a round long`, unit: "min" },
 		rounds: { label: say`Rounds of the day`, unit: "" },
+		days: { label: say`Kits in each round, expected`, unit: say`kits` },
+		confidence: confidenceInput,
+		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	},
 	example: {
-		inputs: { minutes: 110, rounds: [{ line: 2, value: { start: 420, label: "" } }] },
+		inputs: {
+			minutes: 110,
+			length: { perRound: 50, perKit: 10, perLoad: 0, kitsInLoad: 3 },
+			rounds: [{ line: 2, value: { start: 420, label: "" } }],
+			days: [oneRound(3)],
+			confidence: 0.95,
+			kitsInService: 10,
+		},
 		result: 110,
 		within: 0,
 	},
-	compute: ({ minutes, rounds }) => {
-		const gaps = gapsBetween(rounds.map((round) => round.value.start));
-		const late = rounds.flatMap((round, i) =>
-			minutes > (gaps[i] as number) ? [tooLong(round, minutes, gaps[i] as number)] : [],
-		);
+	compute: ({ minutes, length, rounds, ...kits }) => {
+		const late = lateRounds(rounds, length, kitsOfEachRound(kits));
 		return late.length > 0 ? new Refusal(late) : minutes;
 	},
 });
+
+/** The rounds that have not ended when the next one begins. @param kits in each of them */
+export function lateRounds(
+	rounds: readonly GoodRow<RoundsRow>[],
+	length: RoundLength,
+	kits: readonly number[],
+): RefusalWords[] {
+	const gaps = gapsBetween(rounds.map((round) => round.value.start));
+	return rounds.flatMap((round, i) => {
+		const needs = minutesOf(length, kits[i] ?? 1);
+		return needs > (gaps[i] as number) ? [tooLong(round, needs, gaps[i] as number)] : [];
+	});
+}
 
 /** A round that has not ended when the next one begins. */
 export function tooLong(

@@ -12,7 +12,13 @@ import { usesPerYear } from "./usesPerYear.ts";
 export function coverWords(state: State): string[] {
 	const rows = rowsOf(state.plan, leversSheet);
 	const now = rows.filter((row, at) => wordIn(row.kind) !== wordIn(rows[at - 1]?.kind) || at === 0);
-	return now.flatMap((row) => wordsOf(state, row));
+	const words = now.flatMap((row) => wordsOf(state, row));
+	return words.length === 0 ? [] : [...words, underWhat()];
+}
+
+/** A number of years is believed beyond what it stands on, unless that is said beside it. */
+function underWhat(): string {
+	return say`This holds while every round begins on time and takes no longer than planned, kits are renewed as set, and none of them fails or is lost.`;
 }
 
 function wordsOf(state: State, row: ComputedRow<typeof leversSheet>): string[] {

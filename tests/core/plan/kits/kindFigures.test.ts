@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { expiriesPerDay } from "../../../../src/core/kits/expiriesPerDay.ts";
+import { renewedPerDay } from "../../../../src/core/kits/renewedPerDay.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { answerOf } from "../../answerOf.ts";
 import { columnOf, contentOf, everything } from "../../contentOf.ts";
+import { equalRounds } from "../../kits/reprocessed.ts";
 import { codesOf, numberIn, problemCodes, rowsOf, totalOf, valueIn } from "../../planCells.ts";
 import { smallUnit, unitWith } from "../../smallUnit.ts";
 
@@ -23,11 +24,14 @@ const two = { "kinds.csv": KINDS, "kits.csv": KITS, "kind-use.csv": USE };
 const made = plan(smallUnit(two));
 const [monday] = rowsOf(made, "day-plan.csv");
 const uses = [0.36, 0.24];
+/** Steps of the small unit with one kit: 20 + 50 + 20 + 20 minutes. */
 const expiries = [3, 2].map((kitsInService, k) =>
-	answerOf(expiriesPerDay, {
+	answerOf(renewedPerDay, {
 		kitsInService,
-		usesPerDay: uses[k] as number,
-		readyLifeDays: 7,
+		reprocessing: {
+			...equalRounds([uses[k] as number], [420, 840, 1260], 110),
+			life: { days: 7, renewal: "in_time" },
+		},
 	}),
 );
 const perDay = uses.map((use, k) => use + (expiries[k] as number));
@@ -187,7 +191,10 @@ describe("kinds and their uses", () => {
 			plan(smallUnit({ "kind-use.csv": "kind,uses_per_100_births\nbag set,10" })),
 		);
 		const blank = everything(plan(smallUnit()));
-		const withoutName = (text: string) => text.replaceAll("kind = bag set", "kind = ");
+		const withoutName = (text: string) =>
+			text
+				.replaceAll("kind = bag set", "kind = ")
+				.replaceAll("kits of the kind bag set are", "kits are");
 		expect(JSON.parse(withoutName(JSON.stringify(named)))).toEqual(
 			JSON.parse(withoutName(JSON.stringify(blank))),
 		);

@@ -8,7 +8,7 @@ import {
 } from "../../../../src/core/plan/rounds/turnaroundMinutes.ts";
 import { readTable } from "../../../../src/core/read/readTable.ts";
 import { roundMinutes } from "../../../../src/core/rounds/roundMinutes.ts";
-import type { RoundsOfDay } from "../../../../src/core/rounds/roundsOfDay.ts";
+import { oneRound, type RoundsOfDay } from "../../../../src/core/rounds/roundsOfDay.ts";
 import { roundsSheet } from "../../../../src/core/sheets/rounds.ts";
 import type { StepsRow } from "../../../../src/core/sheets/steps.ts";
 import { answerOf, refusalOf } from "../../answerOf.ts";
@@ -65,7 +65,7 @@ describe("kits of the fullest round", () => {
 		byKind: [kits],
 	});
 	test.each([
-		["the round after the longest gap counts, not the fullest", [day([1, 3, 1])], 50, 3],
+		["the round with most kits counts, whatever its gap", [day([1, 3, 1])], 50, 6],
 		["of several days the busiest", [day([1, 0, 0]), day([3, 0, 0])], 50, 6],
 		["equal gaps: any of them", [day([1, 3], [0, 720])], 50, 6],
 		["at most the kits in service", [day([3, 3, 3])], 4, 4],
@@ -106,12 +106,23 @@ describe("every round ends before the next begins", () => {
 	};
 	const three = rounds("07:00,morning", "14:00,", "21:00,night");
 
+	/** Rounds of one kit each, so long. */
+	const lasting = (minutes: number) => ({
+		minutes,
+		length: { perRound: 0, perKit: minutes, perLoad: 0, kitsInLoad: 1 },
+		confidence: 0.95,
+		kitsInService: 1,
+	});
+	const days: RoundsOfDay[] = [
+		{ kind: "in_rounds", starts: [420, 840, 1260], kits: [1, 1, 1], byKind: [[1, 1, 1]] },
+	];
+
 	test.each([110, 419, 420])("%d minutes fit", (minutes) => {
-		expect(answerOf(turnaroundMinutes, { minutes, rounds: three })).toBe(minutes);
+		expect(answerOf(turnaroundMinutes, { ...lasting(minutes), rounds: three, days })).toBe(minutes);
 	});
 
 	test("a round that is too long is named, with the minutes it needs and has", () => {
-		const found = refusalOf(turnaroundMinutes, { minutes: 420.5, rounds: three });
+		const found = refusalOf(turnaroundMinutes, { ...lasting(420.5), rounds: three, days });
 		expect(found).toMatchObject([
 			{ code: "round-too-long", line: 2, received: "421 minutes", allowed: "at most 420 minutes" },
 			{ code: "round-too-long", line: 3 },
@@ -120,16 +131,25 @@ describe("every round ends before the next begins", () => {
 		expect(found[1]?.message).toMatch(/^The round at 14:00/);
 	});
 
+	test("each by its own kits: a short gap after few is long enough", () => {
+		const kits = [3, 0.01, 3];
+		const own: RoundsOfDay[] = [
+			{ kind: "in_rounds", starts: [420, 840, 1260], kits, byKind: [kits] },
+		];
+		const fits = { ...lasting(130), kitsInService: 3, rounds: three, days: own };
+		expect(answerOf(turnaroundMinutes, fits)).toBe(130);
+		const long = { ...fits, length: { ...fits.length, perKit: 150 } };
+		expect(refusalOf(turnaroundMinutes, long).map((p) => p.line)).toEqual([2]);
+	});
+
 	test("all are named when none fits, the night's round up to the morning", () => {
-		expect(
-			refusalOf(turnaroundMinutes, { minutes: 601, rounds: three }).map((p) => p.line),
-		).toEqual([2, 3, 4]);
+		const found = refusalOf(turnaroundMinutes, { ...lasting(601), rounds: three, days });
+		expect(found.map((p) => p.line)).toEqual([2, 3, 4]);
 	});
 
 	test("a single round has a day", () => {
-		expect(answerOf(turnaroundMinutes, { minutes: 1440, rounds: rounds("07:00,a") })).toBe(1440);
-		expect(refusalOf(turnaroundMinutes, { minutes: 1441, rounds: rounds("07:00,a") })).toHaveLength(
-			1,
-		);
+		const one = { rounds: rounds("07:00,a"), days: [oneRound(1)] };
+		expect(answerOf(turnaroundMinutes, { ...lasting(1440), ...one })).toBe(1440);
+		expect(refusalOf(turnaroundMinutes, { ...lasting(1441), ...one })).toHaveLength(1);
 	});
 });

@@ -1,0 +1,39 @@
+import { kitsToRenew } from "../../kits/kitsToRenew.ts";
+import { valueIn } from "../../outcome.ts";
+import { minutesOf } from "../../rounds/roundLength.ts";
+import { MINUTES_PER_DAY } from "../../values/clock.ts";
+import { dayNumber } from "../../values/date.ts";
+import { readyLifeOf, roundLengthOf } from "../kits/renewedOf.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import type { RoundPlan } from "./roundPlans.ts";
+
+/**
+ * For each round of the plan the kits it renews although nobody used them, if none is used
+ * until then; by what the register says of the kits that are ready on the first day.
+ */
+export function renewedInRounds(unit: UnitFigures, rounds: readonly RoundPlan[]): string[][] {
+	const life = valueIn(readyLifeOf(unit));
+	const length = valueIn(roundLengthOf(unit));
+	const [first] = rounds;
+	if (!life || !length || !first) return [];
+	const firstDay = dayNumber(first.date) as number;
+	const perDay = rounds.filter(({ date }) => date === first.date).length;
+	const clocked = rounds.map(({ date, round, steps }) => {
+		const midnight = ((dayNumber(date) as number) - firstDay) * MINUTES_PER_DAY;
+		const start = midnight + round.value.start;
+		const ends = valueIn(steps)?.at(-1)?.endsAt;
+		return { start, ready: ends === undefined ? start + minutesOf(length, 1) : midnight + ends };
+	});
+	// The day after the plan is like its last.
+	const after = clocked.at(-perDay);
+	const kits = unit.readiness.flatMap(({ kit, state, readySince }) =>
+		state === "ready" && readySince !== null
+			? [{ kit: kit.value.kit, readyOn: (dayNumber(readySince) as number) - firstDay }]
+			: [],
+	);
+	const next = after && {
+		start: after.start + MINUTES_PER_DAY,
+		ready: after.ready + MINUTES_PER_DAY,
+	};
+	return kitsToRenew(kits, next ? [...clocked, next] : clocked, life);
+}

@@ -1,0 +1,80 @@
+import { calculation, refuse } from "../calculation.ts";
+import { say } from "../say.ts";
+import { commonPractice } from "../sources.ts";
+import type { Step } from "./step.ts";
+
+/** People who reprocess kits one by one, and the minutes it takes. */
+export interface Hands {
+	readonly people: number;
+	/** Minutes a person is busy with a kit. */
+	readonly workMinutes: number;
+	/** Minutes it is left alone besides. */
+	readonly aloneMinutes: number;
+}
+
+interface Inputs {
+	readonly steps: readonly Step[];
+	readonly people: number;
+	readonly soakAlone: "yes" | "no";
+}
+
+/** How long one kit keeps one person busy, and how long it is left alone. */
+export const handsOneByOne = calculation<Inputs, Hands>({
+	key: "hands_one_by_one",
+	label: say`Hands for a kit after each use`,
+	unit: "",
+	formula: say`A person stays with a kit through all steps of a round with one kit. Where a kit is left alone, the steps without hands on do not keep anybody busy.`,
+	source: commonPractice,
+	inputs: {
+		steps: { label: say`Steps of a round`, unit: "min" },
+		people: { label: say`People in a round`, unit: say`people`, min: 1 },
+		soakAlone: { label: say`A kit in the soak is left alone`, unit: "" },
+	},
+	example: {
+		inputs: {
+			steps: [
+				{ step: "wash", basis: "kit", minutes: 15, hands_on: "yes" },
+				{ step: "soak", basis: "load", minutes: 20, hands_on: "no" },
+			],
+			people: 2,
+			soakAlone: "yes",
+		},
+		result: { people: 2, workMinutes: 15, aloneMinutes: 20 },
+		within: 0,
+	},
+	compute: ({ steps, people, soakAlone }) => {
+		const minutes = (handsOn: Step["hands_on"]) =>
+			steps.reduce((sum, step) => sum + (step.hands_on === handsOn ? step.minutes : 0), 0);
+		if (steps.length === 0) return refuse(noSteps());
+		return soakAlone === "yes"
+			? { people, workMinutes: minutes("yes"), aloneMinutes: minutes("no") }
+			: { people, workMinutes: minutes("yes") + minutes("no"), aloneMinutes: 0 };
+	},
+});
+
+/** From the moment somebody takes up a kit to its being ready. */
+export const minutesOneByOne = calculation<{ hands: Hands }, number>({
+	key: "minutes_one_by_one",
+	label: say`Minutes until the kits of a round are ready`,
+	unit: "min",
+	formula: say`Minutes a person is busy with a kit, and those it is left alone; before that it may have to wait for somebody.`,
+	source: commonPractice,
+	inputs: { hands: { label: say`Hands for a kit after each use`, unit: "" } },
+	example: {
+		inputs: { hands: { people: 1, workMinutes: 90, aloneMinutes: 20 } },
+		result: 110,
+		within: 0,
+	},
+	compute: ({ hands }) => hands.workMinutes + hands.aloneMinutes,
+});
+
+/** Without steps nothing can be said of any round. */
+export function noSteps() {
+	return {
+		code: "no-steps",
+		received: say`no steps`,
+		allowed: say`at least one step`,
+		message: say`The steps of a round are not listed, so its minutes are not known.`,
+		place: { file: "steps.csv", line: null, column: "" },
+	};
+}
