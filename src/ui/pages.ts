@@ -54,6 +54,7 @@ import { whatIfTitle } from "./subjects/compare/whatIfTitle.ts";
 import { kitHistoryTitle } from "./subjects/kits/kitHistoryTitle.ts";
 import { labelsTitle } from "./subjects/labels/labelsTitle.ts";
 import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
+import { monthTitle } from "./subjects/month/monthTitle.ts";
 import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
 import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
@@ -83,6 +84,7 @@ export const questions: readonly PageQuestion[] = [
 			page(tonightSheet, (its) => its.tonightPage),
 			plainPage(dayPlanSheet),
 			plainPage(weekTotalSheet),
+			page(monthTitle, (its) => its.monthPage),
 			page(beginTitle, (its) => its.beginPage),
 		],
 	},

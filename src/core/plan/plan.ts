@@ -12,6 +12,7 @@ import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { kitAdvice } from "./kits/kitAdvice.ts";
 import { recordProblems } from "./kits/recordProblems.ts";
 import { planTables } from "./planTables.ts";
+import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
 import { unknownItems } from "./store/useOfItem.ts";
@@ -53,6 +54,7 @@ export function plan(workbook: Workbook): Plan {
 			...productAdvice(unit, first),
 			...waterAdvice(unit),
 			...registerAdvice(read, unit.register, first),
+			...calibrationAdvice(read),
 			...storeAdvice(read, first, last),
 		]),
 		made: missing.length === 0,

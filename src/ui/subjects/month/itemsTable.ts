@@ -1,0 +1,110 @@
+import { type ItemOverDays, itemsOverDays } from "../../../core/plan/record/itemsOverDays.ts";
+import { type RoundsOverDays, roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
+import { type UsageLearned, usageLearned } from "../../../core/plan/record/usageLearned.ts";
+import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
+import { say } from "../../../core/say.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { type Child, el } from "../../dom/el.ts";
+import { shownWord } from "../../format/choiceWords.ts";
+import { listed } from "../../format/counted.ts";
+import { DASH } from "../../format/shownFigure.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import { paperTable } from "../../print/paperTable.ts";
+
+/** Takes a figure over; absent on paper. */
+export type TakeOver = (learned: UsageLearned) => void;
+
+/** The books of each item over some days, and what goes each time by them beside what the plan takes. */
+export function itemsTable(
+	read: ReadWorkbook,
+	days: readonly IsoDate[],
+	takeOver?: TakeOver,
+): HTMLElement {
+	const rounds = roundsOverDays(read, days);
+	return paperTable(
+		say`What came and went of each item`,
+		[
+			{ label: say`Item` },
+			{ label: say`At the beginning`, numeric: true },
+			{ label: say`Received`, numeric: true },
+			{ label: say`Issued`, numeric: true },
+			{ label: say`Lost`, numeric: true },
+			{ label: say`Found by counting`, numeric: true },
+			{ label: say`At the end`, numeric: true },
+			{ label: say`Days without`, numeric: true },
+			{ label: say`Used each time` },
+		],
+		[
+			{
+				rows: itemsOverDays(read.tables, days)
+					.filter(({ isKept }) => isKept)
+					.map((item) => cells(read, item, rounds, days, takeOver)),
+			},
+		],
+	);
+}
+
+/** The items of which the journal has no line: what went of them is not known, and not 0. */
+export function itemsNotRecorded({ tables }: ReadWorkbook, days: readonly IsoDate[]): string {
+	const names = itemsOverDays(tables, days).flatMap(({ item, isKept }) => (isKept ? [] : [item]));
+	if (names.length === 0) return "";
+	return say`Nothing is written down in the journal of: ${listed(names)}.`;
+}
+
+function cells(
+	read: ReadWorkbook,
+	item: ItemOverDays,
+	rounds: RoundsOverDays,
+	days: readonly IsoDate[],
+	takeOver: TakeOver | undefined,
+): Child[] {
+	const name = say`${item.item} (${shownWord(item.measure)})`;
+	const learned = usageLearned(read, item, rounds, days.length);
+	return [
+		name,
+		plain(item.opening),
+		plain(item.received),
+		plain(item.issued),
+		plain(item.lost),
+		signed(item.difference),
+		plain(item.closing),
+		plain(item.daysWithoutStock),
+		learned ? learnedPart(learned, takeOver) : DASH,
+	];
+}
+
+const DECIMALS = 3;
+
+/** Sums of typed quantities carry the rounding of adding. */
+function plain(quantity: number): string {
+	return shownPlain(Number(quantity.toFixed(DECIMALS)));
+}
+
+function signed(difference: number): string {
+	const size = plain(Math.abs(difference));
+	return size === "0" ? "0" : `${difference < 0 ? "−" : "+"}${size}`;
+}
+
+function learnedPart(learned: UsageLearned, takeOver: TakeOver | undefined): HTMLElement {
+	const { row, each, used, times, evidence } = learned;
+	const basis = shownWord(row.value.basis);
+	return el(
+		"span",
+		{},
+		say`${shownPlain(Number(each.toPrecision(3)))} for each ${basis} by the books (${plain(used)} for ${plain(times)}); ${plain(row.value.quantity)} in the plan.`,
+		" ",
+		evidence === "done_too_seldom" && say`Too seldom done to take it over.`,
+		evidence === "issued_too_seldom" && say`One issue is too large a part of it to take it over.`,
+		evidence === "enough" &&
+			takeOver &&
+			el(
+				"button",
+				{
+					type: "button",
+					"aria-label": say`${row.value.item}: take this figure over`,
+					onclick: () => takeOver(learned),
+				},
+				say`Take this figure over`,
+			),
+	);
+}

@@ -1,0 +1,93 @@
+import type { Figure } from "../../../core/calculation.ts";
+import { valueIn } from "../../../core/outcome.ts";
+import { comparedDays } from "../../../core/plan/record/comparedDays.ts";
+import { measuresDone } from "../../../core/plan/record/measuresDone.ts";
+import { spanTable } from "../../../core/plan/record/monthTable.ts";
+import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
+import { rounded } from "../../../core/rounded.ts";
+import { say } from "../../../core/say.ts";
+import { type MonthMeasure, monthMeasures, monthSheet } from "../../../core/sheets/month.ts";
+import { type Measure, measures } from "../../../core/sheets/planMeasures.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { counted } from "../../format/counted.ts";
+import { DASH, shownCell } from "../../format/shownFigure.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import { paperTable } from "../../print/paperTable.ts";
+
+const { columns } = monthSheet;
+
+/** What a row is of. */
+const words: Readonly<Record<MonthMeasure, string>> = {
+	births: say`Births`,
+	kits_used: say`Kits used`,
+	needs_none_ready: say`Needs that found no kit ready`,
+	rounds: say`Rounds`,
+	kits_failed: say`Kits that failed their check`,
+	descalings: say`Descalings`,
+	solution_litres: say`Chlorine solution, L`,
+	boiled_litres: say`Boiled water, L`,
+};
+
+/** Each measure: what the plans said, what was done, and on the days of which both are known, whether it was enough. */
+export function measuresTable(read: ReadWorkbook, days: readonly IsoDate[]): HTMLElement {
+	const done = measuresDone(read, days);
+	const rows = spanTable(read, days).rows.slice(0, monthMeasures.length);
+	return paperTable(
+		say`What was planned and what was done`,
+		[
+			{ label: say`Of` },
+			{ label: say`Expected`, numeric: true },
+			{ label: say`Set aside`, numeric: true },
+			{ label: say`Done`, numeric: true },
+			{ label: say`Recorded` },
+			{ label: say`On the days both planned and recorded` },
+		],
+		[
+			{
+				rows: monthMeasures.map((measure, at) => {
+					const row = rows[at] as (typeof rows)[number];
+					return [
+						words[measure],
+						shown("planned_expected", row.planned_expected),
+						shown("planned_set_aside", row.planned_set_aside),
+						shown("done", row.done),
+						shownCell(columns.note, row.note),
+						bothWords(read, measure, days, done[measure].byDay),
+					];
+				}),
+			},
+		],
+	);
+}
+
+/** A figure as its column rounds it, without a decimal that says nothing: most of these are counts. */
+function shown(
+	column: "planned_expected" | "planned_set_aside" | "done",
+	figure: Figure<number | null>,
+): string {
+	const value = valueIn(figure);
+	return typeof value === "number" ? shownPlain(rounded(columns[column], value)) : DASH;
+}
+
+/** Sums of different days cannot be compared; these are of the same days. */
+function bothWords(
+	{ tables }: ReadWorkbook,
+	measure: MonthMeasure,
+	days: readonly IsoDate[],
+	doneOn: ReadonlyMap<IsoDate, number>,
+): string {
+	if (!isPlanned(measure)) return DASH;
+	const both = comparedDays(tables, measure, days, doneOn);
+	if (both.length === 0) return say`no day is both`;
+	const sum = (of: (day: (typeof both)[number]) => number) =>
+		shownPlain(Number(both.reduce((all, day) => all + of(day), 0).toFixed(1)));
+	const compared = say`${counted(both.length, "day")}: expected ${sum((day) => day.expected ?? 0)}, done ${sum((day) => day.done)}`;
+	const judged = both.filter(({ setAside }) => setAside !== null);
+	if (judged.length === 0) return compared;
+	const enough = judged.filter(({ done, setAside }) => done <= (setAside ?? 0)).length;
+	return say`${compared}; what was set aside was enough on ${enough} of ${judged.length}`;
+}
+
+function isPlanned(measure: MonthMeasure): measure is MonthMeasure & Measure {
+	return (measures as readonly string[]).includes(measure);
+}

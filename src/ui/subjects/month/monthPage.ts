@@ -1,0 +1,172 @@
+import { withUsageTaken } from "../../../core/edit/withUsageTaken.ts";
+import { spanTable } from "../../../core/plan/record/monthTable.ts";
+import {
+	LEAST_ISSUES,
+	LEAST_TIMES,
+	type UsageLearned,
+} from "../../../core/plan/record/usageLearned.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { say } from "../../../core/say.ts";
+import { computedCsv } from "../../../io/computedCsv.ts";
+import { type Child, el, fill } from "../../dom/el.ts";
+import { saveFile } from "../../files/saveFile.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
+import type { OwnPage, Surroundings, View } from "../../page.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import { printOut } from "../../print/printOut.ts";
+import { signatures } from "../../print/signatures.ts";
+import type { State } from "../../state/store.ts";
+import { itemsNotRecorded, itemsTable, type TakeOver } from "./itemsTable.ts";
+import { measuresTable } from "./measuresTable.ts";
+import { monthTitle } from "./monthTitle.ts";
+import { monthWords } from "./monthWords.ts";
+import { daysOfSpan, monthsOnRecord, type Span, shownSpan, spanOfMonth } from "./span.ts";
+
+/** What was planned and what was done over a month, a week or any span. */
+export const monthPage: OwnPage = {
+	mount: (place, around) => new MonthView(place, around),
+};
+
+class MonthView implements View {
+	readonly file = monthTitle.file;
+	readonly #around: Surroundings;
+	readonly #title = el("h1", {});
+	readonly #month = el("select", { id: "report-month" });
+	readonly #from = el("input", { id: "report-from", type: "date" });
+	readonly #to = el("input", { id: "report-to", type: "date" });
+	readonly #body = el("div", { class: "month-report" });
+
+	constructor(place: HTMLElement, around: Surroundings) {
+		this.#around = around;
+		const repaint = () => this.paint(around.store.state);
+		this.#month.addEventListener("change", () => {
+			this.#take(spanOfMonth(this.#month.value));
+			repaint();
+		});
+		for (const field of [this.#from, this.#to]) field.addEventListener("change", repaint);
+		const button = (words: string, act: (state: State) => void) =>
+			el("button", { type: "button", onclick: () => act(around.store.state) }, words);
+		fill(
+			place,
+			el(
+				"header",
+				{ class: "sheet-head" },
+				this.#title,
+				el("div", { class: "about" }, el("p", {}, monthTitle.about)),
+			),
+			el(
+				"div",
+				{ class: "tools day-chooser" },
+				el("label", { for: "report-month" }, say`Month`),
+				this.#month,
+				el("label", { for: "report-from" }, say`From`),
+				this.#from,
+				el("label", { for: "report-to" }, say`To`),
+				this.#to,
+				button(say`Print this page`, (state) => this.#print(state)),
+				button(say`Save as month.csv`, (state) => this.#save(state)),
+			),
+			this.#body,
+		);
+		this.paint(around.store.state);
+	}
+
+	paint(state: State): void {
+		const months = monthsOnRecord(state);
+		if (this.#from.value === "" && this.#to.value === "" && months[0])
+			this.#take(spanOfMonth(months[0]));
+		const span = this.#span();
+		fill(
+			this.#month,
+			...months.map((month) => el("option", { value: month }, shownSpan(spanOfMonth(month)))),
+			el("option", { value: "" }, say`other days`),
+		);
+		this.#month.value =
+			months.find((month) => {
+				const whole = spanOfMonth(month);
+				return whole.from === span.from && whole.to === span.to;
+			}) ?? "";
+		const days = daysOfSpan(span);
+		this.#title.textContent =
+			days.length === 0 ? monthTitle.title : say`${shownSpan(span)}: planned and done`;
+		fill(
+			this.#body,
+			...(days.length === 0
+				? [
+						el(
+							"p",
+							{ class: "nothing" },
+							say`Choose a first and a last day, at most two years apart.`,
+						),
+					]
+				: parts(state, span, (learned) => this.#takeOver(learned, span))),
+		);
+	}
+
+	show(): void {}
+
+	destroy(): void {}
+
+	#span(): Span {
+		return { from: this.#from.value, to: this.#to.value };
+	}
+
+	#take({ from, to }: Span): void {
+		this.#from.value = from;
+		this.#to.value = to;
+	}
+
+	#takeOver({ row, each, used, times }: UsageLearned, span: Span): void {
+		const { store, tell } = this.#around;
+		const quantity = Number(each.toPrecision(3));
+		const from = say`by the books, ${shownSpan(span)}: ${shownPlain(Number(used.toFixed(3)))} for ${shownPlain(times)}`;
+		store.edit(withUsageTaken(store.state.workbook, row.line, quantity, from));
+		tell([
+			say`${row.value.item}: the plan takes ${shownPlain(quantity)} each time now; Undo takes it back.`,
+		]);
+	}
+
+	#print(state: State): void {
+		const span = this.#span();
+		if (daysOfSpan(span).length === 0) return;
+		const pages = () => [
+			el(
+				"section",
+				{ class: "upright month-report" },
+				...paperHead(state, say`Planned and done`, shownSpan(span)),
+				...parts(state, span),
+				signatures(say`Prepared by, date`, say`Seen by the supervisor, date`),
+			),
+		];
+		printOut({ name: say`Planned and done`, pages }, state);
+	}
+
+	#save(state: State): void {
+		const days = daysOfSpan(this.#span());
+		if (days.length === 0) return;
+		const csv = computedCsv(spanTable(readWorkbook(state.workbook), days));
+		saveFile("month.csv", csv, "text/csv");
+	}
+}
+
+/** What the report says; on paper nothing can be taken over. */
+function parts(state: State, span: Span, takeOver?: TakeOver): Child[] {
+	const read = readWorkbook(state.workbook);
+	const days = daysOfSpan(span);
+	return [
+		el("div", { class: "month-table" }, measuresTable(read, days)),
+		el(
+			"ul",
+			{ class: "month-words" },
+			...monthWords(read, days).map((words) => el("li", {}, words)),
+		),
+		el("div", { class: "month-table" }, itemsTable(read, days, takeOver)),
+		el("p", {}, itemsNotRecorded(read, days)),
+		takeOver &&
+			el(
+				"p",
+				{},
+				say`A figure can be taken over from ${LEAST_TIMES} times on, so that one not written down matters little, and when ${LEAST_ISSUES} times the largest issue was used, so that what lies opened at the bench is less than a tenth (both are estimates of this program). Counts of the store correct it.`,
+			),
+	];
+}

@@ -1,0 +1,109 @@
+import { valueIn } from "../../../core/outcome.ts";
+import { birthsCalibration } from "../../../core/plan/record/birthsCalibration.ts";
+import { failuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
+import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
+import { measuresDone } from "../../../core/plan/record/measuresDone.ts";
+import { type RoundBelow, roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
+import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
+import { say } from "../../../core/say.ts";
+import { writeClock } from "../../../core/values/clock.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { counted, listed } from "../../format/counted.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+
+/** No more names in a line than can be read. */
+const MOST_NAMED = 6;
+
+/** What the record of some days says, in sentences. */
+export function monthWords(read: ReadWorkbook, days: readonly IsoDate[]): string[] {
+	return [
+		sharePart(read, days),
+		needsPart(read, days),
+		...roundsPart(read, days),
+		failedPart(read, days),
+		calibrationPart(read),
+	].filter(Boolean);
+}
+
+/** Kits used per 100 births, of the days on which both are written down. */
+function sharePart({ tables, settings }: ReadWorkbook, days: readonly IsoDate[]): string {
+	const all = new Set(days);
+	const used = kitsUsedByDay(tables);
+	let births = 0;
+	let kits = 0;
+	for (const { value } of tables.records.rows) {
+		const parts = used.get(value.date);
+		if (value.births === null || !parts || !all.has(value.date)) continue;
+		births += value.births;
+		for (const { figure } of parts) kits += valueIn(figure) ?? 0;
+	}
+	if (births === 0) return say`Kits used per 100 births: no day has both births and kits used.`;
+	const planned = valueIn(settings.kits_used_per_100_births);
+	const found = say`Kits used per 100 births: ${shownNumber((100 * kits) / births, 1)}, from ${counted(kits, "kit")} at ${counted(births, "birth")} on days that have both.`;
+	return planned === undefined ? found : say`${found} The settings say ${shownPlain(planned)}.`;
+}
+
+function needsPart(read: ReadWorkbook, days: readonly IsoDate[]): string {
+	const { done } = measuresDone(read, days).needs_none_ready;
+	const needs = done && valueIn(done);
+	if (needs === undefined) return "";
+	if (needs === 0) return say`No need is written down that found no kit ready.`;
+	const accepted = valueIn(read.settings.unmet_per_1000_uses);
+	const found =
+		needs === 1
+			? say`One need found no kit ready.`
+			: say`${shownPlain(needs)} needs found no kit ready.`;
+	return accepted === undefined
+		? found
+		: say`${found} The plan accepts ${shownPlain(accepted)} in 1,000 uses.`;
+}
+
+function roundsPart(read: ReadWorkbook, days: readonly IsoDate[]): string[] {
+	const { leftOut, shortSoaks, weakReadings } = roundsOverDays(read, days);
+	const soak = valueIn(read.settings.soak_minutes);
+	const target = valueIn(read.settings.target_strength_pct);
+	return [
+		leftOut === undefined
+			? say`No round is written down, so none can be said to be left out.`
+			: leftOut.length === 0
+				? say`Every day on which a kit waited had a round.`
+				: say`A kit waited and no round is written down on: ${listed(leftOut.map(shownDay), MOST_NAMED)}.`,
+		shortSoaks.length === 0 || soak === undefined
+			? ""
+			: say`Soaks shorter than ${shownPlain(soak)} min: ${below(shortSoaks, (minutes) => say`${minutes} min`)}. Kits from too short a soak go through a round again before they are used.`,
+		weakReadings.length === 0 || target === undefined
+			? ""
+			: say`Readings under ${shownPlain(target)} %: ${below(weakReadings, (pct) => say`${shownPlain(pct)} %`)}. A strip may be off by up to about half; see whether the lot has faded.`,
+	];
+}
+
+function below(rounds: readonly RoundBelow[], shown: (found: number) => string): string {
+	return listed(
+		rounds.map(
+			({ date, start, found }) => say`${shownDay(date)}, ${writeClock(start)} (${shown(found)})`,
+		),
+		MOST_NAMED,
+	);
+}
+
+function failedPart({ tables }: ReadWorkbook, days: readonly IsoDate[]): string {
+	const { byFinding, byKit } = failuresOverDays(tables, days);
+	if (byFinding.length === 0) return "";
+	const named = (list: typeof byKit) =>
+		listed(
+			list.map(({ name, times }) => (times === 1 ? name : say`${name} (${times} times)`)),
+			MOST_NAMED,
+		);
+	return say`Failed checks, by what was found: ${named(byFinding)}; by kit: ${named(byKit)}.`;
+}
+
+/** Of all past days, whatever the span: a month alone says little. */
+function calibrationPart(read: ReadWorkbook): string {
+	const found = birthsCalibration(read);
+	if (!found)
+		return say`Whether the plans set enough aside cannot be said yet: no past day is both planned and recorded.`;
+	const { days, enough, asked, between } = found;
+	const percent = (share: number) => shownNumber(100 * share, 0);
+	return say`Of all ${days} past days that were planned and recorded, the births set aside were enough on ${enough}: between ${percent(between.low)} and ${percent(between.high)} of 100 days in the long run, and the plan asks for ${percent(asked)}.`;
+}
