@@ -63,14 +63,14 @@ describe.each([
 		const blank = before[1]?.map(() => "");
 		expect(await workbook.table()).toEqual([...before.slice(0, 2), blank, ...before.slice(2)]);
 		expect(await status(workbook)).toBe("Line 3 is a new, empty row.");
-		expect(await lines(workbook)).toEqual(["2", "3", "4", "5", "6", "+"]);
+		expect(await lines(workbook)).toEqual(["2", "3", "4", "5", "6", "7", "8", "9", "+"]);
 		await page.keyboard.press("Control+z");
 		expect(await workbook.table()).toEqual(before);
 		await page.keyboard.press("Shift+ArrowDown");
 		await page.keyboard.press("Alt+Delete");
 		expect(await workbook.table()).toEqual([...before.slice(0, 2), ...before.slice(4)]);
 		expect(await status(workbook)).toBe("2 rows were deleted; Undo brings them back.");
-		expect(await lines(workbook)).toEqual(["2", "3", "+"]);
+		expect(await lines(workbook)).toEqual(["2", "3", "4", "5", "6", "+"]);
 		await page.keyboard.press("Control+z");
 		expect(await workbook.table()).toEqual(before);
 		await page.getByRole("button", { name: "Insert row" }).click();
