@@ -10,6 +10,7 @@ export function questionWords({ about, place, label, text, readings }: Question)
 	readonly title: string;
 	readonly text: readonly string[];
 	readonly answers: readonly (readonly [Answer, string])[];
+	readonly even: true;
 } {
 	const sheet = titleOf(place.file);
 	const where =
@@ -19,6 +20,7 @@ export function questionWords({ about, place, label, text, readings }: Question)
 	const settles = say`The answer holds for everything that is read with it.`;
 	if (about === "dates")
 		return {
+			even: true,
 			title: say`Which day is ${text}?`,
 			text: [where, settles],
 			answers: [
@@ -30,6 +32,7 @@ export function questionWords({ about, place, label, text, readings }: Question)
 	const between = Math.ceil(Math.min(Math.abs(point), Math.abs(comma))) + 1;
 	const less = Math.abs(point) < Math.abs(comma);
 	return {
+		even: true,
 		title: say`Is ${text} more or less than ${between}?`,
 		text: [where, settles],
 		answers: [

@@ -44,6 +44,7 @@ function notBrought(): Problem {
 async function answerTo(question: OpenQuestion, before: Answers): Promise<Answers | undefined> {
 	if (question.about === "file") {
 		const name = await ask({
+			even: true,
 			title: say`Which file counts?`,
 			text: [
 				say`Several files say they are the same sheet, ${question.file}. Only one can count; the others are left as they are.`,

@@ -106,6 +106,7 @@ export class Desk {
 		const row = this.shown.seenAt(place.row);
 		if (row === undefined) this.arrange({ ...this.shown.arrangement, among: "", contains: "" });
 		this.#grid?.select(this.shown.seenAt(place.row) ?? 0, place.column);
+		this.#host.scrollIntoView({ block: "nearest" });
 	}
 
 	destroy(): void {

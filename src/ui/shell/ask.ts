@@ -5,6 +5,8 @@ interface Question<Answer extends string> {
 	readonly text: readonly string[];
 	/** What can be answered, the safest first; it is the one that Enter takes. */
 	readonly answers: readonly (readonly [Answer, string])[];
+	/** Set where none is safer than another: then Enter takes none. */
+	readonly even?: true;
 }
 
 /** Asks in a dialog over the page. @returns undefined where it is closed with Escape */
@@ -12,6 +14,7 @@ export function ask<Answer extends string>({
 	title,
 	text,
 	answers,
+	even,
 }: Question<Answer>): Promise<Answer | undefined> {
 	return new Promise((answered) => {
 		let answer: Answer | undefined;
@@ -20,7 +23,7 @@ export function ask<Answer extends string>({
 				"button",
 				{
 					type: "button",
-					class: at === 0 ? "main" : undefined,
+					class: at === 0 && !even ? "main" : undefined,
 					onclick: () => {
 						answer = key;
 						dialog.close();
@@ -30,7 +33,7 @@ export function ask<Answer extends string>({
 			);
 		const dialog = el(
 			"dialog",
-			{ "aria-label": title },
+			{ "aria-label": title, autofocus: even },
 			el("h2", {}, title),
 			...text.map((words) => el("p", {}, words)),
 			el("div", { class: "choices-row" }, ...answers.map(button)),
