@@ -99,6 +99,20 @@ describe("what other programs give", { timeout: 60_000 }, () => {
 		await workbook.close();
 	});
 
+	test("a date field says its day in the page's words, however the computer writes dates", async () => {
+		const workbook = await WorkbookPage.open(browser, site, { locale: "en-US" }, "stock.csv");
+		const expires = workbook.page.getByLabel("Expires on");
+		await workbook.page.locator("input[name=store-kind][value=receipt]").check();
+		await workbook.page
+			.getByLabel("Lot", { exact: true })
+			.selectOption({ label: "A lot that is not in the list" });
+		await expires.fill("2027-03-02");
+		await workbook.page
+			.locator("output[for=store-expires]", { hasText: "Tue 2 Mar 2027" })
+			.waitFor();
+		await workbook.close();
+	});
+
 	test("a register whose rows cannot be read is not called empty", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "records.csv");
 		await drop(workbook, { "records.csv": "date,births,kits_used\nMonday,5,1\nTuesday,6,0\n" });

@@ -1,3 +1,4 @@
+import { blockCells } from "../read/block/blockCells.ts";
 import type { Customs, Question, Rewritten } from "../read/block/blockTable.ts";
 import { readBlock } from "../read/block/readBlock.ts";
 import { settings } from "../sheets/settings.ts";
@@ -44,6 +45,29 @@ export function readPaste(
 	const clear = ({ row, column, text }: NewText) =>
 		tables[0]?.rows[places.get(row) ?? -1]?.[after.header.indexOf(column)] ?? text;
 	return { texts: texts.map((text) => ({ ...text, text: clear(text) })), questions, rewritten };
+}
+
+/**
+ * Typed texts: what its column takes stays as it was typed, and what it does not take is
+ * read as a paste of its own, where that leaves nothing to ask. "28/02/2027" is one day only.
+ */
+export function readTyped(
+	workbook: Workbook,
+	file: string,
+	texts: readonly NewText[],
+): readonly NewText[] {
+	const sheet = sheetOf(file);
+	const read = readPaste(workbook, file, texts);
+	if (!sheet || read.questions.length > 0 || read.rewritten.length === 0) return texts;
+	const table = tableOf(withTexts(workbook, file, texts), file);
+	const refused = new Set(
+		blockCells({ sheet, table })
+			.filter(({ text, column }) => !column.value.schema.safeParse(text).success)
+			.map(({ row, at }) => `${row} ${table.header[at]}`),
+	);
+	return texts.map((text, at) =>
+		refused.has(`${text.row} ${text.column}`) ? (read.texts[at] ?? text) : text,
+	);
 }
 
 /** The year that the workbook plans for, by which a year of two digits is understood. */

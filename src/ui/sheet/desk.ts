@@ -1,3 +1,4 @@
+import { readTyped } from "../../core/edit/readPaste.ts";
 import { withTexts } from "../../core/edit/withTexts.ts";
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
@@ -57,7 +58,8 @@ export class Desk {
 	edit(changes: readonly CellText[]): void {
 		const { store } = this.#around;
 		const own = changes.map((change) => ({ ...change, row: this.shown.rowOf(change.row) }));
-		this.#write(this.cells.writing(store.state, own));
+		const { file, texts } = this.cells.writing(store.state, own);
+		this.#write({ file, texts: readTyped(store.state.workbook, file, texts) });
 	}
 
 	/** Writes what was pasted from another program, read as a block; what only the person can know is asked first. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { readPaste } from "../../../src/core/edit/readPaste.ts";
+import { readPaste, readTyped } from "../../../src/core/edit/readPaste.ts";
 import type { NewText } from "../../../src/core/edit/withTexts.ts";
 import type { Workbook } from "../../../src/core/workbook.ts";
 
@@ -17,6 +17,23 @@ const register = (...rows: readonly (readonly string[])[]): NewText[] =>
 		cells.map((text, at) => ({ row: row + 1, column: records.header[at] ?? "", text })),
 	);
 const textsOf = (read: { texts: readonly NewText[] }) => read.texts.map(({ text }) => text);
+
+test.each([
+	["date", "28/02/2027", "2027-02-28"],
+	["date", "03/01/2027", "03/01/2027"],
+	["date", "2027-03-05", "2027-03-05"],
+	["births", "7", "7"],
+	["births", "seven", "seven"],
+])("typed under %s, %s becomes %s", (column, text, kept) => {
+	expect(readTyped(workbook, "records.csv", [{ row: 1, column, text }])).toEqual([
+		{ row: 1, column, text: kept },
+	]);
+});
+
+test("a typed number with a comma stays as it was typed, because it is understood", () => {
+	const typed = [{ row: 1, column: "value", text: "6,5" }];
+	expect(readTyped(workbook, "unit.csv", typed)).toEqual(typed);
+});
 
 describe("a paste is a block of its own", () => {
 	test("a year's register with days first is read without a question, because one day tells", () => {

@@ -64,6 +64,7 @@ function fieldLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine {
 			// What was refused stays to be put right, unless something else has been entered since.
 			if (refused !== undefined && control.value === refused) return;
 			if (control.value !== text && !isBeingTyped(control)) setText(control, text);
+			field.spell();
 		},
 	};
 }

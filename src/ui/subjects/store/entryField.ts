@@ -1,4 +1,5 @@
 import { type Child, el, fill } from "../../dom/el.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;
 
@@ -6,6 +7,8 @@ type Control = HTMLInputElement | HTMLSelectElement;
 export interface EntryField<C extends Control = Control> {
 	readonly control: C;
 	readonly element: HTMLElement;
+	/** Says a date in the page's own words: the field itself shows it as the computer is set, day or month first. After each text that was not typed. */
+	spell(): void;
 	/** Says what is wrong; undefined takes it back. */
 	wrong(words: string | undefined): void;
 }
@@ -19,6 +22,13 @@ export function entryField<C extends Control>(
 ): EntryField<C> {
 	const id = `store-${key}`;
 	const reason = el("span", { class: "reason", id: `${id}-wrong` });
+	const spelled = el("output", { class: "spelled", for: id });
+	const spell = () => {
+		if (control.type !== "date") return;
+		spelled.textContent = control.value === "" ? "" : shownDayAndYear(control.value);
+	};
+	control.addEventListener("input", spell);
+	control.addEventListener("change", spell);
 	control.id = id;
 	control.setAttribute("aria-describedby", reason.id);
 	return {
@@ -28,8 +38,10 @@ export function entryField<C extends Control>(
 			{ class: "entry-field" },
 			el("label", { for: id }, name, ...unit),
 			control,
+			control.type === "date" && spelled,
 			reason,
 		),
+		spell,
 		wrong(words) {
 			fill(reason, words);
 			if (words === undefined) control.removeAttribute("aria-invalid");

@@ -45,7 +45,9 @@ export function storeEntryPart({ store }: Surroundings): SheetPart {
 				made.fields.item.control,
 				itemNames(state.workbook).map((name) => [name, name]),
 			);
-			if (made.fields.day.control.value === "") made.fields.day.control.value = dayNow(state);
+			const { day } = made.fields;
+			if (day.control.value === "") day.control.value = dayNow(state);
+			day.spell();
 			offerLots(made, state);
 		},
 	};
@@ -83,7 +85,9 @@ function showWrong(made: StoreEntryForm, wrong: readonly WrongField[]): void {
 
 /** Ready for the next lot: day and person stay, because one person counts many lots. */
 function clear({ fields }: StoreEntryForm): void {
-	for (const { control } of [fields.quantity, fields.newLot, fields.made, fields.expires])
+	for (const { control, spell } of [fields.quantity, fields.newLot, fields.made, fields.expires]) {
 		control.value = "";
+		spell();
+	}
 	fields.item.control.focus();
 }
