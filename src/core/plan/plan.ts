@@ -10,6 +10,7 @@ import { productAdvice } from "./chlorine/productAdvice.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
 import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { kitAdvice } from "./kits/kitAdvice.ts";
+import { pieceAdvice } from "./kits/pieceAdvice.ts";
 import { recordProblems } from "./kits/recordProblems.ts";
 import { planTables } from "./planTables.ts";
 import { calibrationAdvice } from "./record/calibrationAdvice.ts";
@@ -50,6 +51,7 @@ export function plan(workbook: Workbook): Plan {
 			...missing,
 			...made.compared.flatMap(unanswered),
 			...kitAdvice(unit, made),
+			...pieceAdvice(unit, first),
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),
 			...waterAdvice(unit),

@@ -3,6 +3,7 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
+import { optional } from "../values/valueKind.ts";
 
 export const kindsSheet = sheet({
 	file: "kinds.csv",
@@ -22,6 +23,14 @@ export const kindsSheet = sheet({
 			unit: say`pieces`,
 			value: number({ min: 1, max: 100, whole: true }),
 			help: say`How many of it belong to one kit.`,
+		}),
+		replace_after_rounds: typed({
+			label: say`Replace after`,
+			unit: say`rounds`,
+			value: optional(number({ min: 1, max: 100_000, whole: true })),
+			decimals: 0,
+			help: say`After how many rounds the maker asks for a new one; blank: no limit. Rounds count from the first one written down, or from the day a spare of this name was issued in the journal with the kit's mark in its note.`,
+			added: true,
 		}),
 	},
 });

@@ -13,6 +13,7 @@ import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
+import { piecesToReplace } from "../kits/piecesToReplace.ts";
 import { type OrderLine, orderLines, type Urgency } from "../order/orderLines.ts";
 import type { ToDo, ToDoList } from "./toDo.ts";
 
@@ -51,8 +52,8 @@ export function storekeeperLists(state: State): ToDoList[] {
 		},
 		{
 			word: say`PIECES`,
-			title: say`Pieces missing from kits: find or order them`,
-			lines: missingPieces(state),
+			title: say`Pieces missing from kits, or at their limit of rounds: find or order them`,
+			lines: [...missingPieces(state), ...piecesToReplace(state)],
 		},
 		{
 			word: say`USE FIRST`,

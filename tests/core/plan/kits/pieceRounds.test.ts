@@ -1,0 +1,92 @@
+import { expect, test } from "vitest";
+import { roundsOfRecord } from "../../../../src/core/plan/kits/kitRecord.ts";
+import { pieceRounds } from "../../../../src/core/plan/kits/pieceRounds.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { smallUnit } from "../../smallUnit.ts";
+
+const day = (at: number) => `2027-02-${String(at).padStart(2, "0")}`;
+
+/** One round a day of kit A over the last days of February; masks last 40 rounds. */
+function unit(rounds: number, changes: Record<string, string> = {}) {
+	return smallUnit({
+		"kinds.csv": `kind,piece,count,replace_after_rounds
+			bag set,bag,1,
+			bag set,mask,2,40`,
+		"rounds-done.csv": [
+			"date,start,kits",
+			...Array.from({ length: rounds }, (_, at) => `${day(28 - at)},07:00,A`),
+		].join("\n"),
+		...changes,
+	});
+}
+
+function masks(workbook: ReturnType<typeof unit>) {
+	const read = readWorkbook(workbook);
+	return pieceRounds(
+		read,
+		roundsOfRecord(read, () => 0),
+		"2027-03-01",
+	).map(({ kit, row, rounds, since, isSpare, limitOn, isDue }) => [
+		kit,
+		row.value.piece,
+		rounds,
+		since,
+		isSpare ? "spare" : "first on record",
+		limitOn,
+		isDue,
+	]);
+}
+
+const items = (lead: number) => ({
+	"items.csv": `item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level
+		mask,other,piece,1,4,${lead},0,0.95`,
+	"lots.csv": "item,lot,quantity\nmask,M1,10",
+});
+
+test("rounds count from the first one on record, at the pace of four weeks", () => {
+	// 28 rounds in 28 days; 12 are left: 12 days. A week between orders.
+	expect(masks(unit(28))).toEqual([
+		["A", "mask", 28, "2027-02-01", "first on record", "2027-03-13", false],
+	]);
+	expect(masks(unit(28, items(4)))[0]?.at(-1)).toBe(false);
+	expect(masks(unit(28, items(5)))[0]?.at(-1)).toBe(true);
+	// 14 rounds in 28 days; 26 are left: 52 days.
+	expect(masks(unit(14))[0]?.slice(2, 6)).toEqual([
+		14,
+		"2027-02-15",
+		"first on record",
+		"2027-04-22",
+	]);
+});
+
+test("a spare issued with the kit's mark in the note counts from its day; one of another kit does not", () => {
+	const journal = (note: string) => ({
+		...items(5),
+		"journal.csv": `day,item,lot,entry,quantity,note\n2027-02-20,mask,M1,issue,2,${note}`,
+	});
+	expect(masks(unit(28, journal("new in A")))[0]?.slice(2, 5)).toEqual([9, "2027-02-20", "spare"]);
+	expect(masks(unit(28, journal("new in B")))[0]?.[2]).toBe(28);
+});
+
+test("the plan says which piece is past its limit, and which comes to it before a spare could", () => {
+	const said = (workbook: ReturnType<typeof unit>) =>
+		plan(workbook)
+			.problems.filter(({ code }) => code.startsWith("piece-"))
+			.map(({ code, line, weight, message }) => [code, line, weight, message]);
+	expect(said(unit(28))).toEqual([]);
+	const [near] = said(unit(28, items(5)));
+	expect(near?.slice(0, 3)).toEqual(["piece-near-limit", 3, "advice"]);
+	expect(near?.[3]).toContain(
+		"28 of 40 rounds since 2027-02-01 and comes to its limit about 2027-03-13",
+	);
+	const few = unit(28, {
+		"kinds.csv": "kind,piece,count,replace_after_rounds\nbag set,mask,2,28",
+	});
+	expect(said(few)[0]?.slice(0, 3)).toEqual(["piece-past-limit", 2, "advice"]);
+});
+
+test("a kit without a round on record, and one out of service, are left out", () => {
+	expect(masks(unit(0))).toEqual([]);
+	expect(masks(unit(3, { "rounds-done.csv": "date,start,kits\n2027-02-01,07:00,D" }))).toEqual([]);
+});
