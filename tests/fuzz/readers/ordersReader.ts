@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { combineOrders } from "../../../src/core/units/combineOrders.ts";
 import { computedCsv } from "../../../src/io/computedCsv.ts";
+import { decode } from "../../../src/io/decode.ts";
 import { readCsv } from "../../../src/io/readCsv.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
 import { readOrder, readOrders } from "../../../src/io/readOrders.ts";
@@ -35,7 +36,8 @@ export const ordersReader: Reader = {
 		...(lines[0] ?? "").split(","),
 	].map(textBytes),
 	check(input) {
-		const text = new TextDecoder().decode(input);
+		const decoded = decode("a.csv", input);
+		const text = decoded.ok ? decoded.text : new TextDecoder().decode(input);
 		const { order: read, problems } = readOrder({ name: "a.csv", bytes: input });
 		expectPlain(problems, text);
 		if (!read)

@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { csvRecords } from "../../../src/io/csvRecords.ts";
+import { decode } from "../../../src/io/decode.ts";
 import { readCsv } from "../../../src/io/readCsv.ts";
 import { readUnits, UNIT_COLUMN } from "../../../src/io/readUnits.ts";
 import { expectPlain } from "../expectPlain.ts";
@@ -21,7 +22,8 @@ export const unitsReader: Reader = {
 	),
 	check(input) {
 		const { units, problems } = readUnits([{ name: "births.csv", bytes: input }]);
-		const text = new TextDecoder().decode(input);
+		const decoded = decode("births.csv", input);
+		const text = decoded.ok ? decoded.text : new TextDecoder().decode(input);
 		expectPlain(problems, text);
 		if (units.length === 0 && problems.length > 0) return;
 		expectSameRecords(text);
