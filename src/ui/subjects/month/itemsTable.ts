@@ -1,4 +1,8 @@
-import { type ItemOverDays, itemsOverDays } from "../../../core/plan/record/itemsOverDays.ts";
+import {
+	type ItemOverDays,
+	itemsOverDays,
+	usedOf,
+} from "../../../core/plan/record/itemsOverDays.ts";
 import { type RoundsOverDays, roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
 import { type UsageLearned, usageLearned } from "../../../core/plan/record/usageLearned.ts";
 import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
@@ -69,8 +73,19 @@ function cells(
 		signed(item.difference),
 		plain(item.closing),
 		plain(item.daysWithoutStock),
-		learned ? learnedPart(learned, takeOver) : DASH,
+		learned ? learnedPart(learned, takeOver) : perKit(item, rounds),
 	];
+}
+
+/** Where no line of what is used up can be compared, what went for each kit still says something. */
+function perKit(item: ItemOverDays, { kits }: RoundsOverDays): string {
+	const used = usedOf(item);
+	if (kits === 0 || used <= 0) return DASH;
+	return say`${threeDigits(used / kits)} for each kit reprocessed (${plain(used)} for ${plain(kits)})`;
+}
+
+function threeDigits(value: number): string {
+	return shownPlain(Number(value.toPrecision(3)));
 }
 
 const DECIMALS = 3;
@@ -91,7 +106,7 @@ function learnedPart(learned: UsageLearned, takeOver: TakeOver | undefined): HTM
 	return el(
 		"span",
 		{},
-		say`${shownPlain(Number(each.toPrecision(3)))} for each ${basis} by the books (${plain(used)} for ${plain(times)}); ${plain(row.value.quantity)} in the plan.`,
+		say`${threeDigits(each)} for each ${basis} by the books (${plain(used)} for ${plain(times)}); ${plain(row.value.quantity)} in the plan.`,
 		" ",
 		evidence === "done_too_seldom" && say`Too seldom done to take it over.`,
 		evidence === "issued_too_seldom" && say`One issue is too large a part of it to take it over.`,
