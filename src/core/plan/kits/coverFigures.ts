@@ -12,6 +12,7 @@ import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinut
 import type { UnitFigures } from "../unitFigures.ts";
 import { backAfterEachUse } from "./backAfterEachUse.ts";
 import { backInRounds } from "./backInRounds.ts";
+import type { KindFigures } from "./kindFigures.ts";
 import { readyLifeOf, roundLengthOf } from "./renewedOf.ts";
 import { together } from "./together.ts";
 
@@ -72,16 +73,36 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 			days,
 			(day) => (day.kinds[k] as KindOfDay).uses,
 		);
-		const reprocessing = reprocessingOf(unit, turnaround, usesPerDay);
-		const cover = coverOf(unit, reprocessing);
-		const { name, kitsInService } = kind;
-		return { name, kitsInService, reprocessing, cover, kitsNeeded: derive(kitsNeeded, { cover }) };
+		return coverOfKind(unit, kind, reprocessingOf(unit, turnaround, usesPerDay));
 	});
 	return {
 		kitsOfFullestRound: kits,
 		turnaround,
 		kinds,
-		kitsNeeded: together(kinds, say`Kits needed`, say`kits`, (kind) => kind.kitsNeeded),
+		get kitsNeeded() {
+			return together(kinds, say`Kits needed`, say`kits`, (kind) => kind.kitsNeeded);
+		},
+	};
+}
+
+/** How many kits are enough is worked out when it is asked: of many changes tried, few are shown. */
+function coverOfKind(
+	unit: UnitFigures,
+	{ name, kitsInService }: KindFigures,
+	reprocessing: Figure<Reprocessing>,
+): KindCover {
+	let cover: Figure<Cover> | undefined;
+	return {
+		name,
+		kitsInService,
+		reprocessing,
+		get cover() {
+			cover ??= coverOf(unit, reprocessing);
+			return cover;
+		},
+		get kitsNeeded() {
+			return derive(kitsNeeded, { cover: this.cover });
+		},
 	};
 }
 
