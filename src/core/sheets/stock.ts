@@ -1,7 +1,7 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, words } from "./computedValues.ts";
+import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const stockSheet = sheet({
 	file: "stock.csv",
@@ -59,6 +59,21 @@ export const stockSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`What to look out for.`,
+		}),
+		last_counted: computed({
+			label: say`Last counted`,
+			unit: "",
+			value: words(),
+			help: say`By the journal, else the day it came; blank where neither is known.`,
+			added: true,
+		}),
+		counted_days_ago: computed({
+			label: say`Counted before the first day`,
+			unit: say`days`,
+			value: wholeAmount(),
+			decimals: 0,
+			help: say`How old that count is when the plan begins.`,
+			added: true,
 		}),
 	},
 });

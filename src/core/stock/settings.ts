@@ -22,6 +22,15 @@ export const stockSettings = {
 		source: commonPractice,
 		added: true,
 	}),
+	count_every_days: typed({
+		label: say`Days between counts`,
+		unit: say`days`,
+		value: number({ min: 1, max: 366, whole: true }),
+		fallback: 31,
+		help: say`Stock that was last counted longer ago is said to be so wherever the plan relies on it.`,
+		source: commonPractice,
+		added: true,
+	}),
 	currency: typed({
 		label: say`Currency`,
 		unit: "",

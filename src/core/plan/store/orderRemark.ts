@@ -13,6 +13,9 @@ interface Inputs {
 	readonly usable: number;
 	readonly onOrder: number;
 	readonly overdue: number;
+	/** null where nothing says when it was counted. */
+	readonly countedDaysAgo: number | null;
+	readonly countEveryDays: number;
 	readonly use: number;
 	readonly windowDays: number;
 	readonly leadDays: number;
@@ -25,7 +28,7 @@ export const orderRemark = calculation<Inputs, string>({
 	key: "order_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where stock runs out before an order can arrive, an order is late, a delivery is overdue, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
+	formula: say`Said where stock runs out before an order can arrive, an order is late, a delivery is overdue, the last count is too old, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
@@ -39,6 +42,8 @@ export const orderRemark = calculation<Inputs, string>({
 			label: say`Overdue: on its way, its day has passed`,
 			unit: say`in the item's measure`,
 		},
+		countedDaysAgo: { label: say`Counted before the first day`, unit: say`days` },
+		countEveryDays: { label: say`Days between counts`, unit: say`days` },
 		use: { label: say`Use, expected`, unit: say`in the item's measure` },
 		windowDays: { label: say`Lead and review days`, unit: say`days` },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
@@ -55,6 +60,8 @@ export const orderRemark = calculation<Inputs, string>({
 			usable: 30,
 			onOrder: 0,
 			overdue: 0,
+			countedDaysAgo: 31,
+			countEveryDays: 31,
 			use: 100,
 			windowDays: 10,
 			leadDays: 7,
@@ -64,9 +71,14 @@ export const orderRemark = calculation<Inputs, string>({
 		within: 0,
 	},
 	compute: (of) =>
-		[...runningOut(of), ...late(of), ...notCome(of), ...goingToWaste(of), ...outlasting(of)].join(
-			" ",
-		),
+		[
+			...runningOut(of),
+			...late(of),
+			...notCome(of),
+			...goingToWaste(of),
+			...outlasting(of),
+			...countedLongAgo(of),
+		].join(" "),
 });
 
 function runningOut({ projection, firstDay, leadDays }: Inputs): string[] {
@@ -90,6 +102,11 @@ function notCome({ overdue }: Inputs): string[] {
 	return [
 		say`Of what is on order, ${Number(overdue.toFixed(1))} is overdue: ask where it is. It is in no day's stock until it is received.`,
 	];
+}
+
+function countedLongAgo({ countedDaysAgo, countEveryDays }: Inputs): string[] {
+	if (countedDaysAgo === null || countedDaysAgo <= countEveryDays) return [];
+	return [say`Last counted ${countedDaysAgo} days ago: count it.`];
 }
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {

@@ -11,6 +11,7 @@ import { addDays, type IsoDate } from "../../values/date.ts";
 import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ItemStock } from "./itemStock.ts";
+import { countAge, isReliedOn } from "./lastCount.ts";
 import { orderRemark } from "./orderRemark.ts";
 
 const packs = { label: say`Packs to order`, unit: say`packs` };
@@ -129,6 +130,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 		nextDelivery: item.nextDelivery,
 		overdue: item.overdue,
 	});
+	const counted = countAge(unit.read, row.value.item, day);
 	const price = givenFigure(itemsSheet, row, "pack_price");
 	const isEmergency =
 		projection.outcome.ok &&
@@ -159,12 +161,18 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 			usable: item.usable,
 			onOrder: item.onOrder,
 			overdue: item.overdue,
+			countedDaysAgo: nameFigure(
+				say`Counted before the first day`,
+				counted && isReliedOn(unit.read, row.value.item) ? counted.days : null,
+			),
+			countEveryDays: unit.read.settings.count_every_days,
 			use: item.use.expected,
 			windowDays: item.windowDays,
 			leadDays,
 			keepsDays: keepsDays(unit, item),
 		}),
 		emergency: nameFigure(say`Runs out before an order can arrive`, isEmergency ? "yes" : "no"),
+		last_counted: nameFigure(say`Last counted`, counted?.day ?? ""),
 		pack_size: packSize,
 		pack_price: price ?? nameFigure(say`Price of a pack`, null),
 		unit_name: unit.read.settings.unit_name as Figure<string>,

@@ -6,12 +6,14 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { stockSheet } from "../../sheets/stock.ts";
 import { definition, sources } from "../../sources.ts";
+import { daysFrom } from "../../stock/lotsInStore.ts";
 import { booksAfter, type OnHandInputs, onHandInputs } from "../../stock/onHand.ts";
 import type { Projection } from "../../stock/projection.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { lotFigures, NOT_USABLE } from "../chlorine/lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ItemStock } from "./itemStock.ts";
+import { lastCountOf } from "./lastCount.ts";
 import { isComing, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 /** Every lot of the store, as the journal leaves it. */
@@ -113,6 +115,7 @@ function rowOf(
 	const { row, onHand, entries } = of;
 	const listed = cellFigure(lotsSheet, row, "quantity");
 	const lot = cellFigure(lotsSheet, row, "lot");
+	const counted = isComing(of) ? undefined : lastCountOf(of);
 	return {
 		item: cellFigure(lotsSheet, row, "item"),
 		lot,
@@ -126,6 +129,11 @@ function rowOf(
 		remark: isComing(of)
 			? nameFigure(say`Remark`, comingWords(isOverdue(of, firstDay), of.row.value.arrives_on ?? ""))
 			: derive(countItAgain, { listed, entries }),
+		last_counted: nameFigure(say`Last counted`, counted ?? ""),
+		counted_days_ago: nameFigure(
+			say`Counted before the first day`,
+			counted === undefined ? null : Math.max(0, daysFrom(counted, firstDay)),
+		),
 	};
 }
 

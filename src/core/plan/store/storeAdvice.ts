@@ -6,6 +6,7 @@ import { journalSheet } from "../../sheets/journal.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { deliveryAdvice } from "./deliveryAdvice.ts";
+import { countAdvice } from "./lastCount.ts";
 import { placedProblems } from "./placedProblems.ts";
 
 /** What cannot be right about the lots, the journal and the orders of the store. @param firstDay and @param lastDay of the plan */
@@ -16,6 +17,7 @@ export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		...expiredOnArrival(read),
 		...placedProblems(read, lastDay),
 		...deliveryAdvice(read, firstDay),
+		...countAdvice(read, firstDay),
 	];
 }
 

@@ -4,7 +4,9 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
 import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
 import { say } from "../../../core/say.ts";
+import { orderSheet } from "../../../core/sheets/order.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
+import { daysFrom } from "../../../core/stock/lotsInStore.ts";
 import { addDays } from "../../../core/values/date.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { counted } from "../../format/counted.ts";
@@ -61,6 +63,7 @@ export function storekeeperLists(state: State): ToDoList[] {
 			lines: ending(state, packSizes),
 		},
 		{ word: say`EXPECT`, title: say`On the way`, lines: arriving(state, packSizes) },
+		{ word: say`COUNT`, title: say`Last counted too long ago`, lines: toCount(state) },
 	];
 }
 
@@ -152,6 +155,20 @@ function arriving(state: State, packs: Lines): ToDo[] {
 				on < firstDay
 					? say`Overdue, and in no day's stock. Has it come? Enter it as received. If not, ask where it is.`
 					: "",
+		}));
+}
+
+function toCount(state: State): ToDo[] {
+	const firstDay = unitSetting(state, "plan_start") ?? "";
+	const every = unitSetting(state, "count_every_days") ?? 0;
+	return rowsOf(state.plan, orderSheet)
+		.map((row) => ({ item: wordIn(row.item), counted: wordIn(row.last_counted) }))
+		.filter(({ counted }) => counted !== "" && daysFrom(counted, firstDay) > every)
+		.map(({ item, counted }) => ({
+			item,
+			amount: "",
+			by: say`last on ${shownDay(counted)}`,
+			more: "",
 		}));
 }
 
