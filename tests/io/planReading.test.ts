@@ -32,10 +32,11 @@ test("a folder with records.xlsx in place of records.csv plans as with the CSV",
 	write("records.xlsx", spreadsheetOf({ "records.csv": table }));
 	const { status, stderr, read } = await run();
 	expect(status).toBe(0);
-	// The sample's own advice on two kits that are not counted, and nothing of the reading.
-	expect(stderr.trim().split("\n")).toEqual(
-		Array(2).fill(expect.stringMatching(/^Advice, kits\.csv/)),
-	);
+	// The sample's own advice on two kits that are not counted and seven items counted long ago, and nothing of the reading.
+	expect(stderr.trim().split("\n")).toEqual([
+		...Array(2).fill(expect.stringMatching(/^Advice, kits\.csv/)),
+		...Array(7).fill(expect.stringMatching(/^Advice, lots\.csv .* last counted on /)),
+	]);
 	expect(read("day-plan.csv")).toEqual(readCsv("", sampleDays).table);
 });
 

@@ -177,7 +177,9 @@ describe("a set of many units' files", () => {
 			line: 5,
 			received: "many",
 		});
-		expect(plan(units[2]?.workbook as Workbook).problems).toEqual(plan(smallUnit()).problems);
+		const withoutLines = (workbook: Workbook) =>
+			plan(workbook).problems.map(({ line: _, ...problem }) => problem);
+		expect(withoutLines(units[2]?.workbook as Workbook)).toEqual(withoutLines(smallUnit()));
 	});
 });
 

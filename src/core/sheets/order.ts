@@ -106,13 +106,6 @@ export const orderSheet = sheet({
 			help: say`yes: find some elsewhere today.`,
 			added: true,
 		}),
-		last_counted: computed({
-			label: say`Last counted`,
-			unit: "",
-			value: words(),
-			help: say`Of its lots, the one counted longest ago; blank where nothing says when.`,
-			added: true,
-		}),
 		pack_size: computed({
 			label: say`Pack size`,
 			unit: inMeasure,
@@ -134,6 +127,13 @@ export const orderSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`So that several units' orders can be told apart.`,
+			added: true,
+		}),
+		last_counted: computed({
+			label: say`Last counted`,
+			unit: "",
+			value: words(),
+			help: say`Of its lots, the one counted longest ago; blank where nothing says when.`,
 			added: true,
 		}),
 	},
