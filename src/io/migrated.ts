@@ -2,6 +2,7 @@ import { settings } from "../core/sheets/settings.ts";
 import { typedSheets } from "../core/sheets/typedSheets.ts";
 import { unitSheet } from "../core/sheets/unit.ts";
 import { type TextTable, type Workbook, withTable } from "../core/workbook.ts";
+import { withChecksOfBefore } from "./withChecksOfBefore.ts";
 
 /** Edition of the file format that this program writes; it goes up when an older program would misread a file. */
 export const FORMAT = 3;
@@ -11,7 +12,7 @@ type Step = (workbook: Workbook) => Workbook;
 /** What brings the texts of an edition to the next one. */
 const steps: Readonly<Record<number, Step>> = {
 	1: withWhatCameSince,
-	2: (workbook) => withWhatHeld(withWhatCameSince(workbook)),
+	2: (workbook) => withChecksOfBefore(withWhatHeld(withWhatCameSince(workbook))),
 };
 
 /** Settings that came with another usual value than what held before: an older workbook keeps its meaning. */

@@ -108,6 +108,38 @@ describe("when unused kits are renewed", () => {
 	});
 });
 
+describe("checks of the time before rounds were written down", () => {
+	const checks = `checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note
+2027-02-28 09:00,K1,12,yes,yes,yes,yes,yes,yes,
+2027-02-28 09:00,K4,12,yes,yes,yes,yes,yes,yes,
+`;
+	const given = files.map((file) =>
+		file.name === "checks.csv" ? named("checks.csv", checks) : file,
+	);
+	const registerOf = (edition: number) => {
+		const text = JSON.stringify({ basinbook_format: edition, resources: [] });
+		const read = readFiles([...given, named("datapackage.json", text)]);
+		const table = plan(migrated(read.workbook)).tables["kit-register.csv"];
+		return computedCsv(table as never)
+			.split("\r\n")
+			.map((line) => line.split(",").slice(0, 7).join(","));
+	};
+
+	test.each([1, 2])(
+		"in edition %d stand for the end of a round, as before, but not for a kit used since",
+		(edition) => {
+			const [, k1, , , k4] = registerOf(edition);
+			expect(k1).toBe("K1,Bag and mask kit,ready,yes,2,2027-02-28,2027-03-07");
+			expect(k4).toBe("K4,Bag and mask kit,to_reprocess,yes,,,");
+		},
+	);
+
+	test("in today's edition a check makes no kit's days longer", () => {
+		const [, k1] = registerOf(FORMAT);
+		expect(k1).toBe("K1,Bag and mask kit,ready,yes,1,2027-02-26,2027-03-05");
+	});
+});
+
 describe("bringing texts up to date", () => {
 	const header = ["date", "births", "kits_used"];
 	const withRecords = (rows: string[][]): Workbook => ({
