@@ -1,11 +1,9 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
-import type { Strength } from "./availableChlorine.ts";
 import { strengthToStartFrom } from "./strengthAfterCarryIn.ts";
 
 interface Inputs {
-	readonly strength: Strength;
 	readonly strengthMadePct: number;
 	readonly afterCarryInPct: number;
 	readonly targetPct: number;
@@ -16,9 +14,6 @@ interface Inputs {
 
 /** A mix this much above the target is remarked on. */
 const FAR_OVER_PCT = 20;
-/** Stronger than hypochlorite solutions are sold; probably the wrong measure. */
-const STRONGEST_LIQUID_GRAMS_PER_LITRE = 200;
-const TOO_STRONG = say`Stronger than liquid chlorine is sold: look at the label again.`;
 const ROUNDING_ERROR = 1e-9;
 
 const shown = (pct: number) => say`${Number(pct.toFixed(3))} %`;
@@ -28,10 +23,9 @@ export const mixingRemark = calculation<Inputs, string>({
 	key: "mixing_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength wanted, falls under it after the wet kits, or comes from a liquid stronger than such liquids are.`,
+	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength wanted or falls under it after the wet kits.`,
 	source: commonPractice,
 	inputs: {
-		strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
 		strengthMadePct: { label: say`Strength made`, unit: "%" },
 		afterCarryInPct: { label: say`Strength after wet kits`, unit: "%" },
 		targetPct: { label: say`Strength of the soak`, unit: "%" },
@@ -41,21 +35,18 @@ export const mixingRemark = calculation<Inputs, string>({
 	},
 	example: {
 		inputs: {
-			strength: { form: "liquid", gramsPerLitre: 250 },
-			strengthMadePct: 0.5,
-			afterCarryInPct: 0.5,
+			strengthMadePct: 0.7,
+			afterCarryInPct: 0.7,
 			targetPct: 0.5,
 			bathLitres: 5,
 			kits: 3,
 			mlPerKit: 0,
 		},
-		result: TOO_STRONG,
+		result: say`More than ${FAR_OVER_PCT} % over ${shown(0.5)}: use a finer measure or a larger volume.`,
 		within: 0,
 	},
-	compute: ({ strength, strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
+	compute: ({ strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
 		const remarks: string[] = [];
-		if (strength.form === "liquid" && strength.gramsPerLitre > STRONGEST_LIQUID_GRAMS_PER_LITRE)
-			remarks.push(TOO_STRONG);
 		if (strengthMadePct > targetPct * (1 + FAR_OVER_PCT / 100) + ROUNDING_ERROR)
 			remarks.push(
 				say`More than ${FAR_OVER_PCT} % over ${shown(targetPct)}: use a finer measure or a larger volume.`,

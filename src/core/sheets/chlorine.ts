@@ -71,6 +71,14 @@ export const chlorineSheet = sheet({
 			fallback: "no",
 			help: say`Exactly one product is in use.`,
 		}),
+		label_confirmed: typed({
+			label: say`Label confirmed`,
+			unit: "",
+			value: yesNo(),
+			fallback: "no",
+			help: say`yes where the label was read again and does give a strength that the workbook asks about.`,
+			added: true,
+		}),
 	},
 });
 

@@ -69,7 +69,6 @@ describe("the load in the container", () => {
 
 describe("remarks on a mix", () => {
 	const good = {
-		strength: { form: "liquid", gramsPerLitre: 35 } as const,
 		strengthMadePct: 0.52,
 		afterCarryInPct: 0.51,
 		targetPct: 0.5,
@@ -86,11 +85,6 @@ describe("remarks on a mix", () => {
 			"under it after wet kits",
 			{ afterCarryInPct: 0.499 },
 			/^Under 0.5 % after 3 wet kits.*start from 0.509 %\.$/,
-		],
-		[
-			"too strong to be true",
-			{ strength: { form: "liquid", gramsPerLitre: 201 } as const },
-			/^Stronger than/,
 		],
 		["two things", { strengthMadePct: 0.7, afterCarryInPct: 0.4 }, /^More than.*Under/],
 	])("%s", (_name, change, words) => {

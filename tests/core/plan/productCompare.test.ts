@@ -9,10 +9,11 @@ import { smallUnit, unitWith } from "../smallUnit.ts";
 
 const FILE = "product-compare.csv";
 const CHLORINE =
-	"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use";
+	"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use,label_confirmed";
 const ITEMS = "item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level";
 const one = (product: string, item: string) => ({
-	"chlorine.csv": `${CHLORINE}\n${product},yes`,
+	// Confirmed: what is compared here is weaker than such products are sold.
+	"chlorine.csv": `${CHLORINE}\n${product},yes,yes`,
 	"items.csv": [ITEMS, "gauze squares,gauze,piece,100,4,7,5,0.95", item].join("\n"),
 });
 const made = plan(smallUnit());

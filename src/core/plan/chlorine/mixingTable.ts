@@ -79,7 +79,6 @@ function mixingRow(
 			bathLitres: settings.soak_fill_litres,
 			kits,
 			mlPerKit: settings.carry_in_ml_per_kit,
-			strength,
 		}),
 	};
 }

@@ -1,5 +1,6 @@
 import { derive, type Figure, gather, refusedFigure } from "../../calculation.ts";
 import { availableChlorine, type Strength } from "../../chlorine/availableChlorine.ts";
+import { checkedStrength } from "../../chlorine/checkedStrength.ts";
 import { isTooWeak } from "../../chlorine/isTooWeak.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { firstReasons, valueIn } from "../../outcome.ts";
@@ -42,16 +43,15 @@ export function litresOfPreparation({ settings }: ReadWorkbook): Figure {
 export function productFigures(read: ReadWorkbook): ProductFigures[] {
 	return read.tables.chlorine.rows.map((row) => {
 		const place = { file: chlorineSheet.file, line: row.line, column: "strength" };
-		const strength = derive(
-			availableChlorine,
-			{
-				form: cellFigure(chlorineSheet, row, "form"),
-				strength: cellFigure(chlorineSheet, row, "strength"),
-				measure: cellFigure(chlorineSheet, row, "strength_measure"),
-				density: cellFigure(chlorineSheet, row, "density_kg_per_l"),
-			},
-			place,
-		);
+		const label = {
+			form: cellFigure(chlorineSheet, row, "form"),
+			strength: cellFigure(chlorineSheet, row, "strength"),
+			measure: cellFigure(chlorineSheet, row, "strength_measure"),
+		};
+		const density = cellFigure(chlorineSheet, row, "density_kg_per_l");
+		const available = derive(availableChlorine, { ...label, density }, place);
+		const confirmed = cellFigure(chlorineSheet, row, "label_confirmed");
+		const strength = derive(checkedStrength, { ...label, available, confirmed }, place);
 		return {
 			name: cellFigure(chlorineSheet, row, "product"),
 			row,
