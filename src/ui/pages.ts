@@ -74,6 +74,8 @@ export const planPage: Page = {
 };
 
 const onPages = later(() => import("./onPages.ts"));
+/** Looks at the whole record and is opened once a month: a script of its own. */
+const onMonth = later(() => import("./subjects/month/monthPage.ts"));
 
 /** The workbook in its order: the questions people ask, and the pages that answer them. */
 export const questions: readonly PageQuestion[] = [
@@ -84,7 +86,7 @@ export const questions: readonly PageQuestion[] = [
 			page(tonightSheet, (its) => its.tonightPage),
 			plainPage(dayPlanSheet),
 			plainPage(weekTotalSheet),
-			page(monthTitle, (its) => its.monthPage),
+			{ ...monthTitle, load: async () => (await onMonth.bring()).monthPage },
 			page(beginTitle, (its) => its.beginPage),
 		],
 	},

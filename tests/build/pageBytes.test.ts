@@ -27,7 +27,9 @@ test.each(
 
 /** What comes after the first screen, when the page is idle or somebody asks for it. */
 const laterScripts: Readonly<Record<string, number>> = {
+	"monthPage.js": 10_000,
 	"onPages.js": 60_000,
+	"paperTable.js": 1_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
 };
