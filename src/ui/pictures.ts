@@ -3,6 +3,7 @@ export { forecastPicture } from "./subjects/births/forecastPicture.ts";
 export { coverPicture } from "./subjects/kits/coverPicture.ts";
 export { readyPicture, riskPicture } from "./subjects/kits/readyPicture.ts";
 export { strengthPicture } from "./subjects/mixing/strengthPicture.ts";
+export { donePicture } from "./subjects/month/donePicture.ts";
 export { costPicture } from "./subjects/order/costPicture.ts";
 export { timelinePicture } from "./subjects/rounds/timelinePicture.ts";
 export { stockPicture } from "./subjects/store/stockPicture.ts";

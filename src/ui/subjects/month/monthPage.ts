@@ -16,6 +16,7 @@ import { paperHead } from "../../print/paperHead.ts";
 import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
 import type { State } from "../../state/store.ts";
+import { doneFigure } from "./doneFigure.ts";
 import { itemsNotRecorded, itemsTable, type TakeOver } from "./itemsTable.ts";
 import { measuresTable } from "./measuresTable.ts";
 import { monthTitle } from "./monthTitle.ts";
@@ -99,7 +100,10 @@ class MonthView implements View {
 							say`Choose a first and a last day, at most two years apart.`,
 						),
 					]
-				: parts(state, span, (learned) => this.#takeOver(learned, span))),
+				: [
+						doneFigure(readWorkbook(state.workbook), days, this.#body.clientWidth),
+						...parts(state, span, (learned) => this.#takeOver(learned, span)),
+					]),
 		);
 	}
 

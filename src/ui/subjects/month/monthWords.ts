@@ -1,4 +1,6 @@
 import { valueIn } from "../../../core/outcome.ts";
+import { roundsOfRecord } from "../../../core/plan/kits/kitRecord.ts";
+import { pieceRounds } from "../../../core/plan/kits/pieceRounds.ts";
 import { birthsCalibration } from "../../../core/plan/record/birthsCalibration.ts";
 import { failuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
 import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
@@ -22,6 +24,7 @@ export function monthWords(read: ReadWorkbook, days: readonly IsoDate[]): string
 		needsPart(read, days),
 		...roundsPart(read, days),
 		failedPart(read, days),
+		piecesPart(read),
 		calibrationPart(read),
 	].filter(Boolean);
 }
@@ -96,6 +99,24 @@ function failedPart({ tables }: ReadWorkbook, days: readonly IsoDate[]): string 
 			MOST_NAMED,
 		);
 	return say`Failed checks, by what was found: ${named(byFinding)}; by kit: ${named(byKit)}.`;
+}
+
+/** How far the pieces that have a limit have come, by all rounds on record before the plan. */
+function piecesPart(read: ReadWorkbook): string {
+	const firstDay = valueIn(read.settings.plan_start);
+	if (firstDay === undefined) return "";
+	// When a round ended does not matter here.
+	const pieces = pieceRounds(
+		read,
+		roundsOfRecord(read, () => 0),
+		firstDay,
+	);
+	if (pieces.length === 0) return "";
+	const named = pieces.map(
+		({ kit, row, rounds, limit, since }) =>
+			say`${row.value.piece} of kit ${kit}: ${rounds} of ${limit} since ${shownDay(since)}`,
+	);
+	return say`Rounds of the pieces that have a limit: ${listed(named, MOST_NAMED)}.`;
 }
 
 /** Of all past days, whatever the span: a month alone says little. */
