@@ -1,6 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
+import { choice } from "../values/choice.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 
@@ -28,6 +29,15 @@ export const stockSettings = {
 		value: number({ min: 1, max: 366, whole: true }),
 		fallback: 31,
 		help: say`Stock that was last counted longer ago is said to be so wherever the plan relies on it.`,
+		source: commonPractice,
+		added: true,
+	}),
+	product_drawn_by: typed({
+		label: say`Chlorine product leaves the store by`,
+		unit: "",
+		value: choice(["journal", "rounds"]),
+		fallback: "journal",
+		help: say`journal: what is issued is written there. rounds: each round that is written down draws its product from its lot, and an issue of the product on the same day is not counted a second time.`,
 		source: commonPractice,
 		added: true,
 	}),

@@ -56,6 +56,7 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	receipt: say`receipt`,
 	issue: say`issue`,
 	loss: say`loss`,
+	journal: say`journal`,
 	count: say`count`,
 	pair: say`pair`,
 	tablet: say`tablet`,

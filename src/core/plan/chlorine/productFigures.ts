@@ -1,6 +1,5 @@
-import { derive, type Figure, gather, refusedFigure } from "../../calculation.ts";
-import { availableChlorine, type Strength } from "../../chlorine/availableChlorine.ts";
-import { checkedStrength } from "../../chlorine/checkedStrength.ts";
+import { derive, type Figure, refusedFigure } from "../../calculation.ts";
+import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { isTooWeak } from "../../chlorine/isTooWeak.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
 import { firstReasons, valueIn } from "../../outcome.ts";
@@ -11,10 +10,11 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
-import { total } from "../../total.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { usableLots } from "../store/usableLots.ts";
+import { litresOfPreparation } from "./litresOfPreparation.ts";
 import { strengthOfLot } from "./strengthOfLot.ts";
+import { strengthOnLabel } from "./strengthOnLabel.ts";
 
 /** A chlorine product with the strength on its label. */
 export interface ProductFigures {
@@ -31,32 +31,14 @@ export interface LotPreparation {
 	readonly preparation: Figure<Preparation>;
 }
 
-const preparationLitres = total("preparation_litres", say`Litres of a preparation`, "L");
-
-/** Litres of one preparation: the soak and what is kept for wiping. */
-export function litresOfPreparation({ settings }: ReadWorkbook): Figure {
-	const { soak_fill_litres: soak, wipe_solution_litres: wipe } = settings;
-	return derive(preparationLitres, { parts: gather(say`Parts`, "L", { soak, wipe }) });
-}
-
 /** Every product that could be understood. */
 export function productFigures(read: ReadWorkbook): ProductFigures[] {
 	return read.tables.chlorine.rows.map((row) => {
-		const place = { file: chlorineSheet.file, line: row.line, column: "strength" };
-		const label = {
-			form: cellFigure(chlorineSheet, row, "form"),
-			strength: cellFigure(chlorineSheet, row, "strength"),
-			measure: cellFigure(chlorineSheet, row, "strength_measure"),
-		};
-		const density = cellFigure(chlorineSheet, row, "density_kg_per_l");
-		const available = derive(availableChlorine, { ...label, density }, place);
-		const confirmed = cellFigure(chlorineSheet, row, "label_confirmed");
-		const strength = derive(checkedStrength, { ...label, available, confirmed }, place);
 		return {
 			name: cellFigure(chlorineSheet, row, "product"),
 			row,
 			inUse: row.value.in_use === "yes",
-			strength,
+			strength: strengthOnLabel(row),
 		};
 	});
 }

@@ -14,9 +14,9 @@ export function deliveryAdvice(read: ReadWorkbook, firstDay: IsoDate): Problem[]
 	return [...overdue(read, firstDay), ...restOfOrders(read, addDays(firstDay, -reviewDays))];
 }
 
-function overdue({ tables }: ReadWorkbook, firstDay: IsoDate): Problem[] {
+function overdue(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
 	const allowed = say`the day it came, or a new day to expect it`;
-	const lots = lotsOnHand(tables)
+	const lots = lotsOnHand(read)
 		.filter((lot) => isOverdue(lot, firstDay))
 		.map(({ row: { line, value } }) => {
 			const { item, lot, arrives_on: day } = value;
@@ -30,7 +30,7 @@ function overdue({ tables }: ReadWorkbook, firstDay: IsoDate): Problem[] {
 				},
 			);
 		});
-	const orders = ordersOnTheWay(tables)
+	const orders = ordersOnTheWay(read.tables)
 		.filter(({ expectedOn }) => expectedOn < firstDay)
 		.map(({ row: { line, value }, expectedOn }) =>
 			advice(

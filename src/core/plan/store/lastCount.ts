@@ -34,11 +34,11 @@ export interface CountAge {
  * @returns undefined where nothing of it is in the store, or no lot says when it was counted
  */
 export function countAge(
-	{ tables }: Pick<ReadWorkbook, "tables">,
+	read: ReadWorkbook,
 	item: string,
 	firstDay: IsoDate,
 ): CountAge | undefined {
-	return lotsOnHand(tables)
+	return lotsOnHand(read)
 		.filter((lot) => lot.row.value.item === item && lot.quantity > 0 && !isComing(lot))
 		.flatMap((lot) => {
 			const day = lastCountOf(lot);

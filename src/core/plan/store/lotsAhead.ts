@@ -19,7 +19,7 @@ import { daysFrom, type ListedLot, lotsInput, lotsInStore } from "../../stock/lo
 import { onHand } from "../../stock/onHand.ts";
 import type { ProjectedLot } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { litresOfPreparation } from "../chlorine/productFigures.ts";
+import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
 import type { LotToCount } from "./lotsToCount.ts";

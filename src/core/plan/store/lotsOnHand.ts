@@ -3,12 +3,14 @@ import { memoizeByObject } from "../../memoize.ts";
 import { answer, valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
-import type { ReadTables } from "../../read/readWorkbook.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
+import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { type JournalEntry, onHand, onHandInputs } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { type Draw, drawnDaysOf, drawsOfRounds, isDrawnAlready } from "./drawsOfRounds.ts";
 
 /** A lot of the store with what is left of it. */
 export interface LotOnHand {
@@ -21,23 +23,28 @@ export interface LotOnHand {
 }
 
 /** Every lot that could be understood, as the journal leaves it. */
-export const lotsOnHand = memoizeByObject(
-	({ lots, journal }: Pick<ReadTables, "lots" | "journal">): readonly LotOnHand[] => {
-		const byLot = new Map<string, GoodRow<JournalRow>[]>();
-		for (const row of journal.rows) {
-			const ofLot = byLot.get(nameOf(row.value));
-			if (ofLot) ofLot.push(row);
-			else byLot.set(nameOf(row.value), [row]);
-		}
-		return lots.rows.map((row) => {
-			const entries = entriesFigure(byLot.get(nameOf(row.value)) ?? []);
-			const listed = cellFigure(lotsSheet, row, "quantity");
-			const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
-			const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
-			return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
-		});
-	},
-);
+export const lotsOnHand = memoizeByObject((read: ReadWorkbook): readonly LotOnHand[] => {
+	const { lots, journal } = read.tables;
+	const draws = drawsOfRounds(read);
+	const drawnDays = drawnDaysOf(draws);
+	const byLot = new Map<string, GoodRow<JournalRow>[]>();
+	for (const row of journal.rows) {
+		if (isDrawnAlready(row.value, drawnDays)) continue;
+		const ofLot = byLot.get(nameOf(row.value));
+		if (ofLot) ofLot.push(row);
+		else byLot.set(nameOf(row.value), [row]);
+	}
+	return lots.rows.map((row) => {
+		const entries = entriesFigure(
+			byLot.get(nameOf(row.value)) ?? [],
+			draws.filter(({ lot }) => lot === row),
+		);
+		const listed = cellFigure(lotsSheet, row, "quantity");
+		const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
+		const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
+		return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
+	});
+});
 
 /** Whether a lot was announced and nothing says yet that it came: no day of receipt, no entry of the journal. */
 export function isComing({ row, entries }: LotOnHand): boolean {
@@ -54,18 +61,30 @@ function nameOf({ item, lot }: { readonly item: string; readonly lot: string }):
 	return JSON.stringify([item, lot]);
 }
 
-function entriesFigure(rows: readonly GoodRow<JournalRow>[]): Figure<JournalEntry[]> {
+function entriesFigure(
+	rows: readonly GoodRow<JournalRow>[],
+	draws: readonly Draw[],
+): Figure<JournalEntry[]> {
 	const { label, unit } = onHandInputs.entries;
-	const entries = rows.map(({ value: { day, entry, quantity } }) => ({ day, entry, quantity }));
+	const written = rows.map(({ line, value: { day, entry, quantity } }) => ({
+		key: String(line),
+		label: say`Entry`,
+		place: { file: journalSheet.file, line, column: "quantity" },
+		entry: { day, entry, quantity },
+	}));
+	const drawn = draws.map(({ line, entry }) => ({
+		key: `round ${line}`,
+		label: say`Drawn by a round`,
+		place: { file: roundsDoneSheet.file, line, column: "litres" },
+		entry,
+	}));
+	const all = [...written, ...drawn];
+	const entries = all.map(({ entry }): JournalEntry => entry);
 	return listOf(label, unit, answer(entries), () =>
 		Object.fromEntries(
-			rows.map(({ line }, i): [string, Figure<JournalEntry>] => [
-				String(line),
-				typedFigure(say`Entry`, unit, entries[i] as JournalEntry, {
-					file: journalSheet.file,
-					line,
-					column: "quantity",
-				}),
+			all.map(({ key, label: name, place, entry }): [string, Figure<JournalEntry>] => [
+				key,
+				typedFigure(name, unit, entry, place),
 			]),
 		),
 	);

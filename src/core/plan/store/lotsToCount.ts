@@ -47,7 +47,7 @@ export function lotsToCount(unit: UnitFigures, firstDay: IsoDate, item: string):
 	const { read } = unit;
 	const listed = read.tables.items.rows.find(({ value }) => value.item === item);
 	const keepsDays = listed?.value.shelf_life_days ?? null;
-	const stored = lotsOnHand(read.tables).filter(({ row }) => row.value.item === item);
+	const stored = lotsOnHand(read).filter(({ row }) => row.value.item === item);
 	const orders = listed
 		? ordersOnTheWay(read.tables).filter(({ row }) => row.value.item === item)
 		: [];

@@ -26,7 +26,7 @@ export function stockTable(
 		const lastDays = new Map(
 			lotFigures(unit, firstDay).map((lot) => [lot.lot.line, lot.lastUsableDay]),
 		);
-		return lotsOnHand(unit.read.tables).map((lot) => {
+		return lotsOnHand(unit.read).map((lot) => {
 			const { line, value } = lot.row;
 			const last = lastDays.get(line);
 			const until =

@@ -6,6 +6,7 @@ import { journalSheet } from "../../sheets/journal.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { deliveryAdvice } from "./deliveryAdvice.ts";
+import { drawAdvice } from "./drawAdvice.ts";
 import { countAdvice } from "./lastCount.ts";
 import { placedProblems } from "./placedProblems.ts";
 
@@ -18,6 +19,7 @@ export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		...placedProblems(read, lastDay),
 		...deliveryAdvice(read, firstDay),
 		...countAdvice(read, firstDay),
+		...drawAdvice(read),
 	];
 }
 

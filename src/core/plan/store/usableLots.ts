@@ -10,7 +10,7 @@ const NEVER = "9999-12-31";
 /** Lots of an item that are in the store on a day, not used up and not out of date, first-expired-first-out. */
 export function usableLots(read: ReadWorkbook, item: string, day: IsoDate): GoodRow<LotsRow>[] {
 	const firstDay = valueIn(read.settings.plan_start) ?? day;
-	return lotsOnHand(read.tables)
+	return lotsOnHand(read)
 		.filter(({ row, quantity }) => row.value.item === item && quantity > 0)
 		.filter((lot) => !isOverdue(lot, firstDay))
 		.map(({ row }) => row)

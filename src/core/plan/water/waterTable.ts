@@ -8,7 +8,7 @@ import type { Rates } from "../../stock/ratesOfItem.ts";
 import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
 import { roundsByDate } from "../byDate.ts";
-import { litresOfPreparation } from "../chlorine/productFigures.ts";
+import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { isBlank, stoveFigures } from "./stoveFigures.ts";

@@ -3,6 +3,7 @@ import { NOT_USABLE } from "../../../core/plan/chlorine/lotFigures.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
 import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
@@ -133,7 +134,7 @@ function keyOf(until: string): string {
 function arriving(state: State, packs: Lines): ToDo[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const books = storeBooks(state.workbook);
-	const lots = lotsOnHand(books)
+	const lots = lotsOnHand(readWorkbook(state.workbook))
 		.filter(isComing)
 		.map(({ row: { value }, quantity }) => ({
 			item: say`${value.item}, lot ${value.lot}`,

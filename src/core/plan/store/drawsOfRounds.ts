@@ -1,0 +1,79 @@
+import { Refusal } from "../../calculation.ts";
+import { measureOut } from "../../chlorine/measureOut.ts";
+import { memoizeByObject } from "../../memoize.ts";
+import { valueIn } from "../../outcome.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import type { JournalRow } from "../../sheets/journal.ts";
+import type { LotsRow } from "../../sheets/lots.ts";
+import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";
+import { inMeasure } from "../../stock/inMeasure.ts";
+import type { JournalEntry } from "../../stock/onHand.ts";
+import { addDays, type IsoDate } from "../../values/date.ts";
+import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
+import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
+import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
+
+/** What a round that was done took from a lot of the store. */
+export interface Draw {
+	/** Line of the round in its file. */
+	readonly line: number;
+	readonly lot: GoodRow<LotsRow>;
+	/** In the item's measure. */
+	readonly entry: JournalEntry & { readonly entry: "issue" };
+}
+
+/** Whether rounds draw their product, and not the journal. */
+export function isDrawnByRounds({ settings }: ReadWorkbook): boolean {
+	return valueIn(settings.product_drawn_by) === "rounds";
+}
+
+/** Whether a day is not after the plan's last one; a round of such a day is kept and not used. */
+export function isWithinPlan({ settings }: ReadWorkbook, day: IsoDate): boolean {
+	const first = valueIn(settings.plan_start);
+	const days = valueIn(settings.plan_days);
+	return first === undefined || days === undefined || day < addDays(first, days);
+}
+
+/** Every draw of a round that names a lot of the store; none where the unit issues by the journal. */
+export const drawsOfRounds = memoizeByObject((read: ReadWorkbook): readonly Draw[] =>
+	isDrawnByRounds(read) ? read.tables.roundsDone.rows.flatMap((row) => drawOf(read, row)) : [],
+);
+
+/** Whether an entry issues what a round of that day has drawn: the item's day, looked up among those of the draws. */
+export function isDrawnAlready(
+	{ item, day, entry }: JournalRow,
+	drawnDays: ReadonlySet<string>,
+): boolean {
+	return entry === "issue" && drawnDays.has(JSON.stringify([item, day]));
+}
+
+/** The items and days of some draws. */
+export function drawnDaysOf(draws: readonly Draw[]): ReadonlySet<string> {
+	return new Set(draws.map(({ lot, entry }) => JSON.stringify([lot.value.item, entry.day])));
+}
+
+/** The litres made at the strength wanted, by the lot's strength that day; without litres the dose of a preparation. */
+function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Draw[] {
+	const { settings, tables } = read;
+	const inUse = tables.chlorine.rows.find((row) => row.value.in_use === "yes")?.value.product;
+	const name = value.product.trim() || inUse;
+	const product = tables.chlorine.rows.find((row) => row.value.product === name);
+	const lot = tables.lots.rows.find(
+		(row) => row.value.item === name && row.value.lot === value.lot.trim(),
+	);
+	const measure = tables.items.rows.find((row) => row.value.item === name)?.value.measure;
+	if (!product || !lot || measure === undefined || !isWithinPlan(read, value.date)) return [];
+	const labelled = { row: product, strength: strengthOnLabel(product) };
+	const strength = valueIn(strengthOfLot(read, labelled, lot, value.date));
+	const litres = value.litres ?? valueIn(litresOfPreparation(read));
+	const targetPct = valueIn(settings.target_strength_pct);
+	const stepMl = valueIn(settings.measure_step_ml);
+	const stepGrams = valueIn(settings.measure_step_g);
+	if (!strength || !litres || !targetPct || !stepMl || !stepGrams) return [];
+	const dose = measureOut.compute({ strength, litres, targetPct, stepMl, stepGrams });
+	if (dose instanceof Refusal) return [];
+	const quantity = inMeasure.compute({ quantity: dose.quantity, from: dose.measure, to: measure });
+	if (quantity instanceof Refusal) return [];
+	return [{ line, lot, entry: { day: value.date, entry: "issue", quantity } }];
+}

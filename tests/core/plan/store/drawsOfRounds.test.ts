@@ -1,0 +1,130 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { always } from "../../../properties/workbooks.ts";
+import { contentOf } from "../../contentOf.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+const ROUNDS = "date,start,kits,product,lot,litres";
+const JOURNAL = "day,item,lot,entry,quantity,note";
+
+/** The liquid of the small unit has 3.5 % and does not fade; lot L1 holds 10 L. A preparation is 5.5 L. */
+function madeWith(rounds: readonly string[], journal: readonly string[] = [], by = "rounds") {
+	return plan(
+		unitWith(
+			{ product_drawn_by: by },
+			{
+				"rounds-done.csv": [ROUNDS, ...rounds].join("\n"),
+				"journal.csv": [JOURNAL, ...journal].join("\n"),
+			},
+		),
+	);
+}
+
+function onHand(made: ReturnType<typeof plan>): number {
+	const row = contentOf(made, "stock.csv", "lot", "on_hand").find(([lot]) => lot === "L1");
+	return Number(row?.[1]);
+}
+
+const round = (date: string, litres: string, lot = "L1") => `${date},07:00,A,,${lot},${litres}`;
+
+describe("product drawn by rounds", () => {
+	test.each<[string, string[], string[], number]>([
+		// 7 L of 0.5 % from 3.5 % take 1 L.
+		["litres at the strength wanted", [round("2027-02-20", "7")], [], 9],
+		["two rounds", [round("2027-02-20", "7"), round("2027-02-21", "3.5")], [], 8.5],
+		// 5.5 L take 785.7 mL, measured out as 790.
+		["without litres the dose of a preparation", [round("2027-02-20", "")], [], 9.21],
+		["of no lot, nothing", [round("2027-02-20", "7", "")], [], 10],
+		["after the plan ends, nothing", [round("2027-03-08", "7")], [], 10],
+		[
+			"an issue of that day is not counted twice",
+			[round("2027-02-20", "7")],
+			["2027-02-20,liquid,L1,issue,1,"],
+			9,
+		],
+		[
+			"an issue of another day counts",
+			[round("2027-02-20", "7")],
+			["2027-02-21,liquid,L1,issue,2,"],
+			7,
+		],
+		[
+			"what is lost that day counts",
+			[round("2027-02-20", "7")],
+			["2027-02-20,liquid,L1,loss,2,"],
+			7,
+		],
+		[
+			"a count since has the last word",
+			[round("2027-02-20", "7")],
+			["2027-02-22,liquid,L1,count,8,"],
+			8,
+		],
+	])("%s", (_what, rounds, journal, left) => {
+		expectWithin(onHand(madeWith(rounds, journal)), left, 1e-9, "L");
+	});
+
+	test("the journal issues, where the unit says so or nothing", () => {
+		const rounds = [round("2027-02-20", "7")];
+		const issue = ["2027-02-20,liquid,L1,issue,2,"];
+		for (const by of ["journal", ""]) expect(onHand(madeWith(rounds, issue, by))).toBe(8);
+	});
+
+	test("an issue that would count twice, and a round that draws nothing, are asked about", () => {
+		const made = madeWith(
+			[round("2027-02-20", "7"), round("2027-02-21", "7", "L9")],
+			["2027-02-20,liquid,L1,issue,1,"],
+		);
+		const codes = made.problems.map(({ code, line }) => `${code} ${line}`);
+		expect(codes).toContain("issue-on-round-day 2");
+		expect(codes).toContain("round-draws-nothing 3");
+	});
+
+	test("more drawn than there is: nothing is left, and the stock sheet says so", () => {
+		const made = madeWith([round("2027-02-20", "77")]);
+		expect(onHand(made)).toBe(0);
+		const [l1] = contentOf(made, "stock.csv", "remark");
+		expect(String(l1?.[0])).toContain("1 more went out than the books held");
+	});
+});
+
+test("lots, journal and rounds add up under any sequence, and stock is never negative in silence", () => {
+	const day = fc.integer({ min: 10, max: 28 });
+	const tenths = (max: number) => fc.integer({ min: 0, max }).map((tenth) => tenth / 10);
+	const entry = fc.tuple(day, fc.constantFrom("issue", "loss", "receipt"), tenths(80));
+	// One round a day, so that its key is its own; 7 L take 1 L.
+	const rounds = fc.uniqueArray(fc.tuple(day, fc.integer({ min: 1, max: 40 })), {
+		maxLength: 8,
+		selector: ([date]) => date,
+	});
+	fc.assert(
+		fc.property(rounds, fc.array(entry, { maxLength: 10 }), (done, entries) => {
+			const made = madeWith(
+				done.map(([date, litres]) => round(`2027-02-${date}`, String(litres * 7))),
+				entries.map(([date, kind, amount]) => `2027-02-${date},liquid,L1,${kind},${amount},`),
+			);
+			const roundDays = new Set(done.map(([date]) => date));
+			// By hand, day by day: what the journal says in its order, then the day's round.
+			let left = 10;
+			let short = 0;
+			const out = (amount: number) => {
+				short += Math.max(0, amount - left);
+				left = Math.max(0, left - amount);
+			};
+			for (let date = 10; date <= 28; date++) {
+				for (const [on, kind, amount] of entries) {
+					if (on !== date) continue;
+					if (kind === "receipt") left += amount;
+					else if (kind === "loss" || !roundDays.has(date)) out(amount);
+				}
+				for (const [on, litres] of done) if (on === date) out(litres);
+			}
+			expectWithin(onHand(made), left, 1e-6, "L");
+			const [l1] = contentOf(made, "stock.csv", "remark");
+			expect(String(l1?.[0]).includes("more went out")).toBe(short > 1e-9);
+		}),
+		always(60),
+	);
+});
