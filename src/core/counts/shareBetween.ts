@@ -1,3 +1,5 @@
+import { memoize } from "../memoize.ts";
+
 /** Where a share may truly lie. */
 export interface ShareBetween {
 	readonly low: number;
@@ -14,7 +16,9 @@ export interface ShareBetween {
  * @param sureness 0 to 1: how often the interval is to hold the truth; it does so at least as often
  * @example shareBetween(0, 20, 0.95) // from 0 to 0.1684
  */
-export function shareBetween(times: number, of: number, sureness: number): ShareBetween {
+export const shareBetween = memoize(interval);
+
+function interval(times: number, of: number, sureness: number): ShareBetween {
 	const tail = (1 - sureness) / 2;
 	return {
 		low: times === 0 ? 0 : shareWhere((p) => 1 - chanceAtMostOf(times - 1, of, p) >= tail),
