@@ -12,7 +12,7 @@ const printed = [
 		0.057334,
 		0.436614,
 		5.1e-7,
-		"BayesianHybridDesign (R package), example of exactci; seen",
+		"example printed with the R function exactci, r = 4, n = 20; seen",
 	],
 	[
 		81,
