@@ -11,6 +11,7 @@ import { daysFrom } from "../../../core/stock/lotsInStore.ts";
 import { addDays } from "../../../core/values/date.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { counted } from "../../format/counted.ts";
+import { semicolon } from "../../format/semicolon.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -159,18 +160,16 @@ function arriving(state: State, packs: Lines): ToDo[] {
 		}));
 }
 
+/** On one line: many items are counted in one go. */
 function toCount(state: State): ToDo[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const every = unitSetting(state, "count_every_days") ?? 0;
-	return rowsOf(state.plan, orderSheet)
-		.map((row) => ({ item: wordIn(row.item), counted: wordIn(row.last_counted) }))
-		.filter(({ counted }) => counted !== "" && daysFrom(counted, firstDay) > every)
-		.map(({ item, counted }) => ({
-			item,
-			amount: "",
-			by: say`last on ${shownDay(counted)}`,
-			more: "",
-		}));
+	const items = rowsOf(state.plan, orderSheet)
+		.map((row) => ({ item: wordIn(row.item), last: wordIn(row.last_counted) }))
+		.filter(({ last }) => last !== "" && daysFrom(last, firstDay) > every)
+		.map(({ item, last }) => say`${item} (${shownDay(last)})`);
+	if (items.length === 0) return [];
+	return [{ item: counted(items.length, "item"), amount: "", by: "", more: items.join(semicolon) }];
 }
 
 /** What is most pressing, in one line. */
