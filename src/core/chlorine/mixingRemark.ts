@@ -1,6 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
+import { lotRemark } from "./lotRemark.ts";
 import { strengthToStartFrom } from "./strengthAfterCarryIn.ts";
 
 interface Inputs {
@@ -10,6 +11,8 @@ interface Inputs {
 	readonly bathLitres: number;
 	readonly kits: number;
 	readonly mlPerKit: number;
+	/** What is to be known of the lot, said first. */
+	readonly ofLot: string;
 }
 
 /** A mix this much above the target is remarked on. */
@@ -23,7 +26,7 @@ export const mixingRemark = calculation<Inputs, string>({
 	key: "mixing_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength wanted or falls under it after the wet kits.`,
+	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength wanted or falls under it after the wet kits, after what is to be known of the lot.`,
 	source: commonPractice,
 	inputs: {
 		strengthMadePct: { label: say`Strength made`, unit: "%" },
@@ -32,6 +35,7 @@ export const mixingRemark = calculation<Inputs, string>({
 		bathLitres: { label: say`Solution in the soak container`, unit: "L" },
 		kits: { label: say`Kits through the bath`, unit: say`kits` },
 		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit` },
+		ofLot: { label: lotRemark.label, unit: "" },
 	},
 	example: {
 		inputs: {
@@ -41,12 +45,13 @@ export const mixingRemark = calculation<Inputs, string>({
 			bathLitres: 5,
 			kits: 3,
 			mlPerKit: 0,
+			ofLot: "",
 		},
 		result: say`More than ${FAR_OVER_PCT} % over ${shown(0.5)}: use a finer measure or a larger volume.`,
 		within: 0,
 	},
-	compute: ({ strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
-		const remarks: string[] = [];
+	compute: ({ ofLot, strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
+		const remarks = ofLot === "" ? [] : [ofLot];
 		if (strengthMadePct > targetPct * (1 + FAR_OVER_PCT / 100) + ROUNDING_ERROR)
 			remarks.push(
 				say`More than ${FAR_OVER_PCT} % over ${shown(targetPct)}: use a finer measure or a larger volume.`,

@@ -107,6 +107,14 @@ export const chlorineSettings = {
 		help: say`Powder is rounded up to this.`,
 		source: commonPractice,
 	}),
+	assumed_age_days: typed({
+		label: say`A liquid of unknown age counts as`,
+		unit: say`days old`,
+		value: number({ min: 0, max: 3650, whole: true }),
+		fallback: 180,
+		help: say`For a liquid with neither a made-on nor a received date: it is measured out as if it had faded for so long.`,
+		source: estimate,
+	}),
 	store_c: typed({
 		label: say`Temperature of the store`,
 		unit: "°C",

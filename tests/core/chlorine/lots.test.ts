@@ -115,12 +115,28 @@ describe("the day from which a lot fades", () => {
 		expect(strengthOf("liquid,A,1,,2027-01-15,,")).not.toEqual(made);
 	});
 
-	test("is not known without either: the label's strength stands", () => {
-		expect(strengthOf("liquid,A,1,,,,")).toEqual({ form: "liquid", gramsPerLitre: 120 });
+	test("is not known of a liquid without either: it counts as 180 days old, on every day", () => {
+		// 2026-09-02 is 180 days before 2027-03-01.
+		const old = strengthOf("liquid,A,1,2026-09-02,,,");
+		expect(strengthOf("liquid,A,1,,,,")).toEqual(old);
+		const later = lotsOf({ ...fading, ...store("liquid,A,1,,,,") }, "2027-03-07").used;
+		expect(valueIn(later.strength)).toEqual(old);
+		expect(strengthOf("liquid,A,1,,,,", "powder,70,pct_w_w,,")).toEqual({
+			form: "powder",
+			gramsPerGram: 0.7,
+		});
 	});
 
-	test("lies ahead for a lot made later: it has not faded", () => {
-		expect(strengthOf("liquid,A,1,2027-04-01,,,")).toEqual({ form: "liquid", gramsPerLitre: 120 });
+	test("is as many days back as the unit assumes", () => {
+		const unit = { ...fading, ...store("liquid,A,1,,,,") };
+		const fresh = lotsOf(unit, DAY, { assumed_age_days: 0 }).used;
+		expect(valueIn(fresh.strength)).toEqual({ form: "liquid", gramsPerLitre: 120 });
+	});
+
+	test("cannot lie ahead of a lot that is in the store: nothing is measured out from it", () => {
+		expect(strengthOf("liquid,A,1,2027-04-01,,,")).toBeUndefined();
+		const made = plan(smallUnit(store("liquid,A,1,2027-04-01,,,")));
+		expect(made.made).toBe(false);
 	});
 
 	test("counts for a powder, and for tablets not at all", () => {

@@ -75,6 +75,7 @@ describe("remarks on a mix", () => {
 		bathLitres: 5,
 		kits: 3,
 		mlPerKit: 30,
+		ofLot: "",
 	};
 	test.each([
 		["nothing to say", {}, /^$/],
@@ -86,6 +87,7 @@ describe("remarks on a mix", () => {
 			{ afterCarryInPct: 0.499 },
 			/^Under 0.5 % after 3 wet kits.*start from 0.509 %\.$/,
 		],
+		["of the lot first", { ofLot: "Too little.", strengthMadePct: 0.7 }, /^Too little\. More than/],
 		["two things", { strengthMadePct: 0.7, afterCarryInPct: 0.4 }, /^More than.*Under/],
 	])("%s", (_name, change, words) => {
 		expect(answerOf(mixingRemark, { ...good, ...change })).toMatch(words);

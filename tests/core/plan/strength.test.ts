@@ -68,7 +68,7 @@ describe("what to look out for", () => {
 		[
 			"neither date",
 			"liquid,L1,10,,,,2027-07-10",
-			"Neither made-on nor received date: its age is not known, and the label's strength is shown.",
+			"Neither made-on nor received date: its age is not known, and it counts as 180 days old.",
 		],
 		["tablets without dates", "tablets,T1,10,,,,2027-07-10", ""],
 		[

@@ -18,6 +18,7 @@ import {
 	preparationOn,
 	strongLots,
 } from "./productFigures.ts";
+import { remarkOnLot } from "./remarkOnLot.ts";
 
 const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
 	key: "kits_through_bath",
@@ -46,7 +47,9 @@ export function mixingTable(
 	const rows = unit.products.flatMap((product) => {
 		const lots = strongLots(unit.read, product, firstDay);
 		const shown = lots.length > 0 ? lots : [preparationOn(unit.read, product, firstDay)];
-		return shown.map((lot) => mixingRow(unit, product, lot, kits));
+		return shown.map((lot, at) =>
+			mixingRow(unit, product, lot, kits, remarkOnLot(unit.read, product, lot, shown[at + 1])),
+		);
 	});
 	return { sheet: mixingSheet, rows };
 }
@@ -56,6 +59,7 @@ function mixingRow(
 	product: ProductFigures,
 	{ lot, strength, preparation }: LotPreparation,
 	kits: Figure,
+	ofLot: Figure<string>,
 ): ComputedRow<typeof mixingSheet> {
 	const { settings } = unit.read;
 	const mixed = preparationCells(preparation);
@@ -79,6 +83,7 @@ function mixingRow(
 			bathLitres: settings.soak_fill_litres,
 			kits,
 			mlPerKit: settings.carry_in_ml_per_kit,
+			ofLot,
 		}),
 	};
 }

@@ -1,13 +1,21 @@
+import { valueIn } from "../../outcome.ts";
 import { advice, type Problem } from "../../problem.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
+import { lotsSheet } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { usableLots } from "../store/usableLots.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { strongLots } from "./productFigures.ts";
+import { remarkOnLot } from "./remarkOnLot.ts";
 
 /** What the reader should know about the chlorine products although every number stands. */
 export function productAdvice(unit: UnitFigures, firstDay: IsoDate): Problem[] {
-	return [...productWithoutLot(unit, firstDay), ...productsNotInStore(unit)];
+	return [
+		...productWithoutLot(unit, firstDay),
+		...lotInUse(unit, firstDay),
+		...productsNotInStore(unit),
+	];
 }
 
 function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
@@ -21,6 +29,27 @@ function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDat
 				received: say`no lot`,
 				allowed: say`a lot in the store that is not out of date`,
 				message: say`No lot of ${product} can be used on ${firstDay}; the plan goes by the strength on its label.`,
+			},
+		),
+	];
+}
+
+/** What to know of the lot that is measured out from on the first day. */
+function lotInUse({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
+	if (!("row" in productInUse)) return [];
+	const [first, next] = strongLots(read, productInUse, firstDay);
+	if (!first?.lot) return [];
+	const remark = valueIn(remarkOnLot(read, productInUse, first, next)) ?? "";
+	if (remark === "") return [];
+	const { lot } = first.lot.value;
+	return [
+		advice(
+			{ file: lotsSheet.file, line: first.lot.line, column: "lot" },
+			{
+				code: "lot-in-use",
+				received: lot,
+				allowed: say`a lot of known age with enough for one preparation`,
+				message: say`Lot ${lot} of ${productInUse.row.value.product}: ${remark}`,
 			},
 		),
 	];

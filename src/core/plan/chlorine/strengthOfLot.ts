@@ -4,6 +4,7 @@ import {
 	derive,
 	type Figure,
 	nameFigure,
+	refusedFigure,
 } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { strengthOfLiquid } from "../../chlorine/strengthOfLiquid.ts";
@@ -16,6 +17,8 @@ import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { definition, sources } from "../../sources.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { madeOnProblem } from "../store/madeOnProblem.ts";
+import { isOfUnknownAge } from "./isOfUnknownAge.ts";
 
 const ageInDays = calculation<{ day: IsoDate; madeOn: IsoDate }, number>({
 	key: "age_days",
@@ -88,8 +91,9 @@ export function bornOn({ made_on, received_on }: LotsRow): IsoDate | undefined {
  * Available chlorine in a lot on a day.
  *
  * Liquids fade by the law, powder by points a year, tablets keep their strength
- * until they expire. A lot whose age is not known keeps its label's strength, and
- * the advice says so.
+ * until they expire. A liquid whose age is not known counts as the days old that the
+ * unit assumes; a powder keeps its label's strength, and the sheet says so. One whose
+ * day of making cannot be right has no strength.
  */
 export function strengthOfLot(
 	read: ReadWorkbook,
@@ -97,9 +101,14 @@ export function strengthOfLot(
 	lot: GoodRow<LotsRow>,
 	day: IsoDate,
 ): Figure<Strength> {
-	const madeOn =
-		givenFigure(lotsSheet, lot, "made_on") ?? givenFigure(lotsSheet, lot, "received_on");
-	return madeOn ? strengthOnDay(read, product, madeOn, day) : product.strength;
+	const wrong = madeOnProblem(read, lot);
+	const madeOn = wrong
+		? refusedFigure(lotsSheet.columns.made_on.label, "", wrong, wrong)
+		: (givenFigure(lotsSheet, lot, "made_on") ?? givenFigure(lotsSheet, lot, "received_on"));
+	if (madeOn) return strengthOnDay(read, product, madeOn, day);
+	return isOfUnknownAge(product.row.value, lot.value)
+		? strengthAfterDays(read, product, read.settings.assumed_age_days)
+		: product.strength;
 }
 
 interface LabelledProduct {
@@ -110,12 +119,20 @@ interface LabelledProduct {
 /** Available chlorine in what was made on one day, on a later day. */
 export function strengthOnDay(
 	read: ReadWorkbook,
-	{ strength, row }: LabelledProduct,
+	product: LabelledProduct,
 	madeOn: Figure<IsoDate>,
 	day: IsoDate,
 ): Figure<Strength> {
-	if (!strength.outcome.ok || strength.outcome.value.form === "tablet") return strength;
 	const days = derive(ageInDays, { day: nameFigure(say`Day`, day), madeOn });
+	return strengthAfterDays(read, product, days);
+}
+
+function strengthAfterDays(
+	read: ReadWorkbook,
+	{ strength, row }: LabelledProduct,
+	days: Figure,
+): Figure<Strength> {
+	if (!strength.outcome.ok || strength.outcome.value.form === "tablet") return strength;
 	if (strength.outcome.value.form === "powder")
 		return derive(fadedPowder, {
 			grams: derive(strengthOfPowder, {

@@ -1,4 +1,4 @@
-import { derive, nameFigure } from "../../calculation.ts";
+import { derive, type Figure, nameFigure } from "../../calculation.ts";
 import { READING_ERROR } from "../../chlorine/readingRange.ts";
 import { asLabelled, shownStrength } from "../../chlorine/shownStrength.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
@@ -51,7 +51,13 @@ function rowOf(
 		last_usable_day: nameFigure(say`Usable until`, usableUntil(figures)),
 		remark: nameFigure(
 			say`Remark`,
-			remarks(figures, firstDay, reading, valueIn(compared)).join(" "),
+			remarks(
+				figures,
+				firstDay,
+				reading,
+				valueIn(compared),
+				unit.read.settings.assumed_age_days,
+			).join(" "),
 		),
 	};
 }
@@ -72,6 +78,7 @@ function remarks(
 	firstDay: IsoDate,
 	reading: GoodRow<StrengthReadingsRow> | undefined,
 	known: Parameters<typeof asLabelled>[0] | undefined,
+	assumedDays: Figure,
 ): string[] {
 	const { made_on, received_on, arrives_on } = lot.value;
 	const said: string[] = [];
@@ -82,7 +89,9 @@ function remarks(
 	if (known?.form !== "tablet" && made_on === null)
 		said.push(
 			received_on === null
-				? say`Neither made-on nor received date: its age is not known, and the label's strength is shown.`
+				? known?.form === "liquid"
+					? say`Neither made-on nor received date: its age is not known, and it counts as ${valueIn(assumedDays) ?? ""} days old.`
+					: say`Neither made-on nor received date: its age is not known, and the label's strength is shown.`
 				: say`No made-on date: it is older than the received date says, and weaker than shown.`,
 		);
 	if (reading && known) {

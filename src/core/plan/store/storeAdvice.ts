@@ -8,6 +8,7 @@ import type { IsoDate } from "../../values/date.ts";
 import { deliveryAdvice } from "./deliveryAdvice.ts";
 import { drawAdvice } from "./drawAdvice.ts";
 import { countAdvice } from "./lastCount.ts";
+import { madeOnProblem } from "./madeOnProblem.ts";
 import { placedProblems } from "./placedProblems.ts";
 
 /** What cannot be right about the lots, the journal and the orders of the store. @param firstDay and @param lastDay of the plan */
@@ -16,6 +17,7 @@ export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		...unknownItems(read),
 		...unknownLots(read),
 		...expiredOnArrival(read),
+		...read.tables.lots.rows.flatMap((row) => madeOnProblem(read, row) ?? []),
 		...placedProblems(read, lastDay),
 		...deliveryAdvice(read, firstDay),
 		...countAdvice(read, firstDay),

@@ -12,6 +12,7 @@ import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { Printed } from "../../state/unitSetting.ts";
+import { remarkOnLotIn } from "../mixing/mix.ts";
 import { discardAt, usableHours } from "./discardAt.ts";
 import { label, labelLine } from "./label.ts";
 
@@ -41,6 +42,7 @@ export function solutionLabel({
 	const life = lifeHours.value;
 	const hours = life === undefined ? TO_WRITE : shownPlain(usableHours(life));
 	const discard = made && life !== undefined ? shownTime(discardAt(made, life)) : undefined;
+	const ofLot = mix ? remarkOnLotIn(mix) : "";
 	const why = [targetPct.why, lifeHours.why].filter(Boolean).join(" ");
 	return label(
 		"solution",
@@ -54,6 +56,7 @@ export function solutionLabel({
 			say`available chlorine. For clean kits only. NOT for drinking or hands.`,
 		),
 		el("p", {}, mixWords(mix)),
+		ofLot !== "" && el("p", { class: "label-small" }, ofLot),
 		labelLine(say`Made at`, made && shownTime(made)),
 		labelLine(say`DISCARD AT`, discard),
 		el("p", { class: "label-small" }, say`${hours} h after making; sooner if dirty or cloudy.`),

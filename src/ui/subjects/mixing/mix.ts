@@ -87,6 +87,12 @@ export function remarkOn(state: State, { product, lot }: Mix): string {
 	return wordIn(row?.remark);
 }
 
+/** What the mixing sheet knows of the lot of one of its rows; "" where there is nothing to know. */
+export function remarkOnLotIn({ remark }: ComputedRow<typeof mixingSheet>): string {
+	const { ofLot } = remark.origin.kind === "computed" ? remark.origin.inputs : {};
+	return ofLot ? wordIn(ofLot as typeof remark) : "";
+}
+
 /** Why there is nothing to mix by on the first day; "" where no reason is known. */
 export function whyNoMix(state: State): string {
 	const cell = rowsOf(state.plan, mixingDaysSheet)[0]?.product_quantity;

@@ -10,7 +10,7 @@ import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
-import { type Mix, mixOfDays, nameOfProductInUse, whyNoMix } from "./mix.ts";
+import { type Mix, mixOfDays, nameOfProductInUse, remarkOn, whyNoMix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { mixSteps } from "./mixSteps.ts";
 
@@ -31,6 +31,7 @@ export const mixingSheetOut: PrintOut = {
 function firstDay(state: State): HTMLElement {
 	const [first] = mixOfDays(state);
 	const steps = first?.mix && mixSteps(first.mix, printedSetting(state, "solution_life_hours"));
+	const remark = first?.mix ? remarkOn(state, first.mix) : "";
 	return el(
 		"section",
 		{ class: "paper-steps" },
@@ -38,6 +39,7 @@ function firstDay(state: State): HTMLElement {
 		steps
 			? el("ol", {}, ...steps.map((words) => el("li", {}, words)))
 			: el("p", { class: "reason" }, whyNoMix(state)),
+		remark !== "" && el("p", { class: "reason" }, remark),
 	);
 }
 

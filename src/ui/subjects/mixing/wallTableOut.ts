@@ -1,4 +1,6 @@
 import { amountsHoldUntil } from "../../../core/plan/chlorine/amountsHoldUntil.ts";
+import { isOfUnknownAge } from "../../../core/plan/chlorine/isOfUnknownAge.ts";
+import type { LotFigures } from "../../../core/plan/chlorine/lotFigures.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
@@ -92,6 +94,7 @@ function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLEleme
 		{ class: "wall-lot" },
 		el("h2", {}, first ? say`${name} – use this one first` : name),
 		el("p", { class: "valid" }, validWords(state, mixes)),
+		ageWords(state, mixes),
 		uprightTable(
 			"wall-lines",
 			[say`To make`, say`Water`, say`Product`, say`Makes`, ...(tablets ? [say`Exact for`] : [])],
@@ -112,13 +115,28 @@ function wallRow(mix: Mix, tablets: boolean): HTMLElement {
 	);
 }
 
+/** That nobody knows how old the lot is: its table is for an age that is only assumed. */
+function ageWords(state: State, mixes: readonly Mix[]): HTMLElement | false {
+	const lot = lotOf(state, mixes);
+	const days = unitSetting(state, "assumed_age_days");
+	return (
+		lot !== undefined &&
+		days !== undefined &&
+		isOfUnknownAge(lot.product.row.value, lot.lot.value) &&
+		el("p", { class: "valid" }, say`Its age is not known: this table is for ${days} days old.`)
+	);
+}
+
+function lotOf(state: State, [mix]: readonly Mix[]): LotFigures | undefined {
+	return storeOf(state)?.lots.lots.find(
+		({ lot: { value } }) => value.item === mix?.product && value.lot === mix.lot,
+	);
+}
+
 /** How long this part of the page may hang: a lot fades, and what was rounded up is all the room there is. */
 function validWords(state: State, mixes: readonly Mix[]): string {
 	const store = storeOf(state)?.lots;
-	const [mix] = mixes;
-	const lot = store?.lots.find(
-		({ lot: { value } }) => value.item === mix?.product && value.lot === mix.lot,
-	);
+	const lot = lotOf(state, mixes);
 	if (!store || !lot) return say`Not for any lot: make a new table as soon as one is in the store.`;
 	const weakest = Math.min(...mixes.map(({ strengthPct }) => strengthPct));
 	const until = amountsHoldUntil(store, lot, weakest);

@@ -22,7 +22,7 @@ describe("what cannot be right about lots and journal", () => {
 				journal: [entry("S1"), entry("L1")],
 				files: {
 					"lots.csv":
-						"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nsoap,S1,5,,,,\nliquid,L1,5,,,,",
+						"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nsoap,S1,5,,,,\nliquid,L1,5000,,2027-02-20,,",
 				},
 			},
 			"unknown-lot",
