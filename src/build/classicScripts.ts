@@ -8,7 +8,9 @@ const LATER = /Promise\.resolve\(\)\.then\(\(\)=>require\(([`"'])\.\/([^`"']+)\1
 
 /**
  * Turns the bundler's CommonJS chunks into classic scripts: one that the page begins with,
- * holding all that is needed at once, and one for each part that is imported later.
+ * holding all that is needed at once, and one for each part that is imported later. What
+ * only two later parts share goes into the first script: a name of its own for every few
+ * lines that happen to be shared would be nobody's.
  */
 export function classicScripts(): Plugin {
 	return {
@@ -19,7 +21,12 @@ export function classicScripts(): Plugin {
 				const chunks = Object.values(bundle).filter((part): part is Chunk => part.type === "chunk");
 				const entry = chunks.find(({ isEntry }) => isEntry);
 				if (!entry) throw new Error("The bundle has no entry.");
-				const atOnce = needed(entry, chunks);
+				const shared = chunks.filter((chunk) => !chunk.isEntry && !chunk.isDynamicEntry);
+				const atOnce = shared.reduce(
+					(found, chunk) => needed(chunk, chunks, found),
+					new Set<Chunk>(),
+				);
+				needed(entry, chunks, atOnce);
 				for (const chunk of chunks) chunk.code = defined(chunk);
 				entry.code = [
 					`var basinbook=(${scriptLoader})(document);`,
@@ -33,7 +40,7 @@ export function classicScripts(): Plugin {
 }
 
 /** A chunk and all that it imports at once, each after what it needs. */
-function needed(chunk: Chunk, all: readonly Chunk[], found = new Set<Chunk>()): Set<Chunk> {
+function needed(chunk: Chunk, all: readonly Chunk[], found: Set<Chunk>): Set<Chunk> {
 	for (const name of chunk.imports) {
 		const other = all.find(({ fileName }) => fileName === name);
 		if (other && !found.has(other)) needed(other, all, found);

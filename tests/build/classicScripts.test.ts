@@ -10,6 +10,7 @@ function chunk(fileName: string, code: string, more: object = {}) {
 		imports: [],
 		dynamicImports: [],
 		isEntry: false,
+		isDynamicEntry: false,
 		...more,
 	};
 }
@@ -32,14 +33,19 @@ test("what the first script needs at once stands in it, and what is imported lat
 			dynamicImports: ["pictures.js"],
 		}),
 		chunk("common.js", "exports.a=1"),
-		chunk("pictures.js", 'require("./common.js")', { imports: ["common.js"] }),
+		chunk("pictures.js", 'require("./common.js");require("./shared.js")', {
+			imports: ["common.js", "shared.js"],
+			isDynamicEntry: true,
+		}),
+		chunk("shared.js", "exports.b=2"),
 	);
 	expect(Object.keys(files)).toEqual(["workbook.js", "pictures.js"]);
 	const first = files["workbook.js"]?.code ?? "";
+	expect(first).toContain('define("shared.js"');
 	expect(first.indexOf('define("common.js"')).toBeLessThan(first.indexOf('define("workbook.js"'));
 	expect(first).toContain('basinbook.load("pictures.js").then(()=>require("./pictures.js"))');
 	expect(files["pictures.js"]?.code).toMatch(
-		/^basinbook\.define\("pictures\.js",\["common\.js"\],/,
+		/^basinbook\.define\("pictures\.js",\["common\.js","shared\.js"\],/,
 	);
 });
 
@@ -48,5 +54,7 @@ test("a later import written in a way that is not known stops the build", () => 
 		isEntry: true,
 		dynamicImports: ["pictures.js"],
 	});
-	expect(() => made(entry, chunk("pictures.js", ""))).toThrow("1 later imports were not found");
+	expect(() => made(entry, chunk("pictures.js", "", { isDynamicEntry: true }))).toThrow(
+		"1 later imports were not found",
+	);
 });

@@ -29,7 +29,6 @@ test.each(
 const laterScripts: Readonly<Record<string, number>> = {
 	"monthPage.js": 10_000,
 	"onPages.js": 60_000,
-	"paperTable.js": 1_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
 };

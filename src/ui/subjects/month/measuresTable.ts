@@ -66,7 +66,10 @@ function shown(
 	figure: Figure<number | null>,
 ): string {
 	const value = valueIn(figure);
-	return typeof value === "number" ? shownPlain(rounded(columns[column], value)) : DASH;
+	if (typeof value !== "number") return DASH;
+	const shortened = rounded(columns[column], value);
+	// A little is never shown as nothing.
+	return shortened === 0 && value > 0 ? shownCell(columns[column], figure) : shownPlain(shortened);
 }
 
 /** Sums of different days cannot be compared; these are of the same days. */
