@@ -147,6 +147,30 @@ export const sources = {
 		url: "https://medicalguidelines.msf.org/en/viewport/EssDr/english/chlorine-releasing-compounds-nadcc-hth-bleach-chlorinated-lime-16687067.html",
 		mark: "seen",
 	},
+	eyeRinse: {
+		title: say`Supplier's sheet, sodium hypochlorite 5 to 6 %`,
+		place: say`no date; eyes: 15 minutes of water`,
+		url: "http://jentex.in/SodiumHypochlorite.html",
+		mark: "seen",
+	},
+	chlorineCare: {
+		title: say`CDC, how to make 0.1 % chlorine solution`,
+		place: say`9 February 2021: with no other cleaner; care where swallowed or breathing is hard`,
+		url: "https://www.cdc.gov/coronavirus/2019-ncov/global-covid-19/make-chlorine-solution-non-healthcare-settings.html",
+		mark: "seen",
+	},
+	chlorineGas: {
+		title: say`NIOSH, chlorine: immediately dangerous to life or health`,
+		place: say`May 1994: 10 ppm; 30 ppm brings intense coughing`,
+		url: "https://cdc.gov/niosh/idlh/7782505.HTML",
+		mark: "seen",
+	},
+	powderFire: {
+		title: say`Fire Engineering, Swimming pool disinfectants`,
+		place: say`no organic absorbents or sweeping compound on the powder; acetic acid not beside it`,
+		url: "https://www.fireengineering.com/leadership/swimming-pool-disinfectants/",
+		mark: "seen",
+	},
 	powderLoss: {
 		title: say`Cholera outbreak field manual, Appendix 14: about 2 % of active chlorine a year`,
 		place: say`read here as points of the percentage`,

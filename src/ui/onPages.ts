@@ -13,6 +13,7 @@ export { kitRegisterPage } from "./subjects/kits/kitRegisterPage.ts";
 export { leversPage } from "./subjects/kits/leversPage.ts";
 export { labelsPage } from "./subjects/labels/labelsPage.ts";
 export { disagreementsPage } from "./subjects/mixing/disagreementsPage.ts";
+export { firstAidPage } from "./subjects/mixing/firstAidPage.ts";
 export { mixingDaysPage } from "./subjects/mixing/mixingDaysPage.ts";
 export { mixingPage } from "./subjects/mixing/mixingPage.ts";
 export { productComparePage } from "./subjects/mixing/productComparePage.ts";

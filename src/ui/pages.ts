@@ -54,6 +54,7 @@ import { whatIfTitle } from "./subjects/compare/whatIfTitle.ts";
 import { kitHistoryTitle } from "./subjects/kits/kitHistoryTitle.ts";
 import { labelsTitle } from "./subjects/labels/labelsTitle.ts";
 import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
+import { firstAidTitle } from "./subjects/mixing/firstAidTitle.ts";
 import { monthTitle } from "./subjects/month/monthTitle.ts";
 import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
 import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
@@ -122,6 +123,7 @@ export const questions: readonly PageQuestion[] = [
 		question: say`What do we mix and boil?`,
 		pages: [
 			page(mixingSheet, (its) => its.mixingPage),
+			page(firstAidTitle, (its) => its.firstAidPage),
 			page(mixingDaysSheet, (its) => its.mixingDaysPage),
 			page(labelsTitle, (its) => its.labelsPage),
 			page(wallTableSheet, (its) => its.wallTablePage),

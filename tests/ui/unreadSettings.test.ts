@@ -81,7 +81,11 @@ describe("how long a solution may be used", () => {
 	test("in the steps of mixing", () => {
 		const [mix] = mixesOfFirstDay(unread);
 		if (!mix) throw new Error("the demo mixes nothing");
-		const [last = ""] = mixSteps(mix, printedSetting(unread, "solution_life_hours")).slice(-1);
+		const [last = ""] = mixSteps(
+			mix,
+			printedSetting(unread, "solution_life_hours"),
+			printedSetting(unread, "settle_minutes"),
+		).slice(-1);
 		expect(last).toMatch(/date, time mixed, discard time\. Write it by hand/);
 	});
 });

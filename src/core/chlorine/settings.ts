@@ -107,6 +107,14 @@ export const chlorineSettings = {
 		help: say`Powder is rounded up to this.`,
 		source: commonPractice,
 	}),
+	settle_minutes: typed({
+		label: say`Powder settles for`,
+		unit: "min",
+		value: number({ min: 0, max: 1440 }),
+		fallback: 30,
+		help: say`Calcium hypochlorite leaves a deposit; only the clear liquid over it is used. Some sources say a few minutes.`,
+		source: estimate,
+	}),
 	assumed_age_days: typed({
 		label: say`A liquid of unknown age counts as`,
 		unit: say`days old`,

@@ -2,11 +2,12 @@ import { say } from "../../../core/say.ts";
 import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownAs } from "../../format/shownFigure.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
 import type { Printed } from "../../state/unitSetting.ts";
 import type { Mix } from "./mix.ts";
 
 /** A preparation step by step, water first: what to do, in the order in which it is done. */
-export function mixSteps(mix: Mix, life: Printed<number>): string[] {
+export function mixSteps(mix: Mix, life: Printed<number>, settle: Printed<number>): string[] {
 	const { product, lot, quantity, measure, waterLitres, litres, strengthPct } = mix;
 	const from = lot === "" ? say`going by its label` : say`lot ${lot}`;
 	const discard =
@@ -20,7 +21,18 @@ export function mixSteps(mix: Mix, life: Printed<number>): string[] {
 		[say`Label it at once: chlorine, date, time mixed, ${discard}.`, life.why]
 			.filter(Boolean)
 			.join(" "),
+		...(measure === "g" ? [settleWords(settle)] : []),
 	];
+}
+
+/** Calcium hypochlorite brings lime with it. */
+export function settleWords({ value, why }: Printed<number>): string {
+	return [
+		say`Powder of calcium hypochlorite leaves a deposit: let it settle for ${value ?? TO_WRITE} minutes, pour off and use only the clear liquid. Begin that much earlier.`,
+		why,
+	]
+		.filter(Boolean)
+		.join(" ");
 }
 
 /** @param product how much of what, and of which lot */

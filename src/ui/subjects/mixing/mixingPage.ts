@@ -7,6 +7,7 @@ import { shownNumber } from "../../format/shownNumber.ts";
 import type { SheetPage } from "../../page.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { firstAidOut } from "./firstAidPage.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { mixingSheetOut } from "./mixingSheetOut.ts";
 import { mixingView } from "./mixingView.ts";
@@ -17,7 +18,7 @@ export const mixingPage: SheetPage = {
 	headline: mixingHeadline,
 	over: mixingView,
 	cautions: mixingCautions,
-	prints: [mixingSheetOut],
+	prints: [mixingSheetOut, firstAidOut],
 };
 
 function mixingHeadline(state: State): string | undefined {

@@ -30,7 +30,13 @@ export const mixingSheetOut: PrintOut = {
 
 function firstDay(state: State): HTMLElement {
 	const [first] = mixOfDays(state);
-	const steps = first?.mix && mixSteps(first.mix, printedSetting(state, "solution_life_hours"));
+	const steps =
+		first?.mix &&
+		mixSteps(
+			first.mix,
+			printedSetting(state, "solution_life_hours"),
+			printedSetting(state, "settle_minutes"),
+		);
 	const remark = first?.mix ? remarkOn(state, first.mix) : "";
 	return el(
 		"section",

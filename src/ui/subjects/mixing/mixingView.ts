@@ -7,6 +7,8 @@ import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting } from "../../state/unitSetting.ts";
+import { mishapParts } from "./firstAidPage.ts";
+import { firstAidTitle } from "./firstAidTitle.ts";
 import { type Mix, mixesOfFirstDay, mixOfDays, remarkOn, whyNoMix } from "./mix.ts";
 import { mixSteps } from "./mixSteps.ts";
 
@@ -27,9 +29,11 @@ export function mixingView(state: State): HTMLElement | undefined {
 	const show = (mix: Mix) =>
 		fill(
 			steps,
-			...mixSteps(mix, printedSetting(state, "solution_life_hours")).map((words) =>
-				el("li", {}, words),
-			),
+			...mixSteps(
+				mix,
+				printedSetting(state, "solution_life_hours"),
+				printedSetting(state, "settle_minutes"),
+			).map((words) => el("li", {}, words)),
 		);
 	show(own);
 	const remark = remarkOn(state, own);
@@ -45,6 +49,7 @@ export function mixingView(state: State): HTMLElement | undefined {
 			{ class: "hint" },
 			say`Cold water, plastic, product into water: common practice, no source. The maker's instructions come first.`,
 		),
+		el("details", { class: "first-aid" }, el("summary", {}, firstAidTitle.title), mishapParts()),
 	);
 }
 

@@ -21,6 +21,7 @@ import type { State } from "../../state/store.ts";
 import { type Printed, printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { type Mix, mixOf } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
+import { settleWords } from "./mixSteps.ts";
 import { storeOf } from "./strengthView.ts";
 
 /** The wall tables: a page for each product, in big type, for the lots in the store. */
@@ -57,6 +58,8 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 		),
 		cautionList(mixingCautions),
 		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours), " ", pct.why),
+		mixes[0]?.measure === "g" &&
+			el("p", { class: "wall-how" }, settleWords(printedSetting(state, "settle_minutes"))),
 		...lots.map((lot, at) =>
 			lotPart(
 				state,

@@ -7,6 +7,7 @@ import { pageOf } from "../../../../src/ui/pages.ts";
 import { demoWorkbook } from "../../../../src/ui/state/demoWorkbook.ts";
 import { type State, Store } from "../../../../src/ui/state/store.ts";
 import { disagreements } from "../../../../src/ui/subjects/mixing/disagreements.ts";
+import { firstAid } from "../../../../src/ui/subjects/mixing/firstAid.ts";
 import {
 	type Mix,
 	mixesOfFirstDay,
@@ -15,6 +16,7 @@ import {
 	remarkOn,
 	whyNoMix,
 } from "../../../../src/ui/subjects/mixing/mix.ts";
+import { mixingCautions } from "../../../../src/ui/subjects/mixing/mixingCautions.ts";
 import { mixSteps } from "../../../../src/ui/subjects/mixing/mixSteps.ts";
 import { endsFirst, storeOf } from "../../../../src/ui/subjects/mixing/strengthView.ts";
 import { boilingRounds } from "../../../../src/ui/subjects/water/boilingRounds.ts";
@@ -91,8 +93,30 @@ describe("what is mixed", () => {
 		exactLitres: undefined,
 	};
 
+	const settles = { value: 30, why: "" };
+
+	test("a powder's deposit settles, and only the clear liquid is used", () => {
+		const powder = { ...liquid, measure: "g", quantity: 40 };
+		expect(mixSteps(powder, { value: 12, why: "" }, settles).at(-1)).toMatch(
+			/let it settle for 30 minutes, pour off and use only the clear liquid/,
+		);
+		for (const measure of ["mL", "tablet"])
+			expect(
+				mixSteps({ ...liquid, measure }, { value: 12, why: "" }, settles).join(" "),
+			).not.toMatch(/settle/);
+	});
+
+	test("first aid has a part for everything that can happen, each with its source", () => {
+		expect(firstAid).toHaveLength(7);
+		for (const { todo, sources: said } of firstAid) {
+			expect(todo.length).toBeGreaterThan(0);
+			expect(said.length).toBeGreaterThan(0);
+		}
+		expect(mixingCautions.join(" ")).toMatch(/two chlorine products in one vessel/);
+	});
+
 	test("water first, then the product into it, then the label", () => {
-		expect(mixSteps(liquid, { value: 12, why: "" }).map(plain)).toEqual([
+		expect(mixSteps(liquid, { value: 12, why: "" }, settles).map(plain)).toEqual([
 			"Measure 4.68 L of cold water into a clean plastic container.",
 			"Put 820 mL of bleach, lot L1, into the water and stir gently.",
 			"This makes 5.5 L at 0.505 % available chlorine.",
@@ -106,7 +130,9 @@ describe("what is mixed", () => {
 		[{ measure: "tablet", quantity: 1 }, /1\stablet .* until it has dissolved\.$/],
 		[{ lot: "" }, /of bleach, going by its label, into the water/],
 	])("%j", (part, words) => {
-		expect(mixSteps({ ...liquid, ...part }, { value: undefined, why: "" })[1]).toMatch(words);
+		expect(mixSteps({ ...liquid, ...part }, { value: undefined, why: "" }, settles)[1]).toMatch(
+			words,
+		);
 	});
 
 	test("the unit's own preparation stands first, and other sizes are of the same lot", () => {
