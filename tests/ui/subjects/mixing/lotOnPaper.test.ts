@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import { withTexts } from "../../../../src/core/edit/withTexts.ts";
+import { lotsSheet } from "../../../../src/core/sheets/lots.ts";
+import { demoWorkbook } from "../../../../src/ui/state/demoWorkbook.ts";
+import { type State, Store } from "../../../../src/ui/state/store.ts";
+import { wantedLabels } from "../../../../src/ui/subjects/labels/wantedLabels.ts";
+import { type Mix, mixesOfFirstDay, remarkOn } from "../../../../src/ui/subjects/mixing/mix.ts";
+import { mixingSheetOut } from "../../../../src/ui/subjects/mixing/mixingSheetOut.ts";
+import { wallTableOut } from "../../../../src/ui/subjects/mixing/wallTableOut.ts";
+import { textOf, withTextDocument } from "../../textDocument.ts";
+
+withTextDocument();
+
+/** The demo with other texts in the first lot, which is measured out from. */
+function demoWithLot(texts: Readonly<Record<string, string>>): State {
+	const changed = Object.entries(texts).map(([column, text]) => ({ row: 0, column, text }));
+	return new Store(withTexts(demoWorkbook(), lotsSheet.file, changed)).state;
+}
+
+const places = (state: State) => ({
+	page: remarkOn(state, mixesOfFirstDay(state)[0] as Mix),
+	sheet: textOf(mixingSheetOut.pages(state)),
+	wall: textOf(wallTableOut.pages(state)),
+	label: textOf(
+		wantedLabels(state, {
+			solutions: 1,
+			rinseSets: 0,
+			perKit: 0,
+			mix: 0,
+			made: undefined,
+			done: undefined,
+		}),
+	),
+});
+
+test("a liquid of unknown age is said to be so wherever it is measured out", () => {
+	const said = places(demoWithLot({ made_on: "", received_on: "" }));
+	for (const words of Object.values(said)) expect(words).toMatch(/age is not known/);
+	for (const words of Object.values(said)) expect(words).toMatch(/180 days old/);
+});
+
+test("a lot with too little for one preparation is said on the page, the sheet and the label", () => {
+	const { page, sheet, label } = places(demoWithLot({ quantity: "400" }));
+	for (const words of [page, sheet, label])
+		expect(words).toMatch(/Too little for one preparation: 400 mL left, 820 mL needed\. Use lot/);
+});
+
+test("nothing is said of a lot as it should be", () => {
+	for (const words of Object.values(places(demoWithLot({}))))
+		expect(words).not.toMatch(/age is not known|Too little/);
+});
