@@ -63,7 +63,7 @@ const orderBy = calculation<OrderByInputs, string>({
 	key: "order_by",
 	label: say`Order by`,
 	unit: "",
-	formula: say`First day on which stock, what is overdue included, falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; what comes before an order of today could is waited for. Blank where it does not within the days looked at.`,
+	formula: say`First day on which stock, what is overdue included, falls below the reserve (target stock − use expected over lead and review days), less the days to delivery; what comes before an order of today could is waited for, but no day that stock does not cover. Blank where there is no such day among those looked at.`,
 	source: commonPractice,
 	rounding: say`Down to the earlier day.`,
 	inputs: {
@@ -102,8 +102,8 @@ const orderBy = calculation<OrderByInputs, string>({
 		const touched = projection.stock.findIndex(
 			(stock, day) => day >= nextDelivery && stock + overdue < reserve,
 		);
-		const day = touched < 0 ? projection.runOut : touched;
-		return day === null ? "" : addDays(firstDay, Math.floor(day - leadDays));
+		const days = [projection.runOut ?? -1, touched].filter((day) => day >= 0);
+		return days.length === 0 ? "" : addDays(firstDay, Math.floor(Math.min(...days) - leadDays));
 	},
 });
 
