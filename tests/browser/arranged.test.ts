@@ -71,7 +71,7 @@ describe.each([
 		await page.locator(".under .problem-list button").first().click();
 		expect(await page.locator("#told").textContent()).toContain("filter hid this row");
 		expect(await page.locator("#entry-field").inputValue()).toBe("yesterday");
-		expect(await status(workbook)).toContain("4 of 4 rows shown, sorted by Kit");
+		expect(await status(workbook)).toContain("7 of 7 rows shown, sorted by Kit");
 		expect(await page.getByLabel("contains").inputValue()).toBe("");
 		await closeClean(workbook);
 	});

@@ -62,7 +62,7 @@ describe("entering", { timeout: 60_000 }, () => {
 		expect((await workbook.table())[1]?.[2]).toBe("out of service");
 		await workbook.type(1, 2, "lent out");
 		expect((await workbook.table())[2]?.[2]).toBe("lent out");
-		await workbook.page.locator(".grid .ht_master td.bad").waitFor();
+		await workbook.page.locator(".grid .ht_master td.bad", { hasText: "lent out" }).waitFor();
 		await workbook.close();
 	});
 

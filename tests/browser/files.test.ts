@@ -38,10 +38,13 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		for (const { file } of typedSheets)
 			if (saved[file] !== undefined) writeFileSync(join(input, file), saved[file]);
 		const command = await terminal(planCommand, [input, "--out", output]);
-		expect(command.stderr.trim().split("\n")).toEqual(
-			// The demo's own advice on two kits that are not counted, and nothing else.
-			Array(2).fill(expect.stringMatching(/^Advice, kits\.csv/)),
-		);
+		// The demo's own advice on two kits that are not counted and seven lots counted long ago, and nothing else.
+		expect(command.stderr.trim().split("\n")).toEqual([
+			...[6, 7].map((line) => expect.stringMatching(`^Advice, kits.csv line ${line}, kit: `)),
+			...[2, 10, 11, 13, 15, 16, 19].map((line) =>
+				expect.stringMatching(`^Advice, lots.csv line ${line}, quantity: .*last counted on`),
+			),
+		]);
 		expect(command.status).toBe(0);
 		for (const { file } of computedSheets)
 			expect(saved[file], file).toBe(readFileSync(join(output, file), "utf8"));

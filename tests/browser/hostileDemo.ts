@@ -21,6 +21,10 @@ const CARRIERS = [
 	"Referrals from the next unit",
 	"Leak at the mask connector",
 	"own count over two weeks",
+	"\\bAma\\b",
+	"Two kits in the round",
+	"Renewed before its days were over",
+	"By the health post driver",
 ];
 
 /** The demo's files, every name in them carrying markup. */

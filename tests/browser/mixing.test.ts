@@ -113,7 +113,7 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		await expect
 			.poll(() => workbook.page.locator("figcaption").textContent())
 			.toMatch(/from your own two readings/);
-		expect(await workbook.page.locator(".boil .next").textContent()).not.toContain("20:13");
+		expect(await workbook.page.locator(".boil .next").textContent()).not.toContain("20:41");
 		await workbook.close();
 	});
 
@@ -194,7 +194,7 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 			expect(printed).toMatchObject(size);
 			expect(printed.pages).toHaveLength(1);
 			expect(printed.pages[0]).toMatch(/Boiling water scalds/);
-			expect(printed.pages[0]).toMatch(/Morning\s+20:13 Sun 28 Feb\s+31 L in 2\s+00:43\s+07:58/);
+			expect(printed.pages[0]).toMatch(/Morning\s+20:41 Sun 28 Feb\s+31 L in 2\s+01:11\s+08:26/);
 			expect(printed.pages[0]?.match(/Evening/g)).toHaveLength(7);
 			await workbook.close();
 		});
