@@ -66,6 +66,17 @@ describe("what is on its way counts as on order", () => {
 		]);
 	});
 
+	test("a day that nothing covers is not waited out", () => {
+		// Nothing is here on 1 March, ten come on the 4th; 28 are wanted, so two packs more, due a lead of 7 days before.
+		const made = withOrders(["2027-02-25,soap,1,,,,,"]);
+		expect(orderOf(made, "order_packs", "run_out_on", "order_by", "emergency")).toEqual([
+			2,
+			"2027-03-01",
+			"2027-02-22",
+			"yes",
+		]);
+	});
+
 	test("an order that is overdue keeps no day's stock up, and is asked about", () => {
 		const made = withOrders(["2027-02-10,soap,3,,,,,"], { lots: ["S1 10 - - - -"] });
 		const [packs, runOut, emergency, remark] = orderOf(
