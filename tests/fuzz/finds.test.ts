@@ -141,10 +141,10 @@ describe("encodings", () => {
 			name: `${i}.csv`,
 			bytes: Uint8Array.of(97, byte),
 		}));
-		expect(readOrders(files).problems.map(({ code, file }) => [code, file])).toEqual([
-			["not-utf-8", "0.csv"],
-			["not-utf-8", "1.csv"],
-		]);
+		const told = readOrders(files).problems.map(({ code, file }) => [code, file]);
+		expect(told).toContainEqual(["read-as-windows-1252", "0.csv"]);
+		expect(told).toContainEqual(["read-as-windows-1252", "1.csv"]);
+		expect(told.map(([code]) => code)).not.toContain("same-order-twice");
 	});
 });
 

@@ -177,11 +177,20 @@ describe("a zip that is only unusual is read, and what is not read is named", ()
 	test.each([
 		["capitals", "Rounds.CSV"],
 		["a folder", "old/rounds.csv"],
-	])("two files that differ only in %s: neither is read", (_what, name) => {
-		const { workbook, problems } = readZip(zipOf([births, rounds, { ...rounds, name }]));
-		expect(problems).toMatchObject([{ code: "doubled-file", file: "rounds.csv", weight: "error" }]);
-		expect(Object.keys(workbook.tables)).toEqual(["births.csv"]);
-	});
+	])(
+		"two files whose names differ only in %s: neither is read, unless they say the same",
+		(_what, name) => {
+			const other = textBytes("start,label\n09:30,other\n");
+			const two = readZip(zipOf([births, rounds, { name, contents: other }]));
+			expect(two.problems).toMatchObject([
+				{ code: "doubled-file", file: "rounds.csv", weight: "error" },
+			]);
+			expect(Object.keys(two.workbook.tables)).toEqual(["births.csv"]);
+			const same = readZip(zipOf([births, rounds, { ...rounds, name }]));
+			expect(same.problems).toEqual([]);
+			expect(Object.keys(same.workbook.tables).sort()).toEqual(["births.csv", "rounds.csv"]);
+		},
+	);
 
 	test("60 MB of nothing out of 60 kB is one long cell, said so", () => {
 		const zip = zipOf([{ name: "births.csv", contents: new Uint8Array(6e7).fill(0x78) }]);

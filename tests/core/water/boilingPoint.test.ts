@@ -23,7 +23,9 @@ describe("how high and how low", () => {
 		[5500, 81.6],
 	])("%d m is accepted", (altitudeM, celsius) => {
 		expectWithin(answerOf(boilingPoint, { altitudeM }), celsius, 0.06, "°C");
-		const made = plan(unitWith({ altitude_m: altitudeM, heat_kw: 3, births_per_day: 5 }));
+		const made = plan(
+			unitWith({ altitude_m: altitudeM, heat_kw: 3, births_per_day: 5, count_every_days: 366 }),
+		);
 		expect(problemCodes(made)).toEqual([]);
 		expectWithin(Number(columnOf(made, "boiling.csv", "boiling_point_c")[0]), celsius, 0.06, "°C");
 	});
@@ -34,7 +36,9 @@ describe("how high and how low", () => {
 			expect(refusalOf(boilingPoint, { altitudeM })).toMatchObject([
 				{ code: "outside-limits", allowed: "a number from -400 to 5500" },
 			]);
-			const made = plan(unitWith({ altitude_m: altitudeM, heat_kw: 3, births_per_day: 5 }));
+			const made = plan(
+				unitWith({ altitude_m: altitudeM, heat_kw: 3, births_per_day: 5, count_every_days: 366 }),
+			);
 			expect(made.problems.filter((p) => p.weight === "error")).toMatchObject([
 				{
 					code: "bad-cell",

@@ -56,13 +56,28 @@ export const zipReader: Reader = {
 	},
 };
 
+/** Undefined where the library refuses it. */
+function byTheLibrary(input: Uint8Array): ReturnType<typeof unzipSync> | undefined {
+	try {
+		return unzipSync(input);
+	} catch {
+		return undefined;
+	}
+}
+
 /** No other program reads another thing from it: the library that packs finds the same contents, and what was left out. */
 function expectSameAsOthers(
 	input: Uint8Array,
 	contents: readonly Uint8Array[],
 	leftOut: number,
 ): void {
-	const others = Object.entries(unzipSync(input)).filter(([name]) => !/[/\\]$/.test(name));
+	const found = byTheLibrary(input);
+	// It refuses the whole zip for an entry that cannot be unpacked, also for one that is left out here.
+	if (!found) {
+		assert.ok(leftOut > 0, "others find nothing");
+		return;
+	}
+	const others = Object.entries(found).filter(([name]) => !/[/\\]$/.test(name));
 	const left = others.map(([, bytes]) => Buffer.from(bytes).toString("latin1"));
 	for (const bytes of contents) {
 		const at = left.indexOf(Buffer.from(bytes).toString("latin1"));

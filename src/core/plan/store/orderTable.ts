@@ -10,8 +10,8 @@ import type { Projection } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { countAge, isReliedOn } from "./countAge.ts";
 import type { ItemStock } from "./itemStock.ts";
-import { countAge, isReliedOn } from "./lastCount.ts";
 import { orderRemark } from "./orderRemark.ts";
 
 const packs = { label: say`Packs to order`, unit: say`packs` };

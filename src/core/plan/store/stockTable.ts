@@ -12,8 +12,8 @@ import type { Projection } from "../../stock/projection.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { lotFigures, NOT_USABLE } from "../chlorine/lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { lastCountOf } from "./countAge.ts";
 import type { ItemStock } from "./itemStock.ts";
-import { lastCountOf } from "./lastCount.ts";
 import { isComing, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 /** Every lot of the store, as the journal leaves it. */

@@ -5,9 +5,9 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { countAdvice } from "./countAge.ts";
 import { deliveryAdvice } from "./deliveryAdvice.ts";
 import { drawAdvice } from "./drawAdvice.ts";
-import { countAdvice } from "./lastCount.ts";
 import { madeOnProblem } from "./madeOnProblem.ts";
 import { placedProblems } from "./placedProblems.ts";
 
