@@ -2,7 +2,8 @@ import { calculation, refuse } from "../calculation.ts";
 import { flatDay } from "../rounds/dayClock.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { keepsUp, type Reprocessing, unmetPer1000 } from "./unmetPer1000.ts";
+import type { Reprocessing } from "./reprocessing.ts";
+import { keepsUp, unmetPer1000 } from "./unmetPer1000.ts";
 
 /** How many kits are needed, why, and what each number of kits would mean. */
 export interface Cover {

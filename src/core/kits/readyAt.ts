@@ -4,10 +4,11 @@ import { DayClock } from "../rounds/dayClock.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
+import type { Reprocessing } from "./reprocessing.ts";
 import { type InRounds, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
 import { type AfterEachUse, outOfDate } from "./unmetAfterEachUse.ts";
-import type { Reprocessing } from "./unmetPer1000.ts";
+import { usesAtLevels } from "./usesAtLevels.ts";
 
 /** What can be counted on at one moment. */
 export interface ReadyAt {
@@ -25,6 +26,17 @@ export interface ReadyAt {
  */
 export function readyAt(kits: number, reprocessing: Reprocessing, minute: number): ReadyAt {
 	if (kits === 0) return { ready: 0, nonePer1000: 1000 };
+	let ready = 0;
+	let nonePer1000 = 0;
+	for (const { at, chance, share } of usesAtLevels(reprocessing)) {
+		const there = readyAtLevel(kits, at, minute);
+		ready += chance * there.ready;
+		nonePer1000 += share * there.nonePer1000;
+	}
+	return { ready, nonePer1000 };
+}
+
+function readyAtLevel(kits: number, reprocessing: Reprocessing, minute: number): ReadyAt {
 	const away =
 		reprocessing.kind === "in_rounds"
 			? awayInRounds(kits, reprocessing, minute)

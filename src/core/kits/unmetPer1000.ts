@@ -1,14 +1,20 @@
 import { memoizeByObject } from "../memoize.ts";
-import type { InRounds } from "./roundsGoneThrough.ts";
-import { type AfterEachUse, UnmetAfterEachUse } from "./unmetAfterEachUse.ts";
+import type { Reprocessing } from "./reprocessing.ts";
+import { UnmetAfterEachUse } from "./unmetAfterEachUse.ts";
 import { UnmetInRounds } from "./unmetInRounds.ts";
+import { usesAtLevels } from "./usesAtLevels.ts";
 
-/** When kits come back: at the end of rounds, or each after its own work. */
-export type Reprocessing = InRounds | AfterEachUse;
-
-/** Uses that find no kit ready, of 1,000; what numbers of kits have in common is worked out once. */
+/**
+ * Uses that find no kit ready, of 1,000; what numbers of kits have in common is worked out
+ * once. Where births are forecast, mixed over their level: more needs come when births are
+ * many, and then they find fewer kits.
+ */
 export function unmetPer1000(kits: number, reprocessing: Reprocessing): number {
-	return kits === 0 ? 1000 : unmetOf(reprocessing).per1000(kits);
+	if (kits === 0) return 1000;
+	return usesAtLevels(reprocessing).reduce(
+		(sum, { at, share }) => sum + share * unmetOf(at).per1000(kits),
+		0,
+	);
 }
 
 const unmetOf = memoizeByObject((reprocessing: Reprocessing) =>

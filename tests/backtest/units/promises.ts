@@ -1,3 +1,4 @@
+import type { Plan } from "../../../src/core/plan/plan.ts";
 import { type PlayedDay, playedDays } from "./playedDays.ts";
 import { numberIn, type Stated, statedIn, totalRow } from "./stated.ts";
 import { GAUZE_PER_KIT, type Known, planOf, SERVICE_LEVELS } from "./told.ts";
@@ -59,8 +60,9 @@ export function promisesOf(
 		["week", WEEK],
 		["four weeks", MONTH],
 	] as const;
-	const set = spans.flatMap(([span, days]) => {
-		const plan = planOf(unit, known, days);
+	const plans = spans.map(([, days]) => planOf(unit, known, days));
+	const set = spans.flatMap(([span, days], i) => {
+		const plan = plans[i] as Plan;
 		return [
 			...MEASURES.map((what) =>
 				promise(what, span, days, countOf[what], statedIn(totalRow(plan, what)["set_aside"], 0.95)),
@@ -74,10 +76,7 @@ export function promisesOf(
 			),
 		];
 	});
-	const ordered = planOf(unit, known, 1).tables["order.csv"]?.rows as never as Record<
-		string,
-		never
-	>[];
+	const ordered = plans[0]?.tables["order.csv"]?.rows as never as Record<string, never>[];
 	const orders = SERVICE_LEVELS.flatMap((level, item) => {
 		const aside = numberIn(ordered[item]?.["target_stock"]);
 		const stated = { aside, chance: level };

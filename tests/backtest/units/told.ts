@@ -35,6 +35,7 @@ export function planOf(unit: Unit, known: Known, days: number) {
 				kit_displacement_litres: 0,
 				delivery_beds: 0,
 				spare_kits: 0,
+				renew_kits: "when_expired",
 				workers_per_round: 1,
 				review_days: 7,
 			},

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { kitCover, kitsNeeded } from "../../../src/core/kits/cover.ts";
-import { type Reprocessing, unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
+import type { Reprocessing } from "../../../src/core/kits/reprocessing.ts";
+import { unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 import { equalRounds, oneByOne } from "./reprocessed.ts";

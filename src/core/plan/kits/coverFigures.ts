@@ -1,6 +1,6 @@
-import { calculation, derive, type Figure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../../kits/cover.ts";
-import type { Reprocessing } from "../../kits/unmetPer1000.ts";
+import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { type Hands, handsOneByOne, minutesOneByOne } from "../../rounds/handsOneByOne.ts";
 import type { RoundLength } from "../../rounds/roundLength.ts";
 import { roundMinutes } from "../../rounds/roundMinutes.ts";
@@ -14,6 +14,7 @@ import { backAfterEachUse } from "./backAfterEachUse.ts";
 import { backInRounds } from "./backInRounds.ts";
 import type { KindFigures } from "./kindFigures.ts";
 import { readyLifeOf, roundLengthOf } from "./renewedOf.ts";
+import { reprocessingOfForecast } from "./reprocessingOfForecast.ts";
 import { together } from "./together.ts";
 
 export interface KindCover {
@@ -73,7 +74,8 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 			days,
 			(day) => (day.kinds[k] as KindOfDay).uses,
 		);
-		return coverOfKind(unit, kind, reprocessingOf(unit, turnaround, usesPerDay));
+		const reprocessing = reprocessingOf(unit, turnaround, usesPerDay);
+		return coverOfKind(unit, kind, withForecast(k, days, reprocessing));
 	});
 	return {
 		kitsOfFullestRound: kits,
@@ -163,6 +165,28 @@ function reprocessingOf(
 		life: readyLifeOf(unit),
 	});
 }
+
+/** What a register leaves unknown of the births is unknown of the cover. */
+function withForecast(
+	k: number,
+	days: readonly DayFigures[],
+	reprocessing: Figure<Reprocessing>,
+): Figure<Reprocessing> {
+	const forecast = days.filter((day) => day.level);
+	if (forecast.length === 0) return reprocessing;
+	const levels = byDate(
+		say`Births of each day, forecast`,
+		say`births`,
+		forecast,
+		(day) => day.level as NonNullable<DayFigures["level"]>,
+	);
+	const sure = byDate(say`Kits used, not by the forecast`, say`kits`, days, (day) =>
+		day.level ? noUses : (day.kinds[k] as KindOfDay).uses,
+	);
+	return derive(reprocessingOfForecast, { reprocessing, levels, sure });
+}
+
+const noUses = nameFigure(say`Kits used, not by the forecast`, 0);
 
 function coverOf({ read: { settings } }: UnitFigures, reprocessing: Figure<Reprocessing>) {
 	return derive(kitCover, {

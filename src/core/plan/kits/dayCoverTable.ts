@@ -2,7 +2,7 @@ import { calculation, derive, type Figure, nameFigure } from "../../calculation.
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { oneByOne } from "../../kits/cover.ts";
 import { type ReadyAt, readyAt } from "../../kits/readyAt.ts";
-import type { Reprocessing } from "../../kits/unmetPer1000.ts";
+import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { dayCoverSheet } from "../../sheets/dayCover.ts";

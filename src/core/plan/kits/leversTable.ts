@@ -1,7 +1,8 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { oneByOne } from "../../kits/cover.ts";
-import { type Reprocessing, unmetPer1000 } from "../../kits/unmetPer1000.ts";
+import type { Reprocessing } from "../../kits/reprocessing.ts";
+import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { say } from "../../say.ts";
 import { leversSheet } from "../../sheets/levers.ts";
 import { definition, sources } from "../../sources.ts";
