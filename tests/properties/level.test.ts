@@ -46,7 +46,7 @@ describe("whatever the register", () => {
 					expect(aside("births")).toBeGreaterThanOrEqual(aside("kits_used") as number);
 				},
 			),
-			always(40),
+			always(20),
 		);
 	}, 60_000);
 
@@ -66,7 +66,7 @@ describe("whatever the register", () => {
 					);
 				}
 			}),
-			always(40),
+			always(20),
 		);
 	}, 60_000);
 });
