@@ -63,8 +63,7 @@ export const waterSettings = {
 		label: say`Keep at the boil for`,
 		unit: "min",
 		value: number({ min: 0, max: 60 }),
-		fallback: 1,
-		help: say`Bodies differ: none, 1, 2 or 3 minutes for drinking water, 20 in some protocols for rinse water.`,
+		help: say`Blank: by the height above the sea. Bodies differ: none, 1, 2 or 3 minutes for drinking water, 20 in some protocols for rinse water.`,
 		source: sources.boilHold,
 	}),
 	pot_litres: typed({

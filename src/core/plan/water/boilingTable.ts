@@ -67,7 +67,7 @@ function rowOf(
 		litres: derive(litres, { whole: boiling }),
 		batches: derive(batches, { whole: boiling }),
 		light_by: derive(dateAndTime, { minutes: lightBy, date }),
-		hold_minutes: settings.boil_hold_minutes,
+		hold_minutes: stove.holdMinutes,
 		boiling_point_c: stove.boilingC,
 		heat_minutes: derive(heating, { whole: boiling }),
 		cool_minutes: stove.coolMinutes,

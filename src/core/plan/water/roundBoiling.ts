@@ -102,7 +102,7 @@ export function roundBoiling(
 		netKw: stove.netKw,
 		drawnC: settings.tap_water_c,
 		boilingC: stove.boilingC,
-		holdMinutes: settings.boil_hold_minutes,
+		holdMinutes: stove.holdMinutes,
 		coolMinutes: stove.coolMinutes,
 	});
 	return {

@@ -6,11 +6,14 @@ import { say } from "../../say.ts";
 import { boilingPoint } from "../../water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading } from "../../water/coolingMinutes.ts";
 import { type Fuel, fuelData } from "../../water/fuelData.ts";
+import { holdAtBoil } from "../../water/holdAtBoil.ts";
 import { netPower } from "../../water/netPower.ts";
 
 /** What holds for every pot of water the unit boils. */
 export interface StoveFigures {
 	readonly boilingC: Figure;
+	/** As the unit has set it; where that is blank, by its height above the sea. */
+	readonly holdMinutes: Figure;
 	readonly netKw: Figure;
 	readonly efficiency: Figure;
 	readonly coolMinutes: Figure;
@@ -26,8 +29,12 @@ export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
 		? defaultFigure(given.label, given.unit, fuel.efficiency, place)
 		: (given as Figure);
 	const boilingC = derive(boilingPoint, { altitudeM: settings.altitude_m });
+	const ownHold = settings.boil_hold_minutes;
 	return {
 		boilingC,
+		holdMinutes: isBlank(ownHold)
+			? derive(holdAtBoil, { altitudeM: settings.altitude_m })
+			: ownHold,
 		efficiency,
 		netKw: derive(netPower, { heatKw: settings.heat_kw, efficiency }),
 		coolMinutes: derive(coolingMinutes, {

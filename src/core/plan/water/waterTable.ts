@@ -95,7 +95,7 @@ export function waterTable(
 		netKw: isBlank(settings.heat_kw)
 			? nameFigure(say`Heat not given: what boils away is not counted`, 0)
 			: stove.netKw,
-		holdMinutes: settings.boil_hold_minutes,
+		holdMinutes: stove.holdMinutes,
 		descaleBathLitres: settings.descale_fill_litres,
 		vinegarLitres: unit.vinegarPerDescale,
 		descaleRinseLitres: settings.descale_rinse_litres,

@@ -13,6 +13,7 @@ import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { boilingCautions } from "./boilingCautions.ts";
 import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
+import { holdShown } from "./holdShown.ts";
 
 /** The boiling sheet: for each day when to light, boil and have it cool, with room for what was done. */
 export const boilingSheetOut: PrintOut = {
@@ -43,7 +44,7 @@ export const boilingSheetOut: PrintOut = {
 };
 
 function howWords(state: State): string {
-	const minutes = unitSetting(state, "boil_hold_minutes");
+	const minutes = holdShown(state);
 	const below = printedSetting(state, "rinse_below_c");
 	const hold =
 		minutes === undefined

@@ -18,6 +18,7 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { boilingRounds } from "./boilingRounds.ts";
 import { type Cooling, coolingOf } from "./coolingOf.ts";
+import { holdShown } from "./holdShown.ts";
 
 /** When to light for the next round, how the water cools, and the rule on boiling with its disagreement. */
 export function boilingView(state: State, room: number): HTMLElement | undefined {
@@ -75,7 +76,7 @@ function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
 
 /** The rule on boiling, what each body says, and what this unit does. */
 function holdWords(state: State): HTMLElement {
-	const minutes = unitSetting(state, "boil_hold_minutes");
+	const minutes = holdShown(state);
 	const altitude = unitSetting(state, "altitude_m");
 	return el(
 		"p",
