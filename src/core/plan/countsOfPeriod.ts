@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure } from "../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../calculation.ts";
 import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import { type Counts, once } from "../counts/counts.ts";
 import { expectedOf } from "../counts/expectedOf.ts";
@@ -6,6 +6,8 @@ import { mixedCount } from "../counts/mixedCount.ts";
 import { poissonCount } from "../counts/poissonCount.ts";
 import { setAsideOf } from "../counts/setAsideOf.ts";
 import { sumAtLevel } from "../counts/sumAtLevel.ts";
+import { expiredCounts } from "../kits/expiredCounts.ts";
+import { usedAndExpiredCounts } from "../kits/usedAndExpiredCounts.ts";
 import { memoized } from "../memoize.ts";
 import { partOf } from "../partOf.ts";
 import { say } from "../say.ts";
@@ -22,6 +24,9 @@ const births = countMeasure("births", say`Births`, say`births`);
 const kitsUsed = countMeasure("kits_used", say`Kits used`, say`kits`);
 const kitsExpired = countMeasure("kits_expired", say`Kits gone out of date`, say`kits`);
 const kitsToReprocess = countMeasure("kits_to_reprocess", say`Kits to reprocess`, say`kits`);
+
+const expiredDays = memoized(expiredCounts);
+const usedAndExpired = memoized(usedAndExpiredCounts);
 
 const roundsThatRun = counted("rounds", say`Rounds that run`, say`rounds`);
 const loads = counted("loads", say`Loads`, say`loads`);
@@ -58,17 +63,30 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 	return {
 		births: birthsOver(births, [day], (each) => each.births, confidence),
 		kitsUsed: birthsOver(kitsUsed, [day], (each) => each.kitUses, confidence),
-		kitsExpired: poissonOver(kitsExpired, day.expiries, confidence),
-		kitsToReprocess: kitsToReprocessOver([day], confidence),
+		kitsExpired: expiredOver(unit, [day]),
+		kitsToReprocess: kitsToReprocessOver(unit, [day]),
 		...countedOver([day], confidence),
 		product: productOver([day], confidence),
 		rounds: roundsByDate([day]),
 	};
 }
 
-function poissonOver(measure: CountMeasure, expected: Figure, confidence: Figure): Pair {
-	const counts = derive(measure.poisson, { mean: expected });
-	return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
+/** Kits gone out of date on some days: their mean, and how likely each number is. */
+function expired(unit: UnitFigures, days: readonly DayFigures[]) {
+	const mean = summed(kitsExpired, days, (day) => day.expiries);
+	const counts = derive(expiredDays, {
+		mean,
+		kitsInService: unit.kitsInService,
+		readyLifeDays: unit.read.settings.ready_life_days,
+		days: nameFigure(say`Days`, days.length),
+	});
+	return { mean, counts };
+}
+
+function expiredOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
+	const { mean, counts } = expired(unit, days);
+	const confidence = unit.read.settings.plan_confidence;
+	return { expected: mean, setAside: derive(kitsExpired.setAside, { counts, confidence }) };
 }
 
 /** The sum of one figure of some days; of a day alone, its own. */
@@ -89,40 +107,37 @@ function birthsOver(
 	of: (day: DayFigures) => Figure,
 	confidence: Figure,
 ): Pair {
-	const expected = summed(measure, days, of);
-	const forecast = days.filter((day) => day.level);
-	if (forecast.length === 0) return poissonOver(measure, expected, confidence);
-	const own = days.filter((day) => !day.level);
-	return mixedOver(
-		measure,
-		expected,
-		summed(measure, own, of),
-		summed(measure, forecast, of),
-		days,
-		confidence,
-	);
+	const counts = countsOver(measure, days, of);
+	return {
+		expected: summed(measure, days, of),
+		setAside: derive(measure.setAside, { counts, confidence }),
+	};
 }
 
-/** Kits used, of which some go by the forecast, and kits gone out of date, which do not: never fewer than those used. */
-function kitsToReprocessOver(days: readonly DayFigures[], confidence: Figure): Pair {
-	const expected = summed(kitsToReprocess, days, (day) => day.toReprocess);
-	const forecast = days.filter((day) => day.level);
-	if (forecast.length === 0) return poissonOver(kitsToReprocess, expected, confidence);
-	const sure = summed(kitsToReprocess, days, (day) => (day.level ? day.expiries : day.toReprocess));
-	const uses = summed(kitsUsed, forecast, (day) => day.kitUses);
-	return mixedOver(kitsToReprocess, expected, sure, uses, days, confidence);
-}
-
-function mixedOver(
+function countsOver(
 	measure: CountMeasure,
-	expected: Figure,
-	poissonMean: Figure,
-	forecastMean: Figure,
 	days: readonly DayFigures[],
-	confidence: Figure,
-): Pair {
-	const counts = derive(measure.mixed, { poissonMean, forecastMean, size: sizeOf(days) });
-	return { expected, setAside: derive(measure.setAside, { counts, confidence }) };
+	of: (day: DayFigures) => Figure,
+): Figure<Counts> {
+	const forecast = days.filter((day) => day.level);
+	if (forecast.length === 0) return derive(measure.poisson, { mean: summed(measure, days, of) });
+	const own = days.filter((day) => !day.level);
+	return derive(measure.mixed, {
+		poissonMean: summed(measure, own, of),
+		forecastMean: summed(measure, forecast, of),
+		size: sizeOf(days),
+	});
+}
+
+/** Kits used and kits gone out of date: never fewer than those used. */
+function kitsToReprocessOver(unit: UnitFigures, days: readonly DayFigures[]): Pair {
+	const used = countsOver(kitsUsed, days, (day) => day.kitUses);
+	const counts = derive(usedAndExpired, { used, expired: expired(unit, days).counts });
+	const confidence = unit.read.settings.plan_confidence;
+	return {
+		expected: summed(kitsToReprocess, days, (day) => day.toReprocess),
+		setAside: derive(kitsToReprocess.setAside, { counts, confidence }),
+	};
 }
 
 /**
@@ -135,12 +150,8 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 	return {
 		births: birthsOver(births, days, (day) => day.births, confidence),
 		kitsUsed: birthsOver(kitsUsed, days, (day) => day.kitUses, confidence),
-		kitsExpired: poissonOver(
-			kitsExpired,
-			summed(kitsExpired, days, (day) => day.expiries),
-			confidence,
-		),
-		kitsToReprocess: kitsToReprocessOver(days, confidence),
+		kitsExpired: expiredOver(unit, days),
+		kitsToReprocess: kitsToReprocessOver(unit, days),
 		...countedOver(days, confidence),
 		product: productOver(days, confidence),
 		rounds: roundsByDate(days),

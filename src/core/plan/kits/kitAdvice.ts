@@ -14,7 +14,7 @@ export function kitAdvice(unit: UnitFigures, { days, cover }: PlanTables): Probl
 	return [
 		...cover.kinds.flatMap(tooFewKits),
 		...unit.readiness.flatMap(leftOut),
-		...mostlyExpiries(days),
+		...mostlyExpiries(days, cover.kinds),
 		...renewedTooLate(unit),
 	];
 }
@@ -86,7 +86,8 @@ function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem
 	];
 }
 
-function mostlyExpiries(days: PlanTables["days"]): Problem[] {
+/** Fewer kits mean fewer that go out of date; the number the cover then needs is the least. */
+function mostlyExpiries(days: PlanTables["days"], kinds: readonly KindCover[]): Problem[] {
 	const sum = (of: (day: PlanTables["days"][number]) => Figure) =>
 		days.reduce((all, day) => all + (valueIn(of(day)) ?? Number.NaN), 0);
 	const expired = sum((day) => day.expiries);
@@ -100,8 +101,22 @@ function mostlyExpiries(days: PlanTables["days"]): Problem[] {
 				code: "mostly-expiries",
 				received: say`${unused} of ${together} kits`,
 				allowed: "",
-				message: say`More than half of the kits to reprocess (${unused} of ${together}) were not used but went out of date. Fewer kits kept ready would mean less work; never fewer than are needed.`,
+				message: mostlyUnused(unused, together, kinds),
 			},
 		),
 	];
+}
+
+function mostlyUnused(unused: string, together: string, kinds: readonly KindCover[]): string {
+	const counts = kinds.map(({ kitsInService, kitsNeeded }) => {
+		const have = valueIn(kitsInService) ?? Number.NaN;
+		return { have, least: Math.min(have, valueIn(kitsNeeded) ?? Number.NaN) };
+	});
+	const have = counts.reduce((sum, kind) => sum + kind.have, 0);
+	const least = counts.reduce((sum, kind) => sum + kind.least, 0);
+	if (Number.isNaN(least))
+		return say`More than half of the kits to reprocess (${unused} of ${together}) were not used but went out of date.`;
+	return have > least
+		? say`More than half of the kits to reprocess (${unused} of ${together}) were not used but went out of date. ${have} kits are in service; ${least} are enough and would mean less work, never fewer.`
+		: say`More than half of the kits to reprocess (${unused} of ${together}) were not used but went out of date. All kits in service are needed; keep them all.`;
 }
