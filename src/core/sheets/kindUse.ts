@@ -1,9 +1,10 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { sheet } from "../sheet.ts";
+import { type RowOf, sheet } from "../sheet.ts";
 import { sources } from "../sources.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
+import { optional } from "../values/valueKind.ts";
 
 export const kindUseSheet = sheet({
 	file: "kind-use.csv",
@@ -26,5 +27,21 @@ export const kindUseSheet = sheet({
 			help: say`How many of 100 births use a kit of this kind.`,
 			source: sources.enBirth,
 		}),
+		beds: typed({
+			label: say`Beds it stands beside`,
+			unit: say`beds`,
+			value: optional(number({ min: 0, max: 200, whole: true })),
+			help: say`Delivery beds that have a kit of this kind beside them. Blank: all beds for the kind that most births use, none for the others.`,
+			added: true,
+		}),
+		spares: typed({
+			label: say`Spares of it`,
+			unit: say`kits`,
+			value: optional(number({ min: 0, max: 200, whole: true })),
+			help: say`Kits of this kind beyond those beside the beds. Blank: as many as the settings say.`,
+			added: true,
+		}),
 	},
 });
+
+export type KindUseRow = RowOf<typeof kindUseSheet>;

@@ -90,7 +90,7 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 /** How many kits are enough is worked out when it is asked: of many changes tried, few are shown. */
 function coverOfKind(
 	unit: UnitFigures,
-	{ name, kitsInService }: KindFigures,
+	{ name, kitsInService, deliveryBeds, spareKits }: KindFigures,
 	reprocessing: Figure<Reprocessing>,
 ): KindCover {
 	let cover: Figure<Cover> | undefined;
@@ -99,7 +99,12 @@ function coverOfKind(
 		kitsInService,
 		reprocessing,
 		get cover() {
-			cover ??= coverOf(unit, reprocessing);
+			cover ??= derive(kitCover, {
+				reprocessing,
+				unmetAllowed: unit.read.settings.unmet_per_1000_uses,
+				deliveryBeds,
+				spareKits,
+			});
 			return cover;
 		},
 		get kitsNeeded() {
@@ -187,12 +192,3 @@ function withForecast(
 }
 
 const noUses = nameFigure(say`Kits used, not by the forecast`, 0);
-
-function coverOf({ read: { settings } }: UnitFigures, reprocessing: Figure<Reprocessing>) {
-	return derive(kitCover, {
-		reprocessing,
-		unmetAllowed: settings.unmet_per_1000_uses,
-		deliveryBeds: settings.delivery_beds,
-		spareKits: settings.spare_kits,
-	});
-}

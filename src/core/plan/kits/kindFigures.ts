@@ -1,10 +1,11 @@
-import { type Figure, refusedFigure } from "../../calculation.ts";
+import { defaultFigure, type Figure, refusedFigure } from "../../calculation.ts";
 import { type Problem, problem } from "../../problem.ts";
-import { cellFigure } from "../../read/cellFigure.ts";
+import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
+import type { BadRow, GoodRow } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
-import { kindUseSheet } from "../../sheets/kindUse.ts";
+import { type KindUseRow, kindUseSheet } from "../../sheets/kindUse.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
 import { piecesOfKinds } from "./piecesOfKinds.ts";
 
@@ -15,6 +16,9 @@ export interface KindFigures {
 	readonly usesPer100Births: Figure;
 	readonly kitsInService: Figure;
 	readonly piecesInKit: Figure;
+	/** Beds that have one beside them, and the spares beyond those. */
+	readonly deliveryBeds: Figure;
+	readonly spareKits: Figure;
 }
 
 /** The kinds that the unit plans for apart; a single nameless one where no uses by kind are given. */
@@ -39,8 +43,11 @@ export function kindFigures(
 				usesPer100Births,
 				kitsInService: inService(() => true),
 				piecesInKit: piecesOfKinds(kits, kinds, () => true),
+				deliveryBeds: read.settings.delivery_beds,
+				spareKits: read.settings.spare_kits,
 			},
 		];
+	const most = mostUsed(kindUse.rows);
 	return [...kindUse.rows, ...kindUse.badRows].map((row) => {
 		const name = row.value.kind ?? "";
 		const { label, unit } = kindUseSheet.columns.uses_per_100_births;
@@ -53,8 +60,35 @@ export function kindFigures(
 					: cellFigure(kindUseSheet, row, "uses_per_100_births"),
 			kitsInService: inService((kind) => kind === name),
 			piecesInKit: piecesOfKinds(kits, kinds, (kind) => kind === name),
+			...standsBeside(read, row, name === most),
 		};
 	});
+}
+
+/** The kind that most births use; of several the first listed. */
+function mostUsed(rows: readonly GoodRow<KindUseRow>[]): string | undefined {
+	return rows.reduce<GoodRow<KindUseRow> | undefined>(
+		(most, row) =>
+			most && most.value.uses_per_100_births >= row.value.uses_per_100_births ? most : row,
+		undefined,
+	)?.value.kind;
+}
+
+/** As the kind's own row says; left blank, all beds have the kind that most births use, and spares are as in the settings. */
+function standsBeside(
+	{ settings }: ReadWorkbook,
+	row: GoodRow<KindUseRow> | BadRow<KindUseRow>,
+	isMostUsed: boolean,
+): Pick<KindFigures, "deliveryBeds" | "spareKits"> {
+	const own = (column: "beds" | "spares") =>
+		"problems" in row ? undefined : givenFigure(kindUseSheet, row, column);
+	const { label, unit } = kindUseSheet.columns.beds;
+	const place = { file: kindUseSheet.file, line: row.line, column: "beds" };
+	const none = defaultFigure(label, unit, 0, place);
+	return {
+		deliveryBeds: own("beds") ?? (isMostUsed ? settings.delivery_beds : none),
+		spareKits: own("spares") ?? settings.spare_kits,
+	};
 }
 
 /** Kits of a kind for which no uses are given: they would be left out of the plan without a word. */
