@@ -10,7 +10,7 @@ const kits = (kind: string, mark: string) =>
 function needed(kindUse: string): [string, number][] {
 	const made = plan(
 		unitWith(
-			{ births_per_day: 0.01, delivery_beds: 3, spare_kits: 1, kits_used_per_100_births: 1 },
+			{ births_per_day: 0.01, delivery_beds: 3, spare_kits: 1, unmet_per_1000_uses: 500 },
 			{
 				"kinds.csv": "kind,piece,count\nbag set,bag,1\nsuction set,bulb,1",
 				"kits.csv": [
