@@ -13,7 +13,7 @@ test("whatever is made for paper is whole on A4 and on Letter", { timeout: 300_0
 			for (const format of ["A4", "Letter"] as const) {
 				const paper = await printed(workbook.page, name, format);
 				expectWholePaper(paper, `${sheet}: ${name} on ${format}`);
-				expectCautions(sheet, paper.pages);
+				expectCautions(sheet, paper.pages, name);
 			}
 		}
 	}

@@ -17,6 +17,12 @@ const cautioned: Readonly<Record<string, RegExp>> = {
 	"run-sheet.csv": /chlorine/i,
 };
 
+/** The same for what a sheet has for paper besides itself, by the words of its button. */
+const cautionedApart: Readonly<Record<string, RegExp>> = {
+	"Print first aid for the wall":
+		/Never chlorine with vinegar, another acid or a toilet cleaner; never with ammonia or urine: poisonous gas/,
+};
+
 /** What no page may be without: unit, dates and version. */
 export function expectWholePaper({ pages }: Printed, what: string): void {
 	expect(pages.length, what).toBeGreaterThan(0);
@@ -29,7 +35,7 @@ export function expectWholePaper({ pages }: Printed, what: string): void {
 }
 
 /** The caution of a sheet that has one, in each of these texts. */
-export function expectCautions(sheet: string, texts: readonly string[]): void {
-	const caution = cautioned[sheet];
+export function expectCautions(sheet: string, texts: readonly string[], button = ""): void {
+	const caution = cautionedApart[button] ?? cautioned[sheet];
 	if (caution) for (const text of texts) expect(text.replace(/\s+/g, " "), sheet).toMatch(caution);
 }
