@@ -50,7 +50,7 @@ export const itemsSheet = sheet({
 			unit: say`days`,
 			value: number({ min: 0, max: 366 }),
 			fallback: 7,
-			help: say`How long the store waits for it.`,
+			help: say`How long the store usually waits for it, at the longest.`,
 		}),
 		wastage_pct: typed({
 			label: say`Wastage`,
@@ -66,6 +66,14 @@ export const itemsSheet = sheet({
 			fallback: 0.95,
 			decimals: 2,
 			help: say`Chance that the stock lasts until the next delivery.`,
+		}),
+		lead_days_spread: typed({
+			label: say`Days a delivery can be later`,
+			unit: say`days`,
+			value: number({ min: 0, max: 366 }),
+			fallback: 0,
+			help: say`Beyond the usual days, now and then. The store is planned to last that long too.`,
+			added: true,
 		}),
 		shelf_life_days: typed({
 			label: say`Keeps for`,

@@ -10,6 +10,7 @@ import { addDays, type IsoDate } from "../../values/date.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
 import { type DayDemand, dayDemands, preparationsOn } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { longestWaitDays } from "./longestWait.ts";
 
 /** Days that the store looks ahead, from the first day of the plan on. */
 export interface Horizon {
@@ -27,7 +28,8 @@ export interface HorizonDay extends DayDemand {
 export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 	const { settings, tables } = unit.read;
 	const review = valueIn(settings.review_days) ?? 0;
-	const slowest = Math.max(0, ...tables.items.rows.map(({ value }) => value.lead_days)) + review;
+	const slowest =
+		Math.max(0, ...tables.items.rows.map(({ value }) => longestWaitDays(value))) + review;
 	const ahead = Math.max(valueIn(settings.stock_horizon_days) ?? 0, Math.ceil(slowest), 1);
 	const dates = Array.from({ length: ahead }, (_, day) => addDays(firstDay, day));
 	const days = dayDemands(unit, dates).map((day) => ({

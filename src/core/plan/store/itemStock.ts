@@ -13,6 +13,7 @@ import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
 import { demandOf } from "./itemDemand.ts";
+import { longestWait } from "./longestWait.ts";
 import { lotsAhead } from "./lotsAhead.ts";
 import { lotsToCount } from "./lotsToCount.ts";
 
@@ -176,11 +177,12 @@ const lastDelivery = calculation<{ lots: readonly ProjectedLot[]; leadDays: numb
 
 /** How one item stands. */
 export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsRow>): ItemStock {
-	const cell = (column: "lead_days" | "wastage_pct" | "service_level" | "pack_size") =>
+	const wait = longestWait(row);
+	const cell = (column: "wastage_pct" | "service_level" | "pack_size") =>
 		cellFigure(itemsSheet, row, column);
 	const windowDays = derive(windowOf, {
 		parts: gather(say`Parts`, say`days`, {
-			lead: cell("lead_days"),
+			lead: wait,
 			review: unit.read.settings.review_days,
 		}),
 	});
@@ -201,7 +203,7 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		usable,
 		onOrder,
 		overdue,
-		nextDelivery: derive(lastDelivery, { lots, leadDays: cell("lead_days") }),
+		nextDelivery: derive(lastDelivery, { lots, leadDays: wait }),
 		packs: derive(orderPacks, { target, usable, onOrder, packSize: cell("pack_size") }),
 		monthsOfStock: derive(monthsOfStock, { usable, usePerDay }),
 		projection,

@@ -12,6 +12,7 @@ import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { countAge, isReliedOn } from "./countAge.ts";
 import type { ItemStock } from "./itemStock.ts";
+import { longestWait, longestWaitDays } from "./longestWait.ts";
 import { orderRemark } from "./orderRemark.ts";
 
 const packs = { label: say`Packs to order`, unit: say`packs` };
@@ -120,7 +121,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 	const { row } = item;
 	const firstDay = nameFigure(say`First day`, day);
 	const { projection, target } = item;
-	const leadDays = cellFigure(itemsSheet, row, "lead_days");
+	const leadDays = longestWait(row);
 	const ordered = derive(orderBy, {
 		projection,
 		firstDay,
@@ -134,7 +135,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 	const price = givenFigure(itemsSheet, row, "pack_price");
 	const isEmergency =
 		projection.outcome.ok &&
-		(projection.outcome.value.runOut ?? Number.POSITIVE_INFINITY) < row.value.lead_days;
+		(projection.outcome.value.runOut ?? Number.POSITIVE_INFINITY) < longestWaitDays(row.value);
 	const packSize = cellFigure(itemsSheet, row, "pack_size");
 	return {
 		item: cellFigure(itemsSheet, row, "item"),
