@@ -10,7 +10,7 @@ import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { printedSetting } from "../../state/unitSetting.ts";
 import { boilingCautions } from "./boilingCautions.ts";
 import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
 import { holdShown } from "./holdShown.ts";
