@@ -15,6 +15,7 @@ const unit: Unit = {
 	minutes: { round: 110, kit: 0, load: 0 },
 	kitsInLoad: 3,
 	readyLifeDays: 1_000_000,
+	hands: "without limit",
 	nights: false,
 };
 

@@ -27,6 +27,7 @@ interface Batch {
  *
  * The oldest ready kit is used first. It may be used through the end of the day that is
  * `readyLifeDays` after the one on which it became ready; then it joins the next round.
+ * After each use, one person works on a kit from beginning to end, one after the other.
  * A need that finds none ready still sends a kit to the next round, which is missing
  * when that round comes back.
  *
@@ -46,6 +47,7 @@ export function playedDays(
 	let waiting = 0;
 	let missing = 0;
 	let batches: Batch[] = [];
+	let freeAt = 0;
 
 	const comeBack = (minute: number) => {
 		for (const { ready, kits } of batches)
@@ -59,10 +61,10 @@ export function playedDays(
 	};
 	const sendOff = (minute: number, day: PlayedDay) => {
 		if (waiting === 0) return;
-		batches.push({
-			ready: minute + roundMinutes(unit, Math.min(waiting, unit.kits)),
-			kits: waiting,
-		});
+		const begins = unit.reprocessing === "in_rounds" ? minute : Math.max(minute, freeAt);
+		const ready = begins + roundMinutes(unit, Math.min(waiting, unit.kits));
+		batches.push({ ready, kits: waiting });
+		if (unit.hands === 1) freeAt = ready;
 		day.rounds++;
 		day.loads += Math.ceil(waiting / unit.kitsInLoad);
 		waiting = 0;

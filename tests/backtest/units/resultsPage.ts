@@ -74,6 +74,8 @@ ${[...cover]
 	.map(coverRow)
 	.join("\n")}
 
+After each use one person works on the kits, one after the other. There the plan takes kits that go out of date one by one at any hour; in truth a kit may be used through the end of a day, so that several can end at one midnight, and a kit keeps up to a day longer than its days.
+
 ## Orders whose delivery is three days late (no promise: what lateness costs)
 
 ${head}

@@ -21,6 +21,7 @@ const inRounds = {
 	minutes: { round: 40, kit: 10, load: 20 },
 	kitsInLoad: 3,
 	readyLifeDays: 7,
+	hands: 1,
 	nights: true,
 } as const;
 const oneByOne = { ...inRounds, reprocessing: "after_each_use" } as const;

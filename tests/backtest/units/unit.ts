@@ -11,6 +11,8 @@ export interface Unit {
 	readonly minutes: { readonly round: number; readonly kit: number; readonly load: number };
 	readonly kitsInLoad: number;
 	readonly readyLifeDays: number;
+	/** People who work on kits as they come, or as many as there is work for. */
+	readonly hands: 1 | "without limit";
 	/** Twice as many births between 22:00 and 6:00 as by day. */
 	readonly nights: boolean;
 }
