@@ -69,12 +69,17 @@ export class RunOfRounds {
 		const most = this.#plan.mostIn(round, this.#kits);
 		if (left.length === 1) return { round, begins: came, most };
 		const begins = new Float64Array(this.#kits + 1);
-		left.forEach((chance, l) => {
-			came.forEach((other, n) => {
+		// With many kits most numbers never come: going through them took most of the time.
+		const first = came.findIndex((chance) => chance > 0);
+		const last = came.findLastIndex((chance) => chance > 0);
+		for (let l = 0; l < left.length; l++) {
+			const chance = left[l] as number;
+			if (chance === 0) continue;
+			for (let n = first; n <= last; n++) {
 				const at = Math.min(this.#kits, l + n);
-				begins[at] = (begins[at] as number) + chance * other;
-			});
-		});
+				begins[at] = (begins[at] as number) + chance * (came[n] as number);
+			}
+		}
 		return { round, begins, most };
 	}
 

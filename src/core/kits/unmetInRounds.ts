@@ -34,8 +34,10 @@ export class UnmetInRounds {
 
 	/** Whether the rounds can take all that comes, whatever the kits. */
 	get keepsUp(): boolean {
-		const { rounds } = this.#plan;
-		const room = rounds.reduce((sum, round) => sum + this.#plan.mostIn(round, MANY), 0);
+		const { rounds, plan } = this.#plan;
+		const day = rounds.slice(0, plan.starts.length);
+		const ofDay = day.reduce((sum, round) => sum + this.#plan.mostIn(round, MANY), 0);
+		const room = plan.usesPerDay.length * ofDay;
 		return this.#uses < 0.99 * room;
 	}
 
