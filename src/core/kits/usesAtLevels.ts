@@ -1,7 +1,7 @@
 import { laguerreNodes } from "../counts/laguerreNodes.ts";
 import { memoizeByObject } from "../memoize.ts";
-import { MINUTES_PER_DAY } from "../values/clock.ts";
 import type { Reprocessing } from "./reprocessing.ts";
+import { roomPerDay } from "./roomPerDay.ts";
 
 /** Reprocessing with the uses that come at one level of births. */
 interface UsesAtLevel {
@@ -18,7 +18,10 @@ const WELL_KNOWN = 1500;
 const NODES = 4;
 const WIDE_BELOW = 20;
 const NODES_IF_WIDE = 8;
-/** Share of their time up to which people can be busy and still have a steady answer. */
+/**
+ * Share of what can be reprocessed in a day up to which a level is followed: beyond it the
+ * kits that wait only grow with the days, whatever the number of kits.
+ */
 const FULLEST = 0.95;
 
 /** The levels over which cover is mixed; one where nothing is forecast, or it is well known. */
@@ -27,11 +30,14 @@ export const usesAtLevels = memoizeByObject(
 		const { forecast, ...known } = reprocessing;
 		if (!forecast || forecast.shape > WELL_KNOWN) return [{ at: known, chance: 1, share: 1 }];
 		const { shape, sure } = forecast;
-		const most = mostUses(known);
+		const most = FULLEST * roomPerDay(known);
 		const levels = laguerreNodes(shape, shape < WIDE_BELOW ? NODES_IF_WIDE : NODES).map(
 			({ factor, weight }) => {
 				const usesPerDay = known.usesPerDay.map((uses, day) =>
-					Math.min(most, (sure[day] as number) + factor * (uses - (sure[day] as number))),
+					Math.min(
+						Math.max(most, uses),
+						(sure[day] as number) + factor * (uses - (sure[day] as number)),
+					),
 				);
 				const uses = usesPerDay.reduce((sum, each) => sum + each, 0);
 				return { at: { ...known, usesPerDay }, chance: weight, share: weight * uses };
@@ -42,8 +48,3 @@ export const usesAtLevels = memoizeByObject(
 		return levels.map((level) => ({ ...level, share: level.share / uses }));
 	},
 );
-
-function mostUses(known: Reprocessing): number {
-	if (known.kind === "in_rounds") return Number.POSITIVE_INFINITY;
-	return (FULLEST * known.hands.people * MINUTES_PER_DAY) / known.hands.workMinutes;
-}

@@ -1,0 +1,24 @@
+import { mostKitsWithin } from "../rounds/roundLength.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import type { Reprocessing } from "./reprocessing.ts";
+
+/** More kits than any round takes. */
+const MANY = 1000;
+
+/**
+ * The most kits that can be reprocessed in a day: all that end before the next round
+ * begins, or all that the people can work on one after the other, day and night.
+ *
+ * @example two people and 110 minutes of work on each kit: 2 × 1440 ÷ 110 = 26.18
+ */
+export function roomPerDay(reprocessing: Reprocessing): number {
+	if (reprocessing.kind === "after_each_use") {
+		const { people, workMinutes } = reprocessing.hands;
+		return (people * MINUTES_PER_DAY) / workMinutes;
+	}
+	const { starts, length } = reprocessing;
+	return starts.reduce((sum, start, i) => {
+		const next = starts[i + 1] ?? (starts[0] as number) + MINUTES_PER_DAY;
+		return sum + mostKitsWithin(length, next - start, MANY);
+	}, 0);
+}
