@@ -34,7 +34,6 @@ describe("defaults", () => {
 		rinse_buckets: 3,
 		bucket_fill_litres: 10,
 		rinse_below_c: 37,
-		boil_hold_minutes: 1,
 		pot_litres: 10,
 		pots: 2,
 		fuel: "charcoal_traditional",
