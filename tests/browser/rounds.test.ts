@@ -119,6 +119,9 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		expect(others.length).toBeGreaterThan(2);
 		expect(others).toEqual([...others].sort((a, b) => a - b));
 		await page.getByRole("link", { name: "All about these changes" }).click();
+		await page
+			.locator(`a[data-sheet="levers.csv"][aria-current=page]`)
+			.waitFor({ state: "attached" });
 		expect(await workbook.headline()).toBe("What would help most: one more kit");
 		await closeClean(workbook);
 	});
