@@ -37,6 +37,8 @@ export default defineConfig({
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
 					maxWorkers: 1,
+					// A machine at work may draw a picture later than a test looks: it looks once more.
+					retry: 1,
 					// One browser and one built site for all of them: tests/browser/fixture.ts.
 					isolate: false,
 					sequence: { groupOrder: 1 },

@@ -48,7 +48,7 @@ describe.each([
 		await expect
 			.poll(() => page.locator("dialog.find [role=status]").textContent(), SOON)
 			.toMatch(/^\d{3,} places found; the first 50 are listed/);
-		expect(await hits.count()).toBe(50);
+		await expect.poll(() => hits.count()).toBe(50);
 		await page.keyboard.press("Escape");
 		await look("Mon 1 Mar");
 		await hits.filter({ hasText: "The plan, day by day, Date: Mon 1 Mar" }).click();

@@ -43,12 +43,12 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		const workbook = await open("labels");
 		const { page } = workbook;
 		const count = () => page.locator(".label-preview .paper-label").count();
-		expect(await count()).toBe(10);
+		await expect.poll(count).toBe(10);
 		const [solutions, sets, perKit] = await page.getByRole("spinbutton").all();
 		await solutions?.fill("3");
 		await sets?.fill("2");
 		await perKit?.fill("1");
-		expect(await count()).toBe(3 + 2 * 3 + 6);
+		await expect.poll(count).toBe(3 + 2 * 3 + 6);
 		expect(await page.locator(".label-count").textContent()).toBe(
 			"15 labels on 3 sheets: 3 for solution, 6 for rinse buckets, 6 for kits.",
 		);
@@ -83,7 +83,7 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		});
 		const label = workbook.page.locator(".label-solution").first();
 		expect(await label.textContent()).toContain("lot ________");
-		await expect(label.locator(".line-to-write").count()).resolves.toBe(4);
+		await expect.poll(() => label.locator(".line-to-write").count()).toBe(4);
 		await closeClean(workbook);
 	});
 });

@@ -13,7 +13,7 @@ describe.each([
 	test("pictures are drawn as soon as their script is there, and their script comes once", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "kit-cover.csv");
 		await workbook.page.locator("svg", { has: workbook.page.locator(".cover-line") }).waitFor();
-		expect(await workbook.page.getByRole("img", { name: PICTURE }).count()).toBe(1);
+		await expect.poll(() => workbook.page.getByRole("img", { name: PICTURE }).count()).toBe(1);
 		await workbook.goTo("strength.csv");
 		await workbook.page.getByRole("img", { name: /Strength left in every lot/ }).waitFor();
 		const scripts = await workbook.page

@@ -68,8 +68,8 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		await workbook.click(0, 0);
 		await workbook.paste("Liquid bleach 3.5 %\tB-0211\t2027-02-20\t1.5\ttitration\tpale\r\n");
 		await workbook.goTo("strength.csv");
-		await expect(workbook.page.locator(".reading-dot circle").count()).resolves.toBe(1);
-		await expect(workbook.page.locator(".reading-error line").count()).resolves.toBe(1);
+		await expect.poll(() => workbook.page.locator(".reading-dot circle").count()).toBe(1);
+		await expect.poll(() => workbook.page.locator(".reading-error line").count()).toBe(1);
 		const row = (await workbook.table()).find((cells) => cells[1] === "B-0211") ?? [];
 		expect(row).toContain("1.50");
 		expect(row.at(-1)).toContain("differs from the computed strength");

@@ -20,7 +20,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		const workbook = await open("run-sheet.csv");
 		const { page } = workbook;
 		const who = page.locator(".who li");
-		await expect(who.count()).resolves.toBe(3);
+		await expect.poll(() => who.count()).toBe(3);
 		const soaks = page.locator(".timeline svg text", { hasText: "soak" });
 		await expect(soaks.allTextContents()).resolves.toEqual([
 			"soak 08:06, out from 08:26",
@@ -96,7 +96,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		expect(paper.pages[0]).toContain("White crust");
 		await workbook.goTo("kit-cover.csv");
 		expect(await page.locator(".in-words").first().textContent()).toContain("With 4 kits");
-		expect(await page.locator(".brief tbody tr").count()).toBe(3);
+		await expect.poll(() => page.locator(".brief tbody tr").count()).toBe(3);
 		await workbook.goTo("day-cover.csv");
 		expect(await page.locator(".through-day figcaption").textContent()).toContain(
 			"No hour stands out",
@@ -132,11 +132,11 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 			"Weakest at 09:30, when about one need in 1 200 finds none ready",
 		);
 		const pictures = workbook.page.locator(".through-day svg");
-		await expect(pictures.count()).resolves.toBe(2);
+		await expect.poll(() => pictures.count()).toBe(2);
 		const text = await pictures.first().textContent();
 		for (const start of ["Morning 07:00", "Afternoon 14:00", "Evening 21:00"])
 			expect(text).toContain(start);
-		await expect(pictures.last().locator(".risk-bar rect").count()).resolves.toBe(24);
+		await expect.poll(() => pictures.last().locator(".risk-bar rect").count()).toBe(24);
 		await closeClean(workbook);
 	});
 
@@ -158,7 +158,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 			expect.stringContaining("(Suction kit)"),
 			UNDER_WHAT,
 		]);
-		await expect(page.locator(".brief caption").count()).resolves.toBe(2);
+		await expect.poll(() => page.locator(".brief caption").count()).toBe(2);
 		await workbook.goTo("kit-register.csv");
 		expect(await workbook.headline()).toBe(
 			"Use K1 (Bag and mask kit) or S1 (Suction kit) next; 6 of 9 kits count",

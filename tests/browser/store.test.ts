@@ -11,12 +11,12 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 	test("the forecast's picture marks the days that carry a figure of the person's own", async () => {
 		const workbook = await open("forecast.csv");
 		const own = workbook.page.locator(".own-corner text");
-		expect(await own.count()).toBe(2);
+		await expect.poll(() => own.count()).toBe(2);
 		await workbook.goTo("this-week");
 		await workbook.type(0, 1, "9");
 		await workbook.goTo("forecast.csv");
-		expect(await own.count()).toBe(3);
-		expect(await workbook.page.locator(".past-dot circle").count()).toBe(55);
+		await expect.poll(() => own.count()).toBe(3);
+		await expect.poll(() => workbook.page.locator(".past-dot circle").count()).toBe(55);
 		expect(await workbook.page.locator("figcaption").textContent()).toContain("3 days carry");
 		await workbook.page.keyboard.press("Control+z");
 		await expect.poll(() => own.count()).toBe(2);
@@ -125,9 +125,9 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		expect(await page.locator(".arrival-label").textContent()).toContain("+4\u202f000");
 		await page.getByLabel("Item", { exact: true }).selectOption("Gauze swab");
 		expect(await words.textContent()).toContain("Gauze swab runs out on Wed 24 Mar");
-		expect(await page.locator(".stock-bar rect").count()).toBe(13);
+		await expect.poll(() => page.locator(".stock-bar rect").count()).toBe(13);
 		await page.getByRole("button", { name: "Months" }).click();
-		expect(await page.locator(".stock-bar rect").count()).toBe(6);
+		await expect.poll(() => page.locator(".stock-bar rect").count()).toBe(6);
 		await workbook.close();
 	});
 

@@ -64,7 +64,7 @@ describe("what if", { timeout: 60_000 }, () => {
 	test("only needs without a kit are called better or worse, in words", async () => {
 		const workbook = await withCopy();
 		expect((await rowOf(workbook, "Needs that find none ready"))[2]).toContain("worse");
-		expect(await workbook.page.locator(".verdict").count()).toBe(1);
+		await expect.poll(() => workbook.page.locator(".verdict").count()).toBe(1);
 		await workbook.page.getByLabel("Compare").selectOption(COPY);
 		expect(await workbook.headline()).toContain("choose two different");
 		await workbook.page.getByLabel("with", { exact: true }).selectOption("");
