@@ -33,22 +33,23 @@ export interface Check extends Readonly<Record<keyof typeof tests, Judged>> {
  * The result of a readiness check against the kind's list of pieces.
  *
  * Too few pieces: incomplete. A failed function test or damage: in repair. Not clean
- * alone: back to a round. Only a kit that passes all of them is fit for use. A test left blank does
- * not apply to the kit. Undefined where the check was not finished: pieces not
- * counted, more counted than listed, cleanliness not judged.
+ * alone: back to a round. One failure is enough, whatever was not looked at any more. Only a
+ * kit that passes all of them is fit for use. A test left blank does not apply to the kit.
+ * Undefined where nothing failed and the check was not finished: pieces not counted, more
+ * counted than listed, cleanliness not judged.
  *
  * @param listed pieces of the kind's list
  * @example 11 of 12 pieces counted → incomplete, 1 missing
  */
 export function checkResult(check: Check, listed: number): Checked | undefined {
 	const counted = check.pieces_counted;
-	if (counted === null || counted > listed || check.clean === null) return undefined;
-	const missing = listed - counted;
+	const missing = counted === null ? 0 : Math.max(0, listed - counted);
 	if (missing > 0)
 		return { found: "incomplete", missing, reason: say`${missing} of ${listed} pieces missing` };
 	const failed = Object.entries(tests).find(([test]) => check[test as keyof typeof tests] === "no");
 	if (failed) return { found: "in_repair", missing, reason: failed[1] };
 	if (check.damage === "yes") return { found: "in_repair", missing, reason: say`damage was seen` };
 	if (check.clean === "no") return { found: "not_clean", missing, reason: say`not clean` };
+	if (counted === null || counted > listed || check.clean === null) return undefined;
 	return { found: "passed", missing, reason: "" };
 }

@@ -1,6 +1,7 @@
 import { planSettings } from "../births/settings.ts";
 import { chlorineSettings } from "../chlorine/settings.ts";
 import { kitSettings } from "../kits/settings.ts";
+import { recordSettings } from "../record/settings.ts";
 import { roundSettings } from "../rounds/settings.ts";
 import { stockSettings } from "../stock/settings.ts";
 import { vinegarSettings } from "../vinegar/settings.ts";
@@ -15,6 +16,7 @@ export const settings = {
 	...waterSettings,
 	...vinegarSettings,
 	...stockSettings,
+	...recordSettings,
 };
 
 export type SettingKey = keyof typeof settings;

@@ -81,8 +81,24 @@ describe("an unfinished check has no result", () => {
 		["pieces not counted", { pieces_counted: null }],
 		["cleanliness not judged", { clean: null }],
 		["more pieces than listed", { pieces_counted: 13 }],
-		["unfinished, though a test failed", { clean: null, valve_moves: "no" }],
+		["nothing looked at", { pieces_counted: null, clean: null }],
 	] as const)("%s", (_what, change) => {
 		expect(checked(change)).toBeUndefined();
+	});
+});
+
+describe("one failure takes a kit out, whatever was not looked at any more", () => {
+	test.each([
+		[
+			"a test, the rest blank",
+			{ pieces_counted: null, clean: null, valve_moves: "no" },
+			"in_repair",
+		],
+		["a test, more pieces than listed", { pieces_counted: 13, valve_moves: "no" }, "in_repair"],
+		["damage, pieces not counted", { pieces_counted: null, damage: "yes" }, "in_repair"],
+		["dirt, pieces not counted", { pieces_counted: null, clean: "no" }, "not_clean"],
+		["a piece short, cleanliness not judged", { pieces_counted: 11, clean: null }, "incomplete"],
+	] as const)("%s", (_what, change, found) => {
+		expect(checked(change)?.found).toBe(found);
 	});
 });

@@ -1,0 +1,56 @@
+import type { IsoDate } from "../../values/date.ts";
+import type { LocalTime } from "../../values/dateTime.ts";
+
+/** A step of a round by the ward's clock. */
+export interface ActStep {
+	readonly step: string;
+	readonly from: LocalTime;
+	readonly until: LocalTime;
+	readonly isSoak: boolean;
+}
+
+/** A round of reprocessing, from its first step to its last. */
+export interface RoundAct {
+	readonly kind: "round";
+	readonly at: LocalTime;
+	readonly until: LocalTime;
+	readonly round: string;
+	/** Kits it is set aside for. */
+	readonly kits: number;
+	/** Kits that join although nobody used them, if they are still unused then. */
+	readonly renew: string;
+	readonly steps: readonly ActStep[];
+}
+
+/** A stove to be lit; its day is often the one before the round. */
+export interface FireAct {
+	readonly kind: "fire";
+	/** The latest time. */
+	readonly at: LocalTime;
+	/** When the round begins that waits for the water. */
+	readonly until: LocalTime;
+	readonly round: string;
+	readonly forDate: IsoDate;
+	readonly litres: number;
+	readonly fuel: number;
+	readonly fuelMeasure: string;
+}
+
+/** One preparation of chlorine solution; ready when the first soak begins. */
+export interface MixAct {
+	readonly kind: "mix";
+	readonly at: LocalTime;
+	/** When it must be ready. */
+	readonly until: LocalTime;
+	readonly round: string;
+	readonly product: string;
+	/** Blank where it goes by the label. */
+	readonly lot: string;
+	readonly litres: number;
+	readonly quantity: number;
+	readonly measure: string;
+	readonly waterLitres: number;
+}
+
+/** Something to do, from the plan, on the ward's own clock. */
+export type Act = RoundAct | FireAct | MixAct;
