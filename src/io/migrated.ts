@@ -16,7 +16,10 @@ const steps: Readonly<Record<number, Step>> = {
 };
 
 /** Settings that came with another usual value than what held before: an older workbook keeps its meaning. */
-const HELD: Readonly<Record<string, string>> = { renew_kits: "when_expired" };
+const HELD: Readonly<Record<string, string>> = {
+	renew_kits: "when_expired",
+	dose_for_wet_kits: "no",
+};
 
 /**
  * The workbook with its texts in the present edition of the format, edition by edition.

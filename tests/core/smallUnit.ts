@@ -9,12 +9,13 @@ export function tableOf(text: string): TextTable {
 	return { header, rows };
 }
 
-/** A small invented unit: every file of the format, each as short as it can be. Its products do not fade. */
+/** A small invented unit: every file of the format, each as short as it can be. Its products do not fade, its kits carry no water into the soak. */
 const files: Record<string, string> = {
 	"unit.csv": `key,value
 		unit_name,Test unit
 		plan_start,2027-03-01
-		births_per_day,6`,
+		births_per_day,6
+		carry_in_ml_per_kit,0`,
 	"births.csv": "date,births,note",
 	"rounds.csv": `start,label
 		07:00,morning

@@ -31,6 +31,11 @@ const named = (name: string, text: string) => ({ name, bytes: new TextEncoder().
 const files = texts.map(([name, text]) => named(name, text));
 const first = readFiles([...files, named("datapackage.json", description)]);
 
+const HELD = [
+	["renew_kits", "when_expired"],
+	["dose_for_wet_kits", "no"],
+];
+
 /** Every cell with text in it, by file, row and column. */
 function cellsOf({ tables }: Workbook): string[] {
 	return Object.entries(tables).flatMap(([file, { header, rows }]) =>
@@ -71,12 +76,14 @@ describe("a workbook of the first edition", () => {
 		expect(cellsOf(now)).toEqual(expect.arrayContaining(cellsOf(first.workbook)));
 		// What is new since and would count with another value stands there as it was.
 		const unit = first.workbook.tables["unit.csv"] as TextTable;
-		const held = { ...unit, rows: [...unit.rows, ["renew_kits", "when_expired"]] };
+		const held = { ...unit, rows: [...unit.rows, ...HELD] };
 		const before = plan(withTable(first.workbook, "unit.csv", held));
 		const after = plan(now);
 		expect(after.problems).toEqual(before.problems);
 		expect(after.problems.filter(({ weight }) => weight === "error")).toEqual([]);
-		expect(after.problems.map(({ code }) => code)).toContain("renewed-when-expired");
+		const codes = after.problems.map(({ code }) => code);
+		expect(codes).toContain("renewed-when-expired");
+		expect(codes).toContain("not-dosed-for-wet-kits");
 		const written = ({ tables }: Plan) => Object.values(tables).map(computedCsv);
 		expect(written(after)).toEqual(written(before));
 	});
@@ -89,22 +96,27 @@ describe("a workbook of the first edition", () => {
 	});
 });
 
-describe("when unused kits are renewed", () => {
+describe("a setting whose usual value came later", () => {
 	const unit = (...rows: string[][]) => ({
 		"unit.csv": { header: ["key", "value"], rows: [["unit_name", "A"], ...rows] },
 	});
-	const renewal = (workbook: Workbook) =>
-		migrated(workbook).tables["unit.csv"]?.rows.find(([key]) => key === "renew_kits")?.[1];
+	describe.each([
+		["renew_kits", "when_expired", "in_time"],
+		["dose_for_wet_kits", "no", "yes"],
+	])("%s", (key, before, since) => {
+		const held = (workbook: Workbook) =>
+			migrated(workbook).tables["unit.csv"]?.rows.find(([name]) => name === key)?.[1];
 
-	test.each([1, 2])("edition %d: as it was, unless it says so itself", (format) => {
-		expect(renewal({ format, tables: unit() })).toBe("when_expired");
-		expect(renewal({ format, tables: unit(["renew_kits", " "]) })).toBe("when_expired");
-		expect(renewal({ format, tables: unit(["renew_kits", "in_time"]) })).toBe("in_time");
-	});
+		test.each([1, 2])("edition %d: as it was, unless it says so itself", (format) => {
+			expect(held({ format, tables: unit() })).toBe(before);
+			expect(held({ format, tables: unit([key, " "]) })).toBe(before);
+			expect(held({ format, tables: unit([key, since]) })).toBe(since);
+		});
 
-	test("today's edition: in time where nothing is said", () => {
-		expect(renewal({ tables: unit() })).toBeUndefined();
-		expect(renewal({ tables: unit(["renew_kits", ""]) })).toBe("");
+		test("today's edition: as usual now where nothing is said", () => {
+			expect(held({ tables: unit() })).toBeUndefined();
+			expect(held({ tables: unit([key, ""]) })).toBe("");
+		});
 	});
 });
 

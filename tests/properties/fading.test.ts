@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import { isTooWeak } from "../../src/core/chlorine/isTooWeak.ts";
 import { strengthOfLiquid } from "../../src/core/chlorine/strengthOfLiquid.ts";
 import { strengthOfPowder } from "../../src/core/chlorine/strengthOfPowder.ts";
+import { valueIn } from "../../src/core/outcome.ts";
+import { dosingFor } from "../../src/core/plan/chlorine/dosing.ts";
 import { productFigures, strongLots } from "../../src/core/plan/chlorine/productFigures.ts";
 import { strengthOfLot } from "../../src/core/plan/chlorine/strengthOfLot.ts";
 import { plan } from "../../src/core/plan/plan.ts";
@@ -99,10 +101,11 @@ test("a lot is strong and in date on its last usable day, and weak or out of dat
 			const [product] = productFigures(read);
 			const [lot] = read.tables.lots.rows;
 			if (!product || !lot) throw new Error("there should be a product and a lot");
+			const startPct = valueIn(dosingFor(read).startPct) as number;
 			const usable = (day: string) =>
-				!isTooWeak(strengthOfLot(read, product, lot, day), of.target) &&
+				!isTooWeak(strengthOfLot(read, product, lot, day), startPct) &&
 				(lot.value.expires_on === null || day <= lot.value.expires_on);
-			const offered = (day: string) => strongLots(read, product, day).length === 1;
+			const offered = (day: string) => strongLots(dosingFor(read), product, day).length === 1;
 			const last = String(columnOf(plan(workbook), "strength.csv", "last_usable_day")[0]);
 			expect(offered(FIRST)).toBe(usable(FIRST));
 			if (last === "not usable") {

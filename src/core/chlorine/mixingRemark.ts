@@ -2,15 +2,14 @@ import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import { lotRemark } from "./lotRemark.ts";
-import { strengthToStartFrom } from "./strengthAfterCarryIn.ts";
 
 interface Inputs {
 	readonly strengthMadePct: number;
 	readonly afterCarryInPct: number;
 	readonly targetPct: number;
-	readonly bathLitres: number;
+	/** Strength that is mixed for it. */
+	readonly wantedPct: number;
 	readonly kits: number;
-	readonly mlPerKit: number;
 	/** What is to be known of the lot, said first. */
 	readonly ofLot: string;
 }
@@ -26,15 +25,14 @@ export const mixingRemark = calculation<Inputs, string>({
 	key: "mixing_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength wanted or falls under it after the wet kits, after what is to be known of the lot.`,
+	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength to mix or falls under it after the wet kits, after what is to be known of the lot.`,
 	source: commonPractice,
 	inputs: {
 		strengthMadePct: { label: say`Strength made`, unit: "%" },
 		afterCarryInPct: { label: say`Strength after wet kits`, unit: "%" },
 		targetPct: { label: say`Strength of the soak`, unit: "%" },
-		bathLitres: { label: say`Solution in the soak container`, unit: "L" },
+		wantedPct: { label: say`Strength to mix`, unit: "%" },
 		kits: { label: say`Kits through the bath`, unit: say`kits` },
-		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit` },
 		ofLot: { label: lotRemark.label, unit: "" },
 	},
 	example: {
@@ -42,26 +40,23 @@ export const mixingRemark = calculation<Inputs, string>({
 			strengthMadePct: 0.7,
 			afterCarryInPct: 0.7,
 			targetPct: 0.5,
-			bathLitres: 5,
+			wantedPct: 0.5,
 			kits: 3,
-			mlPerKit: 0,
 			ofLot: "",
 		},
 		result: say`More than ${FAR_OVER_PCT} % over ${shown(0.5)}: use a finer measure or a larger volume.`,
 		within: 0,
 	},
-	compute: ({ ofLot, strengthMadePct, afterCarryInPct, targetPct, ...bath }) => {
+	compute: ({ ofLot, strengthMadePct, afterCarryInPct, targetPct, wantedPct, kits }) => {
 		const remarks = ofLot === "" ? [] : [ofLot];
-		if (strengthMadePct > targetPct * (1 + FAR_OVER_PCT / 100) + ROUNDING_ERROR)
+		if (strengthMadePct > wantedPct * (1 + FAR_OVER_PCT / 100) + ROUNDING_ERROR)
 			remarks.push(
-				say`More than ${FAR_OVER_PCT} % over ${shown(targetPct)}: use a finer measure or a larger volume.`,
+				say`More than ${FAR_OVER_PCT} % over ${shown(wantedPct)}: use a finer measure or a larger volume.`,
 			);
-		if (afterCarryInPct < targetPct - ROUNDING_ERROR) {
-			const start = strengthToStartFrom({ ...bath, strengthMadePct: targetPct });
+		if (afterCarryInPct < targetPct - ROUNDING_ERROR)
 			remarks.push(
-				say`Under ${shown(targetPct)} after ${bath.kits} wet kits: drain and dry them well, or start from ${shown(Math.ceil(start * 1000) / 1000)}.`,
+				say`Under ${shown(targetPct)} after ${kits} wet kits: drain and dry them well, or set it to be dosed for wet kits.`,
 			);
-		}
 		return remarks.join(" ");
 	},
 });

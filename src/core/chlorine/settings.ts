@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice, estimate, sources } from "../sources.ts";
-import { choice } from "../values/choice.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 import { LONGEST_SOLUTION_HOURS } from "./longestSolutionHours.ts";
 
@@ -90,6 +90,15 @@ export const chlorineSettings = {
 		fallback: 30,
 		help: say`Drain and dry before the soak: water weakens it.`,
 		source: estimate,
+	}),
+	dose_for_wet_kits: typed({
+		label: say`Dosed for wet kits`,
+		unit: "",
+		value: yesNo(),
+		fallback: "yes",
+		help: say`yes: mixed so much stronger that the soak is still at its strength after the last wet kit. no: mixed at its strength, and weaker after them.`,
+		source: sources.carryIn,
+		added: true,
 	}),
 	measure_step_ml: typed({
 		label: say`Smallest step of the measuring jug`,

@@ -32,13 +32,3 @@ export const strengthAfterCarryIn = calculation<Inputs, number>({
 	compute: ({ strengthMadePct, bathLitres, kits, mlPerKit }) =>
 		(strengthMadePct * bathLitres) / (bathLitres + (kits * mlPerKit) / ML_PER_LITRE),
 });
-
-/** Strength to start from so that the soak still has the wanted strength after the wet kits. */
-export function strengthToStartFrom({
-	strengthMadePct: wantedPct,
-	bathLitres,
-	kits,
-	mlPerKit,
-}: Inputs): number {
-	return (wantedPct * (bathLitres + (kits * mlPerKit) / ML_PER_LITRE)) / bathLitres;
-}

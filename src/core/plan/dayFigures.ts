@@ -97,10 +97,15 @@ const ownBirths = memoizeByObject((table: ReadTable<BirthsRow>) => {
 
 /** The figures of every day of the plan, in order. */
 export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
-	return dayDemands(unit, dates).map((day) => withCounts(unit, day));
+	return withCounts(unit, dayDemands(unit, dates));
 }
 
-function withCounts(unit: UnitFigures, day: DayDemand): DayFigures {
+/** The demands of days with what follows from them. */
+export function withCounts(unit: UnitFigures, days: readonly DayDemand[]): DayFigures[] {
+	return days.map((day) => countedDay(unit, day));
+}
+
+function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
 	const { kinds, rounds } = day;
 	return {
 		...day,

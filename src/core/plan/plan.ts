@@ -1,9 +1,8 @@
 import type { AnyTable } from "../computedTable.ts";
-import { answer, type Outcome, problemsOf } from "../outcome.ts";
+import { problemsOf } from "../outcome.ts";
 import { distinct, type Problem } from "../problem.ts";
-import { type ReadWorkbook, readWorkbook } from "../read/readWorkbook.ts";
+import { readWorkbook } from "../read/readWorkbook.ts";
 import { computedSheets } from "../sheets/computedSheets.ts";
-import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 import type { Workbook } from "../workbook.ts";
 import { registerAdvice } from "./births/registerAdvice.ts";
 import { productAdvice } from "./chlorine/productAdvice.ts";
@@ -12,12 +11,12 @@ import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { kitAdvice } from "./kits/kitAdvice.ts";
 import { pieceAdvice } from "./kits/pieceAdvice.ts";
 import { recordProblems } from "./kits/recordProblems.ts";
+import { plannedUnit } from "./plannedUnit.ts";
 import { planTables } from "./planTables.ts";
 import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
 import { unknownItems } from "./store/useOfItem.ts";
-import { unitFigures } from "./unitFigures.ts";
 import { waterAdvice } from "./water/waterAdvice.ts";
 
 /** Everything that follows from a workbook. */
@@ -33,12 +32,10 @@ export interface Plan {
 /** Makes the plan: one immutable input, one output, nothing remembered. */
 export function plan(workbook: Workbook): Plan {
 	const read = readWorkbook(workbook);
-	const dates = datesOf(read);
-	if (!dates.ok) return withoutDates([...read.problems, ...dates.problems]);
-	const first = dates.value[0] as IsoDate;
-	const last = dates.value.at(-1) as IsoDate;
-	const unit = unitFigures(read, first, last);
-	const made = planTables(unit, dates.value);
+	const planned = plannedUnit(read);
+	if (!planned.ok) return withoutDates([...read.problems, ...planned.problems]);
+	const { unit, days, first, last } = planned.value;
+	const made = planTables(unit, days);
 	const missing = made.needed.flatMap(unanswered);
 	return {
 		tables: byFile([...made.needed, ...made.compared, ...made.views]),
@@ -61,14 +58,6 @@ export function plan(workbook: Workbook): Plan {
 		]),
 		made: missing.length === 0,
 	};
-}
-
-function datesOf({ settings }: ReadWorkbook): Outcome<IsoDate[]> {
-	const { plan_start: start, plan_days: days } = settings;
-	if (!start.outcome.ok) return start.outcome;
-	if (!days.outcome.ok) return days.outcome;
-	const first = dayNumber(start.outcome.value) as number;
-	return answer(Array.from({ length: days.outcome.value }, (_, day) => isoDate(first + day)));
 }
 
 /** The problems for which cells of a table have no answer. */

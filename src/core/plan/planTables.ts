@@ -11,7 +11,7 @@ import { wallTableTable } from "./chlorine/wallTableTable.ts";
 import { wardUses } from "./chlorine/wardUses.ts";
 import { wardUseTable } from "./chlorine/wardUseTable.ts";
 import { countsOfDay, countsOfPeriod } from "./countsOfPeriod.ts";
-import { type DayFigures, dayFigures } from "./dayFigures.ts";
+import { type DayDemand, type DayFigures, withCounts } from "./dayFigures.ts";
 import { dayPlanTable } from "./dayPlanTable.ts";
 import { type CoverFigures, coverFigures } from "./kits/coverFigures.ts";
 import { dayCoverTable } from "./kits/dayCoverTable.ts";
@@ -46,9 +46,10 @@ export interface PlanTables {
 }
 
 /** All computed sheets of a plan for the days given; at least one day. */
-export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTables {
+export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): PlanTables {
 	const litres = litresOfPreparation(unit.read);
-	const days = dayFigures(unit, dates);
+	const days = withCounts(unit, demands);
+	const dates = days.map(({ date }) => date);
 	const cover = coverFigures(unit, days);
 	const counts = countsOfPeriod(unit, days);
 	const period = measureFigures(unit, litres, counts);
@@ -71,7 +72,7 @@ export function planTables(unit: UnitFigures, dates: readonly IsoDate[]): PlanTa
 			kitCoverTable(cover),
 			supplyUseTable(unit, days, counts, period, ward),
 		],
-		compared: [mixingTable(unit, cover, firstDay)],
+		compared: [mixingTable(unit, firstDay)],
 		views: [
 			forecastTable(unit, days),
 			scorecardTable(unit.register),

@@ -13,9 +13,10 @@ import type { StepsRow } from "../sheets/steps.ts";
 import type { IsoDate } from "../values/date.ts";
 import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
 import { type RegisterFigures, registerFigures, usableForecast } from "./births/registerFigures.ts";
+import { type Dosing, dosingFor } from "./chlorine/dosing.ts";
 import {
 	type ProductFigures,
-	preparationOn,
+	preparationInUse,
 	productFigures,
 	productInUse,
 } from "./chlorine/productFigures.ts";
@@ -27,8 +28,7 @@ import { hourShares } from "./rounds/hourShares.ts";
 import { type Timetable, timetable } from "./rounds/timetable.ts";
 
 /** What holds for the unit on every day of the plan. */
-export interface UnitFigures {
-	readonly read: ReadWorkbook;
+export interface UnitFigures extends Dosing {
 	readonly afterEachUse: boolean;
 	readonly timetable: Timetable;
 	readonly hourShares: Figure<HourShares>;
@@ -61,6 +61,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const { reprocessing } = settings;
 	const products = productFigures(read);
 	const inUse = productInUse(read, products);
+	const dosing = dosingFor(read);
 	const steps = listFigure(say`Steps of a round`, "min", tables.steps, (rows) =>
 		rows.map((row) => row.value),
 	);
@@ -80,7 +81,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const share = learned ? register.kitShare : settings.kits_used_per_100_births;
 	const kinds = kindFigures(read, share, (kit) => serving.has(kit.kit));
 	return {
-		read,
+		...dosing,
 		afterEachUse: reprocessing.outcome.ok && reprocessing.outcome.value === "after_each_use",
 		timetable: reprocessing.outcome.ok ? timetable(tables.rounds) : notKnown(reprocessing),
 		hourShares: hourShares(tables.hours, tables.records),
@@ -109,7 +110,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		}),
 		products,
 		productInUse: inUse,
-		preparationOn: (day) => ("row" in inUse ? preparationOn(read, inUse, day).preparation : inUse),
+		preparationOn: preparationInUse(dosing, inUse),
 	};
 }
 

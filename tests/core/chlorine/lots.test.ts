@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Strength } from "../../../src/core/chlorine/availableChlorine.ts";
+import { dosingFor } from "../../../src/core/plan/chlorine/dosing.ts";
 import {
 	lotsWithStrength,
 	preparationOn,
@@ -28,13 +29,14 @@ const lotsOf = (
 	settings: Record<string, number> = {},
 ) => {
 	const read = readWorkbook(unitWith(settings, changes));
+	const dosing = dosingFor(read);
 	const [product] = productFigures(read);
 	if (!product) throw new Error("there should be a product");
 	const named = (lots: ReturnType<typeof strongLots>) => lots.map(({ lot }) => lot?.value.lot);
 	return {
-		strong: named(strongLots(read, product, day)),
-		all: named(lotsWithStrength(read, product, day)),
-		used: preparationOn(read, product, day),
+		strong: named(strongLots(dosing, product, day)),
+		all: named(lotsWithStrength(dosing, product, day)),
+		used: preparationOn(dosing, product, day),
 	};
 };
 

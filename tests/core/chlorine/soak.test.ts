@@ -1,10 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { kitsInLoad } from "../../../src/core/chlorine/kitsInLoad.ts";
 import { mixingRemark } from "../../../src/core/chlorine/mixingRemark.ts";
-import {
-	strengthAfterCarryIn,
-	strengthToStartFrom,
-} from "../../../src/core/chlorine/strengthAfterCarryIn.ts";
+import { strengthAfterCarryIn } from "../../../src/core/chlorine/strengthAfterCarryIn.ts";
+import { strengthToStartFrom } from "../../../src/core/chlorine/strengthToStartFrom.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
@@ -26,17 +24,23 @@ describe("wet kits", () => {
 		},
 	);
 
-	test("the strength to start from ends at the strength wanted", () => {
-		const bath = { bathLitres: 5, kits: 3, mlPerKit: 30 };
-		const start = strengthToStartFrom({ ...bath, strengthMadePct: 0.5 });
-		expectWithin(start, 0.509, 1e-12, "%");
-		expectWithin(
-			answerOf(strengthAfterCarryIn, { ...bath, strengthMadePct: start }),
-			0.5,
-			1e-12,
-			"%",
-		);
-	});
+	test.each([
+		[0.5, 5, 3, 30, 0.509],
+		[0.1, 4, 6, 50, 0.1075],
+		[0.5, 5, 3, 0, 0.5],
+	])(
+		"%d %% in %d L after %d kits of %d mL: mixed at %d %%, which ends at the strength wanted",
+		(targetPct, bathLitres, kits, mlPerKit, start) => {
+			const bath = { bathLitres, kits, mlPerKit };
+			const made = answerOf(strengthToStartFrom, { ...bath, targetPct, forWetKits: "yes" });
+			expectWithin(made, start, 1e-12, "%");
+			const after = answerOf(strengthAfterCarryIn, { ...bath, strengthMadePct: made });
+			expectWithin(after, targetPct, 1e-12, "%");
+			expect(answerOf(strengthToStartFrom, { ...bath, targetPct, forWetKits: "no" })).toBe(
+				targetPct,
+			);
+		},
+	);
 });
 
 describe("the load in the container", () => {
@@ -72,20 +76,20 @@ describe("remarks on a mix", () => {
 		strengthMadePct: 0.52,
 		afterCarryInPct: 0.51,
 		targetPct: 0.5,
-		bathLitres: 5,
+		wantedPct: 0.5,
 		kits: 3,
-		mlPerKit: 30,
 		ofLot: "",
 	};
 	test.each([
 		["nothing to say", {}, /^$/],
 		["just 20 % over", { strengthMadePct: 0.6 }, /^$/],
 		["over 20 % over", { strengthMadePct: 0.601 }, /^More than 20 % over 0.5 %/],
+		["20 % over what is mixed for wet kits", { strengthMadePct: 0.61, wantedPct: 0.51 }, /^$/],
 		["just the strength wanted", { afterCarryInPct: 0.5 }, /^$/],
 		[
 			"under it after wet kits",
 			{ afterCarryInPct: 0.499 },
-			/^Under 0.5 % after 3 wet kits.*start from 0.509 %\.$/,
+			/^Under 0.5 % after 3 wet kits.*dosed for wet kits\.$/,
 		],
 		["of the lot first", { ofLot: "Too little.", strengthMadePct: 0.7 }, /^Too little\. More than/],
 		["two things", { strengthMadePct: 0.7, afterCarryInPct: 0.4 }, /^More than.*Under/],

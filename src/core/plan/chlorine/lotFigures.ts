@@ -24,7 +24,7 @@ export const NOT_USABLE = say`not usable`;
 
 /** Every lot of every chlorine product, in the order of the store's sheet. */
 export function lotFigures(unit: UnitFigures, firstDay: IsoDate): LotFigures[] {
-	const target = valueIn(unit.read.settings.target_strength_pct) ?? 0;
+	const target = valueIn(unit.startPct) ?? 0;
 	return unit.products.flatMap((product) =>
 		unit.read.tables.lots.rows
 			.filter(({ value }) => value.item === product.row.value.product)

@@ -17,7 +17,7 @@ export function mixingDaysTable(
 	return onDemand(mixingDaysSheet, () =>
 		days.map((day) => {
 			const inUse = unit.productInUse;
-			const lot = "row" in inUse ? preparationOn(unit.read, inUse, day.date).lot : undefined;
+			const lot = "row" in inUse ? preparationOn(unit, inUse, day.date).lot : undefined;
 			return {
 				date: nameFigure(say`Date`, day.date),
 				lot: lot ? cellFigure(lotsSheet, lot, "lot") : nameFigure(say`Lot`, ""),

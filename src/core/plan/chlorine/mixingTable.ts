@@ -9,7 +9,6 @@ import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingSheet } from "../../sheets/mixing.ts";
 import { sources } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
-import type { CoverFigures } from "../kits/coverFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { preparationCells } from "./preparationCells.ts";
 import {
@@ -20,35 +19,16 @@ import {
 } from "./productFigures.ts";
 import { remarkOnLot } from "./remarkOnLot.ts";
 
-const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
-	key: "kits_through_bath",
-	label: say`Kits through the bath`,
-	unit: say`kits`,
-	formula: say`A full soak, or the kits of the fullest round where they are more.`,
-	source: sources.carryIn,
-	inputs: {
-		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
-		fullestRound: { label: say`Kits in the fullest round`, unit: say`kits`, min: 0 },
-	},
-	example: { inputs: { kitsInLoad: 3, fullestRound: 5 }, result: 5, within: 0 },
-	compute: ({ kitsInLoad, fullestRound }) => Math.max(kitsInLoad, fullestRound),
-});
-
 /** One row for each product and usable lot; a product without one is shown at its label's strength. */
 export function mixingTable(
 	unit: UnitFigures,
-	cover: CoverFigures,
 	firstDay: IsoDate,
 ): ComputedTable<typeof mixingSheet> {
-	const kits = derive(kitsThroughBath, {
-		kitsInLoad: unit.kitsInLoad,
-		fullestRound: cover.kitsOfFullestRound,
-	});
 	const rows = unit.products.flatMap((product) => {
-		const lots = strongLots(unit.read, product, firstDay);
-		const shown = lots.length > 0 ? lots : [preparationOn(unit.read, product, firstDay)];
+		const lots = strongLots(unit, product, firstDay);
+		const shown = lots.length > 0 ? lots : [preparationOn(unit, product, firstDay)];
 		return shown.map((lot, at) =>
-			mixingRow(unit, product, lot, kits, remarkOnLot(unit.read, product, lot, shown[at + 1])),
+			mixingRow(unit, product, lot, remarkOnLot(unit.read, product, lot, shown[at + 1])),
 		);
 	});
 	return { sheet: mixingSheet, rows };
@@ -58,7 +38,6 @@ function mixingRow(
 	unit: UnitFigures,
 	product: ProductFigures,
 	{ lot, strength, preparation }: LotPreparation,
-	kits: Figure,
 	ofLot: Figure<string>,
 ): ComputedRow<typeof mixingSheet> {
 	const { settings } = unit.read;
@@ -67,7 +46,7 @@ function mixingRow(
 	const afterCarryIn = derive(strengthAfterCarryIn, {
 		strengthMadePct: made,
 		bathLitres: settings.soak_fill_litres,
-		kits,
+		kits: unit.kitsThroughBath,
 		mlPerKit: settings.carry_in_ml_per_kit,
 	});
 	return {
@@ -80,9 +59,8 @@ function mixingRow(
 			strengthMadePct: made,
 			afterCarryInPct: afterCarryIn,
 			targetPct: settings.target_strength_pct,
-			bathLitres: settings.soak_fill_litres,
-			kits,
-			mlPerKit: settings.carry_in_ml_per_kit,
+			wantedPct: unit.startPct,
+			kits: unit.kitsThroughBath,
 			ofLot,
 		}),
 	};

@@ -3,6 +3,7 @@ import { advice, type Problem } from "../../problem.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
+import { unitSheet } from "../../sheets/unit.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { usableLots } from "../store/usableLots.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -15,6 +16,25 @@ export function productAdvice(unit: UnitFigures, firstDay: IsoDate): Problem[] {
 		...productWithoutLot(unit, firstDay),
 		...lotInUse(unit, firstDay),
 		...productsNotInStore(unit),
+		...weakenedByWetKits(unit),
+	];
+}
+
+/** Once for the setting, where wet kits are said to carry water in and the dose does not count it. */
+function weakenedByWetKits({ read: { settings } }: UnitFigures): Problem[] {
+	const dosed = valueIn(settings.dose_for_wet_kits);
+	const millilitres = valueIn(settings.carry_in_ml_per_kit) ?? 0;
+	if (dosed !== "no" || millilitres === 0) return [];
+	return [
+		advice(
+			{ file: unitSheet.file, line: null, column: "dose_for_wet_kits" },
+			{
+				code: "not-dosed-for-wet-kits",
+				received: dosed,
+				allowed: "yes",
+				message: say`The solution is mixed at the strength of the soak, and the ${millilitres} mL of water that each wet kit carries in bring it below. With yes it is mixed so much stronger that it is still reached after the last kit. Your protocol decides.`,
+			},
+		),
 	];
 }
 
@@ -35,9 +55,10 @@ function productWithoutLot({ productInUse, read }: UnitFigures, firstDay: IsoDat
 }
 
 /** What to know of the lot that is measured out from on the first day. */
-function lotInUse({ productInUse, read }: UnitFigures, firstDay: IsoDate): Problem[] {
+function lotInUse(unit: UnitFigures, firstDay: IsoDate): Problem[] {
+	const { productInUse, read } = unit;
 	if (!("row" in productInUse)) return [];
-	const [first, next] = strongLots(read, productInUse, firstDay);
+	const [first, next] = strongLots(unit, productInUse, firstDay);
 	if (!first?.lot) return [];
 	const remark = valueIn(remarkOnLot(read, productInUse, first, next)) ?? "";
 	if (remark === "") return [];

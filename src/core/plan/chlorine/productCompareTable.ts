@@ -107,7 +107,7 @@ export function productCompareTable(
 		return unit.products.flatMap((product) => {
 			const interval = derive(bestInterval, {
 				litresPerDay,
-				targetPct: unit.read.settings.target_strength_pct,
+				targetPct: unit.startPct,
 				strengths: freshStrengths(unit, product),
 				pack: packOf(unit, product),
 			});

@@ -12,6 +12,7 @@ import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { usableLots } from "../store/usableLots.ts";
+import type { Dosing } from "./dosing.ts";
 import { litresOfPreparation } from "./litresOfPreparation.ts";
 import { strengthOfLot } from "./strengthOfLot.ts";
 import { strengthOnLabel } from "./strengthOnLabel.ts";
@@ -68,54 +69,62 @@ export function productInUse(
 
 /**
  * The lots of a product that can be used on a day, first to expire first, each with
- * its strength that day. Lots that have faded below the strength wanted are left out.
+ * its strength that day. Lots that have faded below the strength to mix are left out.
  */
 export function strongLots(
-	read: ReadWorkbook,
+	dosing: Dosing,
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation[] {
-	const target = valueIn(read.settings.target_strength_pct) ?? 0;
-	return lotsWithStrength(read, product, day).filter(
-		({ strength }) => !isTooWeak(strength, target),
+	const startPct = valueIn(dosing.startPct) ?? 0;
+	return lotsWithStrength(dosing, product, day).filter(
+		({ strength }) => !isTooWeak(strength, startPct),
 	);
 }
 
 /** Every lot of a product in the store and in date, whatever its strength. */
 export function lotsWithStrength(
-	read: ReadWorkbook,
+	dosing: Dosing,
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation[] {
-	return usableLots(read, product.row.value.product, day).map((lot) => {
-		const strength = strengthOfLot(read, product, lot, day);
+	return usableLots(dosing.read, product.row.value.product, day).map((lot) => {
+		const strength = strengthOfLot(dosing.read, product, lot, day);
 		const place = { file: lotsSheet.file, line: lot.line, column: "lot" };
-		return { lot, strength, preparation: preparationWith(read, strength, place) };
+		return { lot, strength, preparation: preparationWith(dosing, strength, place) };
 	});
 }
 
 /** What a preparation takes on a day: from the lot to use first; without any lot, by the label. */
 export function preparationOn(
-	read: ReadWorkbook,
+	dosing: Dosing,
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation {
-	const [first] = strongLots(read, product, day);
+	const [first] = strongLots(dosing, product, day);
 	if (first) return first;
-	const [weak] = lotsWithStrength(read, product, day);
+	const [weak] = lotsWithStrength(dosing, product, day);
 	if (weak) return weak;
 	const place = { file: chlorineSheet.file, line: product.row.line, column: "strength" };
 	const { strength } = product;
-	return { lot: undefined, strength, preparation: preparationWith(read, strength, place) };
+	return { lot: undefined, strength, preparation: preparationWith(dosing, strength, place) };
+}
+
+/** One preparation on a day with the product in use, or why there is not exactly one. */
+export function preparationInUse(
+	dosing: Dosing,
+	inUse: ProductFigures | Figure<never>,
+): (day: IsoDate) => Figure<Preparation> {
+	return (day) => ("row" in inUse ? preparationOn(dosing, inUse, day).preparation : inUse);
 }
 
 /** One preparation from a product of the strength given: the unit's own litres and strength, unless others are. */
 export function preparationWith(
-	read: ReadWorkbook,
+	{ read, startPct }: Dosing,
 	strength: Figure<Strength>,
 	place: Place,
 	litres: Figure = litresOfPreparation(read),
-	targetPct: Figure = read.settings.target_strength_pct,
+	targetPct: Figure = startPct,
 ): Figure<Preparation> {
 	const { measure_step_ml: stepMl, measure_step_g: stepGrams } = read.settings;
 	return derive(measureOut, { strength, litres, targetPct, stepMl, stepGrams }, place);

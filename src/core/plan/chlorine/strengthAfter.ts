@@ -7,6 +7,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import type { Dosing } from "./dosing.ts";
 import type { ProductFigures } from "./productFigures.ts";
 import { strengthOnDay } from "./strengthOfLot.ts";
 
@@ -58,7 +59,7 @@ const staysStrong = calculation<{ strength: Fresh; targetPct: number }, number |
 
 /** Days for which a fresh delivery makes the strength wanted; null where no end is in sight. */
 export function freshStaysStrong(
-	read: ReadWorkbook,
+	{ read, startPct }: Dosing,
 	product: ProductFigures,
 ): Figure<number | null> {
 	const { strength } = product;
@@ -67,6 +68,6 @@ export function freshStaysStrong(
 		strength: strength.outcome.ok
 			? { ...strength, outcome: answer({ ...strength.outcome.value, after }) }
 			: (strength as Figure<never>),
-		targetPct: read.settings.target_strength_pct,
+		targetPct: startPct,
 	});
 }

@@ -50,19 +50,18 @@ export function wallTableTable(
 ): ComputedTable<typeof wallTableSheet> {
 	return onDemand(wallTableSheet, () =>
 		unit.products.flatMap((product) => {
-			const strong = strongLots(unit.read, product, firstDay);
-			const lots = strong.length > 0 ? strong : [preparationOn(unit.read, product, firstDay)];
+			const strong = strongLots(unit, product, firstDay);
+			const lots = strong.length > 0 ? strong : [preparationOn(unit, product, firstDay)];
 			return lots.flatMap(({ lot, strength }) =>
 				CONTAINER_LITRES.map((size) => {
 					const place = { file: lotsSheet.file, line: lot?.line ?? null, column: "lot" };
 					const litres: Figure = nameFigure(say`Make up to`, size);
-					const preparation = preparationWith(unit.read, strength, place, litres);
-					const targetPct = unit.read.settings.target_strength_pct;
+					const preparation = preparationWith(unit, strength, place, litres);
 					return {
 						product: product.name,
 						lot: lot ? cellFigure(lotsSheet, lot, "lot") : nameFigure(say`Lot`, ""),
 						...preparationCells(preparation),
-						exact_litres: derive(exactLitres, { preparation, targetPct }),
+						exact_litres: derive(exactLitres, { preparation, targetPct: unit.startPct }),
 					};
 				}),
 			);

@@ -71,13 +71,14 @@ function notUnderstood({ line, value, problems }: BadRow<WardSolutionRow>): Ward
 }
 
 function mixedOn(
-	{ read, productInUse }: UnitFigures,
+	unit: UnitFigures,
 	date: IsoDate,
 	litres: Figure,
 	strengthPct: Figure,
 ): Figure<Preparation> {
+	const { productInUse } = unit;
 	if (!("row" in productInUse)) return productInUse;
-	const { strength } = preparationOn(read, productInUse, date);
+	const { strength } = preparationOn(unit, productInUse, date);
 	const place = { file: chlorineSheet.file, line: productInUse.row.line, column: "strength" };
-	return preparationWith(read, strength, place, litres, strengthPct);
+	return preparationWith(unit, strength, place, litres, strengthPct);
 }

@@ -4,7 +4,7 @@ import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { commonPractice } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { preparationOn } from "../chlorine/productFigures.ts";
+import { preparationInUse } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import { countsOfPeriod } from "../countsOfPeriod.ts";
@@ -85,7 +85,7 @@ export function ruleChanges(unit: UnitFigures): { name: string; unit: UnitFigure
 			unit: {
 				...unit,
 				productInUse: product,
-				preparationOn: (day: IsoDate) => preparationOn(unit.read, product, day).preparation,
+				preparationOn: preparationInUse(unit, product),
 			},
 		}));
 	return [...others, ...otherRule(unit)];

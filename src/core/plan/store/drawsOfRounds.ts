@@ -10,6 +10,7 @@ import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import type { JournalEntry } from "../../stock/onHand.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
+import { dosingFor } from "../chlorine/dosing.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
@@ -67,7 +68,7 @@ function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Dr
 	const labelled = { row: product, strength: strengthOnLabel(product) };
 	const strength = valueIn(strengthOfLot(read, labelled, lot, value.date));
 	const litres = value.litres ?? valueIn(litresOfPreparation(read));
-	const targetPct = valueIn(settings.target_strength_pct);
+	const targetPct = valueIn(dosingFor(read).startPct);
 	const stepMl = valueIn(settings.measure_step_ml);
 	const stepGrams = valueIn(settings.measure_step_g);
 	if (!strength || !litres || !targetPct || !stepMl || !stepGrams) return [];

@@ -4,7 +4,6 @@ import { valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
-import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
@@ -52,10 +51,9 @@ export function demandOf(
 /** From the lot to use first; where none is strong enough, as a fresh delivery makes it: that is what is ordered. */
 function preparationToOrderFor(unit: UnitFigures, day: IsoDate): Figure<Preparation> {
 	const { productInUse: inUse } = unit;
-	if (!("row" in inUse) || strongLots(unit.read, inUse, day).length > 0)
-		return unit.preparationOn(day);
+	if (!("row" in inUse) || strongLots(unit, inUse, day).length > 0) return unit.preparationOn(day);
 	const place = { file: chlorineSheet.file, line: inUse.row.line, column: "strength" };
-	return preparationWith(unit.read, inUse.strength, place);
+	return preparationWith(unit, inUse.strength, place);
 }
 
 function productDemand(
@@ -78,7 +76,7 @@ function productDemand(
 		use: productUse(preparationToOrderFor(unit, ahead.firstDay), measure, kits, ward),
 		daily: derive(withWardPreparations, {
 			preparations: preparationsAhead(ahead),
-			share: wardShare(unit.read),
+			share: wardShare(unit),
 		}),
 	};
 }
@@ -113,14 +111,14 @@ const asPreparations = calculation<ShareInputs, number>({
 });
 
 /** A use that cannot be read leaves the share without a value: the product would run out sooner than planned. */
-function wardShare(read: ReadWorkbook): Figure {
+function wardShare({ read, startPct }: UnitFigures): Figure {
 	const { label, unit } = shareInputs.ward;
 	return derive(asPreparations, {
 		ward: listFigure(label, unit, read.tables.wardSolution, (rows) =>
 			rows.map(({ value: { litres_per_day, strength_pct } }) => ({ litres_per_day, strength_pct })),
 		),
 		litres: litresOfPreparation(read),
-		targetPct: read.settings.target_strength_pct,
+		targetPct: startPct,
 	});
 }
 

@@ -52,7 +52,7 @@ export function lotsAhead(
 	});
 	return derive(fading, {
 		lots: { ...lots, outcome: answer(asTheyFade) },
-		targetPct: settings.target_strength_pct,
+		targetPct: unit.startPct,
 		litres: litresOfPreparation(unit.read),
 		stepMl: settings.measure_step_ml,
 		stepGrams: settings.measure_step_g,

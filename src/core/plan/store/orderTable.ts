@@ -209,5 +209,5 @@ function keepsDays(unit: UnitFigures, { row }: ItemStock): Figure<number | null>
 	const shelfDays = cellFigure(itemsSheet, row, "shelf_life_days");
 	const product = unit.products.find((each) => each.row.value.product === row.value.item);
 	if (!product?.strength.outcome.ok) return shelfDays;
-	return derive(keepsFor, { shelfDays, strongDays: freshStaysStrong(unit.read, product) });
+	return derive(keepsFor, { shelfDays, strongDays: freshStaysStrong(unit, product) });
 }

@@ -42,7 +42,7 @@ test("a liquid of unknown age is said to be so wherever it is measured out", () 
 test("a lot with too little for one preparation is said on the page, the sheet and the label", () => {
 	const { page, sheet, label } = places(demoWithLot({ quantity: "400" }));
 	for (const words of [page, sheet, label])
-		expect(words).toMatch(/Too little for one preparation: 400 mL left, 820 mL needed\. Use lot/);
+		expect(words).toMatch(/Too little for one preparation: 400 mL left, 830 mL needed\. Use lot/);
 });
 
 test("nothing is said of a lot as it should be", () => {
