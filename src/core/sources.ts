@@ -102,6 +102,30 @@ export const sources = {
 		mark: "seen",
 		disagreement: say`10 minutes is decontamination before cleaning; 30 minutes stands in other guidance.`,
 	},
+	methods: {
+		title: say`Teaching brochure on cleaning newborn resuscitation equipment`,
+		place: say`June revision, no year: wash, then autoclave, glutaraldehyde, or boil for at least 10 minutes; chlorine is not in its list`,
+		mark: "seen",
+		disagreement: say`Handbooks for small units soak in chlorine; White et al. 2025, one hospital in Kenya: steam lowered germs but damaged single-use pieces, an improved chlorine method did as well. The maker's instructions come first.`,
+	},
+	boilPieces: {
+		title: say`Screening reference manual, International Agency for Research on Cancer copy`,
+		place: say`p. 130: 20 minutes from a rolling boil, lid on, all under water, nothing added; no longer below 5,500 m`,
+		url: "https://www.yumpu.com/en/document/view/49169087/reference-manual-iarc-screening-group/130",
+		mark: "seen",
+		disagreement: say`A teaching brochure on newborn equipment: at least 10 minutes; a maker's guide: 10 to 20.`,
+	},
+	steamPieces: {
+		title: say`A Book for Midwives; Screening reference manual`,
+		place: say`p. 62 and p. 130: at least 20 minutes from when the water boils`,
+		mark: "seen",
+		disagreement: say`A maker's guide for newborn accessories: 10 to 20 minutes. Steam damaged single-use pieces in one hospital.`,
+	},
+	sterileLife: {
+		title: say`Handbooks of sterile supply: cotton wrapped twice, on open shelves, 3 to 4 weeks`,
+		mark: "from memory",
+		disagreement: say`Wrapped once: some days; sealed pouches: half a year and more; others count events, not days: sterile until wet, torn or opened.`,
+	},
 	solutionLife: {
 		title: say`CDC, how to make 0.1 % chlorine solution; CDC poster CS316270A`,
 		place: say`9 February 2021; 15 May 2020: made new every day, good for up to 24 hours`,

@@ -37,6 +37,7 @@ import { strengthSheet } from "../core/sheets/strength.ts";
 import { strengthReadingsSheet } from "../core/sheets/strengthReadings.ts";
 import { supplyUseSheet } from "../core/sheets/supplyUse.ts";
 import { tonightSheet } from "../core/sheets/tonight.ts";
+import { treatmentsSheet } from "../core/sheets/treatments.ts";
 import { unitSheet } from "../core/sheets/unit.ts";
 import { usageSheet } from "../core/sheets/usage.ts";
 import { usesSheet } from "../core/sheets/uses.ts";
@@ -162,6 +163,7 @@ export const questions: readonly PageQuestion[] = [
 			plainPage(itemsSheet),
 			plainPage(chlorineSheet),
 			plainPage(kindsSheet),
+			plainPage(treatmentsSheet),
 			plainPage(waterSourcesSheet),
 			page(disagreementsTitle, (its) => its.disagreementsPage),
 		],

@@ -1,19 +1,19 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { roundMinutes } from "../../src/core/rounds/roundMinutes.ts";
+import type { Step } from "../../src/core/rounds/step.ts";
 import {
 	DESCALE_STEP,
 	type PlannedRound,
 	RINSE_STEP,
 	timedSteps,
 } from "../../src/core/rounds/timedSteps.ts";
-import type { StepsRow } from "../../src/core/sheets/steps.ts";
 import { answerOf } from "../core/answerOf.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { always } from "./workbooks.ts";
 
 const whole = (min: number, max: number) => fc.integer({ min, max });
-const grid: fc.Arbitrary<StepsRow[]> = fc.array(
+const grid: fc.Arbitrary<Step[]> = fc.array(
 	fc.record({
 		step: fc.constantFrom("soak", "wash", "rinse", "dry", DESCALE_STEP),
 		basis: fc.constantFrom("round" as const, "kit" as const, "load" as const),

@@ -1,3 +1,5 @@
+import type { Method } from "../methods/method.ts";
+
 /** What the minutes of a step are counted for. */
 export const stepBases = ["round", "kit", "load"] as const;
 
@@ -10,4 +12,6 @@ export interface Step {
 	readonly minutes: number;
 	/** "no" for waiting, such as the soak. */
 	readonly hands_on: "yes" | "no";
+	/** The method it belongs to; absent or null: whatever the method. */
+	readonly method?: Method | null;
 }

@@ -2,6 +2,7 @@ import { planSettings } from "../births/settings.ts";
 import { chlorineSettings } from "../chlorine/settings.ts";
 import { kitSettings } from "../kits/settings.ts";
 import { recordSettings } from "../record/settings.ts";
+import { methodSettings } from "../methods/settings.ts";
 import { roundSettings } from "../rounds/settings.ts";
 import { stockSettings } from "../stock/settings.ts";
 import { vinegarSettings } from "../vinegar/settings.ts";
@@ -12,6 +13,7 @@ export const settings = {
 	...planSettings,
 	...kitSettings,
 	...roundSettings,
+	...methodSettings,
 	...chlorineSettings,
 	...waterSettings,
 	...vinegarSettings,

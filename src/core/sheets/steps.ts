@@ -1,10 +1,12 @@
 import { typed } from "../column.ts";
+import { methods } from "../methods/method.ts";
 import { stepBases } from "../rounds/step.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
+import { optional } from "../values/valueKind.ts";
 
 export const stepsSheet = sheet({
 	file: "steps.csv",
@@ -17,7 +19,7 @@ export const stepsSheet = sheet({
 			label: say`Counted`,
 			unit: "",
 			value: choice(stepBases),
-			help: say`round: once; kit: for each kit, shared among the people; load: for each filling of the soak container.`,
+			help: say`round: once; kit: for each kit, shared among the people; load: for each filling of the soak container, the boiling pot or the steamer.`,
 		}),
 		minutes: typed({
 			label: say`Minutes`,
@@ -31,6 +33,13 @@ export const stepsSheet = sheet({
 			unit: "",
 			value: yesNo(),
 			help: say`yes: someone is busy; no: waiting, such as the soak.`,
+		}),
+		method: typed({
+			label: say`Only for`,
+			unit: "",
+			value: optional(choice(methods)),
+			help: say`The method that the step belongs to; it is done where pieces go that way. Blank: whatever the method.`,
+			added: true,
 		}),
 	},
 });

@@ -17,6 +17,7 @@ import { roundsSheet } from "./rounds.ts";
 import { roundsDoneSheet } from "./roundsDone.ts";
 import { stepsSheet } from "./steps.ts";
 import { strengthReadingsSheet } from "./strengthReadings.ts";
+import { treatmentsSheet } from "./treatments.ts";
 import { unitSheet } from "./unit.ts";
 import { usageSheet } from "./usage.ts";
 import { usesSheet } from "./uses.ts";
@@ -35,6 +36,7 @@ export const sheetsByName = {
 	rounds: roundsSheet,
 	steps: stepsSheet,
 	kinds: kindsSheet,
+	treatments: treatmentsSheet,
 	kindUse: kindUseSheet,
 	kits: kitsSheet,
 	usage: usageSheet,

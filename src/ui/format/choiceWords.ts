@@ -20,6 +20,11 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	kerosene: say`kerosene`,
 	lpg: say`gas (LPG)`,
 	electric: say`electric`,
+	chlorine: say`chlorine soak`,
+	boiling: say`boiling`,
+	steam: say`steam`,
+	autoclave: say`autoclave`,
+	single_use: say`single use`,
 	// What is counted by what.
 	day: say`day`,
 	round: say`round`,

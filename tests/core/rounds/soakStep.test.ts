@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
 import { isStep, soakStep } from "../../../src/core/rounds/soakStep.ts";
-import type { StepsRow } from "../../../src/core/sheets/steps.ts";
+import type { Step } from "../../../src/core/rounds/step.ts";
 
 const step = (
 	name: string,
-	basis: StepsRow["basis"],
+	basis: Step["basis"],
 	minutes: number,
-	hands_on: StepsRow["hands_on"],
-): StepsRow => ({ step: name, basis, minutes, hands_on });
+	hands_on: Step["hands_on"],
+): Step => ({ step: name, basis, minutes, hands_on });
 
 const wash = step("wash", "kit", 30, "yes");
 const drain = step("drain", "load", 5, "no");

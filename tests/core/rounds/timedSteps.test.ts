@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Step } from "../../../src/core/rounds/step.ts";
 import {
 	DESCALE_STEP,
 	firstRinse,
@@ -7,14 +8,13 @@ import {
 	RINSE_STEP,
 	timedSteps,
 } from "../../../src/core/rounds/timedSteps.ts";
-import type { StepsRow } from "../../../src/core/sheets/steps.ts";
 
 const step = (
 	name: string,
-	basis: StepsRow["basis"],
+	basis: Step["basis"],
 	minutes: number,
 	hands_on: "yes" | "no" = "yes",
-): StepsRow => ({ step: name, basis, minutes, hands_on });
+): Step => ({ step: name, basis, minutes, hands_on });
 const list = [
 	step("prepare", "round", 20),
 	step("wash", "kit", 50),
@@ -23,7 +23,7 @@ const list = [
 	step("store", "round", 10),
 ];
 const round: PlannedRound = { start: 420, kits: 1, workers: 1, kitsInLoad: 3, descale: null };
-const timesOf = (steps: readonly StepsRow[], change: Partial<PlannedRound>) =>
+const timesOf = (steps: readonly Step[], change: Partial<PlannedRound>) =>
 	timedSteps(steps, { ...round, ...change }).map((s) => [s.step, s.startsAt, s.endsAt, s.kits]);
 
 test("one kit: one load, one step after the other", () => {

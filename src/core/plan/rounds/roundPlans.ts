@@ -5,10 +5,10 @@ import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { kitsOfRound } from "../../rounds/roundsThatRun.ts";
+import type { Step } from "../../rounds/step.ts";
 import { type TimedStep, timedSteps } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import type { RoundsRow } from "../../sheets/rounds.ts";
-import type { StepsRow } from "../../sheets/steps.ts";
 import { commonPractice } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { DayFigures } from "../dayFigures.ts";
@@ -24,7 +24,7 @@ export interface RoundPlan {
 }
 
 interface Inputs {
-	readonly steps: readonly StepsRow[];
+	readonly steps: readonly Step[];
 	readonly kitsInRounds: RoundsOfDay;
 	readonly kitsInService: number;
 	readonly confidence: number;

@@ -4,6 +4,7 @@ import { say } from "../../../core/say.ts";
 import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
 import { itemsSheet } from "../../../core/sheets/items.ts";
 import type { SettingKey } from "../../../core/sheets/settings.ts";
+import { treatmentsSheet } from "../../../core/sheets/treatments.ts";
 import type { Source } from "../../../core/sources.ts";
 import { sources } from "../../../core/sources.ts";
 
@@ -31,6 +32,18 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 		here: say`The plan learns it from the unit's own days.`,
 	},
 	readyLife: { topic: say`How long a disinfected kit stays ready`, settings: ["ready_life_days"] },
+	methods: {
+		topic: say`By what method pieces are disinfected`,
+		settings: ["method"],
+		here: say`Pieces that go another way have their own lines.`,
+		file: treatmentsSheet.file,
+	},
+	boilPieces: { topic: say`How long to boil pieces`, settings: ["disinfect_boil_minutes"] },
+	steamPieces: { topic: say`How long to steam pieces`, settings: ["steam_minutes"] },
+	sterileLife: {
+		topic: say`How long a sterilised kit stays ready`,
+		settings: ["sterile_life_days"],
+	},
 	soakStrength: { topic: say`How strong the soak must be`, settings: ["target_strength_pct"] },
 	soakMinutes: { topic: say`How long to soak`, settings: ["soak_minutes"] },
 	solutionLife: {

@@ -9,8 +9,8 @@ import {
 import { readTable } from "../../../../src/core/read/readTable.ts";
 import { roundMinutes } from "../../../../src/core/rounds/roundMinutes.ts";
 import { oneRound, type RoundsOfDay } from "../../../../src/core/rounds/roundsOfDay.ts";
+import type { Step } from "../../../../src/core/rounds/step.ts";
 import { roundsSheet } from "../../../../src/core/sheets/rounds.ts";
-import type { StepsRow } from "../../../../src/core/sheets/steps.ts";
 import { answerOf, refusalOf } from "../../answerOf.ts";
 import { tableOf } from "../../smallUnit.ts";
 
@@ -31,7 +31,7 @@ describe("gaps between rounds", () => {
 });
 
 describe("minutes of a round", () => {
-	const step = (basis: StepsRow["basis"], minutes: number): StepsRow => ({
+	const step = (basis: Step["basis"], minutes: number): Step => ({
 		step: basis,
 		basis,
 		minutes,
