@@ -12,7 +12,7 @@ const IMPORT = /^(?:import |.*\bfrom )"([^"]+)";$/gm;
  */
 
 /** The folders of the core that hold the calculations and settings of one subject each. */
-const SUBJECTS = "births|forecast|kits|rounds|chlorine|water|vinegar|stock";
+const SUBJECTS = "births|forecast|kits|rounds|methods|chlorine|water|vinegar|stock";
 
 interface Arrow {
 	/** Files the rule is about, from src. */
