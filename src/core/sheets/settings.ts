@@ -1,8 +1,8 @@
 import { planSettings } from "../births/settings.ts";
 import { chlorineSettings } from "../chlorine/settings.ts";
 import { kitSettings } from "../kits/settings.ts";
-import { recordSettings } from "../record/settings.ts";
 import { methodSettings } from "../methods/settings.ts";
+import { recordSettings } from "../record/settings.ts";
 import { roundSettings } from "../rounds/settings.ts";
 import { stockSettings } from "../stock/settings.ts";
 import { vinegarSettings } from "../vinegar/settings.ts";
