@@ -56,6 +56,27 @@ describe("Poisson units", () => {
 	});
 });
 
+/** Every size that is tried, the wildest too, as `likeliest` goes through them until it is past the best. */
+const SIZES = [80, 56, 40, 28, 20, 14, 10, 7, 5, 3.5, 2.5];
+
+test.each([
+	[1, NONE, 56],
+	[6, NONE, 30],
+	[6, 10, 60],
+	[25, 40, 40],
+	[6, 2.5, 40],
+])("%d births a day of size %d, %d days: no size is missed", (mean, size, days) => {
+	for (const { counts } of registers(mean, size, days, 6)) {
+		const scores = [0, ...SIZES.map((each) => 1 / each)].map((daySpread) => {
+			const discount = bestDiscount(counts, even, daySpread);
+			return discountedFilter(counts, even, { discount, daySpread }).logLikelihood;
+		});
+		const best = Math.max(...scores);
+		const at = best - (scores[0] as number) > 0.5 ? scores.indexOf(best) : 0;
+		expect(likeliest(counts, even).daySpread).toBe(at === 0 ? 0 : 1 / (SIZES[at - 1] as number));
+	}
+});
+
 describe("a size of 5 is found again from its own draws", () => {
 	test.each([6, 25])("%d births a day, 180 days", (mean) => {
 		const spreads = registers(mean, 5, 180, 40).map(

@@ -1,4 +1,4 @@
-import { logChance } from "../counts/negativeBinomial.ts";
+import { ChancesTogether } from "../counts/chancesTogether.ts";
 
 /** What is known of the level of births: a Gamma distribution with shape a and rate b. */
 export interface Level {
@@ -55,7 +55,7 @@ export function discountedFilter(
 ): Filtered {
 	let a = 0;
 	let b = 0;
-	let logLikelihood = 0;
+	const likelihood = new ChancesTogether();
 	for (let day = 0; day < counts.length; day++) {
 		a *= discount;
 		b *= discount;
@@ -65,12 +65,12 @@ export function discountedFilter(
 		const mean = a > 0 ? (factor * a) / b : 0;
 		if (a > 0) {
 			const size = daySpread === 0 ? a : sizeOfDay(a, daySpread);
-			logLikelihood += logChance(count, size, mean);
+			likelihood.add(count, size, mean);
 			onDay?.(day, count, size, mean);
 		}
 		const weight = 1 + mean * daySpread;
 		a += count / weight;
 		b += factor / weight;
 	}
-	return { a, b, logLikelihood };
+	return { a, b, logLikelihood: likelihood.log };
 }

@@ -7,10 +7,12 @@ import { codesOf, rowsOf, valueIn } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
 import { planOfStore } from "./oneItem.ts";
 
-/** Every figure that a figure comes from, however far back, and the figure itself. */
-function behind(figure: Figure<unknown>): Figure<unknown>[] {
+/** Every figure that a figure comes from, however far back, and the figure itself, each once. */
+function behind(figure: Figure<unknown>, known = new Set<Figure<unknown>>()): Figure<unknown>[] {
+	if (known.has(figure)) return [];
+	known.add(figure);
 	if (figure.origin.kind !== "computed") return [figure];
-	return [figure, ...Object.values(figure.origin.inputs).flatMap(behind)];
+	return [figure, ...Object.values(figure.origin.inputs).flatMap((each) => behind(each, known))];
 }
 
 /** A cell of the row that has this text in this column. */
