@@ -14,6 +14,9 @@ export interface Filtered extends Level {
 /** One day as it was forecast the day before; size and mean of a negative binomial. */
 export type OnDay = (day: number, count: number, size: number, mean: number) => void;
 
+/** After so long a gap that less than this is left of what was known, nothing is. */
+const FORGOTTEN = 1e-100;
+
 /** How a unit's days differ from each other: its level moves, and days vary of their own. */
 export interface Variation {
 	/** ω: what one day leaves of what was known, 0 to 1. */
@@ -59,6 +62,7 @@ export function discountedFilter(
 	for (let day = 0; day < counts.length; day++) {
 		a *= discount;
 		b *= discount;
+		if (b < FORGOTTEN) a = b = 0;
 		const count = counts[day];
 		if (count === null || count === undefined) continue;
 		const factor = factors[day % factors.length] as number;

@@ -1,14 +1,18 @@
+import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
 /** A calendar day, "2027-03-01". No time zone: the ward's own wall calendar. */
 export type IsoDate = string;
 
-const ISO = /^(\d{4})-(\d{2})-(\d{2})$/;
+const ISO = /^\d{4}-\d{2}-\d{2}$/;
 export const DAYS_PER_WEEK = 7;
 /** As a quarter is planned for: thirteen whole weeks. */
 export const DAYS_PER_QUARTER = 13 * DAYS_PER_WEEK;
 const MILLISECONDS_PER_DAY = 86_400_000;
+const DAYS_OF_MONTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+/** Years before are taken for those of the last century by `Date`. */
+const FIRST_YEAR = 100;
 
 /**
  * Days since 1970-01-01, or undefined where there is no such day.
@@ -16,17 +20,24 @@ const MILLISECONDS_PER_DAY = 86_400_000;
  * @example dayNumber("1970-02-01") // 31
  */
 export function dayNumber(date: string): number | undefined {
-	const parts = ISO.exec(date);
-	if (!parts) return undefined;
-	const days =
-		Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / MILLISECONDS_PER_DAY;
-	return isoDate(days) === date ? days : undefined;
+	if (!ISO.test(date)) return undefined;
+	const year = Number(date.slice(0, 4));
+	const month = Number(date.slice(5, 7));
+	const day = Number(date.slice(8));
+	if (year < FIRST_YEAR || day < 1 || day > daysOfMonth(year, month)) return undefined;
+	return Date.UTC(year, month - 1, day) / MILLISECONDS_PER_DAY;
+}
+
+/** 0 where there is no such month. */
+function daysOfMonth(year: number, month: number): number {
+	if (month !== 2) return DAYS_OF_MONTHS[month - 1] ?? 0;
+	return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;
 }
 
 /** The calendar day that is `days` days after 1970-01-01. */
-export function isoDate(days: number): IsoDate {
-	return new Date(days * MILLISECONDS_PER_DAY).toISOString().slice(0, 10);
-}
+export const isoDate = memoize(
+	(days: number): IsoDate => new Date(days * MILLISECONDS_PER_DAY).toISOString().slice(0, 10),
+);
 
 /**
  * The day `days` after a valid date. Month ends and leap years follow the calendar.

@@ -199,7 +199,7 @@ describe("a register that is not in order", () => {
 		],
 		["a huge day", records.replace(/(2027-01-12),\d+/, "$1,400"), ["odd-day", "level-shift"]],
 		["days to come", `${records}\n2027-03-04,5,`, ["record-after-start", "level-shift"]],
-		["a day of the wrong century", `${records}\n1927-02-10,5,`, ["long-gap"]],
+		["a day of the wrong century", `${records}\n1927-02-10,5,`, ["long-gap", "level-shift"]],
 		["more than any unit has", `${records}\n2026-12-01,5000,`, ["bad-cell", "level-shift"]],
 		["a gap", `${records}\n2026-11-01,4,`, ["long-gap", "level-shift"]],
 	])("%s: said, and the plan is made", (_what, register, codes) => {
