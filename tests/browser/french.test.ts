@@ -55,7 +55,7 @@ describe.each([
 		]);
 		expect(plain((await workbook.row("Solution chlorée"))[1] ?? "")).toBe("11,0");
 		await workbook.click(4, 1);
-		expect(await textOf(page, ".pane")).toMatch(/^Pourquoi ce nombre ?/);
+		expect(await textOf(page, ".pane")).toMatch(/^Retour aux cellules\s?Pourquoi ce nombre ?/);
 		expect(await textOf(page, ".pane .formula")).not.toMatch(/\b(the|of|and)\b/);
 		for (const [file, words] of [
 			["kit-cover.csv", "kits suffisent"],
@@ -82,6 +82,7 @@ describe.each([
 		await expect.poll(async () => (await workbook.row("K1"))[2]).toBe("hors service");
 		expect(await page.locator(".problem-list.error").count()).toBe(0);
 		await workbook.click(1, 2);
+		await page.getByRole("button", { name: "À propos de cette cellule" }).click();
 		expect(await page.locator("#entry-field option").allTextContents()).toEqual([
 			"",
 			"en service",

@@ -16,6 +16,7 @@ const seen = (workbook: WorkbookPage, part: string) =>
 test("an edit beside the grid shows in every copy of its cell, and the cell stays selected", async () => {
 	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
 	await workbook.click(1, 0);
+	await workbook.page.keyboard.press("Alt+Enter");
 	await workbook.page.locator("#entry-field").fill("15:45");
 	await workbook.page.keyboard.press("Enter");
 	for (const part of [".ht_master", ".ht_clone_left"])

@@ -21,6 +21,8 @@ export interface Grid {
 	select(row: number, column: number): void;
 	/** Where the person is: the cell at which the selection began. */
 	selection(): { readonly row: number; readonly column: number } | undefined;
+	/** The element of that cell, where it is drawn. */
+	selectedCell(): Element | undefined;
 	/** The whole block selected. */
 	range(): CellRange | undefined;
 	destroy(): void;

@@ -6,7 +6,7 @@ import { entryPane } from "./entryPane.ts";
 import { whyPane } from "./whyPane.ts";
 
 /** What a person can do from the margin beside the grid. */
-interface PaneActs {
+export interface PaneActs {
 	write(text: string): void;
 	goTo(place: Place): void;
 }

@@ -8,15 +8,21 @@ import { el, fill } from "../dom/el.ts";
 import type { Arrangement } from "../grid/arrangement.ts";
 import type { CellRange } from "../grid/cellRange.ts";
 import type { Grid } from "../grid/grid.ts";
-import type { CellText, GridModel } from "../grid/gridModel.ts";
+import type { CellText, GridCell, GridModel } from "../grid/gridModel.ts";
 import { handsontableGrid } from "../grid/library/handsontableGrid.ts";
 import { SemanticTable } from "../grid/library/semanticTable.ts";
 import { ShownSheet } from "../grid/shownSheet.ts";
 import type { PageCells, Surroundings, Writing } from "../page.ts";
 import type { State } from "../state/store.ts";
+import { CellAside } from "./cellAside.ts";
 import { cellOf } from "./cellOf.ts";
-import { cellPane } from "./cellPane.ts";
+import { keepInSight } from "./keepInSight.ts";
 import { pasteAsking } from "./pasteAsking.ts";
+
+interface At {
+	readonly row: number;
+	readonly column: number;
+}
 
 /** The cells of a page: the grid, the margin that explains the selected cell, and the same as a plain table. */
 export class Desk {
@@ -26,21 +32,28 @@ export class Desk {
 	readonly cells: PageCells;
 	/** Answers a key pressed on a cell; true where it did. */
 	pressed: (event: KeyboardEvent) => boolean = () => false;
-	readonly #file: string;
 	readonly #around: Surroundings;
 	readonly #host = el("div", { class: "grid" });
-	readonly #pane = el("aside", { class: "pane", "aria-label": say`About the selected cell` });
+	/** What explains the selected cell, and the button that asks for it. */
+	readonly aside: CellAside;
 	readonly #plain = new SemanticTable();
 	#grid: Grid | undefined;
+	readonly #tallest: number;
+	#at: At | undefined;
 	#editing = false;
 
-	constructor(file: string, cells: PageCells, around: Surroundings) {
+	/** @param tallest the share of the screen's height that the grid may take */
+	constructor(file: string, cells: PageCells, around: Surroundings, tallest: number) {
 		this.cells = cells;
-		this.#file = file;
 		this.#around = around;
 		const name = cells.look ? `desk ${cells.look}` : "desk";
-		this.element = el("div", { class: name }, this.#host, this.#pane);
-		this.#paintPane();
+		this.#tallest = tallest;
+		this.aside = new CellAside(
+			isTyped(file),
+			{ write: (text) => this.#at && this.edit([{ ...this.#at, text }]), goTo: around.goTo },
+			() => this.#host.focus({ preventScroll: true }),
+		);
+		this.element = el("div", { class: name }, this.#host, this.aside.element);
 	}
 
 	paint(state: State): void {
@@ -98,6 +111,7 @@ export class Desk {
 			this.#around.tell([say`The filter hid this row and was cleared.`]);
 		}
 		this.#grid?.select(this.shown.seenAt(row) ?? 0, column);
+		this.aside.lead();
 		this.#host.scrollIntoView({ block: "nearest" });
 	}
 
@@ -125,17 +139,23 @@ export class Desk {
 		if (this.#grid) this.#grid.show(model);
 		else {
 			fill(this.#host);
-			this.#grid = handsontableGrid(this.#host, model, {
-				selected: (row, column) => this.#paintPane({ row, column }),
-				edited: (changes) => this.edit(changes),
-				pasted: (changes, told) => void this.paste(changes, told),
-				pressed: (event) => this.pressed(event),
-				told: (messages) => this.#around.tell(messages),
-			});
+			this.#grid = handsontableGrid(
+				this.#host,
+				model,
+				{
+					selected: (row, column) => this.#moved({ row, column }),
+					edited: (changes) => this.edit(changes),
+					pasted: (changes, told) => void this.paste(changes, told),
+					pressed: (event) => this.#asks(event) || this.pressed(event),
+					told: (messages) => this.#around.tell(messages),
+				},
+				this.#tallest,
+			);
 		}
 		this.#plain.show(model);
 		if (!this.#plain.element.parentNode) fill(this.table, this.#plain.element);
-		this.#paintPane(this.#grid.selection());
+		this.#at = this.#grid.selection();
+		this.aside.paint(this.#cell());
 	}
 
 	#paintNothing(): void {
@@ -147,15 +167,27 @@ export class Desk {
 			: nothingWords(this.#around.store.state);
 		fill(this.#host, el("p", { class: "nothing" }, words));
 		fill(this.table);
-		this.#paintPane();
+		this.#at = undefined;
+		this.aside.paint(undefined);
 	}
 
-	#paintPane(at?: { readonly row: number; readonly column: number }): void {
-		const cell = at && this.shown.model?.cell(at.row, at.column);
-		cellPane(this.#pane, isTyped(this.#file), cell, {
-			write: (text) => at && this.edit([{ ...at, text }]),
-			goTo: this.#around.goTo,
-		});
+	#moved(at: At): void {
+		this.#at = at;
+		this.aside.moved(this.#cell());
+		if (this.aside.isOpen) keepInSight(this.#grid?.selectedCell(), this.aside.element);
+	}
+
+	/** Enter on a cell that cannot be edited asks why it is what it is; Escape sends the answer away. */
+	#asks({ key, altKey, ctrlKey, shiftKey }: KeyboardEvent): boolean {
+		const isLocked = this.#cell()?.kind !== "typed";
+		if (key === "Escape" && this.aside.isOpen) this.aside.close();
+		else if (key === "Enter" && !ctrlKey && !shiftKey && (altKey || isLocked)) this.aside.ask();
+		else return false;
+		return true;
+	}
+
+	#cell(): GridCell | undefined {
+		return this.#at && this.shown.model?.cell(this.#at.row, this.#at.column);
 	}
 }
 

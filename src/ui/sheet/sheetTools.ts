@@ -12,6 +12,8 @@ import { hasOwnRows, type RowCommands, rowCommands } from "./rowCommands.ts";
 /** The line of tools over a grid, and the line beneath it that says what was done and what is shown. */
 export class SheetTools {
 	readonly element: HTMLElement;
+	/** What the tools open or say; it has no place among what folds away. */
+	readonly below: HTMLElement;
 	readonly #status = el("p", { class: "shown-rows", role: "status" });
 	readonly #arranging: ArrangePanel | undefined;
 	readonly #desk: Desk;
@@ -42,25 +44,21 @@ export class SheetTools {
 			saveSheet(store.state.workbook, store.state.plan, file, forSpreadsheets);
 		this.element = el(
 			"div",
-			{},
-			el(
-				"div",
-				{ class: "tools" },
-				asTable(desk.table),
-				this.#arranging?.button,
-				!isOneSheet && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
-				hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
-				hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
-				hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
-				cells?.goOn && button(say`Go on with the next day`, () => desk.goOn()),
-				isOneSheet && button(say`Save this sheet (CSV)`, () => save(false)),
-				isOneSheet && button(say`Save for spreadsheets (CSV)`, () => save(true)),
-				...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
-				prints === undefined && button(say`Print this page`, () => window.print()),
-			),
-			this.#arranging?.element,
-			this.#status,
+			{ class: "tools" },
+			desk.aside.button,
+			asTable(desk.table),
+			this.#arranging?.button,
+			!isOneSheet && button(say`Fill right`, () => act("fill"), "Ctrl+D"),
+			hasOwnRows(file) && button(say`Fill down`, () => act("fill"), "Ctrl+D"),
+			hasOwnRows(file) && button(say`Insert row`, () => act("insert"), "Alt+Insert"),
+			hasOwnRows(file) && button(say`Delete rows`, () => act("delete"), "Alt+Delete"),
+			cells?.goOn && button(say`Go on with the next day`, () => desk.goOn()),
+			isOneSheet && button(say`Save this sheet (CSV)`, () => save(false)),
+			isOneSheet && button(say`Save for spreadsheets (CSV)`, () => save(true)),
+			...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
+			prints === undefined && button(say`Print this page`, () => window.print()),
 		);
+		this.below = el("div", {}, this.#arranging?.element, this.#status);
 	}
 
 	/** After a change of the sheet, or of what is shown of it. */

@@ -5,19 +5,26 @@ import type { GridPage, PageTitle, SheetPart, Surroundings, View } from "../page
 import type { State } from "../state/store.ts";
 import { cautionList } from "./cautionList.ts";
 import { Desk } from "./desk.ts";
+import { fold } from "./fold.ts";
 import { problemList } from "./problemList.ts";
 import { refusedRows } from "./refusedRows.ts";
 import { sheetCells } from "./sheetCells.ts";
 import { SheetTools } from "./sheetTools.ts";
 
-/** One sheet on the screen. It is mounted once and painted again at every change. */
+/** Shares of the screen's height that a grid may take: by itself, and with a picture or a form after it. */
+const ALONE = 0.72;
+const BESIDE_MORE = 0.42;
+
+/**
+ * One sheet on the screen: its answer, its cells, then the picture and whatever else a person
+ * works with, so that the first row is on the first screen of a phone too. It is mounted once and painted again at every change. */
 export class SheetView implements View {
 	readonly file: string;
 	readonly #page: PageTitle;
 	readonly #on: GridPage;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
-	readonly #about = el("div", { class: "about" });
+	readonly #about = el("p", {});
 	readonly #over = el("div", { class: "over" });
 	readonly #under = el("div", { class: "under" });
 	readonly #part: SheetPart | undefined;
@@ -31,17 +38,29 @@ export class SheetView implements View {
 		this.#on = on;
 		this.#around = around;
 		this.#part = on.part?.(around);
-		this.#desk = new Desk(page.file, on.cells ?? sheetCells(page.file), around);
+		const { over, part, cautions } = on;
+		const tallest = over || part || cautions ? BESIDE_MORE : ALONE;
+		this.#desk = new Desk(page.file, on.cells ?? sheetCells(page.file), around, tallest);
 		this.#tools = new SheetTools(page.file, on, this.#desk, around.store);
 		fill(
 			place,
-			el("header", { class: "sheet-head" }, this.#title, this.#about),
-			this.#over,
-			this.#part?.element,
-			this.#tools.element,
-			this.#desk.element,
-			this.#desk.table,
-			this.#under,
+			el(
+				"div",
+				{ class: "sheet-parts" },
+				el("header", { class: "sheet-head" }, this.#title),
+				el(
+					"div",
+					{ class: "folds" },
+					fold("about", say`What this page is for`, this.#about),
+					fold("tools-fold", say`Tools`, this.#tools.element),
+				),
+				this.#tools.below,
+				this.#desk.element,
+				this.#part?.element,
+				this.#over,
+				this.#desk.table,
+				this.#under,
+			),
 		);
 		this.paint(around.store.state);
 	}
@@ -50,7 +69,7 @@ export class SheetView implements View {
 		const { headline, aboutNow, over, cautions } = this.#on;
 		this.#title.textContent =
 			refusedRows(state, this.file) ?? headline?.(state) ?? this.#page.title;
-		fill(this.#about, el("p", {}, aboutNow?.(state) ?? this.#page.about));
+		this.#about.textContent = aboutNow?.(state) ?? this.#page.about ?? "";
 		const room = this.#over.clientWidth || window.innerWidth - 32;
 		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
 		this.#part?.paint(state);

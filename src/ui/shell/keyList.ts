@@ -46,6 +46,10 @@ export const keyList: readonly KeyGroup[] = [
 				keys: ["Enter", "F2"],
 				does: say`Edit the cell; typing edits it too and replaces what it holds`,
 			},
+			{
+				keys: ["Alt+Enter"],
+				does: say`About this cell: why it is what it is, and what it may hold; on a computed cell Enter alone. Escape goes back`,
+			},
 			{ keys: ["Delete"], does: say`Empty the selected cells` },
 			{
 				keys: ["Ctrl+C", "Ctrl+X", "Ctrl+V"],

@@ -14,7 +14,7 @@ import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
 
 const ROOM_FOR_SCROLLBAR_PX = 18;
-const TALLEST_SHARE = 0.72;
+const SHORTEST_PX = 200;
 const TAB = 9;
 const ENTER = 13;
 
@@ -26,8 +26,15 @@ const ChoiceEditor = choiceEditor(CellEditor);
  *
  * It shows a model and reports what a person does; it never keeps a changed text
  * itself. Cells and headers are text nodes; its own paste, undo and menus are off.
+ *
+ * @param tallest the share of the screen's height that it may take
  */
-export function handsontableGrid(host: HTMLElement, first: GridModel, events: GridEvents): Grid {
+export function handsontableGrid(
+	host: HTMLElement,
+	first: GridModel,
+	events: GridEvents,
+	tallest: number,
+): Grid {
 	let model = first;
 	const data: string[][] = [];
 	/** The cell is left downwards; the row to go on in may only be made by what was typed. */
@@ -50,7 +57,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 		fixedColumnsLeft: Math.min(model.fixedColumns, model.columns.length),
 		rowHeights: (row: number) => model.rowHeight(row),
 		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
-		height: height(model),
+		height: height(model, tallest),
 	});
 	const hot = new Core(
 		host,
@@ -174,6 +181,17 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 		const isGone = Math.max(row, endRow) >= model.rowCount;
 		if (isGone && !host.contains(document.activeElement)) hot.deselectCell();
 	};
+	/** The library notices only a window that changes its width. */
+	let width = host.clientWidth;
+	const resized = new ResizeObserver(() => {
+		if (host.clientWidth === width || editing()) return;
+		width = host.clientWidth;
+		hot.render();
+		const [row, column] = hot.getSelectedLast() ?? [];
+		if (row !== undefined && column !== undefined)
+			hot.scrollViewportTo(Math.max(0, row), Math.max(0, column));
+	});
+	resized.observe(host);
 	host.addEventListener("focusin", onFocusIn, { signal });
 	host.addEventListener("focusout", onFocusOut, { signal });
 	answerClipboard(host, signal, { hot, model: () => model, data, editing, events });
@@ -190,7 +208,7 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			const sameRows = next.rowCount === before.rowCount;
 			if (!sameRows) letGo();
 			if (!sameShape) update({ ...layout(), data });
-			else if (!sameRows) update({ data, height: height(model) });
+			else if (!sameRows) update({ data, height: height(model, tallest) });
 			else hot.render();
 			quiet();
 			const [row, column] = hot.getSelectedLast() ?? [];
@@ -205,12 +223,17 @@ export function handsontableGrid(host: HTMLElement, first: GridModel, events: Gr
 			const range = hot.getSelectedLast();
 			return range ? { row: range[0] ?? 0, column: range[1] ?? 0 } : undefined;
 		},
+		selectedCell() {
+			const [row = -1, column = -1] = hot.getSelectedLast() ?? [];
+			return hot.getCell(row, column) ?? undefined;
+		},
 		range() {
 			const corners = hot.getSelectedLast();
 			return corners && rangeOf(corners as [number, number, number, number]);
 		},
 		destroy() {
 			gone.abort();
+			resized.disconnect();
 			hot.destroy();
 		},
 	};
@@ -233,9 +256,9 @@ function listenQuietly(hot: object): void {
 	(hot as { listen(dropFocus: boolean): void }).listen(false);
 }
 
-function height(model: GridModel): number {
+function height(model: GridModel, tallest: number): number {
 	let rows = model.headerHeight + ROOM_FOR_SCROLLBAR_PX;
 	for (let row = 0; row < model.rowCount && rows < window.innerHeight; row++)
 		rows += model.rowHeight(row);
-	return Math.min(rows, Math.max(320, Math.round(window.innerHeight * TALLEST_SHARE)));
+	return Math.min(rows, Math.max(SHORTEST_PX, Math.round(window.innerHeight * tallest)));
 }

@@ -25,7 +25,7 @@ export function forecastView(state: State, room: number): HTMLElement | undefine
 	const weeks = width < NARROW_PX ? WEEKS_BACK_NARROW : WEEKS_BACK;
 	return pictureFigure(
 		({ forecastPicture }) => forecastPicture(pastDays(register, weeks), days, width),
-		say`Births of the last weeks as dots, and the days of the plan with the range of each; the table below has the numbers.`,
+		say`Births of the last weeks as dots, and the days of the plan with the range of each; the table has the numbers.`,
 		forecastSentence(days, forecast && valueIn(forecast)),
 	);
 }

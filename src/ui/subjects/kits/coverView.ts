@@ -32,7 +32,7 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 	const owned = numberIn(rowsOf(state.plan, dayPlanSheet)[0]?.kits_in_service);
 	return pictureFigure(
 		({ coverPicture }) => coverPicture(points, target, owned, pictureWidth(room)),
-		say`Needs that find no kit ready, by number of kits; the table below has the numbers.`,
+		say`Needs that find no kit ready, by number of kits; the table has the numbers.`,
 		...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
 		el("p", {}, sentence(target), " ", rule(state)),
 	);

@@ -70,7 +70,7 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 	return pictureFigure(
 		({ costPicture }) =>
 			costPicture(costs, unitSetting(state, "currency") ?? "", pictureWidth(room)),
-		say`Cost of each product over a quarter; the table below has the numbers.`,
+		say`Cost of each product over a quarter; the table has the numbers.`,
 		sentence,
 	);
 }

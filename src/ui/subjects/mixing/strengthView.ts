@@ -39,7 +39,7 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 	const { curves, lots } = store;
 	return pictureFigure(
 		({ strengthPicture }) => strengthPicture(curves, lots.firstDay, pictureWidth(room)),
-		say`Strength left in every lot over the coming months; the table below has the numbers.`,
+		say`Strength left in every lot over the coming months; the table has the numbers.`,
 		endWords(curves),
 		" ",
 		say`Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.`,

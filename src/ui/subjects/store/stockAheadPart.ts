@@ -91,8 +91,8 @@ function drawing(stock: StockOfItem, step: Spacing, room: number): HTMLElement {
 	return pictureFigure(
 		({ stockPicture }) => stockPicture(shown, pictureWidth(room)),
 		step === "weeks"
-			? say`Usable stock of ${line.item} at the end of each week, against its reserve; the table below has the numbers.`
-			: say`Usable stock of ${line.item} at the end of each month, against its reserve; the table below has the numbers.`,
+			? say`Usable stock of ${line.item} at the end of each week, against its reserve; the table has the numbers.`
+			: say`Usable stock of ${line.item} at the end of each month, against its reserve; the table has the numbers.`,
 		stockSentence(stock),
 	);
 }

@@ -1,0 +1,90 @@
+import { describe, expect, test } from "vitest";
+import { axeViolations } from "./axeViolations.ts";
+import { closeClean } from "./changedDemo.ts";
+import { browser, served as site } from "./fixture.ts";
+import { focusIn, SOON } from "./sheetTools.ts";
+import { WorkbookPage } from "./workbookPage.ts";
+
+const PHONE = { width: 360, height: 740 };
+/** A laptop, the same at 200 %, and a phone. */
+const SCREENS = [{ width: 1366, height: 768 }, { width: 683, height: 384 }, PHONE];
+
+describe("room", { timeout: 240_000 }, () => {
+	test.each(["", "fr/"])(
+		"the first row of every grid is on the first screen; nobody's margin takes its width /%s",
+		async (language) => {
+			const at = { ...site, address: site.address + language };
+			for (const viewport of SCREENS) {
+				const workbook = await WorkbookPage.open(browser, at, { viewport });
+				let seen = 0;
+				for (const sheet of await workbook.sheets()) {
+					await workbook.goTo(sheet);
+					const row = workbook.page.locator(".desk .grid .ht_master tbody tr").first();
+					if (!(await row.count())) continue;
+					seen++;
+					await expect
+						.poll(() => row.evaluate((tr) => Math.ceil(tr.getBoundingClientRect().bottom)), SOON)
+						.toBeLessThanOrEqual(viewport.height);
+					const [grid, sheetWide] = await widths(workbook);
+					expect(grid, `${sheet} on ${viewport.width} px`).toBe(sheetWide);
+				}
+				expect(seen).toBeGreaterThan(35);
+				await closeClean(workbook);
+			}
+		},
+	);
+
+	test("a number says why beside the grid; Escape sends the answer away for good, Enter asks again and leads into it and back", async () => {
+		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true });
+		const { page } = workbook;
+		const pane = page.locator(".pane");
+		expect(await pane.isVisible()).toBe(false);
+		await workbook.click(1, 3);
+		await pane.waitFor();
+		expect(await focusIn(workbook, ".grid")).toBe(true);
+		await page.keyboard.press("Escape");
+		await pane.waitFor({ state: "hidden" });
+		await workbook.goTo("kit-cover.csv");
+		await workbook.click(2, 1);
+		await expect.poll(() => page.locator(".grid").getAttribute("aria-label"), SOON).toMatch(/3;/);
+		expect(await pane.isVisible()).toBe(false);
+		await page.keyboard.press("Enter");
+		await pane.waitFor();
+		expect(await focusIn(workbook, ".pane")).toBe(true);
+		expect(await axeViolations(workbook)).toEqual([]);
+		await page.keyboard.press("Enter");
+		await pane.waitFor({ state: "hidden" });
+		expect(await focusIn(workbook, ".grid")).toBe(true);
+		await closeClean(workbook);
+	});
+
+	test("on a phone the answer lies over the foot, and the cell asked stays in sight above it", async () => {
+		const workbook = await WorkbookPage.open(browser, site, { viewport: PHONE, bypassCSP: true });
+		const { page } = workbook;
+		await workbook.click(7, 1);
+		await page.locator(".pane").waitFor();
+		const above = async () => {
+			const cell = await page
+				.locator(".grid .ht_master tbody tr:nth-child(8) td")
+				.nth(1)
+				.boundingBox();
+			const pane = await page.locator(".pane").boundingBox();
+			return (cell?.y ?? 0) + (cell?.height ?? 0) <= (pane?.y ?? 0);
+		};
+		await expect.poll(above, SOON).toBe(true);
+		expect(await axeViolations(workbook)).toEqual([]);
+		await page.getByRole("button", { name: "Back to the cells" }).click();
+		expect(await focusIn(workbook, ".grid")).toBe(true);
+		await page.locator(".tools-fold summary").click();
+		await page.getByRole("button", { name: "Print this page" }).waitFor();
+		await closeClean(workbook);
+	});
+});
+
+function widths({ page }: WorkbookPage): Promise<number[]> {
+	return page.evaluate(() =>
+		[".desk .grid", ".sheet-parts"].map((place) =>
+			Math.round(document.querySelector(place)?.getBoundingClientRect().width ?? 0),
+		),
+	);
+}
