@@ -34,6 +34,8 @@ export interface Column<T> {
 	readonly source?: Source;
 	/** Added after the first edition of the format: an older file may lack it. */
 	readonly added?: boolean;
+	/** Set where the program fills the column in for itself: it is in the file, and on no page. */
+	readonly behind?: boolean;
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: a record of columns holds columns of many types

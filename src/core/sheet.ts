@@ -11,6 +11,8 @@ export interface Sheet<C extends Columns = Columns> {
 	readonly optional?: boolean;
 	/** Columns that together name a row: no two rows may agree in all of them. */
 	readonly unique?: readonly string[];
+	/** Columns by which rows of two copies are held to be the same, in a sheet that may have two rows of one name. */
+	readonly alike?: readonly string[];
 	readonly columns: C;
 }
 

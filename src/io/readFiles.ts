@@ -7,6 +7,8 @@ import { decode } from "./decode.ts";
 import { emptySpreadsheet, notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
 import { type Answers, type OpenQuestion, questionProblem } from "./fileQuestion.ts";
 import { formatProblems } from "./formatProblems.ts";
+import { HISTORY_FILE, type History } from "./history/historyFile.ts";
+import { readHistory } from "./history/readHistory.ts";
 import { FORMAT } from "./migrated.ts";
 import { computedFiles, readGivenSheet } from "./readGivenSheet.ts";
 import { readSheetFile } from "./readSheetFile.ts";
@@ -23,11 +25,14 @@ export interface ReadFiles {
 	readonly problems: readonly Problem[];
 	/** Without an answer to these the workbook is not what its files mean; each is among the problems too. */
 	readonly questions: readonly OpenQuestion[];
+	/** What the workbook remembers of its saves, where it does. */
+	readonly history?: History;
 	/** Set where spreadsheets were given and nothing that reads them: what stands in them is not read. */
 	readonly needsSpreadsheets?: true;
 }
 
 const DESCRIPTION = "datapackage.json";
+const NO_HISTORY = { history: undefined, problems: [] };
 
 /**
  * Reads a workbook from files as a person hands them over: its CSV files, also as other
@@ -49,6 +54,11 @@ export function readFiles(
 	const problems: Problem[] = [...unpacked.problems];
 	const files = unpacked.files.filter(isNoClutter);
 	const format = readDescription(files, problems);
+	const [remembered, ...more] = files.filter(({ name }) => baseName(name) === HISTORY_FILE);
+	// Two of them are of two workbooks; their sheets together come from neither.
+	const isOne = remembered !== undefined && more.length === 0;
+	const { history, problems: strange } = isOne ? readHistory(remembered.bytes) : NO_HISTORY;
+	problems.push(...strange);
 	const claimants = new Map<string, Claimant[]>();
 	const claims = (name: string, read: BlockTable) =>
 		claimants.set(read.sheet.file, [...(claimants.get(read.sheet.file) ?? []), { name, read }]);
@@ -56,7 +66,7 @@ export function readFiles(
 	const results: string[] = [];
 	for (const file of files) {
 		const name = baseName(file.name);
-		if (name === DESCRIPTION) continue;
+		if (name === DESCRIPTION || name === HISTORY_FILE) continue;
 		const claim = sheetNamed(name);
 		const isNewer = (format ?? FORMAT) > FORMAT && name.endsWith(".csv");
 		if ((claim && computedFiles.has(claim.file)) || (isNewer && isResult(file))) {
@@ -76,7 +86,8 @@ export function readFiles(
 	}
 	for (const name of unpacked.empty) problems.push(emptySpreadsheet(baseName(name)));
 	if (results.length > 0) problems.push(resultFiles(results));
-	const read = settled(given, { claimants, newer, format, problems }, answers);
+	const all = settled(given, { claimants, newer, format, problems }, answers);
+	const read = history ? { ...all, history } : all;
 	return unpacked.needsSpreadsheets ? { ...read, needsSpreadsheets: true } : read;
 }
 

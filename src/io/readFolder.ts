@@ -12,7 +12,7 @@ import { MOST_BYTES } from "./zipRefusals.ts";
 /**
  * Reads a workbook from a folder of CSV files and spreadsheets, or from a zip file.
  *
- * In a folder, only files of text, spreadsheets and `datapackage.json` are looked at: what
+ * In a folder, only files of text, spreadsheets, `datapackage.json` and `history.json` are looked at: what
  * else lies there, in it or in folders below, is nobody's concern. A file or folder
  * that cannot be read is a problem; nothing is thrown.
  *
@@ -40,9 +40,9 @@ export async function readFolder(path: string, answers: Answers = {}): Promise<R
 	return { ...read, problems: [...problems, ...read.problems] };
 }
 
-/** Text, spreadsheets, also those that are not read, so that this is said, and the description. */
+/** Text, spreadsheets, also those that are not read, so that this is said, the description and the history. */
 const WANTED =
-	/(\.(csv|tsv|txt|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc|wks|gsheet)|^datapackage\.json)$/i;
+	/(\.(csv|tsv|txt|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc|wks|gsheet)|^(datapackage|history)\.json)$/i;
 
 async function filesAt(path: string): Promise<string[]> {
 	if (!(await stat(path)).isDirectory()) return [path];

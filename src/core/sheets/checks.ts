@@ -7,6 +7,7 @@ import { name } from "../values/name.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
+import { lineId } from "./lineId.ts";
 
 const test = (label: string, help: string) =>
 	typed({ label, unit: "", value: optional(yesNo()), help });
@@ -62,6 +63,7 @@ export const checksSheet = sheet({
 			help: say`Who checked; may be blank.`,
 			added: true,
 		}),
+		id: lineId(),
 	},
 });
 

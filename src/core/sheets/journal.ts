@@ -7,6 +7,7 @@ import { date } from "../values/date.ts";
 import { name } from "../values/name.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
+import { lineId } from "./lineId.ts";
 
 export const journalSheet = sheet({
 	file: "journal.csv",
@@ -36,6 +37,7 @@ export const journalSheet = sheet({
 			help: say`How much; for a count, what is there.`,
 		}),
 		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Who, why.` }),
+		id: lineId(),
 	},
 });
 

@@ -10,6 +10,7 @@ export const keptSettingsSheet = sheet({
 	title: say`Kept copies of the settings`,
 	about: say`Copies of the settings and rounds, each under its name, to compare and to take back. What a copy does not name stays as it is in the workbook.`,
 	optional: true,
+	alike: ["name", "of", "key"],
 	columns: {
 		name: typed({ label: say`Copy`, unit: "", value: name(), help: say`Name of the copy.` }),
 		of: typed({

@@ -6,6 +6,7 @@ import { name } from "../values/name.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
+import { lineId } from "./lineId.ts";
 
 const packs = () => optional(number({ min: 0, max: 1_000_000 }));
 
@@ -63,6 +64,7 @@ export const placedSheet = sheet({
 			help: say`Who, where, why.`,
 			added: true,
 		}),
+		id: lineId(),
 	},
 });
 

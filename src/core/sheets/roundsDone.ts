@@ -7,6 +7,7 @@ import { date } from "../values/date.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
+import { lineId } from "./lineId.ts";
 
 const time = (label: string, help: string) =>
 	typed({ label, unit: say`h:min`, value: optional(clock()), help, added: true });
@@ -65,6 +66,7 @@ export const roundsDoneSheet = sheet({
 		done_by: words(say`Done by`, say`Who did the round; may be blank.`),
 		released_by: words(say`Released by`, say`Who released the kits; may be blank.`),
 		note: words(say`Note`, say`Anything out of the ordinary.`),
+		id: lineId(),
 	},
 });
 

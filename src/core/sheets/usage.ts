@@ -11,6 +11,7 @@ export const usageSheet = sheet({
 	file: "usage.csv",
 	title: say`What is used up`,
 	about: say`Each consumable, and how much of it goes for a day, a round that runs, a load, a kit, a piece, a person in a round, or a descaling.`,
+	alike: ["item", "basis"],
 	columns: {
 		item: typed({ label: say`Item`, unit: "", value: name(), help: say`As listed under items.` }),
 		basis: typed({

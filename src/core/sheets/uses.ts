@@ -4,6 +4,7 @@ import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { dateTime } from "../values/dateTime.ts";
 import { note } from "../values/note.ts";
+import { lineId } from "./lineId.ts";
 
 /** What can be written of a kit between two rounds. */
 export const useKinds = ["used", "opened", "none_ready"] as const;
@@ -45,6 +46,7 @@ export const usesSheet = sheet({
 			help: say`Never the name or number of a mother or a baby.`,
 			added: true,
 		}),
+		id: lineId(),
 	},
 });
 

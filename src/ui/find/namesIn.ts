@@ -42,7 +42,8 @@ function columnsOf(state: State, file: string): Findable[] {
 	const sheet = sheetOf(file);
 	if (!sheet || file === unitSheet.file) return [];
 	const keys = new Set([...Object.keys(sheet.columns), ...tableOf(state.workbook, file).header]);
-	return [...keys].map((key) => {
+	const shown = [...keys].filter((key) => !sheet.columns[key]?.behind);
+	return shown.map((key) => {
 		const { label = key, unit = "" } = sheet.columns[key] ?? {};
 		const text = unit === "" ? label : `${label} (${unit})`;
 		return findable({ file, line: null, column: key }, { column: say`column`, text }, key);

@@ -22,7 +22,8 @@ export function typedGrid(state: State, file: string): GridModel {
 	const extra = table.header.filter(
 		(key, at) => !(key in definitions) && table.header.indexOf(key) === at,
 	);
-	const keys = [...Object.keys(definitions), ...extra];
+	const shown = Object.keys(definitions).filter((key) => !definitions[key]?.behind);
+	const keys = [...shown, ...extra];
 	const places = keys.map((key) => table.header.indexOf(key));
 	const problems = problemsAt(state.plan.problems, file);
 	const text = (row: number, at: number) => table.rows[row]?.[places[at] ?? -1] ?? "";

@@ -17,6 +17,7 @@ const passed: ChecksRow = {
 	purpose: "after_round",
 	damage: null,
 	checked_by: "",
+	id: "",
 };
 const checked = (change: Partial<ChecksRow>, listed = 12) =>
 	checkResult({ ...passed, ...change }, listed);

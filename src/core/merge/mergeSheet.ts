@@ -1,0 +1,87 @@
+import { sheetOf } from "../sheets/sheetOf.ts";
+import { columnNames, isStray } from "./columnNames.ts";
+import type { Change, Choices, Conflict } from "./conflict.ts";
+import type { SheetDescent } from "./descent.ts";
+import { inOrder } from "./inOrder.ts";
+import { mergeAlone } from "./mergeAlone.ts";
+import { mergePair } from "./mergePair.ts";
+import { ALONE, noPairs, type Pairs, pair, pairedRows } from "./pairedRows.ts";
+import { rowName } from "./rowName.ts";
+import type { MergedColumn, SheetSide } from "./sheetSide.ts";
+
+export interface MergedSheet {
+	readonly descent: SheetDescent;
+	readonly conflicts: readonly Conflict[];
+	readonly changes: readonly Change[];
+}
+
+/** Brings two copies of one sheet together. */
+export function mergeSheet(
+	file: string,
+	ours: SheetSide,
+	theirs: SheetSide,
+	choices: Choices,
+): MergedSheet {
+	const { columns, header } = columnsOf(ours, theirs);
+	const sides = { file, ours, theirs, columns, choices, nameOf: rowName(sheetOf(file)) };
+	const rows: (readonly string[])[] = [];
+	const origins: string[] = [];
+	const changed = new Map<string, ReadonlyMap<string, string>>();
+	const conflicts: Conflict[] = [];
+	const changes: Change[] = [];
+	const textOf = ({ descent }: SheetSide, at: number) => descent.table.rows[at]?.join("\n") ?? "";
+	const places = inOrder(
+		pairsOf(file, ours.descent, theirs.descent),
+		(at) => textOf(ours, at),
+		(at) => textOf(theirs, at),
+	);
+	for (const place of places) {
+		const merged =
+			place.theirs === ALONE
+				? mergeAlone(sides, "ours", place.ours)
+				: place.ours === ALONE
+					? mergeAlone(sides, "theirs", place.theirs)
+					: mergePair(sides, place.ours, place.theirs);
+		const line = merged.cells ? rows.length + 2 : null;
+		for (const conflict of merged.conflicts) conflicts.push({ ...conflict, line });
+		for (const change of merged.changes) changes.push(change);
+		if (!merged.cells) continue;
+		rows.push(merged.cells);
+		origins.push(merged.origin);
+		if (merged.changed.size > 0) changed.set(merged.origin, merged.changed);
+	}
+	const gone = new Map([...theirs.descent.gone, ...ours.descent.gone]);
+	for (const origin of origins) gone.delete(origin);
+	return {
+		descent: { table: { header, rows }, origins, changed, gone },
+		conflicts,
+		changes,
+	};
+}
+
+/** Rows of one origin are one; of all others what they say decides. */
+function pairsOf(file: string, ours: SheetDescent, theirs: SheetDescent): Pairs {
+	const pairs = noPairs(ours.table, theirs.table);
+	const places = new Map(theirs.origins.map((origin, at) => [origin, at]));
+	ours.origins.forEach((origin, at) => {
+		const other = places.get(origin);
+		if (other !== undefined && pairs.ofOther[other] === ALONE) pair(pairs, at, other);
+	});
+	pairedRows(sheetOf(file), ours.table, theirs.table, pairs);
+	return pairs;
+}
+
+/** Our columns, then those that only the other copy has; cells beyond the header stay beyond it. */
+function columnsOf(ours: SheetSide, theirs: SheetSide) {
+	const [one, other] = [ours.descent.table, theirs.descent.table];
+	const [of, to] = [columnNames(one), columnNames(other)];
+	const names = [...of, ...to.filter((name) => !of.includes(name))];
+	const inOrder = [...names.filter((name) => !isStray(name)), ...names.filter(isStray)];
+	const columns: MergedColumn[] = inOrder.map((name) => ({
+		name,
+		ours: of.indexOf(name),
+		theirs: to.indexOf(name),
+	}));
+	const added = other.header.filter((_, at) => !of.includes(to[at] ?? ""));
+	return { columns, header: added.length > 0 ? [...one.header, ...added] : one.header };
+}

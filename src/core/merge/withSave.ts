@@ -1,0 +1,74 @@
+import { sheetOf } from "../sheets/sheetOf.ts";
+import type { TextTable, Workbook } from "../workbook.ts";
+import { columnNames } from "./columnNames.ts";
+import type { Descent, Save, SheetDescent } from "./descent.ts";
+import { pairedEdits } from "./pairedEdits.ts";
+import { ALONE } from "./pairedRows.ts";
+import { bornTogether } from "./rootDescent.ts";
+
+/**
+ * The descent of a workbook that goes on from a state by one save; the same one where
+ * nothing changed since.
+ *
+ * @param tables in the clear form of the files
+ */
+export function withSave(before: Descent, { tables }: Workbook, save: Save): Descent {
+	let isChanged = false;
+	const sheets = Object.entries(tables).map(([file, table]): [string, SheetDescent] => {
+		const was = before.sheets[file];
+		const now = was ? sheetWithSave(file, was, table, save.id) : bornTogether(table, save.id);
+		if (!was || (now !== was && !isSameText(was.table, table))) isChanged = true;
+		return [file, now];
+	});
+	if (!isChanged) return before;
+	return { saves: [...before.saves, save], sheets: Object.fromEntries(sheets) };
+}
+
+function sheetWithSave(file: string, was: SheetDescent, table: TextTable, save: string) {
+	if (was.table === table || isSameText(was.table, table)) return was;
+	const { ofOne, ofOther } = pairedEdits(sheetOf(file), was.table, table);
+	const changed = new Map(was.changed);
+	const gone = new Map(was.gone);
+	const cells = cellsOf(was.table, table);
+	let born = 0;
+	const origins = table.rows.map((row, at) => {
+		const before = ofOther[at] as number;
+		if (before === ALONE) return `${save}.${born++}`;
+		const origin = was.origins[before] as string;
+		const columns = cells(was.table.rows[before] ?? [], row);
+		if (columns.length > 0)
+			changed.set(
+				origin,
+				new Map([...(changed.get(origin) ?? []), ...columns.map((c) => [c, save] as const)]),
+			);
+		return origin;
+	});
+	ofOne.forEach((partner, row) => {
+		const origin = was.origins[row] as string;
+		if (partner !== ALONE) return;
+		gone.set(origin, save);
+		changed.delete(origin);
+	});
+	return { table, origins, changed, gone };
+}
+
+/** What gives the columns in which two rows differ. */
+function cellsOf(one: TextTable, other: TextTable) {
+	const [of, to] = [columnNames(one), columnNames(other)];
+	const names = [...new Set([...of, ...to])];
+	const places = names.map((name) => [name, of.indexOf(name), to.indexOf(name)] as const);
+	return (a: readonly string[], b: readonly string[]): string[] =>
+		a === b && one.header === other.header
+			? []
+			: places.flatMap(([name, x, y]) => ((a[x] ?? "") === (b[y] ?? "") ? [] : [name]));
+}
+
+function isSameText(one: TextTable, other: TextTable): boolean {
+	const isSame = (a: readonly string[], b: readonly string[] | undefined) =>
+		a === b || (a.length === b?.length && a.every((cell, at) => cell === b[at]));
+	return (
+		isSame(one.header, other.header) &&
+		one.rows.length === other.rows.length &&
+		one.rows.every((row, at) => isSame(row, other.rows[at]))
+	);
+}
