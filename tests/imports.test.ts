@@ -69,6 +69,11 @@ const forbidden: Arrow[] = [
 		why: "What is typed, moved on or entered changes the workbook; the plan is made anew from it, never the other way round.",
 	},
 	{
+		from: /^core\/merge\//,
+		to: /^core\/(read|plan|edit|units)\//,
+		why: "Copies come together text by text; what the texts mean is read from both together afterwards.",
+	},
+	{
 		from: /^core\/units\//,
 		to: /^core\/(plan|edit)\//,
 		why: "Several units are brought together from the files they send; their workbooks are elsewhere.",

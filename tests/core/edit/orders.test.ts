@@ -69,7 +69,7 @@ describe("an order that comes", () => {
 	test("of a lot that is in the store already, is a receipt of the journal", () => {
 		const { workbook } = came({ lot: "G1" });
 		expect(rowsOf(workbook, "lots.csv")).toHaveLength(2);
-		expect(rowsOf(workbook, "journal.csv")).toEqual(["2027-03-03,gauze squares,G1,receipt,300,"]);
+		expect(rowsOf(workbook, "journal.csv")).toEqual(["2027-03-03,gauze squares,G1,receipt,300,,"]);
 	});
 
 	test("of a lot that was announced, is that lot, and counts once", () => {

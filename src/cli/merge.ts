@@ -1,0 +1,3 @@
+import { mergeCommand } from "./mergeCommand.ts";
+
+process.exitCode = await mergeCommand(process.argv.slice(2), console);

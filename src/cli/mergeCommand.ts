@@ -1,0 +1,87 @@
+import { writeFile } from "node:fs/promises";
+import { parseArgs } from "node:util";
+import type { Together } from "../core/merge/mergeCopies.ts";
+import type { Problem } from "../core/problem.ts";
+import type { Answers } from "../io/fileQuestion.ts";
+import { unreadCopy } from "../io/history/unreadCopy.ts";
+import { readFolder } from "../io/readFolder.ts";
+import { writeFiles } from "../io/writeFiles.ts";
+import { zipTexts } from "../io/zipWorkbook.ts";
+import type { Command } from "./command.ts";
+import { mergeFiles } from "./mergeFiles.ts";
+import { problemLine } from "./problemLine.ts";
+import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
+
+const USAGE = `Brings two copies of one workbook together, so that no line of either is lost.
+
+  npm run merge -- OURS THEIRS [--base BASE] --out FOLDER-OR-ZIP
+
+OURS, THEIRS         the two copies: folders of CSV files, or zips of them
+--base BASE          the workbook that both come from, where they do not remember it
+--out FOLDER-OR-ZIP  where both together are written: a folder, or a zip where the name ends so
+${READING_USAGE}
+
+A change made in one copy is taken. What both changed differently stands in problems.csv, with
+both texts, and OURS is kept.
+Ends with 0: together. 1: conflicts, see problems.csv, or a copy that cannot be read, and then
+nothing is written. 2: wrong arguments.`;
+
+interface Wanted {
+	readonly paths: readonly string[];
+	readonly out: string;
+	readonly answers: Answers;
+}
+
+function readArguments(args: string[]): Wanted | undefined {
+	try {
+		const options = {
+			out: { type: "string" },
+			base: { type: "string" },
+			...readingOptions,
+		} as const;
+		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
+		const answers = answersIn(values);
+		if (positionals.length !== 2 || !values.out || values.base === "" || !answers) return undefined;
+		const base = values.base === undefined ? [] : [values.base];
+		return { paths: [...positionals, ...base], out: values.out, answers };
+	} catch {
+		return undefined;
+	}
+}
+
+/** Brings two copies of a workbook together, as the usage says. */
+export const mergeCommand: Command = async (args, { log, error }) => {
+	const wanted = readArguments(args);
+	if (!wanted) {
+		error(USAGE);
+		return 2;
+	}
+	const { paths, out, answers } = wanted;
+	const tell = (problems: readonly Problem[], of = "") => {
+		for (const problem of problems) error(`${of}${problemLine(problem)}`);
+	};
+	try {
+		const [ours, theirs, base] = await Promise.all(paths.map((path) => readFolder(path, answers)));
+		if (!ours || !theirs) throw new Error("two copies are read where two are named");
+		const unread = [ours, theirs, ...(base ? [base] : [])].map(unreadCopy);
+		if (unread.some(({ length }) => length > 0)) {
+			for (const [at, problems] of unread.entries()) tell(problems, `${paths[at]}: `);
+			error("Nothing was written: what cannot be read would be missing from both together.");
+			return 1;
+		}
+		const { files, problems, together } = mergeFiles(ours, theirs, base);
+		tell(problems);
+		if (/\.zip$/i.test(out)) await writeFile(out, zipTexts(files));
+		else await writeFiles(out, files);
+		log(summary(together, out));
+		return together.conflicts.length > 0 ? 1 : 0;
+	} catch (trouble) {
+		error(`Error: nothing could be written to ${out} (${String(trouble)}).`);
+		return 1;
+	}
+};
+
+function summary({ changes, conflicts }: Together, out: string): string {
+	const from = (side: "ours" | "theirs") => changes.filter((change) => change.from === side).length;
+	return `Brought together in ${out}: ${from("ours")} changes from OURS, ${from("theirs")} from THEIRS, ${conflicts.length} conflicts`;
+}

@@ -1,0 +1,43 @@
+import { advice, type Problem, problem } from "../problem.ts";
+import { say } from "../say.ts";
+import { sheetOf } from "../sheets/sheetOf.ts";
+import type { Conflict, Said } from "./conflict.ts";
+
+/** A conflict as a problem: both texts, and whose they are where that is known. */
+export function conflictProblem(conflict: Conflict): Problem {
+	const { file, line, column, row, ours, theirs } = conflict;
+	const label = sheetOf(file)?.columns[column]?.label ?? column;
+	const [our, their] = [saidWords(ours), saidWords(theirs)];
+	return problem(
+		{ file, line, column },
+		{
+			code: "conflict",
+			received: theirs.text ?? "",
+			allowed: say`what one of the two copies says`,
+			message:
+				column === ""
+					? say`${file}, ${row}: one copy changed this row, the other deleted it. Ours: ${our}. Theirs: ${their}. Ours was kept.`
+					: say`${file}, ${row}, ${label}: both copies changed it, each differently. Ours: ${our}. Theirs: ${their}. Ours was kept.`,
+		},
+	);
+}
+
+/** What one copy says, by whom and since when where that is known. @example "“8” (Amina, 2027-03-01 10:20)" */
+export function saidWords({ text, save }: Said): string {
+	const said = text === undefined ? say`deleted` : text.trim() === "" ? say`blank` : say`“${text}”`;
+	const known = [save?.by, save?.at.replace("T", " ")].filter(Boolean).join(", ");
+	return known === "" ? said : `${said} (${known})`;
+}
+
+/** That two copies name two units: they may be of two wards, or of one that was renamed. */
+export function twoUnits(ours: string, theirs: string): Problem {
+	return advice(
+		{ file: "unit.csv", line: null, column: "unit_name" },
+		{
+			code: "two-units",
+			received: theirs,
+			allowed: ours,
+			message: say`The two copies name two units, “${ours}” and “${theirs}”. If they are two units, do not bring them together: their kits and their stock would be one.`,
+		},
+	);
+}

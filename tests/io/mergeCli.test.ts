@@ -1,0 +1,114 @@
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { mergeCommand } from "../../src/cli/mergeCommand.ts";
+import { readCsv } from "../../src/io/readCsv.ts";
+import { readFolder } from "../../src/io/readFolder.ts";
+import { started, terminal } from "./terminal.ts";
+
+let place: string;
+let [ours, theirs, out] = ["", "", ""];
+beforeEach(() => {
+	place = mkdtempSync(join(tmpdir(), "merge-"));
+	[ours, theirs, out] = [join(place, "ours"), join(place, "theirs"), join(place, "out")];
+	for (const copy of [ours, theirs]) cpSync("sample-csv", copy, { recursive: true });
+});
+afterEach(() => rmSync(place, { recursive: true }));
+
+const run = (...given: string[]) => terminal(mergeCommand, given);
+const change = (copy: string, file: string, from: string, to: string) => {
+	const text = readFileSync(join(copy, file), "utf8");
+	expect(text).toContain(from);
+	writeFileSync(join(copy, file), text.replace(from, to));
+};
+const rowsOf = (folder: string, file: string) =>
+	readCsv(file, readFileSync(join(folder, file), "utf8")).table.rows;
+const START = "records.csv";
+const more = (copy: string, line: string) =>
+	writeFileSync(
+		join(copy, START),
+		`${readFileSync(join(copy, START), "utf8").trimEnd()}\n${line}\n`,
+	);
+
+test("as a person starts it: 0 with the lines of both", () => {
+	more(ours, "2027-06-01,4,1");
+	more(theirs, "2027-06-02,7,0");
+	const { status, stdout } = started("merge", [ours, theirs, "--out", out]);
+	expect(status).toBe(0);
+	expect(stdout).toMatch(/1 changes from OURS, 1 from THEIRS, 0 conflicts/);
+	const days = rowsOf(out, START).map(([day]) => day);
+	expect(days).toEqual(expect.arrayContaining(["2027-06-01", "2027-06-02"]));
+	expect(readdirSync(out)).toEqual(expect.arrayContaining(["history.json", "problems.csv"]));
+}, 60_000);
+
+test("what both changed differently: 1, ours is kept and both texts stand in problems.csv", async () => {
+	change(ours, "records.csv", "2027-01-04,6,", "2027-01-04,8,");
+	change(theirs, "records.csv", "2027-01-04,6,", "2027-01-04,9,");
+	const { status, stderr } = await run(ours, theirs, "--base", "sample-csv", "--out", out);
+	expect(status).toBe(1);
+	expect(rowsOf(out, START)[0]).toEqual(["2027-01-04", "8", "0"]);
+	const [conflict, ...others] = rowsOf(out, "problems.csv");
+	expect(others).toEqual([]);
+	expect(conflict?.slice(0, 5)).toEqual(["conflict", "records.csv", "2", "births", "9"]);
+	expect(conflict?.[6]).toMatch(/Ours: “8”\. Theirs: “9”\. Ours was kept/);
+	expect(stderr).toContain("“9”");
+});
+
+test("a base tells who changed what; without one what differs is asked", async () => {
+	change(theirs, "records.csv", "2027-01-04,6,", "2027-01-04,9,");
+	expect((await run(ours, theirs, "--base", "sample-csv", "--out", out)).status).toBe(0);
+	expect(rowsOf(out, START)[0]?.[1]).toBe("9");
+	expect((await run(ours, theirs, "--out", out)).status).toBe(1);
+	expect(rowsOf(out, START)[0]?.[1]).toBe("6");
+});
+
+test("a zip where the name ends so; it goes on from both", async () => {
+	more(ours, "2027-06-01,4,1");
+	more(theirs, "2027-06-02,7,0");
+	const zip = join(place, "both.zip");
+	expect((await run(ours, theirs, "--out", zip)).status).toBe(0);
+	const { problems, history, workbook } = await readFolder(zip);
+	expect(history?.saves).toHaveLength(2);
+	expect(workbook.tables[START]?.rows.length).toBe(rowsOf("sample-csv", START).length + 2);
+	expect(problems.map(({ code }) => code)).toEqual(["result-file"]);
+	const again = await run(zip, theirs, "--out", out);
+	expect(again.stdout).toMatch(/1 changes from OURS, 0 from THEIRS, 0 conflicts/);
+});
+
+test.each([
+	["no zip", (path: string) => writeFileSync(path, "PK not a zip")],
+	["nothing", () => undefined],
+])("a copy that cannot be read (%s): 1, said, and nothing is written", async (_, make) => {
+	const damaged = join(place, "damaged.zip");
+	make(damaged);
+	const { status, stderr } = await run(ours, damaged, "--out", out);
+	expect(status).toBe(1);
+	expect(stderr).toMatch(/damaged\.zip/);
+	expect(stderr).toContain("Nothing was written");
+	expect(readdirSync(place)).not.toContain("out");
+});
+
+test("copies of two units are said to be so", async () => {
+	change(
+		theirs,
+		"unit.csv",
+		/unit_name,[^\n\r]*/.exec(readFileSync(join(theirs, "unit.csv"), "utf8"))?.[0] ?? "",
+		"unit_name,Elsewhere",
+	);
+	const { status, stderr } = await run(ours, theirs, "--out", out);
+	expect(status).toBe(1);
+	expect(stderr).toMatch(/two units, “.+” and “Elsewhere”/);
+});
+
+test.each([
+	[[]],
+	[["one"]],
+	[["one", "two"]],
+	[["one", "two", "three", "--out", "x"]],
+	[["one", "two", "--dates", "no", "--out", "x"]],
+])("wrong arguments: 2 and the usage (%j)", async (given) => {
+	const { status, stderr } = await run(...given);
+	expect(status).toBe(2);
+	expect(stderr).toContain("npm run merge");
+});
