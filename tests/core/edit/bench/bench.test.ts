@@ -39,7 +39,9 @@ describe("a kit from its use to the next baby, each act a line of an ordinary sh
 		expect([smallUnit(), afterUse, afterRound, afterCheck].map((each) => state(each, "A"))).toEqual(
 			["ready", "to_reprocess", "to_reprocess", "ready"],
 		);
-		expect(afterUse.tables["uses.csv"]?.rows).toEqual([[`${DAY}T04:10`, "A", "used", "Esi", ""]]);
+		expect(afterUse.tables["uses.csv"]?.rows).toEqual([
+			[`${DAY}T04:10`, "A", "used", "Esi", "", ""],
+		]);
 		expect(readWorkbook(afterCheck).problems).toEqual([]);
 	});
 
