@@ -1,5 +1,11 @@
 /** What stands on every page but the plan: one further script. */
 export { beginPage } from "./subjects/begin/beginPage.ts";
+export { openCheck } from "./subjects/bench/openCheck.ts";
+export { openNoneReady } from "./subjects/bench/openNoneReady.ts";
+export { openReceived } from "./subjects/bench/openReceived.ts";
+export { openRound } from "./subjects/bench/openRound.ts";
+export { openUse } from "./subjects/bench/openUse.ts";
+export { printLog } from "./subjects/bench/printLog.ts";
 export { birthsPage } from "./subjects/births/birthsPage.ts";
 export { forecastPage } from "./subjects/births/forecastPage.ts";
 export { recordsPage } from "./subjects/births/recordsPage.ts";

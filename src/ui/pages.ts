@@ -58,6 +58,8 @@ import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
 import { firstAidTitle } from "./subjects/mixing/firstAidTitle.ts";
 import { monthTitle } from "./subjects/month/monthTitle.ts";
 import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
+import { todayPage } from "./subjects/today/todayPage.ts";
+import { todayTitle } from "./subjects/today/todayTitle.ts";
 import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
 import { weekMeasures } from "./subjects/week/weekMeasures.ts";
@@ -75,6 +77,9 @@ export const planPage: Page = {
 	load: async () => weekPage,
 };
 
+/** The first page of a workbook that has been begun. */
+export const firstPage: Page = { ...todayTitle, load: async () => todayPage };
+
 const onPages = later(() => import("./onPages.ts"));
 /** Looks at the whole record and is opened once a month: a script of its own. */
 const onMonth = later(() => import("./subjects/month/monthPage.ts"));
@@ -84,6 +89,7 @@ export const questions: readonly PageQuestion[] = [
 	{
 		question: say`This week`,
 		pages: [
+			firstPage,
 			planPage,
 			page(tonightSheet, (its) => its.tonightPage),
 			plainPage(dayPlanSheet),

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { sheetOf } from "../../src/core/sheets/sheetOf.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
-import { pageOf, pages, planPage } from "../../src/ui/pages.ts";
+import { firstPage, pageOf, pages, planPage } from "../../src/ui/pages.ts";
 import { routedPage } from "../../src/ui/shell/routedPage.ts";
 
 test("every sheet has a page, and every page stands under one question", () => {
@@ -31,9 +31,10 @@ test("where chlorine, boiling water, a kit's readiness or the store is at stake,
 	}
 });
 
-test("an address without a page leads to the plan", () => {
+test("without an address today stands there; one without a page leads to the plan", () => {
 	expect(routedPage("#births.csv")).toBe(pageOf("births.csv"));
 	expect(routedPage("#labels")).toBe(pageOf("labels"));
 	expect(routedPage("#nothing.csv")).toBe(planPage);
-	expect(routedPage("")).toBe(planPage);
+	expect(routedPage("")).toBe(firstPage);
+	expect(routedPage("#today")).toBe(firstPage);
 });

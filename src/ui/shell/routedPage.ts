@@ -1,7 +1,8 @@
 import type { Page } from "../page.ts";
-import { pageOf, planPage } from "../pages.ts";
+import { firstPage, pageOf, planPage } from "../pages.ts";
 
-/** The page that the address names, for example "#births.csv"; the plan where it names none. */
+/** The page that the address names, for example "#births.csv"; today where it names none; the plan where there is no such page. */
 export function routedPage(hash: string): Page {
-	return pageOf(hash.replace(/^#/, "")) ?? planPage;
+	const file = hash.replace(/^#/, "");
+	return file === "" ? firstPage : (pageOf(file) ?? planPage);
 }

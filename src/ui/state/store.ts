@@ -67,8 +67,12 @@ export class Store {
 		return this.#state;
 	}
 
-	subscribe(listener: Listener): void {
+	/** @returns what ends it */
+	subscribe(listener: Listener): () => void {
 		this.#listeners.push(listener);
+		return () => {
+			this.#listeners = this.#listeners.filter((each) => each !== listener);
+		};
 	}
 
 	edit(next: Workbook, reading = this.#reading): void {

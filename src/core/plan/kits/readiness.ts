@@ -26,6 +26,8 @@ export interface KitReadiness {
 
 /** Why a kit is not ready that was used on a baby. */
 export const USED = say`used`;
+/** Why a kit is not ready that waits for the check after its round. */
+export const NOT_TESTED = say`not yet tested after its round`;
 
 /** Life of a kit where the setting cannot be read: no kit is taken for out of date. */
 const NO_END_DAYS = 100_000;
@@ -82,7 +84,7 @@ function reasonWords(state: KitState, found: string, isKept: boolean): string {
 		case "opened":
 			return say`opened`;
 		case "not_tested":
-			return say`not yet tested after its round`;
+			return NOT_TESTED;
 		case "life_over":
 			return isKept
 				? say`ready only until ${readyUntil}`

@@ -23,9 +23,11 @@ export function entryField<C extends Control>(
 	const id = `store-${key}`;
 	const reason = el("span", { class: "reason", id: `${id}-wrong` });
 	const spelled = el("output", { class: "spelled", for: id });
+	const isDated = control.type === "date" || control.type === "datetime-local";
 	const spell = () => {
-		if (control.type !== "date") return;
-		spelled.textContent = control.value === "" ? "" : shownDayAndYear(control.value);
+		if (!isDated) return;
+		const [day = "", time] = control.value.split("T");
+		spelled.textContent = [day && shownDayAndYear(day), time].filter(Boolean).join(", ");
 	};
 	control.addEventListener("input", spell);
 	control.addEventListener("change", spell);
@@ -38,7 +40,7 @@ export function entryField<C extends Control>(
 			{ class: "entry-field" },
 			el("label", { for: id }, name, ...unit),
 			control,
-			control.type === "date" && spelled,
+			isDated && spelled,
 			reason,
 		),
 		spell,

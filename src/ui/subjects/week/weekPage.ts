@@ -2,6 +2,7 @@ import { el } from "../../dom/el.ts";
 import type { GridPage } from "../../page.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import { problemList } from "../../sheet/problemList.ts";
+import { noneReadyLine } from "../today/whenNoneReady.ts";
 import { tonightList } from "../water/tonightList.ts";
 import { dayCautions } from "./dayCautions.ts";
 import { weekCells } from "./weekCells.ts";
@@ -14,7 +15,13 @@ export const weekPage: GridPage = {
 	headline: weekHeadline,
 	aboutNow: weekWords,
 	under: (state, goTo) => [
-		el("div", { class: "under-list" }, problemList(state.plan.problems, goTo), tonightList(state)),
+		el(
+			"div",
+			{ class: "under-list" },
+			problemList(state.plan.problems, goTo),
+			tonightList(state),
+			noneReadyLine(state),
+		),
 		cautionList(dayCautions),
 	],
 };

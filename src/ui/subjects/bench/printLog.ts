@@ -1,0 +1,49 @@
+import { say } from "../../../core/say.ts";
+import type { Sheet } from "../../../core/sheet.ts";
+import { roundsDoneSheet } from "../../../core/sheets/roundsDone.ts";
+import { usesSheet } from "../../../core/sheets/uses.ts";
+import { el } from "../../dom/el.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
+import { paperHead } from "../../print/paperHead.ts";
+import { paperTable } from "../../print/paperTable.ts";
+import { printOut } from "../../print/printOut.ts";
+import { standing } from "../../shell/standing.ts";
+import { daysOf } from "../../state/daysOf.ts";
+import type { State } from "../../state/store.ts";
+
+const USES = 10;
+const ROUNDS = 9;
+
+/** A log to hang by the bench, printed. */
+export function printLog(state: State): void {
+	printOut({ name: say`Print a log for the bench`, pages: () => [logPage(state)] }, state);
+}
+
+/** Its columns are those of the sheets, in their order, so that it is copied in without a thought. */
+export function logPage(state: State): HTMLElement {
+	const days = daysOf(state);
+	const [from = "", to = ""] = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? ""));
+	return el(
+		"section",
+		{ class: "paper-page bench-log" },
+		...paperHead(state, say`Log for the bench`, say`${from} to ${to}`),
+		el(
+			"p",
+			{ class: "paper-caution" },
+			say`No name or number of a mother or a baby. What happened: used, opened, or none ready. Copied into the workbook on Monday.`,
+		),
+		logTable(usesSheet, USES),
+		logTable(roundsDoneSheet, ROUNDS),
+		el("p", { class: "standing" }, standing),
+	);
+}
+
+function logTable(sheet: Sheet, rows: number): HTMLElement {
+	const columns = Object.values(sheet.columns).map(({ label, unit }) => ({
+		label,
+		unit,
+		blank: true,
+	}));
+	const blank = Array.from({ length: rows }, () => [""]);
+	return paperTable(sheet.title, columns, [{ rows: blank }]);
+}
