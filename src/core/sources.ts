@@ -195,6 +195,12 @@ export const sources = {
 		url: "https://www.fireengineering.com/leadership/swimming-pool-disinfectants/",
 		mark: "seen",
 	},
+	pourAway: {
+		title: say`CDC, how to make 0.1 % chlorine solution; MSF, cholera guideline, Appendix 15`,
+		place: say`9 February 2021: leftovers to a drain or latrine; residue of calcium hypochlorite to a waste pit`,
+		url: "https://medicalguidelines.msf.org/en/viewport/CHOL/english/appendix-15-preparation-and-use-of-chlorine-solutions-32409866.html",
+		mark: "seen",
+	},
 	powderLoss: {
 		title: say`Cholera outbreak field manual, Appendix 14: about 2 % of active chlorine a year`,
 		place: say`read here as points of the percentage`,

@@ -77,13 +77,34 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		await closeClean(workbook);
 	});
 
+	test.each(["", "fr/"])(
+		"every label keeps to its place, a solution's with all there is to say too (%s)",
+		async (language) => {
+			const there = { ...site, address: `${site.address}${language}` };
+			const workbook = await openChanged(browser, there, "labels", {
+				// Of unknown age, and too little for one preparation.
+				"lots.csv": (text) =>
+					text.replace(/^(Liquid bleach 3.5 %,B-0211),[^,]*,[^,]*,[^,]*/m, "$1,400,,"),
+			});
+			const label = workbook.page.locator(".label-solution").first();
+			await expect.poll(() => label.textContent()).toMatch(/400\smL/);
+			await expect.poll(() => label.textContent()).toMatch(/180/);
+			const heights = await workbook.page
+				.locator(".paper-label")
+				.evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+			expect(heights).toHaveLength(10);
+			for (const pixels of heights) expect(pixels / (96 / 25.4)).toBeLessThan(81.1);
+			await closeClean(workbook);
+		},
+	);
+
 	test("labels leave room to write what is not known", async () => {
 		const workbook = await open("labels", {
 			"lots.csv": (text) => text.replace(/^Liquid bleach.*\r?\n/gm, ""),
 		});
 		const label = workbook.page.locator(".label-solution").first();
 		expect(await label.textContent()).toContain("lot ________");
-		await expect.poll(() => label.locator(".line-to-write").count()).toBe(4);
+		await expect.poll(() => label.locator(".line-to-write").count()).toBe(3);
 		await closeClean(workbook);
 	});
 });

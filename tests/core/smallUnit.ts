@@ -25,7 +25,7 @@ const files: Record<string, string> = {
 		prepare,round,20,yes
 		wash and dry,kit,50,yes
 		soak,load,20,no
-		store,round,20,yes`,
+		rinse and store,round,20,yes`,
 	"kinds.csv": `kind,piece,count
 		bag set,bag,1
 		bag set,valve,2

@@ -8,7 +8,7 @@ import { type State, Store } from "../../src/ui/state/store.ts";
 import { printedSetting } from "../../src/ui/state/unitSetting.ts";
 import { wantedLabels } from "../../src/ui/subjects/labels/wantedLabels.ts";
 import { mixesOfFirstDay } from "../../src/ui/subjects/mixing/mix.ts";
-import { mixSteps } from "../../src/ui/subjects/mixing/mixSteps.ts";
+import { mixingRules, mixSteps } from "../../src/ui/subjects/mixing/mixSteps.ts";
 import { wallTableOut } from "../../src/ui/subjects/mixing/wallTableOut.ts";
 import { oneKitSteps } from "../../src/ui/subjects/rounds/oneKitSteps.ts";
 import { runSheetPrintOuts } from "../../src/ui/subjects/rounds/runSheetPrintOuts.ts";
@@ -65,10 +65,12 @@ describe("how long a solution may be used", () => {
 	const unread = demoWith({ solution_life_hours: "8 h" });
 	test("on its label", () => {
 		expect(textOf(labels(read, { solutions: 1 }))).toMatch(
-			/DISCARD AT Mon 1 Mar.* 15:00 .*8 h after/,
+			/DISCARD at the end of this round At the latest Mon 1 Mar.* 15:00, 8 h after/,
 		);
 		const label = textOf(labels(unread, { solutions: 1 }));
-		expect(label).toMatch(/Made at Mon 1 Mar.* 07:00 DISCARD AT ____ h after making/);
+		expect(label).toMatch(
+			/Made at Mon 1 Mar.* 07:00 DISCARD at the end of this round At the latest ____ h after/,
+		);
 		expect(label).toMatch(why("8 h"));
 		expect(label).not.toContain("24 h after");
 	});
@@ -81,12 +83,9 @@ describe("how long a solution may be used", () => {
 	test("in the steps of mixing", () => {
 		const [mix] = mixesOfFirstDay(unread);
 		if (!mix) throw new Error("the demo mixes nothing");
-		const [last = ""] = mixSteps(
-			mix,
-			printedSetting(unread, "solution_life_hours"),
-			printedSetting(unread, "settle_minutes"),
-		).slice(-1);
-		expect(last).toMatch(/date, time mixed, discard time\. Write it by hand/);
+		expect(mixSteps(mix, mixingRules(unread))[3]).toMatch(
+			/date, time mixed, discard time\. Write it by hand/,
+		);
 	});
 });
 

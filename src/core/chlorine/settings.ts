@@ -2,6 +2,7 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice, estimate, sources } from "../sources.ts";
 import { choice, yesNo } from "../values/choice.ts";
+import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { LONGEST_SOLUTION_HOURS } from "./longestSolutionHours.ts";
 
@@ -14,6 +15,15 @@ export const chlorineSettings = {
 		decimals: 2,
 		help: say`Grams of available chlorine per 100 mL. Sources differ (0.1 or 0.5 %): follow your national protocol.`,
 		source: sources.soakStrength,
+	}),
+	solution_water: typed({
+		label: say`Solution is made with`,
+		unit: "",
+		value: choice(["tap", "boiled"]),
+		fallback: "tap",
+		help: say`tap: water as it comes from the tap. boiled: boiled and cooled, which sources ask for where the soak is 0.1 %; its litres are then planned with the rinse water.`,
+		source: sources.soakStrength,
+		added: true,
 	}),
 	soak_minutes: typed({
 		label: say`Shortest soak`,
@@ -123,6 +133,15 @@ export const chlorineSettings = {
 		fallback: 30,
 		help: say`Calcium hypochlorite leaves a deposit; only the clear liquid over it is used. Some sources say a few minutes.`,
 		source: estimate,
+	}),
+	pour_away: typed({
+		label: say`What is poured away, and where`,
+		unit: "",
+		value: note(),
+		fallback: say`Used solution: into the drain or latrine, with plenty of water. Vinegar: apart from it, never into the same basin. A powder's deposit: into the waste pit.`,
+		help: say`Printed where solution is mixed and where rounds are worked. The rules of your country come first.`,
+		source: sources.pourAway,
+		added: true,
 	}),
 	assumed_age_days: typed({
 		label: say`A liquid of unknown age counts as`,

@@ -13,6 +13,7 @@ import { pieceAdvice } from "./kits/pieceAdvice.ts";
 import { recordProblems } from "./kits/recordProblems.ts";
 import { plannedUnit } from "./plannedUnit.ts";
 import { planTables } from "./planTables.ts";
+import { rangeAdvice } from "./rangeAdvice.ts";
 import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
@@ -51,6 +52,7 @@ export function plan(workbook: Workbook): Plan {
 			...pieceAdvice(unit, first),
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),
+			...rangeAdvice(read),
 			...waterAdvice(unit),
 			...registerAdvice(read, unit.register, first),
 			...calibrationAdvice(read),

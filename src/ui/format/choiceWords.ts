@@ -12,6 +12,8 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	when_expired: say`when out of date`,
 	each_round: say`each round`,
 	each_day: say`each day`,
+	tap: say`tap water`,
+	boiled: say`boiled, cooled water`,
 	wood_three_stone: say`wood, three stones`,
 	wood_improved: say`wood, improved stove`,
 	wood_forced_draft: say`wood, forced draft`,

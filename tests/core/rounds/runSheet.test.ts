@@ -26,7 +26,7 @@ test("every round of every day, step by step, with who is needed", () => {
 		["2027-03-01", "morning", "prepare", "07:00", "07:20", "yes", 2],
 		["2027-03-01", "morning", "wash and dry", "07:20", "08:10", "yes", 2],
 		["2027-03-01", "morning", "soak", "08:10", "08:30", "no", 0],
-		["2027-03-01", "morning", "store", "08:30", "08:50", "yes", 2],
+		["2027-03-01", "morning", "rinse and store", "08:30", "08:50", "yes", 2],
 		["2027-03-01", "afternoon", "prepare", "14:00", "14:20", "yes", 2],
 	]);
 	expect(rows.at(-1)?.slice(0, 2)).toEqual(["2027-03-02", "night"]);

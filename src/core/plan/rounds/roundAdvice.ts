@@ -4,8 +4,10 @@ import { advice, type Problem, problem } from "../../problem.ts";
 import { BUSY, handsBusy } from "../../rounds/handsBusy.ts";
 import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
 import { minutesOf, roundLength } from "../../rounds/roundLength.ts";
+import { missingSorts } from "../../rounds/stepWords.ts";
 import { say } from "../../say.ts";
 import { roundsSheet } from "../../sheets/rounds.ts";
+import { stepsSheet } from "../../sheets/steps.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -18,6 +20,7 @@ export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
 		...tooFewHands(unit, made),
 		...pastMidnight(made),
 		...shortSoak(unit),
+		...lackingSteps(unit),
 		...busyHands(unit, made),
 	];
 }
@@ -123,6 +126,27 @@ function pastMidnight({ rounds }: PlanTables): Problem[] {
 		);
 	}
 	return [...late.values()];
+}
+
+/** What no step is about although sources have it in every sequence. */
+function lackingSteps({ steps }: UnitFigures): Problem[] {
+	const words = {
+		wash: say`No step washes the pieces. Sources clean before they disinfect: dirt and blood use up chlorine. Your protocol decides.`,
+		rinse: say`No step rinses. Sources rinse off soap before the soak, and chlorine after it with boiled water. Your protocol decides.`,
+		dry: say`No step dries. Sources dry in the air or with sterile gauze before a kit is put away; damp kits grow germs. Your protocol decides.`,
+	};
+	const listed = (valueIn(steps) ?? []).map(({ step }) => step);
+	return missingSorts(listed).map((sort) =>
+		advice(
+			{ file: stepsSheet.file, line: null, column: "step" },
+			{
+				code: "step-lacking",
+				received: say`${listed.length} steps`,
+				allowed: say`steps that wash, rinse and dry`,
+				message: words[sort],
+			},
+		),
+	);
 }
 
 function shortSoak({ steps, read }: UnitFigures): Problem[] {

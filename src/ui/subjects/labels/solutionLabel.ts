@@ -23,16 +23,21 @@ export interface SolutionLabel {
 	readonly unit: string;
 	readonly targetPct: Printed<number>;
 	readonly lifeHours: Printed<number>;
+	/** What it is made for, and is poured away after. */
+	readonly madeFor: MadeFor;
 	/** The row of the mixing sheet it is mixed by; undefined leaves room to write. */
 	readonly mix: ComputedRow<typeof mixingSheet> | undefined;
 	readonly made: LocalTime | undefined;
 }
+
+export type MadeFor = "round" | "kit" | "day";
 
 /** The label of a vessel of chlorine solution. What is not known is left to write in. */
 export function solutionLabel({
 	unit,
 	targetPct,
 	lifeHours,
+	madeFor,
 	mix,
 	made,
 }: SolutionLabel): HTMLElement {
@@ -45,7 +50,7 @@ export function solutionLabel({
 	const ofLot = mix ? remarkOnLotIn(mix) : "";
 	const why = [targetPct.why, lifeHours.why].filter(Boolean).join(" ");
 	return label(
-		"solution",
+		`solution${ofLot + why === "" ? "" : " label-tight"}`,
 		unit,
 		el("h2", {}, say`Chlorine solution`, " ", el("strong", {}, `${percent} %`)),
 		el(
@@ -58,8 +63,10 @@ export function solutionLabel({
 		el("p", {}, mixWords(mix)),
 		ofLot !== "" && el("p", { class: "label-small" }, ofLot),
 		labelLine(say`Made at`, made && shownTime(made)),
-		labelLine(say`DISCARD AT`, discard),
-		el("p", { class: "label-small" }, say`${hours} h after making; sooner if dirty or cloudy.`),
+		madeFor === "day"
+			? labelLine(say`DISCARD AT`, discard)
+			: el("p", { class: "label-line" }, el("strong", {}, discardAfter[madeFor])),
+		el("p", { class: "label-small" }, latestWords(madeFor, hours, discard)),
 		why !== "" && el("p", { class: "label-small" }, why),
 		el(
 			"div",
@@ -73,6 +80,19 @@ export function solutionLabel({
 			say`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eyes, apron; moving air. Covered, away from children.`,
 		),
 	);
+}
+
+/** What it was made for. */
+const discardAfter = {
+	round: say`DISCARD at the end of this round`,
+	kit: say`DISCARD after this kit's soak`,
+};
+
+function latestWords(madeFor: MadeFor, hours: string, discard: string | undefined): string {
+	if (madeFor === "day") return say`${hours} h after making; sooner if dirty or cloudy.`;
+	return discard === undefined
+		? say`At the latest ${hours} h after making; sooner if dirty or cloudy.`
+		: say`At the latest ${discard}, ${hours} h after making; sooner if dirty or cloudy.`;
 }
 
 function mixWords(mix: ComputedRow<typeof mixingSheet> | undefined): string {

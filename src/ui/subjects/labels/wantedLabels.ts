@@ -11,7 +11,7 @@ import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { type KitLabel, kitLabel } from "./kitLabel.ts";
 import { rinseLabel } from "./rinseLabel.ts";
 import { type SetApart, setApartLabel } from "./setApartLabel.ts";
-import { solutionLabel } from "./solutionLabel.ts";
+import { type MadeFor, solutionLabel } from "./solutionLabel.ts";
 
 /** What the person asked for. */
 export interface WantedLabels {
@@ -57,6 +57,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 			unit,
 			targetPct: printedSetting(state, "target_strength_pct"),
 			lifeHours: printedSetting(state, "solution_life_hours"),
+			madeFor: madeFor(state),
 			mix: mixesInUse(state)[wanted.mix],
 			made: wanted.made,
 		});
@@ -71,6 +72,12 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 		...times(wanted.rinseSets, rinse),
 		...times(wanted.perKit, kits),
 	];
+}
+
+/** Solution that is made for a round is poured away after it, whatever hours it could still be used. */
+function madeFor(state: State): MadeFor {
+	if (unitSetting(state, "solution_made") !== "each_round") return "day";
+	return unitSetting(state, "reprocessing") === "after_each_use" ? "kit" : "round";
 }
 
 /** What a kit's label says follows from how it stands; where nothing is recorded, a person ticks it. */

@@ -3,11 +3,29 @@ import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
-import type { Printed } from "../../state/unitSetting.ts";
+import type { State } from "../../state/store.ts";
+import { type Printed, printedSetting } from "../../state/unitSetting.ts";
 import type { Mix } from "./mix.ts";
 
+/** How this unit mixes, as its settings say it. */
+export interface MixingRules {
+	readonly life: Printed<number>;
+	readonly settle: Printed<number>;
+	readonly water: Printed<"tap" | "boiled">;
+	readonly pourAway: Printed<string>;
+}
+
+export function mixingRules(state: State): MixingRules {
+	return {
+		life: printedSetting(state, "solution_life_hours"),
+		settle: printedSetting(state, "settle_minutes"),
+		water: printedSetting(state, "solution_water"),
+		pourAway: printedSetting(state, "pour_away"),
+	};
+}
+
 /** A preparation step by step, water first: what to do, in the order in which it is done. */
-export function mixSteps(mix: Mix, life: Printed<number>, settle: Printed<number>): string[] {
+export function mixSteps(mix: Mix, { life, settle, water, pourAway }: MixingRules): string[] {
 	const { product, lot, quantity, measure, waterLitres, litres, strengthPct } = mix;
 	const from = lot === "" ? say`going by its label` : say`lot ${lot}`;
 	const discard =
@@ -15,14 +33,27 @@ export function mixSteps(mix: Mix, life: Printed<number>, settle: Printed<number
 			? say`discard time`
 			: say`discard time (${life.value} hours later at most)`;
 	return [
-		say`Measure ${litreWords(waterLitres)} of cold water into a clean plastic container.`,
+		[measureWords(litreWords(waterLitres), water.value), water.why].filter(Boolean).join(" "),
 		putWords(measure, quantity, say`${quantityWords(quantity, measure)} of ${product}, ${from}`),
 		say`This makes ${litreWords(litres)} at ${shownAs(preparationColumns.strength_made_pct, strengthPct)}\u00a0% available chlorine.`,
 		[say`Label it at once: chlorine, date, time mixed, ${discard}.`, life.why]
 			.filter(Boolean)
 			.join(" "),
 		...(measure === "g" ? [settleWords(settle)] : []),
+		pourAwayWords(pourAway),
 	];
+}
+
+/** Boiled water is measured when it is cold: hot water weakens the solution and drives chlorine out. */
+function measureWords(litres: string, water: MixingRules["water"]["value"]): string {
+	return water === "boiled"
+		? say`Measure ${litres} of boiled, cooled water into a clean plastic container.`
+		: say`Measure ${litres} of cold water into a clean plastic container.`;
+}
+
+/** Where it goes when it is done with. */
+export function pourAwayWords({ value, why }: Printed<string>): string {
+	return say`Afterwards: ${value ?? why}`;
 }
 
 /** Calcium hypochlorite brings lime with it. */

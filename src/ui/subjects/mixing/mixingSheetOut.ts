@@ -9,10 +9,10 @@ import { shownAs } from "../../format/shownFigure.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { type Mix, mixOfDays, nameOfProductInUse, remarkOn, whyNoMix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
-import { mixSteps } from "./mixSteps.ts";
+import { mixingRules, mixSteps } from "./mixSteps.ts";
 
 /** The mixing sheet: how to mix on each day, and a line to fill in for each preparation. */
 export const mixingSheetOut: PrintOut = {
@@ -30,13 +30,7 @@ export const mixingSheetOut: PrintOut = {
 
 function firstDay(state: State): HTMLElement {
 	const [first] = mixOfDays(state);
-	const steps =
-		first?.mix &&
-		mixSteps(
-			first.mix,
-			printedSetting(state, "solution_life_hours"),
-			printedSetting(state, "settle_minutes"),
-		);
+	const steps = first?.mix && mixSteps(first.mix, mixingRules(state));
 	const remark = first?.mix ? remarkOn(state, first.mix) : "";
 	return el(
 		"section",

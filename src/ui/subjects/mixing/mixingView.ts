@@ -6,11 +6,10 @@ import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting } from "../../state/unitSetting.ts";
 import { mishapParts } from "./firstAidPage.ts";
 import { firstAidTitle } from "./firstAidTitle.ts";
 import { type Mix, mixesOfFirstDay, mixOfDays, remarkOn, whyNoMix } from "./mix.ts";
-import { mixSteps } from "./mixSteps.ts";
+import { mixingRules, mixSteps } from "./mixSteps.ts";
 
 /** How to mix one preparation on the first day, in words, with a choice of containers. */
 export function mixingView(state: State): HTMLElement | undefined {
@@ -26,15 +25,9 @@ export function mixingView(state: State): HTMLElement | undefined {
 			el("p", { class: "reason" }, whyNoMix(state)),
 		);
 	const steps = el("ol", { class: "mix-steps", "aria-live": "polite" });
+	const rules = mixingRules(state);
 	const show = (mix: Mix) =>
-		fill(
-			steps,
-			...mixSteps(
-				mix,
-				printedSetting(state, "solution_life_hours"),
-				printedSetting(state, "settle_minutes"),
-			).map((words) => el("li", {}, words)),
-		);
+		fill(steps, ...mixSteps(mix, rules).map((words) => el("li", {}, words)));
 	show(own);
 	const remark = remarkOn(state, own);
 	return el(

@@ -12,6 +12,7 @@ import { printedFoot } from "../../print/printedHead.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { pourAwayWords } from "../mixing/mixSteps.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays, type ShownRound, type ShownStep } from "./dayRounds.ts";
@@ -47,10 +48,11 @@ function today(days: readonly IsoDate[]): IsoDate[] {
 function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 	if (days.length === 0) {
 		const waits = state.plan.problems[0]?.message ?? say`the rounds of the day`;
-		return [page(paperHead(state, say`No rounds yet. They wait for: ${waits}`, ""), [])];
+		return [page(state, paperHead(state, say`No rounds yet. They wait for: ${waits}`, ""), [])];
 	}
 	return days.map((day) =>
 		page(
+			state,
 			paperHead(state, say`Run sheet`, shownDayAndYear(day)),
 			dayRounds(state, day).map((round) => roundRows(state, round, day)),
 		),
@@ -59,10 +61,10 @@ function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 
 function oneKitPage(state: State): HTMLElement {
 	const head = paperHead(state, say`Run sheet for one kit, as it comes`, say`Date: ______________`);
-	return page(head, [roundRows(state, oneKitSteps(state), undefined)]);
+	return page(state, head, [roundRows(state, oneKitSteps(state), undefined)]);
 }
 
-function page(head: readonly Child[], rounds: readonly HTMLElement[]): HTMLElement {
+function page(state: State, head: readonly Child[], rounds: readonly HTMLElement[]): HTMLElement {
 	const rows = rounds.reduce((sum, round) => sum + round.childElementCount, 0);
 	const dense = rows > ROOMY_ROWS && rows <= ONE_PAGE_ROWS ? " dense" : "";
 	return el(
@@ -85,7 +87,7 @@ function page(head: readonly Child[], rounds: readonly HTMLElement[]): HTMLEleme
 			),
 			...rounds,
 		),
-		cautionList(dayCautions),
+		cautionList([...dayCautions, pourAwayWords(printedSetting(state, "pour_away"))]),
 		...printedFoot(),
 	);
 }

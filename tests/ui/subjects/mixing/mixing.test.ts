@@ -17,7 +17,7 @@ import {
 	whyNoMix,
 } from "../../../../src/ui/subjects/mixing/mix.ts";
 import { mixingCautions } from "../../../../src/ui/subjects/mixing/mixingCautions.ts";
-import { mixSteps } from "../../../../src/ui/subjects/mixing/mixSteps.ts";
+import { type MixingRules, mixSteps } from "../../../../src/ui/subjects/mixing/mixSteps.ts";
 import { endsFirst, storeOf } from "../../../../src/ui/subjects/mixing/strengthView.ts";
 import { boilingRounds } from "../../../../src/ui/subjects/water/boilingRounds.ts";
 import { coolingOf } from "../../../../src/ui/subjects/water/coolingOf.ts";
@@ -93,17 +93,20 @@ describe("what is mixed", () => {
 		exactLitres: undefined,
 	};
 
-	const settles = { value: 30, why: "" };
+	const rules: MixingRules = {
+		life: { value: 12, why: "" },
+		settle: { value: 30, why: "" },
+		water: { value: "tap", why: "" },
+		pourAway: { value: "Into the latrine.", why: "" },
+	};
 
 	test("a powder's deposit settles, and only the clear liquid is used", () => {
 		const powder = { ...liquid, measure: "g", quantity: 40 };
-		expect(mixSteps(powder, { value: 12, why: "" }, settles).at(-1)).toMatch(
+		expect(mixSteps(powder, rules).at(-2)).toMatch(
 			/let it settle for 30 minutes, pour off and use only the clear liquid/,
 		);
 		for (const measure of ["mL", "tablet"])
-			expect(
-				mixSteps({ ...liquid, measure }, { value: 12, why: "" }, settles).join(" "),
-			).not.toMatch(/settle/);
+			expect(mixSteps({ ...liquid, measure }, rules).join(" ")).not.toMatch(/settle/);
 	});
 
 	test("first aid has a part for everything that can happen, each with its source", () => {
@@ -116,12 +119,18 @@ describe("what is mixed", () => {
 	});
 
 	test("water first, then the product into it, then the label", () => {
-		expect(mixSteps(liquid, { value: 12, why: "" }, settles).map(plain)).toEqual([
+		expect(mixSteps(liquid, rules).map(plain)).toEqual([
 			"Measure 4.68 L of cold water into a clean plastic container.",
 			"Put 820 mL of bleach, lot L1, into the water and stir gently.",
 			"This makes 5.5 L at 0.505 % available chlorine.",
 			"Label it at once: chlorine, date, time mixed, discard time (12 hours later at most).",
+			"Afterwards: Into the latrine.",
 		]);
+	});
+
+	test("boiled water is said to be boiled and cooled", () => {
+		const boiled: MixingRules = { ...rules, water: { value: "boiled", why: "" } };
+		expect(mixSteps(liquid, boiled)[0]).toMatch(/^Measure 4\.68\sL of boiled, cooled water/);
 	});
 
 	test.each([
@@ -130,9 +139,7 @@ describe("what is mixed", () => {
 		[{ measure: "tablet", quantity: 1 }, /1\stablet .* until it has dissolved\.$/],
 		[{ lot: "" }, /of bleach, going by its label, into the water/],
 	])("%j", (part, words) => {
-		expect(mixSteps({ ...liquid, ...part }, { value: undefined, why: "" }, settles)[1]).toMatch(
-			words,
-		);
+		expect(mixSteps({ ...liquid, ...part }, rules)[1]).toMatch(words);
 	});
 
 	test("the unit's own preparation stands first, and other sizes are of the same lot", () => {
