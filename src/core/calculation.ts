@@ -1,3 +1,4 @@
+import type { Amounts } from "./amounts.ts";
 import { answer, firstReasons, noAnswer, type Outcome } from "./outcome.ts";
 import { nowhere, type Place, type Problem, problem } from "./problem.ts";
 import { say } from "./say.ts";
@@ -55,7 +56,16 @@ export interface Calculation<I extends object = any, O = any> {
 	readonly inputs: { readonly [K in keyof I]: Input };
 	/** Worked by hand, not by the program. */
 	readonly example?: Example<I, O>;
+	/** Of what is set aside to be enough: how likely each amount is that may come. */
+	mayCome?(inputs: I): Amounts;
+	/** Of what follows from something set aside: from which input, and what its amounts become. */
+	readonly follows?: Follows<I>;
 	compute(inputs: I): O | Refusal;
+}
+
+interface Follows<I> {
+	readonly input: keyof I & string;
+	turned(amounts: Amounts, inputs: I): Amounts;
 }
 
 /** A calculation with its example: all but a list of other figures have one. */

@@ -1,3 +1,4 @@
+import { scaled } from "./amounts.ts";
 import { type Calculation, calculation } from "./calculation.ts";
 import { inSentence } from "./inSentence.ts";
 import { say } from "./say.ts";
@@ -25,6 +26,7 @@ export function countTimes(
 		source,
 		inputs: { count: { ...count, min: 0 }, each: { ...each, min: 0 } },
 		example: { inputs: { count: 3, each: 2.5 }, result: 7.5, within: 0 },
+		follows: { input: "count", turned: (amounts, product) => scaled(amounts, product.each) },
 		compute: ({ count: n, each: amount }) => n * amount,
 	});
 }

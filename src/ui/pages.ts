@@ -9,6 +9,7 @@ import { dayCoverSheet } from "../core/sheets/dayCover.ts";
 import { dayPlanSheet } from "../core/sheets/dayPlan.ts";
 import { forecastSheet } from "../core/sheets/forecast.ts";
 import { hoursSheet } from "../core/sheets/hours.ts";
+import { howSafeSheet } from "../core/sheets/howSafe.ts";
 import { itemsSheet } from "../core/sheets/items.ts";
 import { journalSheet } from "../core/sheets/journal.ts";
 import { keptSettingsSheet } from "../core/sheets/keptSettings.ts";
@@ -94,6 +95,7 @@ export const questions: readonly PageQuestion[] = [
 			page(tonightSheet, (its) => its.tonightPage),
 			plainPage(dayPlanSheet),
 			plainPage(weekTotalSheet),
+			plainPage(howSafeSheet),
 			{ ...monthTitle, load: async () => (await onMonth.bring()).monthPage },
 			page(beginTitle, (its) => its.beginPage),
 		],

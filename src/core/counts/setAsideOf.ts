@@ -36,6 +36,7 @@ export function setAsideOf(
 			result: 1,
 			within: 0,
 		},
+		mayCome: ({ counts }) => ({ counts, size: 1 }),
 		compute: ({ counts, confidence }) => setAside(counts, confidence),
 	});
 }

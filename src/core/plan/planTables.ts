@@ -21,6 +21,7 @@ import { leversTable } from "./kits/leversTable.ts";
 import { measureFigures } from "./measureFigures.ts";
 import { type RoundPlan, roundPlans } from "./rounds/roundPlans.ts";
 import { runSheetTable } from "./rounds/runSheetTable.ts";
+import { howSafeTable } from "./safety/howSafeTable.ts";
 import { costsTable } from "./store/costsTable.ts";
 import { orderTable } from "./store/orderTable.ts";
 import { stockAheadTable } from "./store/stockAheadTable.ts";
@@ -74,6 +75,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 		],
 		compared: [mixingTable(unit, firstDay)],
 		views: [
+			howSafeTable(unit, cover, period, byDay, store.items),
 			forecastTable(unit, days),
 			scorecardTable(unit.register),
 			dayCoverTable(cover, days),

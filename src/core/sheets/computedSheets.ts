@@ -4,6 +4,7 @@ import { costsSheet } from "./costs.ts";
 import { dayCoverSheet } from "./dayCover.ts";
 import { dayPlanSheet } from "./dayPlan.ts";
 import { forecastSheet } from "./forecast.ts";
+import { howSafeSheet } from "./howSafe.ts";
 import { kitCoverSheet } from "./kitCover.ts";
 import { kitRegisterSheet } from "./kitRegister.ts";
 import { leversSheet } from "./levers.ts";
@@ -27,6 +28,7 @@ import { weekTotalSheet } from "./weekTotal.ts";
 export const computedSheets: readonly Sheet[] = [
 	dayPlanSheet,
 	weekTotalSheet,
+	howSafeSheet,
 	forecastSheet,
 	scorecardSheet,
 	kitCoverSheet,

@@ -1,3 +1,4 @@
+import { scaled } from "../amounts.ts";
 import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { definition } from "../sources.ts";
@@ -35,17 +36,25 @@ export const inMeasure = calculation<Inputs, number>({
 		to: { label: say`Measure`, unit: "" },
 	},
 	example: { inputs: { quantity: 790, from: "mL", to: "L" }, result: 0.79, within: 1e-12 },
-	compute: ({ quantity, from, to }) => {
-		const source = measures[from.trim().toLowerCase()];
-		const target = measures[to.trim().toLowerCase()];
-		if (source && target && source.base === target.base)
-			return (quantity * source.size) / target.size;
-		return refuse({
+	follows: {
+		input: "quantity",
+		turned: (amounts, { from, to }) => scaled(amounts, inStore(1, from, to) ?? Number.NaN),
+	},
+	compute: ({ quantity, from, to }) =>
+		inStore(quantity, from, to) ??
+		refuse({
 			code: "measure-mismatch",
 			received: to,
 			allowed: say`mL or L for a liquid, g or kg for powder, tablet for tablets`,
 			message: say`The product in use is measured in ${from}, and the store counts it in "${to}".`,
 			place: { file: "items.csv", line: null, column: "measure" },
-		});
-	},
+		}),
 });
+
+function inStore(quantity: number, from: string, to: string): number | undefined {
+	const source = measures[from.trim().toLowerCase()];
+	const target = measures[to.trim().toLowerCase()];
+	return source && target && source.base === target.base
+		? (quantity * source.size) / target.size
+		: undefined;
+}

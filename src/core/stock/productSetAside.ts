@@ -50,12 +50,20 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 		result: 110,
 		within: 1e-9,
 	},
-	compute: ({ preparations, quantities, confidence }) => {
-		const steps = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
-		const sum = sumAtLevel(preparations, quantities.map(steps.of));
+	mayCome: (inputs) => {
+		const { sum, steps } = productSum(inputs);
+		return { counts: sum, size: steps.size };
+	},
+	compute: ({ confidence, ...inputs }) => {
+		const { sum, steps } = productSum(inputs);
 		return amountSetAside(sum, confidence, steps);
 	},
 });
+
+function productSum({ preparations, quantities }: Inputs) {
+	const steps = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
+	return { steps, sum: sumAtLevel(preparations, quantities.map(steps.of)) };
+}
 
 /** An amount that use over the days hardly ever reaches: its mean and eight times its spread. */
 function mostUsed(preparations: readonly Counts[], quantities: readonly number[]): number {

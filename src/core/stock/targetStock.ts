@@ -1,3 +1,4 @@
+import { scaled } from "../amounts.ts";
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
@@ -18,5 +19,9 @@ export const targetStock = calculation<{ use: number; wastagePct: number }, numb
 		wastagePct: { label: say`Wastage`, unit: "%", min: 0, max: 99 },
 	},
 	example: { inputs: { use: 90, wastagePct: 10 }, result: 100, within: 1e-9 },
+	follows: {
+		input: "use",
+		turned: (amounts, { wastagePct }) => scaled(amounts, 1 / (1 - wastagePct / 100)),
+	},
 	compute: ({ use, wastagePct }) => use / (1 - wastagePct / 100),
 });

@@ -88,6 +88,10 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		result: 12,
 		within: 1e-9,
 	},
+	mayCome: (use) => {
+		const steps = commonStep(use);
+		return { counts: usedOverDays(use, steps), size: steps.size };
+	},
 	compute: ({ confidence, ...use }) => {
 		const steps = commonStep(use);
 		return amountSetAside(usedOverDays(use, steps), confidence, steps);

@@ -22,5 +22,6 @@ export const wholePieces = calculation<{ use: number }, number>({
 	rounding: say`Up to whole pieces.`,
 	inputs: { use: { label: say`Use, set aside`, unit: say`in the item's measure`, min: 0 } },
 	example: { inputs: { use: 12.5 }, result: 13, within: 0 },
+	follows: { input: "use", turned: (amounts) => amounts },
 	compute: ({ use }) => upTo(use, 1),
 });

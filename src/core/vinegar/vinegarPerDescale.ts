@@ -1,4 +1,6 @@
 import { calculation, refuse } from "../calculation.ts";
+import { always } from "../counts/counts.ts";
+import { spread } from "../counts/spread.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 
@@ -77,6 +79,14 @@ export const vinegarSetAside = calculation<VinegarInputs, number>({
 	caution: CAUTION,
 	inputs: vinegarInputs,
 	example: { inputs: { rounds: 8, everyRounds: 7, litresEach: 1 }, result: 2, within: 0 },
+	// Wherever in its count of rounds the first day falls, each place as likely as the others.
+	follows: {
+		input: "rounds",
+		turned: ({ counts }, { everyRounds, litresEach }) => ({
+			counts: everyRounds === 0 ? always(0) : spread(counts, (rounds) => rounds / everyRounds),
+			size: litresEach,
+		}),
+	},
 	compute: ({ rounds, everyRounds, litresEach }) =>
 		everyRounds === 0 ? 0 : Math.ceil(rounds / everyRounds) * litresEach,
 });

@@ -56,6 +56,8 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	"cannot be read": say`cannot be read`,
 	risk: say`risk`,
 	beds: say`beds`,
+	kits_needed: say`kits needed`,
+	order: say`order`,
 	// The store.
 	gauze: say`gauze`,
 	gloves: say`gloves`,

@@ -1,8 +1,11 @@
 import type { Figure } from "../../core/calculation.ts";
+import { promiseOf } from "../../core/counts/promiseOf.ts";
 import type { Place, Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import type { Source } from "../../core/sources.ts";
 import { shownFigure } from "../format/shownFigure.ts";
+import { shownPlain } from "../format/shownNumber.ts";
+import { shownOf100 } from "../format/shownOf100.ts";
 import { titleOf } from "../shell/titleOf.ts";
 
 /** One thing that went into a number. */
@@ -28,6 +31,8 @@ export interface Explanation {
 	readonly place?: Place;
 	readonly formula?: string;
 	readonly rounding?: string;
+	/** How sure what was set aside is to be enough, beside what was asked. */
+	readonly promise?: string;
 	readonly caution?: string;
 	readonly source?: Source;
 	readonly ingredients: readonly Ingredient[];
@@ -47,16 +52,30 @@ export function why(figure: Figure<unknown>): Explanation {
 	if (origin.kind !== "computed")
 		return { ...said, origin: originWords(figure), ...placeOf(figure), ingredients: [] };
 	const { formula, rounding, caution, source, inputs } = origin.calculation;
+	const promise = promiseWords(figure);
 	return {
 		...said,
 		formula,
 		source,
 		...(rounding === undefined ? {} : { rounding }),
+		...(promise === undefined ? {} : { promise }),
 		...(caution === undefined ? {} : { caution }),
 		ingredients: Object.entries(origin.inputs).map(([key, input]) =>
 			ingredient(input, inputs[key]?.label, inputs[key]?.unit),
 		),
 	};
+}
+
+/** "Enough on 99.7 of 100 …": whole things are often safer than asked. */
+function promiseWords(figure: Figure<unknown>): string | undefined {
+	const promise = promiseOf(figure);
+	if (!promise) return undefined;
+	const [asked, enough] = [shownOf100(promise.asked), shownOf100(promise.enough)];
+	const kept = say`Enough on ${enough} of 100 such days or plans; ${asked} were asked.`;
+	if (!promise.less) return kept;
+	const { amount, enough: chance } = promise.less;
+	const less = say`The next smaller there is, ${shownPlain(amount)}, would be enough on ${shownOf100(chance)}.`;
+	return `${kept} ${less}`;
 }
 
 function ingredient(figure: Figure<unknown>, label?: string, unit?: string): Ingredient {

@@ -53,6 +53,7 @@ function explanation(
 			said.ingredients.length > 0 &&
 				el("ul", { class: "ingredients" }, ...said.ingredients.map((i) => line(i, open, goTo))),
 			said.rounding && el("p", {}, el("strong", {}, say`Rounding.`), " ", said.rounding),
+			said.promise && el("p", {}, el("strong", {}, say`How safe.`), " ", said.promise),
 			said.source && el("p", { class: "source" }, ...sourceWords(said.source)),
 		),
 	];

@@ -6,6 +6,9 @@ import {
 	refusedFigure,
 	typedFigure,
 } from "../../../src/core/calculation.ts";
+import { poisson } from "../../../src/core/counts/poisson.ts";
+import { setAsideOf } from "../../../src/core/counts/setAsideOf.ts";
+import { countTimes } from "../../../src/core/countTimes.ts";
 import { problem } from "../../../src/core/problem.ts";
 import { definition } from "../../../src/core/sources.ts";
 import { why } from "../../../src/ui/sheet/why.ts";
@@ -44,6 +47,27 @@ describe("why", () => {
 			{ label: "Width", unit: "m", value: "2.5", origin: "default; Settings of the unit" },
 		]);
 		expect(said.ingredients[0]?.origin).toBe("typed in: Births expected, day by day, line 4");
+	});
+
+	test("says of what is set aside how often it is enough, beside what was asked, and of what follows from it", () => {
+		// At most 2 of a mean of 1: 0.9197; at most 3: 0.98101.
+		const count = derive(setAsideOf("rounds", "Rounds", "rounds"), {
+			counts: typedFigure("Counts", "", poisson(1), place),
+			confidence: typedFigure("Sure", "", 0.95, place),
+		});
+		const litres = derive(
+			countTimes("l", "Litres", "L", { label: "Rounds", unit: "" }, { label: "Each", unit: "L" }),
+			{
+				count,
+				each: typedFigure("Each", "L", 30, place),
+			},
+		);
+		const enough = "Enough on 98.1 of 100 such days or plans; 95 were asked.";
+		const less = (amount: number) =>
+			`The next smaller there is, ${amount}, would be enough on 91.9.`;
+		expect(why(count).promise).toBe(`${enough} ${less(2)}`);
+		expect(why(litres).promise).toBe(`${enough} ${less(60)}`);
+		expect(why(typedFigure("One", "m", 1, place)).promise).toBeUndefined();
 	});
 
 	test("a computed input can be asked in its turn", () => {

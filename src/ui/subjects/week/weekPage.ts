@@ -5,6 +5,7 @@ import { problemList } from "../../sheet/problemList.ts";
 import { noneReadyLine } from "../today/whenNoneReady.ts";
 import { tonightList } from "../water/tonightList.ts";
 import { dayCautions } from "./dayCautions.ts";
+import { farSaferPart } from "./farSaferPart.ts";
 import { weekCells } from "./weekCells.ts";
 import { weekHeadline } from "./weekHeadline.ts";
 import { weekWords } from "./weekWords.ts";
@@ -21,6 +22,7 @@ export const weekPage: GridPage = {
 			problemList(state.plan.problems, goTo),
 			tonightList(state),
 			noneReadyLine(state),
+			state.plan.made && farSaferPart(state),
 		),
 		cautionList(dayCautions),
 	],

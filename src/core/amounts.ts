@@ -1,0 +1,11 @@
+/** How likely each amount is that may come, counted in steps of one size. */
+export interface Amounts {
+	/** `chance[i]` is the probability of `first + i` steps. */
+	readonly counts: { readonly first: number; readonly chance: Float64Array };
+	readonly size: number;
+}
+
+/** The same in larger or smaller things. @example loads as litres, at 30 L a load */
+export function scaled({ counts, size }: Amounts, by: number): Amounts {
+	return { counts, size: size * by };
+}

@@ -1,0 +1,85 @@
+import { calculation, derive, nameFigure } from "../../calculation.ts";
+import { farSafer } from "../../counts/enoughOf100.ts";
+import { type Cover, kitCover } from "../../kits/cover.ts";
+import { valueIn } from "../../outcome.ts";
+import { say } from "../../say.ts";
+import { definition, sources } from "../../sources.ts";
+import type { CoverFigures } from "../kits/coverFigures.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { short } from "./leverWords.ts";
+import { blank, type SafetyRow } from "./safetyRow.ts";
+
+const PER_1000_OF_100 = 10;
+
+const asked = calculation<{ unmetAllowed: number }, number>({
+	key: "needs_met_asked",
+	label: say`Asked`,
+	unit: say`of 100`,
+	formula: say`100 − needs that may find no kit ready, of 1,000, ÷ 10.`,
+	source: definition,
+	inputs: {
+		unmetAllowed: {
+			label: say`Most needs that may find no kit ready`,
+			unit: say`per 1,000 uses`,
+		},
+	},
+	example: { inputs: { unmetAllowed: 1 }, result: 99.9, within: 1e-9 },
+	compute: ({ unmetAllowed }) => 100 - unmetAllowed / PER_1000_OF_100,
+});
+
+const met = calculation<{ cover: Cover; kits: number | null }, number | null>({
+	key: "needs_met",
+	label: say`Needs that find a kit ready`,
+	unit: say`of 100`,
+	formula: say`100 − needs that find none ready, of 1,000, ÷ 10.`,
+	source: sources.palm,
+	inputs: {
+		cover: { label: say`How many kits are enough`, unit: say`kits` },
+		kits: { label: say`Kits`, unit: say`kits` },
+	},
+	example: { inputs: { cover: kitCover.example.result, kits: 2 }, result: 99.89812, within: 1e-9 },
+	compute: ({ cover, kits }) =>
+		kits === null ? null : 100 - (cover.unmetPer1000[kits - 1] as number) / PER_1000_OF_100,
+});
+
+/** Kits needed of each kind, beside the most needs that may find none ready. */
+export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): SafetyRow[] {
+	const allowed = read.settings.unmet_per_1000_uses;
+	const asked_of_100 = derive(asked, { unmetAllowed: allowed });
+	return kinds.flatMap(({ cover, kitsNeeded, name }) => {
+		if (!cover.outcome.ok) return [];
+		const less = cover.outcome.value.kitsNeeded - 1;
+		const oneLess = nameFigure(say`The next smaller`, less > 0 ? less : null);
+		const enough = derive(met, { cover, kits: kitsNeeded });
+		const far = derive(farSafer, { asked: asked_of_100, enough: enough as typeof asked_of_100 });
+		const lever = valueIn(far) === "yes" ? words(cover.outcome.value) : "";
+		return [
+			{
+				promise: nameFigure(say`What`, "kits_needed" as const),
+				of: nameFigure(say`Of`, name),
+				day: blank(say`Day`),
+				set_aside: kitsNeeded,
+				expected: blank(say`Expected`),
+				unit: nameFigure(say`Unit`, say`kits`),
+				asked_of_100,
+				enough_of_100: enough,
+				one_less: oneLess,
+				one_less_of_100: derive(met, { cover, kits: oneLess }),
+				beyond: blank(say`Beyond what is expected`),
+				cost: blank(say`That costs`),
+				far_safer: far,
+				lever: nameFigure(say`What would change it`, lever),
+			},
+		];
+	});
+}
+
+function words({ decidedBy, kitsNeeded, byRisk, unmetPer1000 }: Cover): string {
+	if (decidedBy === "beds")
+		return byRisk === 1
+			? say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone 1 is enough. Fewer spare kits would ask for fewer.`
+			: say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone ${byRisk} are enough. Fewer spare kits would ask for fewer.`;
+	const unmet = unmetPer1000[kitsNeeded - 2];
+	if (unmet === undefined) return "";
+	return say`A kit comes whole. With one fewer, ${short(unmet)} of 1,000 needs find none ready.`;
+}

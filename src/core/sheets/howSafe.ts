@@ -1,0 +1,115 @@
+import { computed } from "../column.ts";
+import { say } from "../say.ts";
+import { sheet } from "../sheet.ts";
+import { choice, yesNo } from "../values/choice.ts";
+import { optional } from "../values/valueKind.ts";
+import { amount, day, words } from "./computedValues.ts";
+import { measures } from "./planMeasures.ts";
+
+const seeUnit = say`see unit`;
+const of100 = say`of 100`;
+
+/** What the plan sets aside beside its measures. */
+export const otherPromises = ["kits_needed", "order"] as const;
+
+export const howSafeSheet = sheet({
+	file: "how-safe.csv",
+	title: say`How safe each number is`,
+	about: say`What is set aside, how surely it is enough beside what was asked, what that costs, and what would change it. Whole things cannot be set aside in part, so many numbers are safer than asked.`,
+	columns: {
+		promise: computed({
+			label: say`What`,
+			unit: "",
+			value: choice([...measures, ...otherPromises]),
+			help: say`What is set aside.`,
+		}),
+		of: computed({
+			label: say`Of`,
+			unit: "",
+			value: words(),
+			help: say`Kind of kit, or item ordered; blank elsewhere.`,
+		}),
+		day: computed({
+			label: say`Day`,
+			unit: "",
+			value: optional(day()),
+			help: say`Blank: for the whole plan.`,
+		}),
+		set_aside: computed({
+			label: say`Set aside`,
+			unit: seeUnit,
+			value: amount(),
+			decimals: 1,
+			rounds: "up",
+			help: say`Of an order: all there will be when it has come.`,
+		}),
+		expected: computed({
+			label: say`Expected`,
+			unit: seeUnit,
+			value: amount(),
+			decimals: 1,
+			help: say`On average; blank for kits needed.`,
+		}),
+		unit: computed({
+			label: say`Unit`,
+			unit: "",
+			value: words(),
+			coded: true,
+			help: say`Unit of the amounts.`,
+		}),
+		asked_of_100: computed({
+			label: say`Asked`,
+			unit: of100,
+			value: amount(),
+			decimals: 1,
+			help: say`As surely as your settings ask: on so many of 100 such days, plans or orders; for kits, of 100 needs.`,
+		}),
+		enough_of_100: computed({
+			label: say`Enough on`,
+			unit: of100,
+			value: amount(),
+			decimals: 2,
+			help: say`How surely the number is enough.`,
+		}),
+		one_less: computed({
+			label: say`The next smaller`,
+			unit: seeUnit,
+			value: amount(),
+			decimals: 1,
+			help: say`There is nothing between; blank where nothing is smaller.`,
+		}),
+		one_less_of_100: computed({
+			label: say`That is enough on`,
+			unit: of100,
+			value: amount(),
+			decimals: 2,
+			help: say`How surely the next smaller amount would be enough.`,
+		}),
+		beyond: computed({
+			label: say`Beyond what is expected`,
+			unit: seeUnit,
+			value: amount(),
+			decimals: 1,
+			help: say`Set aside and on average not used; of an order, beyond what was to be ordered.`,
+		}),
+		cost: computed({
+			label: say`That costs`,
+			unit: say`currency`,
+			value: amount(),
+			decimals: 2,
+			help: say`Blank where no price is known, or nothing is bought. What keeps can be used later.`,
+		}),
+		far_safer: computed({
+			label: say`Far safer than asked`,
+			unit: "",
+			value: optional(yesNo()),
+			help: say`yes: it falls short at most a fifth as often as was asked, a rule of ours.`,
+		}),
+		lever: computed({
+			label: say`What would change it`,
+			unit: "",
+			value: words(),
+			help: say`Where it is far safer than asked: what you could set otherwise, if your protocol allows it.`,
+		}),
+	},
+});

@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { scaled } from "../../../src/core/amounts.ts";
+import { chanceEnough, nextSmaller } from "../../../src/core/counts/chanceEnough.ts";
+import { poisson } from "../../../src/core/counts/poisson.ts";
+import { spread } from "../../../src/core/counts/spread.ts";
+
+const loads = { counts: { first: 0, chance: Float64Array.of(0.6, 0, 0.3, 0.1) }, size: 30 };
+
+test.each([
+	[0, 0.6, undefined],
+	[29, 0.6, 0],
+	[60, 0.9, 0],
+	[89.9999, 0.9, 60],
+	[90, 1, 60],
+	[1000, 1, 90],
+])("%d L in loads of 30 L: enough with %d, next below %d", (litres, chance, smaller) => {
+	expect(chanceEnough(loads, litres)).toBeCloseTo(chance, 12);
+	expect(nextSmaller(loads, litres)).toBe(smaller);
+});
+
+test("what is scaled keeps its chances", () => {
+	expect(chanceEnough(scaled(loads, 0.1), 6)).toBe(chanceEnough(loads, 60));
+	expect(nextSmaller(scaled({ counts: poisson(3), size: 0.1 }, 1), 0.3)).toBeCloseTo(0.2, 12);
+});
+
+test("wherever in its count of seven rounds a day falls, a descaling comes as often as rounds ÷ 7", () => {
+	const descalings = spread(
+		{ first: 0, chance: Float64Array.of(0.25, 0, 0.5, 0, 0, 0, 0, 0, 0.25) },
+		(r) => r / 7,
+	);
+	// None, 2 of 7, or 8: one and one more in 1 of 7.
+	expect([...descalings.chance]).toEqual([
+		expect.closeTo(0.25 + (0.5 * 5) / 7, 12),
+		expect.closeTo((0.5 * 2) / 7 + (0.25 * 6) / 7, 12),
+		expect.closeTo(0.25 / 7, 12),
+	]);
+});

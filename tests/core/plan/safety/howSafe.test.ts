@@ -1,0 +1,124 @@
+import { describe, expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { contentOf } from "../../contentOf.ts";
+import { numberIn, rowsOf, totalOf, valueIn } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+const FILE = "how-safe.csv";
+const ofPromise = (made: ReturnType<typeof plan>, promise: string, day: string | null = null) =>
+	rowsOf(made, FILE).find((row) => valueIn(row.promise) === promise && valueIn(row.day) === day);
+
+const week = plan(unitWith({ plan_days: 7 }));
+
+/** P(N ≤ n) of a Poisson count, by its own sum. */
+function poissonAtMost(n: number, mean: number): number {
+	let term = Math.exp(-mean);
+	let sum = term;
+	for (let k = 1; k <= n; k++) {
+		term *= mean / k;
+		sum += term;
+	}
+	return sum;
+}
+
+describe("the chance that a number is enough, from its own distribution", () => {
+	test("births of a day and of a week: Poisson", () => {
+		for (const [day, mean] of [
+			["2027-03-01", 6],
+			[null, 42],
+		] as const) {
+			const row = ofPromise(week, "births", day);
+			const aside = numberIn(row, "set_aside") as number;
+			expect(numberIn(row, "enough_of_100")).toBeCloseTo(100 * poissonAtMost(aside, mean), 6);
+			expect(numberIn(row, "one_less")).toBe(aside - 1);
+			const less = 100 * poissonAtMost(aside - 1, mean);
+			expect(numberIn(row, "one_less_of_100")).toBeCloseTo(less, 6);
+			expect(less).toBeLessThan(95);
+		}
+	});
+
+	test("litres, buckets and product go by the rounds, loads and preparations they are for", () => {
+		for (const [litres, count] of [
+			["solution_litres", "rounds"],
+			["chlorine", "rounds"],
+			["boiled_litres", "boiled_buckets"],
+		] as const) {
+			const row = ofPromise(week, litres);
+			const other = ofPromise(week, count);
+			expect(numberIn(row, "enough_of_100")).toBeCloseTo(
+				numberIn(other, "enough_of_100") as number,
+				9,
+			);
+		}
+	});
+
+	test("what is set aside is what the whole period says, and at least as sure as asked", () => {
+		for (const row of rowsOf(week, FILE)) {
+			const enough = numberIn(row, "enough_of_100") as number;
+			expect(enough).toBeGreaterThanOrEqual((numberIn(row, "asked_of_100") as number) - 1e-9);
+			expect(enough).toBeLessThanOrEqual(100);
+		}
+		const gauze = ofPromise(week, "gauze_pieces");
+		expect(numberIn(gauze, "set_aside")).toBe(numberIn(totalOf(week, "gauze_pieces"), "set_aside"));
+	});
+});
+
+describe("far safer than asked", () => {
+	test("a bath of vinegar each day: enough always, what it costs, and that it is kept once", () => {
+		const row = ofPromise(week, "vinegar_litres", "2027-03-01");
+		expect(numberIn(row, "set_aside")).toBe(1);
+		expect(numberIn(row, "expected")).toBeLessThan(0.15);
+		expect(numberIn(row, "enough_of_100")).toBeGreaterThan(99.9);
+		// 1 money a litre.
+		expect(numberIn(row, "cost")).toBeCloseTo(1 - (numberIn(row, "expected") as number), 9);
+		expect(valueIn(row?.far_safer)).toBe("yes");
+		expect(valueIn(row?.lever)).toMatch(/Kept once for all days of the plan, \d L are enough/);
+	});
+
+	test("kits needed: of beds, what the risk alone would ask for; of the risk, what one fewer would leave", () => {
+		const byBeds = plan(unitWith({ delivery_beds: 9 }));
+		expect(contentOf(byBeds, FILE, "promise", "set_aside", "far_safer")[0]).toEqual([
+			"kits_needed",
+			10,
+			"yes",
+		]);
+		expect(valueIn(ofPromise(byBeds, "kits_needed")?.lever)).toMatch(
+			/^Beds and spare kits ask for 10; for the risk alone \d are enough/,
+		);
+		const byRisk = ofPromise(plan(unitWith({ unmet_per_1000_uses: 50 })), "kits_needed");
+		expect(numberIn(byRisk, "asked_of_100")).toBeCloseTo(95, 9);
+	});
+
+	test("an order: stock with its packs against the target, and with one pack less", () => {
+		const made = plan(unitWith({ plan_days: 7 }));
+		const orders = contentOf(made, FILE, "promise", "of", "set_aside", "one_less", "beyond").filter(
+			([promise]) => promise === "order",
+		);
+		const order = rowsOf(made, "order.csv").find((row) => valueIn(row.item) === "gauze squares");
+		const [row] = orders.filter(([, of]) => of === "gauze squares");
+		const then =
+			(numberIn(order, "usable") as number) +
+			(numberIn(order, "on_order") as number) +
+			(numberIn(order, "order_quantity") as number);
+		expect(row).toEqual([
+			"order",
+			"gauze squares",
+			then,
+			then - 100,
+			expect.closeTo(then - (numberIn(order, "target_stock") as number), 9),
+		]);
+		expect(orders.length).toBe(
+			rowsOf(made, "order.csv").filter((each) => (numberIn(each, "order_packs") ?? 0) > 0).length,
+		);
+	});
+
+	test("says nothing of what would change a number that is about as safe as asked", () => {
+		for (const row of rowsOf(week, FILE))
+			if (valueIn(row.far_safer) === "no") expect(valueIn(row.lever)).toBe("");
+	});
+});
+
+test("a plan that waits for something has no row of it", () => {
+	const waits = plan(unitWith({ births_per_day: "many" }));
+	expect(ofPromise(waits, "births")).toBeUndefined();
+});
