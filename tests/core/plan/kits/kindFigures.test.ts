@@ -194,6 +194,7 @@ describe("kinds and their uses", () => {
 		const withoutName = (text: string) =>
 			text
 				.replaceAll("kind = bag set", "kind = ")
+				.replaceAll('"of = bag set"', '"of = "')
 				.replaceAll("kits of the kind bag set are", "kits are");
 		expect(JSON.parse(withoutName(JSON.stringify(named)))).toEqual(
 			JSON.parse(withoutName(JSON.stringify(blank))),
