@@ -5,6 +5,7 @@ import { yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
+import { optional } from "../values/valueKind.ts";
 
 /** Most births a day that any single unit reports; larger figures are typing slips. */
 export const MOST_BIRTHS_PER_DAY = 500;
@@ -61,6 +62,15 @@ export const planSettings = {
 		value: number({ min: 1, max: 366 }),
 		fallback: 7,
 		help: say`Until the register has 14 recorded days and 10 births, births a day weigh as much as this many recorded days.`,
+		source: estimate,
+		added: true,
+	}),
+	register_from: typed({
+		label: say`Learn births from`,
+		unit: "",
+		value: optional(date()),
+		fallback: null,
+		help: say`Blank: from the first recorded day. Only after a change that lasts and whose cause you know: days before it teach the forecast nothing any more, and it is less sure until the new ones are many. By chance alone 19 to 36 of 100 units look changed within two years.`,
 		source: estimate,
 		added: true,
 	}),

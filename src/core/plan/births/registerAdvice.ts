@@ -1,36 +1,38 @@
 import { chanceAtMost } from "../../counts/counts.ts";
 import { poisson } from "../../counts/poisson.ts";
 import { fixed } from "../../fixed.ts";
-import { changeOfLevel } from "../../forecast/changeOfLevel.ts";
 import type { DailyCounts } from "../../forecast/dailyCounts.ts";
 import { FEWEST_BIRTHS, FEWEST_DAYS, type Forecast } from "../../forecast/forecast.ts";
-import { factorsFrom } from "../../forecast/weekdayFactors.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem } from "../../problem.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
+import { unitSheet } from "../../sheets/unit.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import { levelChange } from "./levelChange.ts";
 import type { RegisterFigures } from "./registerFigures.ts";
 
 /** What the reader should know about the register. */
 export function registerAdvice(
 	read: ReadWorkbook,
-	{ register, forecast }: RegisterFigures,
+	figures: RegisterFigures,
 	firstDay: IsoDate,
 ): Problem[] {
+	const { register, forecast } = figures;
 	const wanted = valueIn(read.settings.births_from_register) === "yes";
 	const days = register && valueIn(register);
 	const learned = forecast && valueIn(forecast);
 	return [
-		...(wanted && forecast && !forecast.outcome.ok
+		...(wanted && forecast && !forecast.outcome.ok && read.settings.register_from.outcome.ok
 			? forecast.outcome.problems.map((problem): Problem => ({ ...problem, weight: "advice" }))
 			: []),
 		...fromFirstDayOn(read, firstDay),
 		...moreKitsThanBirths(read),
 		...(days ? [...ended(days, firstDay), ...longGaps(days), ...oddDays(days)] : []),
 		...(wanted && learned?.ledBy === "settings" ? [young(learned)] : []),
-		...(days && learned?.ledBy === "register" ? shifted(days, learned) : []),
+		...shifted(figures),
+		...nothingLeft(read, figures.register),
 	];
 }
 
@@ -132,22 +134,39 @@ function oddDays({ firstDay, counts }: DailyCounts): Problem[] {
 	});
 }
 
-/** A lasting change of level, with what was recorded before and after, so that a cause can be looked for. */
-function shifted({ firstDay, counts }: DailyCounts, forecast: Forecast): Problem[] {
-	const factors = factorsFrom(firstDay, forecast.factors);
-	const change = changeOfLevel(counts, factors, forecast.daySpread);
+/** A lasting change of level, with what was recorded before and after, so that a cause can be looked for; the way out stands last. */
+function shifted(figures: RegisterFigures): Problem[] {
+	const change = levelChange(figures);
 	if (!change) return [];
+	const { since } = change;
 	const [was, now] = [fixed(change.before, 1), fixed(change.after, 1)];
-	const since = addDays(firstDay, change.beganOn);
+	const words =
+		change.after > change.before
+			? say`Births have risen from ${was} to ${now} a day since about ${since}, and the forecast follows. Look for the cause; chance alone looks like this in about one unit in six a year.`
+			: say`Births have fallen from ${was} to ${now} a day since about ${since}, and the forecast follows. Look for the cause; chance alone looks like this in about one unit in six a year.`;
 	return [
 		advice(at(null, "births"), {
 			code: "level-shift",
 			received: say`${now} a day since ${since}`,
 			allowed: say`${was} a day before`,
-			message:
-				change.after > change.before
-					? say`Births have risen from ${was} to ${now} a day since about ${since}, and the forecast follows. Look for the cause; chance alone looks like this in about one unit in six a year.`
-					: say`Births have fallen from ${was} to ${now} a day since about ${since}, and the forecast follows. Look for the cause; chance alone looks like this in about one unit in six a year.`,
+			message: `${words} ${say`Only once you know it and it lasts can the forecast be made to learn from that day on, on the page of births to come.`}`,
 		}),
+	];
+}
+
+/** A day from which births are learned, after which none is recorded. */
+function nothingLeft({ settings, tables }: ReadWorkbook, register: unknown): Problem[] {
+	const from = valueIn(settings.register_from);
+	if (!from || register || tables.records.rows.length === 0) return [];
+	return [
+		advice(
+			{ file: unitSheet.file, line: null, column: "register_from" },
+			{
+				code: "nothing-recorded-since",
+				received: from,
+				allowed: say`a day on or before the last recorded one`,
+				message: say`Births are to be learned from ${from} on, and none is recorded from that day up to the plan; births a day from the settings are used.`,
+			},
+		),
 	];
 }

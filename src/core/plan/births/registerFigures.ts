@@ -1,5 +1,5 @@
 import { derive, type Figure, typedFigure } from "../../calculation.ts";
-import { type DailyCounts, dailyCounts } from "../../forecast/dailyCounts.ts";
+import { type DailyCounts, dailyCounts, registerSince } from "../../forecast/dailyCounts.ts";
 import { type Forecast, forecast } from "../../forecast/forecast.ts";
 import { kitShare } from "../../forecast/kitShare.ts";
 import { weekdayFactors } from "../../forecast/weekdayFactors.ts";
@@ -21,13 +21,8 @@ export interface RegisterFigures {
 
 /** @param firstDay of the plan: records from then on are not used */
 export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): RegisterFigures {
-	const { records } = read.tables;
-	const days = dailyCounts(
-		records.rows.map(({ value }) => value),
-		firstDay,
-	);
 	const place = { file: recordsSheet.file, line: null, column: "births" };
-	const register = days && typedFigure(say`Births in the register`, say`births/day`, days, place);
+	const register = learnedFrom(read, firstDay);
 	return {
 		register,
 		forecast:
@@ -44,6 +39,22 @@ export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): Register
 			),
 		kitShare: derive(kitShare, { ...usesRecorded(read, firstDay), ...prior(read) }),
 	};
+}
+
+/** The recorded days that the forecast learns from: all before the plan, or those from a day that the unit chose. */
+function learnedFrom({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
+	const days = dailyCounts(
+		tables.records.rows.map(({ value }) => value),
+		firstDay,
+	);
+	const { file } = recordsSheet;
+	const place = { file, line: null, column: "births" };
+	const { label, unit } = registerSince.inputs.register;
+	const all = days && typedFigure(label, unit, days, place);
+	const from = settings.register_from;
+	if (!all || (from.outcome.ok && from.outcome.value === null)) return all;
+	const since = derive(registerSince, { register: all, from }, place);
+	return since.outcome.ok && since.outcome.value === null ? undefined : (since as typeof all);
 }
 
 /** A long register is forecast from without births a day. */
@@ -77,11 +88,13 @@ function usesRecorded({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
 	};
 }
 
-/** The forecast, where the unit wants it and there is one. */
+/** The forecast, where the unit wants it and there is one; refused where nobody can read from which day it learns. */
 export function usableForecast(
 	{ settings }: ReadWorkbook,
 	{ forecast }: RegisterFigures,
 ): Figure<Forecast> | undefined {
 	const wanted = valueIn(settings.births_from_register) === "yes";
-	return wanted && forecast?.outcome.ok ? forecast : undefined;
+	return wanted && (forecast?.outcome.ok || !settings.register_from.outcome.ok)
+		? forecast
+		: undefined;
 }
