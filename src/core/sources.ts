@@ -230,6 +230,11 @@ export const sources = {
 		place: say`the effect is computed in the reference notes`,
 		mark: "from memory",
 	},
+	boiledWaterLife: {
+		title: say`Boiled water is used within 24 hours`,
+		place: say`a rule of practice; read only on a page of questions and answers`,
+		mark: "from memory",
+	},
 	boilHold: {
 		title: say`Emerging Infectious Diseases 31(8), table 1, compares the bodies' rules`,
 		place: say`2025: WHO none; CDC 1 min, 3 above 1,981 m; EPA 1, 3 above 1,524 m; Health Canada 1, 2 above 2,000 m`,

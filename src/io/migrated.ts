@@ -19,6 +19,7 @@ const steps: Readonly<Record<number, Step>> = {
 const HELD: Readonly<Record<string, string>> = {
 	renew_kits: "when_expired",
 	dose_for_wet_kits: "no",
+	boil_for: "after_use",
 };
 
 /**

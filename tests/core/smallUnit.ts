@@ -15,7 +15,9 @@ const files: Record<string, string> = {
 		unit_name,Test unit
 		plan_start,2027-03-01
 		births_per_day,6
-		carry_in_ml_per_kit,0`,
+		carry_in_ml_per_kit,0
+		pots,20
+		pots_on_stove,2`,
 	"births.csv": "date,births,note",
 	"rounds.csv": `start,label
 		07:00,morning

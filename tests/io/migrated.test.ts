@@ -34,6 +34,7 @@ const first = readFiles([...files, named("datapackage.json", description)]);
 const HELD = [
 	["renew_kits", "when_expired"],
 	["dose_for_wet_kits", "no"],
+	["boil_for", "after_use"],
 ];
 
 /** Every cell with text in it, by file, row and column. */
@@ -84,6 +85,7 @@ describe("a workbook of the first edition", () => {
 		const codes = after.problems.map(({ code }) => code);
 		expect(codes).toContain("renewed-when-expired");
 		expect(codes).toContain("not-dosed-for-wet-kits");
+		expect(codes).toContain("boiled-after-use");
 		const written = ({ tables }: Plan) => Object.values(tables).map(computedCsv);
 		expect(written(after)).toEqual(written(before));
 	});
@@ -103,6 +105,7 @@ describe("a setting whose usual value came later", () => {
 	describe.each([
 		["renew_kits", "when_expired", "in_time"],
 		["dose_for_wet_kits", "no", "yes"],
+		["boil_for", "after_use", "standing"],
 	])("%s", (key, before, since) => {
 		const held = (workbook: Workbook) =>
 			migrated(workbook).tables["unit.csv"]?.rows.find(([name]) => name === key)?.[1];

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
-import { boilingOfRound, lightBy } from "../../src/core/water/boilingOfRound.ts";
+import { boilingOfRound } from "../../src/core/water/boilingOfRound.ts";
 import { boilingPoint } from "../../src/core/water/boilingPoint.ts";
 import { coolingMinutes } from "../../src/core/water/coolingMinutes.ts";
 import { takenFrom } from "../../src/core/water/waterRates.ts";
@@ -49,8 +49,8 @@ const cooling = fc.record({
 });
 
 describe("boiling", () => {
-	const lit = (inputs: Parameters<typeof boilingOfRound.compute>[0]) =>
-		answerOf(lightBy, { firstRinse: 600, boiling: answerOf(boilingOfRound, inputs) });
+	const lit = (inputs: Parameters<typeof boilingOfRound.compute>[0]): number =>
+		-answerOf(boilingOfRound, inputs).allMinutes;
 
 	test("heat in the water and in what boils away is what the stove gave, and batches hold the water", () => {
 		fc.assert(

@@ -53,7 +53,7 @@ export function plan(workbook: Workbook): Plan {
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),
 			...rangeAdvice(read),
-			...waterAdvice(unit),
+			...waterAdvice(unit, made),
 			...registerAdvice(read, unit.register, first),
 			...calibrationAdvice(read),
 			...storeAdvice(read, first, last),

@@ -30,6 +30,7 @@ import { storeFigures } from "./store/storeFigures.ts";
 import { supplyUseTable } from "./store/supplyUseTable.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 import { boilingTable } from "./water/boilingTable.ts";
+import { type FiresOfPlan, firesOfPlan } from "./water/firesOfPlan.ts";
 import { tonightTable } from "./water/tonightTable.ts";
 import { waterTable } from "./water/waterTable.ts";
 import { weekTotalTable } from "./weekTotalTable.ts";
@@ -38,6 +39,7 @@ export interface PlanTables {
 	readonly days: readonly DayFigures[];
 	readonly cover: CoverFigures;
 	readonly rounds: readonly RoundPlan[];
+	readonly fires: () => FiresOfPlan;
 	/** The plan is made when every cell of these has an answer. */
 	readonly needed: readonly AnyTable[];
 	/** What a product that is not in use would make is for comparing; the plan does not wait for it. */
@@ -62,11 +64,13 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 	const store = storeFigures(unit, firstDay);
 	const rounds = roundPlans(unit, days);
 	const ward = wardUses(unit, dates);
-	const boiling = boilingTable(unit, rounds);
+	const fires = firesOfPlan(unit, rounds);
+	const boiling = boilingTable(unit, fires);
 	return {
 		days,
 		cover,
 		rounds,
+		fires,
 		needed: [
 			dayPlanTable(unit, cover, byDay),
 			weekTotalTable(days, period),

@@ -19,6 +19,11 @@ export function firstRinse(steps: readonly TimedStep[]): number | undefined {
 	return (steps.find((step) => step.load === 1) ?? steps.at(-1))?.endsAt;
 }
 
+/** When the last load has been rinsed; the end of the round where no step is counted by load. */
+export function lastRinse(steps: readonly TimedStep[]): number | undefined {
+	return (steps.findLast((step) => step.load > 0) ?? steps.at(-1))?.endsAt;
+}
+
 /** How many loads a round makes. */
 export function loadsOf(steps: readonly TimedStep[]): number {
 	return Math.max(0, ...steps.map((step) => step.load));

@@ -6,7 +6,7 @@ import { amount, day, wholeAmount, words } from "./computedValues.ts";
 export const boilingSheet = sheet({
 	file: "boiling.csv",
 	title: say`Boiled water for the rinse`,
-	about: say`For each round: how much to boil, and when to light the stove so that it is cool in time. Often that is the evening before.`,
+	about: say`Every fire by the clock: when to light the stove, how much to boil, in which pots, and for which round. Often it is the evening before.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`Day of the round.` }),
 		round: computed({
@@ -20,7 +20,7 @@ export const boilingSheet = sheet({
 			unit: "L",
 			value: amount(),
 			decimals: 0,
-			help: say`For the rinse buckets of the loads set aside.`,
+			help: say`For the rinse buckets of the loads set aside; a round's water may need more than one fire.`,
 		}),
 		batches: computed({
 			label: say`Batches`,
@@ -33,7 +33,7 @@ export const boilingSheet = sheet({
 			label: say`Light the stove by`,
 			unit: say`date h:min`,
 			value: words(),
-			help: say`The first rinse less cooling, holding and heating.`,
+			help: say`The first rinse less cooling, holding and heating; earlier where stove or pots are taken.`,
 		}),
 		hold_minutes: computed({
 			label: say`Keep at the boil`,
@@ -91,6 +91,35 @@ export const boilingSheet = sheet({
 			decimals: 0,
 			rounds: "up",
 			help: say`Water needed and what boils away.`,
+			added: true,
+		}),
+		cool_by: computed({
+			label: say`Cool by`,
+			unit: say`date h:min`,
+			value: words(),
+			help: say`Then it is used, or poured into a disinfected, covered vessel, and its pots are free.`,
+			added: true,
+		}),
+		stove: computed({
+			label: say`Stove`,
+			unit: "",
+			value: wholeAmount(),
+			decimals: 0,
+			help: say`Which one, where there are several.`,
+			added: true,
+		}),
+		pots: computed({
+			label: say`Pots`,
+			unit: "",
+			value: words(),
+			help: say`Which ones, by number.`,
+			added: true,
+		}),
+		only_if: computed({
+			label: say`Only if`,
+			unit: "",
+			value: words(),
+			help: say`Blank: lit in any case.`,
 			added: true,
 		}),
 	},

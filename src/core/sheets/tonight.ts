@@ -6,7 +6,7 @@ import { day, words } from "./computedValues.ts";
 export const tonightSheet = sheet({
 	file: "tonight.csv",
 	title: say`The night before`,
-	about: say`What must be started on a day for the next day's rounds.`,
+	about: say`Every fire under the day and hour at which it is lit, often the evening before its round.`,
 	columns: {
 		date: computed({
 			label: say`Date`,
@@ -25,7 +25,7 @@ export const tonightSheet = sheet({
 			label: say`For`,
 			unit: "",
 			value: words(),
-			help: say`Round of the next day.`,
+			help: say`The round, with its day.`,
 		}),
 	},
 });

@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { fixed } from "../fixed.ts";
 import { say } from "../say.ts";
-import { commonPractice, sources } from "../sources.ts";
+import { sources } from "../sources.ts";
 import { SECONDS_PER_MINUTE } from "./fuelQuantity.ts";
 import { heatToBoil, KJ_PER_KG_EVAPORATED, KJ_PER_LITRE_PER_C } from "./heatToBoil.ts";
 
@@ -115,21 +115,4 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 			kj,
 		};
 	},
-});
-
-/** When to light the stove: minutes before the first rinse, rounded down to the earlier minute. */
-export const lightBy = calculation<{ firstRinse: number; boiling: Boiling }, number>({
-	key: "light_by",
-	label: say`Light the stove by`,
-	unit: say`minutes after the midnight of the round's day`,
-	formula: say`First rinse of the round − cooling − time held for each batch − heating.`,
-	source: commonPractice,
-	rounding: say`Down to the earlier minute.`,
-	caution: say`It is often the evening before: look at the date.`,
-	inputs: {
-		firstRinse: { label: say`First rinse of the round`, unit: say`minutes after midnight` },
-		boiling: { label: say`Boiling the rinse water`, unit: "" },
-	},
-	example: { inputs: { firstRinse: 9 * 60, boiling: example }, result: 28, within: 0 },
-	compute: ({ firstRinse, boiling }) => Math.floor(firstRinse - boiling.allMinutes),
 });

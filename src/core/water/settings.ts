@@ -1,8 +1,9 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { estimate, sources } from "../sources.ts";
+import { commonPractice, estimate, sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
+import { boilPolicies } from "./boilPolicy.ts";
 import { STANDARD_POT_LITRES } from "./coolingMinutes.ts";
 import { fuelNames } from "./fuelData.ts";
 
@@ -76,12 +77,55 @@ export const waterSettings = {
 		source: estimate,
 	}),
 	pots: typed({
-		label: say`Pots on the fire at once`,
+		label: say`Pots for boiled water`,
 		unit: say`pots`,
 		value: number({ min: 1, max: 20, whole: true }),
 		fallback: 2,
-		help: say`How many pots boil side by side.`,
+		help: say`How many there are. A pot is taken from filling until its water has cooled, covered, and is used or poured into a disinfected, covered vessel.`,
 		source: estimate,
+	}),
+	pots_on_stove: typed({
+		label: say`Pots on a stove at once`,
+		unit: say`pots`,
+		value: number({ min: 1, max: 20, whole: true }),
+		help: say`How many boil side by side and share its heat. Blank: all of them.`,
+		added: true,
+	}),
+	stoves: typed({
+		label: say`Stoves for boiling water`,
+		unit: say`stoves`,
+		value: number({ min: 1, max: 10, whole: true }),
+		fallback: 1,
+		help: say`How many can burn at the same time.`,
+		source: estimate,
+		added: true,
+	}),
+	boil_minutes_measured: typed({
+		label: say`A full pot takes to boil`,
+		unit: "min",
+		value: number({ min: 1, max: 1440 }),
+		decimals: 0,
+		help: say`Measured once, one pot by itself, from lighting to a rolling boil. Given, it serves in place of the heat of the stove.`,
+		added: true,
+	}),
+	boil_for: typed({
+		label: say`When water is boiled`,
+		unit: "",
+		value: choice(boilPolicies),
+		fallback: "every_round",
+		help: say`every_round: for each round, whether or not it runs. standing: for the next round, made again when it was used or is too old. after_use: once a used kit waits; that kit then waits for its water. Where kits are reprocessed after each use, water stands ready unless after_use is chosen.`,
+		source: commonPractice,
+		added: true,
+	}),
+	boiled_water_hours: typed({
+		label: say`Boiled water may be used for`,
+		unit: "h",
+		value: number({ min: 1, max: 72 }),
+		fallback: 24,
+		decimals: 0,
+		help: say`From the boil, covered all the time. After that it is boiled again.`,
+		source: sources.boiledWaterLife,
+		added: true,
 	}),
 	fuel: typed({
 		label: say`Fuel and stove`,
@@ -96,7 +140,7 @@ export const waterSettings = {
 		unit: "kW",
 		value: number({ min: 0, max: 100 }),
 		decimals: 1,
-		help: say`Heat released by the fuel, before losses.`,
+		help: say`Heat released by the fuel, before losses. Blank: an estimate for the fuel, unless a pot was measured.`,
 		source: estimate,
 	}),
 	stove_efficiency: typed({

@@ -4,13 +4,13 @@ import type { Workbook } from "../../../src/core/workbook.ts";
 
 /** What a unit enters first. */
 const texts: Record<string, string> = {
-	unit_name: "Hill Road",
 	plan_start: "2027-03-01",
 	births_per_day: "4,5",
 	delivery_beds: "2",
 	kits: "3",
 	rounds: "7:00 15:30",
 	steps: "taken",
+	pots: "3",
 	"product-kind": "liquid pct_w_v",
 	strength: "3.5",
 	"in-store": "5 x 1000",

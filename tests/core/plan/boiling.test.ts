@@ -56,10 +56,6 @@ describe("the day on which the stove is lit", () => {
 	])("for the morning of %s is %s", (date, before) => {
 		expect(columnOf(boiling({ plan_start: date }), FILE, "light_by")[0]).toBe(`${before} 21:25`);
 	});
-
-	test("may be two days before, with a weak fire", () => {
-		expect(columnOf(boiling({ heat_kw: 0.3 }), FILE, "light_by")[0]).toMatch(/^2027-02-2[67] /);
-	});
 });
 
 test("more loads take more water, heat and fuel", () => {
@@ -103,9 +99,38 @@ test("the unit's own reading of a pot takes the cooling rate's place", () => {
 	expectWithin(numberIn(row, "cool_minutes"), (60 * Math.log(74.9968 / 12)) / rate, 1e-2, "min");
 });
 
+describe("how hot the fire is", () => {
+	const heating = (settings: Record<string, string | number>) =>
+		numberIn(rowsOf(boiling({ heat_kw: "", ...settings }), FILE)[0], "heat_minutes") as number;
+
+	test("a pot that was measured says it, whatever else is entered", () => {
+		// 30 L of which each 10 L take 50 minutes, and what boils away: as one pot, but for that.
+		const net = (10 * 4.186 * (99.9968 - 22)) / 3000;
+		const litres = 30 + (2 * net * 60) / 2257;
+		for (const heat_kw of ["", 3])
+			expectWithin(heating({ heat_kw, boil_minutes_measured: 50 }), 5 * litres, 1e-3, "min");
+	});
+
+	test("nothing known: an estimate for the fuel, said to be one, and no dead end", () => {
+		const made = boiling({ heat_kw: "" });
+		const found = made.problems.filter(({ code }) => code === "heat-estimated");
+		expect(found.map(({ weight, column }) => [weight, column])).toEqual([
+			["advice", "boil_minutes_measured"],
+		]);
+		expectWithin(heating({}), heating({ heat_kw: 3 }), 1e-9, "min");
+		expectWithin(
+			heating({ fuel: "electric" }),
+			heating({ fuel: "electric", heat_kw: 1.5 }),
+			1e-9,
+			"min",
+		);
+		for (const known of [{ heat_kw: 3 }, { heat_kw: "", boil_minutes_measured: 50 }])
+			expect(problemCodes(boiling(known))).not.toContain("heat-estimated");
+	});
+});
+
 describe("what leaves the boiling without times, and not the plan", () => {
 	test.each([
-		["heat not given", { heat_kw: "" }, "not-given", "advice", "heat_kw"],
 		["no heat", { heat_kw: 0 }, "no-heat", "error", "heat_kw"],
 		["a room as warm as wanted", { room_c: 37 }, "room-too-warm", "error", "room_c"],
 		["a room warmer than wanted", { room_c: 45 }, "room-too-warm", "error", "room_c"],

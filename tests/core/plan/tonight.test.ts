@@ -14,16 +14,20 @@ const tonight = (settings: Record<string, string | number>, changes: Record<stri
 		"task",
 	);
 
-test("only what is lit on a day before its round, with its date", () => {
+test("every fire, under the day and hour at which it is lit", () => {
 	expect(tonight({ plan_days: 2 }).map((row) => row.slice(0, 3))).toEqual([
 		["2027-02-28", "21:25", "morning, 2027-03-01"],
+		["2027-03-01", "04:25", "afternoon, 2027-03-01"],
+		["2027-03-01", "11:25", "night, 2027-03-01"],
 		["2027-03-01", "21:25", "morning, 2027-03-02"],
+		["2027-03-02", "04:25", "afternoon, 2027-03-02"],
+		["2027-03-02", "11:25", "night, 2027-03-02"],
 	]);
 });
 
 test("what to do: litres up to whole ones, the fuel in its measure, the pot covered", () => {
 	expect(tonight({ plan_days: 1, boil_hold_minutes: 0, cooling_per_hour: 0.2 })[0]?.[3]).toMatch(
-		/^Light the stove and boil 30 L; fuel 1\.\d kg; cover and leave to cool\.$/,
+		/^Light the stove and boil 30 L in pots 1, 2, 3; fuel 1\.\d kg; cover and leave to cool\.$/,
 	);
 	expect(
 		tonight({
@@ -32,18 +36,27 @@ test("what to do: litres up to whole ones, the fuel in its measure, the pot cove
 			fuel: "electric",
 			cooling_per_hour: 0.2,
 		})[0]?.[3],
-	).toMatch(/boil 31 L; fuel \d\.\d kWh/);
+	).toMatch(/boil 31 L in pots 1, 2, 3; fuel \d\.\d kWh/);
 });
 
-test("nothing where all water is boiled on the day itself", () => {
-	expect(tonight({ cooling_per_hour: 5, heat_kw: 20 })).toEqual([]);
+test("water that is quickly ready is boiled on the day itself", () => {
+	const lit = tonight({ plan_days: 1, cooling_per_hour: 5, heat_kw: 20 });
+	expect(lit.map(([date]) => date)).toEqual(["2027-03-01", "2027-03-01", "2027-03-01"]);
+});
+
+test.each([
+	["every_round", /^Light the stove/],
+	["standing", /^If water used or too old: light the stove/],
+	["after_use", /^If a kit waits: light the stove/],
+])("boiled %s: under which condition", (boil_for, words) => {
+	expect(tonight({ plan_days: 1, boil_for })[0]?.[3]).toMatch(words);
 });
 
 test("earliest first, also where a later round is lit before an earlier one", () => {
 	// Nearly all births come between two and eight, so that the second round boils three times as much on a weak fire.
 	const night = Array.from({ length: 24 }, (_, h) => `${h},${h >= 2 && h < 8 ? 100 : 1}`);
 	const lit = tonight(
-		{ plan_days: 2, heat_kw: 0.5, kits_used_per_100_births: 60 },
+		{ plan_days: 2, heat_kw: 2, boiled_water_hours: 48, kits_used_per_100_births: 60 },
 		{
 			"hours.csv": ["hour,share", ...night].join("\n"),
 			"rounds.csv": "start,label\n02:00,first\n08:00,second",

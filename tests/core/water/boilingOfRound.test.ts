@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { boilingOfRound, lightBy } from "../../../src/core/water/boilingOfRound.ts";
+import { boilingOfRound } from "../../../src/core/water/boilingOfRound.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
@@ -76,17 +76,4 @@ test.each([
 	expect(refusalOf(boilingOfRound, { ...round, [input]: value }).map((p) => p.code)).toEqual([
 		"outside-limits",
 	]);
-});
-
-describe("when to light the stove", () => {
-	const { allMinutes } = boiling();
-	test.each([
-		["in the small hours", 900, 257.46],
-		["the evening before", 420, -222.54],
-	])("%s, at the earlier minute", (_what, firstRinse, minute) => {
-		const lit = answerOf(lightBy, { firstRinse, boiling: boiling() });
-		expect(lit).toBe(Math.floor(firstRinse - allMinutes));
-		expectWithin(lit, minute, 1, "min");
-		expect(Number.isInteger(lit)).toBe(true);
-	});
 });

@@ -47,7 +47,7 @@ test("the night before asks for the water and the fuel that the boiling sheet sh
 	const { start_litres, fuel_quantity } = boilingSheet.columns;
 	const boiled = rowsOf(made, boilingSheet).map(
 		(row) =>
-			`boil ${shownCell(start_litres, row.start_litres)} L; fuel ${shownCell(fuel_quantity, row.fuel_quantity)} kg`,
+			`boil ${shownCell(start_litres, row.start_litres)} L in pots ${valueIn(row.pots)}; fuel ${shownCell(fuel_quantity, row.fuel_quantity)} kg`,
 	);
 	const asked = rowsOf(made, tonightSheet).map(({ task }) => String(valueIn(task)));
 	expect(asked.length).toBeGreaterThan(0);

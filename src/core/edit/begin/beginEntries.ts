@@ -9,13 +9,13 @@ import { strengthEntry } from "./strengthEntry.ts";
 
 /** The ten things that a first plan needs, in the order in which a unit knows them. */
 export const beginEntries: readonly BeginEntry[] = [
-	settingEntry("unit_name"),
 	settingEntry("plan_start"),
 	settingEntry("births_per_day"),
 	settingEntry("delivery_beds"),
 	kitsEntry,
 	roundsEntry,
 	stepsEntry,
+	settingEntry("pots"),
 	kindEntry,
 	strengthEntry,
 	inStoreEntry,

@@ -1,16 +1,18 @@
-import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { valueIn } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
-import { commonPractice } from "../../sources.ts";
-import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
-import { addDays, type IsoDate } from "../../values/date.ts";
+import { writeClock } from "../../values/clock.ts";
+import type { IsoDate } from "../../values/date.ts";
 import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
-import type { RoundPlan } from "../rounds/roundPlans.ts";
+import { policyKept } from "../../water/boilPolicy.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { roundBoiling } from "./roundBoiling.ts";
-import { type StoveFigures, stoveFigures } from "./stoveFigures.ts";
+import { fireCells, fireOfSchedule } from "./fireCells.ts";
+import type { FiresOfPlan, RoundWater } from "./firesOfPlan.ts";
+
+type Row = ComputedRow<typeof boilingSheet>;
 
 const litres = partOf<Boiling, "litres">(boilingOfRound, "litres", say`Water needed`, "L");
 const startLitres = partOf<Boiling, "startLitres">(
@@ -22,58 +24,92 @@ const startLitres = partOf<Boiling, "startLitres">(
 const batches = partOf<Boiling, "batches">(boilingOfRound, "batches", say`Batches`, say`batches`);
 const heating = partOf<Boiling, "heatMinutes">(boilingOfRound, "heatMinutes", say`Heating`, "min");
 
-const dateAndTime = calculation<{ minutes: number; date: IsoDate }, string>({
-	key: "light_by",
-	label: say`Light the stove by`,
-	unit: say`date h:min`,
-	formula: say`First rinse of the round − cooling − time held for each batch − heating.`,
-	source: commonPractice,
-	rounding: say`Down to the earlier minute.`,
-	caution: say`It is often the evening before: look at the date.`,
-	inputs: {
-		minutes: { label: say`Minutes after the midnight of the round's day`, unit: "min" },
-		date: { label: say`Date`, unit: "" },
-	},
-	example: {
-		inputs: { minutes: -30, date: "2027-03-02" },
-		result: "2027-03-01 23:30",
-		within: 0,
-	},
-	compute: ({ minutes, date }) =>
-		`${addDays(date, Math.floor(minutes / MINUTES_PER_DAY))} ${writeClock(minutes)}`,
-});
-
-/** The rinse water of every round. */
+/** Every fire of the plan by the clock; last the rounds for whose water there is none. */
 export function boilingTable(
 	unit: UnitFigures,
-	rounds: readonly RoundPlan[],
+	fires: () => FiresOfPlan,
 ): ComputedTable<typeof boilingSheet> {
-	const stove = stoveFigures(unit.read);
-	return onDemand(boilingSheet, () => rounds.map((round) => rowOf(unit, stove, round)));
+	return onDemand(boilingSheet, () => {
+		const all = fires();
+		const rows = all.rounds.flatMap((water) => rowsOf(unit, all, water));
+		return rows.sort((a, b) => byClock(a).localeCompare(byClock(b)));
+	});
 }
 
+/** Rows without a time come last, by their rounds' days. */
+function byClock({ light_by, date }: Row): string {
+	return valueIn(light_by) ?? `9999 ${valueIn(date)}`;
+}
+
+function rowsOf(unit: UnitFigures, all: FiresOfPlan, water: RoundWater): Row[] {
+	const schedule = valueIn(all.schedule);
+	const its = (schedule?.fires ?? []).flatMap(({ need }, at) => (need === water.index ? [at] : []));
+	const shown: (number | null)[] = its.length > 0 ? its : [null];
+	return shown.map((at) => rowOf(unit, all, water, at));
+}
+
+/** @param at which fire of the schedule; null where there is none */
 function rowOf(
 	unit: UnitFigures,
-	stove: StoveFigures,
-	round: RoundPlan,
-): ComputedRow<typeof boilingSheet> {
+	{ stove, schedule, rounds }: FiresOfPlan,
+	{ round, boiling, need, fuel }: RoundWater,
+	at: number | null,
+): Row {
 	const { settings } = unit.read;
-	const { boiling, lightBy, fuel } = roundBoiling(unit.read, stove, round);
-	const date = nameFigure(say`Date`, round.date);
+	const fire = derive(fireOfSchedule, { schedule, at: nameFigure(say`Which fire`, at) });
+	// A round whose steps are not known waits for them, not for a pot.
+	const fireOrWhy = need.outcome.ok ? fire : { ...fire, outcome: need.outcome };
+	const firstDay = nameFigure(
+		say`First day of the plan`,
+		(rounds[0]?.round.date ?? round.date) as IsoDate,
+	);
 	const electric = stove.mjPerKg.outcome.ok && stove.mjPerKg.outcome.value === null;
+	const lit = { fire: fireOrWhy, firstDay };
 	return {
-		date,
+		date: nameFigure(say`Date`, round.date),
 		round: nameFigure(say`Round`, round.round.value.label || writeClock(round.round.value.start)),
-		litres: derive(litres, { whole: boiling }),
-		batches: derive(batches, { whole: boiling }),
-		light_by: derive(dateAndTime, { minutes: lightBy, date }),
+		...(at === null
+			? {
+					litres: derive(litres, { whole: boiling }),
+					batches: derive(batches, { whole: boiling }),
+					heat_minutes: derive(heating, { whole: boiling }),
+					fuel_quantity: fuel,
+					start_litres: derive(startLitres, { whole: boiling }),
+				}
+			: {
+					litres: derive(fireCells.litres, { whole: fire }),
+					batches: derive(fireCells.batches, { whole: fire }),
+					heat_minutes: derive(fireCells.heating, { whole: fire }),
+					fuel_quantity: derive(fireCells.fuel, {
+						fire,
+						holdMinutes: stove.holdMinutes,
+						netKw: stove.netKw,
+						efficiency: stove.efficiency,
+						mjPerKg: stove.mjPerKg,
+					}),
+					start_litres: derive(fireCells.start, { whole: fire }),
+				}),
+		light_by: derive(fireCells.lightBy, lit),
 		hold_minutes: stove.holdMinutes,
 		boiling_point_c: stove.boilingC,
-		heat_minutes: derive(heating, { whole: boiling }),
 		cool_minutes: stove.coolMinutes,
 		fuel: settings.fuel as Figure<string>,
-		fuel_quantity: fuel,
 		fuel_measure: nameFigure(say`Measured in`, electric ? "kWh" : "kg"),
-		start_litres: derive(startLitres, { whole: boiling }),
+		cool_by: derive(fireCells.coolBy, lit),
+		stove: derive(fireCells.stove, { whole: fireOrWhy }),
+		pots: derive(fireCells.pots, { fire: fireOrWhy }),
+		only_if: onlyIf(unit),
 	};
+}
+
+/** Under which condition a fire is lit; blank where it is lit in any case. */
+function onlyIf({ read: { settings }, afterEachUse }: UnitFigures): Figure<string> {
+	const { boil_for } = settings;
+	if (!boil_for.outcome.ok) return boil_for as Figure<never>;
+	const words = {
+		every_round: "",
+		standing: say`water used or too old`,
+		after_use: say`a kit waits`,
+	};
+	return nameFigure(say`Only if`, words[policyKept(boil_for.outcome.value, afterEachUse)]);
 }

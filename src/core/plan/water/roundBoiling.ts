@@ -1,20 +1,24 @@
-import { calculation, derive, type Figure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { fixed } from "../../fixed.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import { firstRinse, loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
+import { firstRinse, lastRinse, loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import { commonPractice, sources } from "../../sources.ts";
-import { type Boiling, boilingOfRound, lightBy } from "../../water/boilingOfRound.ts";
+import { MINUTES_PER_DAY } from "../../values/clock.ts";
+import { dayNumber, type IsoDate } from "../../values/date.ts";
+import type { WaterNeed } from "../../water/batch.ts";
+import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
 import { fuelQuantity } from "../../water/fuelQuantity.ts";
 import { KJ_PER_LITRE_PER_C } from "../../water/heatToBoil.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
+import { potsAtOnce } from "./hearthFigures.ts";
 import type { StoveFigures } from "./stoveFigures.ts";
 
 /** Boiling the water of one round. */
 export interface RoundBoiling {
 	readonly boiling: Figure<Boiling>;
-	/** Minutes after the midnight of the round's day; negative on the day before. */
-	readonly lightBy: Figure;
+	/** Its litres, and by when. */
+	readonly need: Figure<WaterNeed>;
 	readonly fuel: Figure;
 }
 
@@ -24,14 +28,6 @@ const loadsOfRound = fromSteps(
 	say`loads`,
 	loadsOf,
 	2,
-);
-
-const rinseOfRound = fromSteps(
-	"first_rinse",
-	say`First rinse of the round`,
-	say`minutes after midnight`,
-	(steps) => firstRinse(steps) ?? 0,
-	470,
 );
 
 function fromSteps(
@@ -65,6 +61,42 @@ function fromSteps(
 
 const { result: example } = boilingOfRound.example;
 
+const needOfRound = calculation<
+	{ steps: readonly TimedStep[]; boiling: Boiling; midnight: number },
+	WaterNeed
+>({
+	key: "water_of_round",
+	label: say`Water of the round`,
+	unit: "L",
+	formula: say`For the rinse buckets of the loads set aside; cool by the first rinse of the round, and in date until the last one has ended.`,
+	source: commonPractice,
+	inputs: {
+		steps: { label: say`Steps of the round by the clock`, unit: "" },
+		boiling: { label: say`Boiling the rinse water`, unit: "" },
+		midnight: {
+			label: say`Midnight of the round's day`,
+			unit: say`minutes after the plan's first midnight`,
+		},
+	},
+	example: {
+		inputs: {
+			steps: [
+				{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 3, load: 1 },
+				{ step: "rinse", startsAt: 470, endsAt: 480, handsOn: "yes", kits: 3, load: 1 },
+			],
+			boiling: example,
+			midnight: 1440,
+		},
+		result: { litres: 30, from: 1910, until: 1920 },
+		within: 0,
+	},
+	compute: ({ steps, boiling, midnight }) => ({
+		litres: boiling.litres,
+		from: midnight + (firstRinse(steps) ?? 0),
+		until: midnight + (lastRinse(steps) ?? 0),
+	}),
+});
+
 const heatOfBoiling = calculation<{ boiling: Boiling }, number>({
 	key: "heat_kj",
 	label: say`Heat to bring the water to the boil`,
@@ -91,14 +123,16 @@ export function roundBoiling(
 	{ settings }: ReadWorkbook,
 	stove: StoveFigures,
 	round: RoundPlan,
+	firstDay: IsoDate,
 ): RoundBoiling {
 	const { steps } = round;
+	const day = (dayNumber(round.date) ?? 0) - (dayNumber(firstDay) ?? 0);
 	const boiling = derive(boilingOfRound, {
 		loads: derive(loadsOfRound, { steps }),
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
 		potLitres: settings.pot_litres,
-		pots: settings.pots,
+		pots: potsAtOnce(settings),
 		netKw: stove.netKw,
 		drawnC: settings.tap_water_c,
 		boilingC: stove.boilingC,
@@ -107,7 +141,11 @@ export function roundBoiling(
 	});
 	return {
 		boiling,
-		lightBy: derive(lightBy, { firstRinse: derive(rinseOfRound, { steps }), boiling }),
+		need: derive(needOfRound, {
+			steps,
+			boiling,
+			midnight: nameFigure(say`Midnight of the round's day`, day * MINUTES_PER_DAY),
+		}),
 		fuel: derive(fuelQuantity, {
 			kj: derive(heatOfBoiling, { boiling }),
 			holdMinutes: derive(heldMinutes, { boiling }),

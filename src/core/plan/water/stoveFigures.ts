@@ -7,7 +7,7 @@ import { boilingPoint } from "../../water/boilingPoint.ts";
 import { coolingMinutes, rateFromReading } from "../../water/coolingMinutes.ts";
 import { type Fuel, fuelData } from "../../water/fuelData.ts";
 import { holdAtBoil } from "../../water/holdAtBoil.ts";
-import { netPower } from "../../water/netPower.ts";
+import { netPower, netPowerMeasured } from "../../water/netPower.ts";
 
 /** What holds for every pot of water the unit boils. */
 export interface StoveFigures {
@@ -36,7 +36,7 @@ export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
 			? derive(holdAtBoil, { altitudeM: settings.altitude_m })
 			: ownHold,
 		efficiency,
-		netKw: derive(netPower, { heatKw: settings.heat_kw, efficiency }),
+		netKw: netKwOf(settings, fuel, boilingC, efficiency),
 		coolMinutes: derive(coolingMinutes, {
 			fromC: boilingC,
 			toC: settings.rinse_below_c,
@@ -46,6 +46,24 @@ export function stoveFigures({ settings }: ReadWorkbook): StoveFigures {
 		}),
 		mjPerKg: defaultFigure(say`Heating value of the fuel`, "MJ/kg", fuel.mjPerKg, place),
 	};
+}
+
+/** From a pot that was measured; else from the heat that was entered, or an estimate for the fuel. */
+function netKwOf(settings: Settings, fuel: Fuel, boilingC: Figure, efficiency: Figure): Figure {
+	const { boil_minutes_measured: minutes, heat_kw: heat } = settings;
+	if (!isBlank(minutes))
+		return derive(netPowerMeasured, {
+			potLitres: settings.pot_litres,
+			drawnC: settings.tap_water_c,
+			boilingC,
+			minutes,
+		});
+	const estimated = defaultFigure(heat.label, heat.unit, fuel.heatKw, {
+		file: "unit.csv",
+		line: null,
+		column: "heat_kw",
+	});
+	return derive(netPower, { heatKw: isBlank(heat) ? estimated : heat, efficiency });
 }
 
 /** The unit's own reading of a pot where one was taken, else the rate in the settings. */

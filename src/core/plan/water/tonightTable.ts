@@ -8,25 +8,13 @@ import { tonightSheet } from "../../sheets/tonight.ts";
 
 type BoilingRow = ComputedRow<typeof boilingSheet>;
 
-/**
- * What is started on one day for a round of the next, earliest first: read off the
- * boiling sheet, so that the two can never disagree.
- */
+/** Every fire under the day and hour at which it is lit: read off the boiling sheet, so that the two can never disagree. */
 export function tonightTable(
 	boiling: ComputedTable<typeof boilingSheet>,
 ): ComputedTable<typeof tonightSheet> {
 	return onDemand(tonightSheet, () =>
-		boiling.rows.filter(isDayBefore).sort(earliestFirst).map(taskOf),
+		boiling.rows.filter(({ light_by }) => light_by.outcome.ok).map(taskOf),
 	);
-}
-
-function isDayBefore({ light_by, date }: BoilingRow): boolean {
-	const lightBy = valueIn(light_by);
-	return lightBy !== undefined && lightBy.slice(0, 10) < (valueIn(date) ?? "");
-}
-
-function earliestFirst(a: BoilingRow, b: BoilingRow): number {
-	return (valueIn(a.light_by) ?? "").localeCompare(valueIn(b.light_by) ?? "");
 }
 
 function taskOf(row: BoilingRow): ComputedRow<typeof tonightSheet> {
@@ -39,16 +27,20 @@ function taskOf(row: BoilingRow): ComputedRow<typeof tonightSheet> {
 	};
 }
 
-/** The water and fuel as the boiling sheet shows them. */
-function taskFigure({ start_litres, fuel_quantity, fuel_measure }: BoilingRow): Figure<string> {
+/** The water and fuel as the boiling sheet shows them, and under which condition. */
+function taskFigure(row: BoilingRow): Figure<string> {
 	const { columns } = boilingSheet;
-	const [water, fuel] = [valueIn(start_litres), valueIn(fuel_quantity)];
+	const { start_litres, fuel_quantity, fuel_measure, pots, only_if } = row;
+	const [water, fuel, which] = [valueIn(start_litres), valueIn(fuel_quantity), valueIn(pots)];
 	if (typeof water !== "number") return start_litres as Figure<never>;
 	if (typeof fuel !== "number") return fuel_quantity as Figure<never>;
 	const litres = rounded(columns.start_litres, water);
-	const quantity = rounded(columns.fuel_quantity, fuel);
+	const quantity = `${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure) ?? ""}`;
+	const condition = valueIn(only_if);
 	return nameFigure(
 		say`What`,
-		say`Light the stove and boil ${litres} L; fuel ${quantity} ${valueIn(fuel_measure) ?? ""}; cover and leave to cool.`,
+		condition
+			? say`If ${condition}: light the stove and boil ${litres} L in pots ${which ?? ""}; fuel ${quantity}; cover and leave to cool.`
+			: say`Light the stove and boil ${litres} L in pots ${which ?? ""}; fuel ${quantity}; cover and leave to cool.`,
 	);
 }

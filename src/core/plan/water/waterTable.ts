@@ -11,7 +11,8 @@ import { roundsByDate } from "../byDate.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { isBlank, stoveFigures } from "./stoveFigures.ts";
+import { potsAtOnce } from "./hearthFigures.ts";
+import { stoveFigures } from "./stoveFigures.ts";
 
 const containers = calculation<{ litres: number; each: number }, number>({
 	key: "containers",
@@ -91,10 +92,8 @@ export function waterTable(
 		wardLitres: derive(wardTotal, { litres: ward }),
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
-		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: settings.pots }),
-		netKw: isBlank(settings.heat_kw)
-			? nameFigure(say`Heat not given: what boils away is not counted`, 0)
-			: stove.netKw,
+		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: potsAtOnce(settings) }),
+		netKw: stove.netKw,
 		holdMinutes: stove.holdMinutes,
 		descaleBathLitres: settings.descale_fill_litres,
 		vinegarLitres: unit.vinegarPerDescale,

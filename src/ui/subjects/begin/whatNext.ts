@@ -7,6 +7,7 @@ import type { Sheet } from "../../../core/sheet.ts";
 import { kitsSheet } from "../../../core/sheets/kits.ts";
 import { lotsSheet } from "../../../core/sheets/lots.ts";
 import { recordsSheet } from "../../../core/sheets/records.ts";
+import type { SettingKey } from "../../../core/sheets/settings.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { usageSheet } from "../../../core/sheets/usage.ts";
 import type { Workbook } from "../../../core/workbook.ts";
@@ -20,6 +21,7 @@ export interface Next {
 /** What is still open after the first plan, in the order in which it helps. */
 export function whatNext(workbook: Workbook): Next[] {
 	const at = (sheet: Sheet, column: string): Place => ({ file: sheet.file, line: null, column });
+	const isOpen = (key: SettingKey) => settingEntry(key).read(workbook) === "";
 	const open: (Next | false)[] = [
 		isBlank(workbook, lotsSheet, "made_on") &&
 			isBlank(workbook, lotsSheet, "received_on") && {
@@ -30,10 +32,15 @@ export function whatNext(workbook: Workbook): Next[] {
 			words: say`Since when each kit has been ready: the register then says which to use next.`,
 			place: at(kitsSheet, "ready_since"),
 		},
-		settingEntry("heat_kw").read(workbook) === "" && {
-			words: say`The heat of your stove: the plan then says when to light it.`,
-			place: at(unitSheet, "heat_kw"),
+		isOpen("unit_name") && {
+			words: say`The name of your unit: it stands on every sheet and label.`,
+			place: at(unitSheet, "unit_name"),
 		},
+		isOpen("heat_kw") &&
+			isOpen("boil_minutes_measured") && {
+				words: say`How long a full pot takes to boil: until then the times of the fires go by an estimate.`,
+				place: at(unitSheet, "boil_minutes_measured"),
+			},
 		isBlank(workbook, usageSheet, "item") && {
 			words: say`What is used up in a round (gauze, gloves, soap, vinegar): the plan then counts and orders it.`,
 			place: at(usageSheet, "item"),

@@ -10,12 +10,13 @@ test("what makes the plan better goes from the list once it stands", () => {
 		"lots.csv",
 		"kits.csv",
 		"unit.csv",
+		"unit.csv",
 		"usage.csv",
 		"records.csv",
 		"unit.csv",
 	]);
 	expect(whatNext(smallUnit()).map(({ place }) => place.column)).toEqual([
-		"heat_kw",
+		"boil_minutes_measured",
 		"date",
 		"target_strength_pct",
 	]);
@@ -26,7 +27,7 @@ test("an entry is shown with the control that fits it, and with what a blank mea
 		shownEntries.map(({ key, control, blank }) => [key, [control, blank]]),
 	);
 	expect(shown).toMatchObject({
-		unit_name: ["text", "Unnamed unit"],
+		pots: ["text", "2"],
 		plan_start: ["date", undefined],
 		steps: ["proposal", undefined],
 		"product-kind": ["choice", undefined],

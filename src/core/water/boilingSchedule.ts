@@ -1,0 +1,99 @@
+import { calculation } from "../calculation.ts";
+import { say } from "../say.ts";
+import { commonPractice } from "../sources.ts";
+import { batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
+import { type Fire, firesOf } from "./firesOf.ts";
+import { placedBatches } from "./placedBatches.ts";
+
+/** Every fire of a plan by the clock. */
+export interface Schedule {
+	readonly fires: readonly Fire[];
+	/** Needs for whose water there is no stove or no pot in time. */
+	readonly without: readonly number[];
+}
+
+/** Fires for all needs, pots side by side; where that cannot be, one pot after the other, which frees each sooner. */
+export function scheduleOf(needs: readonly WaterNeed[], hearth: Hearth): Schedule {
+	const sideBySide = scheduled(needs, hearth);
+	if (sideBySide.without.length === 0 || hearth.potsOnStove === 1) return sideBySide;
+	const oneByOne = scheduled(needs, { ...hearth, potsOnStove: 1 });
+	return oneByOne.without.length < sideBySide.without.length ? oneByOne : sideBySide;
+}
+
+function scheduled(needs: readonly WaterNeed[], hearth: Hearth): Schedule {
+	const batches = needs.flatMap((need, i) => batchesOf(need, i, hearth));
+	const { placed, without } = placedBatches(batches, hearth);
+	const missing = new Set(without.map(({ need }) => need));
+	// Part of a round's water is no use.
+	const kept = placed.filter(({ batch }) => !missing.has(batch.need));
+	return { fires: firesOf(kept, hearth), without: [...missing].sort((a, b) => a - b) };
+}
+
+interface Inputs extends Hearth {
+	readonly needs: readonly WaterNeed[];
+}
+
+/** 20 L for 9:00: 10 L by 75 °C at 1.0465 kW are 50 minutes; 100 minutes, 1 of hold and 440 of cooling before. */
+const example: Inputs = {
+	needs: [{ litres: 20, from: 540, until: 560 }],
+	stoves: 1,
+	pots: 2,
+	potsOnStove: 2,
+	potLitres: 10,
+	netKw: 1.0465,
+	drawnC: 25,
+	boilingC: 100,
+	holdMinutes: 0,
+	coolMinutes: 440,
+	keepsMinutes: 1440,
+};
+
+/** When each fire is lit, on which stove and with which pots. */
+export const boilingSchedule = calculation<Inputs, Schedule>({
+	key: "boiling_schedule",
+	label: say`Fires by the clock`,
+	unit: "",
+	formula: say`The water of the last round first, each as late as stoves and pots allow: a stove is taken from lighting to the end of the hold, a pot from filling until its water is cool. It has cooled by the first rinse and is not too old at the end of the last one. Where a batch finds no place, it is tried in every order with those after it; and one pot after the other where side by side does not go.`,
+	source: commonPractice,
+	caution: say`It is often the evening before: look at the date.`,
+	inputs: {
+		needs: { label: say`Water of each round`, unit: "L" },
+		stoves: { label: say`Stoves for boiling water`, unit: say`stoves`, min: 1 },
+		pots: { label: say`Pots for boiled water`, unit: say`pots`, min: 1 },
+		potsOnStove: { label: say`Pots on a stove at once`, unit: say`pots`, min: 1 },
+		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
+		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 1e-6 },
+		drawnC: { label: say`Temperature of the water drawn`, unit: "°C" },
+		boilingC: { label: say`Boiling point`, unit: "°C" },
+		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
+		coolMinutes: { label: say`Cooling`, unit: "min", min: 0 },
+		keepsMinutes: { label: say`Boiled water may be used for`, unit: "min", min: 0 },
+	},
+	example: {
+		inputs: example,
+		result: {
+			fires: [
+				{
+					need: 0,
+					stove: 1,
+					pots: [1, 2],
+					litres: 20,
+					startLitres: 20,
+					batches: 1,
+					heatMinutes: 100,
+					kj: 6279,
+					lightAt: 0,
+					offBoilAt: 100,
+					coolAt: 540,
+					taken: [
+						{ pot: 1, from: 0, to: 540 },
+						{ pot: 2, from: 0, to: 540 },
+					],
+				},
+			],
+			without: [],
+		},
+		within: 1e-9,
+	},
+	compute: ({ needs, ...hearth }) => scheduleOf(needs, hearth),
+});

@@ -1,0 +1,119 @@
+import type { Batch, Hearth } from "./batch.ts";
+
+/** A batch with the minute at which its stove is lit. */
+export interface PlacedBatch {
+	readonly batch: Batch;
+	readonly start: number;
+}
+
+/** Shorter overlaps than this, in minutes, are rounding. */
+const NEAR = 1e-6;
+/** So many batches are tried in every order where one finds no place: 720 orders. */
+const TRIED_TOGETHER = 6;
+/** So often at most: a plan that needs it more often is overloaded. */
+const MOST_REPAIRS = 30;
+
+export interface Placing {
+	readonly placed: readonly PlacedBatch[];
+	/** Batches for which there is no place. */
+	readonly without: readonly Batch[];
+}
+
+/**
+ * Places batches on stoves and in pots, each as late as it can be: the latest first.
+ *
+ * Seen backwards in time it is a schedule of jobs, each as early as what is placed before
+ * it allows; some order of the jobs gives every schedule that cannot be moved together, so
+ * where all orders are tried, whatever can be done at all is found. Where a batch finds no
+ * place, it and those placed before it are tried in every order.
+ */
+export function placedBatches(batches: readonly Batch[], hearth: Hearth): Placing {
+	const latestFirst = [...batches].sort((a, b) => b.latestEnd - a.latestEnd);
+	let placed: readonly PlacedBatch[] = [];
+	const without: Batch[] = [];
+	let repairs = 0;
+	for (const batch of latestFirst) {
+		const start = latestStart(batch, placed, hearth);
+		if (start !== undefined) {
+			placed = [...placed, { batch, start }];
+			continue;
+		}
+		const repaired =
+			without.length === 0 && repairs++ < MOST_REPAIRS ? repair(batch, placed, hearth) : undefined;
+		if (repaired) placed = repaired;
+		else without.push(batch);
+	}
+	return { placed, without };
+}
+
+function repair(
+	batch: Batch,
+	placed: readonly PlacedBatch[],
+	hearth: Hearth,
+): readonly PlacedBatch[] | undefined {
+	const kept = placed.slice(0, -(TRIED_TOGETHER - 1) || undefined);
+	const moved = placed.slice(kept.length).map((each) => each.batch);
+	return inAnyOrder([batch, ...moved], kept, hearth);
+}
+
+/** All of these placed beside what is placed, in the first order that does; undefined where none does. */
+function inAnyOrder(
+	batches: readonly Batch[],
+	placed: readonly PlacedBatch[],
+	hearth: Hearth,
+): readonly PlacedBatch[] | undefined {
+	if (batches.length === 0) return placed;
+	for (const [i, batch] of batches.entries()) {
+		const start = latestStart(batch, placed, hearth);
+		if (start === undefined) continue;
+		const found = inAnyOrder(batches.toSpliced(i, 1), [...placed, { batch, start }], hearth);
+		if (found) return found;
+	}
+	return undefined;
+}
+
+/** The latest minute at which a batch can be lit beside what is placed; undefined where there is none. */
+function latestStart(
+	batch: Batch,
+	placed: readonly PlacedBatch[],
+	{ stoves, pots }: Hearth,
+): number | undefined {
+	const { stoveMinutes, potMinutes, latestEnd, earliestEnd } = batch;
+	const latest = latestEnd - stoveMinutes;
+	const earliest = earliestEnd - stoveMinutes;
+	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
+	const near = placed.filter(
+		(other) =>
+			other.start < latest + potMinutes - NEAR && other.start + other.batch.potMinutes > earliest,
+	);
+	const starts = near
+		.flatMap(({ start }) => [start - stoveMinutes, start - potMinutes])
+		.filter((start) => start >= earliest - NEAR && start < latest)
+		.sort((a, b) => b - a);
+	return [latest, ...starts].find(
+		(start) =>
+			most(near, start, stoveMinutes, (b) => [b.stoveMinutes, 1]) + 1 <= stoves &&
+			most(near, start, potMinutes, (b) => [b.potMinutes, b.pots]) + batch.pots <= pots,
+	);
+}
+
+/** The most that is taken at any minute between a start and so many minutes later. */
+function most(
+	placed: readonly PlacedBatch[],
+	start: number,
+	minutes: number,
+	taken: (batch: Batch) => readonly [minutes: number, count: number],
+): number {
+	const spans = placed.flatMap((other) => {
+		const [lasts, count] = taken(other.batch);
+		const touches = other.start < start + minutes - NEAR && other.start + lasts > start + NEAR;
+		return touches ? [{ from: other.start, to: other.start + lasts, count }] : [];
+	});
+	const at = (minute: number) =>
+		spans.reduce(
+			(sum, { from, to, count }) =>
+				from <= minute + NEAR && to > minute + NEAR ? sum + count : sum,
+			0,
+		);
+	return Math.max(0, ...[start, ...spans.map(({ from }) => Math.max(start, from))].map(at));
+}

@@ -1,0 +1,116 @@
+import { describe, expect, test } from "vitest";
+import type { Hearth, WaterNeed } from "../../../src/core/water/batch.ts";
+import { boilingSchedule, scheduleOf } from "../../../src/core/water/boilingSchedule.ts";
+import { fewestPots } from "../../../src/core/water/fewestPots.ts";
+import { answerOf } from "../answerOf.ts";
+
+/** A pot of 10 L boils in 60 minutes by itself and cools in 300. */
+const hearth: Hearth = {
+	stoves: 1,
+	pots: 2,
+	potsOnStove: 2,
+	potLitres: 10,
+	netKw: (10 * 4.186 * 80) / 3600,
+	drawnC: 20,
+	boilingC: 100,
+	holdMinutes: 0,
+	coolMinutes: 300,
+	keepsMinutes: 1440,
+};
+const need = (litres: number, from: number, until = from + 30): WaterNeed => ({
+	litres,
+	from,
+	until,
+});
+const lit = (needs: readonly WaterNeed[], change: Partial<Hearth> = {}) =>
+	scheduleOf(needs, { ...hearth, ...change }).fires.map(({ lightAt, litres, pots, stove }) => [
+		Math.round(lightAt * 1e6) / 1e6,
+		litres,
+		pots.join(),
+		stove,
+	]);
+
+describe("fires by the clock", () => {
+	test.each<[string, WaterNeed[], Partial<Hearth>, unknown[]]>([
+		["one pot, as late as it can be", [need(10, 1000)], {}, [[640, 10, "1", 1]]],
+		["two side by side share the heat", [need(20, 1000)], {}, [[580, 20, "1,2", 1]]],
+		[
+			"batches follow each other, the rest first",
+			[need(30, 1000)],
+			{ pots: 3 },
+			[[520, 30, "1,2,3", 1]],
+		],
+		[
+			"a pot that still cools is not filled again: the rest is boiled hours before",
+			[need(30, 1000)],
+			{},
+			[
+				[220, 10, "1", 1],
+				[580, 20, "1,2", 1],
+			],
+		],
+		[
+			"two rounds that want the same stove: the earlier is lit earlier",
+			[need(20, 1000), need(20, 1050)],
+			{ pots: 4 },
+			[
+				[510, 20, "1,2", 1],
+				[630, 20, "3,4", 1],
+			],
+		],
+		[
+			"two stoves burn at once",
+			[need(20, 1000), need(20, 1050)],
+			{ pots: 4, stoves: 2 },
+			[
+				[580, 20, "1,2", 1],
+				[630, 20, "3,4", 2],
+			],
+		],
+		["nothing to boil", [], {}, []],
+	])("%s", (_what, needs, change, fires) => {
+		expect(lit(needs, change)).toEqual(fires);
+	});
+
+	test("the hold is held for each batch, and what boils away is added", () => {
+		const inputs = { ...hearth, potsOnStove: 1, pots: 3, holdMinutes: 20 };
+		const [fire] = answerOf(boilingSchedule, { ...inputs, needs: [need(30, 1000)] }).fires;
+		const away = (hearth.netKw * 1200) / 2257;
+		expect(fire?.startLitres).toBeCloseTo(30 + 3 * away, 9);
+		expect(fire?.batches).toBe(3);
+		expect(fire?.offBoilAt).toBeCloseTo(700, 9);
+		expect(fire?.lightAt).toBeCloseTo(700 - 60 - (180 * (30 + 3 * away)) / 30, 6);
+	});
+});
+
+describe("water for which there is no place", () => {
+	test("too old before it is used: none of that round is boiled, the others are", () => {
+		const needs = [need(10, 400), need(10, 1000)];
+		const made = scheduleOf(needs, { ...hearth, pots: 1, keepsMinutes: 400 });
+		expect(made.without).toEqual([]);
+		const crowded = [...needs, need(10, 1010)];
+		const { without, fires } = scheduleOf(crowded, { ...hearth, pots: 1, keepsMinutes: 400 });
+		expect(without).toHaveLength(1);
+		expect(fires).toHaveLength(2);
+		expect(fewestPots(crowded, { ...hearth, pots: 1, keepsMinutes: 400 })).toBe(2);
+	});
+
+	test("one pot after the other where side by side does not go", () => {
+		// Side by side both pots would be filled at 580, while the first round's water cools until 640.
+		const needs = [need(10, 640, 700), need(20, 1000, 1000)];
+		expect(lit(needs, { keepsMinutes: 370 })).toEqual([
+			[280, 10, "1", 1],
+			[580, 20, "1,2", 1],
+		]);
+		const apart = scheduleOf(needs, { ...hearth, keepsMinutes: 370 }).fires[1];
+		expect(apart?.taken.map(({ from }) => Math.round(from))).toEqual([580, 640]);
+	});
+
+	test.each([
+		["cooling takes longer than water keeps", { coolMinutes: 1500 }],
+		["a stove that cannot do it, whatever the pots", { netKw: 0.05, keepsMinutes: 600 }],
+	])("%s: no number of pots", (_what, change) => {
+		const two = [need(10, 3000), need(10, 3000)];
+		expect(fewestPots(two, { ...hearth, ...change })).toBeUndefined();
+	});
+});
