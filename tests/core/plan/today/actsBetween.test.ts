@@ -16,7 +16,7 @@ function acts(workbook: Workbook, from: string, until: string): Act[] {
 
 const inShort = (act: Act) => `${write(act.at)} ${act.kind} ${act.round}`;
 const withStove = (settings: Record<string, string | number> = {}) =>
-	unitWith({ heat_kw: 3, pots: 2, pot_litres: 10, ...settings });
+	unitWith({ heat_kw: 3, pot_litres: 10, ...settings });
 
 describe("what the plan asks for between two moments", () => {
 	test("a stove is named on the day on which it is lit, though the round is on the next", () => {
