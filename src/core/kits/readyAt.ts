@@ -4,10 +4,11 @@ import { DayClock } from "../rounds/dayClock.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
+import { bothAway, lapsedInWork } from "./lapsedAtMidnight.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { type InRounds, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
-import { type AfterEachUse, outOfDate } from "./unmetAfterEachUse.ts";
+import { type AfterEachUse, lapsedKits } from "./unmetAfterEachUse.ts";
 import { usesAtLevels } from "./usesAtLevels.ts";
 
 /** What can be counted on at one moment. */
@@ -102,19 +103,21 @@ function chancesOf(meanCount: number): Float64Array {
 
 function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64Array {
 	const { usesPerDay, hourShares, hands } = plan;
-	const more = outOfDate(plan, kits);
+	const lapsed = lapsedKits(plan, kits);
+	const clock = minute % MINUTES_PER_DAY;
+	const withLapsed = (away: Float64Array) =>
+		lapsed ? bothAway(away, lapsedInWork(lapsed, hands, clock)) : away;
 	const uses = new DayClock(usesPerDay, hourShares);
 	if (!Number.isFinite(hands.people)) {
 		const work = hands.workMinutes + hands.aloneMinutes;
-		return chancesOf(uses.between(minute - work, minute) + more);
+		return withLapsed(chancesOf(uses.between(minute - work, minute)));
 	}
 	const day = Math.min(Math.floor(minute / MINUTES_PER_DAY), usesPerDay.length - 1);
 	const moments = throughDay(plan)(usesPerDay[day] as number);
-	const clock = minute % MINUTES_PER_DAY;
 	const nearest = moments.reduce((a, b) =>
 		Math.abs(a.minute - clock) <= Math.abs(b.minute - clock) ? a : b,
 	);
-	return plusPoisson(nearest.away, more);
+	return withLapsed(nearest.away);
 }
 
 const throughDay = memoizeByObject(({ hourShares, hands }: AfterEachUse) => {

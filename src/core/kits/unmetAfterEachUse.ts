@@ -1,10 +1,9 @@
-import { atLeastEach } from "../counts/beyondEach.ts";
 import { chanceAtLeast } from "../counts/poisson.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay } from "./awayThroughDay.ts";
-import { expiriesPerDay } from "./expiriesPerDay.ts";
+import { allBackAfter, lapsedAtMidnight, lapsedInWork } from "./lapsedAtMidnight.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
 export interface AfterEachUse {
@@ -17,12 +16,16 @@ export interface AfterEachUse {
 	readonly readyLifeDays: number | null;
 }
 
-/** Moments of the plan that are alike. */
+/** A moment of the day, on days that are alike. */
 interface Moment {
-	/** Mean uses about then, on all days together. */
-	uses: number;
-	/** Chance that at least `kits` are out of reach, a Poisson count of mean `more` added. */
-	readonly none: (kits: number, more: number) => number;
+	/** Minutes after midnight. */
+	readonly minute: number;
+	/** Mean uses about then, on all those days together. */
+	readonly uses: number;
+	/** What makes the chance of none; moments with the same name have the same. */
+	readonly name: string;
+	/** Chance that at least `kits` used ones are out of reach. */
+	readonly none: (kits: number) => number;
 }
 
 const STEP_MINUTES = 15;
@@ -36,57 +39,88 @@ const FULLEST = 0.95;
  *
  * With hands without limit those used in the last minutes of work are out of reach, a
  * Poisson count with the mean uses of just those minutes. With few people kits wait for
- * each other (`awayThroughDay`), each day taken as one of many like it. Kits gone out of
- * date, renewed at once, are added as a Poisson count.
+ * each other (`awayThroughDay`), each day taken as one of many like it. Kits that go out
+ * of date do so together at a midnight (`lapsedAtMidnight`), and are added as long as they
+ * are in work.
  */
 export class UnmetAfterEachUse {
 	readonly #plan: AfterEachUse;
 	readonly #moments: readonly Moment[];
+	/** Uses by what makes their chance of none. */
+	readonly #alike: readonly Pick<Moment, "uses" | "none">[];
 	readonly #uses: number;
 
 	constructor(plan: AfterEachUse) {
 		this.#plan = plan;
 		this.#moments = Number.isFinite(plan.hands.people) ? queueing(plan) : unlimited(plan);
-		this.#uses = this.#moments.reduce((sum, { uses }) => sum + uses, 0);
+		this.#alike = alikeMoments(this.#moments);
+		this.#uses = this.#alike.reduce((sum, { uses }) => sum + uses, 0);
 	}
 
 	/** With no uses at all, none is unmet. */
 	per1000(kits: number): number {
 		if (this.#uses === 0) return 0;
-		const more = outOfDate(this.#plan, kits);
-		const unmet = this.#moments.reduce((sum, { uses, none }) => sum + uses * none(kits, more), 0);
-		return (1000 * unmet) / this.#uses;
+		const unmet = this.#alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
+		return (1000 * (unmet + this.#moreByLapsed(kits))) / this.#uses;
+	}
+
+	/** Uses that find none only because kits went out of date. */
+	#moreByLapsed(kits: number): number {
+		const lapsed = lapsedKits(this.#plan, kits);
+		if (!lapsed) return 0;
+		const { hands } = this.#plan;
+		const until = allBackAfter(kits, hands);
+		let more = 0;
+		for (const { minute, uses, none } of this.#moments) {
+			if (minute >= until) continue;
+			const now = none(kits);
+			lapsedInWork(lapsed, hands, minute).forEach((chance, away) => {
+				if (away === 0 || chance === 0) return;
+				more += uses * chance * (none(Math.max(0, kits - away)) - now);
+			});
+		}
+		return more;
 	}
 }
 
-/** Mean number of kits out of reach because they went out of date. */
-export function outOfDate(plan: AfterEachUse, kits: number): number {
-	const { usesPerDay, readyLifeDays, hands } = plan;
-	if (readyLifeDays === null) return 0;
+/** How many kits go out of date at a midnight; undefined where they never do. */
+export function lapsedKits(plan: AfterEachUse, kits: number): Float64Array | undefined {
+	const { usesPerDay, readyLifeDays } = plan;
+	if (readyLifeDays === null) return undefined;
 	const uses = usesPerDay.reduce((sum, each) => sum + each, 0) / usesPerDay.length;
-	const inputs = { kitsInService: kits, usesPerDay: uses, readyLifeDays };
-	const perDay = Number(expiriesPerDay.compute(inputs));
-	return (perDay * (hands.workMinutes + hands.aloneMinutes)) / MINUTES_PER_DAY;
+	return lapsedAtMidnight(kits, uses, readyLifeDays);
+}
+
+function alikeMoments(moments: readonly Moment[]) {
+	const alike = new Map<string, { uses: number; none: Moment["none"] }>();
+	for (const { name, uses, none } of moments) {
+		const known = alike.get(name);
+		if (known) known.uses += uses;
+		else alike.set(name, { uses, none });
+	}
+	return [...alike.values()];
 }
 
 function unlimited({ usesPerDay, hourShares, hands }: AfterEachUse): Moment[] {
 	const work = hands.workMinutes + hands.aloneMinutes;
-	const moments = new Map<string, Moment>();
+	const moments: Moment[] = [];
 	for (const [days, times] of alikeStretches(usesPerDay, Math.ceil(work / MINUTES_PER_DAY))) {
-		const uses = new DayClock(days, hourShares);
+		const clock = new DayClock(days, hourShares);
 		const midnight = (days.length - 1) * MINUTES_PER_DAY;
-		for (let minute = midnight; minute < midnight + MINUTES_PER_DAY; minute += STEP_MINUTES) {
-			const middle = minute + STEP_MINUTES / 2;
-			const mean = uses.between(middle - work, middle);
-			const now = times * uses.between(minute, minute + STEP_MINUTES);
-			// Moments of days that are alike differ by rounding only.
-			const name = mean.toPrecision(12);
-			const alike = moments.get(name);
-			if (alike) alike.uses += now;
-			else moments.set(name, { uses: now, none: (kits, more) => chanceAtLeast(kits, mean + more) });
+		for (let minute = 0; minute < MINUTES_PER_DAY; minute += STEP_MINUTES) {
+			const at = midnight + minute;
+			const middle = at + STEP_MINUTES / 2;
+			const mean = clock.between(middle - work, middle);
+			moments.push({
+				minute: minute + STEP_MINUTES / 2,
+				uses: times * clock.between(at, at + STEP_MINUTES),
+				// Moments of days that are alike differ by rounding only.
+				name: mean.toPrecision(12),
+				none: (kits) => chanceAtLeast(kits, mean),
+			});
 		}
 	}
-	return [...moments.values()];
+	return moments;
 }
 
 /** Each day with as many before it as work goes back, and how often just these follow each other. */
@@ -114,7 +148,9 @@ function queueing({ usesPerDay, hourShares, hands }: AfterEachUse): Moment[] {
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
 		return moments.map(({ minute, away }) => ({
+			minute,
 			uses: weight * uses.between(minute - apart, minute + apart),
+			name: `${perDay} at ${minute}`,
 			none: chanceOfNone(away),
 		}));
 	});
@@ -124,12 +160,5 @@ function chanceOfNone(away: Float64Array): Moment["none"] {
 	const atLeast = new Float64Array(away.length + 1);
 	for (let n = away.length - 1; n >= 0; n--)
 		atLeast[n] = (atLeast[n + 1] as number) + (away[n] as number);
-	return (kits, more) => {
-		let chance = atLeast[kits] ?? 0;
-		if (more === 0) return chance;
-		const late = atLeastEach(kits, more);
-		for (let n = 0; n < Math.min(kits, away.length); n++)
-			chance += (away[n] as number) * (late[kits - n] as number);
-		return chance;
-	};
+	return (kits) => atLeast[kits] ?? 0;
 }

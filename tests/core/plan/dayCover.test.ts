@@ -74,7 +74,11 @@ test("after each use the hours differ as births do", () => {
 	const hour = (n: number) => `${n},${n < 7 ? 2 : 1}`;
 	const hours = Array.from({ length: 24 }, (_, n) => hour(n)).join("\n");
 	const ready = (changes: Record<string, string>) =>
-		columnOf(plan(unitWith({ reprocessing: "after_each_use" }, changes)), FILE, "ready_expected");
+		columnOf(
+			plan(unitWith({ reprocessing: "after_each_use", ready_life_days: 90 }, changes)),
+			FILE,
+			"ready_expected",
+		);
 	const alike = ready({}).map((kits) => Number(kits).toFixed(9));
 	expect(new Set(alike).size).toBe(1);
 	const night = ready({ "hours.csv": `hour,share\n${hours}` });

@@ -1,0 +1,59 @@
+import { memoize } from "../memoize.ts";
+import type { Hands } from "../rounds/handsOneByOne.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { renewalsOfDay } from "./renewalsOfDay.ts";
+
+/**
+ * How many kits, of 0, 1, … all, go out of date at a midnight where each kit is reprocessed
+ * as it has been used: those whose last day ended, together.
+ *
+ * A kit used is ready again the same day, one out of date the day after, so that kits that
+ * nobody uses end together again and again. As a round at the end of the day, without uses
+ * between it and midnight.
+ */
+export const lapsedAtMidnight = memoize(
+	(kits: number, usesPerDay: number, readyLifeDays: number): Float64Array => {
+		const day = {
+			starts: [MINUTES_PER_DAY - 1],
+			uses: [0],
+			usesAfterMidnight: usesPerDay,
+			plannedMinutes: 0,
+		};
+		const life = { days: Math.floor(readyLifeDays), renewal: "when_expired" } as const;
+		const [atMidnight] = renewalsOfDay(kits, day, life).given;
+		return (atMidnight as Float64Array).slice(0, kits + 1);
+	},
+);
+
+/** Minutes after midnight until all kits that may have gone out of date then are ready again. */
+export function allBackAfter(kits: number, { people, workMinutes, aloneMinutes }: Hands): number {
+	return workMinutes * Math.ceil(kits / Math.min(people, kits)) + aloneMinutes;
+}
+
+/**
+ * How likely each number of kits that went out of date at midnight is to be in work still,
+ * some minutes later: a person takes one after the other.
+ */
+export function lapsedInWork(lapsed: Float64Array, hands: Hands, minute: number): Float64Array {
+	const { people, workMinutes, aloneMinutes } = hands;
+	const away = new Float64Array(lapsed.length);
+	const worked = minute - aloneMinutes;
+	const back = worked < workMinutes ? 0 : people * Math.floor(worked / workMinutes);
+	lapsed.forEach((chance, kits) => {
+		const left = Math.max(0, kits - back);
+		away[left] = (away[left] as number) + chance;
+	});
+	return away;
+}
+
+/** Kits away for one reason or the other, apart from each other. */
+export function bothAway(one: Float64Array, other: Float64Array): Float64Array {
+	const both = new Float64Array(one.length + other.length - 1);
+	one.forEach((p, n) => {
+		if (p > 0)
+			other.forEach((q, m) => {
+				both[n + m] = (both[n + m] as number) + p * q;
+			});
+	});
+	return both;
+}
