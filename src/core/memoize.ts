@@ -1,4 +1,4 @@
-import type { Calculation } from "./calculation.ts";
+import type { Calculation, Worked } from "./calculation.ts";
 
 /** Results kept at most; then all are let go and worked out again as they are asked for. */
 export const MOST_RESULTS = 4096;
@@ -28,10 +28,12 @@ class Branch<V> {
  * whose results nobody changes.
  *
  * @param hangsOn all that the result hangs on, in an order of its own for each length; the inputs where left out
+ * @param most results kept; fewer where they are large
  */
 export function memoize<I extends readonly unknown[], V>(
 	work: (...inputs: I) => V,
 	hangsOn: (...inputs: I) => readonly unknown[] = (...inputs) => inputs,
+	most = MOST_RESULTS,
 ): (...inputs: I) => V {
 	let root = new Branch<V>();
 	let count = 0;
@@ -42,7 +44,7 @@ export function memoize<I extends readonly unknown[], V>(
 		if (branch.result !== undefined) return branch.result;
 		const result = work(...inputs);
 		branch.result = result;
-		if (++count === MOST_RESULTS) {
+		if (++count === most) {
 			root = new Branch();
 			count = 0;
 		}
@@ -54,6 +56,23 @@ export function memoize<I extends readonly unknown[], V>(
 export function memoized<I extends object, O>(of: Calculation<I, O>): Calculation<I, O> {
 	const keys = Object.keys(of.inputs) as (keyof I)[];
 	return { ...of, compute: memoize(of.compute, (inputs) => keys.map((key) => inputs[key])) };
+}
+
+/** Objects known at once, of those with much behind them. */
+export const MOST_OBJECTS = 256;
+
+/**
+ * The same calculation, which gives one object for inputs that are alike in every part:
+ * what is remembered by the object (`memoizeByObject`) is found again after edits elsewhere,
+ * and for all kinds of kit that are alike.
+ *
+ * @param nameOf a text that is the same only for inputs that are alike
+ */
+export function sameObject<I extends object, O extends object>(
+	of: Worked<I, O>,
+	nameOf: (inputs: I) => readonly unknown[],
+): Worked<I, O> {
+	return { ...of, compute: memoize(of.compute, nameOf, MOST_OBJECTS) };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { poisson } from "./poisson.ts";
+import { poissonTerms } from "./poisson.ts";
 
 /**
  * E[(N − c)+] of a Poisson count N for c = 0, 1, … `most`: how much of it, on average,
@@ -37,11 +37,21 @@ export function atLeastEach(most: number, meanCount: number): Float64Array {
 	return chances;
 }
 
+/** Up to this mean the chance of 0 is a number that all others can be worked out from. */
+const MODERATE = 600;
+
 /** A Poisson count's chances, far enough that those beyond `most` keep their own digits. */
 function terms(most: number, meanCount: number) {
-	const counts = poisson(meanCount);
-	const last = counts.first + counts.chance.length - 1;
 	const wanted = most + 12 + Math.ceil(meanCount);
+	if (meanCount < MODERATE) {
+		const far = wanted + Math.ceil(8 * Math.sqrt(meanCount));
+		const chance = new Float64Array(far + 1);
+		chance[0] = Math.exp(-meanCount);
+		for (let k = 1; k <= far; k++) chance[k] = ((chance[k - 1] as number) * meanCount) / k;
+		return { first: 0, chance };
+	}
+	const counts = poissonTerms(meanCount);
+	const last = counts.first + counts.chance.length - 1;
 	if (last >= wanted) return counts;
 	const chance = new Float64Array(wanted - counts.first + 1);
 	chance.set(counts.chance);

@@ -12,7 +12,8 @@ import { always, type Counts, TAIL } from "./counts.ts";
  */
 export const poisson = memoize(poissonTerms);
 
-function poissonTerms(meanCount: number): Counts {
+/** The same, for a mean that is not likely to be asked again. */
+export function poissonTerms(meanCount: number): Counts {
 	if (meanCount === 0) return always(0);
 	const mode = Math.floor(meanCount);
 	const below = termsBelow(meanCount, mode);

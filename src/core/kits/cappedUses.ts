@@ -1,12 +1,11 @@
-import { poisson } from "../counts/poisson.ts";
+import type { Counts } from "../counts/counts.ts";
 
 /** How likely each number of uses is; all from `kits` on count as `kits`. */
-export function cappedUses(kits: number, meanUses: number): Float64Array {
-	const { first, chance } = poisson(meanUses);
+export function cappedUses(kits: number, { first, chance }: Counts): Float64Array {
 	const uses = new Float64Array(kits + 1);
-	chance.forEach((p, i) => {
+	for (let i = 0; i < chance.length; i++) {
 		const at = Math.min(kits, first + i);
-		uses[at] = (uses[at] as number) + p;
-	});
+		uses[at] = (uses[at] as number) + (chance[i] as number);
+	}
 	return uses;
 }

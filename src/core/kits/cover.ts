@@ -3,7 +3,7 @@ import { flatDay } from "../rounds/dayClock.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import type { Reprocessing } from "./reprocessing.ts";
-import { keepsUp, unmetPer1000 } from "./unmetPer1000.ts";
+import { keepsUp, leastUnmetPer1000, unmetPer1000 } from "./unmetPer1000.ts";
 
 /** How many kits are needed, why, and what each number of kits would mean. */
 export interface Cover {
@@ -13,8 +13,6 @@ export interface Cover {
 	/** One for each delivery bed, and the spares. */
 	readonly byBeds: number;
 	readonly decidedBy: "risk" | "beds";
-	/** Unmet needs per 1,000 uses with 1, 2, 3 … kits, three beyond those needed. */
-	readonly unmetPer1000: readonly number[];
 }
 
 interface Inputs {
@@ -26,8 +24,6 @@ interface Inputs {
 
 /** A unit that would need more kits than this has some figure wrong. */
 const MOST_KITS = 500;
-/** How far the curve goes on beyond the kits needed. */
-const CURVE_BEYOND = 3;
 
 /** 0.6 uses a day, each kit 110 minutes in the hands of somebody who is always there. */
 export const oneByOne: Reprocessing = {
@@ -44,7 +40,6 @@ const example: Cover = {
 	byRisk: 3,
 	byBeds: 3,
 	decidedBy: "risk",
-	unmetPer1000: [44.79885, 1.0188, 0.01551, 0.00018, 0, 0],
 };
 
 /** Kits needed so that one is ready (the base stock): the larger of two rules. Where both ask for the same, risk is named. */
@@ -82,20 +77,32 @@ export const kitCover = calculation<Inputs, Cover>({
 			message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
 		});
 		if (!keepsUp(reprocessing)) return tooMany;
-		const curve: number[] = [];
-		const unmetWith = (kits: number) => {
-			while (curve.length < kits) curve.push(unmetPer1000(curve.length + 1, reprocessing));
-			return curve[kits - 1] as number;
-		};
-		let byRisk = 1;
-		while (unmetWith(byRisk) > unmetAllowed) if (++byRisk > MOST_KITS) return tooMany;
+		let byRisk = fewest((kits) => leastUnmetPer1000(kits, reprocessing) <= unmetAllowed);
+		while (byRisk <= MOST_KITS && unmetPer1000(byRisk, reprocessing) > unmetAllowed) byRisk++;
+		if (byRisk > MOST_KITS) return tooMany;
 		const byBeds = deliveryBeds + spareKits;
 		const kitsNeeded = Math.max(byRisk, byBeds);
-		unmetWith(kitsNeeded + CURVE_BEYOND);
 		const decidedBy = byRisk >= byBeds ? "risk" : "beds";
-		return { kitsNeeded, byRisk, byBeds, decidedBy, unmetPer1000: curve };
+		return { kitsNeeded, byRisk, byBeds, decidedBy };
 	},
 });
+
+/** The fewest kits that are enough, where more always are too; one too many where none is. */
+function fewest(areEnough: (kits: number) => boolean): number {
+	let tooFew = 0;
+	let enough = 1;
+	while (!areEnough(enough)) {
+		if (enough > MOST_KITS) return enough;
+		tooFew = enough;
+		enough *= 2;
+	}
+	while (enough - tooFew > 1) {
+		const middle = (tooFew + enough) >> 1;
+		if (areEnough(middle)) enough = middle;
+		else tooFew = middle;
+	}
+	return enough;
+}
 
 /** The number of kits the unit must own. */
 export const kitsNeeded = calculation<{ cover: Cover }, number>({

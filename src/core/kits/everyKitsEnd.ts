@@ -1,3 +1,4 @@
+import { poisson } from "../counts/poisson.ts";
 import { memoize } from "../memoize.ts";
 import { cappedUses } from "./cappedUses.ts";
 import type { RenewalStep } from "./renewalSteps.ts";
@@ -33,7 +34,7 @@ export class EveryKitsEnd {
 		const kits = this.#kits;
 		const { endsBy, spreadBy, target, midnight } = step;
 		const { next, renewed } = moves(kits, this.#ends, endsBy, spreadBy, target, midnight);
-		const uses = cappedUses(kits, step.uses);
+		const uses = cappedUses(kits, poisson(step.uses));
 		const before = this.#chance;
 		const after = new Float64Array(before.length);
 		given.fill(0);

@@ -1,7 +1,8 @@
+import { poissonTerms } from "../counts/poisson.ts";
 import { memoize } from "../memoize.ts";
 import { cappedUses } from "./cappedUses.ts";
 import { added } from "./laterEnds.ts";
-import { type ReadyLife, renewalSteps } from "./renewalSteps.ts";
+import { renewalSteps } from "./renewalSteps.ts";
 import { type RenewalsOfDay, renewalsOfDay } from "./renewalsOfDay.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 
@@ -17,22 +18,29 @@ export function renewalsOfPlan(kits: number, plan: RoundsGoneThrough): RenewalsO
 	return life === null ? undefined : renewals(kits, plan.likeDay(), life);
 }
 
-/** How likely each number of kits is to have come since the round before: used, and renewed. */
+/**
+ * How likely each number of kits is to have come since the round before: used, and renewed.
+ *
+ * @param plan whose rounds these are
+ */
 export function kitsThatCame(
 	kits: number,
 	round: RoundOfPlan,
-	life: ReadyLife | null,
+	plan: RoundsGoneThrough,
 	renewed: RenewalsOfDay | undefined,
 ): Float64Array {
-	if (!renewed || !life) return cappedUses(kits, round.came);
-	if (life.renewal === "in_time")
-		return both(usedAndRenewed(kits, round.came, renewed.given[round.index] as Float64Array));
-	if (round.index > 0) return cappedUses(kits, round.came);
-	const lapsed = usedAndLapsed(kits, round.cameBeforeMidnight, renewed);
-	const came = added(both(lapsed), cappedUses(kits, round.came - round.cameBeforeMidnight));
+	const used = cappedUses(kits, plan.usedBefore(round));
+	const { life } = plan.plan;
+	if (!renewed || !life) return used;
+	if (life.renewal === "in_time") return both(used, renewed.given[round.index] as Float64Array);
+	if (round.index > 0) return used;
+	const { came, cameBeforeMidnight } = round;
+	const before = cappedUses(kits, poissonTerms(cameBeforeMidnight));
+	const after = cappedUses(kits, poissonTerms(came - cameBeforeMidnight));
+	const all = added(both(before, renewed.given[0] as Float64Array), after);
 	// Sums beyond the kits are cut off there; here they count as all kits.
-	came[kits] = 1 - came.subarray(0, kits).reduce((sum, chance) => sum + chance, 0);
-	return came;
+	all[kits] = 1 - all.subarray(0, kits).reduce((sum, chance) => sum + chance, 0);
+	return all;
 }
 
 /** Row u, of kits + 1 numbers: the chance of u used and 0, 1, … gone out of date at midnight. */
@@ -41,21 +49,19 @@ export function usedAndLapsed(
 	usesBeforeMidnight: number,
 	renewed: RenewalsOfDay,
 ): Float64Array {
-	return usedAndRenewed(kits, usesBeforeMidnight, renewed.given[0] as Float64Array);
-}
-
-function usedAndRenewed(kits: number, meanUses: number, given: Float64Array): Float64Array {
-	const uses = cappedUses(kits, meanUses);
+	const uses = cappedUses(kits, poissonTerms(usesBeforeMidnight));
+	const given = renewed.given[0] as Float64Array;
 	return given.map((chance, i) => chance * (uses[Math.floor(i / (kits + 1))] as number));
 }
 
 /** Used and renewed together; never more than there are. */
-function both(joint: Float64Array): Float64Array {
-	const kits = Math.sqrt(joint.length) - 1;
-	const sums = new Float64Array(kits + 1);
-	joint.forEach((chance, i) => {
-		const sum = Math.min(kits, Math.floor(i / (kits + 1)) + (i % (kits + 1)));
-		sums[sum] = (sums[sum] as number) + chance;
-	});
+function both(used: Float64Array, given: Float64Array): Float64Array {
+	const width = used.length;
+	const sums = new Float64Array(width);
+	for (let u = 0; u < width; u++)
+		for (let x = 0; x < width; x++) {
+			const at = Math.min(width - 1, u + x);
+			sums[at] = (sums[at] as number) + (used[u] as number) * (given[u * width + x] as number);
+		}
 	return sums;
 }

@@ -1,3 +1,4 @@
+import { poisson } from "../counts/poisson.ts";
 import { AgesOfKits } from "./agesOfKits.ts";
 import { cappedUses } from "./cappedUses.ts";
 import { LaterEnds } from "./laterEnds.ts";
@@ -28,7 +29,7 @@ export class OldestKits {
 		for (let day = 0; day <= ends; day++)
 			for (const { midnight, target, uses } of steps) {
 				if (midnight !== "none") this.#midnight();
-				(this.#parts[target] as Float64Array[]).push(cappedUses(kits, uses + extra));
+				(this.#parts[target] as Float64Array[]).push(cappedUses(kits, poisson(uses + extra)));
 			}
 		this.#later = new LaterEnds(kits, this.#parts);
 		this.#ages = AgesOfKits.first(kits, ends, this.#later);
@@ -37,7 +38,7 @@ export class OldestKits {
 	/** Fills `given` (see `RenewalsOfDay`); gives back how likely each number of uses was. */
 	go(step: RenewalStep, given: Float64Array): Float64Array {
 		const kits = this.#kits;
-		const uses = cappedUses(kits, step.uses);
+		const uses = cappedUses(kits, poisson(step.uses));
 		const ages = new AgesOfKits(kits, this.#ends);
 		const left = new Float64Array(kits + 1);
 		if (step.midnight === "before") {
@@ -47,7 +48,8 @@ export class OldestKits {
 		}
 		given.fill(0);
 		let layer = this.#ages;
-		for (let u = 0, likely = 1; u <= kits && likely > NEVER_USED; u++) {
+		let u = 0;
+		for (let likely = 1; u <= kits && likely > NEVER_USED; u++) {
 			const weight = uses[u] as number;
 			likely -= weight;
 			this.#joined(layer, u, step).forEach((after, x) => {
@@ -58,6 +60,7 @@ export class OldestKits {
 			});
 			if (u < kits) layer = layer.lessOne(kits - u, this.#later);
 		}
+		for (; u <= kits; u++) given[u * (kits + 1)] = 1;
 		if (step.midnight === "after") this.#midnight();
 		this.#ages = step.midnight === "after" ? ages.dayLater() : ages;
 		this.#ages.allBack(step.target);

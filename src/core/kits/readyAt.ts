@@ -6,7 +6,7 @@ import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
 import { bothAway, lapsedInWork } from "./lapsedAtMidnight.ts";
 import type { Reprocessing } from "./reprocessing.ts";
-import { type InRounds, RoundsGoneThrough } from "./roundsGoneThrough.ts";
+import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
 import { type AfterEachUse, lapsedKits } from "./unmetAfterEachUse.ts";
 import { usesAtLevels } from "./usesAtLevels.ts";
@@ -60,12 +60,19 @@ const dayBefore = memoizeByObject(
 		new RoundsGoneThrough({ ...plan, usesPerDay: [plan.usesPerDay[0] ?? 0, ...plan.usesPerDay] }),
 );
 
+/** All moments of a plan are asked with one number of kits. */
+const goneThrough = memoizeByObject((all: RoundsGoneThrough, kits: number) => {
+	const run = new RunOfRounds(kits, all);
+	return { run, begun: run.rounds() };
+});
+
 function awayInRounds(kits: number, plan: InRounds, minute: number): Float64Array {
 	const all = dayBefore(plan);
 	const at = minute + MINUTES_PER_DAY;
-	const run = new RunOfRounds(kits, all);
-	const begun = run.rounds().findLast(({ round }) => round.start <= at) as RoundBegun;
-	const { round, begins, most } = begun;
+	const { run, begun } = goneThrough(all, kits);
+	const i = all.rounds.findLastIndex(({ start }) => start <= at);
+	const round = all.rounds[i] as RoundOfPlan;
+	const { begins, most } = begun[i] as RoundBegun;
 	const { start, midnight } = round;
 	const lapses = midnight !== undefined && at >= midnight ? run.lapses(round) : undefined;
 	const used = lapses

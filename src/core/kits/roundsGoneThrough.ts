@@ -1,3 +1,5 @@
+import type { Counts } from "../counts/counts.ts";
+import { poissonTerms } from "../counts/poisson.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import type { RoundLength } from "../rounds/roundLength.ts";
 import { mostKitsWithin } from "../rounds/roundLength.ts";
@@ -33,8 +35,8 @@ export interface RoundOfPlan {
 	readonly cameBeforeMidnight: number;
 	/** Mean uses since the start of the round before. */
 	readonly came: number;
-	/** Rounds with the same name are alike in everything. */
-	readonly likeness: string;
+	/** Rounds with the same number are alike in everything. */
+	readonly likeness: number;
 }
 
 /** The rounds of a plan one after the other; the day before it is like its first, the day after like its last. */
@@ -42,10 +44,18 @@ export class RoundsGoneThrough {
 	readonly uses: DayClock;
 	readonly rounds: readonly RoundOfPlan[];
 	readonly plan: InRounds;
+	readonly #rates: readonly number[];
+	readonly #used = new Map<number, Counts>();
 
 	constructor(plan: InRounds) {
 		this.plan = plan;
 		this.uses = new DayClock(plan.usesPerDay, plan.hourShares);
+		const numbers = new Map<number, number>();
+		this.#rates = plan.usesPerDay.map((uses) => {
+			const number = numbers.get(uses) ?? numbers.size;
+			numbers.set(uses, number);
+			return number;
+		});
 		this.rounds = plan.usesPerDay.flatMap((_, day) =>
 			plan.starts.map((_start, index) => this.#round(day, index)),
 		);
@@ -59,7 +69,9 @@ export class RoundsGoneThrough {
 		const ofNext = isLast ? (starts[0] as number) + MINUTES_PER_DAY : (starts[index + 1] as number);
 		const ofLast =
 			index === 0 ? (starts.at(-1) as number) - MINUTES_PER_DAY : (starts[index - 1] as number);
-		const rateOf = (of: number) => usesPerDay[Math.min(Math.max(of, 0), usesPerDay.length - 1)];
+		const days = usesPerDay.length;
+		const rateOf = (of: number) => this.#rates[Math.min(Math.max(of, 0), days - 1)] as number;
+		const around = (rateOf(day - 1) * days + rateOf(day)) * days + rateOf(day + 1);
 		return {
 			index,
 			start,
@@ -67,8 +79,15 @@ export class RoundsGoneThrough {
 			midnight: isLast ? midnight + MINUTES_PER_DAY : undefined,
 			cameBeforeMidnight: index === 0 ? this.uses.between(midnight + ofLast, midnight) : 0,
 			came: this.uses.between(midnight + ofLast, start),
-			likeness: [index, rateOf(day - 1), rateOf(day), rateOf(day + 1)].join(" "),
+			likeness: around * starts.length + index,
 		};
+	}
+
+	/** How likely each number of uses is to have come since the start of the round before. */
+	usedBefore({ likeness, came }: RoundOfPlan): Counts {
+		const known = this.#used.get(likeness) ?? poissonTerms(came);
+		this.#used.set(likeness, known);
+		return known;
 	}
 
 	/** The most kits, of those there are, with which a round ends before the next one begins. */

@@ -5,40 +5,55 @@ import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 /** A state is settled when no chance changes more than this from one day to the next. */
 const SETTLED = 1e-10;
 const MOST_DAYS = 200;
+/** Kits left over that are as likely as before to within this are taken as the same. */
+const ALIKE = 1e-12;
 
 /** Kits used since a round began and kits gone out of date by midnight: row u, of kits + 1 numbers. */
 export type Lapses = Float64Array;
 
-/** A round with how likely each number of kits is to wait when it begins; those beyond the kits count as all. */
+/** How likely each number of kits is to wait when a round begins; those beyond the kits count as all. */
 export interface RoundBegun {
-	readonly round: RoundOfPlan;
 	readonly begins: Float64Array;
 	/** The most kits it takes. */
 	readonly most: number;
+	readonly leaves: LeftOver;
+}
+
+/** How likely each number of kits is to be left over by a round, and how rounds begin after it. */
+interface LeftOver {
+	readonly chance: Float64Array;
+	readonly next: Map<number, RoundBegun>;
 }
 
 /**
  * The rounds of a plan gone through one by one with a number of kits. The state is the
  * number of kits that wait when a round begins; what a round cannot take waits for the next.
+ *
+ * Rounds that are alike and begin alike are the same object: the weeks of a long plan cost
+ * what its first weeks do.
  */
 export class RunOfRounds {
 	readonly #kits: number;
 	readonly #plan: RoundsGoneThrough;
 	readonly #renewals: RenewalsOfDay | undefined;
-	readonly #came = new Map<string, Float64Array>();
+	readonly #came = new Map<number, Float64Array>();
+	readonly #nothing: LeftOver = { chance: Float64Array.of(1), next: new Map() };
+	/** What was left over so far, by how likely nothing is, roughly. */
+	readonly #known = new Map<number, LeftOver>();
 
-	/** @param renewing false where kits gone out of date can no longer change anything */
+	/** @param renewing false where only uses count */
 	constructor(kits: number, plan: RoundsGoneThrough, renewing = true) {
 		this.#kits = kits;
 		this.#plan = plan;
 		this.#renewals = renewing ? renewalsOfPlan(kits, plan) : undefined;
 	}
 
+	/** How each round of the plan begins, in their order. */
 	rounds(): RoundBegun[] {
 		let left = this.#settled();
 		return this.#plan.rounds.map((round) => {
 			const begun = this.#begin(left, round);
-			left = leftOver(begun);
+			left = begun.leaves;
 			return begun;
 		});
 	}
@@ -51,23 +66,31 @@ export class RunOfRounds {
 	}
 
 	/** Kits left over by the last round of the day before the plan, if many days were like its first. */
-	#settled(): Float64Array {
+	#settled(): LeftOver {
 		const first = this.#plan.rounds.slice(0, this.#plan.plan.starts.length);
-		let left: Float64Array = Float64Array.of(1);
+		let left = this.#nothing;
 		for (let day = 0; day < MOST_DAYS; day++) {
 			let after = left;
-			for (const round of first) after = leftOver(this.#begin(after, round));
-			const moved = after.some((chance, i) => Math.abs(chance - (left[i] ?? 0)) > SETTLED);
+			for (const round of first) after = this.#begin(after, round).leaves;
+			const isSettled = after === left || areAlike(after.chance, left.chance, SETTLED);
 			left = after;
-			if (!moved) break;
+			if (isSettled) break;
 		}
 		return left;
 	}
 
-	#begin(left: Float64Array, round: RoundOfPlan): RoundBegun {
-		const came = this.#cameTo(round);
+	#begin(left: LeftOver, round: RoundOfPlan): RoundBegun {
+		const known = left.next.get(round.likeness);
+		if (known) return known;
+		const begins = this.#waiting(left.chance, this.#cameTo(round));
 		const most = this.#plan.mostIn(round, this.#kits);
-		if (left.length === 1) return { round, begins: came, most };
+		const begun = { begins, most, leaves: this.#leftOver(begins, most) };
+		left.next.set(round.likeness, begun);
+		return begun;
+	}
+
+	#waiting(left: Float64Array, came: Float64Array): Float64Array {
+		if (left.length === 1) return came;
 		const begins = new Float64Array(this.#kits + 1);
 		// With many kits most numbers never come: going through them took most of the time.
 		const first = came.findIndex((chance) => chance > 0);
@@ -80,22 +103,34 @@ export class RunOfRounds {
 				begins[at] = (begins[at] as number) + chance * (came[n] as number);
 			}
 		}
-		return { round, begins, most };
+		return begins;
 	}
 
 	#cameTo(round: RoundOfPlan): Float64Array {
 		const known = this.#came.get(round.likeness);
 		if (known) return known;
-		const came = kitsThatCame(this.#kits, round, this.#plan.plan.life, this.#renewals);
+		const came = kitsThatCame(this.#kits, round, this.#plan, this.#renewals);
 		this.#came.set(round.likeness, came);
 		return came;
 	}
+
+	/** What a round that takes `most` leaves; the same as before where it is alike. */
+	#leftOver(begins: Float64Array, most: number): LeftOver {
+		if (most >= begins.length - 1) return this.#nothing;
+		const chance = begins.slice(most);
+		for (let n = 0; n < most; n++) chance[0] = (chance[0] as number) + (begins[n] as number);
+		const name = Math.round((chance[0] as number) * 1e9) * 1000 + chance.length;
+		const known = this.#known.get(name);
+		if (known && areAlike(known.chance, chance, ALIKE)) return known;
+		const left: LeftOver = { chance, next: new Map() };
+		this.#known.set(name, left);
+		return left;
+	}
 }
 
-/** How likely each number is to be left over by a round that takes `most`; one number where none ever is. */
-function leftOver({ begins, most }: RoundBegun): Float64Array {
-	if (most >= begins.length - 1) return Float64Array.of(1);
-	const left = begins.slice(most);
-	for (let n = 0; n < most; n++) left[0] = (left[0] as number) + (begins[n] as number);
-	return left;
+function areAlike(one: Float64Array, other: Float64Array, within: number): boolean {
+	if (one.length !== other.length) return false;
+	for (let i = 0; i < one.length; i++)
+		if (Math.abs((one[i] as number) - (other[i] as number)) > within) return false;
+	return true;
 }

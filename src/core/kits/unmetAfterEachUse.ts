@@ -57,11 +57,16 @@ export class UnmetAfterEachUse {
 		this.#uses = this.#alike.reduce((sum, { uses }) => sum + uses, 0);
 	}
 
-	/** With no uses at all, none is unmet. */
-	per1000(kits: number): number {
+	/**
+	 * With no uses at all, none is unmet.
+	 *
+	 * @param renewing false leaves out kits gone out of date: never more is unmet without them
+	 */
+	per1000(kits: number, renewing = true): number {
 		if (this.#uses === 0) return 0;
 		const unmet = this.#alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
-		return (1000 * (unmet + this.#moreByLapsed(kits))) / this.#uses;
+		const more = renewing ? this.#moreByLapsed(kits) : 0;
+		return (1000 * (unmet + more)) / this.#uses;
 	}
 
 	/** Uses that find none only because kits went out of date. */

@@ -1,10 +1,9 @@
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
-import { RunOfRounds } from "./runOfRounds.ts";
+import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
 import { UnmetOfRound } from "./unmetOfRound.ts";
 
 /** More kits than any round takes. */
 const MANY = 1000;
-const SAFE_PER_1000 = 0.01;
 
 /**
  * Uses that find no kit ready, of 1,000, where kits come back at the end of rounds.
@@ -17,10 +16,8 @@ const SAFE_PER_1000 = 0.01;
  */
 export class UnmetInRounds {
 	readonly #plan: RoundsGoneThrough;
-	readonly #unmet = new Map<string, UnmetOfRound>();
+	readonly #unmet = new Map<number, UnmetOfRound>();
 	readonly #uses: number;
-	/** A number of kits with which hardly any need is unmet. */
-	#safeFrom = Number.POSITIVE_INFINITY;
 
 	constructor(plan: InRounds) {
 		this.#plan = new RoundsGoneThrough(plan);
@@ -41,24 +38,38 @@ export class UnmetInRounds {
 		return this.#uses < 0.99 * room;
 	}
 
-	/** With no uses at all, none is unmet. */
-	per1000(kits: number): number {
+	/**
+	 * With no uses at all, none is unmet.
+	 *
+	 * @param renewing false leaves out kits gone out of date: never more is unmet without them
+	 */
+	per1000(kits: number, renewing = true): number {
 		if (this.#uses === 0) return 0;
-		// More kits never make it worse: below this, those out of date need not be followed.
-		const run = new RunOfRounds(kits, this.#plan, kits <= this.#safeFrom);
-		const known = new Map<string, Float64Array>();
+		const run = new RunOfRounds(kits, this.#plan, renewing);
+		const each = new Map<number, Float64Array>();
+		const known = new Map<RoundBegun, number>();
 		let unmet = 0;
-		for (const { round, begins } of run.rounds()) {
-			const each = known.get(round.likeness) ?? this.#each(kits, round, run);
-			known.set(round.likeness, each);
-			for (let n = 0; n <= kits; n++) unmet += (begins[n] as number) * (each[n] as number);
-		}
-		const per1000 = (1000 * unmet) / this.#uses;
-		if (per1000 < SAFE_PER_1000) this.#safeFrom = Math.min(this.#safeFrom, kits);
-		return per1000;
+		run.rounds().forEach((begun, i) => {
+			let ofRound = known.get(begun);
+			if (ofRound === undefined) {
+				const round = this.#plan.rounds[i] as RoundOfPlan;
+				const byBegin = each.get(round.likeness) ?? this.#each(kits, round, run);
+				each.set(round.likeness, byBegin);
+				ofRound = meanOf(byBegin, begun.begins);
+				known.set(begun, ofRound);
+			}
+			unmet += ofRound;
+		});
+		return (1000 * unmet) / this.#uses;
 	}
 
 	#each(kits: number, round: RoundOfPlan, run: RunOfRounds): Float64Array {
 		return (this.#unmet.get(round.likeness) as UnmetOfRound).each(kits, run.lapses(round));
 	}
+}
+
+function meanOf(values: Float64Array, chances: Float64Array): number {
+	let mean = 0;
+	for (let i = 0; i < values.length; i++) mean += (values[i] as number) * (chances[i] as number);
+	return mean;
 }

@@ -28,16 +28,18 @@ export class UnmetOfRound {
 	each(kits: number, lapses?: Lapses): Float64Array {
 		this.#prepare(kits);
 		const most = this.#plan.mostIn(this.#round, kits);
-		return Float64Array.from({ length: kits + 1 }, (_, begins) => {
+		const unmet = new Float64Array(kits + 1);
+		for (let begins = 0; begins <= kits; begins++) {
 			const taken = Math.min(begins, most);
 			const left = begins - taken;
 			const during = this.#during[taken] as Float64Array;
-			const unmet =
+			unmet[begins] =
 				(during[kits - begins] as number) +
 				(this.#whole[kits - left] as number) -
-				(during[kits - left] as number);
-			return lapses ? unmet + this.#byLapses(kits, taken, left, lapses) : unmet;
-		});
+				(during[kits - left] as number) +
+				(lapses ? this.#byLapses(kits, taken, left, lapses) : 0);
+		}
+		return unmet;
 	}
 
 	/** Means far enough for more and more kits: the numbers of a curve are asked one after the other. */

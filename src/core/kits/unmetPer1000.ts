@@ -10,9 +10,18 @@ import { usesAtLevels } from "./usesAtLevels.ts";
  * many, and then they find fewer kits.
  */
 export function unmetPer1000(kits: number, reprocessing: Reprocessing): number {
+	return overLevels(kits, reprocessing, true);
+}
+
+/** Never more than `unmetPer1000`, and found much sooner: kits gone out of date are left out. */
+export function leastUnmetPer1000(kits: number, reprocessing: Reprocessing): number {
+	return overLevels(kits, reprocessing, false);
+}
+
+function overLevels(kits: number, reprocessing: Reprocessing, renewing: boolean): number {
 	if (kits === 0) return 1000;
 	return usesAtLevels(reprocessing).reduce(
-		(sum, { at, share }) => sum + share * unmetOf(at).per1000(kits),
+		(sum, { at, share }) => sum + share * unmetOf(at).per1000(kits, renewing),
 		0,
 	);
 }

@@ -74,7 +74,6 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 		needed: [
 			dayPlanTable(unit, cover, byDay),
 			weekTotalTable(days, period),
-			kitCoverTable(cover),
 			supplyUseTable(unit, days, counts, period, ward),
 		],
 		compared: [mixingTable(unit, firstDay)],
@@ -82,6 +81,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 			howSafeTable(unit, cover, period, byDay, store.items),
 			forecastTable(unit, days),
 			scorecardTable(unit.register),
+			kitCoverTable(cover),
 			dayCoverTable(cover, days),
 			leversTable(unit, dates),
 			runSheetTable(unit, rounds),

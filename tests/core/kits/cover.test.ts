@@ -84,11 +84,19 @@ describe("kits needed", () => {
 		expect(cover({}, afterEachUse([0.6])).byRisk).toBe(3);
 	});
 
-	test("the curve goes on for three kits more", () => {
-		const { unmetPer1000: curve, kitsNeeded: needed } = cover({ deliveryBeds: 6 });
-		expect(curve).toHaveLength(needed + 3);
-		expectWithin(curve[0], 136.681, 5e-4, "per 1,000");
-	});
+	/** Between the two the number is looked for: whatever the first, the next is not left out. */
+	test.each([0.3, 1, 3, 12, 40])(
+		"%d uses a day: the fewest with which the risk is kept",
+		(uses) => {
+			for (const life of [null, { days: 2, renewal: "when_expired" as const }]) {
+				const reprocessing = { ...inRounds(uses), life };
+				const { byRisk } = cover({ unmetAllowed: 0.2 }, reprocessing);
+				expect(unmetPer1000(byRisk, reprocessing)).toBeLessThanOrEqual(0.2);
+				for (let kits = Math.max(1, byRisk - 3); kits < byRisk; kits++)
+					expect(unmetPer1000(kits, reprocessing)).toBeGreaterThan(0.2);
+			}
+		},
+	);
 
 	test("without uses the beds decide", () => {
 		expect(cover({}, inRounds(0))).toMatchObject({ kitsNeeded: 3, byRisk: 1, decidedBy: "beds" });

@@ -1,5 +1,6 @@
 import { calculation, refuse } from "../../calculation.ts";
 import type { AfterEachUse } from "../../kits/unmetAfterEachUse.ts";
+import { sameObject } from "../../memoize.ts";
 import { flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import type { Hands } from "../../rounds/handsOneByOne.ts";
 import { say } from "../../say.ts";
@@ -20,8 +21,7 @@ const eachExample: EachInputs = {
 	readyLifeDays: 7,
 };
 
-/** Where each kit comes back as soon as somebody has reprocessed it. */
-export const backAfterEachUse = calculation<EachInputs, AfterEachUse>({
+const each = calculation<EachInputs, AfterEachUse>({
 	key: "back_after_each_use",
 	label: say`When used kits come back`,
 	unit: "",
@@ -52,3 +52,6 @@ export const backAfterEachUse = calculation<EachInputs, AfterEachUse>({
 		});
 	},
 });
+
+/** Where each kit comes back as soon as somebody has reprocessed it. */
+export const backAfterEachUse = sameObject(each, (inputs) => [JSON.stringify(inputs)]);

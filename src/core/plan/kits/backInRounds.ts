@@ -1,6 +1,7 @@
 import { calculation } from "../../calculation.ts";
 import type { ReadyLife } from "../../kits/renewalSteps.ts";
 import type { InRounds } from "../../kits/roundsGoneThrough.ts";
+import { sameObject } from "../../memoize.ts";
 import { flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import type { RoundLength } from "../../rounds/roundLength.ts";
 import { say } from "../../say.ts";
@@ -24,8 +25,7 @@ const inRoundsExample = {
 	life: { days: 7, renewal: "in_time" },
 } as const;
 
-/** Where kits come back at the end of rounds. */
-export const backInRounds = calculation<RoundsInputs, InRounds>({
+const each = calculation<RoundsInputs, InRounds>({
 	key: "back_in_rounds",
 	label: say`When used kits come back`,
 	unit: "",
@@ -50,3 +50,6 @@ export const backInRounds = calculation<RoundsInputs, InRounds>({
 	},
 	compute: (inputs) => ({ kind: "in_rounds", ...inputs }),
 });
+
+/** Where kits come back at the end of rounds. */
+export const backInRounds = sameObject(each, (inputs) => [JSON.stringify(inputs)]);

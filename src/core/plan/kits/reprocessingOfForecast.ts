@@ -2,6 +2,7 @@ import { calculation } from "../../calculation.ts";
 import type { LevelOfDay } from "../../counts/counts.ts";
 import { spanShape } from "../../counts/spanShape.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
+import { MOST_OBJECTS, memoize } from "../../memoize.ts";
 import { flatDay } from "../../rounds/dayClock.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
@@ -19,6 +20,18 @@ const onePerson: Reprocessing = {
 	hands: { people: 1, workMinutes: 110, aloneMinutes: 0 },
 	readyLifeDays: 7,
 };
+
+const shapeOf = (levels: readonly LevelOfDay[]) =>
+	1 / Math.max(1e-12, levels.reduce((sum, day) => sum + 1 / spanShape([day]), 0) / levels.length);
+
+const forecastUses = memoize(
+	(reprocessing: Reprocessing, shape: number, sure: readonly number[]): Reprocessing => ({
+		...reprocessing,
+		forecast: { shape, sure },
+	}),
+	(reprocessing, shape, sure) => [reprocessing, shape, sure.join()],
+	MOST_OBJECTS,
+);
 
 /**
  * Where births are forecast, needs that find no kit are mixed over what is not known of
@@ -49,8 +62,5 @@ export const reprocessingOfForecast = calculation<Inputs, Reprocessing>({
 		result: { ...onePerson, forecast: { shape: 1 / 0.185, sure: [0] } },
 		within: 1e-9,
 	},
-	compute: ({ reprocessing, levels, sure }) => {
-		const known = levels.reduce((sum, day) => sum + 1 / spanShape([day]), 0) / levels.length;
-		return { ...reprocessing, forecast: { shape: 1 / Math.max(known, 1e-12), sure } };
-	},
+	compute: ({ reprocessing, levels, sure }) => forecastUses(reprocessing, shapeOf(levels), sure),
 });
