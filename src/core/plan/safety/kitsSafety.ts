@@ -1,6 +1,8 @@
 import { calculation, derive, nameFigure } from "../../calculation.ts";
 import { farSafer } from "../../counts/enoughOf100.ts";
-import { type Cover, kitCover } from "../../kits/cover.ts";
+import { type Cover, oneByOne } from "../../kits/cover.ts";
+import type { Reprocessing } from "../../kits/reprocessing.ts";
+import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { definition, sources } from "../../sources.ts";
@@ -27,32 +29,34 @@ const asked = calculation<{ unmetAllowed: number }, number>({
 	compute: ({ unmetAllowed }) => 100 - unmetAllowed / PER_1000_OF_100,
 });
 
-const met = calculation<{ cover: Cover; kits: number | null }, number | null>({
+const met = calculation<{ reprocessing: Reprocessing; kits: number | null }, number | null>({
 	key: "needs_met",
 	label: say`Needs that find a kit ready`,
 	unit: say`of 100`,
 	formula: say`100 − needs that find none ready, of 1,000, ÷ 10.`,
 	source: sources.palm,
 	inputs: {
-		cover: { label: say`How many kits are enough`, unit: say`kits` },
+		reprocessing: { label: say`When used kits come back`, unit: "" },
 		kits: { label: say`Kits`, unit: say`kits` },
 	},
-	example: { inputs: { cover: kitCover.example.result, kits: 2 }, result: 99.89812, within: 1e-9 },
-	compute: ({ cover, kits }) =>
-		kits === null ? null : 100 - (cover.unmetPer1000[kits - 1] as number) / PER_1000_OF_100,
+	example: { inputs: { reprocessing: oneByOne, kits: 2 }, result: 99.89812, within: 1e-6 },
+	compute: ({ reprocessing, kits }) =>
+		kits === null ? null : 100 - unmetPer1000(kits, reprocessing) / PER_1000_OF_100,
 });
 
 /** Kits needed of each kind, beside the most needs that may find none ready. */
 export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): SafetyRow[] {
 	const allowed = read.settings.unmet_per_1000_uses;
 	const asked_of_100 = derive(asked, { unmetAllowed: allowed });
-	return kinds.flatMap(({ cover, kitsNeeded, name }) => {
+	return kinds.flatMap(({ cover, kitsNeeded, name, reprocessing }) => {
 		if (!cover.outcome.ok) return [];
 		const less = cover.outcome.value.kitsNeeded - 1;
 		const oneLess = nameFigure(say`The next smaller`, less > 0 ? less : null);
-		const enough = derive(met, { cover, kits: kitsNeeded });
+		const enough = derive(met, { reprocessing, kits: kitsNeeded });
 		const far = derive(farSafer, { asked: asked_of_100, enough: enough as typeof asked_of_100 });
-		const lever = valueIn(far) === "yes" ? words(cover.outcome.value) : "";
+		const withOneLess = derive(met, { reprocessing, kits: oneLess });
+		const lever =
+			valueIn(far) === "yes" ? words(cover.outcome.value, valueIn(withOneLess) ?? null) : "";
 		return [
 			{
 				promise: nameFigure(say`What`, "kits_needed" as const),
@@ -64,7 +68,7 @@ export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): Safe
 				asked_of_100,
 				enough_of_100: enough,
 				one_less: oneLess,
-				one_less_of_100: derive(met, { cover, kits: oneLess }),
+				one_less_of_100: withOneLess,
 				beyond: blank(say`Beyond what is expected`),
 				cost: blank(say`That costs`),
 				far_safer: far,
@@ -74,12 +78,12 @@ export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): Safe
 	});
 }
 
-function words({ decidedBy, kitsNeeded, byRisk, unmetPer1000 }: Cover): string {
+function words({ decidedBy, kitsNeeded, byRisk }: Cover, metOf100: number | null): string {
 	if (decidedBy === "beds")
 		return byRisk === 1
 			? say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone 1 is enough. Fewer spare kits would ask for fewer.`
 			: say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone ${byRisk} are enough. Fewer spare kits would ask for fewer.`;
-	const unmet = unmetPer1000[kitsNeeded - 2];
-	if (unmet === undefined) return "";
+	if (metOf100 === null) return "";
+	const unmet = (100 - metOf100) * PER_1000_OF_100;
 	return say`A kit comes whole. With one fewer, ${short(unmet)} of 1,000 needs find none ready.`;
 }
