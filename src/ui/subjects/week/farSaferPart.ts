@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { howSafeSheet } from "../../../core/sheets/howSafe.ts";
+import { afterPaint } from "../../dom/afterPaint.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { capital } from "../../format/capital.ts";
 import { shownWord } from "../../format/choiceWords.ts";
@@ -29,7 +30,8 @@ export function farSaferPart(state: State): HTMLElement {
 	);
 	const unfold = () => {
 		isOpen = part.open;
-		if (isOpen && !inside.firstChild) fill(inside, ...content(state));
+		// The plan itself is on the screen first.
+		if (isOpen && !inside.firstChild) afterPaint(() => fill(inside, ...content(state)));
 	};
 	part.addEventListener("toggle", unfold);
 	unfold();
