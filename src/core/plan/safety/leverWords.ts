@@ -54,7 +54,7 @@ function withLess({ asked_of_100, one_less, one_less_of_100 }: Kept, unit: strin
 	if (enough >= asked) return say`${amount} would already be enough on ${share} of 100.`;
 	return enough < LEAST_OF_100
 		? say`The next smaller, ${amount}, is enough on ${share} of 100 only.`
-		: say`The next smaller, ${amount}, is enough on ${share} of 100; if that will do, lower how sure the plan should be.`;
+		: say`The next smaller, ${amount}, is enough on ${share} of 100; if that will do, lower how sure the plan should be, which holds for every number.`;
 }
 
 /** Without a decimal that says nothing. */
