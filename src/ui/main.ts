@@ -23,7 +23,7 @@ import { demoWorkbook } from "./state/demoWorkbook.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
 import { type Saved, Store } from "./state/store.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
-import { moveOnDialog } from "./subjects/begin/moveOnDialog.ts";
+import { mondayTitle } from "./subjects/monday/mondayTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
@@ -137,7 +137,7 @@ setUpKeys({
 });
 setUpTopBar(store, opened, {
 	start,
-	moveOn: () => moveOnDialog(around),
+	moveOn: () => void goTo({ file: mondayTitle.file, line: null, column: "" }),
 	earlierDrafts: () => showEarlierDrafts(ways),
 });
 setUpMenu(byId("menu"), byId("rail"));

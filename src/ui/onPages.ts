@@ -27,6 +27,7 @@ export { strengthPage } from "./subjects/mixing/strengthPage.ts";
 export { wallTablePage } from "./subjects/mixing/wallTablePage.ts";
 export { wardSolutionPage } from "./subjects/mixing/wardSolutionPage.ts";
 export { wardUsePage } from "./subjects/mixing/wardUsePage.ts";
+export { mondayPage } from "./subjects/monday/mondayPage.ts";
 export { costsPage } from "./subjects/order/costsPage.ts";
 export { orderPage } from "./subjects/order/orderPage.ts";
 export { placedPage } from "./subjects/order/placedPage.ts";

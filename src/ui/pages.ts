@@ -57,6 +57,7 @@ import { kitHistoryTitle } from "./subjects/kits/kitHistoryTitle.ts";
 import { labelsTitle } from "./subjects/labels/labelsTitle.ts";
 import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
 import { firstAidTitle } from "./subjects/mixing/firstAidTitle.ts";
+import { mondayTitle } from "./subjects/monday/mondayTitle.ts";
 import { monthTitle } from "./subjects/month/monthTitle.ts";
 import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
 import { todayPage } from "./subjects/today/todayPage.ts";
@@ -91,6 +92,7 @@ export const questions: readonly PageQuestion[] = [
 		question: say`This week`,
 		pages: [
 			firstPage,
+			page(mondayTitle, (its) => its.mondayPage),
 			planPage,
 			page(tonightSheet, (its) => its.tonightPage),
 			plainPage(dayPlanSheet),

@@ -39,7 +39,9 @@ export function logPage(state: State): HTMLElement {
 }
 
 function logTable(sheet: Sheet, rows: number): HTMLElement {
-	const columns = Object.values(sheet.columns).map(({ label, unit }) => ({
+	// The mark of a line is the program's own; nobody writes it by hand.
+	const byHand = Object.entries(sheet.columns).filter(([key]) => key !== "id");
+	const columns = byHand.map(([, { label, unit }]) => ({
 		label,
 		unit,
 		blank: true,

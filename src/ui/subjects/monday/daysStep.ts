@@ -1,0 +1,130 @@
+import { type DayTexts, daysWritten, dayTexts } from "../../../core/edit/monday/daysWritten.ts";
+import { routine } from "../../../core/edit/monday/routine.ts";
+import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { say } from "../../../core/say.ts";
+import { recordsSheet } from "../../../core/sheets/records.ts";
+import { roundsDoneSheet } from "../../../core/sheets/roundsDone.ts";
+import { usesSheet } from "../../../core/sheets/uses.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { el, fill } from "../../dom/el.ts";
+import { counted } from "../../format/counted.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { paperTable } from "../../print/paperTable.ts";
+import { hashOf } from "../../shell/hashOf.ts";
+import type { State } from "../../state/store.ts";
+import type { StepPart } from "./mondayStep.ts";
+
+interface Line {
+	readonly date: IsoDate;
+	readonly births: HTMLInputElement;
+	readonly kitsUsed: HTMLInputElement;
+}
+
+/** Births and kits used of the days past, as one table. */
+export const daysStep: StepPart = ({ store }, { done }) => {
+	const place = el("div", { class: "wide" });
+	const log = el("p", {});
+	const reason = el("p", { class: "reason", role: "alert" });
+	const form = el(
+		"form",
+		{ novalidate: true },
+		log,
+		place,
+		reason,
+		el("button", { type: "submit", class: "main" }, say`Keep these days`),
+	);
+	let lines: readonly Line[] = [];
+	let shown = "";
+	form.addEventListener("submit", (event) => {
+		event.preventDefault();
+		const texts = lines.map(
+			({ date, births, kitsUsed }): DayTexts => ({
+				date,
+				births: births.value,
+				kitsUsed: kitsUsed.value,
+			}),
+		);
+		const written = daysWritten(store.state.workbook, texts);
+		fill(reason, written.ok ? undefined : written.wrong.map(({ words }) => words).join(" "));
+		if (!written.ok) {
+			lines.find(({ date }) => date === written.wrong[0]?.date)?.births.focus();
+			return;
+		}
+		const given = texts.filter(({ births }) => births.trim() !== "").length;
+		done(
+			written.workbook,
+			say`Births of ${given} of ${counted(texts.length, "day")} stand in the register.`,
+		);
+	});
+	return {
+		element: form,
+		paint(state) {
+			const past = routine(state.workbook)?.past ?? [];
+			const kept = past.map((day) => dayTexts(state.workbook, day));
+			const words = logged(state, past);
+			fill(log, ...words);
+			const now = JSON.stringify(kept);
+			if (now === shown) return;
+			shown = now;
+			lines = kept.map(lineOf);
+			fill(place, table(lines, state));
+		},
+	};
+};
+
+function lineOf({ date, births, kitsUsed }: DayTexts): Line {
+	const input = (label: string, value: string) =>
+		el("input", {
+			type: "text",
+			inputmode: "numeric",
+			autocomplete: "off",
+			class: "count",
+			"aria-label": `${label}, ${shownDay(date)}`,
+			value,
+		});
+	return {
+		date,
+		births: input(recordsSheet.columns.births.label, births),
+		kitsUsed: input(recordsSheet.columns.kits_used.label, kitsUsed),
+	};
+}
+
+function table(lines: readonly Line[], state: State): HTMLElement {
+	const used = kitsUsedByDay(readWorkbook(state.workbook).tables);
+	return paperTable(
+		say`Days past`,
+		[
+			{ label: say`Day` },
+			{ label: recordsSheet.columns.births.label },
+			{ label: recordsSheet.columns.kits_used.label, unit: say`blank: by the log` },
+			{ label: say`By the log`, numeric: true },
+		],
+		[
+			{
+				rows: lines.map(({ date, births, kitsUsed }) => [
+					shownDay(date),
+					births,
+					kitsUsed,
+					String(used.get(date)?.length ?? "–"),
+				]),
+			},
+		],
+	);
+}
+
+/** How much of the log of the bench has been copied in. */
+function logged(state: State, past: readonly IsoDate[]) {
+	const { uses, roundsDone } = readWorkbook(state.workbook).tables;
+	const days = new Set(past);
+	const usesThere = uses.rows.filter(({ value }) => days.has(value.at.date)).length;
+	const roundsThere = roundsDone.rows.filter(({ value }) => days.has(value.date)).length;
+	return [
+		say`Written down of these days: ${usesThere} lines of kits used, ${counted(roundsThere, "round")} done. What stands only on the log at the bench is copied in first:`,
+		" ",
+		el("a", { href: hashOf(usesSheet.file) }, usesSheet.title),
+		", ",
+		el("a", { href: hashOf(roundsDoneSheet.file) }, roundsDoneSheet.title),
+		".",
+	];
+}
