@@ -20,6 +20,8 @@ export interface InRounds {
 	readonly hourShares: HourShares;
 	/** How long a ready kit may be used; null where it never goes out of date. */
 	readonly life: ReadyLife | null;
+	/** A kit used later than this many minutes before a round waits for the next one; 0 where left out. */
+	readonly waterMinutes?: number;
 }
 
 /** A round of the plan, and the time until the next one begins. */
@@ -33,8 +35,10 @@ export interface RoundOfPlan {
 	readonly midnight: number | undefined;
 	/** Of the uses that came, those before the day's midnight; only the first round of a day has any. */
 	readonly cameBeforeMidnight: number;
-	/** Mean uses since the start of the round before. */
+	/** Mean uses since the start of the round before; where water is waited for, since the last moment for that round. */
 	readonly came: number;
+	/** Mean uses too late for this round: their water is not cool. */
+	readonly late: number;
 	/** Rounds with the same number are alike in everything. */
 	readonly likeness: number;
 }
@@ -69,17 +73,23 @@ export class RoundsGoneThrough {
 		const ofNext = isLast ? (starts[0] as number) + MINUTES_PER_DAY : (starts[index + 1] as number);
 		const ofLast =
 			index === 0 ? (starts.at(-1) as number) - MINUTES_PER_DAY : (starts[index - 1] as number);
+		const water = this.plan.waterMinutes ?? 0;
+		const earlier = Math.ceil(water / MINUTES_PER_DAY);
 		const days = usesPerDay.length;
 		const rateOf = (of: number) => this.#rates[Math.min(Math.max(of, 0), days - 1)] as number;
-		const around = (rateOf(day - 1) * days + rateOf(day)) * days + rateOf(day + 1);
+		const around = Array.from({ length: earlier + 3 }, (_, i) => rateOf(day - 1 - earlier + i));
 		return {
 			index,
 			start,
 			next: midnight + ofNext,
 			midnight: isLast ? midnight + MINUTES_PER_DAY : undefined,
-			cameBeforeMidnight: index === 0 ? this.uses.between(midnight + ofLast, midnight) : 0,
-			came: this.uses.between(midnight + ofLast, start),
-			likeness: around * starts.length + index,
+			cameBeforeMidnight:
+				index === 0
+					? this.uses.between(midnight + ofLast - water, Math.min(midnight, start - water))
+					: 0,
+			came: this.uses.between(midnight + ofLast - water, start - water),
+			late: this.uses.between(start - water, start),
+			likeness: around.reduce((sum, rate) => sum * days + rate, 0) * starts.length + index,
 		};
 	}
 

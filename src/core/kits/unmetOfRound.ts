@@ -1,5 +1,7 @@
 import { beyondEach } from "../counts/beyondEach.ts";
+import { poissonTerms } from "../counts/poisson.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
+import { cappedUses } from "./cappedUses.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import type { Lapses } from "./runOfRounds.ts";
 
@@ -28,18 +30,33 @@ export class UnmetOfRound {
 	each(kits: number, lapses?: Lapses): Float64Array {
 		this.#prepare(kits);
 		const most = this.#plan.mostIn(this.#round, kits);
+		const tooLate = this.#late(kits);
 		const unmet = new Float64Array(kits + 1);
 		for (let begins = 0; begins <= kits; begins++) {
 			const taken = Math.min(begins, most);
-			const left = begins - taken;
-			const during = this.#during[taken] as Float64Array;
-			unmet[begins] =
-				(during[kits - begins] as number) +
-				(this.#whole[kits - left] as number) -
-				(during[kits - left] as number) +
-				(lapses ? this.#byLapses(kits, taken, left, lapses) : 0);
+			for (let late = 0; late < tooLate.length; late++)
+				unmet[begins] =
+					(unmet[begins] as number) +
+					(tooLate[late] as number) * this.#unmet(kits, taken, begins - taken + late, lapses);
 		}
 		return unmet;
+	}
+
+	/** @param left kits that wait on while the round lasts, and after it */
+	#unmet(kits: number, taken: number, left: number, lapses: Lapses | undefined): number {
+		const during = this.#during[taken] as Float64Array;
+		// Where none is there at all, every use is unmet.
+		const unmet =
+			(during[Math.max(0, kits - taken - left)] as number) +
+			(this.#whole[Math.max(0, kits - left)] as number) -
+			(during[Math.max(0, kits - left)] as number);
+		return lapses ? unmet + this.#byLapses(kits, taken, left, lapses) : unmet;
+	}
+
+	/** How likely each number of kits is to have come too late for the round; those beyond the kits count as all. */
+	#late(kits: number): Float64Array {
+		const { late } = this.#round;
+		return late === 0 ? Float64Array.of(1) : cappedUses(kits, poissonTerms(late));
 	}
 
 	/** Means far enough for more and more kits: the numbers of a curve are asked one after the other. */

@@ -7,6 +7,7 @@ import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
 import type { ReadTable } from "../read/goodRow.ts";
+import { kitsWithWater } from "../rounds/kitsWithWater.ts";
 import {
 	kitsAfterEachUse,
 	kitsInRounds,
@@ -24,6 +25,10 @@ import type { KindFigures } from "./kits/kindFigures.ts";
 import { minutesCountedOnOf, renewedOf } from "./kits/renewedOf.ts";
 import { together } from "./kits/together.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+import { minutesKitsWait } from "./water/hearthFigures.ts";
+
+/** Water for a round is rarely begun longer before it. */
+const DAYS_BEFORE = 3;
 
 const arrivals = memoized(kitsInRounds);
 const forecastRounds = memoized(roundsOfForecast);
@@ -75,13 +80,15 @@ export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDem
 		return { date, births, level, uses };
 	});
 	const expiries = unit.kinds.map((kind, k) => expiriesOf(unit, kind, k, used));
+	const water = minutesKitsWait(unit);
 	const days: DayDemand[] = [];
 	for (const [d, { date, births, level, uses }] of used.entries()) {
 		const kinds = unit.kinds.map(({ name }, k) =>
 			kindOfDay(name, uses[k] as Figure, (expiries[k] as readonly Figure[])[d] as Figure),
 		);
 		const day = { date, births, level, kinds };
-		days.push({ ...day, rounds: roundsOf(unit, day, days.at(-1) ?? day) });
+		const before = days.slice(-DAYS_BEFORE);
+		days.push({ ...day, rounds: roundsOf(unit, water, day, before.length > 0 ? before : [day]) });
 	}
 	return days;
 }
@@ -187,13 +194,21 @@ type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;
 /** The rounds of a day; where its births or those of the evening before are forecast, they say so. */
 function roundsOf(
 	unit: UnitFigures,
+	water: Figure | undefined,
 	today: BirthsAndKits,
-	yesterday: BirthsAndKits,
+	before: readonly BirthsAndKits[],
 ): Figure<RoundsOfDay> {
-	const rounds = roundsOfKinds(unit, today.kinds, yesterday.kinds);
-	const level = today.level ?? (unit.afterEachUse ? undefined : yesterday.level);
+	const rounds = roundsOfKinds(
+		unit,
+		water,
+		today.kinds,
+		before.map(({ kinds }) => kinds),
+	);
+	const lastKnown = before.findLast(({ level }) => level)?.level;
+	const ofBefore = water ? lastKnown : before.at(-1)?.level;
+	const level = today.level ?? (unit.afterEachUse ? undefined : ofBefore);
 	if (!level) return rounds;
-	const sure = roundsOfKinds(unit, sureOf(today), sureOf(yesterday));
+	const sure = roundsOfKinds(unit, water, sureOf(today), before.map(sureOf));
 	return derive(forecastRounds, { rounds, sure, level });
 }
 
@@ -207,10 +222,18 @@ function sureOf({ level, kinds }: BirthsAndKits): readonly KindOfDay[] {
 /** Rounds carry the kits of all kinds. The day before the plan is like its first day. */
 function roundsOfKinds(
 	unit: UnitFigures,
+	water: Figure | undefined,
 	kinds: readonly KindOfDay[],
-	yesterday: readonly KindOfDay[],
+	before: readonly (readonly KindOfDay[])[],
 ): Figure<RoundsOfDay> {
-	const each = kinds.map((kind, k) => roundsOfKind(unit, kind, yesterday[k] ?? kind));
+	const each = kinds.map((kind, k) =>
+		roundsOfKind(
+			unit,
+			water,
+			kind,
+			before.map((day) => day[k] ?? kind),
+		),
+	);
 	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;
 	const named = Object.fromEntries(
 		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
@@ -222,10 +245,25 @@ function roundsOfKinds(
 
 function roundsOfKind(
 	unit: UnitFigures,
+	water: Figure | undefined,
 	today: KindOfDay,
-	yesterday: KindOfDay,
+	before: readonly KindOfDay[],
 ): Figure<RoundsOfDay> {
 	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
+	const yesterday = before.at(-1) ?? today;
+	if (water) {
+		const each = [...before, today].map(
+			({ uses }, i) => [String(i - before.length), uses] as const,
+		);
+		return derive(kitsWithWater, {
+			starts: unit.timetable.starts,
+			hourShares: unit.hourShares,
+			uses: gather(say`Kits used, expected, day by day`, say`kits/day`, Object.fromEntries(each)),
+			expiriesYesterday: yesterday.expiries,
+			expiriesToday: today.expiries,
+			waterMinutes: water,
+		});
+	}
 	return derive(arrivals, {
 		starts: unit.timetable.starts,
 		hourShares: unit.hourShares,

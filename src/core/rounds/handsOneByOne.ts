@@ -52,6 +52,28 @@ export const handsOneByOne = calculation<Inputs, Hands>({
 	},
 });
 
+/** The same where water is boiled once a kit waits: it is left alone until its water is cool, and then worked on. */
+export const handsAfterWater = calculation<{ hands: Hands; waterMinutes: number }, Hands>({
+	key: "hands_after_water",
+	label: say`Hands for a kit after each use`,
+	unit: "",
+	formula: say`Time left alone + heating, hold and cooling of its water.`,
+	source: commonPractice,
+	inputs: {
+		hands: { label: say`Hands for a kit after each use`, unit: "" },
+		waterMinutes: { label: say`From lighting the fire to cool water`, unit: "min", min: 0 },
+	},
+	example: {
+		inputs: { hands: { people: 1, workMinutes: 90, aloneMinutes: 20 }, waterMinutes: 500 },
+		result: { people: 1, workMinutes: 90, aloneMinutes: 520 },
+		within: 0,
+	},
+	compute: ({ hands, waterMinutes }) => ({
+		...hands,
+		aloneMinutes: hands.aloneMinutes + waterMinutes,
+	}),
+});
+
 /** From the moment somebody takes up a kit to its being ready. */
 export const minutesOneByOne = calculation<{ hands: Hands }, number>({
 	key: "minutes_one_by_one",

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { numberIn, rowsOf, valueIn } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
 
 const advised = (code: string, settings: Record<string, string | number>) =>
@@ -32,4 +34,27 @@ test.each([
 test("a kit that waits for its water waits for heating, hold and cooling: 272 + 2 + 440 minutes", () => {
 	const [found] = advised("boiled-after-use", { boil_for: "after_use" });
 	expect(found?.message).toContain("less than 11.9 h before a round");
+});
+
+test("after each use a kit is ready that much later, or waits on for nothing where water stands ready", () => {
+	const turnaround = (boil_for: string) =>
+		valueIn(
+			rowsOf(
+				plan(unitWith({ heat_kw: 3, plan_days: 1, reprocessing: "after_each_use", boil_for })),
+				"levers.csv",
+			)[0]?.turnaround_minutes,
+		) as number;
+	expect(turnaround("every_round")).toBe(110);
+	expect(turnaround("standing")).toBe(110);
+	expectWithin(turnaround("after_use"), 110 + 272.4 + 2 + 439.8, 1, "min");
+});
+
+test("in rounds the round is as long as ever, and more needs find none ready", () => {
+	const now = (boil_for: string) =>
+		rowsOf(plan(unitWith({ heat_kw: 3, plan_days: 3, boil_for })), "levers.csv")[0];
+	const [ready, waits] = [now("every_round"), now("after_use")];
+	expect(valueIn(waits?.turnaround_minutes)).toBe(valueIn(ready?.turnaround_minutes));
+	expect(numberIn(waits, "unmet_per_1000_uses")).toBeGreaterThan(
+		2 * (numberIn(ready, "unmet_per_1000_uses") as number),
+	);
 });

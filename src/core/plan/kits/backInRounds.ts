@@ -14,6 +14,7 @@ interface RoundsInputs {
 	readonly usesPerDay: readonly number[];
 	readonly hourShares: HourShares;
 	readonly life: ReadyLife;
+	readonly waterMinutes: number;
 }
 
 const inRoundsExample = {
@@ -23,13 +24,14 @@ const inRoundsExample = {
 	usesPerDay: [0.6],
 	hourShares: flatDay,
 	life: { days: 7, renewal: "in_time" },
+	waterMinutes: 0,
 } as const;
 
 const each = calculation<RoundsInputs, InRounds>({
 	key: "back_in_rounds",
 	label: say`When used kits come back`,
 	unit: "",
-	formula: say`The plan's rounds are gone through one by one, each with its own minutes: it takes the kits that wait, at most what ends before the next round, and gives all of them back at its end. Kits that go out of date are missing until a later round has ended.`,
+	formula: say`The plan's rounds are gone through one by one, each with its own minutes: it takes the kits that wait, at most what ends before the next round, and gives all of them back at its end. Kits that go out of date are missing until a later round has ended. Where water is boiled once a kit waits, a kit used later than its water takes before a round waits for the next one.`,
 	source: sources.palm,
 	inputs: {
 		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
@@ -42,6 +44,11 @@ const each = calculation<RoundsInputs, InRounds>({
 		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
 		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
 		life: { label: say`How long a ready kit may be used`, unit: "" },
+		waterMinutes: {
+			label: say`A used kit waits for its water`,
+			unit: "min",
+			min: 0,
+		},
 	},
 	example: {
 		inputs: inRoundsExample,

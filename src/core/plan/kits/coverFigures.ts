@@ -1,7 +1,12 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
-import { type Hands, handsOneByOne, minutesOneByOne } from "../../rounds/handsOneByOne.ts";
+import {
+	type Hands,
+	handsAfterWater,
+	handsOneByOne,
+	minutesOneByOne,
+} from "../../rounds/handsOneByOne.ts";
 import type { RoundLength } from "../../rounds/roundLength.ts";
 import { roundMinutes } from "../../rounds/roundMinutes.ts";
 import { say } from "../../say.ts";
@@ -10,10 +15,11 @@ import { byDate, roundsByDate } from "../byDate.ts";
 import type { DayFigures, KindOfDay } from "../dayFigures.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { minutesKitsWait } from "../water/hearthFigures.ts";
 import { backAfterEachUse } from "./backAfterEachUse.ts";
 import { backInRounds } from "./backInRounds.ts";
 import type { KindFigures } from "./kindFigures.ts";
-import { readyLifeOf, roundLengthOf } from "./renewedOf.ts";
+import { readyLifeOf, roundLengthOf, waterIsReady } from "./renewedOf.ts";
 import { reprocessingOfForecast } from "./reprocessingOfForecast.ts";
 import { together } from "./together.ts";
 
@@ -139,12 +145,11 @@ function turnaroundWith(unit: UnitFigures, kits: Figure, days: readonly DayFigur
 	});
 }
 
-function handsOf({ steps, read: { settings } }: UnitFigures): Figure<Hands> {
-	return derive(handsOneByOne, {
-		steps,
-		people: settings.workers_per_round,
-		soakAlone: settings.soak_alone,
-	});
+function handsOf(unit: UnitFigures): Figure<Hands> {
+	const { workers_per_round: people, soak_alone: soakAlone } = unit.read.settings;
+	const hands = derive(handsOneByOne, { steps: unit.steps, people, soakAlone });
+	const waterMinutes = minutesKitsWait(unit);
+	return waterMinutes ? derive(handsAfterWater, { hands, waterMinutes }) : hands;
 }
 
 function reprocessingOf(
@@ -168,6 +173,7 @@ function reprocessingOf(
 		usesPerDay,
 		hourShares,
 		life: readyLifeOf(unit),
+		waterMinutes: minutesKitsWait(unit) ?? waterIsReady,
 	});
 }
 

@@ -1,4 +1,4 @@
-import { calculation, derive, type Figure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { readyLife } from "../../kits/readyLife.ts";
 import type { ReadyLife } from "../../kits/renewalSteps.ts";
 import { renewedPerDay } from "../../kits/renewedPerDay.ts";
@@ -8,6 +8,7 @@ import { say } from "../../say.ts";
 import { commonPractice } from "../../sources.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { minutesKitsWait } from "../water/hearthFigures.ts";
 import { backInRounds } from "./backInRounds.ts";
 import type { KindFigures } from "./kindFigures.ts";
 
@@ -59,6 +60,9 @@ const minutesCountedOn = calculation<Inputs, number>({
 	},
 });
 
+/** Where water is boiled beforehand no kit waits for it. */
+export const waterIsReady = nameFigure(say`A used kit waits for its water`, 0);
+
 /** How long ready kits may be used, and what happens then. */
 export function readyLifeOf({ read: { settings } }: UnitFigures): Figure<ReadyLife> {
 	return derive(readyLife, { days: settings.ready_life_days, renewal: settings.renew_kits });
@@ -95,6 +99,7 @@ export function renewedOf(
 		usesPerDay,
 		hourShares: unit.hourShares,
 		life: readyLifeOf(unit),
+		waterMinutes: minutesKitsWait(unit) ?? waterIsReady,
 	});
 	return derive(renewedPerDay, { kitsInService, reprocessing });
 }

@@ -76,3 +76,10 @@ export function minutesOfLoad({ read }: UnitFigures): Figure {
 	const { keepsMinutes: _, ...hearth } = hearthFigures(read, stoveFigures(read));
 	return derive(minutesOfWater, { litres: derive(litresOfLoad, { buckets, each }), ...hearth });
 }
+
+/** How long a used kit waits for its water; undefined where water is boiled beforehand. */
+export function minutesKitsWait(unit: UnitFigures): Figure | undefined {
+	const { boil_for } = unit.read.settings;
+	if (!boil_for.outcome.ok) return boil_for as Figure<never>;
+	return boil_for.outcome.value === "after_use" ? minutesOfLoad(unit) : undefined;
+}
