@@ -7,6 +7,7 @@ import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
+import { roundsAndLoads } from "./roundsAndLoads.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";
 
@@ -17,6 +18,9 @@ interface RatesInSteps {
 	readonly perKit: readonly number[];
 	readonly perDescale: number;
 }
+
+/** Of so many rounds it is followed how many run and how many loads they make. */
+const FEW_ROUNDS = 30;
 
 /** How likely each amount of use over the days is, counted in steps. */
 export function stepsUsed(
@@ -55,6 +59,16 @@ function inRounds(
 		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
 		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale);
 	}
+	const goBy = [perRound, perLoad, perDescale].filter((use) => use > 0).length;
+	if (goBy > 1 && means.length <= FEW_ROUNDS && perKit.every((use) => use === 0))
+		return roundsAndLoads(
+			means.map((kinds) => kinds.reduce((sum, m) => sum + m, 0)),
+			kitsInLoad,
+			(rounds, loads) =>
+				perRound * rounds +
+				perLoad * loads +
+				(perDescale === 0 ? 0 : perDescale * Math.ceil(rounds / every)),
+		);
 	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoad));
 	return perDescale === 0 ? sumOf(used) : withDescaling(perDescale, every, used, idle);
 }

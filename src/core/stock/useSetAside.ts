@@ -3,6 +3,7 @@ import { mean } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import { poisson } from "../counts/poisson.ts";
 import { confidenceInput } from "../counts/setAsideOf.ts";
+import { memoizeByObject } from "../memoize.ts";
 import { atLevel, nodesOfDay } from "../rounds/atLevel.ts";
 import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
@@ -42,30 +43,36 @@ export const useExpected = calculation<UseInputs, number>({
 	},
 	compute: ({ rates, days, kitsInLoad, descaleEvery }) => {
 		let use = rates.perDay * days.length;
-		for (const day of days)
-			for (const { factor, weight } of nodesOfDay(day))
-				use += weight * usedInRounds(atLevel(day, factor), { rates, kitsInLoad, descaleEvery });
+		for (const day of days) {
+			const { kits, rounds, loads } = meansOfDay(day, kitsInLoad);
+			kits.forEach((m, k) => {
+				use += (rates.perKit[k] as number) * m;
+			});
+			use += rates.perRound * rounds + rates.perLoad * loads;
+			if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
+		}
 		return use;
 	},
 });
 
-/** Mean use in the rounds of a day whose mean kits are known. */
-function usedInRounds(
-	{ kind, kits, byKind }: RoundsOfDay,
-	{ rates, kitsInLoad, descaleEvery }: Omit<UseInputs, "days">,
-): number {
-	let use = 0;
-	byKind.forEach((ofKind, k) => {
-		for (const m of ofKind) use += (rates.perKit[k] as number) * m;
-	});
-	for (const m of kits) {
-		const rounds = kind === "in_rounds" ? -Math.expm1(-m) : m;
-		const loads = kind === "in_rounds" ? mean(groupsOf(poisson(m), kitsInLoad)) : m;
-		use += rates.perRound * rounds + rates.perLoad * loads;
-		if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
+/** Mean kits of each kind, rounds that run and loads of a day, which all items share. */
+const meansOfDay = memoizeByObject((day: RoundsOfDay, kitsInLoad: number) => {
+	const kits = day.byKind.map(() => 0);
+	let rounds = 0;
+	let loads = 0;
+	for (const { factor, weight } of nodesOfDay(day)) {
+		const known = atLevel(day, factor);
+		const inRounds = known.kind === "in_rounds";
+		known.byKind.forEach((ofKind, k) => {
+			for (const m of ofKind) kits[k] = (kits[k] as number) + weight * m;
+		});
+		for (const m of known.kits) {
+			rounds += weight * (inRounds ? -Math.expm1(-m) : m);
+			loads += weight * (inRounds ? mean(groupsOf(poisson(m), kitsInLoad)) : m);
+		}
 	}
-	return use;
-}
+	return { kits, rounds, loads };
+});
 
 /** What to set aside of an item for some days, from the exact distribution of its use. */
 export const useSetAside = calculation<UseInputs & { readonly confidence: number }, number>({

@@ -4,6 +4,8 @@ import { mixedOver } from "../counts/mixedOver.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { moved } from "../counts/spread.ts";
 import { DAYS_ADDED_EXACTLY, sumAtLevel } from "../counts/sumAtLevel.ts";
+import { sumOf } from "../counts/sumOf.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
 import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
@@ -12,12 +14,41 @@ import type { UseInputs } from "./useInputs.ts";
 
 /**
  * How likely each amount of use over the days is, counted in steps: forecast days share
- * the level of births.
+ * the level of births. Items that use up alike, in steps of their own, share it.
  */
 export function usedOverDays(use: UseInputs, steps: Steps): Counts {
+	return overDays(use.days)(use, steps);
+}
+
+const overDays = memoizeByObject((_days: readonly RoundsOfDay[]) =>
+	memoize(addedOverDays, ({ rates, days, kitsInLoad, descaleEvery }, { of }) => [
+		kitsInLoad,
+		rates.perDescale > 0 ? descaleEvery : 0,
+		of(rates.perDay * days.length),
+		of(rates.perRound),
+		of(rates.perLoad),
+		of(rates.perDescale),
+		...rates.perKit.map(of),
+	]),
+);
+
+const ofDay = memoizeByObject((_day: RoundsOfDay) =>
+	memoize(stepsUsed, ({ rates, kitsInLoad }, { of }) => [
+		kitsInLoad,
+		of(rates.perDay),
+		of(rates.perRound),
+		of(rates.perLoad),
+		...rates.perKit.map(of),
+	]),
+);
+
+function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	const { rates, days, kitsInLoad, descaleEvery } = use;
-	if (!days.some((day) => day.forecast)) return stepsUsed(use, steps);
 	const descales = rates.perDescale > 0 && descaleEvery > 0;
+	if (!days.some((day) => day.forecast))
+		return descales
+			? stepsUsed(use, steps)
+			: sumOf(days.map((day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)));
 	if (!descales) return dayByDay(days, (day) => stepsUsed({ ...use, days: [day] }, steps));
 	if (days.length <= DAYS_ADDED_EXACTLY)
 		return mixedOver(nodesOf(days), (factor) =>

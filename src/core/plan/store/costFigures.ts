@@ -10,7 +10,7 @@ import { wardUses } from "../chlorine/wardUses.ts";
 import { countsOfPeriod } from "../countsOfPeriod.ts";
 import { dayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { itemOver } from "./useOfItem.ts";
+import { expectedOfItem } from "./useOfItem.ts";
 
 /** What the use expected over the plan costs. */
 export interface CostFigures {
@@ -51,7 +51,7 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 					counts.product,
 					ward,
 				).expected
-			: itemOver(unit, value.item, counts.rounds, unit.read.settings.plan_confidence).expected;
+			: expectedOfItem(unit, value.item, counts.rounds);
 		const price = givenFigure(itemsSheet, row, "pack_price");
 		if (!price) {
 			if (!use.outcome.ok || use.outcome.value > 0) withoutPrice.push(value.item);

@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
 import { always, type Counts, mean, once } from "../../counts/counts.ts";
+import { memoize } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
@@ -36,7 +37,8 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 		...day,
 		preparationCounts: preparationsOn(unit, day.rounds),
 	}));
-	const rounds = (count: number) => roundsByDate(days.slice(0, count));
+	// What items have in common is found by the list of days: the same object for all of them.
+	const rounds = memoize((count: number) => roundsByDate(days.slice(0, count)));
 	return { firstDay, days, rounds };
 }
 

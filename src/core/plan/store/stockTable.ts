@@ -26,17 +26,17 @@ export function stockTable(
 		const lastDays = new Map(
 			lotFigures(unit, firstDay).map((lot) => [lot.lot.line, lot.lastUsableDay]),
 		);
+		const byName = new Map(
+			items()
+				.toReversed()
+				.map((item) => [item.row.value.item, item]),
+		);
 		return lotsOnHand(unit.read).map((lot) => {
 			const { line, value } = lot.row;
 			const last = lastDays.get(line);
 			const until =
 				lastDays.has(line) && last === undefined ? NOT_USABLE : (last ?? value.expires_on ?? "");
-			return rowOf(
-				lot,
-				items().find(({ row }) => row.value.item === value.item),
-				until,
-				firstDay,
-			);
+			return rowOf(lot, byName.get(value.item), until, firstDay);
 		});
 	});
 }

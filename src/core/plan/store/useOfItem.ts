@@ -1,18 +1,19 @@
 import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../../calculation.ts";
+import { Grouped } from "../../grouped.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
 import { problem } from "../../problem.ts";
-import type { GoodRow } from "../../read/goodRow.ts";
+import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
-import { type ItemGroup, itemsSheet } from "../../sheets/items.ts";
+import { type ItemGroup, type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
+import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { isCounted, wholePieces } from "../../stock/wholePieces.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { expectedByDay, setAsideByDay } from "./setAsideByDay.ts";
 
 const usageLabel = say`What is used up`;
 const usageUnit = say`in the item's measure`;
@@ -31,7 +32,7 @@ export function itemOver(
 	confidence: Figure,
 ): Pair {
 	const { expected, setAside } = useOver(useOfItem(unit, item, days), confidence);
-	const row = unit.read.tables.items.rows.find(({ value }) => value.item === item);
+	const row = itemsByName(unit.read.tables.items).get(item);
 	const parts = setAside.outcome.ok && !Number.isInteger(setAside.outcome.value);
 	const counted = row !== undefined && parts && isCounted(row.value.measure);
 	return { expected, setAside: counted ? derive(wholePieces, { use: setAside }) : setAside };
@@ -43,9 +44,32 @@ export function useOfItem(
 	item: string,
 	days: Figure<RoundsOfDay[]>,
 ): UseFigures {
-	const rates = ratesOf(unit, (name) => name === item);
+	const rows = usageByItem(unit.read.tables.usage).of(item);
+	const rates = ratesOf(unit, (name) => name === item, rows);
 	return useOf(unit, rates, days);
 }
+
+/** Mean use of one item over some days. */
+export function expectedOfItem(
+	unit: UnitFigures,
+	item: string,
+	days: Figure<RoundsOfDay[]>,
+): Figure {
+	return derive(useExpected, useOfItem(unit, item, days));
+}
+
+/** The row of each item; the first, where one is listed twice. */
+const itemsByName = memoizeByObject(
+	({ rows }: ReadTable<ItemsRow>) =>
+		new Map(rows.toReversed().map((row) => [row.value.item, row] as const)),
+);
+
+/** With thousands of items, each would search all lines for its own. */
+const usageByItem = memoizeByObject(({ rows }: ReadTable<UsageRow>) => {
+	const byItem = new Grouped<string, GoodRow<UsageRow>>();
+	for (const row of rows) byItem.add(row.value.item, row);
+	return byItem;
+});
 
 /** Use of all items of a group together. */
 export function groupOver(unit: UnitFigures, group: ItemGroup, days: Figure<RoundsOfDay[]>): Pair {
@@ -59,7 +83,8 @@ const ratesOfGroups = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Fig
 	const rates = (group: ItemGroup) => {
 		const items = rows.filter(({ value }) => value.group === group);
 		const names = new Set(items.map(({ value }) => value.item));
-		return ratesOf(unit, (name) => names.has(name));
+		const lines = unit.read.tables.usage.rows.filter(({ value }) => names.has(value.item));
+		return ratesOf(unit, (name) => names.has(name), lines);
 	};
 	return { gauze: rates("gauze"), gloves: rates("gloves"), other: rates("other") };
 });
@@ -68,6 +93,7 @@ const ratesOfGroups = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Fig
 function linesOf(
 	unit: UnitFigures,
 	wanted: (item: string) => boolean,
+	rows: readonly GoodRow<UsageRow>[],
 ): Figure<readonly UsageRow[]> {
 	const { usage, items } = unit.read.tables;
 	const place = { file: usageSheet.file, line: null, column: "quantity" };
@@ -78,14 +104,23 @@ function linesOf(
 		.flatMap((row) => row.problems)
 		.concat([...usage.problems, ...items.problems].filter((p) => p.weight === "error"));
 	if (bad.length > 0) return refusedFigure(usageLabel, usageUnit, place, ...firstReasons(bad));
-	const lines = usage.rows.filter(({ value }) => wanted(value.item)).map(({ value }) => value);
-	return typedFigure(usageLabel, usageUnit, lines, place);
+	return typedFigure(
+		usageLabel,
+		usageUnit,
+		rows.map(({ value }) => value),
+		place,
+	);
 }
 
 type UseFigures = { readonly [K in keyof UseInputs]: Figure<UseInputs[K]> };
 
-function ratesOf(unit: UnitFigures, wanted: (item: string) => boolean): Figure<Rates> {
-	const usage = linesOf(unit, wanted);
+/** @param rows the lines of usage.csv that are wanted */
+function ratesOf(
+	unit: UnitFigures,
+	wanted: (item: string) => boolean,
+	rows: readonly GoodRow<UsageRow>[],
+): Figure<Rates> {
+	const usage = linesOf(unit, wanted, rows);
 	const byPiece = usage.outcome.ok && usage.outcome.value.some((row) => row.basis === "piece");
 	return derive(ratesOfItem, {
 		usage,
@@ -101,8 +136,8 @@ function useOf(unit: UnitFigures, rates: Figure<Rates>, days: Figure<RoundsOfDay
 
 function useOver(use: UseFigures, confidence: Figure): Pair {
 	return {
-		expected: derive(expectedByDay, use),
-		setAside: derive(setAsideByDay, { ...use, confidence }),
+		expected: derive(useExpected, use),
+		setAside: derive(useSetAside, { ...use, confidence }),
 	};
 }
 
