@@ -235,6 +235,27 @@ export const sources = {
 		place: say`a rule of practice; read only on a page of questions and answers`,
 		mark: "from memory",
 	},
+	drying: {
+		title: say`Screening reference manual, International Agency for Research on Cancer copy`,
+		place: say`p. 130: dry in the air in a disinfected container, taken out with disinfected forceps; times are estimates`,
+		url: "https://www.yumpu.com/en/document/view/49169087/reference-manual-iarc-screening-group/130",
+		mark: "seen",
+		disagreement: say`Common practice dries inside and out with sterile gauze, 10 to 30 minutes with the air; the air alone takes hours (estimates).`,
+	},
+	cleanFirst: {
+		title: say`MSF, cholera guideline, Appendix 15; A Book for Midwives, current web edition`,
+		place: say`clean with soap and water before chlorine: dirt and blood use it up`,
+		url: "https://medicalguidelines.msf.org/en/viewport/CHOL/english/appendix-15-preparation-and-use-of-chlorine-solutions-32409866.html",
+		mark: "seen",
+		disagreement: say`Older handbooks soak for 10 to 20 minutes first and clean then (seen: A Book for Midwives 2010 in print, Open University). WHO and PAHO 2016 advise against it: chlorine fixes dirt and eats at metal (from memory).`,
+	},
+	steamDamage: {
+		title: say`White et al., Global Health: Science and Practice 13(1):e2300398`,
+		place: say`2025, abstract, one hospital in Kenya: steam lowered the germs but damaged single-use sets; an improved chlorine method did as well in small samples`,
+		url: "https://1med.mdlalibrary.com/livenewss/news/1057548/Disinfection-of-Neonatal-Resuscitation-Equipment-in-Resource-Limited-Settings-Lessons-From-a-Mixed-Methods-Implementation-Experience-in-Kenya",
+		mark: "seen",
+		disagreement: say`Handbooks name steam for 20 minutes (seen) and makers steam, boiling or an autoclave for pieces made to be used again (seen). Look on the piece and in its maker's sheet.`,
+	},
 	boilHold: {
 		title: say`Emerging Infectious Diseases 31(8), table 1, compares the bodies' rules`,
 		place: say`2025: WHO none; CDC 1 min, 3 above 1,981 m; EPA 1, 3 above 1,524 m; Health Canada 1, 2 above 2,000 m`,

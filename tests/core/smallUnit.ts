@@ -23,11 +23,11 @@ const files: Record<string, string> = {
 		07:00,morning
 		14:00,afternoon
 		21:00,night`,
-	"steps.csv": `step,basis,minutes,hands_on
-		prepare,round,20,yes
-		wash and dry,kit,50,yes
-		soak,load,20,no
-		rinse and store,round,20,yes`,
+	"steps.csv": `step,basis,minutes,hands_on,method
+		prepare,round,20,yes,chlorine
+		wash and dry,kit,50,yes,
+		soak,load,20,no,
+		rinse and store,round,20,yes,`,
 	"kinds.csv": `kind,piece,count
 		bag set,bag,1
 		bag set,valve,2

@@ -1,4 +1,5 @@
 import { say } from "../say.ts";
+import { mixingSteps, withMixingLast } from "./mixingSteps.ts";
 import { stepMinutes } from "./roundMinutes.ts";
 import type { Step } from "./step.ts";
 
@@ -37,12 +38,16 @@ export interface PlannedRound {
 	readonly kitsInLoad: number;
 	/** Minutes of the vinegar bath and of the rinse after it; null where no descaling is due. */
 	readonly descale: { readonly minutes: number; readonly rinseMinutes: number } | null;
+	/** How long the solution stands before its clear part is used; 0 where it has no deposit. */
+	readonly settleMinutes: number;
 }
 
 /** Carries its caution in itself, so that on no list it stands beside the solution without one. */
 export const DESCALE_STEP = say`Descale in diluted vinegar, in a vessel of its own, never with chlorine`;
 /** Stands between acid and chlorine, and cannot be switched off. */
-export const RINSE_STEP = say`Rinse and drain until there is no smell of vinegar`;
+export const RINSE_STEP = say`Rinse and drain until there is no smell of vinegar; open chlorine only then`;
+/** Where nothing else is done while a deposit sinks. */
+export const SETTLE_STEP = say`Let the solution settle`;
 
 /** Name of a step in one of the loads of a round; it begins with the step's own name. */
 export function inLoad(step: string, load: number, loads: number): string {
@@ -53,30 +58,48 @@ export function inLoad(step: string, load: number, loads: number): string {
  * The steps of a round one after the other.
  *
  * Steps counted by load are gone through once a load. A descaling comes before the
- * first of them, because that is the soak, and is always followed by the rinse. Where
- * no step is counted by load, any of them may be the soak: it comes before all.
+ * first of them, because that is the soak, and is always followed by the rinse; chlorine
+ * is opened only after it. Where no step is counted by load, any of them may be the
+ * soak: it comes before all. A solution that must settle is mixed so much earlier, also
+ * before the round; after a descaling it is waited for.
  */
 export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedStep[] {
+	const { descale, settleMinutes } = round;
+	const mixing = mixingSteps(steps);
 	const timed: TimedStep[] = [];
 	let clock = round.start;
 	const add = (step: string, minutes: number, handsOn: "yes" | "no", kits: number, load = 0) => {
 		timed.push({ step, startsAt: clock, endsAt: clock + minutes, handsOn, kits, load });
 		clock += minutes;
 	};
-	let descaled = round.descale === null;
-	const descale = () => {
-		if (descaled || round.descale === null) return;
-		descaled = true;
-		add(DESCALE_STEP, round.descale.minutes, "no", round.kits);
-		add(RINSE_STEP, round.descale.rinseMinutes, "yes", round.kits);
+	/** Place of what is mixed last. */
+	let mixed = -1;
+	const addOnce = (step: Step) => {
+		if (step === mixing.at(-1)) mixed = timed.length;
+		const settles = settleMinutes > 0 && mixed === timed.length;
+		const name = settles
+			? say`${step.step}; let it settle, and use only the clear liquid`
+			: step.step;
+		add(name, stepMinutes(step, round), step.hands_on, round.kits);
+		if (settles && descale) add(SETTLE_STEP, settleMinutes, "no", round.kits);
 	};
-	if (!steps.some((step) => step.basis === "load")) descale();
-	for (const block of blocks(steps)) {
+	let isDescaled = descale === null;
+	const descaleOnce = () => {
+		if (isDescaled || descale === null) return;
+		isDescaled = true;
+		add(DESCALE_STEP, descale.minutes, "no", round.kits);
+		add(RINSE_STEP, descale.rinseMinutes, "yes", round.kits);
+	};
+	if (!steps.some((step) => step.basis === "load")) descaleOnce();
+	for (const block of blocks(descale ? withMixingLast(steps) : steps)) {
 		if (block[0]?.basis !== "load") {
-			for (const step of block) add(step.step, stepMinutes(step, round), step.hands_on, round.kits);
+			for (const step of block) {
+				if (step === mixing[0]) descaleOnce();
+				addOnce(step);
+			}
 			continue;
 		}
-		descale();
+		descaleOnce();
 		const loads = Math.ceil(round.kits / round.kitsInLoad);
 		for (let load = 1; load <= loads; load++) {
 			const kits = Math.min(round.kitsInLoad, round.kits - (load - 1) * round.kitsInLoad);
@@ -84,7 +107,22 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 				add(loads > 1 ? inLoad(step, load, loads) : step, minutes, hands_on, kits, load);
 		}
 	}
-	return timed;
+	return descale || mixed < 0 ? timed : settledInTime(timed, mixed, settleMinutes);
+}
+
+/** What is mixed, and all before it, so much earlier that the deposit has sunk when the first load goes in. */
+function settledInTime(timed: TimedStep[], mixed: number, settleMinutes: number): TimedStep[] {
+	const { endsAt } = timed[mixed] as TimedStep;
+	const soaks = timed.slice(mixed).find(({ load }) => load > 0)?.startsAt ?? endsAt;
+	const late = settleMinutes - (soaks - endsAt);
+	if (late <= 0) return timed;
+	// Not into the day before: what is left is waited for.
+	const earlier = Math.min(late, (timed[0] as TimedStep).startsAt);
+	return timed.map((step, at) => movedBy(step, at <= mixed ? -earlier : late - earlier));
+}
+
+function movedBy(step: TimedStep, minutes: number): TimedStep {
+	return { ...step, startsAt: step.startsAt + minutes, endsAt: step.endsAt + minutes };
 }
 
 /** Runs of steps that are counted by load, and runs of those that are not. */

@@ -13,19 +13,29 @@ test.each([20, 30])("the soak is found in the steps proposed, and lasts %i minut
 test("washing comes before the soak, rinsing and drying after it", () => {
 	const words = proposedSteps(20).map(({ step }) => step);
 	const at = (part: string) => words.findIndex((step) => step.includes(part));
-	const order = ["apart", "Wash", "soap,", "Soak", "buckets", "Dry in the air", "test", "Pack"].map(
-		at,
-	);
+	const order = [
+		"Wipe",
+		"Mix",
+		"apart",
+		"Wash",
+		"soap,",
+		"Soak",
+		"buckets",
+		"hands washed",
+		"Dry",
+		"test",
+		"store",
+	].map(at);
 	expect(order).not.toContain(-1);
 	expect([...order].sort((a, b) => a - b)).toEqual(order);
 });
 
 test("a plan can be made with them as they are, without a word against them", () => {
-	const rows = proposedSteps(20).map(({ step, basis, minutes, hands_on }) =>
-		[step.replaceAll(",", ""), basis, minutes, hands_on].join(","),
+	const rows = proposedSteps(20).map(({ step, basis, minutes, hands_on, method }) =>
+		[step.replaceAll(",", ""), basis, minutes, hands_on, method ?? ""].join(","),
 	);
 	const made = plan(
-		unitWith({}, { "steps.csv": ["step,basis,minutes,hands_on", ...rows].join("\n") }),
+		unitWith({}, { "steps.csv": ["step,basis,minutes,hands_on,method", ...rows].join("\n") }),
 	);
 	expect(made.made).toBe(true);
 	expect(made.problems.filter(({ file }) => file === "steps.csv")).toEqual([]);

@@ -93,7 +93,7 @@ describe("descaling", () => {
 		expect(every === 0 ? 0 : Math.floor(ran / every)).toBe(times);
 		expect(steps.filter((step) => step === DESCALE_STEP)).toHaveLength(times);
 		steps.forEach((step, i) => {
-			if (step === DESCALE_STEP) expect(steps.slice(i + 1, i + 3)).toEqual([RINSE_STEP, "soak"]);
+			if (step === DESCALE_STEP) expect(steps.slice(i + 1, i + 3)).toEqual([RINSE_STEP, "prepare"]);
 		});
 	});
 

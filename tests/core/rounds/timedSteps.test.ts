@@ -22,7 +22,14 @@ const list = [
 	step("rinse", "load", 5),
 	step("store", "round", 10),
 ];
-const round: PlannedRound = { start: 420, kits: 1, workers: 1, kitsInLoad: 3, descale: null };
+const round: PlannedRound = {
+	start: 420,
+	kits: 1,
+	workers: 1,
+	kitsInLoad: 3,
+	descale: null,
+	settleMinutes: 0,
+};
 const timesOf = (steps: readonly Step[], change: Partial<PlannedRound>) =>
 	timedSteps(steps, { ...round, ...change }).map((s) => [s.step, s.startsAt, s.endsAt, s.kits]);
 

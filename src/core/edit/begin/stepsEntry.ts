@@ -36,12 +36,13 @@ export const stepsEntry: BeginEntry = {
 		const proposed = stepsFor(workbook);
 		if (!proposed.ok) return proposed.problems[0]?.message ?? "";
 		const steps = textsOf(workbook, stepsSheet);
-		const rows = proposed.value.map(({ step, basis, minutes, hands_on }) =>
+		const rows = proposed.value.map(({ step, basis, minutes, hands_on, method }) =>
 			steps.row(undefined, {
 				step,
 				basis,
 				minutes: stepsSheet.columns.minutes.value.write(minutes),
 				hands_on,
+				method: method ?? "",
 			}),
 		);
 		return withTable(workbook, stepsSheet.file, { header: steps.header, rows });

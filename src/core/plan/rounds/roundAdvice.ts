@@ -3,6 +3,7 @@ import { valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
 import { BUSY, handsBusy } from "../../rounds/handsBusy.ts";
 import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
+import { mixingSteps } from "../../rounds/mixingSteps.ts";
 import { minutesOf, roundLength } from "../../rounds/roundLength.ts";
 import { missingSorts } from "../../rounds/stepWords.ts";
 import { say } from "../../say.ts";
@@ -21,6 +22,7 @@ export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
 		...pastMidnight(made),
 		...shortSoak(unit),
 		...lackingSteps(unit),
+		...mixingNotMarked(unit),
 		...busyHands(unit, made),
 	];
 }
@@ -126,6 +128,25 @@ function pastMidnight({ rounds }: PlanTables): Problem[] {
 		);
 	}
 	return [...late.values()];
+}
+
+/** Vinegar must be gone before chlorine is opened; which step opens it, only the unit can say. */
+function mixingNotMarked({ steps, read }: UnitFigures): Problem[] {
+	const list = valueIn(steps) ?? [];
+	const every = valueIn(read.settings.descale_every_rounds) ?? 0;
+	const soaks = list.some(({ basis, method }) => basis === "load" && method !== "boiling");
+	if (every === 0 || !soaks || mixingSteps(list).length > 0) return [];
+	return [
+		advice(
+			{ file: stepsSheet.file, line: null, column: "method" },
+			{
+				code: "mixing-not-marked",
+				received: say`no step only for chlorine before the soak`,
+				allowed: say`the step that mixes, once a round, only for chlorine`,
+				message: say`In a round with descaling chlorine is opened only when the vinegar is rinsed off. Give the mixing a step of its own, counted once a round, and say that it is only for chlorine: it then comes after the vinegar.`,
+			},
+		),
+	];
 }
 
 /** What no step is about although sources have it in every sequence. */

@@ -34,6 +34,7 @@ interface Inputs {
 	readonly index: number;
 	readonly descaleMinutes: number;
 	readonly rinseMinutes: number;
+	readonly settleMinutes: number;
 }
 
 /** The steps of a round with their times, for the kits set aside for it; it must end before the next begins. */
@@ -41,7 +42,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 	key: "steps_of_round",
 	label: say`Steps of the round by the clock`,
 	unit: "",
-	formula: say`One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load.`,
+	formula: say`One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load. Chlorine is opened only when vinegar is rinsed off, and so early that a powder has settled.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of a round`, unit: "min" },
@@ -58,6 +59,11 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 			min: 0,
 		},
 		rinseMinutes: { label: say`Rinse and drain after vinegar`, unit: "min", min: 0 },
+		settleMinutes: {
+			label: say`The solution settles for, 0 where it has no deposit`,
+			unit: "min",
+			min: 0,
+		},
 	},
 	example: {
 		// A mean of 3 kits sets 6 aside and 4 are in service: 15 min × 4 kits ÷ 2 people, then one soak.
@@ -75,6 +81,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 			index: 0,
 			descaleMinutes: 0,
 			rinseMinutes: 10,
+			settleMinutes: 0,
 		},
 		result: [
 			{ step: "wash", startsAt: 420, endsAt: 450, handsOn: "yes", kits: 4, load: 0 },
@@ -91,6 +98,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 		kitsInLoad,
 		rounds,
 		index,
+		settleMinutes,
 		...descale
 	}) => {
 		const round = rounds[index] as GoodRow<RoundsRow>;
@@ -106,6 +114,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 				descale.descaleMinutes > 0
 					? { minutes: descale.descaleMinutes, rinseMinutes: descale.rinseMinutes }
 					: null,
+			settleMinutes,
 		});
 		const has = gapsBetween(rounds.map(({ value }) => value.start))[index] as number;
 		const needs = (timed.at(-1)?.endsAt ?? round.value.start) - round.value.start;
@@ -125,6 +134,7 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 		round,
 		index: known(say`Which round`, index),
 	}));
+	const settleMinutes = settlingOf(unit);
 	const notDue = known(say`Time in the descaling bath, 0 where none is due`, 0);
 	return days.flatMap((day) =>
 		each.map(({ round, index }, i) => ({
@@ -141,9 +151,17 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 				index,
 				descaleMinutes: due.at(day.rounds, i) ? settings.descale_minutes : notDue,
 				rinseMinutes: settings.descale_rinse_minutes,
+				settleMinutes,
 			}),
 		})),
 	);
+}
+
+/** Powder brings lime with it, which has to sink. */
+function settlingOf({ productInUse, read }: UnitFigures): Figure {
+	return "row" in productInUse && productInUse.row.value.form === "powder"
+		? read.settings.settle_minutes
+		: known(say`The solution settles for, 0 where it has no deposit`, 0);
 }
 
 function known(label: string, value: number): Figure {

@@ -4,6 +4,7 @@ import { say } from "../../../core/say.ts";
 import { chlorineSheet } from "../../../core/sheets/chlorine.ts";
 import { itemsSheet } from "../../../core/sheets/items.ts";
 import type { SettingKey } from "../../../core/sheets/settings.ts";
+import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { treatmentsSheet } from "../../../core/sheets/treatments.ts";
 import type { Source } from "../../../core/sources.ts";
 import { sources } from "../../../core/sources.ts";
@@ -37,6 +38,24 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 		settings: ["method"],
 		here: say`Pieces that go another way have their own lines.`,
 		file: treatmentsSheet.file,
+	},
+	steamDamage: {
+		topic: say`Whether steam harms the pieces`,
+		settings: ["method"],
+		here: say`A method that a maker forbids for a piece belongs under how pieces are treated.`,
+		file: treatmentsSheet.file,
+	},
+	cleanFirst: {
+		topic: say`Cleaning first, or soaking first`,
+		settings: [],
+		here: say`The proposed steps clean first; the unit's own order is the order of its steps.`,
+		file: stepsSheet.file,
+	},
+	drying: {
+		topic: say`Drying with gauze, or in the air`,
+		settings: [],
+		here: say`The proposed steps do both; the unit's own are its steps, and its gauze what is used up.`,
+		file: stepsSheet.file,
 	},
 	boilPieces: { topic: say`How long to boil pieces`, settings: ["disinfect_boil_minutes"] },
 	steamPieces: { topic: say`How long to steam pieces`, settings: ["steam_minutes"] },

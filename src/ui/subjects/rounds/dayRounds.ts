@@ -20,6 +20,8 @@ export interface ShownStep {
 	readonly startsAt: number;
 	readonly endsAt: number;
 	readonly people: number;
+	/** Whether chlorine is opened in it; known where a kit goes alone. */
+	readonly opensChlorine?: boolean;
 }
 
 export interface ShownRound {

@@ -1,5 +1,6 @@
 import { problemsOf } from "../../../core/outcome.ts";
 import { readTable } from "../../../core/read/readTable.ts";
+import { mixingSteps, withMixingLast } from "../../../core/rounds/mixingSteps.ts";
 import { soakStep } from "../../../core/rounds/soakStep.ts";
 import { timedSteps } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
@@ -21,7 +22,15 @@ export function oneKitSteps(state: State): ShownRound {
 	const steps = rows.map(({ value }) => value);
 	const workers = outcome.value;
 	const soak = soakStep(steps, unitSetting(state, "soak_minutes"));
-	const timed = timedSteps(steps, { start: 0, kits: 1, workers, kitsInLoad: 1, descale: null });
+	const timed = timedSteps(withMixingLast(steps), {
+		start: 0,
+		kits: 1,
+		workers,
+		kitsInLoad: 1,
+		descale: null,
+		settleMinutes: 0,
+	});
+	const [mixing] = mixingSteps(steps);
 	return {
 		name: ONE_KIT,
 		kits: 1,
@@ -32,6 +41,7 @@ export function oneKitSteps(state: State): ShownRound {
 			startsAt,
 			endsAt,
 			people: handsOn === "yes" ? workers : 0,
+			opensChlorine: step === mixing?.step,
 		})),
 	};
 }

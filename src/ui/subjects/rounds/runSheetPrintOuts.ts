@@ -97,9 +97,11 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
 	const span = day === undefined ? say`${plain(end)} minutes` : roundSpan(start, end, day);
+	// For one kit: before chlorine is opened; where no step says so, before the soak.
+	const afterVinegar = steps.find(({ opensChlorine }) => opensChlorine) ?? firstSoak(steps);
 	const rows = steps.flatMap((step, at) => [
 		steps[at - 1]?.sort === "rinse" && cautionRow(VINEGAR),
-		day === undefined && step.sort === "soak" && whereDescaled(state),
+		day === undefined && step === afterVinegar && whereDescaled(state),
 		stepRow(state, step, day),
 	]);
 	return el(
@@ -126,6 +128,10 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 		),
 		...rows,
 	);
+}
+
+function firstSoak(steps: readonly ShownStep[]): ShownStep | undefined {
+	return steps.find(({ sort }) => sort === "soak");
 }
 
 function cautionRow(words: string): HTMLElement {
