@@ -78,7 +78,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 		],
 		compared: [mixingTable(unit, firstDay)],
 		views: [
-			howSafeTable(unit, cover, period, byDay, store.items),
+			howSafeTable(unit, cover, period, byDay, store.items, fires),
 			forecastTable(unit, days),
 			scorecardTable(unit.register),
 			kitCoverTable(cover),

@@ -10,7 +10,7 @@ const seeUnit = say`see unit`;
 const of100 = say`of 100`;
 
 /** What the plan sets aside beside its measures. */
-export const otherPromises = ["kits_needed", "order"] as const;
+export const otherPromises = ["kits_needed", "boiled_for_rounds", "order"] as const;
 
 export const howSafeSheet = sheet({
 	file: "how-safe.csv",

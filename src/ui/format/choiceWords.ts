@@ -60,6 +60,7 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	risk: say`risk`,
 	beds: say`beds`,
 	kits_needed: say`kits needed`,
+	boiled_for_rounds: say`water boiled for every round`,
 	order: say`order`,
 	// The store.
 	gauze: say`gauze`,

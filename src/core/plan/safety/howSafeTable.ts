@@ -10,11 +10,13 @@ import type { DayFigures } from "../dayFigures.ts";
 import type { CoverFigures } from "../kits/coverFigures.ts";
 import type { ItemStock } from "../store/itemStock.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import type { FiresOfPlan } from "../water/firesOfPlan.ts";
 import { kitsSafety } from "./kitsSafety.ts";
 import { leverWords } from "./leverWords.ts";
 import { orderSafety } from "./orderSafety.ts";
 import { priceEach } from "./priceEach.ts";
 import { beyondOf, type SafetyRow, safetyOf } from "./safetyRow.ts";
+import { waterSafety } from "./waterSafety.ts";
 
 interface PlannedDay {
 	readonly day: DayFigures;
@@ -28,6 +30,7 @@ export function howSafeTable(
 	period: Record<Measure, Pair>,
 	days: readonly PlannedDay[],
 	items: () => readonly ItemStock[],
+	fires: () => FiresOfPlan,
 ): ComputedTable<typeof howSafeSheet> {
 	return onDemand(howSafeSheet, () => [
 		...kitsSafety(unit, cover),
@@ -37,6 +40,11 @@ export function howSafeTable(
 				rowOf(unit, measure, ofDay[measure], day.date, days, period[measure]),
 			),
 		]),
+		...waterSafety(
+			unit,
+			fires(),
+			days.map(({ day, measures: ofDay }) => ({ date: day.date, boiled: ofDay.boiled_litres })),
+		),
 		...orderSafety(items()),
 	]);
 }

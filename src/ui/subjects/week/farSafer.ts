@@ -21,6 +21,7 @@ const SHOWN = new Set([
 	"kits_to_reprocess",
 	"chlorine",
 	"boiled_litres",
+	"boiled_for_rounds",
 	"vinegar_litres",
 	"gauze_pieces",
 	"order",
@@ -29,9 +30,12 @@ const SHOWN = new Set([
 /** Numbers of the plan that are far safer than asked, the one of which the largest part is beyond what is expected first. */
 export function farSafer(state: State): FarSafer[] {
 	const groups = new Map<string, Row[]>();
-	for (const row of rowsOf(state.plan, howSafeSheet)) {
+	const rows = rowsOf(state.plan, howSafeSheet);
+	// Where every round's water is boiled, what its rounds may take is the smaller matter.
+	const byRule = rows.some((row) => wordIn(row.promise) === "boiled_for_rounds");
+	for (const row of rows) {
 		const promise = wordIn(row.promise);
-		if (!SHOWN.has(promise)) continue;
+		if (!SHOWN.has(promise) || (byRule && promise === "boiled_litres")) continue;
 		const key = JSON.stringify([promise, wordIn(row.of), wordIn(row.day) !== ""]);
 		groups.set(key, [...(groups.get(key) ?? []), row]);
 	}

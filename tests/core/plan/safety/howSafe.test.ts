@@ -112,6 +112,25 @@ describe("far safer than asked", () => {
 		);
 	});
 
+	test("water boiled for every round, whether or not it runs: all rounds together beside what they take", () => {
+		const boiling = (policy: string) =>
+			plan(unitWith({ plan_days: 2, heat_kw: 3, boil_for: policy }));
+		const made = boiling("every_round");
+		const row = ofPromise(made, "boiled_for_rounds", "2027-03-02");
+		const ofDay = ofPromise(made, "boiled_litres", "2027-03-02");
+		const rounds = contentOf(made, "boiling.csv", "date", "litres")
+			.filter(([date]) => date === "2027-03-02")
+			.map(([, litres]) => Number(litres));
+		expect(rounds.length).toBeGreaterThanOrEqual(3);
+		expect(numberIn(row, "set_aside")).toBeCloseTo(
+			rounds.reduce((a, b) => a + b, 0),
+			9,
+		);
+		expect(numberIn(row, "expected")).toBe(numberIn(ofDay, "expected"));
+		expect(numberIn(row, "enough_of_100")).toBeGreaterThan(99);
+		expect(ofPromise(boiling("after_use"), "boiled_for_rounds", "2027-03-02")).toBeUndefined();
+	});
+
 	test("says nothing of what would change a number that is about as safe as asked", () => {
 		for (const row of rowsOf(week, FILE))
 			if (valueIn(row.far_safer) === "no") expect(valueIn(row.lever)).toBe("");

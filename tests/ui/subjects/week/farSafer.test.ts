@@ -12,8 +12,8 @@ test("one line for the days and one for the whole plan of each measure that cost
 	]);
 	expect(shown).toEqual([
 		["vinegar_litres", 7, 7],
+		["boiled_for_rounds", 7, 7],
 		["chlorine", 5, 7],
-		["boiled_litres", 5, 7],
 		["vinegar_litres", 0, 0],
 		["kits_needed", 0, 0],
 	]);
