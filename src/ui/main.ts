@@ -2,10 +2,13 @@ import { isEmpty } from "../core/edit/emptyWorkbook.ts";
 import type { Place } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
+import { readCopy } from "../io/history/readCopy.ts";
 import { byId, el, fill } from "./dom/el.ts";
 import { bringWhenIdle } from "./dom/later.ts";
+import { askBeforeReplacing } from "./files/askBeforeReplacing.ts";
 import { type Opened, takeDroppedFiles } from "./files/askForFiles.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
+import { keepOtherCopy } from "./files/otherCopy.ts";
 import { FindDialog } from "./find/findDialog.ts";
 import type { Page, View } from "./page.ts";
 import { printedFoot, printedHead } from "./print/printedHead.ts";
@@ -20,9 +23,12 @@ import { paintTopBar, setUpTopBar } from "./shell/paintTopBar.ts";
 import { routedPage } from "./shell/routedPage.ts";
 import { setUpKeys } from "./shell/setUpKeys.ts";
 import { demoWorkbook } from "./state/demoWorkbook.ts";
+import { descentOf } from "./state/descentOf.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
+import type { ReadDraft } from "./state/keptDrafts.ts";
 import { type Saved, Store } from "./state/store.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
+import { twoCopiesTitle } from "./subjects/copies/twoCopiesTitle.ts";
 import { mondayTitle } from "./subjects/monday/mondayTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
 // Last, so that it stands over the grid library's own sheet.
@@ -90,12 +96,31 @@ function paintShell(): void {
 	);
 }
 
-function opened({ workbook, problems, file }: Opened): void {
+async function opened(files: Opened): Promise<void> {
+	const isForCopies = view?.file === twoCopiesTitle.file;
+	const answer = isForCopies ? "together" : await askBeforeReplacing(store.state, files);
+	if (answer === "together") return bringTogether(files);
+	if (!answer) return tell([say`Nothing was opened; the workbook stands as it was.`]);
+	const { workbook, problems, file, history } = files;
 	const { workbook: next, isAnother, told } = openedWorkbook(store.state.workbook, workbook);
-	if (isAnother) store.open(next, problems, { saved: next, ...(file && { file }) });
-	else store.edit(next, problems);
+	const descent = history && isAnother ? readCopy({ workbook, history }).descent : undefined;
+	const saved = {
+		saved: next,
+		own: true as const,
+		...(file && { file }),
+		...(descent && { descent }),
+	};
+	if (isAnother) store.open(next, problems, saved);
+	else store.takeIn(next, problems);
 	goToBeginning(next);
 	tell([told]);
+}
+
+/** Shows what becomes of the workbook and another copy of it, before it is done. */
+async function bringTogether(copy: Opened): Promise<void> {
+	keepOtherCopy(copy);
+	await goTo({ file: twoCopiesTitle.file, line: null, column: "" });
+	view?.paint(store.state);
 }
 
 /** Another workbook from its beginning. */
@@ -115,7 +140,7 @@ function goToBeginning(workbook: Workbook): void {
 }
 
 store.subscribe((state) => {
-	void keepDraft(state.workbook, (trouble) => {
+	void keepDraft(state.workbook, descentOf(state.book.in), (trouble) => {
 		if (trouble === draftTrouble) return;
 		draftTrouble = trouble;
 		paintShell();
@@ -124,7 +149,11 @@ store.subscribe((state) => {
 	paintShell();
 });
 window.addEventListener("pagehide", hurryDraft);
-const ways = { start, goOn: (draft: Workbook) => start(draft, {}), tell };
+const ways = {
+	start,
+	goOn: ({ workbook, descent }: ReadDraft) => start(workbook, descent ? { descent } : {}),
+	tell,
+};
 const find = new FindDialog(() => store.state, goTo);
 const keys = new KeysDialog();
 byId("find").addEventListener("click", () => find.open());
@@ -135,13 +164,13 @@ setUpKeys({
 	find: () => find.open(),
 	keys: () => keys.openByKey(),
 });
-setUpTopBar(store, opened, {
+setUpTopBar(store, (files) => void opened(files), {
 	start,
 	moveOn: () => void goTo({ file: mondayTitle.file, line: null, column: "" }),
 	earlierDrafts: () => showEarlierDrafts(ways),
 });
 setUpMenu(byId("menu"), byId("rail"));
-takeDroppedFiles(document.body, opened);
+takeDroppedFiles(document.body, (files) => void opened(files));
 byId("skip").addEventListener("click", (event) => {
 	event.preventDefault();
 	byId("sheet").focus();

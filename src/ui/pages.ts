@@ -53,6 +53,7 @@ import type * as OnPages from "./onPages.ts";
 import type { GridPage, OwnPage, Page, PageTitle, SheetPage } from "./page.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
 import { whatIfTitle } from "./subjects/compare/whatIfTitle.ts";
+import { twoCopiesTitle } from "./subjects/copies/twoCopiesTitle.ts";
 import { kitHistoryTitle } from "./subjects/kits/kitHistoryTitle.ts";
 import { labelsTitle } from "./subjects/labels/labelsTitle.ts";
 import { disagreementsTitle } from "./subjects/mixing/disagreementsTitle.ts";
@@ -85,6 +86,9 @@ export const firstPage: Page = { ...todayTitle, load: async () => todayPage };
 const onPages = later(() => import("./onPages.ts"));
 /** Looks at the whole record and is opened once a month: a script of its own. */
 const onMonth = later(() => import("./subjects/month/monthPage.ts"));
+
+/** Seldom wanted, and reckons with two workbooks. */
+const onCopies = later(() => import("./subjects/copies/twoCopiesPage.ts"));
 
 /** The workbook in its order: the questions people ask, and the pages that answer them. */
 export const questions: readonly PageQuestion[] = [
@@ -176,6 +180,7 @@ export const questions: readonly PageQuestion[] = [
 			plainPage(treatmentsSheet),
 			plainPage(waterSourcesSheet),
 			page(disagreementsTitle, (its) => its.disagreementsPage),
+			{ ...twoCopiesTitle, load: async () => (await onCopies.bring()).twoCopiesPage },
 		],
 	},
 ];

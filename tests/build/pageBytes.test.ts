@@ -31,6 +31,7 @@ const laterScripts: Readonly<Record<string, number>> = {
 	"onPages.js": 70_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
+	"twoCopiesPage.js": 12_000,
 };
 /** Scripts that do not belong to the workbook's own. */
 const others = ["workbook.js", "offline.js", "serviceWorker.js"];

@@ -43,7 +43,7 @@ const free: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>
 const DELETABLE = ["records.csv", "journal.csv", "kits.csv"];
 const ADDED: Readonly<Record<string, (who: string, n: number) => string[]>> = {
 	"records.csv": (who, n) => [`2027-01-${who === "A" ? "0" : "1"}${n}`, String(n), ""],
-	"journal.csv": (who, n) => ["2027-02-25", "vinegar", "V1", "loss", String(n), who, `${who}${n}`],
+	"journal.csv": (who, n) => ["2027-02-25", "vinegar", "V1", "loss", String(n), who, who],
 	"kits.csv": (who, n) => [`${who}${n}`, "bag set", "in_service", "", ""],
 };
 /** Settings whose value may be changed: not the unit's name and first day. */

@@ -1,4 +1,4 @@
-import { ALONE, type Pairs } from "./pairedRows.ts";
+import { ALONE, type Pairs } from "./pairs.ts";
 
 /** A row of the merged sheet: its place in either copy, ALONE where it is not in that one. */
 export interface MergedPlace {

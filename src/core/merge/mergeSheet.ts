@@ -1,11 +1,12 @@
 import { sheetOf } from "../sheets/sheetOf.ts";
 import { columnNames, isStray } from "./columnNames.ts";
 import type { Change, Choices, Conflict } from "./conflict.ts";
-import type { SheetDescent } from "./descent.ts";
+import { bornIn, type SheetDescent } from "./descent.ts";
 import { inOrder } from "./inOrder.ts";
 import { mergeAlone } from "./mergeAlone.ts";
 import { mergePair } from "./mergePair.ts";
-import { ALONE, noPairs, type Pairs, pair, pairedRows } from "./pairedRows.ts";
+import { pairedRows, type Takes } from "./pairedRows.ts";
+import { ALONE, noPairs, type Pairs, pair } from "./pairs.ts";
 import { rowName } from "./rowName.ts";
 import type { MergedColumn, SheetSide } from "./sheetSide.ts";
 
@@ -31,7 +32,7 @@ export function mergeSheet(
 	const changes: Change[] = [];
 	const textOf = ({ descent }: SheetSide, at: number) => descent.table.rows[at]?.join("\n") ?? "";
 	const places = inOrder(
-		pairsOf(file, ours.descent, theirs.descent),
+		pairsOf(file, ours, theirs),
 		(at) => textOf(ours, at),
 		(at) => textOf(theirs, at),
 	);
@@ -59,15 +60,30 @@ export function mergeSheet(
 	};
 }
 
-/** Rows of one origin are one; of all others what they say decides. */
-function pairsOf(file: string, ours: SheetDescent, theirs: SheetDescent): Pairs {
-	const pairs = noPairs(ours.table, theirs.table);
-	const places = new Map(theirs.origins.map((origin, at) => [origin, at]));
-	ours.origins.forEach((origin, at) => {
-		const other = places.get(origin);
-		if (other !== undefined && pairs.ofOther[other] === ALONE) pair(pairs, at, other);
+/**
+ * Rows of one origin are one. Of all others what they say decides; but two rows that each
+ * copy knew of are two, of which the other deleted one.
+ */
+function pairsOf(file: string, ours: SheetSide, theirs: SheetSide): Pairs {
+	const [one, other] = [ours.descent, theirs.descent];
+	const pairs = noPairs(one.table, other.table);
+	const places = new Map(other.origins.map((origin, at) => [origin, at]));
+	one.origins.forEach((origin, at) => {
+		const partner = places.get(origin);
+		if (partner !== undefined && pairs.ofOther[partner] === ALONE) pair(pairs, at, partner);
 	});
-	pairedRows(sheetOf(file), ours.table, theirs.table, pairs);
+	const isNew = (from: SheetSide, to: SheetSide, wanted: boolean): Takes => {
+		return (row) => !to.saves.has(bornIn(from.descent.origins[row] ?? "")) === wanted;
+	};
+	for (const [our, their] of [
+		[true, true],
+		[true, false],
+		[false, true],
+	] as const)
+		pairedRows(sheetOf(file), one.table, other.table, pairs, [
+			isNew(ours, theirs, our),
+			isNew(theirs, ours, their),
+		]);
 	return pairs;
 }
 

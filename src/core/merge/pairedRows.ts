@@ -1,30 +1,16 @@
 import type { Sheet } from "../sheet.ts";
 import type { TextTable } from "../workbook.ts";
+import { pairMarked } from "./pairMarked.ts";
+import { ALONE, type Pairs, pair } from "./pairs.ts";
 import { type RowKeys, rowKeys } from "./rowKeys.ts";
 
-export const ALONE = -1;
-
-/** Which row of one table is which of another; ALONE where it has no counterpart. */
-export interface Pairs {
-	readonly ofOne: Int32Array;
-	readonly ofOther: Int32Array;
-}
-
-export function noPairs(one: TextTable, other: TextTable): Pairs {
-	return {
-		ofOne: new Int32Array(one.rows.length).fill(ALONE),
-		ofOther: new Int32Array(other.rows.length).fill(ALONE),
-	};
-}
-
-export function pair({ ofOne, ofOther }: Pairs, one: number, other: number): void {
-	ofOne[one] = other;
-	ofOther[other] = one;
-}
+/** Which rows of a table may be paired. */
+export type Takes = (row: number) => boolean;
+const all: Takes = () => true;
 
 /**
- * Pairs the rows that are still alone: by their ids, then by all their texts, then by what
- * names them in their sheet. Rows with two different ids are two lines, whatever they say;
+ * Pairs the rows that are still alone: by their marks, then by all their texts, then by what
+ * names them in their sheet. Rows with two different marks are two lines, whatever they say;
  * but where a sheet takes one row of a name only, its name decides.
  */
 export function pairedRows(
@@ -32,34 +18,54 @@ export function pairedRows(
 	one: TextTable,
 	other: TextTable,
 	pairs: Pairs,
+	[ones, others]: readonly [Takes, Takes] = [all, all],
 ): void {
-	if (!pairs.ofOne.includes(ALONE) || !pairs.ofOther.includes(ALONE)) return;
+	const left = () => alone(pairs.ofOne, ones);
+	const otherLeft = () => alone(pairs.ofOther, others);
+	if (left().length === 0 || otherLeft().length === 0) return;
 	const [of, to] = [rowKeys(sheet, one), rowKeys(sheet, other)];
-	const id = (keys: RowKeys) => (row: number) => keys.id(row) || undefined;
-	const content = (keys: RowKeys, hasId: boolean) => (row: number) =>
-		(keys.id(row) !== "") === hasId ? keys.content(row) : undefined;
-	pairBy(pairs, id(of), id(to));
-	pairBy(pairs, content(of, false), content(to, false));
-	pairBy(pairs, content(of, false), content(to, true));
-	pairBy(pairs, content(of, true), content(to, false));
-	pairBy(pairs, of.key, to.key);
+	const by = (keyOfOne: KeyOf, keyOfOther: KeyOf) =>
+		pairBy(pairs, [left(), keyOfOne], [otherLeft(), keyOfOther]);
+	by(wholeMarked(of), wholeMarked(to));
+	pairMarked(pairs, [one, of, left()], [other, to, otherLeft()]);
+	by(content(of, false), content(to, false));
+	by(content(of, false), content(to, true));
+	by(content(of, true), content(to, false));
+	by(of.key, to.key);
 }
 
 type KeyOf = (row: number) => string | undefined;
 
+function wholeMarked(keys: RowKeys): KeyOf {
+	return (row) => (keys.id(row) === "" ? undefined : `${keys.id(row)}\n${keys.content(row)}`);
+}
+
+function content(keys: RowKeys, hasMark: boolean): KeyOf {
+	return (row) => ((keys.id(row) !== "") === hasMark ? keys.content(row) : undefined);
+}
+
+function alone(partners: Int32Array, takes: Takes): number[] {
+	const rows: number[] = [];
+	for (let row = 0; row < partners.length; row++)
+		if (partners[row] === ALONE && takes(row)) rows.push(row);
+	return rows;
+}
+
+type Rows = readonly [rows: readonly number[], keyOf: KeyOf];
+
 /** Pairs rows of the same key, the first with the first. */
-function pairBy(pairs: Pairs, keyOfOne: KeyOf, keyOfOther: KeyOf): void {
+function pairBy(pairs: Pairs, [ones, keyOfOne]: Rows, [others, keyOfOther]: Rows): void {
 	const waiting = new Map<string, number[]>();
-	for (let row = pairs.ofOther.length - 1; row >= 0; row--) {
-		const key = pairs.ofOther[row] === ALONE ? keyOfOther(row) : undefined;
+	for (const row of others.toReversed()) {
+		const key = keyOfOther(row);
 		if (key === undefined) continue;
 		const same = waiting.get(key);
 		if (same) same.push(row);
 		else waiting.set(key, [row]);
 	}
-	pairs.ofOne.forEach((partner, row) => {
-		const key = partner === ALONE ? keyOfOne(row) : undefined;
+	for (const row of ones) {
+		const key = keyOfOne(row);
 		const found = key === undefined ? undefined : waiting.get(key)?.pop();
 		if (found !== undefined) pair(pairs, row, found);
-	});
+	}
 }

@@ -3,7 +3,7 @@ import type { TextTable, Workbook } from "../workbook.ts";
 import { columnNames } from "./columnNames.ts";
 import type { Descent, Save, SheetDescent } from "./descent.ts";
 import { pairedEdits } from "./pairedEdits.ts";
-import { ALONE } from "./pairedRows.ts";
+import { ALONE } from "./pairs.ts";
 import { bornTogether } from "./rootDescent.ts";
 
 /**

@@ -8,7 +8,7 @@ export function lineId() {
 		label: say`Mark of the line`,
 		unit: "",
 		value: note(),
-		help: say`Written by the page, so that two copies of the workbook can be brought together. Leave it as it is, or blank.`,
+		help: say`Written by the page, the same for all lines of one visit, so that two copies of the workbook can be brought together. Leave it as it is, or blank.`,
 		added: true,
 		behind: true,
 	});

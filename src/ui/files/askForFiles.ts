@@ -9,6 +9,8 @@ import { readAsking } from "./readAsking.ts";
 import { bytesOf, type SavedFile } from "./savedFile.ts";
 
 export interface Opened extends ReadFiles {
+	/** The files as the person knows them. */
+	readonly names: readonly string[];
 	/** The zip that all of it came from, where Save may write to it. */
 	readonly file?: SavedFile;
 }
@@ -64,10 +66,11 @@ async function read(
 	if (!found) return;
 	const bytes = given[0]?.bytes;
 	const problems = [...unread, ...found.problems];
+	const all = { ...found, problems, names: files.map(({ name }) => name) };
 	if (!only || !bytes || !isZip(bytes) || !(unitSheet.file in found.workbook.tables))
-		return opened({ ...found, problems });
-	if (isWhole(problems)) return opened({ ...found, problems, file: { handle: only, seen: bytes } });
-	opened({ ...found, problems: [...problems, notWhole(only.name)] });
+		return opened(all);
+	if (isWhole(problems)) return opened({ ...all, file: { handle: only, seen: bytes } });
+	opened({ ...all, problems: [...problems, notWhole(only.name)] });
 }
 
 /** Saving over a file whose contents were not all understood would lose them. */

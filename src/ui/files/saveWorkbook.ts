@@ -6,6 +6,7 @@ import { computedCsv } from "../../io/computedCsv.ts";
 import { standardTable } from "../../io/standardTable.ts";
 import { writeCsv } from "../../io/writeCsv.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
+import { copyNow } from "../state/descentOf.ts";
 import type { Store } from "../state/store.ts";
 import { askAfterHindrance } from "./askAfterHindrance.ts";
 import { askWhereToSave, canWriteFiles } from "./askWhereToSave.ts";
@@ -36,7 +37,8 @@ export async function saveWorkbook(store: Store, asAnother = false): Promise<voi
 
 async function saveToFile(store: Store, asAnother: boolean): Promise<void> {
 	const { workbook, plan, book } = store.state;
-	const bytes = zipWorkbook(workbook, plan);
+	const { descent } = copyNow(store.state);
+	const bytes = zipWorkbook(workbook, plan, descent);
 	let file = asAnother ? undefined : book.in.file;
 	let hindrance: Hindrance | undefined =
 		file && book.in.saved && firstDay(book.in.saved) !== firstDay(workbook)
@@ -47,7 +49,7 @@ async function saveToFile(store: Store, asAnother: boolean): Promise<void> {
 		if (!file) return;
 		const written = hindrance ? { file, hindrance } : await writeFile(file, bytes);
 		if (!written.hindrance) {
-			return store.markSaved(book, { saved: workbook, file: written.file });
+			return store.markSaved(book, { saved: workbook, file: written.file, descent, own: true });
 		}
 		const answer = await askAfterHindrance(written);
 		if (answer === "leave" || !answer) return;
@@ -58,10 +60,11 @@ async function saveToFile(store: Store, asAnother: boolean): Promise<void> {
 
 function download(store: Store): void {
 	const { workbook, plan, book } = store.state;
+	const { descent } = copyNow(store.state);
 	// The Swedish way of writing a date is the international one, in this computer's own day.
 	const name = nameOf(workbook, new Date().toLocaleDateString("sv"));
-	saveFile(name, zipWorkbook(workbook, plan), "application/zip");
-	store.markSaved(book, { saved: workbook, download: name });
+	saveFile(name, zipWorkbook(workbook, plan, descent), "application/zip");
+	store.markSaved(book, { saved: workbook, download: name, descent, own: true });
 }
 
 function nameOf(workbook: Workbook, savedOn?: string): string {

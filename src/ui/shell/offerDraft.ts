@@ -4,14 +4,14 @@ import type { Workbook } from "../../core/workbook.ts";
 import { byId, type Child, el, fill } from "../dom/el.ts";
 import { shownDayAndYear } from "../format/shownDay.ts";
 import { demoWorkbook } from "../state/demoWorkbook.ts";
-import { type KeptDraft, keptDrafts, readDraft } from "../state/keptDrafts.ts";
+import { type KeptDraft, keptDrafts, type ReadDraft, readDraft } from "../state/keptDrafts.ts";
 import { titleOf } from "./titleOf.ts";
 
 /** What the page does with the answer. */
 interface Ways {
 	start(workbook: Workbook): void;
 	/** A draft is in no file yet. */
-	goOn(draft: Workbook): void;
+	goOn(draft: ReadDraft): void;
 	tell(messages: readonly string[]): void;
 }
 
@@ -76,7 +76,7 @@ function draftDialog({ goOn, tell }: Ways) {
 				return fill(byId("draft-trouble"), damaged);
 			}
 			close();
-			goOn(read.workbook);
+			goOn(read);
 			tell(remarks(draft, read.damaged.map(titleOf)));
 		},
 	};

@@ -1,3 +1,4 @@
+import type { Descent } from "../../core/merge/descent.ts";
 import { say } from "../../core/say.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { FORMAT } from "../../io/migrated.ts";
@@ -17,8 +18,16 @@ export interface Draft {
 /** This window's own draft: two windows never write over each other, nor does the copy of a tab. */
 export const OWN = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
 
-let latest: Workbook | undefined;
-let writing: Workbook | undefined;
+/** A workbook, and where it came from when it was opened or last saved. */
+interface Kept {
+	readonly workbook: Workbook;
+	readonly descent: Descent | undefined;
+}
+
+let latest: Kept | undefined;
+let writing: Kept | undefined;
+/** A draft that was just read: it needs no second copy before it is edited. */
+let read: Workbook | undefined;
 
 /**
  * Keeps the workbook in this browser, and tells in words why where it cannot.
@@ -27,10 +36,13 @@ let writing: Workbook | undefined;
  */
 export async function keepDraft(
 	workbook: Workbook,
+	descent: Descent | undefined,
 	told: (trouble: string | undefined) => void,
 ): Promise<void> {
-	if (workbook === latest) return;
-	latest = workbook;
+	if (workbook === read) return;
+	if (workbook === latest?.workbook && descent === latest.descent) return;
+	read = undefined;
+	latest = { workbook, descent };
 	if (writing) return;
 	showAsOpen(OWN);
 	while (writing !== latest) {
@@ -42,7 +54,7 @@ export async function keepDraft(
 
 /** A draft that was just read needs no second copy before it is edited. */
 export function needsNoCopy(workbook: Workbook): void {
-	latest = workbook;
+	read = workbook;
 }
 
 /** Writes at once what waits for its turn: the page is about to go. */
@@ -50,11 +62,12 @@ export function hurryDraft(): void {
 	if (writing && latest && writing !== latest) void write(latest).catch(() => undefined);
 }
 
-async function write(workbook: Workbook): Promise<void> {
+async function write({ workbook, descent }: Kept): Promise<void> {
 	const head: Draft = { id: OWN, unit: unitNameIn(workbook), keptAt: new Date().toISOString() };
 	await inDrafts("readwrite", ({ heads, workbooks }) => {
 		heads.put(head, OWN);
-		return workbooks.put({ ...workbook, format: workbook.format ?? FORMAT }, OWN);
+		// Rows that both hold are written once.
+		return workbooks.put({ ...workbook, format: workbook.format ?? FORMAT, descent }, OWN);
 	});
 }
 

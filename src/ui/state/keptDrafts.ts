@@ -1,9 +1,11 @@
 import { tablesIn } from "../../core/edit/tablesIn.ts";
+import type { Descent } from "../../core/merge/descent.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { migrated } from "../../io/migrated.ts";
 import { bringOldDrafts } from "./bringOldDrafts.ts";
 import { type Draft, needsNoCopy, OWN } from "./draft.ts";
 import { inDrafts } from "./inDrafts.ts";
+import { keptDescent } from "./keptDescent.ts";
 import { openDrafts } from "./openDrafts.ts";
 
 /** Drafts that are kept, beside those of open windows. */
@@ -18,6 +20,8 @@ export interface ReadDraft {
 	readonly workbook: Workbook;
 	/** Sheets that could not be read any more. */
 	readonly damaged: readonly string[];
+	/** Where it came from when it was opened or last saved, where that was kept. */
+	readonly descent?: Descent;
 }
 
 /** Drafts of earlier visits and of other windows, the one kept last first; none where the browser keeps nothing. */
@@ -50,7 +54,8 @@ export async function readDraft({ id }: Draft): Promise<ReadDraft | undefined> {
 		if (Object.keys(tables).length === 0) return undefined;
 		const workbook = migrated({ tables, format: Number((kept as Workbook).format) || 1 });
 		needsNoCopy(workbook);
-		return { workbook, damaged };
+		const descent = keptDescent((kept as { descent?: unknown }).descent);
+		return { workbook, damaged, ...(descent && { descent }) };
 	} catch {
 		return undefined;
 	}

@@ -1,7 +1,10 @@
+import { withLineIds } from "../../core/edit/withLineIds.ts";
+import type { Descent } from "../../core/merge/descent.ts";
 import { type Plan, plan } from "../../core/plan/plan.ts";
 import type { Problem } from "../../core/problem.ts";
 import type { TextTable, Workbook } from "../../core/workbook.ts";
 import type { SavedFile } from "../files/savedFile.ts";
+import { lineMark } from "./lineMark.ts";
 
 /** Where a workbook is saved. */
 export interface Saved {
@@ -11,6 +14,10 @@ export interface Saved {
 	readonly file?: SavedFile;
 	/** Name among the downloads, where the browser cannot write files. */
 	readonly download?: string;
+	/** Where it comes from, up to its last save; absent where its files remembered nothing. */
+	readonly descent?: Descent;
+	/** Set where it came out of the person's own files, or went into one: not the demo. */
+	readonly own?: true;
 }
 
 /**
@@ -75,10 +82,25 @@ export class Store {
 		};
 	}
 
-	edit(next: Workbook, reading = this.#reading): void {
-		if (next === this.#now.workbook && reading === this.#reading) return;
+	/** What a person entered or changed. Each line entered gets a mark of its own. */
+	edit(next: Workbook): void {
+		if (next === this.#now.workbook) return;
+		const workbook = withLineIds(this.#now.workbook, next, lineMark);
+		this.#goOn({ workbook, book: this.#now.book });
+	}
+
+	/** Sheets out of files in place of those that are there. */
+	takeIn(next: Workbook, reading: readonly Problem[]): void {
 		this.#reading = reading;
 		this.#goOn({ workbook: next, book: this.#now.book });
+	}
+
+	/**
+	 * This workbook and another copy of it as one, to be saved in the same file. It comes from
+	 * both; undo leads back to where it came from before, too.
+	 */
+	bringTogether(workbook: Workbook, descent: Descent): void {
+		this.#goOn({ workbook, book: { in: { ...this.#now.book.in, descent } } });
 	}
 
 	/** Another workbook altogether: one step that can be undone like any other. */

@@ -1,0 +1,12 @@
+import type { Opened } from "./askForFiles.ts";
+
+/** A copy that was opened to be brought together with the workbook on the screen; its page shows it. */
+let waiting: Opened | undefined;
+
+export function otherCopy(): Opened | undefined {
+	return waiting;
+}
+
+export function keepOtherCopy(opened: Opened | undefined): void {
+	waiting = opened;
+}
