@@ -161,6 +161,7 @@ describe("what other programs give", { timeout: 60_000 }, () => {
 		const before = await workbook.table();
 		await workbook.type(0, 2, "40");
 		await drop(workbook, { [name]: readFileSync(join(root, "tests/io/locales", name)) });
+		await workbook.page.getByRole("button", { name: "Open it in place of this one" }).click();
 		await workbook.page.locator("#told p", { hasText: "opened" }).waitFor();
 		await expect.poll(() => workbook.table()).toEqual(before);
 		expect(workbook.errors).toEqual([]);

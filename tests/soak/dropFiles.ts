@@ -1,8 +1,10 @@
 import type { Page } from "playwright-core";
 import type { NamedBytes } from "../../src/io/unzip.ts";
 
-/** Where the page says what became of files; several units' orders have a place of their own. */
-const SAID = "#told p, .progress [role=status]:not(:empty)";
+/** Where the page says what became of files; several units' orders and two copies have places of their own. */
+const SAID = "#told p, .progress [role=status]:not(:empty), .two-copies > *";
+/** Answers that let the files in, where the page asks before it replaces what is there. */
+const REPLACE = /^(Open it in place of this one|Replace the sheets)$/;
 
 /** Drops files on the page and waits until the page has said what became of them. */
 export async function dropFiles(page: Page, files: readonly NamedBytes[]): Promise<void> {
@@ -25,5 +27,9 @@ export async function dropFiles(page: Page, files: readonly NamedBytes[]): Promi
 		},
 		[given, SAID] as const,
 	);
-	await page.locator(SAID).first().waitFor({ state: "attached" });
+	const said = page.locator(SAID).first();
+	const asked = page.getByRole("button", { name: REPLACE });
+	await said.or(asked).first().waitFor({ state: "attached" });
+	if ((await asked.count()) > 0) await asked.click();
+	await said.waitFor({ state: "attached" });
 }
