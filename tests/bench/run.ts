@@ -4,7 +4,17 @@ import { join } from "node:path";
 import { resultsPage } from "./resultsPage.ts";
 
 /** Every benchmark, each in a process of its own so that none pays for what another left behind. */
-const BENCHES = ["plan", "engine", "units", "memory", "combine", "forecast", "record", "page"];
+const BENCHES = [
+	"plan",
+	"engine",
+	"units",
+	"memory",
+	"combine",
+	"forecast",
+	"record",
+	"merge",
+	"page",
+];
 const asked = process.argv.slice(2);
 
 for (const bench of asked.length > 0 ? asked : BENCHES) {

@@ -1,4 +1,4 @@
-const KEY = "basinbook saved by";
+const KEY = "basinbook-saved-by";
 
 /** The name that the person gave, to be known by in other copies; "" where none was given. */
 export function savedBy(): string {
