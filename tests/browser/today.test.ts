@@ -150,7 +150,7 @@ test("by the clock: the stove of the evening before, what is late, what runs, an
 	const evening = await open({}, "", "2027-02-28T19:00:00");
 	const acts = (workbook: WorkbookPage) => workbook.page.locator(".act").allTextContents();
 	expect((await acts(evening))[0]).toMatch(
-		/^20:41 at the latestLight the stove for Morning, Mon 1 Mar/,
+		/^22:56 at the latestLight the stove for Morning, Mon 1 Mar/,
 	);
 	await evening.page.locator("#today-day").selectOption("2027-03-03");
 	await expect.poll(async () => (await acts(evening)).join()).toContain("Wed 3 Mar");

@@ -34,6 +34,10 @@ export interface FireAct {
 	readonly litres: number;
 	readonly fuel: number;
 	readonly fuelMeasure: string;
+	/** Which pots, by number; "" where it does not matter. */
+	readonly pots: string;
+	/** "" where it is lit in any case. */
+	readonly onlyIf: string;
 }
 
 /** One preparation of chlorine solution; ready when the first soak begins. */

@@ -27,6 +27,8 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 				litres,
 				fuel,
 				fuelMeasure: valueIn(row.fuel_measure) ?? "",
+				pots: valueIn(row.pots) ?? "",
+				onlyIf: valueIn(row.only_if) ?? "",
 			} as const,
 		];
 	});

@@ -8,6 +8,14 @@ const SAFETY: ReadonlySet<string> = new Set([
 	"no-usable-lot",
 	"lot-in-use",
 	"too-few-kits",
+	"step-lacking",
+	"not-dosed-for-wet-kits",
+	"stove-booked-twice",
+	"pots-booked-twice",
+	"no-place-for-water",
+	"cooling-too-long",
+	"heating-over-a-day",
+	"boiled-after-use",
 ]);
 
 /** Problems that stop a safe round: a number is missing, or what stands is not enough. */

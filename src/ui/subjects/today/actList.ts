@@ -72,16 +72,22 @@ function title(file: string, words: string): HTMLElement {
 	return el("a", { href: hashOf(file) }, el("strong", {}, words));
 }
 
-function fireWords({ round, forDate, litres, fuel, fuelMeasure }: FireAct): HTMLElement {
+function fireWords(act: FireAct): HTMLElement {
+	const { round, forDate, litres, fuel, fuelMeasure, pots, onlyIf } = act;
 	const { columns } = boilingSheet;
 	const water = shownAs(columns.start_litres, litres);
-	const burnt = shownAs(columns.fuel_quantity, fuel);
+	const burnt = `${shownAs(columns.fuel_quantity, fuel)} ${fuelMeasure}`;
+	const words =
+		pots === ""
+			? say`for ${round}, ${shownDay(forDate)}: boil ${water} L, fuel ${burnt}; cover and leave to cool.`
+			: say`for ${round}, ${shownDay(forDate)}: boil ${water} L in pots ${pots}, fuel ${burnt}; cover and leave to cool.`;
 	return el(
 		"p",
 		{},
 		title(boilingSheet.file, say`Light the stove`),
 		" ",
-		say`for ${round}, ${shownDay(forDate)}: boil ${water} L, fuel ${burnt} ${fuelMeasure}; cover and leave to cool.`,
+		onlyIf !== "" && el("strong", {}, say`if ${onlyIf}:`, " "),
+		words,
 	);
 }
 

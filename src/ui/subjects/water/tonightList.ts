@@ -4,7 +4,7 @@ import { el } from "../../dom/el.ts";
 import { computedGrid } from "../../grid/computedGrid.ts";
 import type { State } from "../../state/store.ts";
 
-const MOST_SHOWN = 7;
+const MOST_SHOWN = 4;
 
 /** What to start on an evening for the next day's rounds, in words, under the plan. */
 export function tonightList(state: State): HTMLElement | undefined {

@@ -21,9 +21,8 @@ export const weekPage: GridPage = {
 			{ class: "under-list" },
 			problemList(state.plan.problems, goTo),
 			tonightList(state),
-			noneReadyLine(state),
 			state.plan.made && farSaferPart(state),
 		),
-		cautionList(dayCautions),
+		el("div", {}, cautionList(dayCautions), noneReadyLine(state)),
 	],
 };
