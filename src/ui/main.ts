@@ -120,7 +120,6 @@ async function opened(files: Opened): Promise<void> {
 async function bringTogether(copy: Opened): Promise<void> {
 	keepOtherCopy(copy);
 	await goTo({ file: twoCopiesTitle.file, line: null, column: "" });
-	view?.paint(store.state);
 }
 
 /** Another workbook from its beginning. */

@@ -3,6 +3,7 @@ import { cellReader } from "./readers/cellReader.ts";
 import { csvReader } from "./readers/csvReader.ts";
 import { descriptionReader } from "./readers/descriptionReader.ts";
 import { draftReader } from "./readers/draftReader.ts";
+import { historyReader } from "./readers/historyReader.ts";
 import { ordersReader } from "./readers/ordersReader.ts";
 import { pastedReader } from "./readers/pastedReader.ts";
 import { spreadsheetReader } from "./readers/spreadsheetReader.ts";
@@ -12,11 +13,12 @@ import { zipReader } from "./readers/zipReader.ts";
 
 /** Every way in, and how many of 1000 cases it is worth: a plan takes as long as hundreds of texts. */
 export const readers: readonly (readonly [Reader, number])[] = [
-	[csvReader, 212],
+	[csvReader, 182],
 	[spreadsheetReader, 40],
 	[unitsReader, 50],
 	[zipReader, 250],
 	[descriptionReader, 150],
+	[historyReader, 30],
 	[ordersReader, 40],
 	[draftReader, 150],
 	[pastedReader, 80],

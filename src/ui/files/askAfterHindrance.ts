@@ -15,10 +15,12 @@ export function askAfterHindrance({ file, hindrance = "failed", reason }: Writte
 			: say`${name} could not be written.`,
 	};
 	const isThere = hindrance === "changed" || hindrance === "other-plan";
+	const together = [["together", say`Bring both together`]] as const;
 	return ask({
 		title: say`The workbook is not saved`,
 		text: [what[hindrance]],
 		answers: [
+			...(hindrance === "changed" ? together : []),
 			["elsewhere", say`Save as another file`],
 			["again", isThere ? say`Replace it` : say`Try again`],
 			["leave", say`Do not save now`],

@@ -13,6 +13,8 @@ export interface Opened extends ReadFiles {
 	readonly names: readonly string[];
 	/** The zip that all of it came from, where Save may write to it. */
 	readonly file?: SavedFile;
+	/** Set where it is the very file that this workbook is saved in, and somebody else wrote to it. */
+	readonly isOwnFile?: true;
 }
 
 type Listener = (opened: Opened) => void;

@@ -2,6 +2,7 @@ import type { Opened } from "./askForFiles.ts";
 
 /** A copy that was opened to be brought together with the workbook on the screen; its page shows it. */
 let waiting: Opened | undefined;
+let tell: () => void = () => undefined;
 
 export function otherCopy(): Opened | undefined {
 	return waiting;
@@ -9,4 +10,10 @@ export function otherCopy(): Opened | undefined {
 
 export function keepOtherCopy(opened: Opened | undefined): void {
 	waiting = opened;
+	tell();
+}
+
+/** Tells the page of copies, while it stands, that another one is there. */
+export function whenOtherCopy(told: () => void): void {
+	tell = told;
 }

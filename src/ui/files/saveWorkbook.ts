@@ -6,11 +6,16 @@ import { computedCsv } from "../../io/computedCsv.ts";
 import { standardTable } from "../../io/standardTable.ts";
 import { writeCsv } from "../../io/writeCsv.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
+import { hashOf } from "../shell/hashOf.ts";
 import { copyNow } from "../state/descentOf.ts";
 import type { Store } from "../state/store.ts";
+import { twoCopiesTitle } from "../subjects/copies/twoCopiesTitle.ts";
 import { askAfterHindrance } from "./askAfterHindrance.ts";
 import { askWhereToSave, canWriteFiles } from "./askWhereToSave.ts";
+import { keepOtherCopy } from "./otherCopy.ts";
 import { proposedName } from "./proposedName.ts";
+import { readAsking } from "./readAsking.ts";
+import type { SavedFile } from "./savedFile.ts";
 import { saveFile } from "./saveFile.ts";
 import { type Hindrance, writeFile } from "./writeFile.ts";
 
@@ -53,9 +58,19 @@ async function saveToFile(store: Store, asAnother: boolean): Promise<void> {
 		}
 		const answer = await askAfterHindrance(written);
 		if (answer === "leave" || !answer) return;
+		if (answer === "together") return showTogether(written.file);
 		file = answer === "again" ? written.file : undefined;
 		hindrance = undefined;
 	}
+}
+
+/** Takes what somebody else put into the file as another copy; once both are together, Save writes over it. */
+async function showTogether(file: SavedFile): Promise<void> {
+	const { name } = file.handle;
+	const read = await readAsking([{ name, bytes: file.seen }]);
+	if (!read) return;
+	keepOtherCopy({ ...read, names: [name], file, isOwnFile: true });
+	location.hash = hashOf(twoCopiesTitle.file);
 }
 
 function download(store: Store): void {

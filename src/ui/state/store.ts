@@ -98,9 +98,12 @@ export class Store {
 	/**
 	 * This workbook and another copy of it as one, to be saved in the same file. It comes from
 	 * both; undo leads back to where it came from before, too.
+	 *
+	 * @param file that file, where somebody else wrote the other copy into it
 	 */
-	bringTogether(workbook: Workbook, descent: Descent): void {
-		this.#goOn({ workbook, book: { in: { ...this.#now.book.in, descent } } });
+	bringTogether(workbook: Workbook, descent: Descent, file = this.#now.book.in.file): void {
+		const saved = { ...this.#now.book.in, descent, ...(file && { file }) };
+		this.#goOn({ workbook, book: { in: saved } });
 	}
 
 	/** Another workbook altogether: one step that can be undone like any other. */

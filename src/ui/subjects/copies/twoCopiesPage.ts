@@ -2,7 +2,7 @@ import type { Side } from "../../../core/merge/conflict.ts";
 import { say } from "../../../core/say.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { askForFiles, type Opened } from "../../files/askForFiles.ts";
-import { keepOtherCopy, otherCopy } from "../../files/otherCopy.ts";
+import { keepOtherCopy, otherCopy, whenOtherCopy } from "../../files/otherCopy.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { keepSavedBy, savedBy } from "../../state/savedBy.ts";
@@ -36,7 +36,7 @@ class TwoCopiesView implements View {
 		});
 		name.addEventListener("change", () => keepSavedBy(name.value));
 		const choose = el("button", { type: "button", class: "main" }, say`Choose the other copy`);
-		choose.addEventListener("click", () => askForFiles((opened) => this.#take(opened)));
+		choose.addEventListener("click", () => askForFiles(keepOtherCopy));
 		fill(
 			place,
 			el(
@@ -60,6 +60,7 @@ class TwoCopiesView implements View {
 			this.#result,
 		);
 		this.paint(around.store.state);
+		whenOtherCopy(() => this.paint(around.store.state));
 	}
 
 	paint(state: State): void {
@@ -73,17 +74,14 @@ class TwoCopiesView implements View {
 
 	show(): void {}
 
-	destroy(): void {}
-
-	#take(opened: Opened): void {
-		keepOtherCopy(opened);
-		this.paint(this.#around.store.state);
+	destroy(): void {
+		whenOtherCopy(() => undefined);
 	}
 
 	#contents(state: State, other: Opened): Child[] {
 		const found = previewOf(state, other);
 		const leave = el("button", { type: "button" }, say`Leave them apart`);
-		leave.addEventListener("click", () => this.#leave());
+		leave.addEventListener("click", () => keepOtherCopy(undefined));
 		if ("why" in found)
 			return [
 				el("h2", {}, say`The other copy cannot be brought together with this workbook`),
@@ -175,15 +173,11 @@ class TwoCopiesView implements View {
 			return;
 		}
 		const { workbook, descent } = chosen(this.#choices);
+		const other = otherCopy();
 		keepOtherCopy(undefined);
-		this.#around.store.bringTogether(workbook, descent);
+		this.#around.store.bringTogether(workbook, descent, other?.isOwnFile && other.file);
 		this.#around.tell([
 			say`Both copies are one workbook now; Undo takes that back in one step. Save it, and give everyone this file.`,
 		]);
-	}
-
-	#leave(): void {
-		keepOtherCopy(undefined);
-		this.paint(this.#around.store.state);
 	}
 }

@@ -1,0 +1,68 @@
+import assert from "node:assert/strict";
+import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
+import { rootDescent } from "../../../src/core/merge/rootDescent.ts";
+import { clearForm } from "../../../src/io/history/clearForm.ts";
+import { historyText } from "../../../src/io/history/historyText.ts";
+import { readHistory } from "../../../src/io/history/readHistory.ts";
+import { rememberedDescent } from "../../../src/io/history/rememberedDescent.ts";
+import { readFiles } from "../../../src/io/readFiles.ts";
+import { expectPlain } from "../expectPlain.ts";
+import type { Reader } from "../fuzzed.ts";
+import { sampleFiles } from "../sample.ts";
+import { TROUBLE, textBytes } from "../textBytes.ts";
+
+const workbook = clearForm(
+	readFiles(sampleFiles.filter(({ name }) => /kits|uses|rounds/.test(name))).workbook,
+);
+const root = rootDescent(workbook);
+const whole = historyText(root);
+const used = whole
+	.replace('"changed":[]', '"changed":[[0,2,"note",0]]')
+	.replace('"gone":[]', '"gone":[[0,90,2,0]]');
+const pieces = [
+	"[",
+	"]",
+	"{",
+	"}",
+	'"',
+	":",
+	",",
+	"0",
+	"-1",
+	"1e9",
+	"99999",
+	"null",
+	"[]",
+	"{}",
+	".",
+];
+const keys = [
+	'"saves":',
+	'"sheets":',
+	'"rows":',
+	'"gone":',
+	'"changed":',
+	'"__proto__":',
+	'"kits.csv":',
+];
+
+export const historyReader: Reader = {
+	name: "history",
+	seeds: [whole, used, '{"basinbook_history":1,"saves":[["a","",""]],"sheets":{}}'].map(textBytes),
+	words: [...TROUBLE, ...pieces, ...keys].map(textBytes),
+	check(input) {
+		const { history, problems } = readHistory(input);
+		expectPlain(problems, new TextDecoder().decode(input));
+		assert.ok(problems.every(({ weight }) => weight === "advice"));
+		assert.equal(history === undefined, problems.length === 1, "not used, and no word of it");
+		if (!history) return;
+		const descent = rememberedDescent(workbook, history);
+		for (const [file, { rows }] of Object.entries(workbook.tables))
+			assert.equal(descent.sheets[file]?.origins.length, rows.length, "a row from nowhere");
+		const again = readHistory(textBytes(historyText(descent)));
+		assert.deepEqual(rememberedDescent(workbook, again.history).saves, descent.saves);
+		const together = mergeCopies({ workbook, descent }, { workbook, descent: root }).workbook;
+		for (const [file, { rows }] of Object.entries(workbook.tables))
+			assert.equal(together.tables[file]?.rows.length, rows.length, "a line lost or made");
+	},
+};
