@@ -42,3 +42,4 @@ export { severalUnitsPage } from "./subjects/units/severalUnitsPage.ts";
 export { boilingPage } from "./subjects/water/boilingPage.ts";
 export { tonightPage } from "./subjects/water/tonightPage.ts";
 export { waterPage } from "./subjects/water/waterPage.ts";
+export { weekPlanPage } from "./subjects/week/weekPlanPage.ts";

@@ -69,9 +69,11 @@ export interface GridPage {
 	headline?(state: State): string | undefined;
 	/** What the page is for, where that depends on the workbook. */
 	aboutNow?(state: State): string;
-	/** The picture over the grid with the sentence that says what it shows, in so many pixels of width. */
+	/** The picture after the grid with the sentence that says what it shows, in so many pixels of width. */
 	over?(state: State, room: number): HTMLElement | undefined;
-	/** A part over the grid that a person works with. */
+	/** The way to other cells of a long page, over the grid. */
+	turner?(turning: Turning): SheetPart;
+	/** A part after the grid that a person works with. */
 	part?(around: Surroundings): SheetPart;
 	/** What can hurt someone in the act that the page is about. */
 	readonly cautions?: readonly string[];
@@ -95,6 +97,12 @@ export interface OwnPage {
 export interface SheetPart {
 	readonly element: HTMLElement;
 	paint(state: State): void;
+}
+
+/** What turns the cells of a page needs: `turned` has them painted as they are now. */
+export interface Turning {
+	readonly store: Store;
+	turned(): void;
 }
 
 /** Something made for paper: what its button says, and its pages. */

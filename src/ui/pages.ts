@@ -47,6 +47,7 @@ import { wardSolutionSheet } from "../core/sheets/wardSolution.ts";
 import { wardUseSheet } from "../core/sheets/wardUse.ts";
 import { waterSheet } from "../core/sheets/water.ts";
 import { waterSourcesSheet } from "../core/sheets/waterSources.ts";
+import { weekPlanSheet } from "../core/sheets/weekPlan.ts";
 import { weekTotalSheet } from "../core/sheets/weekTotal.ts";
 import { later } from "./dom/later.ts";
 import type * as OnPages from "./onPages.ts";
@@ -99,6 +100,7 @@ export const questions: readonly PageQuestion[] = [
 			page(mondayTitle, (its) => its.mondayPage),
 			planPage,
 			page(tonightSheet, (its) => its.tonightPage),
+			page(weekPlanSheet, (its) => its.weekPlanPage),
 			plainPage(dayPlanSheet),
 			plainPage(weekTotalSheet),
 			plainPage(howSafeSheet),

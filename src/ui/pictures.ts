@@ -8,3 +8,4 @@ export { costPicture } from "./subjects/order/costPicture.ts";
 export { timelinePicture } from "./subjects/rounds/timelinePicture.ts";
 export { stockPicture } from "./subjects/store/stockPicture.ts";
 export { coolingPicture } from "./subjects/water/coolingPicture.ts";
+export { weeksPicture } from "./subjects/week/weeksPicture.ts";

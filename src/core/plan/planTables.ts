@@ -33,6 +33,7 @@ import { boilingTable } from "./water/boilingTable.ts";
 import { type FiresOfPlan, firesOfPlan } from "./water/firesOfPlan.ts";
 import { tonightTable } from "./water/tonightTable.ts";
 import { waterTable } from "./water/waterTable.ts";
+import { weekPlanTable } from "./weekPlanTable.ts";
 import { weekTotalTable } from "./weekTotalTable.ts";
 
 export interface PlanTables {
@@ -79,6 +80,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 		compared: [mixingTable(unit, firstDay)],
 		views: [
 			howSafeTable(unit, cover, period, byDay, store.items, fires),
+			weekPlanTable(unit, litres, days),
 			forecastTable(unit, days),
 			scorecardTable(unit.register),
 			kitCoverTable(cover),

@@ -22,11 +22,13 @@ import { tonightSheet } from "./tonight.ts";
 import { wallTableSheet } from "./wallTable.ts";
 import { wardUseSheet } from "./wardUse.ts";
 import { waterSheet } from "./water.ts";
+import { weekPlanSheet } from "./weekPlan.ts";
 import { weekTotalSheet } from "./weekTotal.ts";
 
 /** Every sheet that the plan fills in, in the order of the format; problems.csv comes after them. */
 export const computedSheets: readonly Sheet[] = [
 	dayPlanSheet,
+	weekPlanSheet,
 	weekTotalSheet,
 	howSafeSheet,
 	forecastSheet,

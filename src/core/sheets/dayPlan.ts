@@ -1,13 +1,12 @@
-import { type Column, computed } from "../column.ts";
+import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { byColumn, columnKey, type Part } from "./columnKey.ts";
-import { amount, day, wholeAmount, words } from "./computedValues.ts";
+import { columnKey, type Part } from "./columnKey.ts";
+import { day, wholeAmount, words } from "./computedValues.ts";
+import { measureColumns } from "./measureColumns.ts";
 import {
 	kitMeasures,
 	type Measure,
-	type MeasureColumn,
-	type PlanMeasures,
 	planMeasures,
 	solutionMeasures,
 	supplyMeasures,
@@ -20,7 +19,7 @@ export const dayPlanSheet = sheet({
 	about: say`What each day is expected to bring, and what to set aside for it.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
-		...columnsOf(kitMeasures),
+		...measureColumns(kitMeasures),
 		kits_needed: computed({
 			label: say`Kits needed`,
 			unit: say`kits`,
@@ -35,14 +34,14 @@ export const dayPlanSheet = sheet({
 			decimals: 0,
 			help: say`Kits the unit has in service.`,
 		}),
-		...columnsOf(solutionMeasures),
+		...measureColumns(solutionMeasures),
 		chlorine_product: computed({
 			label: say`Product`,
 			unit: "",
 			value: words(),
 			help: say`The product in use.`,
 		}),
-		...columnsOf(supplyMeasures),
+		...measureColumns(supplyMeasures),
 	},
 });
 
@@ -56,13 +55,4 @@ export function dayColumn(measure: Measure, part: Part): DayColumn | undefined {
 
 function isDayColumn(key: string): key is DayColumn {
 	return Object.hasOwn(dayPlanSheet.columns, key);
-}
-
-function columnsOf<M extends PlanMeasures>(measures: M) {
-	return byColumn(measures, (key, part): Column<number | null> => {
-		const { unit, ...measure } = measures[key] as M[string];
-		const { label, help, decimals, unit: own = unit } = measure[part] as MeasureColumn;
-		const up = part === "setAside" ? ({ rounds: "up" } as const) : {};
-		return computed({ label, unit: own, value: amount(), decimals, ...up, help });
-	});
 }

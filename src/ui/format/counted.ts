@@ -29,6 +29,7 @@ const things = {
 	sheet: [(n) => say`${n} sheet`, (n) => say`${n} sheets`],
 	tablet: [(n) => say`${n} tablet`, (n) => say`${n} tablets`],
 	unit: [(n) => say`${n} unit`, (n) => say`${n} units`],
+	week: [(n) => say`${n} week`, (n) => say`${n} weeks`],
 } as const satisfies Record<string, readonly [one: Words, many: Words]>;
 
 /** "1 pack", "12 packs". */

@@ -27,6 +27,7 @@ export class SheetView implements View {
 	readonly #about = el("p", {});
 	readonly #over = el("div", { class: "over" });
 	readonly #under = el("div", { class: "under" });
+	readonly #turner: SheetPart | undefined;
 	readonly #part: SheetPart | undefined;
 	readonly #desk: Desk;
 	readonly #tools: SheetTools;
@@ -37,6 +38,8 @@ export class SheetView implements View {
 		this.#page = page;
 		this.#on = on;
 		this.#around = around;
+		const { store } = around;
+		this.#turner = on.turner?.({ store, turned: () => this.paint(store.state) });
 		this.#part = on.part?.(around);
 		const { over, part, cautions } = on;
 		const tallest = over || part || cautions ? BESIDE_MORE : ALONE;
@@ -54,6 +57,7 @@ export class SheetView implements View {
 					fold("about", say`What this page is for`, this.#about),
 					fold("tools-fold", say`Tools`, this.#tools.element),
 				),
+				this.#turner?.element,
 				this.#tools.below,
 				this.#desk.element,
 				this.#part?.element,
@@ -72,6 +76,7 @@ export class SheetView implements View {
 		this.#about.textContent = aboutNow?.(state) ?? this.#page.about ?? "";
 		const room = this.#over.clientWidth || window.innerWidth - 32;
 		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
+		this.#turner?.paint(state);
 		this.#part?.paint(state);
 		this.#desk.paint(state);
 		this.#tools.paint();

@@ -4,18 +4,21 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { birthsSheet } from "../../../core/sheets/births.ts";
 import { type DayColumn, dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
+import { weekPlanSheet } from "../../../core/sheets/weekPlan.ts";
 import { weekTotalSheet } from "../../../core/sheets/weekTotal.ts";
+import { DAYS_PER_WEEK } from "../../../core/values/date.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownCell } from "../../format/shownFigure.ts";
 import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
 import { problemsAt } from "../../sheet/problemsAt.ts";
-import { daysOf } from "../../state/daysOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { birthsOfDays } from "./birthsOfDays.ts";
+import { type WeekRow, weekFigure } from "./weekFigure.ts";
 import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
+import type { ShownWeek } from "./weeksOf.ts";
 
 type DayRow = ComputedRow<typeof dayPlanSheet>;
 type TotalRow = ComputedRow<typeof weekTotalSheet>;
@@ -28,11 +31,13 @@ const NARROW_SCREEN_PX = 640;
 const DAY_PX = 82;
 const TOTAL_PX = 96;
 
-/** The plan with days across and measures down, the whole period at the right. */
-export function weekGrid(state: State): GridModel {
-	const rows: readonly DayRow[] = rowsOf(state.plan, dayPlanSheet);
-	const days = daysOf(state);
+/** A week of the plan with days across and measures down; at the right the week, where there are more, and the whole period. */
+export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
+	const all: readonly DayRow[] = rowsOf(state.plan, dayPlanSheet);
+	const rows = all.slice(at * DAYS_PER_WEEK, at * DAYS_PER_WEEK + days.length);
 	const totals = totalsOf(state);
+	const isOneOfMany = all.length > days.length;
+	const week = isOneOfMany ? rowsOf(state.plan, weekPlanSheet)[at] : undefined;
 	const births = birthsOfDays(state);
 	const problems = problemsAt(state.plan.problems, birthsSheet.file);
 	const dayColumns = days.map((date): GridColumn => {
@@ -88,7 +93,9 @@ export function weekGrid(state: State): GridModel {
 		};
 	};
 	return {
-		name: say`The plan: days across, measures down`,
+		name: isOneOfMany
+			? say`The plan, week ${at + 1}: days across, measures down`
+			: say`The plan: days across, measures down`,
 		columns: [
 			{
 				key: "measure",
@@ -98,10 +105,11 @@ export function weekGrid(state: State): GridModel {
 				width: window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX,
 			},
 			...dayColumns,
+			...(isOneOfMany ? [weekColumn(days.length)] : []),
 			{
 				key: "total",
 				label: say`In all`,
-				unit: counted(days.length, "day"),
+				unit: counted(all.length, "day"),
 				numeric: true,
 				width: TOTAL_PX,
 			},
@@ -115,9 +123,33 @@ export function weekGrid(state: State): GridModel {
 			const measure = weekMeasures[row];
 			if (!measure) return { kind: "label", text: "" };
 			if (column === 0) return labelCell(measure, rows[0], totals);
+			if (isOneOfMany && column === days.length + 1) return weekCell(week, measure);
 			if (column > days.length) return totalCell(measure);
 			return row === 0 ? birthsCell(measure, column - 1) : dayCell(measure, column - 1);
 		},
+	};
+}
+
+function weekColumn(days: number): GridColumn {
+	return {
+		key: "week",
+		label: say`The week`,
+		unit: counted(days, "day"),
+		numeric: true,
+		width: TOTAL_PX,
+	};
+}
+
+/** What the week brings as a whole; where days do not add up, nothing. */
+function weekCell(week: WeekRow | undefined, measure: WeekMeasure): GridCell {
+	const large = weekFigure(week, measure.large);
+	const small = weekFigure(week, measure.small?.column);
+	return {
+		...figureCell("computed", large, measure.large),
+		...(small && measure.small
+			? { beneath: `${measure.small.word} ${figureText(small, measure.small.column)}` }
+			: {}),
+		figures: [large, small].filter(isThere),
 	};
 }
 

@@ -8,6 +8,8 @@ import { dayCautions } from "./dayCautions.ts";
 import { farSaferPart } from "./farSaferPart.ts";
 import { weekCells } from "./weekCells.ts";
 import { weekHeadline } from "./weekHeadline.ts";
+import { isStartedFor, shownWeek } from "./weeksOf.ts";
+import { weekTurner } from "./weekTurner.ts";
 import { weekWords } from "./weekWords.ts";
 
 /** The plan, and under it what to put right, what to start tonight and the cautions. */
@@ -15,14 +17,18 @@ export const weekPage: GridPage = {
 	cells: weekCells,
 	headline: weekHeadline,
 	aboutNow: weekWords,
-	under: (state, goTo) => [
-		el(
-			"div",
-			{ class: "under-list" },
-			problemList(state.plan.problems, goTo),
-			tonightList(state),
-			state.plan.made && farSaferPart(state),
-		),
-		el("div", {}, cautionList(dayCautions), noneReadyLine(state)),
-	],
+	turner: weekTurner,
+	under(state, goTo) {
+		const week = shownWeek(state);
+		return [
+			el(
+				"div",
+				{ class: "under-list" },
+				problemList(state.plan.problems, goTo),
+				week && tonightList(state, isStartedFor(week)),
+				state.plan.made && farSaferPart(state),
+			),
+			el("div", {}, cautionList(dayCautions), noneReadyLine(state)),
+		];
+	},
 };

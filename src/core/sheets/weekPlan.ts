@@ -1,0 +1,27 @@
+import { computed } from "../column.ts";
+import { say } from "../say.ts";
+import { sheet } from "../sheet.ts";
+import { day, words } from "./computedValues.ts";
+import { measureColumns } from "./measureColumns.ts";
+import { kitMeasures, solutionMeasures, supplyMeasures } from "./planMeasures.ts";
+
+/** One row a week: seven days from the first day of the plan on, the last one with what days are left. */
+export const weekPlanSheet = sheet({
+	file: "week-plan.csv",
+	title: say`The plan, week by week`,
+	about: say`What each week is expected to bring, and what to set aside for the whole of it. A week's set-aside comes from the week's own distribution; adding up its days would be too much.`,
+	columns: {
+		from: computed({ label: say`From`, unit: "", value: day(), help: say`First day of the week.` }),
+		to: computed({ label: say`To`, unit: "", value: day(), help: say`Last day of the week.` }),
+		...measureColumns(kitMeasures),
+		...measureColumns(solutionMeasures),
+		product_unit: computed({
+			label: say`Product in`,
+			unit: "",
+			value: words(),
+			coded: true,
+			help: say`What the product is measured out in.`,
+		}),
+		...measureColumns(supplyMeasures),
+	},
+});

@@ -1,0 +1,42 @@
+import { say } from "../../../core/say.ts";
+import { el } from "../../dom/el.ts";
+import { SemanticTable } from "../../grid/library/semanticTable.ts";
+import type { PrintOut } from "../../page.ts";
+import { headLine } from "../../print/paperHead.ts";
+import { printedFoot } from "../../print/printedHead.ts";
+import { cautionList } from "../../sheet/cautionList.ts";
+import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
+import { tonightList } from "../water/tonightList.ts";
+import { dayCautions } from "./dayCautions.ts";
+import { weekGrid } from "./weekGrid.ts";
+import { weekHeadline } from "./weekHeadline.ts";
+import { isStartedFor, type ShownWeek, weeksOf } from "./weeksOf.ts";
+import { weekName } from "./weekTurner.ts";
+
+/** Every week of the plan, a page each. */
+export const everyWeekOut: PrintOut = {
+	name: say`Print every week`,
+	pages: (state) => weeksOf(state).map((week) => weekPaper(state, week)),
+};
+
+/** One week of the plan on a page: its days across, and room to write and to sign. */
+export function weekPaper(state: State, week: ShownWeek): HTMLElement {
+	const table = new SemanticTable();
+	table.show(weekGrid(state, week));
+	return el(
+		"section",
+		{ class: "week-paper lying" },
+		headLine(unitSetting(state, "unit_name") ?? "", weekName(week)),
+		el("h1", {}, weekHeadline(state)),
+		week.of > 1 && el("p", { class: "paper-small" }, say`Week ${week.at + 1} of ${week.of}`),
+		table.element,
+		el(
+			"div",
+			{ class: "under" },
+			tonightList(state, isStartedFor(week)) ?? el("div", {}),
+			cautionList(dayCautions),
+		),
+		...printedFoot(),
+	);
+}
