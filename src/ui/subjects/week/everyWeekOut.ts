@@ -11,8 +11,8 @@ import { tonightList } from "../water/tonightList.ts";
 import { dayCautions } from "./dayCautions.ts";
 import { weekGrid } from "./weekGrid.ts";
 import { weekHeadline } from "./weekHeadline.ts";
+import { weekName } from "./weekName.ts";
 import { isStartedFor, type ShownWeek, weeksOf } from "./weeksOf.ts";
-import { weekName } from "./weekTurner.ts";
 
 /** Every week of the plan, a page each. */
 export const everyWeekOut: PrintOut = {

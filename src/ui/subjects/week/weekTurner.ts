@@ -1,12 +1,12 @@
 import { say } from "../../../core/say.ts";
 import { weekPlanSheet } from "../../../core/sheets/weekPlan.ts";
 import { el, fill } from "../../dom/el.ts";
-import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import type { SheetPart, Turning } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
 import { everyWeekOut } from "./everyWeekOut.ts";
+import { weekName } from "./weekName.ts";
 import { chooseWeek, type ShownWeek, shownWeek, weeksOf } from "./weeksOf.ts";
 
 /** The way from week to week of a long plan, over its cells; a plan of a week needs none. */
@@ -79,12 +79,4 @@ export function weekTurner({ store, turned }: Turning): SheetPart {
 /** Left out where there is no room for it. */
 function roomy(words: string): HTMLElement {
 	return el("span", { class: "roomy" }, words);
-}
-
-/** @example "Mon 8 Mar to Sun 14 Mar 2027" */
-export function weekName({ days }: ShownWeek): string {
-	const [first = "", last = first] = [days[0], days.at(-1)];
-	return days.length === 1
-		? shownDayAndYear(first)
-		: say`${shownDay(first)} to ${shownDayAndYear(last)}`;
 }
