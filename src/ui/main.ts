@@ -1,3 +1,4 @@
+import { settingEntry } from "../core/edit/begin/settingEntry.ts";
 import { isEmpty } from "../core/edit/emptyWorkbook.ts";
 import type { Place } from "../core/problem.ts";
 import { say } from "../core/say.ts";
@@ -6,7 +7,7 @@ import { readCopy } from "../io/history/readCopy.ts";
 import { byId, el, fill } from "./dom/el.ts";
 import { bringWhenIdle } from "./dom/later.ts";
 import { askBeforeReplacing } from "./files/askBeforeReplacing.ts";
-import { type Opened, takeDroppedFiles } from "./files/askForFiles.ts";
+import { askForFiles, type Opened, takeDroppedFiles } from "./files/askForFiles.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { keepOtherCopy } from "./files/otherCopy.ts";
 import { FindDialog } from "./find/findDialog.ts";
@@ -22,6 +23,7 @@ import { paintRail, setUpMenu, unfold } from "./shell/paintRail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/paintTopBar.ts";
 import { routedPage } from "./shell/routedPage.ts";
 import { setUpKeys } from "./shell/setUpKeys.ts";
+import { paintRole, setUpRole } from "./shell/setUpRole.ts";
 import { demoWorkbook } from "./state/demoWorkbook.ts";
 import { descentOf } from "./state/descentOf.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
@@ -30,6 +32,7 @@ import { type Saved, Store } from "./state/store.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
 import { twoCopiesTitle } from "./subjects/copies/twoCopiesTitle.ts";
 import { mondayTitle } from "./subjects/monday/mondayTitle.ts";
+import { storekeeperTitle } from "./subjects/store/storekeeperTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
@@ -81,6 +84,7 @@ async function stand(page: Page): Promise<void> {
 function paintShell(): void {
 	const { state } = store;
 	paintRail(byId("rail"), state, view?.file ?? "");
+	paintRole(state);
 	paintTopBar(state, draftTrouble);
 	fill(byId("printed-head"), ...printedHead(state));
 	fill(byId("printed-foot"), ...printedFoot());
@@ -134,8 +138,15 @@ function goToBeginning(workbook: Workbook): void {
 		? beginTitle.file
 		: view?.file === beginTitle.file
 			? planTitle.file
-			: undefined;
+			: beginsInStore(workbook)
+				? storekeeperTitle.file
+				: undefined;
 	if (file) void goTo({ file, line: null, column: "" });
+}
+
+/** Where the address names no page, a copy of the store begins with the storekeeper's. */
+function beginsInStore(workbook: Workbook): boolean {
+	return location.hash === "" && settingEntry("role").read(workbook) === "store";
 }
 
 store.subscribe((state) => {
@@ -151,6 +162,7 @@ window.addEventListener("pagehide", hurryDraft);
 const ways = {
 	start,
 	goOn: ({ workbook, descent }: ReadDraft) => start(workbook, descent ? { descent } : {}),
+	openFiles: () => askForFiles((files) => void opened(files)),
 	tell,
 };
 const find = new FindDialog(() => store.state, goTo);
@@ -169,6 +181,7 @@ setUpTopBar(store, (files) => void opened(files), {
 	earlierDrafts: () => showEarlierDrafts(ways),
 });
 setUpMenu(byId("menu"), byId("rail"));
+setUpRole(store);
 takeDroppedFiles(document.body, (files) => void opened(files));
 byId("skip").addEventListener("click", (event) => {
 	event.preventDefault();

@@ -52,6 +52,7 @@ import { weekTotalSheet } from "../core/sheets/weekTotal.ts";
 import { later } from "./dom/later.ts";
 import type * as OnPages from "./onPages.ts";
 import type { GridPage, OwnPage, Page, PageTitle, SheetPage } from "./page.ts";
+import type { QuestionName } from "./shell/questionOrder.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
 import { whatIfTitle } from "./subjects/compare/whatIfTitle.ts";
 import { twoCopiesTitle } from "./subjects/copies/twoCopiesTitle.ts";
@@ -70,8 +71,12 @@ import { weekMeasures } from "./subjects/week/weekMeasures.ts";
 import { weekPage } from "./subjects/week/weekPage.ts";
 
 export interface PageQuestion {
+	/** By which an order of questions names it. */
+	readonly name: QuestionName;
 	readonly question: string;
 	readonly pages: readonly Page[];
+	/** What is rarely needed: folded away under the others. */
+	readonly more: readonly Page[];
 }
 
 /** The plan itself, which the first screen needs; a wrong address leads here too. */
@@ -94,6 +99,7 @@ const onCopies = later(() => import("./subjects/copies/twoCopiesPage.ts"));
 /** The workbook in its order: the questions people ask, and the pages that answer them. */
 export const questions: readonly PageQuestion[] = [
 	{
+		name: "week",
 		question: say`This week`,
 		pages: [
 			firstPage,
@@ -101,25 +107,27 @@ export const questions: readonly PageQuestion[] = [
 			planPage,
 			page(tonightSheet, (its) => its.tonightPage),
 			page(weekPlanSheet, (its) => its.weekPlanPage),
-			plainPage(dayPlanSheet),
-			plainPage(weekTotalSheet),
-			plainPage(howSafeSheet),
 			{ ...monthTitle, load: async () => (await onMonth.bring()).monthPage },
 			page(beginTitle, (its) => its.beginPage),
 		],
+		more: [plainPage(dayPlanSheet), plainPage(weekTotalSheet), plainPage(howSafeSheet)],
 	},
 	{
+		name: "coming",
 		question: say`What is coming?`,
 		pages: [
 			page(forecastSheet, (its) => its.forecastPage),
 			page(birthsSheet, (its) => its.birthsPage),
 			page(recordsSheet, (its) => its.recordsPage),
+		],
+		more: [
 			plainPage(pastPlansSheet),
 			page(scorecardSheet, (its) => its.scorecardPage),
 			plainPage(hoursSheet),
 		],
 	},
 	{
+		name: "ready",
 		question: say`What must be ready?`,
 		pages: [
 			page(kitCoverSheet, (its) => its.kitCoverPage),
@@ -130,6 +138,8 @@ export const questions: readonly PageQuestion[] = [
 			plainPage(usesSheet),
 			plainPage(roundsDoneSheet),
 			page(checksSheet, (its) => its.checksPage),
+		],
+		more: [
 			page(kitHistoryTitle, (its) => its.kitHistoryPage),
 			plainPage(kitsSheet),
 			plainPage(roundsSheet),
@@ -137,6 +147,7 @@ export const questions: readonly PageQuestion[] = [
 		],
 	},
 	{
+		name: "mix",
 		question: say`What do we mix and boil?`,
 		pages: [
 			page(mixingSheet, (its) => its.mixingPage),
@@ -145,50 +156,61 @@ export const questions: readonly PageQuestion[] = [
 			page(labelsTitle, (its) => its.labelsPage),
 			page(wallTableSheet, (its) => its.wallTablePage),
 			page(strengthSheet, (its) => its.strengthPage),
+			page(boilingSheet, (its) => its.boilingPage),
+		],
+		more: [
 			plainPage(strengthReadingsSheet),
 			page(productCompareSheet, (its) => its.productComparePage),
-			page(boilingSheet, (its) => its.boilingPage),
 			page(waterSheet, (its) => its.waterPage),
 			page(wardSolutionSheet, (its) => its.wardSolutionPage),
 			page(wardUseSheet, (its) => its.wardUsePage),
 		],
 	},
 	{
+		name: "fetch",
 		question: say`What do we fetch?`,
 		pages: [
 			page(storekeeperTitle, (its) => its.storekeeperPage),
 			page(orderSheet, (its) => its.orderPage),
 			page(placedSheet, (its) => its.placedPage),
-			page(supplyUseSheet, (its) => its.supplyUsePage),
 			page(stockSheet, (its) => its.stockPage),
 			page(stockAheadSheet, (its) => its.stockAheadPage),
-			page(lotsSheet, (its) => its.lotsPage),
 			page(journalSheet, (its) => its.journalPage),
+		],
+		more: [
+			page(supplyUseSheet, (its) => its.supplyUsePage),
+			page(lotsSheet, (its) => its.lotsPage),
 			page(severalUnitsTitle, (its) => its.severalUnitsPage),
 			page(costsSheet, (its) => its.costsPage),
 		],
 	},
 	{
+		name: "how",
 		question: say`How we work here`,
 		pages: [
 			plainPage(unitSheet),
 			page(whatIfTitle, (its) => its.whatIfPage),
-			plainPage(keptSettingsSheet),
 			plainPage(stepsSheet),
 			plainPage(usageSheet),
+			page(disagreementsTitle, (its) => its.disagreementsPage),
+			{ ...twoCopiesTitle, load: async () => (await onCopies.bring()).twoCopiesPage },
+		],
+		more: [
+			plainPage(keptSettingsSheet),
 			plainPage(itemsSheet),
 			plainPage(chlorineSheet),
 			plainPage(kindsSheet),
 			plainPage(treatmentsSheet),
 			plainPage(waterSourcesSheet),
-			page(disagreementsTitle, (its) => its.disagreementsPage),
-			{ ...twoCopiesTitle, load: async () => (await onCopies.bring()).twoCopiesPage },
 		],
 	},
 ];
 
 /** Every page of the workbook. */
-export const pages: readonly Page[] = questions.flatMap((question) => question.pages);
+export const pages: readonly Page[] = questions.flatMap(({ pages: first, more }) => [
+	...first,
+	...more,
+]);
 
 const byFile = new Map(pages.map((page) => [page.file, page]));
 

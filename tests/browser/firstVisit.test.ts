@@ -60,9 +60,8 @@ describe.each([
 		const workbook = await WorkbookPage.open(browser, site, {}, "");
 		const { page } = workbook;
 		done("open the page");
-		await tabTo(page, "New");
-		await page.keyboard.press("Enter");
-		await tabTo(page, "Start empty");
+		await page.getByRole("dialog", { name: "How do you want to begin?" }).waitFor();
+		await tabTo(page, "Begin empty");
 		await page.keyboard.press("Enter");
 		await page.getByLabel("First day of the plan").waitFor();
 		done("start empty");

@@ -41,6 +41,7 @@ describe("a long plan", { timeout: 120_000 }, () => {
 		await page.locator(`a[data-sheet="week-plan.csv"][aria-current=page]`).waitFor();
 		await expect.poll(async () => (await workbook.table()).length, SOON).toBe(6);
 		await expect.poll(() => page.locator(".weeks-pictures svg").count(), SOON).toBe(9);
+		expect(await axeViolations(workbook)).toEqual([]);
 		await workbook.goTo("births.csv");
 		await expect.poll(async () => (await workbook.row("2027-03-10"))[1], SOON).toBe("9.5");
 		await closeClean(workbook);

@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { commonPractice, definition, estimate } from "../sources.ts";
-import { yesNo } from "../values/choice.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
@@ -10,6 +10,10 @@ import { optional } from "../values/valueKind.ts";
 /** Most births a day that any single unit reports; larger figures are typing slips. */
 export const MOST_BIRTHS_PER_DAY = 500;
 
+/** Whose questions come first. */
+export const roles = ["manager", "bench", "store"] as const;
+export type Role = (typeof roles)[number];
+
 export const planSettings = {
 	unit_name: typed({
 		label: say`Name of the unit`,
@@ -17,6 +21,14 @@ export const planSettings = {
 		value: name(),
 		fallback: say`Unnamed unit`,
 		help: say`Printed on every sheet and label.`,
+	}),
+	role: typed({
+		label: say`Who works with this copy`,
+		unit: "",
+		value: choice(roles),
+		fallback: "manager",
+		help: say`Only decides which questions come first; every sheet stays where anyone finds it.`,
+		added: true,
 	}),
 	plan_start: typed({
 		label: say`First day of the plan`,

@@ -46,7 +46,7 @@ async function listed(state: State, file: string, pause: () => Promise<void>) {
 }
 
 function rowOf(state: State, file: string, model: GridModel, row: number): Findable[] {
-	if (file === unitSheet.file) return [settingOf(state, model, row)];
+	if (file === unitSheet.file) return settingOf(state, model, row);
 	const line = Number(model.rowName?.(row) ?? row + FIRST_LINE);
 	const first = model.cell(row, 0).text;
 	return model.columns.flatMap(({ key, label }, at) => {
@@ -59,12 +59,13 @@ function rowOf(state: State, file: string, model: GridModel, row: number): Finda
 }
 
 /** A setting is one thing to find: by its name, its value or its default. */
-function settingOf(state: State, model: GridModel, row: number): Findable {
+function settingOf(state: State, model: GridModel, row: number): Findable[] {
+	const key = settingKeys(state)[row] ?? "";
+	if (key === "") return [];
 	const [label = "", value = "", unit = "", byDefault = ""] = model.columns.map(
 		(_, at) => model.cell(row, at).text,
 	);
-	const key = settingKeys(state)[row] ?? "";
 	const text = value === "" ? say`default: ${byDefault} ${unit}` : `${value} ${unit}`;
 	const place = { file: unitSheet.file, line: null, column: key };
-	return findable(place, { column: label, text }, `${label} ${key}`);
+	return [findable(place, { column: label, text }, `${label} ${key}`)];
 }

@@ -6,6 +6,9 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	yes: say`yes`,
 	no: say`no`,
 	// How this unit works.
+	manager: say`unit manager`,
+	bench: say`bench`,
+	store: say`store`,
 	in_rounds: say`in rounds`,
 	after_each_use: say`after each use`,
 	in_time: say`in time`,

@@ -26,6 +26,8 @@ export interface GridCell {
 	readonly own?: boolean;
 	/** True where the text stands for a default nobody typed. */
 	readonly standIn?: boolean;
+	/** True for the name of a group of rows. */
+	readonly heading?: boolean;
 	/** What is wrong with the text of this very cell. */
 	readonly problems?: readonly Problem[];
 	/** True where the number waits for something put right elsewhere. */

@@ -1,7 +1,7 @@
 import type { Column } from "../../core/column.ts";
 import { type NewText, tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
-import { settings } from "../../core/sheets/settings.ts";
+import { type SettingKey, settingGroups, settings } from "../../core/sheets/settings.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
 import { shownChoice } from "../format/shownChoice.ts";
@@ -22,21 +22,27 @@ const columns: readonly GridColumn[] = [
 ];
 
 interface SettingRow {
+	/** "" for the name of a subject, which stands over its settings. */
 	readonly key: string;
+	readonly heading?: string;
 	/** Row of unit.csv, where the setting stands there. */
 	readonly row: number | undefined;
 	readonly column: Column<unknown> | undefined;
 }
 
-/** Every setting in the order of its subject, then whatever else the file names. */
+/** Every setting under the name of its subject, then whatever else the file names. */
 function settingRows(state: State): readonly SettingRow[] {
 	const table = tableOf(state.workbook, unitSheet.file);
 	const at = table.header.indexOf("key");
 	const keys = table.rows.map((cells) => (cells[at] ?? "").trim());
-	const known = Object.entries(settings).map(([key, column]) => {
-		const row = keys.indexOf(key);
-		return { key, row: row < 0 ? undefined : row, column: column as Column<unknown> };
-	});
+	const known = settingGroups.flatMap(({ title, keys: ofGroup }): SettingRow[] => [
+		{ key: "", heading: title, row: undefined, column: undefined },
+		...ofGroup.map((key) => {
+			const row = keys.indexOf(key);
+			const column = settings[key as SettingKey] as Column<unknown>;
+			return { key, row: row < 0 ? undefined : row, column };
+		}),
+	]);
 	const others = keys.flatMap((key, row) =>
 		key === "" || (Object.hasOwn(settings, key) && keys.indexOf(key) === row)
 			? []
@@ -90,6 +96,8 @@ export function settingsGrid(state: State): GridModel {
 		cell(at, column) {
 			const row = rows[at];
 			if (!row) return { kind: "label", text: "" };
+			if (row.heading !== undefined)
+				return { kind: "label", text: column === 0 ? row.heading : "", heading: true };
 			if (column === VALUE_COLUMN) return valueCell(row);
 			const { column: definition, key } = row;
 			const fallback = definition?.fallback;
@@ -107,7 +115,7 @@ export function settingTexts(state: State, changes: readonly CellText[]): NewTex
 	let next = tableOf(state.workbook, unitSheet.file).rows.length;
 	return changes.flatMap(({ row, column, text }) => {
 		const setting = rows[row];
-		if (!setting || column !== VALUE_COLUMN) return [];
+		if (!setting || setting.heading !== undefined || column !== VALUE_COLUMN) return [];
 		if (setting.row !== undefined) return [{ row: setting.row, column: "value", text }];
 		const at = next++;
 		return [
@@ -117,7 +125,7 @@ export function settingTexts(state: State, changes: readonly CellText[]): NewTex
 	});
 }
 
-/** Keys of the settings in the order of the form. */
+/** Keys of the settings in the order of the form; "" where the name of a subject stands. */
 export function settingKeys(state: State): readonly string[] {
 	return settingRows(state).map(({ key }) => key);
 }

@@ -1,4 +1,5 @@
 import { say } from "../../core/say.ts";
+import { unitSheet } from "../../core/sheets/unit.ts";
 import { el } from "../dom/el.ts";
 import { saveSheet } from "../files/saveWorkbook.ts";
 import type { GridPage } from "../page.ts";
@@ -8,6 +9,7 @@ import type { Store } from "../state/store.ts";
 import { ArrangePanel } from "./arrangePanel.ts";
 import type { Desk } from "./desk.ts";
 import { hasOwnRows, type RowCommands, rowCommands } from "./rowCommands.ts";
+import { settingFinder } from "./settingFinder.ts";
 
 /** The line of tools over a grid, and the line beneath it that says what was done and what is shown. */
 export class SheetTools {
@@ -58,7 +60,17 @@ export class SheetTools {
 			...(prints ?? []).map((out) => button(out.name, () => printOut(out, store.state))),
 			prints === undefined && button(say`Print this page`, () => window.print()),
 		);
-		this.below = el("div", {}, this.#arranging?.element, this.#status);
+		const find = (contains: string) => {
+			desk.arrange({ ...desk.shown.arrangement, contains });
+			this.paint();
+		};
+		this.below = el(
+			"div",
+			{},
+			file === unitSheet.file && settingFinder(find),
+			this.#arranging?.element,
+			this.#status,
+		);
 	}
 
 	/** After a change of the sheet, or of what is shown of it. */

@@ -12,18 +12,16 @@ interface Ways {
 	start(workbook: Workbook): void;
 	/** A draft is in no file yet. */
 	goOn(draft: ReadDraft): void;
+	/** Asks for a saved workbook. */
+	openFiles(): void;
 	tell(messages: readonly string[]): void;
 }
 
-/** Where drafts were kept, asks which to go on with; the others stay for the next opening. */
+/** Where drafts were kept, asks which to go on with; the others stay for the next opening. Who comes for the first time is asked how to begin. */
 export async function offerDraft(ways: Ways): Promise<void> {
 	const [last, ...earlier] = await keptDrafts();
-	if (!last) return;
-	const { dialog, close, goOn, choice } = draftDialog(ways);
-	const begin = (workbook: () => Workbook) => () => {
-		close();
-		ways.start(workbook());
-	};
+	if (!last) return offerBeginning(ways);
+	const { dialog, goOn, choice } = draftDialog(ways);
 	show(
 		dialog,
 		say`Go on where you left off?`,
@@ -32,8 +30,7 @@ export async function offerDraft(ways: Ways): Promise<void> {
 			"div",
 			{ class: "choices-row" },
 			choice(say`Go on with the draft`, () => goOn(last), true),
-			choice(say`Start from the demo`, begin(demoWorkbook)),
-			choice(say`Start empty`, begin(emptyWorkbook)),
+			...beginnings(ways, say`Start from the demo`, say`Start empty`),
 		),
 		earlier.length > 0 && el("p", {}, say`Earlier drafts, and those of other windows:`),
 		draftList(earlier, (draft) => choice(named(draft), () => goOn(draft))),
@@ -42,6 +39,43 @@ export async function offerDraft(ways: Ways): Promise<void> {
 		event.preventDefault();
 		goOn(last);
 	};
+}
+
+/** The ways to begin without a draft. */
+function beginnings(ways: Ways, demo: string, empty: string): HTMLElement[] {
+	const { close, choice } = draftDialog(ways);
+	const after = (act: () => void) => () => {
+		close();
+		act();
+	};
+	return [
+		choice(say`Open a saved workbook`, after(ways.openFiles)),
+		choice(
+			demo,
+			after(() => ways.start(demoWorkbook())),
+		),
+		choice(
+			empty,
+			after(() => ways.start(emptyWorkbook())),
+		),
+	];
+}
+
+/** An address that names a page was asked for by somebody who knows where to go. */
+function offerBeginning(ways: Ways): void {
+	if (location.hash !== "") return;
+	const { dialog } = draftDialog(ways);
+	show(
+		dialog,
+		say`How do you want to begin?`,
+		say`The demo is an invented unit to look at and to try things on. What you enter stays on this computer until you save it to a file.`,
+		el(
+			"div",
+			{ class: "choices-row" },
+			...beginnings(ways, say`Look at the demo`, say`Begin empty`),
+		),
+	);
+	dialog.oncancel = null;
 }
 
 /** The drafts of earlier visits and of other windows, to go back to one of them. */

@@ -1,26 +1,43 @@
 import { say } from "../../core/say.ts";
 import type { State } from "../state/store.ts";
+import { questionOrder } from "./questionOrder.ts";
 
-/** Opens the question of the sheet on the screen, and marks where something waits to be put right. */
+/** Puts the questions in their order, and marks the sheet on the screen and where something waits to be put right. */
 export function paintRail(rail: HTMLElement, state: State, open: string): void {
+	inOrder(rail, state);
 	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
-	for (const question of rail.querySelectorAll("details")) {
-		let ofQuestion = 0;
-		for (const link of question.querySelectorAll<HTMLAnchorElement>("a[data-sheet]")) {
-			const ofSheet = errors.filter((problem) => problem.file === link.dataset.sheet).length;
-			ofQuestion += ofSheet;
-			mark(link, ofSheet);
-			if (link.dataset.sheet === open) link.setAttribute("aria-current", "page");
-			else link.removeAttribute("aria-current");
-		}
-		mark(question.querySelector("summary"), ofQuestion);
+	for (const link of rail.querySelectorAll<HTMLAnchorElement>("a[data-sheet]")) {
+		mark(link, errors.filter((problem) => problem.file === link.dataset.sheet).length);
+		if (link.dataset.sheet === open) link.setAttribute("aria-current", "page");
+		else link.removeAttribute("aria-current");
+	}
+	for (const fold of rail.querySelectorAll("details")) {
+		const files = new Set(sheetsIn(fold));
+		mark(
+			fold.querySelector(":scope > summary"),
+			errors.filter(({ file }) => files.has(file)).length,
+		);
 	}
 }
 
-/** Unfolds the question to which a sheet belongs and folds the others. */
+/** Unfolds the question to which a sheet belongs, and within it what is folded away, and folds the others. */
 export function unfold(rail: HTMLElement, open: string): void {
-	for (const question of rail.querySelectorAll("details"))
-		question.open = question.querySelector(`a[data-sheet="${CSS.escape(open)}"]`) !== null;
+	for (const fold of rail.querySelectorAll("details")) fold.open = sheetsIn(fold).includes(open);
+}
+
+function sheetsIn(fold: HTMLElement): string[] {
+	const links = [...fold.querySelectorAll<HTMLAnchorElement>("a[data-sheet]")];
+	return links.map((link) => link.dataset.sheet ?? "");
+}
+
+/** Moves the questions only where their order is another one: what has the focus keeps it. */
+function inOrder(rail: HTMLElement, state: State): void {
+	const place = rail.querySelector("#questions");
+	const questions = [...rail.querySelectorAll<HTMLElement>("[data-question]")];
+	const order = questionOrder(state);
+	if (questions.map((each) => each.dataset.question).join() !== order.join())
+		for (const name of order)
+			place?.append(...questions.filter((q) => q.dataset.question === name));
 }
 
 function mark(place: Element | null, count: number): void {

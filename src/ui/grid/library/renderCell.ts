@@ -69,6 +69,7 @@ export function cellClasses(cell: GridCell, numeric: boolean, endsGroup = false)
 		numeric && "numeric",
 		cell.own && "own",
 		cell.standIn && "stand-in",
+		cell.heading && "heading",
 		(cell.problems?.length ?? 0) > 0 && "bad",
 		cell.waiting && "waiting",
 		endsGroup && "group-end",

@@ -5,7 +5,7 @@ import type { State } from "../../state/store.ts";
 import { tonightList } from "../water/tonightList.ts";
 import { weekGrid } from "../week/weekGrid.ts";
 import { weekHeadline } from "../week/weekHeadline.ts";
-import { weekPage } from "../week/weekPage.ts";
+import { weekNotes } from "../week/weekPage.ts";
 import { isStartedFor, type ShownWeek, weeksOf } from "../week/weeksOf.ts";
 
 /** The plan upright, a week a page, to go with other papers in one job; what to look out for stands on the last. */
@@ -18,7 +18,7 @@ function page(state: State, week: ShownWeek): HTMLElement {
 	table.show(weekGrid(state, week));
 	const isLast = week.at === week.of - 1;
 	const notes = isLast
-		? weekPage.under?.(state, async () => {})
+		? weekNotes(state, async () => {}, week)
 		: [tonightList(state, isStartedFor(week))];
 	return el(
 		"section",
@@ -26,7 +26,7 @@ function page(state: State, week: ShownWeek): HTMLElement {
 		...printedHead(state),
 		el("h1", {}, weekHeadline(state)),
 		el("div", { class: "as-table" }, table.element),
-		el("div", { class: "under" }, ...(notes ?? [])),
+		el("div", { class: "under" }, ...notes),
 		...(isLast ? printedFoot() : []),
 	);
 }
