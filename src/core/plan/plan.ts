@@ -26,7 +26,7 @@ export interface Plan {
 	readonly tables: Readonly<Record<string, AnyTable>>;
 	/** Every problem found, each once, errors before advice. */
 	readonly problems: readonly Problem[];
-	/** False where some number of the plan has no answer. */
+	/** False where some number of the plan has no answer that it waits for; one of which nothing is known it can do without. */
 	readonly made: boolean;
 }
 
@@ -58,7 +58,7 @@ export function plan(workbook: Workbook): Plan {
 			...calibrationAdvice(read),
 			...storeAdvice(read, first, last),
 		]),
-		made: missing.length === 0,
+		made: missing.every(({ weight }) => weight === "advice"),
 	};
 }
 

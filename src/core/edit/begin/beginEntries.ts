@@ -1,4 +1,5 @@
 import type { BeginEntry } from "./beginEntry.ts";
+import { everyBirthEntry } from "./everyBirthEntry.ts";
 import { inStoreEntry } from "./inStoreEntry.ts";
 import { kindEntry } from "./kindEntry.ts";
 import { kitsEntry } from "./kitsEntry.ts";
@@ -6,6 +7,9 @@ import { roundsEntry } from "./roundsEntry.ts";
 import { settingEntry } from "./settingEntry.ts";
 import { stepsEntry } from "./stepsEntry.ts";
 import { strengthEntry } from "./strengthEntry.ts";
+
+/** What stands filled in already, to be changed where it is different. */
+export const filledEntries: readonly BeginEntry[] = [everyBirthEntry];
 
 /** The ten things that a first plan needs, in the order in which a unit knows them. */
 export const beginEntries: readonly BeginEntry[] = [

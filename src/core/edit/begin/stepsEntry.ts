@@ -7,6 +7,7 @@ import { stepsSheet } from "../../sheets/steps.ts";
 import { unitSheet } from "../../sheets/unit.ts";
 import { type Workbook, withTable } from "../../workbook.ts";
 import type { BeginEntry } from "./beginEntry.ts";
+import { withUsesTaken } from "./usesTaken.ts";
 
 /** The steps to propose, with the soak as long as this unit asks for; none where that cannot be read. */
 export function stepsFor(workbook: Workbook): Outcome<readonly ProposedStep[]> {
@@ -19,11 +20,14 @@ function listed(workbook: Workbook): number {
 	return rows.filter((row) => row.some((cell) => cell.trim() !== "")).length;
 }
 
-/** The steps of a round: taken as proposed, or typed by the unit itself into their sheet. Steps that are there are never replaced. */
+/** Begins the text by which the proposal is taken; after it stands which of its uses, all where nothing does. */
+export const TAKEN = "taken";
+
+/** The steps of a round with what they use: taken as proposed, or typed by the unit itself into their sheet. Steps that are there are never replaced. */
 export const stepsEntry: BeginEntry = {
 	key: "steps",
 	label: say`Steps of a round`,
-	help: say`A proposal, to be checked against your unit's own protocol and the maker's instructions. Time your own steps as soon as you can; they are changed in the sheet “Steps of a round”.`,
+	help: say`A proposal of the steps and of what they use up, to be checked against your unit's own protocol and the maker's instructions. Time your own steps as soon as you can; they are changed in the sheet “Steps of a round”.`,
 	unit: () => "",
 	allowed: () => say`the steps proposed, or your own in their sheet`,
 	read(workbook) {
@@ -31,8 +35,13 @@ export const stepsEntry: BeginEntry = {
 		if (count === 0) return "";
 		return count === 1 ? say`1 step is listed` : say`${count} steps are listed`;
 	},
-	write(workbook) {
-		if (listed(workbook) > 0) return workbook;
+	write(workbook, text) {
+		const [taken, ...choice] = text.split(" ");
+		const withUses = (book: Workbook) =>
+			taken === TAKEN
+				? withUsesTaken(book, choice.length > 0 ? choice.join(" ") : undefined)
+				: book;
+		if (listed(workbook) > 0) return withUses(workbook);
 		const proposed = stepsFor(workbook);
 		if (!proposed.ok) return proposed.problems[0]?.message ?? "";
 		const steps = textsOf(workbook, stepsSheet);
@@ -45,6 +54,6 @@ export const stepsEntry: BeginEntry = {
 				method: method ?? "",
 			}),
 		);
-		return withTable(workbook, stepsSheet.file, { header: steps.header, rows });
+		return withUses(withTable(workbook, stepsSheet.file, { header: steps.header, rows }));
 	},
 };

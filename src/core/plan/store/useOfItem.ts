@@ -2,7 +2,7 @@ import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../
 import { Grouped } from "../../grouped.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
-import { problem } from "../../problem.ts";
+import { advice, problem } from "../../problem.ts";
 import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
@@ -77,6 +77,22 @@ export function groupOver(unit: UnitFigures, group: ItemGroup, days: Figure<Roun
 	return useOver(use, unit.read.settings.plan_confidence);
 }
 
+/** Without a line for it nothing is known of its use: a dash, never 0. The rest of the plan does not wait for it. */
+const notKnown = refusedFigure(
+	usageLabel,
+	usageUnit,
+	{ file: usageSheet.file, line: null, column: "item" },
+	advice(
+		{ file: usageSheet.file, line: null, column: "item" },
+		{
+			code: "use-not-known",
+			received: say`no line`,
+			allowed: say`a line for each kind of gauze`,
+			message: say`No line of “${usageSheet.title}” says how much gauze goes each time, so none is planned.`,
+		},
+	),
+);
+
 /** The same on every day. */
 const ratesOfGroups = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Figure<Rates>> => {
 	const { rows } = unit.read.tables.items;
@@ -84,7 +100,9 @@ const ratesOfGroups = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Fig
 		const items = rows.filter(({ value }) => value.group === group);
 		const names = new Set(items.map(({ value }) => value.item));
 		const lines = unit.read.tables.usage.rows.filter(({ value }) => names.has(value.item));
-		return ratesOf(unit, (name) => names.has(name), lines);
+		const usage = linesOf(unit, (name) => names.has(name), lines);
+		const isKnown = !usage.outcome.ok || usage.outcome.value.length > 0;
+		return ratesOfLines(unit, isKnown ? usage : notKnown);
 	};
 	return { gauze: rates("gauze"), gloves: rates("gloves"), other: rates("other") };
 });
@@ -120,7 +138,10 @@ function ratesOf(
 	wanted: (item: string) => boolean,
 	rows: readonly GoodRow<UsageRow>[],
 ): Figure<Rates> {
-	const usage = linesOf(unit, wanted, rows);
+	return ratesOfLines(unit, linesOf(unit, wanted, rows));
+}
+
+function ratesOfLines(unit: UnitFigures, usage: Figure<readonly UsageRow[]>): Figure<Rates> {
 	const byPiece = usage.outcome.ok && usage.outcome.value.some((row) => row.basis === "piece");
 	return derive(ratesOfItem, {
 		usage,

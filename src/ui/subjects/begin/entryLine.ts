@@ -1,10 +1,12 @@
 import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
+import { TAKEN } from "../../../core/edit/begin/stepsEntry.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el, fill } from "../../dom/el.ts";
 import { entryField } from "../store/entryField.ts";
 import { proposalTable } from "./proposalTable.ts";
 import type { ShownEntry } from "./shownEntries.ts";
+import { type UsesTable, usesTable } from "./usesTable.ts";
 
 /** One entry on the page: its field, what it is for, and whether it is given. */
 export interface EntryLine {
@@ -112,13 +114,14 @@ function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine
 	const control = el(
 		"button",
 		{ type: "button", class: "main" },
-		say`Take these steps as a beginning`,
+		say`Take the steps, and what is ticked, as a beginning`,
 	);
 	const said = el("p", { class: "begin-said", role: "status" });
 	const table = el("div", {});
+	let uses: UsesTable | undefined;
 	const mark = el("span", { class: "begin-mark" });
 	control.addEventListener("click", () => {
-		enter(entry, "taken");
+		enter(entry, [TAKEN, uses?.choice()].filter(Boolean).join(" "));
 		next(entry);
 	});
 	return {
@@ -144,7 +147,10 @@ function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine
 			said.textContent = text;
 			paintMark(mark, text !== "");
 			if (text !== "") fill(table);
-			else if (table.childElementCount === 0) fill(table, proposalTable(workbook));
+			else if (table.childElementCount === 0) {
+				uses = usesTable(workbook);
+				fill(table, proposalTable(workbook), uses?.element);
+			}
 		},
 	};
 }

@@ -1,4 +1,4 @@
-import { beginEntries } from "../../../core/edit/begin/beginEntries.ts";
+import { beginEntries, filledEntries } from "../../../core/edit/begin/beginEntries.ts";
 import type { BeginEntry } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import { shownDefault } from "../../format/shownDefault.ts";
@@ -25,5 +25,10 @@ function shown(entry: BeginEntry): ShownEntry {
 	};
 }
 
-/** The ten things that a first plan needs, in the order in which a unit knows them. */
-export const shownEntries: readonly ShownEntry[] = beginEntries.map(shown);
+/** What is filled in already stands after the births it is about. */
+const AFTER = "births_per_day";
+
+/** The ten things that a first plan needs, in the order in which a unit knows them, and what is filled in already. */
+export const shownEntries: readonly ShownEntry[] = beginEntries
+	.flatMap((entry) => (entry.key === AFTER ? [entry, ...filledEntries] : [entry]))
+	.map(shown);

@@ -11,7 +11,6 @@ test("what makes the plan better goes from the list once it stands", () => {
 		"kits.csv",
 		"unit.csv",
 		"unit.csv",
-		"usage.csv",
 		"records.csv",
 		"unit.csv",
 	]);

@@ -1,0 +1,82 @@
+import { describe, expect, test } from "vitest";
+import { filledEntries } from "../../../src/core/edit/begin/beginEntries.ts";
+import { choiceOf, usesFor } from "../../../src/core/edit/begin/usesTaken.ts";
+import { emptyWorkbook } from "../../../src/core/edit/emptyWorkbook.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
+import { contentOf } from "../contentOf.ts";
+import { numberIn, problemCodes, totalOf } from "../planCells.ts";
+import { smallUnit, unitWith } from "../smallUnit.ts";
+import { begun, entered } from "./begun.ts";
+
+const usedUp = (workbook = begun()) =>
+	new Map(contentOf(plan(workbook), "supply-use.csv", "item", "set_aside") as [string, number][]);
+
+describe("from an empty workbook", () => {
+	test("gauze, gloves, vinegar and soap stand in the first plan with amounts", () => {
+		const made = plan(begun());
+		expect(made.made).toBe(true);
+		expect(numberIn(totalOf(made, "gauze_pieces"), "set_aside")).toBeGreaterThan(0);
+		const use = usedUp();
+		for (const item of ["Sterile gauze for drying", "Sterile gloves", "Vinegar", "Liquid soap"])
+			expect(use.get(item), item).toBeGreaterThan(0);
+	});
+
+	test("every use of the proposal has its basis, its quantity and where that comes from", () => {
+		for (const { item, quantity, source } of usesFor(emptyWorkbook())) {
+			expect(quantity, item).toBeGreaterThan(0);
+			expect(["estimate", "from memory"]).toContain(source.mark);
+		}
+		const [line] = begun().tables["usage.csv"]?.rows ?? [];
+		expect(line?.slice(0, 3)).toEqual(["Sterile gauze for drying", "kit", "24"]);
+		expect(line?.[3]).toMatch(/Estimate/);
+	});
+
+	test("of the proposal each line can be changed or left", () => {
+		const rest = begun(["steps"]);
+		const chosen = entered(
+			rest,
+			"steps",
+			`taken ${choiceOf([
+				[0, "12,5"],
+				[10, "1"],
+			])}`,
+		);
+		expect(chosen.tables["usage.csv"]?.rows.map((row) => [row[0], row[2]])).toEqual([
+			["Sterile gauze for drying", "12.5"],
+			["Soft brush", "1"],
+		]);
+		const none = entered(rest, "steps", `taken ${choiceOf([])}`);
+		expect(none.tables["usage.csv"]?.rows).toEqual([]);
+		expect(none.tables["steps.csv"]?.rows.length).toBeGreaterThan(10);
+	});
+
+	test("without gauze the plan is made, and shows no number for it, with the reason", () => {
+		const made = plan(entered(begun(["steps"]), "steps", "taken -"));
+		expect(made.made).toBe(true);
+		expect(totalOf(made, "gauze_pieces").set_aside?.outcome.ok).toBe(false);
+		expect(problemCodes(made, "advice")).toContain("use-not-known");
+		expect(problemCodes(made, "error")).toEqual([]);
+	});
+
+	test("what is used up already is never replaced, and vinegar goes by the settings", () => {
+		expect(entered(smallUnit(), "steps", "taken")).toEqual(smallUnit());
+		const uses = (settings: Record<string, number>) =>
+			usesFor(unitWith(settings)).filter(({ basis }) => basis === "descale");
+		expect(uses({ descale_fill_litres: 3 }).map(({ quantity }) => quantity)).toEqual([1.5]);
+		expect(uses({ descale_every_rounds: 0 })).toEqual([]);
+	});
+});
+
+test("a kit at every birth means 100 for 100 births; no is filled in already", () => {
+	const [every] = filledEntries;
+	if (!every) throw new Error("nothing is filled in");
+	const share = (workbook: ReturnType<typeof begun>) =>
+		workbook.tables["unit.csv"]?.rows.find(([key]) => key === "kits_used_per_100_births")?.[1];
+	expect(every.read(begun())).toBe("no");
+	const yes = every.write(begun(), "yes");
+	if (typeof yes === "string") throw new Error(yes);
+	expect([every.read(yes), share(yes)]).toEqual(["yes", "100"]);
+	const no = every.write(yes, "no");
+	if (typeof no === "string") throw new Error(no);
+	expect([every.read(no), share(no)]).toEqual(["no", ""]);
+});
