@@ -57,7 +57,13 @@ function fieldLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine {
 	return {
 		entry,
 		control,
-		element: el("li", { class: "begin-line" }, field.element, help, mark),
+		element: el(
+			"li",
+			{ class: entry.isFilled ? "begin-line filled" : "begin-line" },
+			field.element,
+			help,
+			mark,
+		),
 		paint(workbook) {
 			unit.textContent = entry.unit(workbook);
 			fill(help, ...helpWords(entry, workbook));

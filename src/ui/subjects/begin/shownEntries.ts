@@ -6,6 +6,8 @@ import { shownDefault } from "../../format/shownDefault.ts";
 /** An entry as the page shows it. */
 export interface ShownEntry extends BeginEntry {
 	readonly control: "text" | "date" | "choice" | "proposal";
+	/** Stands filled in already: it is none of the ten. */
+	readonly isFilled?: boolean;
 	/** What holds while nothing is entered, in words; absent where the plan waits for it. */
 	readonly blank?: string;
 }
@@ -31,4 +33,4 @@ const AFTER = "births_per_day";
 /** The ten things that a first plan needs, in the order in which a unit knows them, and what is filled in already. */
 export const shownEntries: readonly ShownEntry[] = beginEntries
 	.flatMap((entry) => (entry.key === AFTER ? [entry, ...filledEntries] : [entry]))
-	.map(shown);
+	.map((entry) => ({ ...shown(entry), isFilled: filledEntries.includes(entry) }));

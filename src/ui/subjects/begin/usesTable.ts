@@ -31,7 +31,7 @@ export function usesTable(workbook: Workbook): UsesTable | undefined {
 			),
 		element: el(
 			"details",
-			{ class: "proposal uses", open: true },
+			{ class: "proposal uses" },
 			el("summary", {}, say`What these steps use up: take, change or leave each line`),
 			el(
 				"table",
