@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { filledEntries } from "../../../src/core/edit/begin/beginEntries.ts";
-import { choiceOf, usesFor } from "../../../src/core/edit/begin/usesTaken.ts";
+import { choiceOf, usesFor } from "../../../src/core/edit/begin/withUsesTaken.ts";
 import { emptyWorkbook } from "../../../src/core/edit/emptyWorkbook.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { contentOf } from "../contentOf.ts";

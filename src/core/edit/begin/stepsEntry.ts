@@ -7,7 +7,7 @@ import { stepsSheet } from "../../sheets/steps.ts";
 import { unitSheet } from "../../sheets/unit.ts";
 import { type Workbook, withTable } from "../../workbook.ts";
 import type { BeginEntry } from "./beginEntry.ts";
-import { withUsesTaken } from "./usesTaken.ts";
+import { withUsesTaken } from "./withUsesTaken.ts";
 
 /** The steps to propose, with the soak as long as this unit asks for; none where that cannot be read. */
 export function stepsFor(workbook: Workbook): Outcome<readonly ProposedStep[]> {

@@ -61,8 +61,9 @@ export const beginPage: OwnPage = {
 			destroy() {},
 		};
 		view.paint(store.state);
-		if (!shownEntries.some((entry) => isGiven(entry, store.state.workbook)))
-			lines[0]?.control.focus();
+		const isUntouched = (entry: ShownEntry) =>
+			entry.isFilled || !isGiven(entry, store.state.workbook);
+		if (shownEntries.every(isUntouched)) lines[0]?.control.focus();
 		return view;
 	},
 };

@@ -1,4 +1,4 @@
-import { choiceOf, hasUses, usesFor } from "../../../core/edit/begin/usesTaken.ts";
+import { choiceOf, hasUses, usesFor } from "../../../core/edit/begin/withUsesTaken.ts";
 import { say } from "../../../core/say.ts";
 import { usageSheet } from "../../../core/sheets/usage.ts";
 import type { ProposedUse } from "../../../core/stock/proposedUses.ts";
