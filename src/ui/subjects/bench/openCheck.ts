@@ -10,6 +10,7 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import { readinessCautions } from "../kits/readinessCautions.ts";
+import { waitsForTest } from "../today/waitsForRound.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, reasonLine, showWrong } from "./benchDialog.ts";
 import { benchFields, momentText } from "./benchFields.ts";
@@ -30,7 +31,7 @@ export function openCheck({ around, at, kit, wrote }: Bench): void {
 	const listed = piecesByKind(read.tables.kinds);
 	const ofKit = (name: string) => rows.find((row) => wordIn(row.kit) === name);
 	const pieces = () => listed.get(wordIn(ofKit(fields.kit.control.value)?.kind)) ?? 0;
-	const waiting = rows.find((row) => wordIn(row.state) === "to_reprocess");
+	const waiting = rows.find(waitsForTest);
 	const fields = {
 		kit: benchFields.choice(
 			"kit",

@@ -8,6 +8,7 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
+import { waitsForRound } from "../today/waitsForRound.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, mainAct, reasonLine, showWrong } from "./benchDialog.ts";
 import { benchFields, momentText, NO_NAMES } from "./benchFields.ts";
@@ -102,7 +103,7 @@ function kitBoxes(state: Bench["around"]["store"]["state"], day: string) {
 		el("input", {
 			type: "checkbox",
 			value: wordIn(row.kit),
-			checked: wordIn(row.state) === "to_reprocess",
+			checked: waitsForRound(row),
 		}),
 	);
 	return {

@@ -1,13 +1,10 @@
-import type { ComputedRow } from "../../../core/computedTable.ts";
-import { NOT_TESTED } from "../../../core/plan/kits/readiness.ts";
 import { say } from "../../../core/say.ts";
-import type { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { el } from "../../dom/el.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import { stateMark } from "../kits/stateMark.ts";
-
-export type KitRow = ComputedRow<typeof kitRegisterSheet>;
+import type { KitRow } from "./kitRow.ts";
+import { waitsForTest } from "./waitsForRound.ts";
 
 /** What a person can do with a kit on the page. */
 export interface KitActs {
@@ -55,8 +52,7 @@ function detail(row: KitRow): string {
 /** What comes next for it: to be used, or after its round to be tested. */
 function button(row: KitRow, kit: string, { used, check }: KitActs): HTMLElement | false {
 	if (wordIn(row.state) === "ready") return act(say`Kit ${kit} was used`, () => used(kit));
-	const isToTest = wordIn(row.reason) === NOT_TESTED;
-	return isToTest && act(say`Test kit ${kit}`, () => check(kit));
+	return waitsForTest(row) && act(say`Test kit ${kit}`, () => check(kit));
 }
 
 function act(words: string, onclick: () => void): HTMLElement {

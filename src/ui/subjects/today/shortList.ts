@@ -64,7 +64,7 @@ function toCount(state: State, day: IsoDate): Child[][] {
 	if (items.length === 0) return [];
 	return [
 		[
-			link(stockSheet.file, say`Count`),
+			link(stockSheet.file, say`To count`),
 			" ",
 			say`${listed(items, MOST_NAMED)}: counted too long ago.`,
 		],

@@ -5,6 +5,7 @@ import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import type { Workbook } from "../../../core/workbook.ts";
+import { afterPaint } from "../../dom/afterPaint.ts";
 import { el, fill } from "../../dom/el.ts";
 import { later } from "../../dom/later.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
@@ -18,14 +19,18 @@ import { unitSetting } from "../../state/unitSetting.ts";
 import type { OpenBench } from "../bench/bench.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { actList } from "./actList.ts";
-import { type KitRow, kitList } from "./kitList.ts";
+import { kitList } from "./kitList.ts";
+import type { KitRow } from "./kitRow.ts";
 import { type MomentShown, momentShown } from "./momentShown.ts";
 import { shortList } from "./shortList.ts";
 import { todayHeadline } from "./todayHeadline.ts";
 import { todayTitle } from "./todayTitle.ts";
+import { waitsForRound } from "./waitsForRound.ts";
 import { whenNoneReady } from "./whenNoneReady.ts";
 
 const MINUTE_MS = 60_000;
+/** Days of a plan that are told in one go. */
+const DAYS_AT_ONCE = 40;
 
 /** Where things are written down is asked for by a tap: a script of its own. */
 const bench = later(() => import("../../onPages.ts"));
@@ -98,7 +103,6 @@ class TodayView implements View {
 			...moment.days.map((day) => el("option", { value: day }, shownDayAndYear(day))),
 		);
 		this.#days.value = moment.from.date;
-		this.#paintClock(state, moment, kits);
 		fill(
 			this.#kits,
 			kits.length === 0
@@ -108,6 +112,16 @@ class TodayView implements View {
 						check: (kit) => this.#open((its) => its.openCheck, kit),
 					}),
 		);
+		if (moment.days.length <= DAYS_AT_ONCE) this.#paintPlanned(state, moment, kits);
+		// The kits come first: a long plan takes its time to say what is to be done.
+		else
+			afterPaint(() => {
+				if (this.#around.store.state === state) this.#paintPlanned(state, moment, kits);
+			});
+	}
+
+	#paintPlanned(state: State, moment: MomentShown, kits: readonly KitRow[]): void {
+		this.#paintClock(state, moment, kits);
 		const short = shortList(state, moment.from.date);
 		const stops = stopProblems(state.plan.problems);
 		fill(
@@ -130,9 +144,7 @@ class TodayView implements View {
 		const kits = known ?? kitsOn(read, moment.from.date);
 		this.#about.textContent = moment.words;
 		const acts = actsBetween(state.plan, read, moment.from, moment.until);
-		const waiting = kits
-			.filter((row) => wordIn(row.state) === "to_reprocess")
-			.map((row) => wordIn(row.kit));
+		const waiting = kits.filter(waitsForRound).map((row) => wordIn(row.kit));
 		fill(
 			this.#acts,
 			acts.length === 0
