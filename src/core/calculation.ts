@@ -159,12 +159,19 @@ function outsideLimits(definition: Calculation, input: Input, value: unknown) {
 	if (typeof value !== "number") return undefined;
 	const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, label } = input;
 	if (value >= min && value <= max) return undefined;
+	const allowed = numberWithin(min, max);
 	return {
 		code: "outside-limits",
 		received: String(value),
-		allowed: say`a number from ${min} to ${max}`,
-		message: say`${label} is ${value}; ${definition.label} needs a number from ${min} to ${max}.`,
+		allowed,
+		message: say`${label} is ${value}; ${definition.label} needs ${allowed}.`,
 	};
+}
+
+function numberWithin(min: number, max: number): string {
+	if (max === Number.POSITIVE_INFINITY) return say`a number of at least ${min}`;
+	if (min === Number.NEGATIVE_INFINITY) return say`a number of at most ${max}`;
+	return say`a number from ${min} to ${max}`;
 }
 
 /** A figure that a person typed. */

@@ -73,6 +73,21 @@ describe("derive", () => {
 		]);
 	});
 
+	test.each([
+		[{ min: 2 }, "a number of at least 2"],
+		[{ max: 0.5 }, "a number of at most 0.5"],
+		[{ min: 2, max: 3 }, "a number from 2 to 3"],
+	])("limits of %j in words", (limits, allowed) => {
+		const limited = {
+			...ratio,
+			inputs: { ...ratio.inputs, part: { ...ratio.inputs.part, ...limits } },
+		};
+		if (!("max" in limits)) delete (limited.inputs.part as { max?: number }).max;
+		if (!("min" in limits)) delete (limited.inputs.part as { min?: number }).min;
+		const [problem] = problemsOf(derive(limited, { part: figure(1), whole: figure(4) }).outcome);
+		expect(problem).toMatchObject({ allowed, message: expect.stringContaining(allowed) });
+	});
+
 	test("a refusal becomes a problem at the place given", () => {
 		const { outcome } = derive(ratio, { part: figure(1), whole: figure(1) }, place);
 		expect(problemsOf(outcome)).toEqual([

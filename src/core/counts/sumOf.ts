@@ -17,13 +17,42 @@ export function plus(a: Counts, b: Counts): Counts {
 /**
  * The sum of independent counts (their convolution); 0 where there are none.
  *
- * Counts that stand in the list several times are doubled up instead of added one
- * by one: the days of a plan are mostly alike.
+ * Counts that come several times are doubled up instead of added one by one: the days of
+ * a plan are mostly alike. Whether they are is seen from what they hold, so that the sum is
+ * the same to the last digit whatever is remembered.
  */
 export function sumOf(parts: readonly Counts[]): Counts {
-	const times = new Map<Counts, number>();
-	for (const part of parts) times.set(part, (times.get(part) ?? 0) + 1);
-	return addedInPairs([...times].map(([part, count]) => repeated(part, count)));
+	return addedInPairs(timesOf(parts).map(({ part, times }) => repeated(part, times)));
+}
+
+interface Times {
+	readonly part: Counts;
+	times: number;
+}
+
+/** Each count once, with how often it comes. */
+function timesOf(parts: readonly Counts[]): Times[] {
+	const all: Times[] = [];
+	const known = new Map<number, Times>();
+	for (const part of parts) {
+		const { first, chance } = part;
+		const name = first + chance.length + (chance[chance.length >> 1] as number);
+		const before = known.get(name);
+		if (before && isSame(before.part, part)) before.times++;
+		else {
+			const found = { part, times: 1 };
+			all.push(found);
+			if (!before) known.set(name, found);
+		}
+	}
+	return all;
+}
+
+function isSame(one: Counts, other: Counts): boolean {
+	if (one === other) return true;
+	if (one.first !== other.first || one.chance.length !== other.chance.length) return false;
+	for (let i = 0; i < one.chance.length; i++) if (one.chance[i] !== other.chance[i]) return false;
+	return true;
 }
 
 /** The sum of `count` counts that are all like this one; at least one. */

@@ -1,3 +1,5 @@
+import { inOrder } from "../values/inOrder.ts";
+
 /** What ends a lot. */
 export type End = "out of date" | "too weak for the strength wanted";
 
@@ -35,7 +37,8 @@ export interface Projection {
 const NOTHING = 1e-9;
 
 /**
- * Use of an item day by day, first-expired-first-out: the lot that expires first leaves first.
+ * Use of an item day by day, first-expired-first-out: the lot that expires first leaves
+ * first, of those that end on one day by their marks.
  *
  * A lot counts from the day it arrives and is waste after its last day.
  *
@@ -43,7 +46,7 @@ const NOTHING = 1e-9;
  */
 export function project(lots: readonly ProjectedLot[], demand: readonly number[]): Projection {
 	const left = [...lots]
-		.sort((a, b) => a.last - b.last)
+		.sort((a, b) => inOrder(a.last, b.last) || inOrder(a.name, b.name))
 		.map((lot) => ({ lot, quantity: lot.quantity }));
 	const waste: Waste[] = [];
 	const stock: number[] = [];

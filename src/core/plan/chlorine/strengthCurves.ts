@@ -2,6 +2,7 @@ import { readingRange } from "../../chlorine/readingRange.ts";
 import { asLabelled } from "../../chlorine/shownStrength.ts";
 import { valueIn } from "../../outcome.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import type { LotFigures } from "./lotFigures.ts";
 import type { StoreLots } from "./storeLots.ts";
 import { bornOn } from "./strengthOfLot.ts";
@@ -62,7 +63,7 @@ function readingsOf({ firstDay, readings }: StoreLots, item: string, lot: string
 		.filter((reading) => reading.item === item && reading.lot === lot)
 		.filter(({ read_on }) => read_on >= addDays(firstDay, -DAYS_BACK))
 		.filter(({ read_on }) => read_on <= addDays(firstDay, DAYS_AHEAD))
-		.sort((a, b) => (a.read_on < b.read_on ? -1 : 1))
+		.sort((a, b) => inOrder(a.read_on, b.read_on) || inOrder(b.strength_pct, a.strength_pct))
 		.map(({ read_on: day, strength_pct: strength, method }) => ({
 			day,
 			strength,

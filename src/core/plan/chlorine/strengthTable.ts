@@ -10,6 +10,7 @@ import { lotsSheet } from "../../sheets/lots.ts";
 import { strengthSheet } from "../../sheets/strength.ts";
 import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { type LotFigures, lotFigures, NOT_USABLE } from "./lotFigures.ts";
 import { bornOn } from "./strengthOfLot.ts";
@@ -62,10 +63,15 @@ function rowOf(
 	};
 }
 
+/** Of several readings of one day the lowest, to the safe side. */
 function latestReading({ read }: UnitFigures, item: string, lot: string) {
 	return read.tables.strengthReadings.rows
 		.filter(({ value }) => value.item === item && value.lot === lot)
-		.sort((a, b) => (a.value.read_on < b.value.read_on ? -1 : 1))
+		.sort(
+			(a, b) =>
+				inOrder(a.value.read_on, b.value.read_on) ||
+				inOrder(b.value.strength_pct, a.value.strength_pct),
+		)
 		.at(-1);
 }
 

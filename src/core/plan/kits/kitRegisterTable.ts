@@ -5,6 +5,7 @@ import { checksSheet } from "../../sheets/checks.ts";
 import { kitRegisterSheet } from "../../sheets/kitRegister.ts";
 import { kitsSheet } from "../../sheets/kits.ts";
 import { commonPractice } from "../../sources.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { KitReadiness } from "./readiness.ts";
 
@@ -39,13 +40,17 @@ const state = calculation<{ kit: KitReadiness }, string>({
 	compute: ({ kit }) => kit.state,
 });
 
-/** How each kit stands, and which ready kit to use next: the one disinfected longest ago. */
+/** How each kit stands, and which ready kit to use next: the one disinfected longest ago, of those of one day by their marks. */
 export function kitRegisterTable({
 	readiness,
 }: UnitFigures): ComputedTable<typeof kitRegisterSheet> {
 	const order = readiness
 		.filter((kit) => kit.state === "ready")
-		.sort((a, b) => ((a.readySince ?? "") < (b.readySince ?? "") ? -1 : 1));
+		.sort(
+			(a, b) =>
+				inOrder(a.readySince ?? "", b.readySince ?? "") ||
+				inOrder(a.kit.value.kit, b.kit.value.kit),
+		);
 	return {
 		sheet: kitRegisterSheet,
 		rows: readiness.map((kit) => rowOf(kit, order.indexOf(kit) + 1)),

@@ -5,6 +5,7 @@ import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { daysFrom } from "../../stock/lotsInStore.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import { isComing, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 /** The day a lot was last counted: by the journal, else as it came; undefined where nothing says. */
@@ -44,7 +45,7 @@ export function countAge(
 			const day = lastCountOf(lot);
 			return day === undefined ? [] : [{ lot, day, days: Math.max(0, daysFrom(day, firstDay)) }];
 		})
-		.sort((a, b) => b.days - a.days)[0];
+		.sort((a, b) => b.days - a.days || inOrder(a.lot.row.value.lot, b.lot.row.value.lot))[0];
 }
 
 /** Whether the plan uses an item up: by a line of usage, or as the product in use. */

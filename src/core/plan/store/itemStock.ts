@@ -62,7 +62,7 @@ const project_ = calculation<
 	key: "projection",
 	label: say`Stock day by day`,
 	unit: say`in the item's measure`,
-	formula: say`Each day's expected use is taken from the lot that expires first; a lot counts from the day it arrives, and is waste after its last day.`,
+	formula: say`Each day's expected use is taken from the lot that expires first, of those that end on one day by their marks; a lot counts from the day it arrives, and is waste after its last day.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
