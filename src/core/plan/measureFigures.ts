@@ -38,10 +38,11 @@ export function measureFigures(
 	unit: UnitFigures,
 	litres: Figure,
 	counts: CountFigures,
+	boiled: Pair,
 ): Record<Measure, Pair> {
 	const { settings } = unit.read;
 	const { roundsThatRun: rounds } = counts;
-	const bucketPair = times(boiledBuckets, counts.loads, settings.rinse_buckets);
+	const bucketPair = times(boiledBuckets, boiled, settings.rinse_buckets);
 	const vinegar = {
 		everyRounds: settings.descale_every_rounds,
 		litresEach: unit.vinegarPerDescale,

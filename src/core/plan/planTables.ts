@@ -29,6 +29,7 @@ import { stockTable } from "./store/stockTable.ts";
 import { storeFigures } from "./store/storeFigures.ts";
 import { supplyUseTable } from "./store/supplyUseTable.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+import { boiledLoads } from "./water/boiledLoads.ts";
 import { boilingTable } from "./water/boilingTable.ts";
 import { type FiresOfPlan, firesOfPlan } from "./water/firesOfPlan.ts";
 import { tonightTable } from "./water/tonightTable.ts";
@@ -56,11 +57,13 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 	const dates = days.map(({ date }) => date);
 	const cover = coverFigures(unit, days);
 	const counts = countsOfPeriod(unit, days);
-	const period = measureFigures(unit, litres, counts);
-	const byDay = days.map((day) => ({
-		day,
-		measures: measureFigures(unit, litres, countsOfDay(unit, day)),
-	}));
+	const boiled = boiledLoads(unit, days);
+	const period = measureFigures(unit, litres, counts, boiled.inPeriod(counts));
+	const byDay = days.map((day, d) => {
+		const ofDay = countsOfDay(unit, day);
+		const loads = boiled.onDay(d, ofDay);
+		return { day, loads, measures: measureFigures(unit, litres, ofDay, loads) };
+	});
 	const firstDay = dates[0] as IsoDate;
 	const store = storeFigures(unit, firstDay);
 	const rounds = roundPlans(unit, days);
@@ -95,7 +98,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 			wardUseTable(ward),
 			boiling,
 			tonightTable(boiling),
-			waterTable(unit, days),
+			waterTable(unit, byDay, boiled.isBeforehand),
 			stockTable(unit, store.items, firstDay),
 			orderTable(unit, store.items, firstDay),
 			stockAheadTable(store.items, store.ahead, firstDay),

@@ -34,13 +34,14 @@ const NEAR = 1e-6;
 export function firesOf(placed: readonly PlacedBatch[], hearth: Hearth): Fire[] {
 	const stoveFree = new Array<number>(hearth.stoves).fill(Number.NEGATIVE_INFINITY);
 	const potFree = new Array<number>(hearth.pots).fill(Number.NEGATIVE_INFINITY);
-	/** The fire that burnt last on each stove. */
-	const burning: (Fire | undefined)[] = stoveFree.map(() => undefined);
+	/** Which fire burnt last on each stove. */
+	const burning = stoveFree.map(() => -1);
 	const fires: Fire[] = [];
 	for (const { batch, start } of [...placed].sort((a, b) => a.start - b.start)) {
-		const goesOn = burning.findIndex(
-			(fire) => fire?.need === batch.need && Math.abs(fire.offBoilAt - start) < NEAR,
-		);
+		const goesOn = burning.findIndex((at) => {
+			const fire = fires[at];
+			return fire?.need === batch.need && Math.abs(fire.offBoilAt - start) < NEAR;
+		});
 		const stove = goesOn >= 0 ? goesOn : stoveFree.findIndex((free) => free <= start + NEAR);
 		const pots = [...potFree.keys()]
 			.filter((pot) => (potFree[pot] as number) <= start + NEAR)
@@ -48,7 +49,7 @@ export function firesOf(placed: readonly PlacedBatch[], hearth: Hearth): Fire[] 
 		const [offBoilAt, coolAt] = [start + batch.stoveMinutes, start + batch.potMinutes];
 		stoveFree[stove] = offBoilAt;
 		for (const pot of pots) potFree[pot] = coolAt;
-		const before = goesOn >= 0 ? burning[stove] : undefined;
+		const before = goesOn >= 0 ? fires[burning[stove] as number] : undefined;
 		const fire: Fire = {
 			need: batch.need,
 			stove: stove + 1,
@@ -68,9 +69,8 @@ export function firesOf(placed: readonly PlacedBatch[], hearth: Hearth): Fire[] 
 				...pots.map((pot) => ({ pot: pot + 1, from: start, to: coolAt })),
 			],
 		};
-		if (before) fires[fires.indexOf(before)] = fire;
-		else fires.push(fire);
-		burning[stove] = fire;
+		if (before) fires[burning[stove] as number] = fire;
+		else burning[stove] = fires.push(fire) - 1;
 	}
 	return fires;
 }

@@ -12,6 +12,8 @@ const NEAR = 1e-6;
 const TRIED_TOGETHER = 6;
 /** So often at most: a plan that needs it more often is overloaded. */
 const MOST_REPAIRS = 30;
+/** Batches placed longer ago than this many are days later: water does not keep so long. */
+const MOST_NEAR = 400;
 
 export interface Placing {
 	readonly placed: readonly PlacedBatch[];
@@ -29,13 +31,13 @@ export interface Placing {
  */
 export function placedBatches(batches: readonly Batch[], hearth: Hearth): Placing {
 	const latestFirst = [...batches].sort((a, b) => b.latestEnd - a.latestEnd);
-	let placed: readonly PlacedBatch[] = [];
+	let placed: PlacedBatch[] = [];
 	const without: Batch[] = [];
 	let repairs = 0;
 	for (const batch of latestFirst) {
 		const start = latestStart(batch, placed, hearth);
 		if (start !== undefined) {
-			placed = [...placed, { batch, start }];
+			placed.push({ batch, start });
 			continue;
 		}
 		const repaired =
@@ -50,7 +52,7 @@ function repair(
 	batch: Batch,
 	placed: readonly PlacedBatch[],
 	hearth: Hearth,
-): readonly PlacedBatch[] | undefined {
+): PlacedBatch[] | undefined {
 	const kept = placed.slice(0, -(TRIED_TOGETHER - 1) || undefined);
 	const moved = placed.slice(kept.length).map((each) => each.batch);
 	return inAnyOrder([batch, ...moved], kept, hearth);
@@ -59,9 +61,9 @@ function repair(
 /** All of these placed beside what is placed, in the first order that does; undefined where none does. */
 function inAnyOrder(
 	batches: readonly Batch[],
-	placed: readonly PlacedBatch[],
+	placed: PlacedBatch[],
 	hearth: Hearth,
-): readonly PlacedBatch[] | undefined {
+): PlacedBatch[] | undefined {
 	if (batches.length === 0) return placed;
 	for (const [i, batch] of batches.entries()) {
 		const start = latestStart(batch, placed, hearth);
@@ -82,10 +84,12 @@ function latestStart(
 	const latest = latestEnd - stoveMinutes;
 	const earliest = earliestEnd - stoveMinutes;
 	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
-	const near = placed.filter(
-		(other) =>
-			other.start < latest + potMinutes - NEAR && other.start + other.batch.potMinutes > earliest,
-	);
+	const near = placed
+		.slice(-MOST_NEAR)
+		.filter(
+			(other) =>
+				other.start < latest + potMinutes - NEAR && other.start + other.batch.potMinutes > earliest,
+		);
 	const starts = near
 		.flatMap(({ start }) => [start - stoveMinutes, start - potMinutes])
 		.filter((start) => start >= earliest - NEAR && start < latest)

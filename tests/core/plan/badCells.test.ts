@@ -156,7 +156,8 @@ const cases: readonly Case[] = [
 		"a confidence nobody can read",
 		unitWith({ plan_confidence: "very" }),
 		"bad-cell",
-		[needed, ...setAsides],
+		// What every round is prepared for goes by it too.
+		[needed, ...setAsides, "boiled_litres_expected"],
 	],
 ];
 

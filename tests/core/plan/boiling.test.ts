@@ -159,7 +159,7 @@ test("water drawn at the boil needs no heating", () => {
 });
 
 test("after each use the rounds have no hours, and so no water has a time", () => {
-	const made = boiling({ reprocessing: "after_each_use" });
+	const made = boiling({ reprocessing: "after_each_use", boil_for: "after_use" });
 	expect(rowsOf(made, FILE)).toEqual([]);
 	expect(numberIn(rowsOf(made, "day-plan.csv")[0], "boiled_litres_set_aside")).toBe(60);
 });

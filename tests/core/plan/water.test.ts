@@ -7,6 +7,7 @@ import { unitWith } from "../smallUnit.ts";
 
 const FILE = "water.csv";
 const settings = {
+	boil_for: "after_use",
 	heat_kw: 3,
 	plan_days: 1,
 	boil_hold_minutes: 0,
@@ -84,6 +85,37 @@ test("a descaling takes its bath less the vinegar, and its rinse", () => {
 	const made = plan(unitWith(settings, twoRounds));
 	const rounds = numberIn(rowsOf(made, "day-plan.csv")[0], "rounds_expected") as number;
 	expectWithin(water(5) - water(0), ((2 - 1 + 5) * rounds) / 5, 1e-9, "L");
+});
+
+describe("water that is boiled whether or not a round runs", () => {
+	const [after, every] = ["after_use", "every_round"].map(
+		(boil_for) => rowsOf(plan(unitWith({ ...settings, boil_for }, twoRounds)), FILE)[0],
+	);
+	const day = (boil_for: string) =>
+		rowsOf(plan(unitWith({ ...settings, boil_for }, twoRounds)), "day-plan.csv")[0];
+
+	test("is fetched for each round: as prepared for, two loads and two", () => {
+		expect(numberIn(day("every_round"), "boiled_litres_expected")).toBe(120);
+		expect(numberIn(day("every_round"), "boiled_litres_set_aside")).toBe(120);
+		const more = 120 - (numberIn(day("after_use"), "boiled_litres_expected") as number);
+		expectWithin(
+			(numberIn(every, "litres_expected") as number) -
+				(numberIn(after, "litres_expected") as number),
+			more,
+			1e-9,
+			"L",
+		);
+	});
+
+	test("and so is its fuel", () => {
+		const fuel = (row: typeof every, key: string) => numberIn(row, key) as number;
+		// 30 L by 78 °C through a share of 0.2 of 30 MJ/kg.
+		const ofLoad = (30 * 4.186 * (99.9968 - 22)) / 0.2 / 30_000;
+		expectWithin(fuel(every, "fuel_expected"), 4 * ofLoad, 1e-4, "kg");
+		expectWithin(fuel(every, "fuel_set_aside"), 4 * ofLoad, 1e-4, "kg");
+		const expected = (numberIn(day("after_use"), "boiled_litres_expected") as number) / 30;
+		expectWithin(fuel(after, "fuel_expected"), expected * ofLoad, 1e-4, "kg");
+	});
 });
 
 describe("containers and sources", () => {

@@ -146,12 +146,17 @@ export function roundBoiling(
 			boiling,
 			midnight: nameFigure(say`Midnight of the round's day`, day * MINUTES_PER_DAY),
 		}),
-		fuel: derive(fuelQuantity, {
-			kj: derive(heatOfBoiling, { boiling }),
-			holdMinutes: derive(heldMinutes, { boiling }),
-			netKw: stove.netKw,
-			efficiency: stove.efficiency,
-			mjPerKg: stove.mjPerKg,
-		}),
+		fuel: fuelOfBoiling(stove, boiling),
 	};
+}
+
+/** Fuel to heat the water and to hold each batch at the boil. */
+export function fuelOfBoiling(stove: StoveFigures, boiling: Figure<Boiling>): Figure {
+	return derive(fuelQuantity, {
+		kj: derive(heatOfBoiling, { boiling }),
+		holdMinutes: derive(heldMinutes, { boiling }),
+		netKw: stove.netKw,
+		efficiency: stove.efficiency,
+		mjPerKg: stove.mjPerKg,
+	});
 }

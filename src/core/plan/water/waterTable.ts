@@ -1,5 +1,5 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
-import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import { say } from "../../say.ts";
 import { waterSheet } from "../../sheets/water.ts";
@@ -9,8 +9,10 @@ import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
 import { roundsByDate } from "../byDate.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
+import type { Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { fuelCells, fuelOfLoad } from "./fuelOfLoads.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
 import { stoveFigures } from "./stoveFigures.ts";
 
@@ -74,10 +76,43 @@ const wardTotal = calculation<{ litres: readonly number[] }, number>({
 	compute: ({ litres }) => litres.reduce((sum, part) => sum + part, 0),
 });
 
-/** All water of each day. */
+interface WaterDay {
+	readonly day: DayFigures;
+	/** Loads of water boiled on it. */
+	readonly loads: Pair;
+}
+
+/** Water and fuel that loads boiled beforehand take are as many as those loads, not as the loads that come. */
+const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rates>({
+	key: "water_boiled_beforehand",
+	label: say`Water by day, round and descaling, loads boiled beforehand`,
+	unit: "L",
+	formula: say`Of a day: + loads of water boiled × water for a load; of a load then nothing more.`,
+	source: definition,
+	inputs: {
+		rates: { label: say`Water by day, round, load and descaling`, unit: "L" },
+		loads: { label: say`Loads of water boiled`, unit: say`loads`, min: 0 },
+	},
+	example: {
+		inputs: {
+			rates: { perDay: 8, perRound: 15.5, perLoad: 30, perKit: [0], perDescale: 5 },
+			loads: 3,
+		},
+		result: { perDay: 98, perRound: 15.5, perLoad: 0, perKit: [0], perDescale: 5 },
+		within: 0,
+	},
+	compute: ({ rates, loads }) => ({
+		...rates,
+		perDay: rates.perDay + loads * rates.perLoad,
+		perLoad: 0,
+	}),
+});
+
+/** All water of each day, and the fuel to boil what is boiled of it. */
 export function waterTable(
 	unit: UnitFigures,
-	days: readonly DayFigures[],
+	days: readonly WaterDay[],
+	isBeforehand: boolean,
 ): ComputedTable<typeof waterSheet> {
 	const { settings, tables } = unit.read;
 	const stove = stoveFigures(unit.read);
@@ -103,7 +138,15 @@ export function waterTable(
 	const sources = listFigure(say`Where water comes from`, say`L/day`, tables.waterSources, (rows) =>
 		rows.map(({ value }): WaterSource => value),
 	);
-	return onDemand(waterSheet, () => days.map((day) => rowOf(unit, day, rates, sources)));
+	return onDemand(waterSheet, () => {
+		const fuel = fuelOfLoad(unit.read, stove);
+		return days.map(({ day, loads }) => {
+			const ratesFor = (boiled: Figure) =>
+				isBeforehand ? derive(boiledBeforehand, { rates, loads: boiled }) : rates;
+			const of = { expected: ratesFor(loads.expected), setAside: ratesFor(loads.setAside) };
+			return { ...rowOf(unit, day, of, sources), ...fuelCells(fuel, stove, loads) };
+		});
+	});
 }
 
 const onFire = calculation<{ potLitres: number; pots: number }, number>({
@@ -123,20 +166,23 @@ const onFire = calculation<{ potLitres: number; pots: number }, number>({
 function rowOf(
 	unit: UnitFigures,
 	day: DayFigures,
-	rates: Figure<Rates>,
+	rates: { readonly expected: Figure<Rates>; readonly setAside: Figure<Rates> },
 	sources: Figure<WaterSource[]>,
-): ComputedRow<typeof waterSheet> {
+) {
 	const { settings } = unit.read;
 	const use = {
-		rates,
 		days: roundsByDate([day]),
 		kitsInLoad: unit.kitsInLoad,
 		descaleEvery: settings.descale_every_rounds,
 	};
-	const litres = derive(useSetAside, { ...use, confidence: settings.plan_confidence });
+	const litres = derive(useSetAside, {
+		...use,
+		rates: rates.setAside,
+		confidence: settings.plan_confidence,
+	});
 	return {
 		date: nameFigure(say`Date`, day.date),
-		litres_expected: derive(useExpected, use),
+		litres_expected: derive(useExpected, { ...use, rates: rates.expected }),
 		litres_set_aside: litres,
 		containers: derive(containers, { litres, each: settings.water_container_litres }),
 		taken_from: derive(fromSources, { litres, sources }),

@@ -1,0 +1,114 @@
+import { describe, expect, test } from "vitest";
+import { mean } from "../../../src/core/counts/counts.ts";
+import { oneRound, type RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
+import { loadsForEveryRound, loadsStanding } from "../../../src/core/water/loadsBoiled.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { answerOf, refusalOf } from "../answerOf.ts";
+
+const day = (...kits: number[]): RoundsOfDay => ({
+	kind: "in_rounds",
+	starts: [420, 840, 1260].slice(0, kits.length),
+	kits,
+	byKind: [kits],
+});
+const prepared = { confidence: 0.95, kitsInService: 10, kitsInLoad: 3 };
+const standing = { ...prepared, waterMinutes: 300, keepsMinutes: 1440, coolMinutes: 240 };
+
+describe("for every round", () => {
+	test("as prepared for, whether or not it runs: there is no chance in it", () => {
+		const { byDay, total } = answerOf(loadsForEveryRound, {
+			...prepared,
+			days: [day(0.1, 0.1, 3), day(0, 5, 0.1)],
+		});
+		expect(byDay.map(({ first, chance }) => [first, ...chance])).toEqual([
+			[4, 1],
+			[5, 1],
+		]);
+		expect([total.first, ...total.chance]).toEqual([9, 1]);
+	});
+});
+
+describe("standing ready", () => {
+	const boiled = (change: object) =>
+		answerOf(loadsStanding, { ...standing, days: [day(0.2, 0.2, 0.2)], ...change });
+
+	test("rounds that never run: made again when too old, for one round of a day of three", () => {
+		// Cool at 7:00, in date for 20 hours: it serves 14:00 and 21:00; a new one for the next 7:00.
+		const { byDay, total } = boiled({ days: Array.from({ length: 5 }, () => day(0, 0, 0)) });
+		for (const counts of byDay) expectWithin(mean(counts), 1, 1e-12, "loads");
+		expectWithin(mean(total), 5, 1e-12, "loads");
+	});
+
+	test("rounds that always run: one for each", () => {
+		expectWithin(
+			mean(boiled({ days: [day(40, 40, 40)], kitsInLoad: 100 }).total),
+			3,
+			1e-12,
+			"loads",
+		);
+	});
+
+	test("water that keeps no longer than to its own round is boiled for each", () => {
+		expectWithin(mean(boiled({ keepsMinutes: 241 }).total), 3, 1e-12, "loads");
+	});
+
+	test("a fire that takes longer than to the round before must be lit before that is known", () => {
+		const quick = mean(boiled({}).total);
+		const slow = mean(boiled({ waterMinutes: 700 }).total);
+		expect(slow).toBeGreaterThan(quick + 0.3);
+		expect(slow).toBeLessThanOrEqual(3);
+	});
+
+	test("between once a day and once a round", () => {
+		const [rare, often] = [boiled({ days: [day(0.01, 0.01, 0.01)] }), boiled({})];
+		expect(mean(rare.total)).toBeGreaterThan(1);
+		expect(mean(often.total)).toBeGreaterThan(mean(rare.total));
+		expect(mean(often.total)).toBeLessThan(3);
+	});
+
+	test("days add up", () => {
+		const { byDay, total } = boiled({
+			days: [day(0.1, 0.5, 0.2), day(0.3, 0, 1), day(0.2, 0.2, 0.2)],
+		});
+		expectWithin(
+			mean(total),
+			byDay.reduce((sum, counts) => sum + mean(counts), 0),
+			1e-9,
+			"loads",
+		);
+	});
+});
+
+describe("standing ready for the next kit", () => {
+	const kits = (perDay: number): RoundsOfDay => ({
+		kind: "after_each_use",
+		kits: [perDay],
+		byKind: [[perDay]],
+	});
+	const boiled = (perDay: number) =>
+		mean(answerOf(loadsStanding, { ...standing, days: [kits(perDay)] }).total);
+
+	test("without kits what stands ready is made again as it grows too old", () => {
+		expectWithin(boiled(0), 1440 / 1200, 1e-12, "loads");
+	});
+
+	test("a load for each kit, and those too old", () => {
+		// Of a Poisson count of mean 2 × 5 h ÷ 24 h at most one comes in 93 of 100, two in 99: three stand ready.
+		const x = 2 * (1200 / 1440);
+		const series = 1 + x / 4 + x ** 2 / 20 + x ** 3 / 120 + x ** 4 / 840 + x ** 5 / 6720;
+		expectWithin(boiled(2), 2 + 3 / (1200 / 1440) / series, 1e-2, "loads");
+	});
+
+	test("where it is too old before it is cool, none can stand ready", () => {
+		const [problem] = refusalOf(loadsStanding, { ...standing, days: [kits(1)], keepsMinutes: 240 });
+		expect([problem?.code, problem?.column]).toEqual(["cooling-too-long", "boiled_water_hours"]);
+	});
+});
+
+test("one round a day, as likely as not without a kit: by hand", () => {
+	const { total } = answerOf(loadsStanding, {
+		...loadsStanding.example.inputs,
+		days: [oneRound(Math.LN2)],
+	});
+	expectWithin(mean(total), 2 / 3, 1e-3, "loads");
+});
