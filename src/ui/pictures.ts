@@ -8,4 +8,5 @@ export { costPicture } from "./subjects/order/costPicture.ts";
 export { timelinePicture } from "./subjects/rounds/timelinePicture.ts";
 export { stockPicture } from "./subjects/store/stockPicture.ts";
 export { coolingPicture } from "./subjects/water/coolingPicture.ts";
+export { hearthPicture } from "./subjects/water/hearthPicture.ts";
 export { weeksPicture } from "./subjects/week/weeksPicture.ts";

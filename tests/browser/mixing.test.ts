@@ -92,17 +92,33 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		await workbook.close();
 	});
 
-	test("a heat that is not given is only advice: the plan stands, the stove has no time", async () => {
+	test("a heat that is not given is only advice: the times go by an estimate, and say so", async () => {
 		const workbook = await open("boiling.csv");
-		await dropDemo(workbook, { settings: { heat_kw: "" } });
+		await dropDemo(workbook, { settings: { heat_kw: "", fuel: "electric" } });
 		await expect
 			.poll(() => workbook.page.locator(".boil .next").textContent())
-			.toMatch(/no time to light the stove yet/);
+			.toMatch(/light the stove by 0\d:\d\d the same day/);
 		await workbook.page.getByRole("img", { name: /Temperature of the boiled water/ }).waitFor();
 		await workbook.goTo("this-week");
 		expect(await workbook.headline()).toContain("kits are enough");
 		expect(await workbook.page.locator(".problem-list.error").count()).toBe(0);
-		expect(await workbook.page.locator(".problem-list.advice").textContent()).toContain("Heat");
+		expect(await workbook.page.locator(".problem-list.advice").textContent()).toContain(
+			"go by an estimate for the fuel",
+		);
+		await workbook.close();
+	});
+
+	test("stove and pots stand in a picture; too few pots are a problem with what would help", async () => {
+		const workbook = await open("boiling.csv");
+		const picture = workbook.page.getByRole("img", {
+			name: /Stove and pots through the first day/,
+		});
+		await picture.waitFor();
+		await expect.poll(() => picture.locator(".bar-pot rect").count()).toBe(6);
+		await dropDemo(workbook, { settings: { pots: "1" } });
+		await expect
+			.poll(() => workbook.page.locator(".boil .reason").textContent())
+			.toMatch(/cannot be cool in time\. .*Buckets of .*The fewest pots that would do: \d/);
 		await workbook.close();
 	});
 
@@ -111,9 +127,9 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		const readings = { cooling_first_c: "90", cooling_second_c: "40", cooling_hours: "1" };
 		await dropDemo(workbook, { settings: readings });
 		await expect
-			.poll(() => workbook.page.locator("figcaption").textContent())
+			.poll(() => workbook.page.locator("figcaption").last().textContent())
 			.toMatch(/from your own two readings/);
-		expect(await workbook.page.locator(".boil .next").textContent()).not.toContain("20:41");
+		expect(await workbook.page.locator(".boil .next").textContent()).not.toContain("22:56");
 		await workbook.close();
 	});
 
@@ -188,13 +204,15 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 			await workbook.close();
 		});
 
-		test("the boiling sheet is one upright page with every round, the day before named", async () => {
+		test("the boiling sheet is one upright page with every fire under its day", async () => {
 			const workbook = await open("boiling.csv");
 			const printed: Printed = await print(workbook.page, "Print the boiling sheet", format);
 			expect(printed).toMatchObject(size);
 			expect(printed.pages).toHaveLength(1);
 			expect(printed.pages[0]).toMatch(/Boiling water scalds/);
-			expect(printed.pages[0]).toMatch(/Morning\s+20:41 Sun 28 Feb\s+31 L in 2\s+01:11\s+08:26/);
+			expect(printed.pages[0]).toMatch(
+				/22:56\s+Morning, Mon 1 Mar\s+16 L\s+1, 2\s+01:11 Mon 1 Mar\s+08:26 Mon 1 Mar/,
+			);
 			expect(printed.pages[0]?.match(/Evening/g)).toHaveLength(7);
 			await workbook.close();
 		});

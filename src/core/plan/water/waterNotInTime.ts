@@ -12,6 +12,14 @@ import { hearthFigures } from "./hearthFigures.ts";
 /** Looked at before and after the first round without water, in days: longer plans repeat themselves. */
 const DAYS_AROUND = 5;
 
+/** Codes of these problems. */
+export const notInTimeCodes: readonly string[] = [
+	"cooling-too-long",
+	"heating-over-a-day",
+	"pots-booked-twice",
+	"stove-booked-twice",
+];
+
 /** Rounds whose water cannot be cool in time: why, with the figures, and what would help, the cheapest first. */
 export function waterNotInTime(unit: UnitFigures, fires: () => FiresOfPlan): Problem[] {
 	const { schedule, needs, stove } = fires();

@@ -12,7 +12,7 @@ import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import type { Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { fuelCells, fuelOfLoad } from "./fuelOfLoads.ts";
+import { fuelCells, fuelOfLoad } from "./fuelOfLoad.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
 import { stoveFigures } from "./stoveFigures.ts";
 

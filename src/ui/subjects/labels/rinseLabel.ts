@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { Printed } from "../../state/unitSetting.ts";
 import { label, labelHead, labelLine } from "./label.ts";
@@ -13,11 +14,12 @@ export function rinseLabel(
 	bucket: number | undefined,
 	buckets: Printed<number>,
 	belowC: Printed<number>,
+	keepsHours: Printed<number>,
 ): HTMLElement {
 	const numbers = Array.from({ length: buckets.value ?? 0 }, (_, i) => String(i + 1));
 	const order =
 		numbers.length === 0 ? TO_WRITE : numbers.reduce((first, next) => say`${first} then ${next}`);
-	const why = [buckets.why, belowC.why].filter(Boolean).join(" ");
+	const why = [buckets.why, belowC.why, keepsHours.why].filter(Boolean).join(" ");
 	return label(
 		"rinse",
 		unit,
@@ -28,7 +30,10 @@ export function rinseLabel(
 		el("p", {}, say`Boiled, cooled water. Order: ${order}.`),
 		labelLine(say`Boiled at`, undefined),
 		labelLine(say`Cool since`, undefined),
-		labelLine(say`DISCARD AT`, undefined),
+		labelLine(
+			say`DISCARD AT (boiled + ${keepsHours.value === undefined ? TO_WRITE : shownPlain(keepsHours.value)} h)`,
+			undefined,
+		),
 		labelLine(say`By whom`, undefined),
 		why !== "" && el("p", { class: "label-small" }, why),
 		el(

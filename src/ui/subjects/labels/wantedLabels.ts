@@ -51,6 +51,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 	const unit = unitSetting(state, "unit_name") ?? "";
 	const buckets = printedSetting(state, "rinse_buckets");
 	const belowC = printedSetting(state, "rinse_below_c");
+	const keepsHours = printedSetting(state, "boiled_water_hours");
 	const readyLifeDays = printedSetting(state, "ready_life_days");
 	const solution = () =>
 		solutionLabel({
@@ -63,7 +64,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 		});
 	const rinse = () =>
 		Array.from({ length: labelsOfASet(state) }, (_, i) =>
-			rinseLabel(unit, buckets.value && i + 1, buckets, belowC),
+			rinseLabel(unit, buckets.value && i + 1, buckets, belowC, keepsHours),
 		);
 	const kits = () =>
 		kitsToLabel(state).map((row) => labelOfKit(row, { unit, readyLifeDays, done: wanted.done }));

@@ -5,7 +5,7 @@ import { type Moment, momentLater, momentOf } from "../../format/moment.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
-/** The rinse water of one round as it is boiled; what waits for something is undefined. */
+/** A fire, or a round for which there is none; what waits for something is undefined. */
 export interface BoilingRound {
 	readonly date: string;
 	readonly round: string;
@@ -17,11 +17,15 @@ export interface BoilingRound {
 	/** The last batch has been held at the boil. */
 	readonly offBoil: Moment | undefined;
 	readonly coolBy: Moment | undefined;
+	/** By number: "1, 2"; "" where that is not known. */
+	readonly pots: string;
+	/** Under which condition it is lit; "" where it is in any case. */
+	readonly onlyIf: string;
 	/** Why there is no time to light the stove, in words; "" where there is one. */
 	readonly waitsFor: string;
 }
 
-/** Every round of the boiling sheet, in its order. */
+/** Every fire of the boiling sheet by the clock, then the rounds without one. */
 export function boilingRounds(state: State): BoilingRound[] {
 	return rowsOf(state.plan, boilingSheet).map((row) => {
 		const [batches, holdMinutes, heat, cool] = [
@@ -48,6 +52,8 @@ export function boilingRounds(state: State): BoilingRound[] {
 				lightBy && onFire !== undefined && cool !== undefined
 					? momentLater(lightBy, onFire + cool)
 					: undefined,
+			pots: wordIn(row.pots),
+			onlyIf: wordIn(row.only_if),
 			waitsFor: row.light_by ? (problemsOf(row.light_by.outcome)[0]?.message ?? "") : "",
 		};
 	});

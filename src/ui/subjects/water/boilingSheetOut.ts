@@ -1,6 +1,7 @@
 import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { writeClock } from "../../../core/values/clock.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import type { Moment } from "../../format/moment.ts";
 import { shownDay } from "../../format/shownDay.ts";
@@ -15,7 +16,7 @@ import { boilingCautions } from "./boilingCautions.ts";
 import { type BoilingRound, boilingRounds } from "./boilingRounds.ts";
 import { holdShown } from "./holdShown.ts";
 
-/** The boiling sheet: for each day when to light, boil and have it cool, with room for what was done. */
+/** The boiling sheet: every fire under the day on which it is lit, when it boils and is cool, with room for what was done. */
 export const boilingSheetOut: PrintOut = {
 	name: say`Print the boiling sheet`,
 	pages: (state) => [
@@ -27,9 +28,10 @@ export const boilingSheetOut: PrintOut = {
 			uprightTable(
 				"boiling-lines",
 				[
-					say`Round`,
 					say`Light by`,
+					say`For`,
 					say`Start with, in batches`,
+					say`Pots`,
 					say`Boil until`,
 					say`Cool by`,
 					say`Lit at`,
@@ -37,7 +39,7 @@ export const boilingSheetOut: PrintOut = {
 					say`Cool at, °C`,
 					say`Initials`,
 				],
-				byDay(boilingRounds(state)).map(dayGroup),
+				byDay(boilingRounds(state)).map(([day, fires]) => dayGroup(day, fires)),
 			),
 		),
 	],
@@ -51,33 +53,43 @@ function howWords(state: State): string {
 			? say`Keep each batch at a rolling boil as your protocol says, cover, leave to cool by itself.`
 			: say`Keep each batch at a rolling boil for ${shownPlain(minutes)} min, cover, leave to cool by itself.`;
 	const rest = say`Rinse when it is ${below.value === undefined ? TO_WRITE : shownPlain(below.value)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
-	return [hold, rest, below.why].filter(Boolean).join(" ");
+	const hours = printedSetting(state, "boiled_water_hours");
+	const discard = say`Label it with the time of the boil; discard it ${hours.value === undefined ? TO_WRITE : shownPlain(hours.value)} h after the boil.`;
+	return [hold, rest, discard, below.why, hours.why].filter(Boolean).join(" ");
 }
 
-function byDay(rounds: readonly BoilingRound[]): BoilingRound[][] {
-	const days = [...new Set(rounds.map(({ date }) => date))];
-	return days.map((day) => rounds.filter(({ date }) => date === day));
+/** Fires under the day on which they are lit; a round without one under its own. */
+function byDay(fires: readonly BoilingRound[]): [day: IsoDate, fires: BoilingRound[]][] {
+	const dayOf = ({ lightBy, date }: BoilingRound) => lightBy?.date ?? date;
+	const days = [...new Set(fires.map(dayOf))];
+	return days.map((day) => [day, fires.filter((fire) => dayOf(fire) === day)]);
 }
 
-function dayGroup(rounds: readonly BoilingRound[]): HTMLElement {
-	const [{ date } = { date: "" }] = rounds;
+function dayGroup(day: IsoDate, fires: readonly BoilingRound[]): HTMLElement {
 	return el(
 		"tbody",
 		{},
-		el("tr", { class: "day-line" }, el("th", { scope: "rowgroup", colspan: "9" }, shownDay(date))),
-		...rounds.map((round) =>
+		el("tr", { class: "day-line" }, el("th", { scope: "rowgroup", colspan: "10" }, shownDay(day))),
+		...fires.map((fire) =>
 			el(
 				"tr",
 				{},
-				el("th", { scope: "row" }, round.round),
-				el("td", { class: "amount" }, moment(round.lightBy, date)),
-				el("td", { class: "amount" }, startWords(round)),
-				el("td", { class: "amount" }, moment(round.offBoil, date)),
-				el("td", { class: "amount" }, moment(round.coolBy, date)),
+				el("th", { scope: "row", class: "amount" }, moment(fire.lightBy, day)),
+				el("td", {}, forWords(fire, day)),
+				el("td", { class: "amount" }, startWords(fire)),
+				el("td", { class: "amount" }, fire.pots || "–"),
+				el("td", { class: "amount" }, moment(fire.offBoil, day)),
+				el("td", { class: "amount" }, moment(fire.coolBy, day)),
 				...["", "", "", ""].map(() => el("td", { class: "to-write" })),
 			),
 		),
 	);
+}
+
+/** The round, with its day where that is another, and under which condition. */
+function forWords({ round, date, onlyIf }: BoilingRound, day: IsoDate): string {
+	const name = date === day ? round : `${round}, ${shownDay(date)}`;
+	return onlyIf ? say`${name}; only if ${onlyIf}` : name;
 }
 
 function startWords({ startLitres, batches }: BoilingRound): string {

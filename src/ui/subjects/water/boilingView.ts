@@ -1,3 +1,4 @@
+import { notInTimeCodes } from "../../../core/plan/water/waterNotInTime.ts";
 import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
@@ -18,17 +19,29 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { boilingRounds } from "./boilingRounds.ts";
 import { type Cooling, coolingOf } from "./coolingOf.ts";
+import { hearthBars } from "./hearthBars.ts";
 import { holdShown } from "./holdShown.ts";
 
-/** When to light for the next round, how the water cools, and the rule on boiling with its disagreement. */
+/** When to light the next fire, stove and pots through a day, how the water cools, and the rule on boiling with its disagreement. */
 export function boilingView(state: State, room: number): HTMLElement | undefined {
 	const cooling = coolingOf(state);
-	const next = nextRoundWords(state);
+	const next = nextFireWords(state);
+	const bars = hearthBars(state);
+	if (unitSetting(state, "reprocessing") === "after_each_use") return afterEachUse(state);
 	if (!cooling && next === undefined) return undefined;
+	const late = state.plan.problems.filter(({ code }) => notInTimeCodes.includes(code));
 	return el(
 		"section",
 		{ class: "boil" },
 		next !== undefined && el("p", { class: "next" }, next),
+		...late.map(({ message }) => el("p", { class: "reason" }, message)),
+		policyWords(state),
+		bars.length > 0 &&
+			pictureFigure(
+				({ hearthPicture }) => hearthPicture(bars, pictureWidth(room)),
+				say`Stove and pots through the first day, from the evening before.`,
+				say`Solid: the stove burns. Outlined: a pot is taken, from filling until its water is cool, for the round named in it. Then the water is used, or poured into a disinfected, covered vessel.`,
+			),
 		cooling &&
 			pictureFigure(
 				({ coolingPicture }) =>
@@ -40,14 +53,51 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 	);
 }
 
-function nextRoundWords(state: State): string | undefined {
+function nextFireWords(state: State): string | undefined {
 	const [next] = boilingRounds(state);
 	if (!next) return undefined;
-	const { date, round, lightBy, startLitres, batches, holdMinutes, waitsFor } = next;
+	const { date, round, lightBy, startLitres, batches, holdMinutes, pots, waitsFor } = next;
 	const name = `${round}, ${shownDay(date)}`;
 	if (!lightBy || startLitres === undefined || batches === undefined || holdMinutes === undefined)
-		return say`Next round (${name}): no time to light the stove yet. ${waitsFor}`.trim();
-	return say`Next round (${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, keep each at a rolling boil for ${shownPlain(holdMinutes)} min, then cover and leave to cool.`;
+		return say`Next fire (for ${name}): no time to light the stove yet. ${waitsFor}`.trim();
+	return say`Next fire (for ${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, pots ${pots}; keep each at a rolling boil for ${shownPlain(holdMinutes)} min, then cover and leave to cool.`;
+}
+
+/** Without rounds no fire has its hour. */
+function afterEachUse(state: State): HTMLElement {
+	return el(
+		"section",
+		{ class: "boil" },
+		el(
+			"p",
+			{},
+			unitSetting(state, "boil_for") === "after_use"
+				? say`Kits are reprocessed after each use, and the fire is lit once a kit waits: light it at once, the kit waits until its water is cool.`
+				: say`Kits are reprocessed after each use: cooled, covered, labelled water for the next kit stands ready, and is boiled again as soon as it was used or is too old.`,
+		),
+		holdWords(state),
+	);
+}
+
+/** When this unit boils, in words, and where that is changed. */
+function policyWords(state: State): HTMLElement {
+	const chosen = unitSetting(state, "boil_for");
+	const words =
+		chosen === "standing"
+			? say`A fire is lit only if the water that stood ready was used or is too old.`
+			: chosen === "after_use"
+				? say`A fire is lit only once a used kit waits; a kit used too late for its water waits for the next round.`
+				: say`The water of each round is boiled whether or not the round runs.`;
+	return el(
+		"p",
+		{},
+		words,
+		" ",
+		...withinSentence(
+			(link) => say`When water is boiled is set in ${link}.`,
+			el("a", { href: hashOf(unitSheet.file) }, say`the settings`),
+		),
+	);
 }
 
 function coolingWords({ pot, wantedC, minutes, rateFrom }: Cooling): Child[] {
