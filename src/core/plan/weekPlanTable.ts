@@ -15,6 +15,7 @@ import { countsOfPeriod } from "./countsOfPeriod.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import { measureFigures } from "./measureFigures.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+import { boiledLoads } from "./water/boiledLoads.ts";
 
 /** One row a week, from the first day of the plan on. */
 export function weekPlanTable(
@@ -33,7 +34,8 @@ export function weekPlanTable(
 
 function rowOf(unit: UnitFigures, litres: Figure, week: readonly DayFigures[]) {
 	const [first, last] = [week[0], week.at(-1)] as [DayFigures, DayFigures];
-	const figures = measureFigures(unit, litres, countsOfPeriod(unit, week));
+	const counts = countsOfPeriod(unit, week);
+	const figures = measureFigures(unit, litres, counts, boiledLoads(unit, week).inPeriod(counts));
 	const cellOf = (measure: Measure, part: Part) => figures[measure][part];
 	const { outcome } = first.preparation;
 	return {
