@@ -42,7 +42,6 @@ export function measureFigures(
 ): Record<Measure, Pair> {
 	const { settings } = unit.read;
 	const { roundsThatRun: rounds } = counts;
-	const bucketPair = times(boiledBuckets, boiled, settings.rinse_buckets);
 	const vinegar = {
 		everyRounds: settings.descale_every_rounds,
 		litresEach: unit.vinegarPerDescale,
@@ -55,14 +54,20 @@ export function measureFigures(
 		rounds,
 		solution_litres: times(solutionLitres, counts.preparations, litres),
 		chlorine: counts.product,
-		boiled_litres: times(boiledLitres, bucketPair, settings.bucket_fill_litres),
-		boiled_buckets: bucketPair,
+		boiled_litres: litresOfLoads(unit, boiled),
+		boiled_buckets: times(boiledBuckets, boiled, settings.rinse_buckets),
 		vinegar_litres: {
 			expected: derive(vinegarExpected, { ...vinegar, rounds: rounds.expected }),
 			setAside: derive(vinegarSetAside, { ...vinegar, rounds: rounds.setAside }),
 		},
 		gauze_pieces: groupOver(unit, "gauze", counts.rounds),
 	};
+}
+
+/** Boiled water for some loads. */
+export function litresOfLoads({ read: { settings } }: UnitFigures, loadsOfWater: Pair): Pair {
+	const pair = times(boiledBuckets, loadsOfWater, settings.rinse_buckets);
+	return times(boiledLitres, pair, settings.bucket_fill_litres);
 }
 
 function times(

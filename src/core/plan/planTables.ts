@@ -18,7 +18,7 @@ import { dayCoverTable } from "./kits/dayCoverTable.ts";
 import { kitCoverTable } from "./kits/kitCoverTable.ts";
 import { kitRegisterTable } from "./kits/kitRegisterTable.ts";
 import { leversTable } from "./kits/leversTable.ts";
-import { measureFigures } from "./measureFigures.ts";
+import { litresOfLoads, measureFigures } from "./measureFigures.ts";
 import { type RoundPlan, roundPlans } from "./rounds/roundPlans.ts";
 import { runSheetTable } from "./rounds/runSheetTable.ts";
 import { howSafeTable } from "./safety/howSafeTable.ts";
@@ -62,7 +62,8 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 	const byDay = days.map((day, d) => {
 		const ofDay = countsOfDay(unit, day);
 		const loads = boiled.onDay(d, ofDay);
-		return { day, loads, measures: measureFigures(unit, litres, ofDay, loads) };
+		const taken = litresOfLoads(unit, ofDay.loads);
+		return { day, loads, taken, measures: measureFigures(unit, litres, ofDay, loads) };
 	});
 	const firstDay = dates[0] as IsoDate;
 	const store = storeFigures(unit, firstDay);

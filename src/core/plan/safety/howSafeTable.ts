@@ -21,6 +21,8 @@ import { waterSafety } from "./waterSafety.ts";
 interface PlannedDay {
 	readonly day: DayFigures;
 	readonly measures: Record<Measure, Pair>;
+	/** Boiled water that the rounds take, however much is boiled. */
+	readonly taken: Pair;
 }
 
 /** Everything that the plan sets aside: the kits, each measure for the whole plan and for its days, the orders. */
@@ -43,7 +45,7 @@ export function howSafeTable(
 		...waterSafety(
 			unit,
 			fires(),
-			days.map(({ day, measures: ofDay }) => ({ date: day.date, boiled: ofDay.boiled_litres })),
+			days.map(({ day, taken }) => ({ date: day.date, boiled: taken })),
 		),
 		...orderSafety(items()),
 	]);
