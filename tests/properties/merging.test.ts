@@ -255,6 +255,31 @@ describe("two copies of one workbook brought together", () => {
 		);
 	});
 
+	test("that met once and went on apart ask nothing that was settled, and lose nothing that came since", () => {
+		const since = (copy: Copy, who: string): Copy => {
+			const { header = [], rows = [] } = copy.workbook.tables["journal.csv"] ?? {};
+			const line = ADDED["journal.csv"]?.(who, 9) ?? [];
+			const table = { header, rows: [...rows, header.map((_, at) => line[at] ?? "")] };
+			const workbook = { tables: { ...copy.workbook.tables, "journal.csv": table } };
+			const save = { id: `later-${who}`, at: "2027-03-02T10:00", by: who };
+			return { workbook, descent: withSave(copy.descent, workbook, save) };
+		};
+		fc.assert(
+			fc.property(two, fc.constantFrom("ours" as const, "theirs" as const), ([a, b], side) => {
+				const [ours, theirs] = [copyOf("A", a), copyOf("B", b)];
+				const { conflicts } = mergeCopies(ours, theirs);
+				const met = mergeCopies(ours, theirs, new Map(conflicts.map(({ key }) => [key, side])));
+				const [one, other] = [since(met, "C"), since(theirs, "D")];
+				const again = mergeCopies(one, other);
+				expect(again.conflicts).toEqual([]);
+				const lines = rowsIn(again.workbook)["journal.csv"] ?? [];
+				expect(lines).toHaveLength((rowsIn(met.workbook)["journal.csv"]?.length ?? 0) + 2);
+				expect(rowsIn(again.workbook)["kits.csv"]).toEqual(rowsIn(met.workbook)["kits.csv"]);
+			}),
+			always(60),
+		);
+	});
+
 	test("brought together again change nothing more, whichever side was chosen", () => {
 		fc.assert(
 			fc.property(two, fc.constantFrom("ours" as const, "theirs" as const), ([a, b], side) => {
