@@ -164,6 +164,25 @@ describe("lines of a log", () => {
 		expect(together.conflicts).toEqual([]);
 	});
 
+	test("of one visit are known among each other by what they say, also where one was put right", () => {
+		const [one, other] = [use("02:00", "A", "v"), use("05:00", "B", "v")];
+		const right = other.replace("used", "opened");
+		const together = mergeCopies(root(uses(one, other)), root(uses(one, right)));
+		expect(told(together)).toEqual([["2027-03-01 05:00, B, used", "what", "used", "opened"]]);
+		expect(linesOf(together, USES)).toHaveLength(3);
+	});
+
+	test("of one visit, of which each copy deleted another, are both gone", () => {
+		const [one, other] = [use("02:00", "A", "v"), use("05:00", "B", "v")];
+		const start = root(uses(one, other));
+		const together = mergeCopies(
+			next(start, uses(one), "ours"),
+			next(start, uses(other), "theirs"),
+		);
+		expect(linesOf(together, USES)).toHaveLength(1);
+		expect(together.conflicts).toEqual([]);
+	});
+
 	test("without a mark, said twice in one copy, stand twice", () => {
 		const [once, twice] = [
 			root(uses(use("02:00", "A"))),
@@ -195,6 +214,17 @@ describe("copies of which nothing is known", () => {
 		);
 		expect(told(together)).toEqual([["gauze, kit", "quantity", "2", "3"]]);
 		expect(linesOf(together, "usage.csv")).toHaveLength(3);
+	});
+
+	test("take a text over a blank, whichever side it is on", () => {
+		for (const [ours, theirs] of [
+			[kits(`${A}torn`), kits(A)],
+			[kits(A), kits(`${A}torn`)],
+		] as const) {
+			const together = mergeCopies(root(ours), root(theirs));
+			expect(together.conflicts).toEqual([]);
+			expect(linesOf(together, KITS).slice(1)).toEqual([`${A}torn`]);
+		}
 	});
 
 	test("a sheet that one of them lacks stands as it is in the other", () => {

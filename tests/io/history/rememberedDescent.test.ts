@@ -52,6 +52,11 @@ test("a sheet that another program changed is told from one that is as it was sa
 		[FILE]: `${texts[FILE]}F,bag set,in_service,,\r\n`,
 	}).descent;
 	expect(sheets[FILE]?.altered).toBe(true);
+	const put = readBack({
+		...texts,
+		[FILE]: texts[FILE]?.replace("out_of_service", "in_service") ?? "",
+	});
+	expect(put.descent.sheets[FILE]?.altered).toBe(true);
 	expect(sheets["lots.csv"]?.altered).toBe(undefined);
 });
 
