@@ -9,8 +9,12 @@ import { memoize, memoizeByObject } from "../memoize.ts";
 import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
+import { meanUse } from "./meanUse.ts";
 import { stepsUsed } from "./stepsUsed.ts";
 import type { UseInputs } from "./useInputs.ts";
+
+/** One descaling more or less is then hardly any of the use: in parts of its mean. */
+const HARDLY_ANY = 0.005;
 
 /**
  * How likely each amount of use over the days is, counted in steps: forecast days share
@@ -45,12 +49,14 @@ const ofDay = memoizeByObject((_day: RoundsOfDay) =>
 function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	const { rates, days, kitsInLoad, descaleEvery } = use;
 	const descales = rates.perDescale > 0 && descaleEvery > 0;
-	if (!days.some((day) => day.forecast))
-		return descales
-			? stepsUsed(use, steps)
-			: sumOf(days.map((day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)));
+	const isLong = days.length > DAYS_ADDED_EXACTLY;
+	if (!days.some((day) => day.forecast)) {
+		if (!descales)
+			return sumOf(days.map((day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)));
+		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
+	}
 	if (!descales) return dayByDay(days, (day) => stepsUsed({ ...use, days: [day] }, steps));
-	if (days.length <= DAYS_ADDED_EXACTLY)
+	if (!isLong)
 		return mixedOver(nodesOf(days), (factor) =>
 			stepsUsed({ ...use, days: days.map((day) => atLevel(day, factor)) }, steps),
 		);
