@@ -3,15 +3,23 @@ import { always, type Counts, TAIL } from "./counts.ts";
 /** The sum of two independent counts (their convolution), exactly. */
 export function plus(a: Counts, b: Counts): Counts {
 	const chance = new Float64Array(a.chance.length + b.chance.length - 1);
-	const ofB = b.chance;
-	for (let i = 0; i < a.chance.length; i++) {
-		const p = a.chance[i] as number;
-		// Use comes in packs and pieces, so many amounts in between cannot occur.
+	// Use comes in packs and pieces, so many amounts in between cannot occur: those are passed over.
+	const fewer = possible(a) * b.chance.length <= possible(b) * a.chance.length;
+	const [outer, inner] = fewer ? [a.chance, b.chance] : [b.chance, a.chance];
+	for (let i = 0; i < outer.length; i++) {
+		const p = outer[i] as number;
 		if (p === 0) continue;
-		for (let j = 0; j < ofB.length; j++)
-			chance[i + j] = (chance[i + j] as number) + p * (ofB[j] as number);
+		for (let j = 0; j < inner.length; j++)
+			chance[i + j] = (chance[i + j] as number) + p * (inner[j] as number);
 	}
 	return withoutTails({ first: a.first + b.first, chance });
+}
+
+/** How many numbers a count can come to. */
+function possible({ chance }: Counts): number {
+	let numbers = 0;
+	for (let i = 0; i < chance.length; i++) if (chance[i] !== 0) numbers++;
+	return numbers;
 }
 
 /**
@@ -94,10 +102,10 @@ export function either(one: Counts | undefined, other: Counts): Counts {
 	const first = Math.min(one.first, other.first);
 	const end = Math.max(one.first + one.chance.length, other.first + other.chance.length);
 	const chance = new Float64Array(end - first);
-	for (const part of [one, other])
-		part.chance.forEach((p, i) => {
-			const at = part.first + i - first;
-			chance[at] = (chance[at] as number) + p;
-		});
+	for (const part of [one, other]) {
+		const from = part.first - first;
+		for (let i = 0; i < part.chance.length; i++)
+			chance[from + i] = (chance[from + i] as number) + (part.chance[i] as number);
+	}
 	return { first, chance };
 }
