@@ -7,7 +7,7 @@ import { preparationColumns } from "./preparationColumns.ts";
 export const wallTableSheet = sheet({
 	file: "wall-table.csv",
 	title: say`Mixing table for the wall`,
-	about: say`How much product for how many litres, for each lot in the store on the first day of the plan. As a lot fades the amounts grow: make a new one each week and whenever the lot changes.`,
+	about: say`How much product for how many litres, for each lot in the store on the first day of the plan, dosed for the weakest day until the end of that month. As a lot fades the amounts grow: make a new one each month and whenever the lot changes.`,
 	columns: {
 		product: computed({
 			label: say`Product`,
@@ -23,6 +23,13 @@ export const wallTableSheet = sheet({
 			value: amount(),
 			decimals: 2,
 			help: say`Litres for which this much product makes just the strength wanted.`,
+		}),
+		until: computed({
+			label: say`Good until`,
+			unit: "",
+			value: words(),
+			help: say`The lot's weakest day for which it is dosed: the end of the month, or when the lot ends before.`,
+			added: true,
 		}),
 	},
 });

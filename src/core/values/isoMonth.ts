@@ -13,6 +13,11 @@ export function daysOfMonth(month: IsoMonth): IsoDate[] {
 	return days;
 }
 
+/** The last day of the month in which a day lies. @example "2028-02-03" → "2028-02-29" */
+export function endOfMonth(day: IsoDate): IsoDate {
+	return daysOfMonth(monthOf(day)).at(-1) as IsoDate;
+}
+
 /** The month before. @example "2027-01" → "2026-12" */
 export function monthBefore(month: IsoMonth): IsoMonth {
 	return addDays(`${month}-01`, -1).slice(0, MONTH_LENGTH);

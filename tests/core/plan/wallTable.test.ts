@@ -27,6 +27,7 @@ describe("every lot of the first day with every size of basin", () => {
 			["L1", 2, 290, "mL"],
 			["L1", 3, 430, "mL"],
 			["L1", 5, 720, "mL"],
+			["L1", 5.5, 790, "mL"],
 			["L1", 10, 1430, "mL"],
 			["L1", 15, 2150, "mL"],
 			["L1", 20, 2860, "mL"],
@@ -34,12 +35,12 @@ describe("every lot of the first day with every size of basin", () => {
 	});
 
 	test("70 % powder: 7.143 g a litre, up to the next gram", () => {
-		expect(of("powder").map(([, , grams]) => grams)).toEqual([8, 15, 22, 36, 72, 108, 143]);
+		expect(of("powder").map(([, , grams]) => grams)).toEqual([8, 15, 22, 36, 40, 72, 108, 143]);
 	});
 
 	test("tablets of 1.5 g: whole ones, by the label where none is in the store", () => {
 		expect(of("tablets").map(([lot, , tablets]) => [lot, tablets])).toEqual(
-			[4, 7, 10, 17, 34, 50, 67].map((tablets) => ["", tablets]),
+			[4, 7, 10, 17, 19, 34, 50, 67].map((tablets) => ["", tablets]),
 		);
 	});
 });
@@ -55,6 +56,36 @@ describe("each row", () => {
 			expectWithin((made * Number(litres)) / exact, 0.5, 1e-12, "%");
 		},
 	);
+});
+
+describe("a lot that fades", () => {
+	const fading = (expires: string, fade = 20) => ({
+		"chlorine.csv": `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
+			liquid,liquid,12,pct_w_v,,${fade},,yes`,
+		"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+			liquid,L1,10,2027-02-20,,,${expires}`,
+	});
+	const wallOf = (expires: string, fade?: number) =>
+		rowsOf(plan(unitWith({ measure_step_ml: 1 }, fading(expires, fade))), FILE)[5];
+	const onDay = (day: string) => {
+		const made = plan(unitWith({ measure_step_ml: 1, plan_start: day, plan_days: 1 }, fading("")));
+		return numberIn(rowsOf(made, "mixing.csv")[0], "product_quantity");
+	};
+
+	test("is dosed for its weakest day of the month, the last one", () => {
+		const row = wallOf("");
+		expect([numberIn(row, "litres"), valueIn(row?.until)]).toEqual([10, "2027-03-31"]);
+		const own = rowsOf(plan(unitWith({ measure_step_ml: 1 }, fading(""))), FILE)[4];
+		expect(numberIn(own, "product_quantity")).toBe(onDay("2027-03-31"));
+		expect(onDay("2027-03-31")).toBeGreaterThan(onDay("2027-03-01") as number);
+	});
+
+	test("or for the day on which it ends before: out of date, or too weak", () => {
+		expect(valueIn(wallOf("2027-03-12")?.until)).toBe("2027-03-12");
+		const tooWeak = wallOf("", 300);
+		expect(String(valueIn(tooWeak?.until)) < "2027-03-31").toBe(true);
+		expect(numberIn(tooWeak, "strength_made_pct")).toBeGreaterThanOrEqual(0.5);
+	});
 });
 
 test("without a finer measure than asked for, the litres are exact", () => {

@@ -5,9 +5,10 @@ import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import { mixingDaysSheet } from "../../../core/sheets/mixingDays.ts";
 import type { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
-import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
+import type { wallTableSheet } from "../../../core/sheets/wallTable.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { storeOf } from "./strengthView.ts";
 
 /** One preparation of chlorine solution as it is measured out. */
 export interface Mix {
@@ -21,12 +22,14 @@ export interface Mix {
 	readonly strengthPct: number;
 	/** Litres for which this much product is exact; undefined where the sheet does not say. */
 	readonly exactLitres: number | undefined;
+	/** Last day for which it is dosed; "" where it is for one day. */
+	readonly until: string;
 }
 
 /** What the mixing sheets have in common. */
 type MixRow = FiguresOf<typeof preparationColumns> &
 	Pick<ComputedRow<typeof wallTableSheet>, "lot"> &
-	Partial<Pick<ComputedRow<typeof wallTableSheet>, "exact_litres">>;
+	Partial<Pick<ComputedRow<typeof wallTableSheet>, "exact_litres" | "until">>;
 
 /** The mix that a row of a mixing sheet describes; undefined where a number of it waits. */
 export function mixOf(row: MixRow, product: string): Mix | undefined {
@@ -47,6 +50,7 @@ export function mixOf(row: MixRow, product: string): Mix | undefined {
 		waterLitres,
 		strengthPct,
 		exactLitres: numberIn(row.exact_litres),
+		until: wordIn(row.until),
 	};
 }
 
@@ -73,9 +77,12 @@ export function mixOfDays(
 export function mixesOfFirstDay(state: State): Mix[] {
 	const own = mixOfDays(state)[0]?.mix;
 	if (!own) return [];
-	const others = rowsOf(state.plan, wallTableSheet)
-		.filter((row) => wordIn(row.product) === own.product && wordIn(row.lot) === own.lot)
-		.flatMap((row) => mixOf(row, own.product) ?? []);
+	const sizes = storeOf(state)?.lots.sizesOf(own.product, own.lot) ?? [];
+	const others = sizes.map(({ strengthMadePct, ...each }) => ({
+		...own,
+		...each,
+		strengthPct: strengthMadePct,
+	}));
 	return [own, ...others.filter((mix) => mix.litres !== own.litres)];
 }
 

@@ -1,10 +1,10 @@
-import { amountsHoldUntil } from "../../../core/plan/chlorine/amountsHoldUntil.ts";
 import { isOfUnknownAge } from "../../../core/plan/chlorine/isOfUnknownAge.ts";
 import type { LotFigures } from "../../../core/plan/chlorine/lotFigures.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
+import { endOfMonth } from "../../../core/values/isoMonth.ts";
 import { el } from "../../dom/el.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
@@ -100,7 +100,14 @@ function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLEleme
 		ageWords(state, mixes),
 		uprightTable(
 			"wall-lines",
-			[say`To make`, say`Water`, say`Product`, say`Makes`, ...(tablets ? [say`Exact for`] : [])],
+			[
+				say`To make`,
+				say`Water first`,
+				say`Then product`,
+				...(tablets || measure === "g" ? [] : [say`Fill up to`]),
+				say`Makes`,
+				...(tablets ? [say`Exact for`] : []),
+			],
 			[el("tbody", {}, ...mixes.map((mix) => wallRow(mix, tablets)))],
 		),
 	);
@@ -111,12 +118,24 @@ function wallRow(mix: Mix, tablets: boolean): HTMLElement {
 		"tr",
 		{},
 		el("th", { scope: "row" }, litreWords(mix.litres)),
-		el("td", {}, litreWords(mix.waterLitres)),
+		el("td", {}, waterWords(mix)),
 		el("td", { class: "product" }, quantityWords(mix.quantity, mix.measure)),
+		mix.measure === "mL" && el("td", {}, say`the ${litreWords(mix.litres)} mark`),
 		el("td", {}, `${shownAs(preparationColumns.strength_made_pct, mix.strengthPct)}\u00a0%`),
 		tablets && el("td", {}, litreWords(mix.exactLitres ?? mix.litres)),
 	);
 }
+
+/** Water that a jug or a marked bucket can measure, a little less than all of it: the mark says when it is enough. */
+function waterWords({ measure, waterLitres }: Mix): string {
+	if (measure !== "mL") return litreWords(waterLitres);
+	const step = waterLitres < SMALL_LITRES ? 0.1 : 0.5;
+	const litres = Math.floor(waterLitres / step + 1e-9) * step;
+	return say`about ${litreWords(litres)}`;
+}
+
+/** Below it water is measured in tenths of a litre, above in halves. */
+const SMALL_LITRES = 2;
 
 /** That nobody knows how old the lot is: its table is for an age that is only assumed. */
 function ageWords(state: State, mixes: readonly Mix[]): HTMLElement | false {
@@ -136,18 +155,19 @@ function lotOf(state: State, [mix]: readonly Mix[]): LotFigures | undefined {
 	);
 }
 
-/** How long this part of the page may hang: a lot fades, and what was rounded up is all the room there is. */
+/** How long this part of the page may hang: it is dosed for the lot's weakest day until then. */
 function validWords(state: State, mixes: readonly Mix[]): string {
-	const store = storeOf(state)?.lots;
 	const lot = lotOf(state, mixes);
-	if (!store || !lot) return say`Not for any lot: make a new table as soon as one is in the store.`;
-	const weakest = Math.min(...mixes.map(({ strengthPct }) => strengthPct));
-	const until = amountsHoldUntil(store, lot, weakest);
-	if (until === undefined) return say`Too weak: do not use this table.`;
-	if (until === null) return say`Only for this lot. Make a new table when the lot changes.`;
-	const why =
-		until === lot.lot.value.expires_on
-			? say`the lot's last day`
-			: say`after it the lot has faded too far`;
+	const until = mixes[0]?.until ?? "";
+	if (!lot || until === "")
+		return say`Not for any lot: make a new table as soon as one is in the store.`;
+	const why = whyUntil(until, lot.lot.value.expires_on);
 	return say`Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
+}
+
+function whyUntil(until: string, expiresOn: string | null): string {
+	if (until === expiresOn) return say`the lot's last day`;
+	return until === endOfMonth(until)
+		? say`dosed for its weakest day of the month`
+		: say`after it the lot has faded too far`;
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { valueIn } from "../../../../src/core/outcome.ts";
-import { amountsHoldUntil } from "../../../../src/core/plan/chlorine/amountsHoldUntil.ts";
 import { type StoreLots, storeLots } from "../../../../src/core/plan/chlorine/storeLots.ts";
 import { strengthCurves } from "../../../../src/core/plan/chlorine/strengthCurves.ts";
 import { addDays } from "../../../../src/core/values/date.ts";
@@ -94,34 +93,5 @@ describe("readings beside the curve", () => {
 		expectWithin(curve?.readings[1]?.high, 4 / 0.876, 1e-12, "%");
 		expect(curve?.points[0]?.day).toBe("2027-02-10");
 		expect(curve?.points.map(({ day }) => day)).toContain(FIRST_DAY);
-	});
-});
-
-describe("how long amounts measured for the first day hold", () => {
-	test("until the lot has faded by what was rounded up, and no day longer", () => {
-		const store = storeOf([fresh]);
-		const [lot] = store.lots;
-		if (!lot) throw new Error("no lot");
-		const until = amountsHoldUntil(store, lot, 0.505);
-		const strengthOn = (day: string) =>
-			(valueIn(lot.strengthOn(day)) as { gramsPerLitre: number }).gramsPerLitre;
-		const made = (day: string) => (0.505 * strengthOn(day)) / strengthOn(FIRST_DAY);
-		expect(made(until as string)).toBeGreaterThanOrEqual(0.5);
-		expect(made(addDays(until as string, 1))).toBeLessThan(0.5);
-	});
-
-	test("at most until it expires; tablets just until then", () => {
-		const [lot] = storeOf([fresh]).lots;
-		const [tablets] = storeOf(["tablets,T1,9,2020-01-01,,,2028-12-31"]).lots;
-		if (!lot || !tablets) throw new Error("no lot");
-		const plan = { firstDay: FIRST_DAY, targetPct: 0.5 };
-		expect(amountsHoldUntil(plan, lot, 5)).toBe("2027-07-10");
-		expect(amountsHoldUntil(plan, tablets, 0.5)).toBe("2028-12-31");
-	});
-
-	test("not at all where they are too weak on the first day", () => {
-		const [lot] = storeOf([fresh]).lots;
-		if (!lot) throw new Error("no lot");
-		expect(amountsHoldUntil({ firstDay: FIRST_DAY, targetPct: 0.5 }, lot, 0.49)).toBeUndefined();
 	});
 });

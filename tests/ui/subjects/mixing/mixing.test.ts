@@ -91,6 +91,7 @@ describe("what is mixed", () => {
 		waterLitres: 4.68,
 		strengthPct: 0.5048,
 		exactLitres: undefined,
+		until: "",
 	};
 
 	const rules: MixingRules = {
