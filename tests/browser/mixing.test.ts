@@ -193,10 +193,14 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 			expect(printed).toMatchObject(size);
 			expect(printed.pages).toHaveLength(3);
 			const [bleach = "", powder = "", tablets = ""] = printed.pages;
-			expect(bleach).toMatch(/For lot B-0211 – use this one first[\s\S]*only until Wed 31 Mar 2027/);
+			expect(bleach).toMatch(
+				/For lot B-0211 – use this one first[\s\S]*only until Wed 31 Mar 2027/,
+			);
 			expect(bleach).toMatch(/5\s*L\s+about 4\s*L\s+770\s*mL\s+the 5\s*L mark\s+0\.510 %/);
 			expect(powder).toMatch(/For lot P-17/);
-			expect(tablets).toMatch(/Exact for[\s\S]*5\s*L\s+5\s*L\s+17\s*tablets\s+0\.510 %\s+5\.01\s*L/);
+			expect(tablets).toMatch(
+				/Exact for[\s\S]*5\s*L\s+5\s*L\s+17\s*tablets\s+0\.510 %\s+5\.01\s*L/,
+			);
 			for (const page of printed.pages) {
 				expect(page).toMatch(/Never let chlorine meet vinegar/);
 				expect(page).toMatch(/Checked by/);
