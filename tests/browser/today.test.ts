@@ -7,7 +7,7 @@ import { WorkbookPage } from "./workbookPage.ts";
 const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
 
 /** A person at the bench on the first day of the demo's plan, by a clock that is set for it. */
-async function open(options = {}, sheet = "", clock = "2027-03-01T09:40:00") {
+async function open(options = {}, sheet = "today", clock = "2027-03-01T09:40:00") {
 	return WorkbookPage.open(browser, site, options, sheet, async (context) => {
 		await context.clock.setFixedTime(new Date(clock));
 	});
@@ -147,7 +147,7 @@ test("a need that found no kit ready says first what to do, as the unit wrote it
 test("by the clock: the stove of the evening before, what is late, what runs, and a day of one's own", {
 	timeout: 60_000,
 }, async () => {
-	const evening = await open({}, "", "2027-02-28T19:00:00");
+	const evening = await open({}, "today", "2027-02-28T19:00:00");
 	const acts = (workbook: WorkbookPage) => workbook.page.locator(".act").allTextContents();
 	expect((await acts(evening))[0]).toMatch(
 		/^22:56 at the latestLight the stove for Morning, Mon 1 Mar/,
@@ -157,18 +157,18 @@ test("by the clock: the stove of the evening before, what is late, what runs, an
 	expect(await evening.page.locator(".about").textContent()).toContain("Wed 3 Mar 2027 is shown");
 	await evening.close();
 
-	const morning = await open({}, "", "2027-03-01T07:20:00");
+	const morning = await open({}, "today", "2027-03-01T07:20:00");
 	expect(await morning.page.locator(".act.late").textContent()).toContain("for Afternoon");
 	expect(await morning.page.locator(".act.runs").textContent()).toContain("Kit K4 waits.");
 	await morning.close();
 
-	const over = await open({}, "", "2027-03-09T07:20:00");
+	const over = await open({}, "today", "2027-03-09T07:20:00");
 	expect(await over.page.locator(".about").textContent()).toContain(
 		"The plan ended on Sun 7 Mar 2027",
 	);
 	await over.close();
 
-	const wrong = await open({}, "", "2010-01-01T00:10:00");
+	const wrong = await open({}, "today", "2010-01-01T00:10:00");
 	expect(await wrong.page.locator(".about").textContent()).toContain("set the clock");
 	expect(await wrong.headline()).toBe("3 kits are ready: use K1 next");
 	await wrong.close();
