@@ -26,7 +26,9 @@ describe.each([
 		] as const) {
 			await workbook.goTo(sheet);
 			await workbook.page.getByRole("img", { name }).waitFor();
-			expect(await workbook.page.locator("figcaption").textContent(), sheet).toMatch(sentence);
+			expect(await workbook.page.locator("figcaption").last().textContent(), sheet).toMatch(
+				sentence,
+			);
 		}
 		expect(workbook.errors).toEqual([]);
 		expect(workbook.requestsElsewhere).toEqual([]);
