@@ -35,6 +35,11 @@ export function shownDateAndYear(date: IsoDate): string {
 	return dayNumber(date) === undefined ? date : `${shownDate(date)} ${date.slice(0, 4)}`;
 }
 
+/** "Wed", where the day is one of those beside it; of a text that is a date. */
+export function shownWeekday(date: IsoDate): string {
+	return DAYS[weekday(date)] ?? "";
+}
+
 /** "Wed 3 Mar". */
 export function shownDay(date: IsoDate): string {
 	return dayNumber(date) === undefined ? date : `${DAYS[weekday(date)]} ${shownDate(date)}`;

@@ -4,7 +4,7 @@ import { writeClock } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import type { Moment } from "../../format/moment.ts";
-import { shownDay } from "../../format/shownDay.ts";
+import { shownDay, shownWeekday } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
@@ -55,7 +55,9 @@ function howWords(state: State): string {
 	const rest = say`Rinse when it is ${below.value === undefined ? TO_WRITE : shownPlain(below.value)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
 	const hours = printedSetting(state, "boiled_water_hours");
 	const discard = say`Label it with the time of the boil; discard it ${hours.value === undefined ? TO_WRITE : shownPlain(hours.value)} h after the boil.`;
-	return [hold, rest, discard, below.why, hours.why].filter(Boolean).join(" ");
+	const [first] = boilingRounds(state);
+	const condition = first?.onlyIf ? say`A fire is lit only if: ${first.onlyIf}.` : "";
+	return [condition, hold, rest, discard, below.why, hours.why].filter(Boolean).join(" ");
 }
 
 /** Fires under the day on which they are lit; a round without one under its own. */
@@ -75,7 +77,7 @@ function dayGroup(day: IsoDate, fires: readonly BoilingRound[]): HTMLElement {
 				"tr",
 				{},
 				el("th", { scope: "row", class: "amount" }, moment(fire.lightBy, day)),
-				el("td", {}, forWords(fire, day)),
+				el("td", { class: "for-round" }, forWords(fire, day)),
 				el("td", { class: "amount" }, startWords(fire)),
 				el("td", { class: "amount" }, fire.pots || "–"),
 				el("td", { class: "amount" }, moment(fire.offBoil, day)),
@@ -86,10 +88,9 @@ function dayGroup(day: IsoDate, fires: readonly BoilingRound[]): HTMLElement {
 	);
 }
 
-/** The round, with its day where that is another, and under which condition. */
-function forWords({ round, date, onlyIf }: BoilingRound, day: IsoDate): string {
-	const name = date === day ? round : `${round}, ${shownDay(date)}`;
-	return onlyIf ? say`${name}; only if ${onlyIf}` : name;
+/** The round, with its day where that is another. */
+function forWords({ round, date }: BoilingRound, day: IsoDate): string {
+	return date === day ? round : `${round}, ${shownWeekday(date)}`;
 }
 
 function startWords({ startLitres, batches }: BoilingRound): string {
@@ -103,5 +104,5 @@ function moment(at: Moment | undefined, day: string): string {
 	if (!at) return "–";
 	return at.date === day
 		? writeClock(at.minutes)
-		: `${writeClock(at.minutes)} ${shownDay(at.date)}`;
+		: `${writeClock(at.minutes)} ${shownWeekday(at.date)}`;
 }
