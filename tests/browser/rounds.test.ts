@@ -69,6 +69,11 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 				expect(page.match(/Soak under the solution/g)).toHaveLength(3);
 				expect(page).toContain("Checked by, date");
 				expect(page).toContain("A planning aid");
+				const words = page.replace(/\s+/g, " ");
+				expect(words).toMatch(/Solution: [\d.]+ L of water, then \d+ mL of Liquid bleach/);
+				expect(words).toMatch(/Boiled, cooled water: \d+ L \(rinse buckets: 3 × 5 L\)/);
+				expect(words).toMatch(/Gauze: \d+ pieces/);
+				expect(words).toContain("Only if a kit waits.");
 			}
 			const [descaled = ""] = paper.pages.filter((page) => page.includes("Descale"));
 			const places = ["Descale in", "Rinse and drain", "STOP. Any smell of vinegar left?"].map(

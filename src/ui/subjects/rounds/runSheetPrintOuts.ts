@@ -16,6 +16,7 @@ import { pourAwayWords } from "../mixing/mixSteps.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays, type ShownRound, type ShownStep } from "./dayRounds.ts";
+import { needsOfDay } from "./needsOfDay.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
 import { roundClock, roundSpan } from "./roundClock.ts";
 
@@ -50,13 +51,17 @@ function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 		const waits = state.plan.problems[0]?.message ?? say`the rounds of the day`;
 		return [page(state, paperHead(state, say`No rounds yet. They wait for: ${waits}`, ""), [])];
 	}
-	return days.map((day) =>
-		page(
+	return days.map((day) => {
+		const rounds = dayRounds(state, day);
+		const needs = needsOfDay(state, day, rounds).map((words) =>
+			el("p", { class: "run-needs" }, words),
+		);
+		return page(
 			state,
-			paperHead(state, say`Run sheet`, shownDayAndYear(day)),
-			dayRounds(state, day).map((round) => roundRows(state, round, day)),
-		),
-	);
+			[...paperHead(state, say`Run sheet`, shownDayAndYear(day)), ...needs],
+			rounds.map((round) => roundRows(state, round, day)),
+		);
+	});
 }
 
 function oneKitPage(state: State): HTMLElement {

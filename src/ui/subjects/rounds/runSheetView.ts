@@ -7,6 +7,7 @@ import { unitSetting } from "../../state/unitSetting.ts";
 import { chooseDay, chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
 import { descalingWords } from "./descalingWords.ts";
+import { needsOfDay } from "./needsOfDay.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
 import { timelineFigure } from "./timelineFigure.ts";
 import { whoIsNeeded } from "./whoIsNeeded.ts";
@@ -71,6 +72,11 @@ function dayParts(state: State, day: IsoDate, width: number): (HTMLElement | und
 			...rounds.map((round) =>
 				el("li", { class: round.waitsFor ? "reason" : undefined }, whoIsNeeded(round, day)),
 			),
+		),
+		el(
+			"ul",
+			{ class: "round-needs" },
+			...needsOfDay(state, day, rounds).map((words) => el("li", {}, words)),
 		),
 		timelineFigure(rounds, day, width),
 	];

@@ -1,0 +1,32 @@
+import { valueIn } from "../../outcome.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { ratesOfItem } from "../../stock/ratesOfItem.ts";
+import { useOfRound } from "../../stock/useOfRound.ts";
+import { piecesOfKinds } from "../kits/piecesOfKinds.ts";
+
+/** What is known of a round before it begins. */
+export interface KnownRound {
+	readonly kits: number;
+	readonly loads: number;
+	readonly descalings: number;
+}
+
+/** Gauze for one round, in whole pieces; undefined where something it follows from cannot be read. */
+export function gauzeOfRound(
+	{ tables, settings }: ReadWorkbook,
+	round: KnownRound,
+): number | undefined {
+	const { items, usage, kits, kinds } = tables;
+	const workers = valueIn(settings.workers_per_round);
+	if (workers === undefined || items.badRows.length > 0 || usage.badRows.length > 0)
+		return undefined;
+	const gauze = new Set(
+		items.rows.filter(({ value }) => value.group === "gauze").map(({ value }) => value.item),
+	);
+	const lines = usage.rows.map(({ value }) => value).filter(({ item }) => gauze.has(item));
+	const pieces = valueIn(piecesOfKinds(kits, kinds, () => true));
+	if (pieces === undefined && lines.some(({ basis }) => basis === "piece")) return undefined;
+	const rates = ratesOfItem.compute({ usage: lines, workers, piecesInKits: [pieces ?? 0] });
+	const use = useOfRound.compute({ rates: rates as never, ...round }) as number;
+	return Math.ceil(Number(use.toFixed(6)));
+}

@@ -1,0 +1,101 @@
+import { valueIn } from "../../../core/outcome.ts";
+import { gauzeOfRound } from "../../../core/plan/rounds/gauzeOfRound.ts";
+import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import type { MixAct } from "../../../core/plan/today/act.ts";
+import { mixActs } from "../../../core/plan/today/mixActs.ts";
+import { roundActs } from "../../../core/plan/today/roundActs.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { momentAt } from "../../../core/record/momentAt.ts";
+import { say } from "../../../core/say.ts";
+import { boilingSheet } from "../../../core/sheets/boiling.ts";
+import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
+import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
+import { counted } from "../../format/counted.ts";
+import { litreWords, quantityWords } from "../../format/litreWords.ts";
+import { TO_WRITE } from "../../format/toWrite.ts";
+import { numberIn, wordIn } from "../../state/numberIn.ts";
+import type { State } from "../../state/store.ts";
+import type { ShownRound } from "./dayRounds.ts";
+
+/** What the rounds of a day need, so that one paper is enough: what all of them need said once, the rest under the name of each. */
+export function needsOfDay(state: State, day: IsoDate, rounds: readonly ShownRound[]): string[] {
+	const needs = roundNeeds(state, day);
+	const each = rounds.map((round) => ({ name: round.name, words: needs(round) }));
+	if (each.length === 1) return each[0]?.words.length ? [each[0].words.join(" ")] : [];
+	const common = (each[0]?.words ?? []).filter((sentence) =>
+		each.every(({ words }) => words.includes(sentence)),
+	);
+	const own = each.map(({ name, words }) => ({
+		name,
+		words: words.filter((sentence) => !common.includes(sentence)).join(" "),
+	}));
+	return [
+		...(common.length > 0 ? [say`For each round: ${common.join(" ")}`] : []),
+		...own.filter(({ words }) => words !== "").map(({ name, words }) => say`${name}: ${words}`),
+	];
+}
+
+/**
+ * What a round needs at the bench, a sentence each, so that its one paper is enough: solution,
+ * boiled water, gauze, kits to renew. What is not known leaves room to write it.
+ */
+function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[] {
+	const read = readWorkbook(state.workbook);
+	const mixes = mixActs(state.plan, read.settings, roundActs(state.plan, read));
+	const boiling = rowsOf(state.plan, boilingSheet).filter(({ date }) => wordIn(date) === day);
+	const renewed = rowsOf(state.plan, runSheetSheet).filter(
+		({ date, renew }) => wordIn(date) === day && wordIn(renew) !== "",
+	);
+	const fill = valueIn(read.settings.bucket_fill_litres);
+	const waits = rowsOf(state.plan, kitRegisterSheet).some(
+		(row) => wordIn(row.state) === "to_reprocess",
+	);
+	const firstOfAll = rowsOf(state.plan, runSheetSheet)[0];
+	return (round) => {
+		const [first] = round.steps;
+		if (!first) return [];
+		const at = momentAt(day, first.startsAt);
+		const mix = mixes.find((each) => each.at.date === at.date && each.at.minutes === at.minutes);
+		const soaks = round.steps.filter(({ sort }) => sort === "soak").length;
+		const litres = boiling
+			.filter((row) => wordIn(row.round) === round.name)
+			.map((row) => numberIn(row.litres));
+		const gauze = gauzeOfRound(read, {
+			kits: round.kits,
+			loads: soaks,
+			descalings: round.steps.filter(({ sort }) => sort === "descale").length,
+		});
+		const renew = renewed.find((row) => wordIn(row.round) === round.name);
+		const isFirst = day === wordIn(firstOfAll?.date) && round.name === wordIn(firstOfAll?.round);
+		const surelyRuns = renew !== undefined || (isFirst && waits);
+		return [
+			surelyRuns ? "" : say`Only if a kit waits.`,
+			soaks > 0 ? solutionWords(mix, mixes.length > 0) : "",
+			waterWords(litres, fill),
+			say`Gauze: ${gauze === undefined ? TO_WRITE : counted(gauze, "piece")}.`,
+			renew ? say`Renew if still unused: ${wordIn(renew.renew)}.` : "",
+		].filter((words) => words !== "");
+	};
+}
+
+/** @param anyMade whether some round of the plan has a mix; then a round without one takes the solution of the day */
+function solutionWords(mix: MixAct | undefined, anyMade: boolean): string {
+	if (!mix)
+		return anyMade
+			? say`Solution: the one made earlier today; look at its discard time.`
+			: say`Solution: ${TO_WRITE} of product, water to the mark of ${TO_WRITE} L.`;
+	const product = mix.lot === "" ? mix.product : say`${mix.product}, lot ${mix.lot}`;
+	return say`Solution: ${litreWords(mix.waterLitres)} of water, then ${quantityWords(mix.quantity, mix.measure)} of ${product}, to the mark of ${litreWords(mix.litres)}.`;
+}
+
+function waterWords(litres: readonly (number | undefined)[], fill: number | undefined): string {
+	if (litres.length === 0) return "";
+	const known = litres.flatMap((each) => each ?? []);
+	if (known.length < litres.length) return say`Boiled, cooled water: ${TO_WRITE} L.`;
+	const all = known.reduce((sum, each) => sum + each, 0);
+	const buckets = fill === undefined || fill === 0 ? undefined : Math.ceil(all / fill - 1e-9);
+	return buckets === undefined
+		? say`Boiled, cooled water: ${litreWords(all)}.`
+		: say`Boiled, cooled water: ${litreWords(all)} (rinse buckets: ${buckets} × ${litreWords(fill ?? 0)}).`;
+}
