@@ -20,8 +20,7 @@ describe("acid and chlorine", { timeout: 120_000 }, () => {
 		await page.close();
 	});
 
-	// A descaling in every round, so that whatever speaks of vinegar does speak of it. The
-	// guide describes columns and settings and says nothing to do, so it is not walked.
+	// A descaling in every round, so that whatever speaks of vinegar does speak of it.
 	test("no page and no print-out has the one beside the other without the caution between", async () => {
 		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true });
 		const { page } = workbook;
@@ -44,7 +43,7 @@ describe("acid and chlorine", { timeout: 120_000 }, () => {
 			}
 		}
 		expect(printOuts).toBeGreaterThan(5);
-		for (const name of ["methods.html", "sources.html"]) {
+		for (const name of ["guide.html", "methods.html", "sources.html"]) {
 			await page.goto(site.address + name);
 			expect(await acidBesideChlorine(page, "body"), name).toEqual([]);
 		}

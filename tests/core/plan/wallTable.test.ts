@@ -59,14 +59,14 @@ describe("each row", () => {
 });
 
 describe("a lot that fades", () => {
-	const fading = (expires: string, fade = 20) => ({
+	const fading = (expires: string) => ({
 		"chlorine.csv": `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
-			liquid,liquid,12,pct_w_v,,${fade},,yes`,
+			liquid,liquid,12,pct_w_v,,40,,yes`,
 		"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
 			liquid,L1,10,2027-02-20,,,${expires}`,
 	});
-	const wallOf = (expires: string, fade?: number) =>
-		rowsOf(plan(unitWith({ measure_step_ml: 1 }, fading(expires, fade))), FILE)[5];
+	const wallOf = (expires: string, storeC = 25) =>
+		rowsOf(plan(unitWith({ measure_step_ml: 1, store_c: storeC }, fading(expires))), FILE)[5];
 	const onDay = (day: string) => {
 		const made = plan(unitWith({ measure_step_ml: 1, plan_start: day, plan_days: 1 }, fading("")));
 		return numberIn(rowsOf(made, "mixing.csv")[0], "product_quantity");
@@ -82,7 +82,7 @@ describe("a lot that fades", () => {
 
 	test("or for the day on which it ends before: out of date, or too weak", () => {
 		expect(valueIn(wallOf("2027-03-12")?.until)).toBe("2027-03-12");
-		const tooWeak = wallOf("", 300);
+		const tooWeak = wallOf("", 40);
 		expect(String(valueIn(tooWeak?.until)) < "2027-03-31").toBe(true);
 		expect(numberIn(tooWeak, "strength_made_pct")).toBeGreaterThanOrEqual(0.5);
 	});
