@@ -32,12 +32,13 @@ describe("acid and chlorine", { timeout: 120_000 }, () => {
 		for (const sheet of await workbook.sheets()) {
 			await workbook.goTo(sheet);
 			expect(await acidBesideChlorine(page, "#sheet"), sheet).toEqual([]);
-			for (const button of await page
-				.getByRole("button", { name: /^Print/, disabled: false })
-				.all()) {
-				await button.click();
-				const where = `${sheet}: ${await button.textContent()}`;
-				expect(await acidBesideChlorine(page, "#paper"), where).toEqual([]);
+			// Monday's buttons lead to the pages that print, which are walked themselves.
+			if (sheet === "monday") continue;
+			const buttons = page.getByRole("button", { name: /^Print/, disabled: false });
+			const names = await buttons.allTextContents();
+			for (const [at, name] of names.entries()) {
+				await buttons.nth(at).click();
+				expect(await acidBesideChlorine(page, "#paper"), `${sheet}: ${name}`).toEqual([]);
 				printOuts += await page.locator("#paper > *").count();
 				await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
 			}
