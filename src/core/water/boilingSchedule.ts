@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
-import { batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
+import { type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
 import { type Fire, firesOf } from "./firesOf.ts";
 import { placedBatches } from "./placedBatches.ts";
 
@@ -21,12 +21,19 @@ export function scheduleOf(needs: readonly WaterNeed[], hearth: Hearth): Schedul
 }
 
 function scheduled(needs: readonly WaterNeed[], hearth: Hearth): Schedule {
-	const batches = needs.flatMap((need, i) => batchesOf(need, i, hearth));
-	const { placed, without } = placedBatches(batches, hearth);
-	const missing = new Set(without.map(({ need }) => need));
-	// Part of a round's water is no use.
-	const kept = placed.filter(({ batch }) => !missing.has(batch.need));
-	return { fires: firesOf(kept, hearth), without: [...missing].sort((a, b) => a - b) };
+	const { placed, without } = placedBatches(batchesFor(needs, hearth), hearth);
+	return { fires: firesOf(placed, hearth), without };
+}
+
+function batchesFor(needs: readonly WaterNeed[], hearth: Hearth): Batch[] {
+	return needs.flatMap((need, i) => batchesOf(need, i, hearth));
+}
+
+/** Whether there are fires for all needs; quicker than to find them. */
+export function canBeScheduled(needs: readonly WaterNeed[], hearth: Hearth): boolean {
+	const does = (tried: Hearth) =>
+		placedBatches(batchesFor(needs, tried), tried, true).without.length === 0;
+	return does(hearth) || (hearth.potsOnStove > 1 && does({ ...hearth, potsOnStove: 1 }));
 }
 
 interface Inputs extends Hearth {

@@ -1,5 +1,5 @@
 import type { Hearth, WaterNeed } from "./batch.ts";
-import { scheduleOf } from "./boilingSchedule.ts";
+import { canBeScheduled } from "./boilingSchedule.ts";
 
 /** More than any unit has. */
 const MOST = 40;
@@ -9,7 +9,7 @@ export function fewestPots(needs: readonly WaterNeed[], hearth: Hearth): number 
 	const allOnStove = hearth.potsOnStove >= hearth.pots;
 	for (let pots = 1; pots <= MOST; pots++) {
 		const potsOnStove = allOnStove ? pots : hearth.potsOnStove;
-		if (scheduleOf(needs, { ...hearth, pots, potsOnStove }).without.length === 0) return pots;
+		if (canBeScheduled(needs, { ...hearth, pots, potsOnStove })) return pots;
 	}
 	return undefined;
 }

@@ -17,8 +17,8 @@ const MOST_NEAR = 400;
 
 export interface Placing {
 	readonly placed: readonly PlacedBatch[];
-	/** Batches for which there is no place. */
-	readonly without: readonly Batch[];
+	/** Needs for whose water there is no place. */
+	readonly without: readonly number[];
 }
 
 /**
@@ -28,24 +28,36 @@ export interface Placing {
  * it allows; some order of the jobs gives every schedule that cannot be moved together, so
  * where all orders are tried, whatever can be done at all is found. Where a batch finds no
  * place, it and those placed before it are tried in every order.
+ *
+ * @param allOrNone whether it is enough to know that some need finds no place
  */
-export function placedBatches(batches: readonly Batch[], hearth: Hearth): Placing {
+export function placedBatches(
+	batches: readonly Batch[],
+	hearth: Hearth,
+	allOrNone = false,
+): Placing {
 	const latestFirst = [...batches].sort((a, b) => b.latestEnd - a.latestEnd);
 	let placed: PlacedBatch[] = [];
-	const without: Batch[] = [];
+	const without = new Set<number>();
 	let repairs = 0;
 	for (const batch of latestFirst) {
+		if (without.has(batch.need)) continue;
 		const start = latestStart(batch, placed, hearth);
 		if (start !== undefined) {
 			placed.push({ batch, start });
 			continue;
 		}
 		const repaired =
-			without.length === 0 && repairs++ < MOST_REPAIRS ? repair(batch, placed, hearth) : undefined;
+			without.size === 0 && repairs++ < MOST_REPAIRS ? repair(batch, placed, hearth) : undefined;
 		if (repaired) placed = repaired;
-		else without.push(batch);
+		else {
+			without.add(batch.need);
+			if (allOrNone) break;
+			// Part of a round's water is no use, and its pots are free for others.
+			placed = placed.filter((other) => other.batch.need !== batch.need);
+		}
 	}
-	return { placed, without };
+	return { placed, without: [...without].sort((a, b) => a - b) };
 }
 
 function repair(
@@ -66,12 +78,23 @@ function inAnyOrder(
 ): PlacedBatch[] | undefined {
 	if (batches.length === 0) return placed;
 	for (const [i, batch] of batches.entries()) {
+		if (batches.slice(0, i).some((other) => areAlike(other, batch))) continue;
 		const start = latestStart(batch, placed, hearth);
 		if (start === undefined) continue;
 		const found = inAnyOrder(batches.toSpliced(i, 1), [...placed, { batch, start }], hearth);
 		if (found) return found;
 	}
 	return undefined;
+}
+
+/** In whose place the other may stand as well. */
+function areAlike(one: Batch, other: Batch): boolean {
+	return (
+		one.latestEnd === other.latestEnd &&
+		one.earliestEnd === other.earliestEnd &&
+		one.stoveMinutes === other.stoveMinutes &&
+		one.pots === other.pots
+	);
 }
 
 /** The latest minute at which a batch can be lit beside what is placed; undefined where there is none. */

@@ -1,6 +1,6 @@
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import type { Hearth, WaterNeed } from "./batch.ts";
-import { scheduleOf } from "./boilingSchedule.ts";
+import { canBeScheduled } from "./boilingSchedule.ts";
 import { fewestPots } from "./fewestPots.ts";
 
 /** What would make all water ready in time, each by itself; undefined where that alone does not. */
@@ -27,7 +27,7 @@ export function waterLevers(
 	bucketLitres: number,
 ): WaterLevers {
 	const does = (tried: readonly WaterNeed[], change: Partial<Hearth> = {}) =>
-		scheduleOf(tried, { ...hearth, ...change }).without.length === 0;
+		canBeScheduled(tried, { ...hearth, ...change });
 	const withBuckets = (litres: number) =>
 		needs.map((need) => ({ ...need, litres: (need.litres * litres) / bucketLitres }));
 	const smaller = downFrom(Math.ceil(bucketLitres) - 1, LEAST_BUCKET_LITRES, 1);
@@ -75,7 +75,7 @@ function eveningPots(needs: readonly WaterNeed[], hearth: Hearth): number | unde
 		const evening = { ...hearth, pots: fills };
 		const first = Math.min(...day.map(({ from }) => from));
 		const together = day.map((need) => ({ ...need, from: first }));
-		return scheduleOf(together, evening).without.length === 0 ? fills : Number.POSITIVE_INFINITY;
+		return canBeScheduled(together, evening) ? fills : Number.POSITIVE_INFINITY;
 	});
 	const most = Math.max(0, ...pots);
 	return Number.isFinite(most) && most > 0 ? most : undefined;

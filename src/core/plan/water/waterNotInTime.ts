@@ -1,4 +1,5 @@
 import { fixed } from "../../fixed.ts";
+import { memoize } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
 import { say } from "../../say.ts";
@@ -20,6 +21,9 @@ export const notInTimeCodes: readonly string[] = [
 	"stove-booked-twice",
 ];
 
+/** An edit elsewhere leaves them as they were. */
+const leversOf = memoize(waterLevers, (...of) => [JSON.stringify(of)]);
+
 /** Rounds whose water cannot be cool in time: why, with the figures, and what would help, the cheapest first. */
 export function waterNotInTime(unit: UnitFigures, fires: () => FiresOfPlan): Problem[] {
 	const { schedule, needs, stove } = fires();
@@ -30,7 +34,7 @@ export function waterNotInTime(unit: UnitFigures, fires: () => FiresOfPlan): Pro
 	if (first === undefined || !hearth || bucketLitres === undefined) return [];
 	const at = (needs[first] as WaterNeed).from;
 	const around = needs.filter(({ from }) => Math.abs(from - at) <= DAYS_AROUND * MINUTES_PER_DAY);
-	const levers = waterLevers(around, hearth, bucketLitres);
+	const levers = leversOf(around, hearth, bucketLitres);
 	const { code, column, message } = reason(needs[first] as WaterNeed, hearth, levers);
 	// Where fires are lit only when they are needed, all of them at once need not come.
 	const said = valueIn(unit.read.settings.boil_for) === "every_round" ? problem : advice;
