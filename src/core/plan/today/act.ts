@@ -7,6 +7,7 @@ export interface ActStep {
 	readonly from: LocalTime;
 	readonly until: LocalTime;
 	readonly isSoak: boolean;
+	readonly isHandsOn: boolean;
 }
 
 /** A round of reprocessing, from its first step to its last. */

@@ -36,11 +36,12 @@ export function roundActs(plan: Plan, { tables, settings }: ReadWorkbook): Round
 				round: valueIn(row.round) ?? "",
 				kits: Math.max(...steps.map(({ kits }) => kits)),
 				renew: valueIn(row.renew) ?? "",
-				steps: steps.map(({ step, startsAt, endsAt }) => ({
+				steps: steps.map(({ step, startsAt, endsAt, handsOn }) => ({
 					step,
 					from: momentAt(date, startsAt),
 					until: momentAt(date, endsAt),
 					isSoak: isStep(step, soak),
+					isHandsOn: handsOn === "yes",
 				})),
 			} as const,
 		];

@@ -3,6 +3,7 @@ import { roundsOfRecord } from "../../../core/plan/kits/kitRecord.ts";
 import { pieceRounds } from "../../../core/plan/kits/pieceRounds.ts";
 import { birthsCalibration } from "../../../core/plan/record/birthsCalibration.ts";
 import { failuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
+import { hoursDone } from "../../../core/plan/record/hoursPlanned.ts";
 import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
 import { measuresDone } from "../../../core/plan/record/measuresDone.ts";
 import { type RoundBelow, roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
@@ -23,10 +24,18 @@ export function monthWords(read: ReadWorkbook, days: readonly IsoDate[]): string
 		sharePart(read, days),
 		needsPart(read, days),
 		...roundsPart(read, days),
+		hoursPart(read, days),
 		failedPart(read, days),
 		piecesPart(read),
 		calibrationPart(read),
 	].filter(Boolean);
+}
+
+/** People's hours in the rounds done; nothing where no round has an end. */
+function hoursPart(read: ReadWorkbook, days: readonly IsoDate[]): string {
+	const { hours, timed, rounds } = hoursDone(read, days);
+	if (timed === 0) return "";
+	return say`People's hours in rounds, waiting included: ${shownNumber(hours, 1)}, by the ${timed} of ${rounds} rounds that have an end written down and the people that a round has by the settings. How long fires burnt is not written down.`;
 }
 
 /** Kits used per 100 births, of the days on which both are written down. */

@@ -1,7 +1,10 @@
+import { hoursPlanned } from "../../../core/plan/record/hoursPlanned.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { el, fill } from "../../dom/el.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
+import { shownUp } from "../../format/shownNumber.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { chooseDay, chosenDay } from "./chosenDay.ts";
@@ -78,8 +81,21 @@ function dayParts(state: State, day: IsoDate, width: number): (HTMLElement | und
 			{ class: "round-needs" },
 			...needsOfDay(state, day, rounds).map((words) => el("li", {}, words)),
 		),
+		hoursLine(state, day),
 		timelineFigure(rounds, day, width),
 	];
+}
+
+/** People's hours of the day, the fires' beside them; nothing where they are not known. */
+function hoursLine(state: State, day: IsoDate): HTMLElement | undefined {
+	const hours = hoursPlanned(state.plan, readWorkbook(state.workbook), day);
+	if (!hours) return undefined;
+	const [handsOn, atFires] = [shownUp(hours.handsOn, 1), shownUp(hours.atFires, 1)];
+	return el(
+		"p",
+		{ class: "hint" },
+		say`If every round runs as set aside, people have their hands on it for ${handsOn} hours in all; the fires for these rounds burn ${atFires} hours, and someone stays near them.`,
+	);
 }
 
 /** In words and minutes, where no clock sets the time. */
