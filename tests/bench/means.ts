@@ -15,6 +15,7 @@ import { kitUses } from "../../src/core/kits/kitUses.ts";
 import { memoized } from "../../src/core/memoize.ts";
 import { partOf } from "../../src/core/partOf.ts";
 import { flatDay } from "../../src/core/rounds/dayClock.ts";
+import { soaks } from "../../src/core/rounds/loads.ts";
 import { kitsInRounds, oneRound, type RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
 import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/roundsThatRun.ts";
 import { definition } from "../../src/core/sources.ts";
@@ -52,12 +53,12 @@ const useOnDay = calculation<Omit<UseInputs, "days"> & { readonly day: RoundsOfD
 	unit: "",
 	formula: "",
 	source: definition,
-	inputs: { rates: none, day: none, kitsInLoad: none, descaleEvery: none },
+	inputs: { rates: none, day: none, loads: none, descaleEvery: none },
 	example: {
 		inputs: {
-			rates: { perDay: 1, perRound: 0, perLoad: 0, perKit: [2], perDescale: 0 },
+			rates: { perDay: 1, perRound: 0, perLoad: [0], perKit: [2], perDescale: 0 },
 			day: oneRound(0.5),
-			kitsInLoad: 3,
+			loads: soaks(3),
 			descaleEvery: 0,
 		},
 		result: 2,
@@ -73,7 +74,7 @@ const loadCounts = memoized(loadsOfDay);
 const preparations = memoized(preparationsOfDay);
 const useOfDay = memoized(useOnDay);
 
-const rates = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
+const rates = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
 const ratesOf = {
 	gauze: { ...rates, perKit: [UNIT.gauzePerKit] },
 	gloves: { ...rates, perRound: UNIT.glovesPerRound },

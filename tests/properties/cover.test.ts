@@ -24,8 +24,13 @@ const usesPerDay = fc.array(fc.double({ min: 0.05, max: 3, noNaN: true }), {
 const length = fc.record({
 	perRound: fc.integer({ min: 10, max: 60 }),
 	perKit: fc.integer({ min: 5, max: 20 }),
-	perLoad: fc.integer({ min: 0, max: 15 }),
-	kitsInLoad: fc.integer({ min: 2, max: 6 }),
+	loads: fc.array(
+		fc.record({
+			minutes: fc.integer({ min: 0, max: 15 }),
+			kits: fc.integer({ min: 2, max: 6 }),
+		}),
+		{ maxLength: 2 },
+	),
 });
 const inRounds = fc.record({ starts, length, usesPerDay, hourShares: hours }).map(
 	(unit): InRounds => ({

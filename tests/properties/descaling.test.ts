@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { soaks } from "../../src/core/rounds/loads.ts";
 import { mixingSteps } from "../../src/core/rounds/mixingSteps.ts";
 import { roundMinutes } from "../../src/core/rounds/roundMinutes.ts";
 import type { Step } from "../../src/core/rounds/step.ts";
@@ -29,7 +30,7 @@ const round: fc.Arbitrary<PlannedRound> = fc.record({
 	start: whole(0, 1439),
 	kits: whole(1, 20),
 	workers: whole(1, 5),
-	kitsInLoad: whole(1, 6),
+	loads: whole(1, 6).map(soaks),
 	descale: fc.option(descale),
 	settleMinutes: whole(0, 90),
 });
@@ -101,7 +102,8 @@ test("every kit goes through every step counted by load exactly once", () => {
 			const byLoad = steps.filter((s) => s.basis === "load").length;
 			const kits = timed.reduce((sum, s) => sum + (s.load > 0 ? s.kits : 0), 0);
 			expect(kits).toBe(byLoad * planned.kits);
-			for (const s of timed) expect(s.load === 0 || s.kits <= planned.kitsInLoad).toBe(true);
+			for (const s of timed)
+				expect(s.load === 0 || s.kits <= (planned.loads[0]?.kits ?? 0)).toBe(true);
 		}),
 		always(500),
 	);

@@ -11,7 +11,7 @@ import { meanOfBatches, randomNumbers } from "./randomNumbers.ts";
 const rounds = (usesPerDay: readonly number[]): Reprocessing => ({
 	kind: "in_rounds",
 	starts: [420, 840, 1260],
-	length: { perRound: 40, perKit: 10, perLoad: 20, kitsInLoad: 3 },
+	length: { perRound: 40, perKit: 10, loads: [{ minutes: 20, kits: 3 }] },
 	plannedMinutes: 120,
 	usesPerDay,
 	hourShares: flatDay,

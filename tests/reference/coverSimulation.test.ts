@@ -14,11 +14,10 @@ const nightly: HourShares = Array.from({ length: 24 }, (_, hour) => (hour < 7 ? 
 const fixed = (minutes: number): RoundLength => ({
 	perRound: minutes,
 	perKit: 0,
-	perLoad: 0,
-	kitsInLoad: 1,
+	loads: [],
 });
-const byKits: RoundLength = { perRound: 60, perKit: 30, perLoad: 20, kitsInLoad: 3 };
-const slow: RoundLength = { perRound: 60, perKit: 90, perLoad: 20, kitsInLoad: 2 };
+const byKits: RoundLength = { perRound: 60, perKit: 30, loads: [{ minutes: 20, kits: 3 }] };
+const slow: RoundLength = { perRound: 60, perKit: 90, loads: [{ minutes: 20, kits: 2 }] };
 
 describe("in rounds, kits that keep: exact but for chance", () => {
 	test.each([

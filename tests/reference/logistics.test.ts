@@ -1,3 +1,4 @@
+import { soaks } from "../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
 import { monthsOfStock } from "../../src/core/stock/monthsOfStock.ts";
 import { orderPacks } from "../../src/core/stock/orderPacks.ts";
@@ -12,10 +13,10 @@ const oneByOne = (kits: number): RoundsOfDay => ({
 	kits: [kits],
 	byKind: [[kits]],
 });
-const none = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
+const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
 const over = (days: number, kits: number) => ({
 	days: Array.from({ length: days }, () => oneByOne(kits)),
-	kitsInLoad: 3,
+	loads: soaks(3),
 	descaleEvery: 0,
 });
 /** Working weeks of the year that the exercise counts, in days. */

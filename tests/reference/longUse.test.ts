@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { poisson } from "../../src/core/counts/poisson.ts";
+import { soaks } from "../../src/core/rounds/loads.ts";
 import { useSetAside } from "../../src/core/stock/useSetAside.ts";
 import { answerOf } from "../core/answerOf.ts";
 
@@ -63,9 +64,9 @@ describe("use over long horizons, of rates without a common measure", () => {
 			for (const confidence of LEVELS) {
 				const exact = quantile(amounts, confidence);
 				const found = answerOf(useSetAside, {
-					rates: { perDay: 0, perRound, perLoad: 0, perKit: [perKit], perDescale: 0 },
+					rates: { perDay: 0, perRound, perLoad: [0], perKit: [perKit], perDescale: 0 },
 					days: new Array(days).fill(day),
-					kitsInLoad: 3,
+					loads: soaks(3),
 					descaleEvery: 0,
 					confidence,
 				});

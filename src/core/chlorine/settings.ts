@@ -5,6 +5,7 @@ import { choice, yesNo } from "../values/choice.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { LONGEST_SOLUTION_HOURS } from "./longestSolutionHours.ts";
+import { WIPE_LITRES } from "./wipeLitres.ts";
 
 export const chlorineSettings = {
 	target_strength_pct: typed({
@@ -88,9 +89,8 @@ export const chlorineSettings = {
 		label: say`Solution for wiping`,
 		unit: "L",
 		value: number({ min: 0, max: 50 }),
-		fallback: 0.5,
 		decimals: 1,
-		help: say`Made together with the soak, for surfaces and containers.`,
+		help: say`Made together with the soak, for surfaces and containers. Blank: ${WIPE_LITRES} L where some piece goes into chlorine, else none.`,
 		source: estimate,
 	}),
 	carry_in_ml_per_kit: typed({

@@ -9,6 +9,7 @@ import type { Reprocessing } from "./reprocessing.ts";
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
 import { type AfterEachUse, lapsedKits } from "./unmetAfterEachUse.ts";
+import { awayOutOfDate, usesAway } from "./unmetSentAway.ts";
 import { usesAtLevels } from "./usesAtLevels.ts";
 
 /** What can be counted on at one moment. */
@@ -38,10 +39,7 @@ export function readyAt(kits: number, reprocessing: Reprocessing, minute: number
 }
 
 function readyAtLevel(kits: number, reprocessing: Reprocessing, minute: number): ReadyAt {
-	const away =
-		reprocessing.kind === "in_rounds"
-			? awayInRounds(kits, reprocessing, minute)
-			: awayOneByOne(kits, reprocessing, minute);
+	const away = awayAt(kits, reprocessing, minute);
 	let ready = 0;
 	let some = 0;
 	for (let n = 0; n < Math.min(kits, away.length); n++) {
@@ -52,6 +50,14 @@ function readyAtLevel(kits: number, reprocessing: Reprocessing, minute: number):
 	for (let n = away.length - 1; n >= kits; n--) none += away[n] as number;
 	// What was cut off is in no hand: all kits are away then.
 	return { ready, nonePer1000: 1000 * (away.length > kits ? none : Math.max(0, 1 - some)) };
+}
+
+/** How likely each number of kits out of reach is. */
+function awayAt(kits: number, reprocessing: Reprocessing, minute: number): Float64Array {
+	if (reprocessing.kind === "in_rounds") return awayInRounds(kits, reprocessing, minute);
+	return reprocessing.kind === "sent_away"
+		? chancesOf(usesAway(reprocessing, minute) + awayOutOfDate(reprocessing, kits))
+		: awayOneByOne(kits, reprocessing, minute);
 }
 
 /** With a day like the first before the plan, so that a round lies before every moment of it. */

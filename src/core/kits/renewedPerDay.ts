@@ -33,7 +33,7 @@ export const renewedPerDay = calculation<Inputs, number>({
 			reprocessing: {
 				kind: "in_rounds",
 				starts: [420, 1140],
-				length: { perRound: 110, perKit: 0, perLoad: 0, kitsInLoad: 3 },
+				length: { perRound: 110, perKit: 0, loads: [] },
 				plannedMinutes: 110,
 				usesPerDay: [0],
 				hourShares: flatDay,

@@ -1,8 +1,9 @@
 import type { InRounds } from "./roundsGoneThrough.ts";
 import type { AfterEachUse } from "./unmetAfterEachUse.ts";
+import type { SentAway } from "./unmetSentAway.ts";
 
-/** When kits come back: at the end of rounds, or each after its own work. */
-export type Reprocessing = (InRounds | AfterEachUse) & {
+/** When kits come back: at the end of rounds, each after its own work, or from where rounds send them. */
+export type Reprocessing = (InRounds | AfterEachUse | SentAway) & {
 	/** Where births are forecast: what is not known of them. */
 	readonly forecast?: ForecastUses;
 };

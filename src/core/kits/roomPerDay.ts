@@ -7,7 +7,8 @@ const MANY = 1000;
 
 /**
  * The most kits that can be reprocessed in a day: all that end before the next round
- * begins, or all that the people can work on one after the other, day and night.
+ * begins, or all that the people can work on one after the other, day and night. Where
+ * rounds send kits away there is no limit.
  *
  * @example two people and 110 minutes of work on each kit: 2 × 1440 ÷ 110 = 26.18
  */
@@ -16,6 +17,8 @@ export function roomPerDay(reprocessing: Reprocessing): number {
 		const { people, workMinutes } = reprocessing.hands;
 		return (people * MINUTES_PER_DAY) / workMinutes;
 	}
+	// Whatever waits is sent away.
+	if (reprocessing.kind === "sent_away") return Number.POSITIVE_INFINITY;
 	const { starts, length } = reprocessing;
 	return starts.reduce((sum, start, i) => {
 		const next = starts[i + 1] ?? (starts[0] as number) + MINUTES_PER_DAY;

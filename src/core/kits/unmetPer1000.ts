@@ -2,6 +2,7 @@ import { memoizeByObject } from "../memoize.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { UnmetAfterEachUse } from "./unmetAfterEachUse.ts";
 import { UnmetInRounds } from "./unmetInRounds.ts";
+import { UnmetSentAway } from "./unmetSentAway.ts";
 import { usesAtLevels } from "./usesAtLevels.ts";
 
 /**
@@ -26,11 +27,12 @@ function overLevels(kits: number, reprocessing: Reprocessing, renewing: boolean)
 	);
 }
 
-const unmetOf = memoizeByObject((reprocessing: Reprocessing) =>
-	reprocessing.kind === "in_rounds"
-		? new UnmetInRounds(reprocessing)
-		: new UnmetAfterEachUse(reprocessing),
-);
+const unmetOf = memoizeByObject((reprocessing: Reprocessing) => {
+	if (reprocessing.kind === "in_rounds") return new UnmetInRounds(reprocessing);
+	return reprocessing.kind === "sent_away"
+		? new UnmetSentAway(reprocessing)
+		: new UnmetAfterEachUse(reprocessing);
+});
 
 /** Whether the rounds of a unit can take all kits that come; where they cannot, no number of kits is enough. */
 export function keepsUp(reprocessing: Reprocessing): boolean {

@@ -9,14 +9,17 @@ import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { expiredCounts } from "../kits/expiredCounts.ts";
 import { usedAndExpiredCounts } from "../kits/usedAndExpiredCounts.ts";
 import { memoized } from "../memoize.ts";
+import type { LoadMethod } from "../methods/method.ts";
 import { partOf } from "../partOf.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { productExpected, productSetAside } from "../stock/productSetAside.ts";
 import { total } from "../total.ts";
 import { byDate, roundsByDate } from "./byDate.ts";
+import { isMixed } from "./chlorine/litresOfPreparation.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
+import { noNeed } from "./methods/noNeed.ts";
 import { sizeOf } from "./sizeOf.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -66,7 +69,7 @@ export function countsOfDay(unit: UnitFigures, day: DayFigures): CountFigures {
 		kitsExpired: expiredOver(unit, [day]),
 		kitsToReprocess: kitsToReprocessOver(unit, [day]),
 		...countedOver([day], confidence),
-		product: productOver([day], confidence),
+		product: productOver(unit, [day], confidence),
 		rounds: roundsByDate([day]),
 	};
 }
@@ -77,7 +80,7 @@ function expired(unit: UnitFigures, days: readonly DayFigures[]) {
 	const counts = derive(expiredDays, {
 		mean,
 		kitsInService: unit.kitsInService,
-		readyLifeDays: unit.read.settings.ready_life_days,
+		readyLifeDays: unit.readyLifeDays,
 		days: nameFigure(say`Days`, days.length),
 	});
 	return { mean, counts };
@@ -153,7 +156,7 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 		kitsExpired: expiredOver(unit, days),
 		kitsToReprocess: kitsToReprocessOver(unit, days),
 		...countedOver(days, confidence),
-		product: productOver(days, confidence),
+		product: productOver(unit, days, confidence),
 		rounds: roundsByDate(days),
 	};
 }
@@ -175,9 +178,15 @@ function countedOver(days: readonly DayFigures[], confidence: Figure) {
 			setAside: derive(measure.setAside, { counts, confidence }),
 		};
 	};
+	const methods = Object.keys(days[0]?.loadCounts ?? {}) as LoadMethod[];
 	return {
 		roundsThatRun: over(roundsThatRun, (day) => day.roundCounts),
-		loads: over(loads, (day) => day.loadCounts),
+		loads: Object.fromEntries(
+			methods.map((method) => [
+				method,
+				over(loads, (day) => day.loadCounts[method] as Figure<Counts>),
+			]),
+		),
 		preparations: over(preparations, (day) => day.preparationCounts),
 	};
 }
@@ -212,9 +221,11 @@ const productOfPeriod = { expected: productExpected, setAside: productSetAside }
 
 /** Product for the preparations of some days. */
 export function productOver(
+	unit: Pick<UnitFigures, "read" | "treated">,
 	days: readonly Pick<DayFigures, "date" | "preparationCounts" | "preparation">[],
 	confidence: Figure,
 ): Pair {
+	if (!isMixed(unit.read)) return noNeed("product", quantityMeasured, unit.treated);
 	const inputs = {
 		preparations: byDate(
 			say`Preparations of each day`,

@@ -1,11 +1,11 @@
 import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
-import { preparationsOfDay } from "../chlorine/preparationsOfDay.ts";
 import type { Counts, LevelOfDay } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
+import { valueIn } from "../outcome.ts";
 import type { ReadTable } from "../read/goodRow.ts";
 import { kitsWithWater } from "../rounds/kitsWithWater.ts";
 import {
@@ -15,15 +15,18 @@ import {
 	roundsOfForecast,
 	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
-import { loadsOfDay, roundsThatRun } from "../rounds/roundsThatRun.ts";
+import { roundsThatRun } from "../rounds/roundsThatRun.ts";
 import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
 import { birthsOfDay } from "./births/birthsOfDay.ts";
 import { byDate } from "./byDate.ts";
+import type { LoadsByMethod } from "./countFigures.ts";
 import type { KindFigures } from "./kits/kindFigures.ts";
 import { minutesCountedOnOf, renewedOf } from "./kits/renewedOf.ts";
 import { together } from "./kits/together.ts";
+import { isSentAway } from "./methods/readyLifeDaysOf.ts";
+import { loadsOn, preparationsOn } from "./rounds/loadsOn.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 import { minutesKitsWait } from "./water/hearthFigures.ts";
 
@@ -33,8 +36,6 @@ const DAYS_BEFORE = 3;
 const arrivals = memoized(kitsInRounds);
 const forecastRounds = memoized(roundsOfForecast);
 const running = memoized(roundsThatRun);
-const loads = memoized(loadsOfDay);
-const preparations = memoized(preparationsOfDay);
 
 /** What one day brings for one kind of kit. */
 export interface KindOfDay {
@@ -62,7 +63,8 @@ export interface DayFigures extends DayDemand {
 	readonly expiries: Figure;
 	readonly toReprocess: Figure;
 	readonly roundCounts: Figure<Counts>;
-	readonly loadCounts: Figure<Counts>;
+	/** Of each method that some kit goes by. */
+	readonly loadCounts: LoadsByMethod<Figure<Counts>>;
 	readonly preparationCounts: Figure<Counts>;
 	/** One preparation with the product in use, from the lot to use first that day. */
 	readonly preparation: Figure<Preparation>;
@@ -130,16 +132,10 @@ function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
 			(kind) => kind.toReprocess,
 		),
 		roundCounts: derive(running, { rounds }),
-		loadCounts: derive(loads, { rounds, kitsInLoad: unit.kitsInLoad }),
+		loadCounts: loadsOn(unit, rounds),
 		preparationCounts: preparationsOn(unit, rounds),
 		preparation: unit.preparationOn(day.date),
 	};
-}
-
-/** How often the solution is made on a day with these rounds. */
-export function preparationsOn({ read }: UnitFigures, rounds: Figure<RoundsOfDay>): Figure<Counts> {
-	const { solution_made: made, solution_life_hours: lifeHours } = read.settings;
-	return derive(preparations, { rounds, made, lifeHours });
 }
 
 interface UsedDay {
@@ -155,9 +151,9 @@ function expiriesOf(
 	k: number,
 	days: readonly UsedDay[],
 ): Figure[] {
-	const { kitsInService } = kind;
-	const readyLifeDays = unit.read.settings.ready_life_days;
-	if (unit.afterEachUse)
+	const { kitsInService, readyLifeDays } = kind;
+	const treated = valueIn(kind.treated);
+	if (unit.afterEachUse || (treated && isSentAway(treated)))
 		return days.map(({ uses }) =>
 			derive(expiriesPerDay, { kitsInService, usesPerDay: uses[k] as Figure, readyLifeDays }),
 		);

@@ -1,4 +1,4 @@
-import { nameFigure } from "../calculation.ts";
+import { type Figure, nameFigure } from "../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../computedTable.ts";
 import { say } from "../say.ts";
 import { byColumn, type Part } from "../sheets/columnKey.ts";
@@ -9,6 +9,7 @@ import {
 	solutionMeasures,
 	supplyMeasures,
 } from "../sheets/planMeasures.ts";
+import { isMixed } from "./chlorine/litresOfPreparation.ts";
 import type { Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
 import type { CoverFigures } from "./kits/coverFigures.ts";
@@ -28,9 +29,15 @@ export function dayPlanTable(
 			kits_needed: cover.kitsNeeded,
 			kits_in_service: unit.kitsInService,
 			...byColumn(solutionMeasures, cellOf),
-			chlorine_product: "row" in unit.productInUse ? unit.productInUse.name : unit.productInUse,
+			chlorine_product: productName(unit),
 			...byColumn(supplyMeasures, cellOf),
 		};
 	});
 	return { sheet: dayPlanSheet, rows };
+}
+
+/** Blank where rounds mix no solution. */
+function productName({ productInUse, read }: UnitFigures): Figure<string> {
+	if (!isMixed(read)) return nameFigure(say`Product in use`, "");
+	return "row" in productInUse ? productInUse.name : productInUse;
 }

@@ -1,10 +1,12 @@
-import { derive, type Figure } from "../calculation.ts";
+import { derive, type Figure, gather } from "../calculation.ts";
 import { countTimes } from "../countTimes.ts";
 import { say } from "../say.ts";
 import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";
+import { total } from "../total.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
+import { noNeed } from "./methods/noNeed.ts";
 import { groupOver } from "./store/useOfItem.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -33,6 +35,12 @@ const boiledLitres = countTimes(
 	sources.threeRinses,
 );
 
+const piecesLitres = countTimes("pieces_litres", say`Water to boil or steam pieces`, "L", loads, {
+	label: say`Water for a load`,
+	unit: "L",
+});
+const allBoiled = total("all_boiled", say`Boiled water`, "L");
+
 /** Every measure of the plan, for one day or for the whole of it. */
 export function measureFigures(
 	unit: UnitFigures,
@@ -54,8 +62,10 @@ export function measureFigures(
 		rounds,
 		solution_litres: times(solutionLitres, counts.preparations, litres),
 		chlorine: counts.product,
-		boiled_litres: litresOfLoads(unit, boiled),
-		boiled_buckets: times(boiledBuckets, boiled, settings.rinse_buckets),
+		boiled_litres: litresBoiled(unit, counts, boiled),
+		boiled_buckets: counts.loads.chlorine
+			? times(boiledBuckets, boiled, settings.rinse_buckets)
+			: noNeed("boiled_buckets", buckets, unit.treated),
 		vinegar_litres: {
 			expected: derive(vinegarExpected, { ...vinegar, rounds: rounds.expected }),
 			setAside: derive(vinegarSetAside, { ...vinegar, rounds: rounds.setAside }),
@@ -64,10 +74,37 @@ export function measureFigures(
 	};
 }
 
-/** Boiled water for some loads. */
-export function litresOfLoads({ read: { settings } }: UnitFigures, loadsOfWater: Pair): Pair {
-	const pair = times(boiledBuckets, loadsOfWater, settings.rinse_buckets);
-	return times(boiledLitres, pair, settings.bucket_fill_litres);
+/**
+ * Water to boil: for the rinse, and that in which pieces are boiled or over which they are steamed.
+ *
+ * @param rinsed loads of rinse water
+ */
+export function litresBoiled(unit: UnitFigures, { loads: of }: CountFigures, rinsed: Pair): Pair {
+	const { settings } = unit.read;
+	const { chlorine, boiling, steam } = of;
+	const rinse = () =>
+		times(
+			boiledLitres,
+			times(boiledBuckets, rinsed, settings.rinse_buckets),
+			settings.bucket_fill_litres,
+		);
+	const parts: Record<string, Pair> = {
+		...(chlorine && { rinse: rinse() }),
+		...(boiling && { boiling: times(piecesLitres, boiling, settings.disinfect_boil_litres) }),
+		...(steam && { steam: times(piecesLitres, steam, settings.steam_litres) }),
+	};
+	const [only, ...others] = Object.values(parts);
+	if (!only) return noNeed("boiled_litres", { label: boiledLitres.label, unit: "L" }, unit.treated);
+	if (others.length === 0) return only;
+	const all = (part: keyof Pair) =>
+		derive(allBoiled, {
+			parts: gather(
+				boiledLitres.label,
+				"L",
+				Object.fromEntries(Object.entries(parts).map(([name, pair]) => [name, pair[part]])),
+			),
+		});
+	return { expected: all("expected"), setAside: all("setAside") };
 }
 
 function times(

@@ -11,6 +11,8 @@ import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { kitAdvice } from "./kits/kitAdvice.ts";
 import { pieceAdvice } from "./kits/pieceAdvice.ts";
 import { recordProblems } from "./kits/recordProblems.ts";
+import { shortStepAdvice } from "./methods/shortStepAdvice.ts";
+import { treatmentProblems } from "./methods/treatmentProblems.ts";
 import { plannedUnit } from "./plannedUnit.ts";
 import { planTables } from "./planTables.ts";
 import { rangeAdvice } from "./rangeAdvice.ts";
@@ -49,6 +51,8 @@ export function plan(workbook: Workbook): Plan {
 			...missing,
 			...made.compared.flatMap(unanswered),
 			...kitAdvice(unit, made),
+			...treatmentProblems(unit),
+			...shortStepAdvice(unit),
 			...pieceAdvice(unit, first),
 			...roundAdvice(unit, made),
 			...productAdvice(unit, first),

@@ -18,7 +18,7 @@ import { dayCoverTable } from "./kits/dayCoverTable.ts";
 import { kitCoverTable } from "./kits/kitCoverTable.ts";
 import { kitRegisterTable } from "./kits/kitRegisterTable.ts";
 import { leversTable } from "./kits/leversTable.ts";
-import { litresOfLoads, measureFigures } from "./measureFigures.ts";
+import { litresBoiled, measureFigures } from "./measureFigures.ts";
 import { type RoundPlan, roundPlans } from "./rounds/roundPlans.ts";
 import { runSheetTable } from "./rounds/runSheetTable.ts";
 import { howSafeTable } from "./safety/howSafeTable.ts";
@@ -62,8 +62,9 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 	const byDay = days.map((day, d) => {
 		const ofDay = countsOfDay(unit, day);
 		const loads = boiled.onDay(d, ofDay);
-		const taken = litresOfLoads(unit, ofDay.loads);
-		return { day, loads, taken, measures: measureFigures(unit, litres, ofDay, loads) };
+		const { loads: ofMethods } = ofDay;
+		const taken = litresBoiled(unit, ofDay, ofMethods.chlorine ?? loads);
+		return { day, loads, ofMethods, taken, measures: measureFigures(unit, litres, ofDay, loads) };
 	});
 	const firstDay = dates[0] as IsoDate;
 	const store = storeFigures(unit, firstDay);
@@ -79,7 +80,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 		needed: [
 			dayPlanTable(unit, cover, byDay),
 			weekTotalTable(days, period),
-			supplyUseTable(unit, days, counts, period, ward),
+			supplyUseTable(unit, days, counts.rounds, period, ward),
 		],
 		compared: [mixingTable(unit, firstDay)],
 		views: [

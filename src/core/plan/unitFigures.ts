@@ -1,15 +1,17 @@
 import { derive, type Figure, gather } from "../calculation.ts";
-import { kitsInLoad } from "../chlorine/kitsInLoad.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
 import type { Forecast } from "../forecast/forecast.ts";
+import type { MethodsOfKits } from "../methods/methodsOfKits.ts";
+import { stepsDone } from "../methods/stepsDone.ts";
 import { valueIn } from "../outcome.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { type SinceDescaling, sinceDescaling } from "../record/sinceDescaling.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
+import type { Loads } from "../rounds/loads.ts";
 import { roundMinutes } from "../rounds/roundMinutes.ts";
+import type { Step } from "../rounds/step.ts";
 import { say } from "../say.ts";
-import type { StepsRow } from "../sheets/steps.ts";
 import type { IsoDate } from "../values/date.ts";
 import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
 import { type RegisterFigures, registerFigures, usableForecast } from "./births/registerFigures.ts";
@@ -20,10 +22,12 @@ import {
 	productFigures,
 	productInUse,
 } from "./chlorine/productFigures.ts";
-import { type KindFigures, kindFigures } from "./kits/kindFigures.ts";
+import { type KindFigures, kindFigures, kindNames } from "./kits/kindFigures.ts";
 import { type RoundOfRecord, roundsOfRecord } from "./kits/kitRecord.ts";
 import { type KitReadiness, readiness } from "./kits/readiness.ts";
 import { byName, together } from "./kits/together.ts";
+import { kitsInOneSoak, loadsOfUnit } from "./methods/loadsOfUnit.ts";
+import { treatedByKind } from "./methods/treatedKits.ts";
 import { hourShares } from "./rounds/hourShares.ts";
 import { type Timetable, timetable } from "./rounds/timetable.ts";
 
@@ -32,7 +36,10 @@ export interface UnitFigures extends Dosing {
 	readonly afterEachUse: boolean;
 	readonly timetable: Timetable;
 	readonly hourShares: Figure<HourShares>;
-	readonly steps: Figure<readonly StepsRow[]>;
+	/** Those of the methods that the unit's kits go by. */
+	readonly steps: Figure<readonly Step[]>;
+	/** What one load takes, of each method. */
+	readonly loads: Figure<Loads>;
 	/** What the register of births teaches. */
 	readonly register: RegisterFigures;
 	/** Undefined where there is none or none is wanted. */
@@ -43,6 +50,10 @@ export interface UnitFigures extends Dosing {
 	/** How each kit of the register stands on the first day. */
 	readonly readiness: readonly KitReadiness[];
 	readonly kinds: readonly KindFigures[];
+	/** How the kits of each kind are treated. */
+	readonly treated: Figure<readonly MethodsOfKits[]>;
+	/** Days that a ready kit may be used; of several kinds, those of the kind that keeps shortest. */
+	readonly readyLifeDays: Figure;
 	/** Kits of all kinds. */
 	readonly kitsInService: Figure;
 	readonly piecesInKits: Figure<number[]>;
@@ -62,17 +73,14 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const products = productFigures(read);
 	const inUse = productInUse(read, products);
 	const dosing = dosingFor(read);
-	const steps = listFigure(say`Steps of a round`, "min", tables.steps, (rows) =>
+	const treated = treatedByKind(read, kindNames(read));
+	const listed = listFigure(say`Steps of a round`, "min", tables.steps, (rows) =>
 		rows.map((row) => row.value),
 	);
-	const inLoad = derive(kitsInLoad, {
-		capacityKits: settings.soak_capacity_kits,
-		fillLitres: settings.soak_fill_litres,
-		displacementLitres: settings.kit_displacement_litres,
-		containerLitres: settings.soak_container_litres,
-	});
+	const steps = derive(stepsDone, { steps: listed, kinds: treated });
+	const loads = loadsOfUnit(settings, treated);
 	const roundsDone = roundsOfRecord(read, (kits) =>
-		minutesOfRound(kits, valueIn(steps), valueIn(inLoad), valueIn(settings.workers_per_round)),
+		minutesOfRound(kits, valueIn(steps), valueIn(loads), valueIn(settings.workers_per_round)),
 	);
 	const kits = readiness(read, roundsDone, firstDay, lastDay);
 	const serving = new Set(kits.filter((kit) => kit.serves).map((kit) => kit.kit.value.kit));
@@ -86,6 +94,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		timetable: reprocessing.outcome.ok ? timetable(tables.rounds) : notKnown(reprocessing),
 		hourShares: hourShares(tables.hours, tables.records),
 		steps,
+		loads,
 		roundsDone,
 		sinceDescaling: sinceDescaling(
 			roundsDone.map(({ row }) => row.value),
@@ -96,13 +105,15 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		forecast: usableForecast(read, register),
 		readiness: kits,
 		kinds,
+		treated,
+		readyLifeDays: shortestLife(kinds),
 		kitsInService: together(kinds, say`Kits in service`, say`kits`, (kind) => kind.kitsInService),
 		piecesInKits: gather(
 			say`Pieces in a kit of each kind`,
 			say`pieces`,
 			byName(kinds, (kind) => kind.piecesInKit),
 		),
-		kitsInLoad: inLoad,
+		kitsInLoad: kitsInOneSoak(settings),
 		vinegarPerDescale: derive(vinegarPerDescale, {
 			bathLitres: settings.descale_fill_litres,
 			wantedAcidPct: settings.descale_acid_pct,
@@ -114,15 +125,20 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	};
 }
 
+function shortestLife(kinds: readonly KindFigures[]): Figure {
+	const lives = kinds.map(({ readyLifeDays }) => readyLifeDays);
+	return lives.reduce((a, b) => ((valueIn(b) ?? 0) < (valueIn(a) ?? 0) ? b : a));
+}
+
 /** Minutes of a round as the steps tell; undefined where they do not. */
 function minutesOfRound(
 	kits: number,
-	steps: readonly StepsRow[] | undefined,
-	kitsInOneLoad: number | undefined,
+	steps: readonly Step[] | undefined,
+	loads: Loads | undefined,
 	workers: number | undefined,
 ): number | undefined {
-	if (!steps || kitsInOneLoad === undefined || workers === undefined) return undefined;
-	const minutes = roundMinutes.compute({ steps, kits, workers, kitsInLoad: kitsInOneLoad });
+	if (!steps || !loads || workers === undefined) return undefined;
+	const minutes = roundMinutes.compute({ steps, kits, workers, loads });
 	return typeof minutes === "number" ? minutes : undefined;
 }
 

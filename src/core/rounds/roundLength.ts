@@ -2,6 +2,7 @@ import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import { noSteps } from "./handsOneByOne.ts";
+import { isDoneFor, type Loads, soaks } from "./loads.ts";
 import type { Step } from "./step.ts";
 
 /** What makes a round long: minutes once, for each kit and for each load. */
@@ -9,35 +10,36 @@ export interface RoundLength {
 	readonly perRound: number;
 	/** Already shared among the people in the round. */
 	readonly perKit: number;
-	readonly perLoad: number;
-	readonly kitsInLoad: number;
+	/** Of each method: minutes a load, and kits in one. */
+	readonly loads: readonly { readonly minutes: number; readonly kits: number }[];
 }
 
 /** A list of steps, put together by what they are counted by. */
-export function roundLength(
-	steps: readonly Step[],
-	workers: number,
-	kitsInLoad: number,
-): RoundLength {
-	const minutesBy = (basis: Step["basis"]) =>
-		steps.reduce((sum, step) => sum + (step.basis === basis ? step.minutes : 0), 0);
+export function roundLength(steps: readonly Step[], workers: number, loads: Loads): RoundLength {
+	const minutesOfAll = (counts: (step: Step) => boolean) =>
+		steps.reduce((sum, step) => sum + (counts(step) ? step.minutes : 0), 0);
 	return {
-		perRound: minutesBy("round"),
-		perKit: minutesBy("kit") / workers,
-		perLoad: minutesBy("load"),
-		kitsInLoad,
+		perRound: minutesOfAll(({ basis }) => basis === "round"),
+		perKit: minutesOfAll(({ basis }) => basis === "kit") / workers,
+		loads: loads.map((load) => ({
+			minutes: minutesOfAll(({ basis, method }) => basis === "load" && isDoneFor(load, method)),
+			kits: load.kits,
+		})),
 	};
 }
 
 /**
  * Minutes of a round with this many kits; without a kit it does not run.
  *
- * @example minutesOf({ perRound: 30, perKit: 10, perLoad: 20, kitsInLoad: 3 }, 4) // 110
+ * @example minutesOf({ perRound: 30, perKit: 10, loads: [{ minutes: 20, kits: 3 }] }, 4) // 110
  */
 export function minutesOf(length: RoundLength, kits: number): number {
 	if (kits === 0) return 0;
-	const loads = Math.ceil(kits / length.kitsInLoad);
-	return length.perRound + length.perKit * kits + length.perLoad * loads;
+	const inLoads = length.loads.reduce(
+		(sum, load) => sum + load.minutes * Math.ceil(kits / load.kits),
+		0,
+	);
+	return length.perRound + length.perKit * kits + inLoads;
 }
 
 /**
@@ -55,7 +57,7 @@ export function mostKitsWithin(length: RoundLength, minutes: number, most: numbe
 interface Inputs {
 	readonly steps: readonly Step[];
 	readonly workers: number;
-	readonly kitsInLoad: number;
+	readonly loads: Loads;
 }
 
 /** What makes the rounds of a unit long. */
@@ -63,12 +65,12 @@ export const lengthOfRounds = calculation<Inputs, RoundLength>({
 	key: "length_of_rounds",
 	label: say`What makes a round long`,
 	unit: "min",
-	formula: say`Minutes once a round; minutes a kit ÷ people; minutes a load.`,
+	formula: say`Minutes once a round; minutes a kit ÷ people; minutes a load of each method.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of a round`, unit: "min" },
 		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
-		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		loads: { label: say`Kits in one load of each method`, unit: say`kits` },
 	},
 	example: {
 		inputs: {
@@ -78,11 +80,11 @@ export const lengthOfRounds = calculation<Inputs, RoundLength>({
 				{ step: "soak", basis: "load", minutes: 20, hands_on: "no" },
 			],
 			workers: 2,
-			kitsInLoad: 3,
+			loads: soaks(3),
 		},
-		result: { perRound: 15, perKit: 7.5, perLoad: 20, kitsInLoad: 3 },
+		result: { perRound: 15, perKit: 7.5, loads: [{ minutes: 20, kits: 3 }] },
 		within: 0,
 	},
-	compute: ({ steps, workers, kitsInLoad }) =>
-		steps.length === 0 ? refuse(noSteps()) : roundLength(steps, workers, kitsInLoad),
+	compute: ({ steps, workers, loads }) =>
+		steps.length === 0 ? refuse(noSteps()) : roundLength(steps, workers, loads),
 });

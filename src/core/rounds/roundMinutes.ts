@@ -2,22 +2,20 @@ import { calculation, refuse } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import { noSteps } from "./handsOneByOne.ts";
+import { type Loads, loadsOfStep, soaks } from "./loads.ts";
 import type { Step } from "./step.ts";
 
 interface Inputs {
 	readonly steps: readonly Step[];
 	readonly kits: number;
 	readonly workers: number;
-	readonly kitsInLoad: number;
+	readonly loads: Loads;
 }
 
 /** Minutes a step takes in a round with `kits` kits. */
-export function stepMinutes(
-	step: Step,
-	{ kits, workers, kitsInLoad }: Omit<Inputs, "steps">,
-): number {
+export function stepMinutes(step: Step, { kits, workers, loads }: Omit<Inputs, "steps">): number {
 	if (step.basis === "kit") return (step.minutes * kits) / workers;
-	if (step.basis === "load") return step.minutes * Math.ceil(kits / kitsInLoad);
+	if (step.basis === "load") return step.minutes * loadsOfStep(loads, kits, step.method);
 	return step.minutes;
 }
 
@@ -30,16 +28,16 @@ export const roundMinutes = calculation<Inputs, number>({
 	key: "round_minutes",
 	label: say`Minutes of a round`,
 	unit: "min",
-	formula: say`Minutes once a round, plus minutes a kit × kits ÷ people, plus minutes a load × loads; loads are kits ÷ kits in one soak, rounded up.`,
+	formula: say`Minutes once a round, plus minutes a kit × kits ÷ people, plus minutes a load × loads of each method; loads are kits ÷ kits in one, rounded up. One method after the other; where kinds of kit go different ways, every kit counts with each, on the safe side.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of a round`, unit: "min" },
 		kits: { label: say`Kits in the round`, unit: say`kits`, min: 0 },
 		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
-		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		loads: { label: say`Kits in one load of each method`, unit: say`kits` },
 	},
 	example: {
-		inputs: { steps: [wash, soak, tidy], kits: 4, workers: 2, kitsInLoad: 3 },
+		inputs: { steps: [wash, soak, tidy], kits: 4, workers: 2, loads: soaks(3) },
 		result: 5 + (15 * 4) / 2 + 20 * 2,
 		within: 0,
 	},

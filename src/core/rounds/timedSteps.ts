@@ -1,4 +1,6 @@
+import type { Method } from "../methods/method.ts";
 import { say } from "../say.ts";
+import { isDoneFor, type Loads } from "./loads.ts";
 import { mixingSteps, withMixingLast } from "./mixingSteps.ts";
 import { stepMinutes } from "./roundMinutes.ts";
 import type { Step } from "./step.ts";
@@ -13,21 +15,25 @@ export interface TimedStep {
 	readonly kits: number;
 	/** Which load the step belongs to, from 1; 0 for a step that is not counted by load. */
 	readonly load: number;
+	/** The method of the load, or of a step that belongs to one; null for all others. */
+	readonly method: Method | null;
 }
 
 /** When the soak of the first load ends and its rinse begins; the end of the round where there is no soak. */
 export function firstRinse(steps: readonly TimedStep[]): number | undefined {
-	return (steps.find((step) => step.load === 1) ?? steps.at(-1))?.endsAt;
+	const soak = steps.find(({ load, method }) => load === 1 && method === "chlorine");
+	return (soak ?? steps.at(-1))?.endsAt;
 }
 
-/** When the last load has been rinsed; the end of the round where no step is counted by load. */
+/** When the last load has been rinsed; the end of the round where nothing is soaked. */
 export function lastRinse(steps: readonly TimedStep[]): number | undefined {
-	return (steps.findLast((step) => step.load > 0) ?? steps.at(-1))?.endsAt;
+	const rinse = steps.findLast(({ load, method }) => load > 0 && method === "chlorine");
+	return (rinse ?? steps.at(-1))?.endsAt;
 }
 
-/** How many loads a round makes. */
-export function loadsOf(steps: readonly TimedStep[]): number {
-	return Math.max(0, ...steps.map((step) => step.load));
+/** How many loads of a method a round makes. */
+export function loadsOf(steps: readonly TimedStep[], method: Method): number {
+	return Math.max(0, ...steps.map((step) => (step.method === method ? step.load : 0)));
 }
 
 export interface PlannedRound {
@@ -35,7 +41,7 @@ export interface PlannedRound {
 	readonly start: number;
 	readonly kits: number;
 	readonly workers: number;
-	readonly kitsInLoad: number;
+	readonly loads: Loads;
 	/** Minutes of the vinegar bath and of the rinse after it; null where no descaling is due. */
 	readonly descale: { readonly minutes: number; readonly rinseMinutes: number } | null;
 	/** How long the solution stands before its clear part is used; 0 where it has no deposit. */
@@ -57,7 +63,7 @@ export function inLoad(step: string, load: number, loads: number): string {
 /**
  * The steps of a round one after the other.
  *
- * Steps counted by load are gone through once a load. A descaling comes before the
+ * Steps counted by load are gone through once a load, method after method. A descaling comes before the
  * first of them, because that is the soak, and is always followed by the rinse; chlorine
  * is opened only after it. Where no step is counted by load, any of them may be the
  * soak: it comes before all. A solution that must settle is mixed so much earlier, also
@@ -68,8 +74,14 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 	const mixing = mixingSteps(steps);
 	const timed: TimedStep[] = [];
 	let clock = round.start;
-	const add = (step: string, minutes: number, handsOn: "yes" | "no", kits: number, load = 0) => {
-		timed.push({ step, startsAt: clock, endsAt: clock + minutes, handsOn, kits, load });
+	const add = (
+		step: string,
+		minutes: number,
+		handsOn: "yes" | "no",
+		kits: number,
+		{ load, method }: Pick<TimedStep, "load" | "method"> = { load: 0, method: null },
+	) => {
+		timed.push({ step, startsAt: clock, endsAt: clock + minutes, handsOn, kits, load, method });
 		clock += minutes;
 	};
 	/** Place of what is mixed last. */
@@ -80,7 +92,10 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 		const name = settles
 			? say`${step.step}; let it settle, and use only the clear liquid`
 			: step.step;
-		add(name, stepMinutes(step, round), step.hands_on, round.kits);
+		add(name, stepMinutes(step, round), step.hands_on, round.kits, {
+			load: 0,
+			method: step.method ?? null,
+		});
 		if (settles && descale) add(SETTLE_STEP, settleMinutes, "no", round.kits);
 	};
 	let isDescaled = descale === null;
@@ -100,11 +115,17 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 			continue;
 		}
 		descaleOnce();
-		const loads = Math.ceil(round.kits / round.kitsInLoad);
-		for (let load = 1; load <= loads; load++) {
-			const kits = Math.min(round.kitsInLoad, round.kits - (load - 1) * round.kitsInLoad);
-			for (const { step, minutes, hands_on } of block)
-				add(loads > 1 ? inLoad(step, load, loads) : step, minutes, hands_on, kits, load);
+		for (const size of inOrderOf(block, round.loads)) {
+			const ofMethod = block.filter((step) => isDoneFor(size, step.method));
+			const loads = Math.ceil(round.kits / size.kits);
+			for (let load = 1; load <= loads; load++) {
+				const kits = Math.min(size.kits, round.kits - (load - 1) * size.kits);
+				for (const { step, minutes, hands_on } of ofMethod)
+					add(loads > 1 ? inLoad(step, load, loads) : step, minutes, hands_on, kits, {
+						load,
+						method: size.method,
+					});
+			}
 		}
 	}
 	return descale || mixed < 0 ? timed : settledInTime(timed, mixed, settleMinutes);
@@ -113,7 +134,9 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 /** What is mixed, and all before it, so much earlier that the deposit has sunk when the first load goes in. */
 function settledInTime(timed: TimedStep[], mixed: number, settleMinutes: number): TimedStep[] {
 	const { endsAt } = timed[mixed] as TimedStep;
-	const soaks = timed.slice(mixed).find(({ load }) => load > 0)?.startsAt ?? endsAt;
+	const soaks =
+		timed.slice(mixed).find(({ load, method }) => load > 0 && method === "chlorine")?.startsAt ??
+		endsAt;
 	const late = settleMinutes - (soaks - endsAt);
 	if (late <= 0) return timed;
 	// Not into the day before: what is left is waited for.
@@ -123,6 +146,13 @@ function settledInTime(timed: TimedStep[], mixed: number, settleMinutes: number)
 
 function movedBy(step: TimedStep, minutes: number): TimedStep {
 	return { ...step, startsAt: step.startsAt + minutes, endsAt: step.endsAt + minutes };
+}
+
+/** The methods as the steps name them; one that no step names keeps its place. */
+function inOrderOf(block: readonly Step[], loads: Loads): Loads {
+	const first = (size: Loads[number]) =>
+		block.findIndex((step) => step.method && isDoneFor(size, step.method));
+	return [...loads].sort((a, b) => first(a) - first(b));
 }
 
 /** Runs of steps that are counted by load, and runs of those that are not. */

@@ -117,7 +117,7 @@ export const supplyMeasures = {
 		unit: "L",
 		expected: {
 			label: say`Boiled water, expected`,
-			help: say`For the rinse buckets.`,
+			help: say`For the rinse buckets, and to boil or steam pieces in.`,
 			decimals: 1,
 		},
 		setAside: {

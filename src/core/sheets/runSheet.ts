@@ -1,7 +1,8 @@
 import { computed } from "../column.ts";
+import { methods } from "../methods/method.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { yesNo } from "../values/choice.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
 import { day, wholeAmount, words } from "./computedValues.ts";
 
@@ -69,6 +70,20 @@ export const runSheetSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`Ready kits that join the round although nobody used them, if they are still unused then; at the round's first step.`,
+			added: true,
+		}),
+		method: computed({
+			label: say`Method`,
+			unit: "",
+			value: optional(choice(methods)),
+			help: say`What the step's pieces are disinfected by; blank for work that is the same for all.`,
+			added: true,
+		}),
+		only_if: computed({
+			label: say`Only if`,
+			unit: "",
+			value: words(),
+			help: say`Blank: the round runs, because kits wait already or are to be renewed. Else it runs only if a kit was used by then.`,
 			added: true,
 		}),
 	},

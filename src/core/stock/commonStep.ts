@@ -72,7 +72,7 @@ function mostUse({ rates, days }: Pick<UseInputs, "rates" | "days">): number {
 	const kits = mean + 8 * Math.sqrt(mean) + 8;
 	const rounds = days[0]?.kind === "after_each_use" ? kits : days.flatMap((day) => day.kits).length;
 	const eachRound = Math.min(kits, rounds) * (rates.perRound + rates.perDescale);
-	const eachKit = rates.perLoad + Math.max(...rates.perKit);
+	const eachKit = rates.perLoad.reduce((sum, use) => sum + use, 0) + Math.max(...rates.perKit);
 	return rates.perDay * days.length + eachRound + kits * eachKit;
 }
 

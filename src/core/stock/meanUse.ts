@@ -3,38 +3,47 @@ import { groupsOf } from "../counts/groupsOf.ts";
 import { poisson } from "../counts/poisson.ts";
 import { memoizeByObject } from "../memoize.ts";
 import { atLevel, nodesOfDay } from "../rounds/atLevel.ts";
+import { kitsOfLoad, type Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 /** Mean use of an item over some days. */
-export function meanUse({ rates, days, kitsInLoad, descaleEvery }: UseInputs): number {
+export function meanUse({ rates, days, loads, descaleEvery }: UseInputs): number {
 	let use = rates.perDay * days.length;
 	for (const day of days) {
-		const { kits, rounds, loads } = meansOfDay(day, kitsInLoad);
+		const { kits, rounds, inLoads } = meansOfDay(day, loads);
 		kits.forEach((m, k) => {
 			use += (rates.perKit[k] as number) * m;
 		});
-		use += rates.perRound * rounds + rates.perLoad * loads;
+		inLoads.forEach((count, i) => {
+			use += (rates.perLoad[i] as number) * count;
+		});
+		use += rates.perRound * rounds;
 		if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
 	}
 	return use;
 }
 
-/** Mean kits of each kind, rounds that run and loads of a day, which all items share. */
-const meansOfDay = memoizeByObject((day: RoundsOfDay, kitsInLoad: number) => {
+/** Mean kits of each kind, rounds that run and loads of each method of a day, which all items share. */
+const meansOfDay = memoizeByObject((day: RoundsOfDay, loads: Loads) => {
 	const kits = day.byKind.map(() => 0);
+	const inLoads = loads.map(() => 0);
 	let rounds = 0;
-	let loads = 0;
 	for (const { factor, weight } of nodesOfDay(day)) {
 		const known = atLevel(day, factor);
 		const inRounds = known.kind === "in_rounds";
 		known.byKind.forEach((ofKind, k) => {
 			for (const m of ofKind) kits[k] = (kits[k] as number) + weight * m;
 		});
-		for (const m of known.kits) {
+		known.kits.forEach((m, round) => {
 			rounds += weight * (inRounds ? -Math.expm1(-m) : m);
-			loads += weight * (inRounds ? mean(groupsOf(poisson(m), kitsInLoad)) : m);
-		}
+			const byKind = known.byKind.map((of) => of[round] as number);
+			loads.forEach((load, i) => {
+				const by = load.ofKinds ? kitsOfLoad(load, byKind) : m;
+				const made = inRounds ? mean(groupsOf(poisson(by), load.kits)) : by;
+				inLoads[i] = (inLoads[i] as number) + weight * made;
+			});
+		});
 	}
-	return { kits, rounds, loads };
+	return { kits, rounds, inLoads };
 });

@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { type Loads, soaks } from "../rounds/loads.ts";
 import { say } from "../say.ts";
 import { definition } from "../sources.ts";
 
@@ -24,7 +25,8 @@ export interface Usage {
 export interface Rates {
 	readonly perDay: number;
 	readonly perRound: number;
-	readonly perLoad: number;
+	/** For a load of each method, in the order of the loads. */
+	readonly perLoad: readonly number[];
 	/** For a kit of each kind, in the order of the kinds planned for. */
 	readonly perKit: readonly number[];
 	readonly perDescale: number;
@@ -34,6 +36,7 @@ interface Inputs {
 	readonly usage: readonly Usage[];
 	readonly workers: number;
 	readonly piecesInKits: readonly number[];
+	readonly loads: Loads;
 }
 
 /** Adds up an item's lines; pieces go by the kit, people by the round. */
@@ -47,6 +50,7 @@ export const ratesOfItem = calculation<Inputs, Rates>({
 		usage: { label: say`What is used up`, unit: say`in the item's measure` },
 		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
 		piecesInKits: { label: say`Pieces in a kit of each kind`, unit: say`pieces` },
+		loads: { label: say`Kits in one load of each method`, unit: say`kits` },
 	},
 	example: {
 		inputs: {
@@ -57,23 +61,24 @@ export const ratesOfItem = calculation<Inputs, Rates>({
 			],
 			workers: 2,
 			piecesInKits: [5, 4],
+			loads: soaks(3),
 		},
 		result: {
 			perDay: 0,
 			perRound: 2 * 2,
-			perLoad: 0,
+			perLoad: [0],
 			perKit: [1 + 3 * 5, 1 + 3 * 4],
 			perDescale: 0,
 		},
 		within: 0,
 	},
-	compute: ({ usage, workers, piecesInKits }) => {
+	compute: ({ usage, workers, piecesInKits, loads }) => {
 		const of = (basis: Usage["basis"]) =>
 			usage.reduce((sum, row) => sum + (row.basis === basis ? row.quantity : 0), 0);
 		return {
 			perDay: of("day"),
 			perRound: of("round") + of("worker_round") * workers,
-			perLoad: of("load"),
+			perLoad: loads.map(() => of("load")),
 			perKit: piecesInKits.map((pieces) => of("kit") + of("piece") * pieces),
 			perDescale: of("descale"),
 		};

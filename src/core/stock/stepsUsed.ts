@@ -3,6 +3,7 @@ import { groupsOf } from "../counts/groupsOf.ts";
 import { moved, spread } from "../counts/spread.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { memoize } from "../memoize.ts";
+import type { Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import type { Steps } from "./commonStep.ts";
@@ -14,7 +15,7 @@ import { withDescaling } from "./withDescaling.ts";
 /** Rates of an item counted in steps. */
 interface RatesInSteps {
 	readonly perRound: number;
-	readonly perLoad: number;
+	readonly perLoad: readonly number[];
 	readonly perKit: readonly number[];
 	readonly perDescale: number;
 }
@@ -23,20 +24,17 @@ interface RatesInSteps {
 const FEW_ROUNDS = 30;
 
 /** How likely each amount of use over the days is, counted in steps. */
-export function stepsUsed(
-	{ rates, days, kitsInLoad, descaleEvery }: UseInputs,
-	{ of }: Steps,
-): Counts {
+export function stepsUsed({ rates, days, loads, descaleEvery }: UseInputs, { of }: Steps): Counts {
 	const steps: RatesInSteps = {
 		perRound: of(rates.perRound),
-		perLoad: of(rates.perLoad),
+		perLoad: rates.perLoad.map(of),
 		perKit: rates.perKit.map(of),
 		perDescale: descaleEvery > 0 ? of(rates.perDescale) : 0,
 	};
 	const oneByOne = days.every((day) => day.kind === "after_each_use");
 	const used = oneByOne
 		? kitByKit(steps, days, descaleEvery)
-		: inRounds(steps, days, kitsInLoad, descaleEvery);
+		: inRounds(steps, days, loads, descaleEvery);
 	return moved(used, of(rates.perDay * days.length));
 }
 
@@ -50,42 +48,57 @@ function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
 function inRounds(
 	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
 	days: readonly RoundsOfDay[],
-	kitsInLoad: number,
+	loads: Loads,
 	every: number,
 ): Counts {
 	const means = meansOfRounds(days);
 	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
-	if (perDescale > 0 && perRound === 0 && perLoad === 0 && perKit.every((use) => use === 0)) {
+	if (perDescale > 0 && perRound === 0 && [...perLoad, ...perKit].every((use) => use === 0)) {
 		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
 		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale);
 	}
-	const goBy = [perRound, perLoad, perDescale].filter((use) => use > 0).length;
-	if (goBy > 1 && means.length <= FEW_ROUNDS && perKit.every((use) => use === 0))
+	const goBy = [perRound, ...perLoad, perDescale].filter((use) => use > 0).length;
+	const [load] = loads;
+	const isFollowed = goBy > 1 && loads.length <= 1 && means.length <= FEW_ROUNDS;
+	if (isFollowed && perKit.every((use) => use === 0))
 		return roundsAndLoads(
-			means.map((kinds) => kinds.reduce((sum, m) => sum + m, 0)),
-			kitsInLoad,
-			(rounds, loads) =>
+			means.map((kinds) => kinds.reduce((all, m) => all + m, 0)),
+			load?.kits ?? 1,
+			(rounds, loadsMade) =>
 				perRound * rounds +
-				perLoad * loads +
+				sum(perLoad) * loadsMade +
 				(perDescale === 0 ? 0 : perDescale * Math.ceil(rounds / every)),
 		);
-	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoad));
+	const kitsInLoads = loads.map(({ kits }) => kits);
+	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoads));
 	return perDescale === 0 ? sumOf(used) : withDescaling(perDescale, every, used, idle);
 }
 
-/** Use of one round: nothing where it does not run. */
+/**
+ * Use of one round: nothing where it does not run. Where kinds of kit go different ways,
+ * every kit counts with each load, on the safe side.
+ */
 const useOfRound = memoize(
 	(
 		kinds: readonly number[],
 		perKit: readonly number[],
 		perRound: number,
-		perLoad: number,
-		kitsInLoad: number,
+		perLoad: readonly number[],
+		kitsInLoads: readonly number[],
 	) =>
 		kitsWithUse(kinds, perKit, (kits) =>
-			kits === 0 ? 0 : perRound + perLoad * Math.ceil(kits / kitsInLoad),
+			kits === 0
+				? 0
+				: perRound +
+					sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number)))),
 		),
-	(kinds, perKit, ...others) => [...kinds, ...perKit, ...others],
+	(kinds, perKit, perRound, perLoad, kitsInLoads) => [
+		...kinds,
+		...perKit,
+		perRound,
+		...perLoad,
+		...kitsInLoads,
+	],
 );
 
 /** Each kit a round and a load of its own; a descaling with the first and every so many after. */
@@ -101,6 +114,11 @@ function kitByKit(
 		kinds,
 		perKit,
 		(kits) =>
-			kits * (perRound + perLoad) + (perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
+			kits * (perRound + sum(perLoad)) +
+			(perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
 	);
+}
+
+function sum(amounts: readonly number[]): number {
+	return amounts.reduce((all, amount) => all + amount, 0);
 }

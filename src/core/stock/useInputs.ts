@@ -1,3 +1,4 @@
+import type { Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Rates } from "./ratesOfItem.ts";
 
@@ -5,7 +6,7 @@ import type { Rates } from "./ratesOfItem.ts";
 export interface UseInputs {
 	readonly rates: Rates;
 	readonly days: readonly RoundsOfDay[];
-	readonly kitsInLoad: number;
+	readonly loads: Loads;
 	/** Rounds that run between descalings; 0: never. */
 	readonly descaleEvery: number;
 }

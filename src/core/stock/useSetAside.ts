@@ -1,5 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { confidenceInput } from "../counts/setAsideOf.ts";
+import { soaks } from "../rounds/loads.ts";
 import { oneRound } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice, sources } from "../sources.ts";
@@ -14,7 +15,7 @@ const inputs = {
 		unit: say`in the item's measure`,
 	},
 	days: { label: say`Kits in each round, expected`, unit: say`kits` },
-	kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+	loads: { label: say`Kits in one load of each method`, unit: say`kits` },
 	descaleEvery: { label: say`Descale every so many rounds that run`, unit: say`rounds`, min: 0 },
 };
 
@@ -29,9 +30,9 @@ export const useExpected = calculation<UseInputs, number>({
 	example: {
 		// 1 a day + 2 × 0.5 rounds + 4 × 0.5 loads + 3 × 0.693147 kits + 7 × 0.5 ÷ 7 descalings.
 		inputs: {
-			rates: { perDay: 1, perRound: 2, perLoad: 4, perKit: [3], perDescale: 7 },
+			rates: { perDay: 1, perRound: 2, perLoad: [4], perKit: [3], perDescale: 7 },
 			days: [oneRound(Math.LN2)],
-			kitsInLoad: 100,
+			loads: soaks(100),
 			descaleEvery: 7,
 		},
 		result: 6.579442,
@@ -52,9 +53,9 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	example: {
 		// A round with a mean of 3 kits: 6 are enough for 95 of 100, at 2 each.
 		inputs: {
-			rates: { perDay: 0, perRound: 0, perLoad: 0, perKit: [2], perDescale: 0 },
+			rates: { perDay: 0, perRound: 0, perLoad: [0], perKit: [2], perDescale: 0 },
 			days: [oneRound(3)],
-			kitsInLoad: 3,
+			loads: soaks(3),
 			descaleEvery: 7,
 			confidence: 0.95,
 		},

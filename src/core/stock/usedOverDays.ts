@@ -25,29 +25,31 @@ export function usedOverDays(use: UseInputs, steps: Steps): Counts {
 }
 
 const overDays = memoizeByObject((_days: readonly RoundsOfDay[]) =>
-	memoize(addedOverDays, ({ rates, days, kitsInLoad, descaleEvery }, { of }) => [
-		kitsInLoad,
+	memoize(addedOverDays, ({ rates, days, loads, descaleEvery }, { of }) => [
+		loads.length,
+		...loads.map(({ kits }) => kits),
 		rates.perDescale > 0 ? descaleEvery : 0,
 		of(rates.perDay * days.length),
 		of(rates.perRound),
-		of(rates.perLoad),
+		...rates.perLoad.map(of),
 		of(rates.perDescale),
 		...rates.perKit.map(of),
 	]),
 );
 
 const ofDay = memoizeByObject((_day: RoundsOfDay) =>
-	memoize(stepsUsed, ({ rates, kitsInLoad }, { of }) => [
-		kitsInLoad,
+	memoize(stepsUsed, ({ rates, loads }, { of }) => [
+		loads.length,
+		...loads.map(({ kits }) => kits),
 		of(rates.perDay),
 		of(rates.perRound),
-		of(rates.perLoad),
+		...rates.perLoad.map(of),
 		...rates.perKit.map(of),
 	]),
 );
 
 function addedOverDays(use: UseInputs, steps: Steps): Counts {
-	const { rates, days, kitsInLoad, descaleEvery } = use;
+	const { rates, days, loads, descaleEvery } = use;
 	const descales = rates.perDescale > 0 && descaleEvery > 0;
 	const isLong = days.length > DAYS_ADDED_EXACTLY;
 	if (!days.some((day) => day.forecast)) {
@@ -62,7 +64,7 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 		);
 	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
-	const even = { rates: { ...rates, perRound, perDescale: 0 }, kitsInLoad, descaleEvery: 0 };
+	const even = { rates: { ...rates, perRound, perDescale: 0 }, loads, descaleEvery: 0 };
 	return moved(
 		dayByDay(days, (day) => stepsUsed({ ...even, days: [day] }, steps)),
 		steps.of((rates.perDescale * (descaleEvery - 1)) / descaleEvery),

@@ -1,4 +1,6 @@
 import { calculation } from "../calculation.ts";
+import type { LoadMethod } from "../methods/method.ts";
+import { type Loads, soaks } from "../rounds/loads.ts";
 import { say } from "../say.ts";
 import { definition } from "../sources.ts";
 import type { Rates } from "../stock/ratesOfItem.ts";
@@ -14,6 +16,11 @@ interface Inputs {
 	readonly bucketsPerLoad: number;
 	readonly bucketLitres: number;
 	readonly litresOnFire: number;
+	readonly loads: Loads;
+	readonly boilLitres: number;
+	readonly boilMinutes: number;
+	readonly steamLitres: number;
+	readonly steamMinutes: number;
 	readonly netKw: number;
 	readonly holdMinutes: number;
 	readonly descaleBathLitres: number;
@@ -27,7 +34,7 @@ export const waterRates = calculation<Inputs, Rates>({
 	key: "water_rates",
 	label: say`Water by day, round, load and descaling`,
 	unit: "L",
-	formula: say`A round: soapy water + plain rinse + solution. A load: rinse buckets × litres + what boils away while held. A descaling: bath less vinegar + rinse. A day: other solution on the ward, and the kits' solution where it is made once a day. The product's own volume is not taken off.`,
+	formula: say`A round: soapy water + plain rinse + solution. A soak: rinse buckets × litres + what boils away while held. A load that is boiled or steamed: its water + what boils away. A descaling: bath less vinegar + rinse. A day: other solution on the ward, and the kits' solution where it is made once a day. The product's own volume is not taken off.`,
 	source: definition,
 	inputs: {
 		soapyLitres: { label: say`Soapy water in a round`, unit: "L", min: 0 },
@@ -38,6 +45,11 @@ export const waterRates = calculation<Inputs, Rates>({
 		bucketsPerLoad: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
 		bucketLitres: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
 		litresOnFire: { label: say`Water on the fire at once`, unit: "L", min: 1e-3 },
+		loads: { label: say`Kits in one load of each method`, unit: say`kits` },
+		boilLitres: { label: say`Water to boil a load of pieces in`, unit: "L", min: 0 },
+		boilMinutes: { label: say`Pieces are kept at the boil for`, unit: "min", min: 0 },
+		steamLitres: { label: say`Water to steam a load of pieces`, unit: "L", min: 0 },
+		steamMinutes: { label: say`Pieces are kept in steam for`, unit: "min", min: 0 },
 		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 0 },
 		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
 		descaleBathLitres: { label: say`Descaling bath`, unit: "L", min: 0 },
@@ -46,7 +58,7 @@ export const waterRates = calculation<Inputs, Rates>({
 		kinds: { label: say`Kinds of kit`, unit: say`kinds`, min: 1 },
 	},
 	example: {
-		// Two batches of a load's 30 L boil away 2 × 2.257 kW × 60 s ÷ 2,257 kJ/kg.
+		// Two batches of a soak's 30 L boil away 2 × 2.257 kW × 60 s ÷ 2,257 kJ/kg; 20 minutes of boiling 1.2 L.
 		inputs: {
 			soapyLitres: 5,
 			plainRinseLitres: 5,
@@ -56,6 +68,11 @@ export const waterRates = calculation<Inputs, Rates>({
 			bucketsPerLoad: 3,
 			bucketLitres: 10,
 			litresOnFire: 20,
+			loads: [...soaks(3), { method: "boiling", kits: 3 }],
+			boilLitres: 5,
+			boilMinutes: 20,
+			steamLitres: 1.5,
+			steamMinutes: 20,
 			netKw: 2.257,
 			holdMinutes: 1,
 			descaleBathLitres: 2,
@@ -63,19 +80,24 @@ export const waterRates = calculation<Inputs, Rates>({
 			descaleRinseLitres: 4,
 			kinds: 1,
 		},
-		result: { perDay: 8, perRound: 15.5, perLoad: 30.12, perKit: [0], perDescale: 5 },
+		result: { perDay: 8, perRound: 15.5, perLoad: [30.12, 6.2], perKit: [0], perDescale: 5 },
 		within: 1e-9,
 	},
 	compute: (of) => {
 		const boiled = of.bucketsPerLoad * of.bucketLitres;
 		const batches = Math.ceil(boiled / of.litresOnFire);
-		const boilsAway =
-			(batches * of.netKw * of.holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
+		const boilsAway = (minutes: number) =>
+			(of.netKw * minutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
+		const ofLoad: Readonly<Record<LoadMethod, number>> = {
+			chlorine: boiled + boilsAway(batches * of.holdMinutes),
+			boiling: of.boilLitres + boilsAway(of.boilMinutes),
+			steam: of.steamLitres + boilsAway(of.steamMinutes),
+		};
 		const eachRound = of.solutionMade === "each_round";
 		return {
 			perDay: of.wardLitres + (eachRound ? 0 : of.solutionLitres),
 			perRound: of.soapyLitres + of.plainRinseLitres + (eachRound ? of.solutionLitres : 0),
-			perLoad: boiled + boilsAway,
+			perLoad: of.loads.map(({ method }) => ofLoad[method]),
 			perKit: Array.from({ length: of.kinds }, () => 0),
 			perDescale: Math.max(0, of.descaleBathLitres - of.vinegarLitres) + of.descaleRinseLitres,
 		};

@@ -12,7 +12,7 @@ export function equalRounds(
 	return {
 		kind: "in_rounds",
 		starts,
-		length: { perRound: minutes, perKit: 0, perLoad: 0, kitsInLoad: 1 },
+		length: { perRound: minutes, perKit: 0, loads: [] },
 		plannedMinutes: minutes,
 		usesPerDay,
 		hourShares,

@@ -5,7 +5,7 @@ import { UnmetInRounds } from "../../../src/core/kits/unmetInRounds.ts";
 import { DayClock, flatDay, type HourShares } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
-const fixed = (minutes: number) => ({ perRound: minutes, perKit: 0, perLoad: 0, kitsInLoad: 1 });
+const fixed = (minutes: number) => ({ perRound: minutes, perKit: 0, loads: [] });
 const nightly: HourShares = Array.from({ length: 24 }, (_, hour) => (hour < 7 ? 2 : 1) / 31);
 
 const unit = (change: Partial<InRounds> = {}): InRounds => ({
@@ -61,7 +61,7 @@ describe("rounds of one length, kits that keep for ever: the closed form", () =>
 });
 
 describe("each round lasts as long as its kits ask", () => {
-	const byKits = { perRound: 30, perKit: 40, perLoad: 20, kitsInLoad: 2 };
+	const byKits = { perRound: 30, perKit: 40, loads: [{ minutes: 20, kits: 2 }] };
 
 	test("one kit: a round with any kit lasts as long as one", () => {
 		expectWithin(unmet(1, { length: byKits }), unmet(1, { length: fixed(90) }), 1e-12, "per 1,000");
@@ -76,7 +76,7 @@ describe("each round lasts as long as its kits ask", () => {
 	test("one round a day, two kits: written out", () => {
 		// One round a day at noon, none used but in the hour before it; three kits' work is 5 hours.
 		const shares = flatDay.map((_, hour) => (hour === 11 || hour === 14 ? 0.5 : 0));
-		const length = { perRound: 0, perKit: 100, perLoad: 0, kitsInLoad: 1 };
+		const length = { perRound: 0, perKit: 100, loads: [] };
 		const change = { starts: [720], usesPerDay: [2], hourShares: shares, length };
 		// With two kits: 1 use (mean) in each of the hours 11 and 14, the round begins with both.
 		// Taken: those of hours 14 and 11, mean 2. With one kit taken it ends at 13:40, before 14;
@@ -91,7 +91,7 @@ describe("each round lasts as long as its kits ask", () => {
 });
 
 describe("a round takes at most what ends before the next", () => {
-	const length = { perRound: 60, perKit: 180, perLoad: 0, kitsInLoad: 1 };
+	const length = { perRound: 60, perKit: 180, loads: [] };
 
 	test("with as many kits as fit, none is ever left over", () => {
 		const change = { starts: [480, 960], length, usesPerDay: [1] };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Figure } from "../../../src/core/calculation.ts";
+import { WIPE_LITRES } from "../../../src/core/chlorine/wipeLitres.ts";
 import { type Plan, plan } from "../../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -162,8 +163,7 @@ describe("the ward's other solution in what is asked of the product", () => {
 		const { share } = shareIn("floors,20,0.1,", "spills,2,0.5,");
 		const { settings } = readWorkbook(unitWith({}));
 		const one =
-			(Number(valueIn(settings.soak_fill_litres)) +
-				Number(valueIn(settings.wipe_solution_litres))) *
+			(Number(valueIn(settings.soak_fill_litres)) + WIPE_LITRES) *
 			Number(valueIn(settings.target_strength_pct));
 		expectWithin(valueIn(share) as number, (20 * 0.1 + 2 * 0.5) / one, 1e-12, "preparations");
 		expect(behind(share).map(({ origin }) => "place" in origin && origin.place.file)).toContain(

@@ -25,7 +25,6 @@ describe("defaults", () => {
 		soak_container_litres: 10,
 		soak_capacity_kits: 3,
 		kit_displacement_litres: 0.6,
-		wipe_solution_litres: 0.5,
 		carry_in_ml_per_kit: 30,
 		measure_step_ml: 10,
 		measure_step_g: 1,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../src/core/plan/plan.ts";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import { mixingSteps } from "../../../src/core/rounds/mixingSteps.ts";
 import type { Step } from "../../../src/core/rounds/step.ts";
 import {
@@ -24,7 +25,7 @@ const round: PlannedRound = {
 	start: 420,
 	kits: 1,
 	workers: 1,
-	kitsInLoad: 3,
+	loads: soaks(3),
 	descale: null,
 	settleMinutes: 0,
 };

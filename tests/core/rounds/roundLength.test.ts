@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import { minutesOf, mostKitsWithin, roundLength } from "../../../src/core/rounds/roundLength.ts";
 import { roundMinutes } from "../../../src/core/rounds/roundMinutes.ts";
 import type { Step } from "../../../src/core/rounds/step.ts";
@@ -17,12 +18,12 @@ test.each([
 	[4, 2, 15 + 40 + 40],
 	[7, 2, 15 + 70 + 60],
 ])("%d kits, %d people: %d minutes, as step by step", (kits, workers, minutes) => {
-	expect(minutesOf(roundLength(steps, workers, 3), kits)).toBe(minutes);
-	expect(answerOf(roundMinutes, { steps, kits, workers, kitsInLoad: 3 })).toBe(minutes);
+	expect(minutesOf(roundLength(steps, workers, soaks(3)), kits)).toBe(minutes);
+	expect(answerOf(roundMinutes, { steps, kits, workers, loads: soaks(3) })).toBe(minutes);
 });
 
 test("no kit, no round", () => {
-	expect(minutesOf(roundLength(steps, 1, 3), 0)).toBe(0);
+	expect(minutesOf(roundLength(steps, 1, soaks(3)), 0)).toBe(0);
 });
 
 test.each([
@@ -31,5 +32,5 @@ test.each([
 	[1000, 8, 8],
 	[10, 8, 1],
 ])("within %d minutes, of %d kits at most %d", (minutes, kits, most) => {
-	expect(mostKitsWithin(roundLength(steps, 1, 3), minutes, kits)).toBe(most);
+	expect(mostKitsWithin(roundLength(steps, 1, soaks(3)), minutes, kits)).toBe(most);
 });

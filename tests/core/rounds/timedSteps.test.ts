@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import type { Step } from "../../../src/core/rounds/step.ts";
 import {
 	DESCALE_STEP,
@@ -26,7 +27,7 @@ const round: PlannedRound = {
 	start: 420,
 	kits: 1,
 	workers: 1,
-	kitsInLoad: 3,
+	loads: soaks(3),
 	descale: null,
 	settleMinutes: 0,
 };
@@ -66,8 +67,8 @@ test.each([
 	[7, 3, 3],
 	[4, 1, 4],
 ])("%d kits, %d in a soak: %d loads", (kits, kitsInLoad, loads) => {
-	const timed = timedSteps(list, { ...round, kits, kitsInLoad });
-	expect(loadsOf(timed)).toBe(loads);
+	const timed = timedSteps(list, { ...round, kits, loads: soaks(kitsInLoad) });
+	expect(loadsOf(timed, "chlorine")).toBe(loads);
 	expect(timed.filter((s) => s.step.startsWith("soak"))).toHaveLength(loads);
 });
 
@@ -81,7 +82,7 @@ describe("the first rinse", () => {
 
 	test("there is none without steps", () => {
 		expect(firstRinse([])).toBeUndefined();
-		expect(loadsOf([])).toBe(0);
+		expect(loadsOf([], "chlorine")).toBe(0);
 	});
 });
 

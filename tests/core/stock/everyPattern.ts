@@ -12,12 +12,7 @@ function chances(mean: number): number[] {
  * Chance of every amount of use, by going through every combination of kits in
  * every round: slow, and nothing like the program's own way.
  */
-export function everyPattern({
-	rates,
-	days,
-	kitsInLoad,
-	descaleEvery,
-}: UseInputs): Map<number, number> {
+export function everyPattern({ rates, days, loads, descaleEvery }: UseInputs): Map<number, number> {
 	const rounds = days.flatMap((day) =>
 		day.kits.map((_, i) => day.byKind.map((kind) => kind[i] as number)),
 	);
@@ -33,8 +28,10 @@ export function everyPattern({
 		const visitKinds = (kind: number, kits: number, kitUse: number, p: number) => {
 			const mean = rounds[round]?.[kind];
 			if (mean === undefined) {
-				const ofRound =
-					kits > 0 ? rates.perRound + rates.perLoad * Math.ceil(kits / kitsInLoad) : 0;
+				const ofLoads = loads.map(
+					(load, i) => (rates.perLoad[i] as number) * Math.ceil(kits / load.kits),
+				);
+				const ofRound = kits > 0 ? ofLoads.reduce((sum, each) => sum + each, rates.perRound) : 0;
 				visit(round + 1, run + (kits > 0 ? 1 : 0), use + kitUse + ofRound, chance * p);
 				return;
 			}

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { usableLots } from "../../../src/core/plan/store/usableLots.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import type { UsageRow } from "../../../src/core/sheets/usage.ts";
 import { inMeasure } from "../../../src/core/stock/inMeasure.ts";
 import { ratesOfItem } from "../../../src/core/stock/ratesOfItem.ts";
@@ -15,12 +16,12 @@ describe("rates of an item", () => {
 		quantity,
 		note: "",
 	});
-	const none = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
+	const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
 	test.each([
 		["nothing", [], none],
 		["a day", [line("day", 2)], { ...none, perDay: 2 }],
 		["a round", [line("round", 2)], { ...none, perRound: 2 }],
-		["a load", [line("load", 2)], { ...none, perLoad: 2 }],
+		["a load", [line("load", 2)], { ...none, perLoad: [2] }],
 		["a kit", [line("kit", 2)], { ...none, perKit: [2] }],
 		["a piece: five in a kit", [line("piece", 2)], { ...none, perKit: [10] }],
 		["a person in a round: three of them", [line("worker_round", 2)], { ...none, perRound: 6 }],
@@ -32,14 +33,16 @@ describe("rates of an item", () => {
 			{ ...none, perKit: [6], perRound: 4 },
 		],
 	])("%s", (_what, usage, rates) => {
-		expect(answerOf(ratesOfItem, { usage, workers: 3, piecesInKits: [5] })).toEqual(rates);
+		expect(
+			answerOf(ratesOfItem, { usage, workers: 3, piecesInKits: [5], loads: soaks(3) }),
+		).toEqual(rates);
 	});
 
 	test("kinds of kit have their own pieces", () => {
 		const usage = [line("piece", 2), line("kit", 1)];
-		expect(answerOf(ratesOfItem, { usage, workers: 1, piecesInKits: [5, 7, 0] }).perKit).toEqual([
-			11, 15, 1,
-		]);
+		expect(
+			answerOf(ratesOfItem, { usage, workers: 1, piecesInKits: [5, 7, 0], loads: soaks(3) }).perKit,
+		).toEqual([11, 15, 1]);
 	});
 });
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { amountSetAside, commonStep } from "../../../src/core/stock/commonStep.ts";
 import { roundsAndLoads } from "../../../src/core/stock/roundsAndLoads.ts";
@@ -14,7 +15,7 @@ const KINDS = 2;
 const rates = fc.record({
 	perDay: rate,
 	perRound: rate,
-	perLoad: rate,
+	perLoad: rate.map((each) => [each]),
 	perKit: fc.array(rate, { minLength: KINDS, maxLength: KINDS }),
 	perDescale: fc.constantFrom(0, 0, 0, 1),
 });
@@ -46,7 +47,7 @@ const days = fc
 const use = fc.record({
 	rates,
 	days,
-	kitsInLoad: fc.constantFrom(1, 2, 3),
+	loads: fc.constantFrom(1, 2, 3).map(soaks),
 	descaleEvery: fc.constantFrom(0, 2),
 });
 

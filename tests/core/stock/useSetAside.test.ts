@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { commonStep } from "../../../src/core/stock/commonStep.ts";
 import type { UseInputs } from "../../../src/core/stock/useInputs.ts";
@@ -13,14 +14,14 @@ const day = (...byKind: number[][]): RoundsOfDay => {
 	);
 	return { kind: "in_rounds", starts: kits.map((_, i) => 60 * i), kits, byKind };
 };
-const none = { perDay: 0, perRound: 0, perLoad: 0, perKit: [0], perDescale: 0 };
+const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
 const levels = [0.5, 0.8, 0.9, 0.95, 0.99];
 
 const twoDays = [day([0.25, 0.175]), day([0.6, 1.2])];
 const cases: readonly (readonly [string, Partial<UseInputs> & { rates: UseInputs["rates"] }])[] = [
 	["a day", { rates: { ...none, perDay: 3 } }],
 	["a round", { rates: { ...none, perRound: 2 } }],
-	["a load", { rates: { ...none, perLoad: 2 }, kitsInLoad: 2 }],
+	["a load", { rates: { ...none, perLoad: [2] }, loads: soaks(2) }],
 	["a kit", { rates: { ...none, perKit: [10] } }],
 	["a descaling", { rates: { ...none, perDescale: 1 }, descaleEvery: 3 }],
 	["a descaling with every round", { rates: { ...none, perDescale: 1 }, descaleEvery: 1 }],
@@ -29,16 +30,28 @@ const cases: readonly (readonly [string, Partial<UseInputs> & { rates: UseInputs
 	[
 		"all together",
 		{
-			rates: { perDay: 1, perRound: 2, perLoad: 3, perKit: [5], perDescale: 7 },
+			rates: { perDay: 1, perRound: 2, perLoad: [3], perKit: [5], perDescale: 7 },
 			descaleEvery: 2,
-			kitsInLoad: 2,
+			loads: soaks(2),
 		},
 	],
 	["descalings with kits", { rates: { ...none, perKit: [2], perDescale: 5 }, descaleEvery: 2 }],
 	[
 		"descalings with rounds and loads",
-		{ rates: { ...none, perRound: 1, perLoad: 1, perDescale: 3 }, descaleEvery: 3, kitsInLoad: 1 },
+		{
+			rates: { ...none, perRound: 1, perLoad: [1], perDescale: 3 },
+			descaleEvery: 3,
+			loads: soaks(1),
+		},
 	],
+	[
+		"two methods, each with loads of its own",
+		{
+			rates: { ...none, perRound: 1, perLoad: [3, 2] },
+			loads: [...soaks(2), { method: "boiling", kits: 3 }],
+		},
+	],
+	["no method that has loads", { rates: { ...none, perRound: 1, perLoad: [] }, loads: [] }],
 	[
 		"rounds that hardly ever run",
 		{ rates: { ...none, perRound: 1, perKit: [1] }, days: [day([1e-6, 0.5, 0])] },
@@ -58,17 +71,17 @@ const cases: readonly (readonly [string, Partial<UseInputs> & { rates: UseInputs
 	[
 		"two kinds and descalings",
 		{
-			rates: { ...none, perLoad: 1, perKit: [2, 3], perDescale: 4 },
+			rates: { ...none, perLoad: [1], perKit: [2, 3], perDescale: 4 },
 			days: [day([0.3, 0.2], [0.1, 0.4])],
 			descaleEvery: 2,
-			kitsInLoad: 1,
+			loads: soaks(1),
 		},
 	],
 ];
 
 describe("use set aside is the quantile of every pattern of kits", () => {
 	test.each(cases)("for %s", (_what, change) => {
-		const inputs: UseInputs = { days: twoDays, kitsInLoad: 3, descaleEvery: 0, ...change };
+		const inputs: UseInputs = { days: twoDays, loads: soaks(3), descaleEvery: 0, ...change };
 		const used = everyPattern(inputs);
 		for (const confidence of levels)
 			expectWithin(
@@ -82,7 +95,7 @@ describe("use set aside is the quantile of every pattern of kits", () => {
 
 describe("use expected is the mean of every pattern of kits", () => {
 	test.each(cases.filter(([, { rates }]) => rates.perDescale === 0))("for %s", (_what, change) => {
-		const inputs: UseInputs = { days: twoDays, kitsInLoad: 3, descaleEvery: 0, ...change };
+		const inputs: UseInputs = { days: twoDays, loads: soaks(3), descaleEvery: 0, ...change };
 		expectWithin(answerOf(useExpected, inputs), meanOf(everyPattern(inputs)), 1e-7, "pieces"); // patterns rarer than 1e-13 are left out
 	});
 
@@ -90,7 +103,7 @@ describe("use expected is the mean of every pattern of kits", () => {
 		const rounds = [0.25, 0.175, 0.6, 1.2].reduce((sum, m) => sum + 1 - Math.exp(-m), 0);
 		const inputs = {
 			days: twoDays,
-			kitsInLoad: 3,
+			loads: soaks(3),
 			descaleEvery: 7,
 			rates: { ...none, perDescale: 2 },
 		};
@@ -106,12 +119,12 @@ describe("after each use", () => {
 	});
 	test.each([
 		["kits of two days are one Poisson count", { ...none, perKit: [2] }, 0, 3, 2 * 6],
-		["each kit is a round and a load", { ...none, perRound: 1, perLoad: 2 }, 0, 3, 3 * 6],
+		["each kit is a round and a load", { ...none, perRound: 1, perLoad: [2] }, 0, 3, 3 * 6],
 		["a descaling with the first of every four", { ...none, perDescale: 1 }, 4, 3, 2],
 	])("%s", (_what, rates, descaleEvery, mean, expected) => {
 		const inputs = {
 			days: [oneByOne(mean / 2), oneByOne(mean / 2)],
-			kitsInLoad: 3,
+			loads: soaks(3),
 			descaleEvery,
 			rates,
 		};
@@ -132,7 +145,7 @@ describe("the common step", () => {
 
 	test("awkward fractions are counted a little to the safe side, never less", () => {
 		const rates = { ...none, perRound: 0.333333, perKit: [1] };
-		const inputs = { days: twoDays, kitsInLoad: 3, descaleEvery: 0, rates };
+		const inputs = { days: twoDays, loads: soaks(3), descaleEvery: 0, rates };
 		for (const confidence of levels) {
 			const exact = quantileOf(everyPattern(inputs), confidence);
 			const found = answerOf(useSetAside, { ...inputs, confidence });

@@ -1,13 +1,15 @@
 import { describe, expect, test } from "vitest";
+import { soaks } from "../../../src/core/rounds/loads.ts";
 import { takenFrom, waterRates } from "../../../src/core/water/waterRates.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 
-const unit = {
+type Inputs = Parameters<typeof waterRates.compute>[0];
+const unit: Inputs = {
 	soapyLitres: 5,
 	plainRinseLitres: 4,
 	solutionLitres: 5.5,
-	solutionMade: "each_round" as "each_round" | "each_day",
+	solutionMade: "each_round",
 	wardLitres: 20,
 	bucketsPerLoad: 3,
 	bucketLitres: 10,
@@ -18,8 +20,13 @@ const unit = {
 	vinegarLitres: 1,
 	descaleRinseLitres: 6,
 	kinds: 2,
+	loads: [...soaks(3), { method: "boiling", kits: 2 }, { method: "steam", kits: 3 }],
+	boilLitres: 4,
+	boilMinutes: 10,
+	steamLitres: 1,
+	steamMinutes: 30,
 };
-const rates = (change: Partial<typeof unit> = {}) => answerOf(waterRates, { ...unit, ...change });
+const rates = (change: Partial<Inputs> = {}) => answerOf(waterRates, { ...unit, ...change });
 
 describe("where a day's water goes", () => {
 	test.each([
@@ -39,7 +46,14 @@ describe("where a day's water goes", () => {
 		["a descaling in neat vinegar: only the rinse", { vinegarLitres: 2 }, "perDescale", 6],
 		["vinegar never takes water away", { vinegarLitres: 4 }, "perDescale", 6],
 	] as const)("%s", (_what, change, rate, litres) => {
-		expectWithin(rates(change)[rate], litres, 1e-12, "L");
+		const [first] = [rates(change)[rate]].flat();
+		expectWithin(first as number, litres, 1e-12, "L");
+	});
+
+	test("a load that is boiled or steamed: its own water, and what boils away", () => {
+		const [, boiled, steamed] = rates().perLoad;
+		expectWithin(boiled as number, 4 + 600 / 2257, 1e-12, "L");
+		expectWithin(steamed as number, 1 + 1800 / 2257, 1e-12, "L");
 	});
 
 	test("nothing goes by the kit, of whatever kind", () => {

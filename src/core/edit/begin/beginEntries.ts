@@ -11,7 +11,10 @@ import { strengthEntry } from "./strengthEntry.ts";
 /** What stands filled in already, to be changed where it is different. */
 export const filledEntries: readonly BeginEntry[] = [everyBirthEntry];
 
-/** The ten things that a first plan needs, in the order in which a unit knows them. */
+/** The method, chosen beside the steps that are proposed for it: no entry of its own. */
+export const methodEntry = settingEntry("method");
+
+/** The ten things at most that a first plan needs, in the order in which a unit knows them. */
 export const beginEntries: readonly BeginEntry[] = [
 	settingEntry("plan_start"),
 	settingEntry("births_per_day"),

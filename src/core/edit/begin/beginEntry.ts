@@ -10,6 +10,8 @@ export interface BeginEntry {
 	readonly options?: readonly (readonly [value: string, words: string])[];
 	/** The column whose default holds while nothing is entered; absent where the plan waits for it. */
 	readonly defaultOf?: Column<unknown>;
+	/** False where this unit does not need it; asked of every unit where absent. */
+	isAsked?(workbook: Workbook): boolean;
 	unit(workbook: Workbook): string;
 	allowed(workbook: Workbook): string;
 	/** What stands in the sheets now; "" where nothing does. */
@@ -22,4 +24,9 @@ export interface BeginEntry {
 export function isGiven(entry: BeginEntry, workbook: Workbook): boolean {
 	const text = entry.read(workbook);
 	return text !== "" && typeof entry.write(workbook, text) !== "string";
+}
+
+/** Whether an entry is asked of this unit. */
+export function isAsked(entry: BeginEntry, workbook: Workbook): boolean {
+	return entry.isAsked?.(workbook) ?? true;
 }

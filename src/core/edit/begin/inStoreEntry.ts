@@ -5,6 +5,7 @@ import { readNumber, writeNumber } from "../../values/number.ts";
 import { notAllowed } from "../notAllowed.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";
+import { isMixedBy } from "./isMixedBy.ts";
 import { CHOOSE_KIND_FIRST } from "./kindEntry.ts";
 import { byForm, productOf } from "./productOf.ts";
 
@@ -14,6 +15,7 @@ const PACKS = /^(.+?)\s*[x×*]\s*(.+)$/i;
 
 /** How much of the product is on the shelf: a quantity, or packs times their size, which then is the pack for orders. */
 export const inStoreEntry: BeginEntry = {
+	isAsked: isMixedBy,
 	key: "in-store",
 	label: LABEL,
 	help: say`What is on the shelf of the product in use. Packs times their size also says in what packs it is ordered.`,

@@ -4,6 +4,7 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";
+import { isMixedBy } from "./isMixedBy.ts";
 import { byForm, type Form, productOf } from "./productOf.ts";
 
 /** Form and what the label counts, as one choice; its value is the two words of chlorine.csv. */
@@ -20,6 +21,7 @@ export const CHOOSE_KIND_FIRST = say`Choose the kind of chlorine product first.`
 
 /** Which chlorine product the unit uses. A name that the unit gave it stays. */
 export const kindEntry: BeginEntry = {
+	isAsked: isMixedBy,
 	key: "product-kind",
 	label: say`Chlorine product in use`,
 	help: say`Look at the label. Where it does not say what its % counts, take sodium hypochlorite: the solution is then up to 5 % stronger than meant, never weaker for it.`,

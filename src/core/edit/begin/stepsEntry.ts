@@ -1,4 +1,4 @@
-import { answer, type Outcome } from "../../outcome.ts";
+import { answer, noAnswer, type Outcome, problemsOf, valueIn } from "../../outcome.ts";
 import { readSettings } from "../../read/readSettings.ts";
 import { textsOf } from "../../read/textsOf.ts";
 import { type ProposedStep, proposedSteps } from "../../rounds/proposedSteps.ts";
@@ -9,10 +9,15 @@ import { type Workbook, withTable } from "../../workbook.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 import { withUsesTaken } from "./withUsesTaken.ts";
 
-/** The steps to propose, with the soak as long as this unit asks for; none where that cannot be read. */
+/** The steps to propose for this unit's method, as long as the unit asks for; none where that cannot be read. */
 export function stepsFor(workbook: Workbook): Outcome<readonly ProposedStep[]> {
-	const { outcome } = readSettings(workbook.tables[unitSheet.file]).settings.soak_minutes;
-	return outcome.ok ? answer(proposedSteps(outcome.value)) : outcome;
+	const { settings } = readSettings(workbook.tables[unitSheet.file]);
+	const { method, soak_minutes, disinfect_boil_minutes, steam_minutes } = settings;
+	const [soak, boil, steam] = [soak_minutes, disinfect_boil_minutes, steam_minutes].map(valueIn);
+	const known = [method, soak_minutes, disinfect_boil_minutes, steam_minutes];
+	if (!method.outcome.ok || soak === undefined || boil === undefined || steam === undefined)
+		return noAnswer(...known.flatMap(({ outcome }) => problemsOf(outcome)));
+	return answer(proposedSteps(method.outcome.value, { soak, boil, steam }));
 }
 
 function listed(workbook: Workbook): number {

@@ -3,12 +3,14 @@ import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { wrongFor } from "../notAllowed.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";
+import { isMixedBy } from "./isMixedBy.ts";
 import { CHOOSE_KIND_FIRST, kindEntry, kinds } from "./kindEntry.ts";
 import { productOf } from "./productOf.ts";
 
 const { product, strength } = chlorineSheet.columns;
 
 export const strengthEntry: BeginEntry = {
+	isAsked: isMixedBy,
 	key: "strength",
 	label: strength.label,
 	help: say`The number on the label. For tablets: grams of available chlorine in one tablet, not its weight.`,

@@ -1,6 +1,7 @@
-import { derive, type Figure } from "../../calculation.ts";
+import { derive, type Figure, nameFigure } from "../../calculation.ts";
 import { strengthToStartFrom } from "../../chlorine/strengthToStartFrom.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { isMixed, soaksPieces } from "./litresOfPreparation.ts";
 
 /** What every preparation of the soak is measured out by. */
 export interface Dosing {
@@ -11,12 +12,14 @@ export interface Dosing {
 	readonly startPct: Figure;
 }
 
-/** @param kits wet kits through one preparation; a full load where nothing else is known */
+/** @param fullest wet kits through one preparation; a full load where nothing else is known, none where none is soaked */
 export function dosingFor(
 	read: ReadWorkbook,
-	kits: Figure = read.settings.soak_capacity_kits,
+	fullest: Figure = read.settings.soak_capacity_kits,
 ): Dosing {
 	const { settings } = read;
+	const onlyWiped = isMixed(read) && !soaksPieces(read);
+	const kits = onlyWiped ? nameFigure(fullest.label, 0) : fullest;
 	return {
 		read,
 		kitsThroughBath: kits,

@@ -6,6 +6,7 @@ import { lotsSheet } from "../../sheets/lots.ts";
 import { mixingDaysSheet } from "../../sheets/mixingDays.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { isMixed } from "./litresOfPreparation.ts";
 import { preparationCells } from "./preparationCells.ts";
 import { preparationOn } from "./productFigures.ts";
 
@@ -14,8 +15,9 @@ export function mixingDaysTable(
 	unit: UnitFigures,
 	days: readonly DayFigures[],
 ): ComputedTable<typeof mixingDaysSheet> {
+	const mixed = isMixed(unit.read) ? days : [];
 	return onDemand(mixingDaysSheet, () =>
-		days.map((day) => {
+		mixed.map((day) => {
 			const inUse = unit.productInUse;
 			const lot = "row" in inUse ? preparationOn(unit, inUse, day.date).lot : undefined;
 			return {

@@ -10,6 +10,7 @@ import { mixingSheet } from "../../sheets/mixing.ts";
 import { sources } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { isMixed } from "./litresOfPreparation.ts";
 import { preparationCells } from "./preparationCells.ts";
 import {
 	type LotPreparation,
@@ -24,6 +25,7 @@ export function mixingTable(
 	unit: UnitFigures,
 	firstDay: IsoDate,
 ): ComputedTable<typeof mixingSheet> {
+	if (!isMixed(unit.read)) return { sheet: mixingSheet, rows: [] };
 	const rows = unit.products.flatMap((product) => {
 		const lots = strongLots(unit, product, firstDay);
 		const shown = lots.length > 0 ? lots : [preparationOn(unit, product, firstDay)];

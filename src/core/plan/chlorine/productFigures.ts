@@ -13,7 +13,7 @@ import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { usableLots } from "../store/usableLots.ts";
 import type { Dosing } from "./dosing.ts";
-import { litresOfPreparation } from "./litresOfPreparation.ts";
+import { litresToMeasure } from "./litresOfPreparation.ts";
 import { strengthOfLot } from "./strengthOfLot.ts";
 import { strengthOnLabel } from "./strengthOnLabel.ts";
 
@@ -123,7 +123,7 @@ export function preparationWith(
 	{ read, startPct }: Dosing,
 	strength: Figure<Strength>,
 	place: Place,
-	litres: Figure = litresOfPreparation(read),
+	litres: Figure = litresToMeasure(read),
 	targetPct: Figure = startPct,
 ): Figure<Preparation> {
 	const { measure_step_ml: stepMl, measure_step_g: stepGrams } = read.settings;

@@ -19,7 +19,7 @@ interface RoundsInputs {
 
 const inRoundsExample = {
 	starts: [420, 1140],
-	length: { perRound: 110, perKit: 0, perLoad: 0, kitsInLoad: 3 },
+	length: { perRound: 110, perKit: 0, loads: [] },
 	plannedMinutes: 110,
 	usesPerDay: [0.6],
 	hourShares: flatDay,

@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type Cover, kitCover, kitsNeeded } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
+import { valueIn } from "../../outcome.ts";
 import {
 	type Hands,
 	handsAfterWater,
@@ -13,10 +14,12 @@ import { say } from "../../say.ts";
 import { commonPractice } from "../../sources.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
 import type { DayFigures, KindOfDay } from "../dayFigures.ts";
+import { isSentAway } from "../methods/readyLifeDaysOf.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { minutesKitsWait } from "../water/hearthFigures.ts";
 import { backAfterEachUse } from "./backAfterEachUse.ts";
+import { backFromAway, handsSendingAway } from "./backFromAway.ts";
 import { backInRounds } from "./backInRounds.ts";
 import type { KindFigures } from "./kindFigures.ts";
 import { readyLifeOf, roundLengthOf, waterIsReady } from "./renewedOf.ts";
@@ -63,10 +66,10 @@ const oneLength = calculation<{ minutes: number }, RoundLength>({
 	},
 	example: {
 		inputs: { minutes: 110 },
-		result: { perRound: 110, perKit: 0, perLoad: 0, kitsInLoad: 1 },
+		result: { perRound: 110, perKit: 0, loads: [] },
 		within: 0,
 	},
-	compute: ({ minutes }) => ({ perRound: minutes, perKit: 0, perLoad: 0, kitsInLoad: 1 }),
+	compute: ({ minutes }) => ({ perRound: minutes, perKit: 0, loads: [] }),
 });
 
 /** How many kits the unit needs, over the days of the plan. */
@@ -80,7 +83,7 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 			days,
 			(day) => (day.kinds[k] as KindOfDay).uses,
 		);
-		const reprocessing = reprocessingOf(unit, turnaround, usesPerDay);
+		const reprocessing = reprocessingOf(unit, kind, turnaround, usesPerDay);
 		return coverOfKind(unit, kind, withForecast(k, days, reprocessing));
 	});
 	return {
@@ -133,7 +136,7 @@ function turnaroundWith(unit: UnitFigures, kits: Figure, days: readonly DayFigur
 		steps: unit.steps,
 		kits,
 		workers: unit.read.settings.workers_per_round,
-		kitsInLoad: unit.kitsInLoad,
+		loads: unit.loads,
 	});
 	return derive(turnaroundMinutes, {
 		minutes,
@@ -154,16 +157,32 @@ function handsOf(unit: UnitFigures): Figure<Hands> {
 
 function reprocessingOf(
 	unit: UnitFigures,
+	kind: KindFigures,
 	turnaround: Figure,
 	usesPerDay: Figure<number[]>,
 ): Figure<Reprocessing> {
 	const { timetable, hourShares } = unit;
-	if (unit.afterEachUse)
+	const { readyLifeDays } = kind;
+	const treated = valueIn(kind.treated);
+	const sent = treated && isSentAway(treated);
+	const awayHours = unit.read.settings.autoclave_turnaround_hours;
+	if (unit.afterEachUse) {
+		const hands = handsOf(unit);
 		return derive(backAfterEachUse, {
 			usesPerDay,
 			hourShares,
-			hands: handsOf(unit),
-			readyLifeDays: unit.read.settings.ready_life_days,
+			hands: sent ? derive(handsSendingAway, { hands, awayHours }) : hands,
+			readyLifeDays,
+		});
+	}
+	if (sent)
+		return derive(backFromAway, {
+			starts: timetable.starts,
+			roundMinutes: turnaround,
+			awayHours,
+			usesPerDay,
+			hourShares,
+			readyLifeDays,
 		});
 	return derive(backInRounds, {
 		starts: timetable.starts,
@@ -172,7 +191,7 @@ function reprocessingOf(
 		plannedMinutes: turnaround,
 		usesPerDay,
 		hourShares,
-		life: readyLifeOf(unit),
+		life: readyLifeOf(unit, kind),
 		waterMinutes: minutesKitsWait(unit) ?? waterIsReady,
 	});
 }

@@ -1,12 +1,17 @@
 import { defaultFigure, type Figure, refusedFigure } from "../../calculation.ts";
+import type { MethodsOfKits } from "../../methods/methodsOfKits.ts";
+import { valueIn } from "../../outcome.ts";
 import { type Problem, problem } from "../../problem.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import type { BadRow, GoodRow } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
+import type { KindsRow } from "../../sheets/kinds.ts";
 import { type KindUseRow, kindUseSheet } from "../../sheets/kindUse.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
+import { readyLifeDaysOf } from "../methods/readyLifeDaysOf.ts";
+import { treatedKits } from "../methods/treatedKits.ts";
 import { piecesOfKinds } from "./piecesOfKinds.ts";
 
 /** A kind of kit with its own demand and its own kits. */
@@ -19,6 +24,15 @@ export interface KindFigures {
 	/** Beds that have one beside them, and the spares beyond those. */
 	readonly deliveryBeds: Figure;
 	readonly spareKits: Figure;
+	readonly treated: Figure<MethodsOfKits>;
+	/** Days that a ready kit may be used. */
+	readonly readyLifeDays: Figure;
+}
+
+/** The names of the kinds planned for apart; one "" where all kits share one figure. */
+export function kindNames({ tables: { kindUse } }: ReadWorkbook): string[] {
+	const names = [...kindUse.rows, ...kindUse.badRows].map(({ value }) => value.kind ?? "");
+	return names.length > 0 ? names : [""];
 }
 
 /** The kinds that the unit plans for apart; a single nameless one where no uses by kind are given. */
@@ -42,9 +56,10 @@ export function kindFigures(
 				name: "",
 				usesPer100Births,
 				kitsInService: inService(() => true),
-				piecesInKit: piecesOfKinds(kits, kinds, () => true),
+				piecesInKit: piecesOfKinds(kits, kinds, () => true, isKept(read, "")),
 				deliveryBeds: read.settings.delivery_beds,
 				spareKits: read.settings.spare_kits,
+				...treatedAs(read, ""),
 			},
 		];
 	const most = mostUsed(kindUse.rows);
@@ -59,10 +74,27 @@ export function kindFigures(
 					? refusedFigure(label, unit, place, ...row.problems)
 					: cellFigure(kindUseSheet, row, "uses_per_100_births"),
 			kitsInService: inService((kind) => kind === name),
-			piecesInKit: piecesOfKinds(kits, kinds, (kind) => kind === name),
+			piecesInKit: piecesOfKinds(kits, kinds, (kind) => kind === name, isKept(read, name)),
 			...standsBeside(read, row, name === most),
+			...treatedAs(read, name),
 		};
 	});
+}
+
+/** How a kind's kits are treated, and how long they then stay ready. */
+function treatedAs(
+	read: ReadWorkbook,
+	kind: string,
+): Pick<KindFigures, "treated" | "readyLifeDays"> {
+	const treated = treatedKits(read, kind);
+	return { treated, readyLifeDays: readyLifeDaysOf(read.settings, valueIn(treated)) };
+}
+
+/** Whether a piece of these kits is not for single use; where that is not known it counts as kept. */
+function isKept(read: ReadWorkbook, kinds: string): (row: KindsRow) => boolean {
+	const { pieces = [] } = valueIn(treatedKits(read, kinds)) ?? {};
+	const thrown = pieces.filter(({ method }) => method === "single_use");
+	return ({ kind, piece }) => !thrown.some((one) => one.kind === kind && one.piece === piece);
 }
 
 /** The kind that most births use; of several the first listed. */

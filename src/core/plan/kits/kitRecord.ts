@@ -55,11 +55,14 @@ export interface KitRecord {
 /**
  * Everything that the files say of each kit of the register, up to and with a day. Each
  * file is gone through once, however many kits there are.
+ *
+ * @param minutesAway from the start of a round until the kits of a kind that it sends away are back; 0 where it sends none
  */
 export function kitRecords(
 	{ tables }: ReadWorkbook,
 	rounds: readonly RoundOfRecord[],
 	lastDay: IsoDate,
+	minutesAway: (kind: string) => number,
 ): (kit: KitsRow) => KitRecord {
 	const roundsOf = new Grouped<string, RoundOfRecord>();
 	for (const round of rounds)
@@ -74,12 +77,13 @@ export function kitRecords(
 	const listed = piecesByKind(tables.kinds);
 	return ({ kit, kind, ready_since: readySince }) => {
 		const mine = roundsOf.of(kit);
+		const away = minutesAway(kind) || Number.NEGATIVE_INFINITY;
 		const { checked, lastCheck } = checkEvents(checksOf.of(kit), listed.get(kind) ?? 0, mine);
 		const events: KitEvent[] = [
 			...mine.map(
 				({ row, endsAt }): KitEvent => ({
 					what: "reprocessed",
-					at: momentAt(row.value.date, endsAt),
+					at: momentAt(row.value.date, Math.max(endsAt, row.value.start + away)),
 				}),
 			),
 			...usesOf

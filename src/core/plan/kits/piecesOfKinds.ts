@@ -6,29 +6,35 @@ import { say } from "../../say.ts";
 import { type KindsRow, kindsSheet } from "../../sheets/kinds.ts";
 import { type KitsRow, kitsSheet } from "../../sheets/kits.ts";
 
-/** How many pieces belong to a kit of each kind. */
-export function piecesByKind(kinds: ReadTable<KindsRow>): Map<string, number> {
+/** How many pieces belong to a kit of each kind. @param counted which of them are counted; all where left out */
+export function piecesByKind(
+	kinds: ReadTable<KindsRow>,
+	counted: (row: KindsRow) => boolean = () => true,
+): Map<string, number> {
 	const counts = new Map<string, number>();
 	for (const { value } of kinds.rows)
-		counts.set(value.kind, (counts.get(value.kind) ?? 0) + value.count);
+		counts.set(value.kind, (counts.get(value.kind) ?? 0) + (counted(value) ? value.count : 0));
 	return counts;
 }
 
 /**
  * Pieces of a kit that are washed, counted and dried: the longest list among the
  * kinds wanted, so that where kinds differ nothing runs short.
+ *
+ * @param isKept not thrown away after a use
  */
 export function piecesOfKinds(
 	kits: ReadTable<KitsRow>,
 	kinds: ReadTable<KindsRow>,
 	wanted: (kind: string) => boolean,
+	isKept: (row: KindsRow) => boolean,
 ): Figure<number> {
 	const label = say`Pieces in a kit`;
 	const unit = say`pieces`;
 	const place = { file: kindsSheet.file, line: null, column: "count" };
 	const bad = [kits, kinds].flatMap((table) => table.badRows.flatMap((row) => row.problems));
 	if (bad.length > 0) return refusedFigure(label, unit, place, ...firstReasons(bad));
-	const counts = piecesByKind(kinds);
+	const counts = piecesByKind(kinds, isKept);
 	const owned = kits.rows.filter(({ value }) => wanted(value.kind));
 	const unknown = owned.filter(({ value }) => !counts.has(value.kind));
 	if (unknown.length > 0)

@@ -42,7 +42,7 @@ const minutesCountedOn = calculation<Inputs, number>({
 		// 12 hours bring a mean of 0.3 kits, of rounds that run 0.3 ÷ 0.2592 = 1.16.
 		inputs: {
 			starts: [420, 1140],
-			length: { perRound: 30, perKit: 20, perLoad: 20, kitsInLoad: 3 },
+			length: { perRound: 30, perKit: 20, loads: [{ minutes: 20, kits: 3 }] },
 			usesPerDay: [0.6],
 			hourShares: flatDay,
 			kitsInService: 4,
@@ -63,15 +63,18 @@ const minutesCountedOn = calculation<Inputs, number>({
 /** Where water is boiled beforehand no kit waits for it. */
 export const waterIsReady = nameFigure(say`A used kit waits for its water`, 0);
 
-/** How long ready kits may be used, and what happens then. */
-export function readyLifeOf({ read: { settings } }: UnitFigures): Figure<ReadyLife> {
-	return derive(readyLife, { days: settings.ready_life_days, renewal: settings.renew_kits });
+/** How long ready kits of a kind may be used, and what happens then. */
+export function readyLifeOf(
+	{ read: { settings } }: UnitFigures,
+	{ readyLifeDays }: Pick<KindFigures, "readyLifeDays">,
+): Figure<ReadyLife> {
+	return derive(readyLife, { days: readyLifeDays, renewal: settings.renew_kits });
 }
 
 /** What makes the unit's rounds long. */
 export function roundLengthOf(unit: UnitFigures): Figure<RoundLength> {
 	const workers = unit.read.settings.workers_per_round;
-	return derive(lengthOfRounds, { steps: unit.steps, workers, kitsInLoad: unit.kitsInLoad });
+	return derive(lengthOfRounds, { steps: unit.steps, workers, loads: unit.loads });
 }
 
 /** By when the next round's kits are counted on. @param uses of all kinds together */
@@ -88,7 +91,7 @@ export function minutesCountedOnOf(unit: UnitFigures, uses: Figure<number[]>): F
 /** Kits of a kind that rounds renew on each day of the plan, on average. */
 export function renewedOf(
 	unit: UnitFigures,
-	{ kitsInService }: KindFigures,
+	kind: KindFigures,
 	usesPerDay: Figure<number[]>,
 	plannedMinutes: Figure,
 ): Figure {
@@ -98,8 +101,8 @@ export function renewedOf(
 		plannedMinutes,
 		usesPerDay,
 		hourShares: unit.hourShares,
-		life: readyLifeOf(unit),
+		life: readyLifeOf(unit, kind),
 		waterMinutes: minutesKitsWait(unit) ?? waterIsReady,
 	});
-	return derive(renewedPerDay, { kitsInService, reprocessing });
+	return derive(renewedPerDay, { kitsInService: kind.kitsInService, reprocessing });
 }

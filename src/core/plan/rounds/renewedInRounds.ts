@@ -1,9 +1,10 @@
 import { kitsToRenew } from "../../kits/kitsToRenew.ts";
 import { valueIn } from "../../outcome.ts";
 import { minutesOf } from "../../rounds/roundLength.ts";
-import { MINUTES_PER_DAY } from "../../values/clock.ts";
+import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
 import { dayNumber } from "../../values/date.ts";
 import { readyLifeOf, roundLengthOf } from "../kits/renewedOf.ts";
+import { isSentAway } from "../methods/readyLifeDaysOf.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { RoundPlan } from "./roundPlans.ts";
 
@@ -12,17 +13,19 @@ import type { RoundPlan } from "./roundPlans.ts";
  * until then; by what the register says of the kits that are ready on the first day.
  */
 export function renewedInRounds(unit: UnitFigures, rounds: readonly RoundPlan[]): string[][] {
-	const life = valueIn(readyLifeOf(unit));
+	const life = valueIn(readyLifeOf(unit, unit));
 	const length = valueIn(roundLengthOf(unit));
 	const [first] = rounds;
 	if (!life || !length || !first) return [];
 	const firstDay = dayNumber(first.date) as number;
 	const perDay = rounds.filter(({ date }) => date === first.date).length;
+	const away = minutesAway(unit);
 	const clocked = rounds.map(({ date, round, steps }) => {
 		const midnight = ((dayNumber(date) as number) - firstDay) * MINUTES_PER_DAY;
 		const start = midnight + round.value.start;
 		const ends = valueIn(steps)?.at(-1)?.endsAt;
-		return { start, ready: ends === undefined ? start + minutesOf(length, 1) : midnight + ends };
+		const ended = ends === undefined ? start + minutesOf(length, 1) : midnight + ends;
+		return { start, ready: Math.max(ended, start + away) };
 	});
 	// The day after the plan is like its last.
 	const after = clocked.at(-perDay);
@@ -36,4 +39,10 @@ export function renewedInRounds(unit: UnitFigures, rounds: readonly RoundPlan[])
 		ready: after.ready + MINUTES_PER_DAY,
 	};
 	return kitsToRenew(kits, next ? [...clocked, next] : clocked, life);
+}
+
+/** How long after a round's start kits are back, where it sends any away. */
+function minutesAway({ kinds, read }: UnitFigures): number {
+	const sent = kinds.some(({ treated }) => treated.outcome.ok && isSentAway(treated.outcome.value));
+	return sent ? (valueIn(read.settings.autoclave_turnaround_hours) ?? 0) * MINUTES_PER_HOUR : 0;
 }

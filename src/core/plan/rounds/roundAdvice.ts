@@ -3,6 +3,7 @@ import { valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
 import { BUSY, handsBusy } from "../../rounds/handsBusy.ts";
 import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
+import { isDoneFor } from "../../rounds/loads.ts";
 import { mixingSteps } from "../../rounds/mixingSteps.ts";
 import { minutesOf, roundLength } from "../../rounds/roundLength.ts";
 import { missingSorts } from "../../rounds/stepWords.ts";
@@ -71,23 +72,22 @@ const MOST_PEOPLE = 10;
 /** Where a round does not fit, how many people would make all of them fit. */
 function tooFewHands(unit: UnitFigures, { cover, days }: PlanTables): Problem[] {
 	const steps = valueIn(unit.steps);
-	const kitsInLoad = valueIn(unit.kitsInLoad);
+	const loads = valueIn(unit.loads);
 	const rounds = valueIn(unit.timetable.rounds);
 	const now = valueIn(unit.read.settings.workers_per_round);
 	const confidence = valueIn(unit.read.settings.plan_confidence);
 	const kitsInService = valueIn(unit.kitsInService);
-	if (cover.turnaround.outcome.ok || !steps || !kitsInLoad || !rounds || !now) return [];
+	if (cover.turnaround.outcome.ok || !steps || !loads || !rounds || !now) return [];
 	if (confidence === undefined || kitsInService === undefined) return [];
 	const known = days.flatMap((day) => valueIn(day.rounds) ?? []);
 	const kits = kitsOfEachRound({ days: known, confidence, kitsInService });
-	const lateWith = (people: number) =>
-		lateRounds(rounds, roundLength(steps, people, kitsInLoad), kits);
+	const lateWith = (people: number) => lateRounds(rounds, roundLength(steps, people, loads), kits);
 	if (lateWith(now).length === 0) return [];
 	const people = Array.from({ length: MOST_PEOPLE }, (_, i) => i + 1).find(
 		(w) => lateWith(w).length === 0,
 	);
 	const minutes =
-		people && Math.ceil(minutesOf(roundLength(steps, people, kitsInLoad), Math.max(...kits)));
+		people && Math.ceil(minutesOf(roundLength(steps, people, loads), Math.max(...kits)));
 	return [
 		problem(
 			{ file: "unit.csv", line: null, column: "workers_per_round" },
@@ -170,11 +170,14 @@ function lackingSteps({ steps }: UnitFigures): Problem[] {
 	);
 }
 
-function shortSoak({ steps, read }: UnitFigures): Problem[] {
+function shortSoak({ steps, loads, read }: UnitFigures): Problem[] {
+	const load = valueIn(loads)?.find(({ method }) => method === "chlorine");
 	const list = valueIn(steps);
 	const shortest = valueIn(read.settings.soak_minutes);
-	if (!list || shortest === undefined || list.length === 0) return [];
-	const soaks = list.filter((step) => step.basis === "load").map((step) => step.minutes);
+	if (!load || !list || shortest === undefined || list.length === 0) return [];
+	const soaks = list
+		.filter((step) => step.basis === "load" && isDoneFor(load, step.method))
+		.map((step) => step.minutes);
 	if (soaks.some((minutes) => minutes >= shortest)) return [];
 	return [
 		advice(

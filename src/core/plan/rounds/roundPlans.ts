@@ -3,6 +3,7 @@ import { confidenceInput } from "../../counts/setAsideOf.ts";
 import { setAsideOfSome } from "../../counts/setAsideOfSome.ts";
 import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
+import { type Loads, soaks } from "../../rounds/loads.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { kitsOfRound } from "../../rounds/roundsThatRun.ts";
 import type { Step } from "../../rounds/step.ts";
@@ -29,7 +30,7 @@ interface Inputs {
 	readonly kitsInService: number;
 	readonly confidence: number;
 	readonly workers: number;
-	readonly kitsInLoad: number;
+	readonly loads: Loads;
 	readonly rounds: readonly GoodRow<RoundsRow>[];
 	readonly index: number;
 	readonly descaleMinutes: number;
@@ -50,7 +51,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		confidence: confidenceInput,
 		workers: { label: say`People in a round`, unit: say`people`, min: 1 },
-		kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },
+		loads: { label: say`Kits in one load of each method`, unit: say`kits` },
 		rounds: { label: say`Rounds of the day`, unit: "" },
 		index: { label: say`Which round`, unit: "" },
 		descaleMinutes: {
@@ -76,7 +77,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 			kitsInService: 4,
 			confidence: 0.95,
 			workers: 2,
-			kitsInLoad: 4,
+			loads: soaks(4),
 			rounds: [{ line: 2, value: { start: 420, label: "" } }],
 			index: 0,
 			descaleMinutes: 0,
@@ -84,8 +85,16 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 			settleMinutes: 0,
 		},
 		result: [
-			{ step: "wash", startsAt: 420, endsAt: 450, handsOn: "yes", kits: 4, load: 0 },
-			{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 4, load: 1 },
+			{ step: "wash", startsAt: 420, endsAt: 450, handsOn: "yes", kits: 4, load: 0, method: null },
+			{
+				step: "soak",
+				startsAt: 450,
+				endsAt: 470,
+				handsOn: "no",
+				kits: 4,
+				load: 1,
+				method: "chlorine",
+			},
 		],
 		within: 0,
 	},
@@ -95,7 +104,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 		kitsInService,
 		confidence,
 		workers,
-		kitsInLoad,
+		loads,
 		rounds,
 		index,
 		settleMinutes,
@@ -109,7 +118,7 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 				Math.min(setAsideOfSome(kitsOfRound(kitsInRounds, index), confidence), kitsInService),
 			),
 			workers,
-			kitsInLoad,
+			loads,
 			descale:
 				descale.descaleMinutes > 0
 					? { minutes: descale.descaleMinutes, rinseMinutes: descale.rinseMinutes }
@@ -146,7 +155,7 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 				kitsInService: unit.kitsInService,
 				confidence: settings.plan_confidence,
 				workers: settings.workers_per_round,
-				kitsInLoad: unit.kitsInLoad,
+				loads: unit.loads,
 				rounds,
 				index,
 				descaleMinutes: due.at(day.rounds, i) ? settings.descale_minutes : notDue,

@@ -39,7 +39,17 @@ function part<T>(
 		},
 		example: {
 			inputs: {
-				steps: [{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 3, load: 1 }],
+				steps: [
+					{
+						step: "soak",
+						startsAt: 450,
+						endsAt: 470,
+						handsOn: "no",
+						kits: 3,
+						load: 1,
+						method: "chlorine",
+					},
+				],
 				index: 0,
 			},
 			result: ofExample,
@@ -53,6 +63,7 @@ const step = part("step", say`Step`, "", (s) => s.step, "soak");
 const starts = part("starts", say`Starts`, say`h:min`, (s) => writeClock(s.startsAt), "07:30");
 const ends = part("ends", say`Ends`, say`h:min`, (s) => writeClock(s.endsAt), "07:50");
 const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn, "no");
+const method = part("method", say`Method`, "", (s) => s.method, "chlorine");
 const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits, 3);
 
 /** Every round of every day, step by step. */
@@ -62,7 +73,9 @@ export function runSheetTable(
 ): ComputedTable<typeof runSheetSheet> {
 	return onDemand(runSheetSheet, () => {
 		const renewed = renewedInRounds(unit, rounds);
-		return rounds.flatMap((round, i) => rowsOf(unit, round, renewed[i] ?? []));
+		return rounds.flatMap((round, i) =>
+			rowsOf(unit, round, renewed[i] ?? [], i === 0 && kitsWait(unit)),
+		);
 	});
 }
 
@@ -70,6 +83,7 @@ function rowsOf(
 	unit: UnitFigures,
 	plan: RoundPlan,
 	renewed: readonly string[],
+	isAwaited: boolean,
 ): ComputedRow<typeof runSheetSheet>[] {
 	const { outcome } = plan.steps;
 	const count = outcome.ok ? outcome.value.length : 1;
@@ -85,6 +99,8 @@ function rowsOf(
 			hands_on: derive(handsOn, inputs),
 			kits: derive(kits, inputs),
 			people: people(unit, timed),
+			method: derive(method, inputs),
+			only_if: nameFigure(say`Only if`, isAwaited || renewed.length > 0 ? "" : say`a kit waits`),
 			renew: nameFigure(say`Renew unused`, i === 0 ? renewed.join(", ") : ""),
 			ends_on: nameFigure(
 				say`Ends on`,
@@ -92,6 +108,11 @@ function rowsOf(
 			),
 		};
 	});
+}
+
+/** Whether a kit of the register waits for the plan's first round. */
+function kitsWait({ readiness }: UnitFigures): boolean {
+	return readiness.some(({ state }) => state === "to_reprocess");
 }
 
 function people(unit: UnitFigures, timed: TimedStep | undefined): Figure {

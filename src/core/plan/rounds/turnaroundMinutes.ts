@@ -96,7 +96,7 @@ export const turnaroundMinutes = calculation<FitInputs, number>({
 	example: {
 		inputs: {
 			minutes: 110,
-			length: { perRound: 50, perKit: 10, perLoad: 0, kitsInLoad: 3 },
+			length: { perRound: 50, perKit: 10, loads: [] },
 			rounds: [{ line: 2, value: { start: 420, label: "" } }],
 			days: [oneRound(3)],
 			confidence: 0.95,

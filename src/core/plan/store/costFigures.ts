@@ -51,7 +51,7 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 					counts.product,
 					ward,
 				).expected
-			: expectedOfItem(unit, value.item, counts.rounds);
+			: expectedOfItem(unit, value.item, { rounds: counts.rounds, days });
 		const price = givenFigure(itemsSheet, row, "pack_price");
 		if (!price) {
 			if (!use.outcome.ok || use.outcome.value > 0) withoutPrice.push(value.item);

@@ -2,6 +2,7 @@ import { calculation, derive, type Figure } from "../../calculation.ts";
 import { always, type Counts, mean, once } from "../../counts/counts.ts";
 import { memoize } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
+import { soaks } from "../../rounds/loads.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
@@ -9,7 +10,8 @@ import type { UseInputs } from "../../stock/useInputs.ts";
 import { useExpected } from "../../stock/useSetAside.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
-import { type DayDemand, dayDemands, preparationsOn } from "../dayFigures.ts";
+import { type DayDemand, dayDemands } from "../dayFigures.ts";
+import { preparationsOn } from "../rounds/loadsOn.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { longestWaitDays } from "./longestWait.ts";
 
@@ -53,9 +55,9 @@ export const dailyUse = calculation<UseInputs, number[]>({
 	example: {
 		// 1 a day + 2 for each of 0.5 kits, then of 1.5.
 		inputs: {
-			rates: { perDay: 1, perRound: 0, perLoad: 0, perKit: [2], perDescale: 0 },
+			rates: { perDay: 1, perRound: 0, perLoad: [0], perKit: [2], perDescale: 0 },
 			days: [oneRound(0.5), oneRound(1.5)],
-			kitsInLoad: 3,
+			loads: soaks(3),
 			descaleEvery: 0,
 		},
 		result: [2, 4],

@@ -10,7 +10,7 @@ import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import type { WardSolutionRow } from "../../sheets/wardSolution.ts";
 import { definition } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
+import { litresToMeasure } from "../chlorine/litresOfPreparation.ts";
 import { preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
@@ -19,6 +19,7 @@ import { productOver } from "../countsOfPeriod.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";
 import { itemOver, useOfItem } from "./useOfItem.ts";
+import { useOfSingleUse } from "./useOfSingleUse.ts";
 
 /** What is asked of an item. */
 export interface ItemDemand {
@@ -43,10 +44,39 @@ export function demandOf(
 	if ("row" in inUse && inUse.row.value.product === item)
 		return productDemand(unit, ahead, row, days, serviceLevel);
 	return {
-		use: itemOver(unit, item, ahead.rounds(days), serviceLevel),
-		daily: derive(dailyUse, useOfItem(unit, item, ahead.rounds(ahead.days.length))),
+		use: itemOver(
+			unit,
+			item,
+			{ rounds: ahead.rounds(days), days: ahead.days.slice(0, days) },
+			serviceLevel,
+		),
+		daily: dailyUseOf(unit, item, ahead),
 	};
 }
+
+/** By lines and for single use together, day by day. */
+function dailyUseOf(unit: UnitFigures, item: string, ahead: Horizon): Figure<number[]> {
+	const lines = derive(dailyUse, useOfItem(unit, item, ahead.rounds(ahead.days.length)));
+	const single = useOfSingleUse(unit, item, ahead.days);
+	return single ? derive(dailyBothWays, { lines, single: derive(dailyUse, single) }) : lines;
+}
+
+const dailyBothWays = calculation<
+	{ lines: readonly number[]; single: readonly number[] },
+	number[]
+>({
+	key: "daily_both_ways",
+	label: say`Use of each day, expected`,
+	unit: say`in the item's measure`,
+	formula: say`By its lines, and new for each kit used.`,
+	source: definition,
+	inputs: {
+		lines: { label: say`What is used up`, unit: say`in the item's measure` },
+		single: { label: say`New pieces for a kit used`, unit: say`in the item's measure` },
+	},
+	example: { inputs: { lines: [1, 0], single: [0.6, 0.6] }, result: [1.6, 0.6], within: 1e-12 },
+	compute: ({ lines, single }) => lines.map((use, day) => use + (single[day] as number)),
+});
 
 /** From the lot to use first; where none is strong enough, as a fresh delivery makes it: that is what is ordered. */
 function preparationToOrderFor(unit: UnitFigures, day: IsoDate): Figure<Preparation> {
@@ -66,7 +96,7 @@ function productDemand(
 	const window = ahead.days
 		.slice(0, days)
 		.map((day) => ({ ...day, preparation: preparationToOrderFor(unit, day.date) }));
-	const kits = productOver(window, serviceLevel);
+	const kits = productOver(unit, window, serviceLevel);
 	const ward = wardUses(
 		unit,
 		window.map((day) => day.date),
@@ -117,7 +147,7 @@ function wardShare({ read, startPct }: UnitFigures): Figure {
 		ward: listFigure(label, unit, read.tables.wardSolution, (rows) =>
 			rows.map(({ value: { litres_per_day, strength_pct } }) => ({ litres_per_day, strength_pct })),
 		),
-		litres: litresOfPreparation(read),
+		litres: litresToMeasure(read),
 		targetPct: startPct,
 	});
 }

@@ -19,7 +19,7 @@ import { daysFrom, type ListedLot, lotsInput, lotsInStore } from "../../stock/lo
 import { onHand } from "../../stock/onHand.ts";
 import type { ProjectedLot } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
+import { litresToMeasure } from "../chlorine/litresOfPreparation.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Horizon } from "./horizon.ts";
 import type { LotToCount } from "./lotsToCount.ts";
@@ -53,7 +53,7 @@ export function lotsAhead(
 	return derive(fading, {
 		lots: { ...lots, outcome: answer(asTheyFade) },
 		targetPct: unit.startPct,
-		litres: litresOfPreparation(unit.read),
+		litres: litresToMeasure(unit.read),
 		stepMl: settings.measure_step_ml,
 		stepGrams: settings.measure_step_g,
 	});

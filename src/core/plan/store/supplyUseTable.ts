@@ -1,20 +1,22 @@
+import type { Figure } from "../../calculation.ts";
 import type { ComputedTable } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
+import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import type { Measure } from "../../sheets/planMeasures.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import type { WardUse } from "../chlorine/wardUses.ts";
-import type { CountFigures, Pair } from "../countFigures.ts";
+import type { Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { itemOver } from "./useOfItem.ts";
 
-/** One row for each item of the store. The product in use comes from the solution, all else from usage.csv. */
+/** One row for each item of the store. The product in use comes from the solution, all else from usage.csv, and a piece for single use for each kit used. */
 export function supplyUseTable(
 	unit: UnitFigures,
 	days: readonly DayFigures[],
-	counts: CountFigures,
+	rounds: Figure<RoundsOfDay[]>,
 	period: Record<Measure, Pair>,
 	ward: readonly WardUse[],
 ): ComputedTable<typeof supplyUseSheet> {
@@ -25,7 +27,7 @@ export function supplyUseTable(
 		const measure = cellFigure(itemsSheet, row, "measure");
 		const use = isProduct
 			? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
-			: itemOver(unit, item, counts.rounds, unit.read.settings.plan_confidence);
+			: itemOver(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
 		return {
 			item: cellFigure(itemsSheet, row, "item"),
 			measure,

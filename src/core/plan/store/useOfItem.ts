@@ -1,4 +1,11 @@
-import { derive, type Figure, nameFigure, refusedFigure, typedFigure } from "../../calculation.ts";
+import {
+	derive,
+	type Figure,
+	gather,
+	nameFigure,
+	refusedFigure,
+	typedFigure,
+} from "../../calculation.ts";
 import { Grouped } from "../../grouped.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
@@ -12,8 +19,10 @@ import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
 import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { isCounted, wholePieces } from "../../stock/wholePieces.ts";
+import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { type UsedDay, useOfSingleUse } from "./useOfSingleUse.ts";
 
 const usageLabel = say`What is used up`;
 const usageUnit = say`in the item's measure`;
@@ -24,19 +33,38 @@ const noPieces = ({ kinds }: UnitFigures) =>
 		kinds.map(() => 0),
 	);
 
-/** Use of one item over some days, by its lines in usage.csv; in whole pieces where it is counted so. */
+/** Days over which use is asked: their rounds, and the kits used on them. */
+export interface OverDays {
+	readonly rounds: Figure<RoundsOfDay[]>;
+	readonly days: readonly UsedDay[];
+}
+
+/** Use of one item over some days, by its lines in usage.csv and as a piece for single use; in whole pieces where it is counted so. */
 export function itemOver(
 	unit: UnitFigures,
 	item: string,
-	days: Figure<RoundsOfDay[]>,
+	over: OverDays,
 	confidence: Figure,
 ): Pair {
-	const { expected, setAside } = useOver(useOfItem(unit, item, days), confidence);
+	const byLines = useOver(useOfItem(unit, item, over.rounds), confidence);
+	const single = useOfSingleUse(unit, item, over.days);
+	const { expected, setAside } = single ? bothWays(byLines, useOver(single, confidence)) : byLines;
 	const row = itemsByName(unit.read.tables.items).get(item);
 	const parts = setAside.outcome.ok && !Number.isInteger(setAside.outcome.value);
 	const counted = row !== undefined && parts && isCounted(row.value.measure);
 	return { expected, setAside: counted ? derive(wholePieces, { use: setAside }) : setAside };
 }
+
+/** By lines and for single use together. */
+function bothWays(byLines: Pair, single: Pair): Pair {
+	const both = (part: keyof Pair) =>
+		derive(useBothWays, {
+			parts: gather(say`Use`, usageUnit, { lines: byLines[part], single: single[part] }),
+		});
+	return { expected: both("expected"), setAside: both("setAside") };
+}
+
+const useBothWays = total("use_both_ways", say`Use`, usageUnit);
 
 /** What the use of one item follows from. */
 export function useOfItem(
@@ -50,12 +78,12 @@ export function useOfItem(
 }
 
 /** Mean use of one item over some days. */
-export function expectedOfItem(
-	unit: UnitFigures,
-	item: string,
-	days: Figure<RoundsOfDay[]>,
-): Figure {
-	return derive(useExpected, useOfItem(unit, item, days));
+export function expectedOfItem(unit: UnitFigures, item: string, over: OverDays): Figure {
+	const lines = derive(useExpected, useOfItem(unit, item, over.rounds));
+	const single = useOfSingleUse(unit, item, over.days);
+	if (!single) return lines;
+	const parts = { lines, single: derive(useExpected, single) };
+	return derive(useBothWays, { parts: gather(say`Use`, usageUnit, parts) });
 }
 
 /** The row of each item; the first, where one is listed twice. */
@@ -146,13 +174,14 @@ function ratesOfLines(unit: UnitFigures, usage: Figure<readonly UsageRow[]>): Fi
 	return derive(ratesOfItem, {
 		usage,
 		workers: unit.read.settings.workers_per_round,
+		loads: unit.loads,
 		piecesInKits: byPiece ? unit.piecesInKits : noPieces(unit),
 	});
 }
 
 function useOf(unit: UnitFigures, rates: Figure<Rates>, days: Figure<RoundsOfDay[]>): UseFigures {
 	const descaleEvery = unit.read.settings.descale_every_rounds;
-	return { rates, days, kitsInLoad: unit.kitsInLoad, descaleEvery };
+	return { rates, days, loads: unit.loads, descaleEvery };
 }
 
 function useOver(use: UseFigures, confidence: Figure): Pair {

@@ -2,6 +2,7 @@ import { calculation, derive, type Figure, nameFigure } from "../../calculation.
 import { type Counts, once } from "../../counts/counts.ts";
 import { expectedOf } from "../../counts/expectedOf.ts";
 import { setAsideOf } from "../../counts/setAsideOf.ts";
+import { valueIn } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { type BoilPolicy, policyKept } from "../../water/boilPolicy.ts";
@@ -9,6 +10,8 @@ import { type LoadsBoiled, loadsForEveryRound, loadsStanding } from "../../water
 import { roundsByDate } from "../byDate.ts";
 import type { CountFigures, Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
+import { noNeed } from "../methods/noNeed.ts";
+import { roundsBy } from "../rounds/loadsOn.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { hearthFigures, minutesOfLoad } from "./hearthFigures.ts";
 import { stoveFigures } from "./stoveFigures.ts";
@@ -50,13 +53,10 @@ export interface BoiledLoads {
 
 /** Boiled once a kit waits, each load that comes is boiled; otherwise it goes by the rounds, or by what stands ready. */
 export function boiledLoads(unit: UnitFigures, days: readonly DayFigures[]): BoiledLoads {
+	const none = noNeed("loads_boiled", { label, unit: say`loads` }, unit.treated);
+	const each = ({ loads }: CountFigures) => loads.chlorine ?? none;
 	const { policy, boiled } = loadsOf(unit, days);
-	if (!boiled)
-		return {
-			isBeforehand: false,
-			onDay: (_, counts) => counts.loads,
-			inPeriod: (counts) => counts.loads,
-		};
+	if (!boiled) return { isBeforehand: false, onDay: (_, counts) => each(counts), inPeriod: each };
 	const confidence = unit.read.settings.plan_confidence;
 	const pair = (counts: Figure<Counts>): Pair => ({
 		expected: derive(expected, { counts }),
@@ -92,9 +92,12 @@ function loadsOf(unit: UnitFigures, days: readonly DayFigures[]): Loads {
 	const { boil_for, plan_confidence } = unit.read.settings;
 	if (!boil_for.outcome.ok) return { policy: undefined, boiled: boil_for as Figure<never> };
 	const policy = policyKept(boil_for.outcome.value, unit.afterEachUse);
+	const soak = valueIn(unit.loads)?.find(({ method }) => method === "chlorine");
+	// Where no piece goes into chlorine nothing is rinsed, whatever the policy.
+	if (unit.loads.outcome.ok && !soak) return { policy, boiled: undefined };
 	if (policy === "after_use") return { policy, boiled: undefined };
 	const prepared = {
-		days: roundsByDate(days),
+		days: roundsByDate(days.map((day) => ({ ...day, rounds: roundsBy(soak, day.rounds) }))),
 		confidence: plan_confidence,
 		kitsInService: unit.kitsInService,
 		kitsInLoad: unit.kitsInLoad,

@@ -1,5 +1,5 @@
 import { derive, type Figure, listOf } from "../../calculation.ts";
-import { answer } from "../../outcome.ts";
+import { answer, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import type { WaterNeed } from "../../water/batch.ts";
 import { boilingSchedule, type Schedule } from "../../water/boilingSchedule.ts";
@@ -33,12 +33,17 @@ export function firesOfPlan(unit: UnitFigures, plans: readonly RoundPlan[]): () 
 	};
 }
 
+/** Whether rounds rinse with boiled water: some piece goes into chlorine, or that is not known. */
+function isRinsed({ loads }: UnitFigures): boolean {
+	return valueIn(loads)?.some(({ method }) => method === "chlorine") ?? true;
+}
+
 function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan {
 	const stove = stoveFigures(unit.read);
 	const [first] = plans;
 	const needs: WaterNeed[] = [];
 	const known: Record<string, Figure<WaterNeed>> = {};
-	const rounds = plans.map((round): RoundWater => {
+	const rounds = (isRinsed(unit) ? plans : []).map((round): RoundWater => {
 		const water = roundBoiling(unit.read, stove, round, (first ?? round).date);
 		const { outcome } = water.need;
 		if (!outcome.ok) return { ...water, round, index: undefined };

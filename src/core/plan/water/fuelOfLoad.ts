@@ -1,8 +1,9 @@
-import { derive, type Figure, nameFigure } from "../../calculation.ts";
+import { derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import { countTimes } from "../../countTimes.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
+import { total } from "../../total.ts";
 import { boilingOfRound } from "../../water/boilingOfRound.ts";
 import type { Pair } from "../countFigures.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
@@ -31,12 +32,25 @@ export function fuelOfLoad({ settings }: ReadWorkbook, stove: StoveFigures): Fig
 	return fuelOfBoiling(stove, boiling);
 }
 
-/** Fuel of a day: for the loads of water expected, and for those set aside. */
-export function fuelCells(each: Figure, { mjPerKg }: StoveFigures, { expected, setAside }: Pair) {
+const ofAll = total("fuel_of_all_loads", say`Fuel`, say`kg or kWh`);
+
+/** Fuel of a day: for the loads expected, and for those set aside. @param parts loads that take as much fuel each */
+export function fuelCells(
+	{ mjPerKg }: StoveFigures,
+	parts: readonly { readonly each: Figure; readonly loads: Pair }[],
+) {
+	const over = (part: keyof Pair) => {
+		const each = parts.map((of) => derive(fuel, { count: of.loads[part], each: of.each }));
+		const [only] = each;
+		if (only && each.length === 1) return only;
+		return derive(ofAll, {
+			parts: gather(say`Fuel`, say`kg or kWh`, Object.fromEntries(each.entries())),
+		});
+	};
 	const isElectric = mjPerKg.outcome.ok && mjPerKg.outcome.value === null;
 	return {
-		fuel_expected: derive(fuel, { count: expected, each }),
-		fuel_set_aside: derive(fuel, { count: setAside, each }),
+		fuel_expected: over("expected"),
+		fuel_set_aside: over("setAside"),
 		fuel_measure: nameFigure(say`Measured in`, isElectric ? "kWh" : "kg"),
 	};
 }

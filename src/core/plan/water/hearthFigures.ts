@@ -1,4 +1,5 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
+import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { definition } from "../../sources.ts";
@@ -81,5 +82,7 @@ export function minutesOfLoad({ read }: UnitFigures): Figure {
 export function minutesKitsWait(unit: UnitFigures): Figure | undefined {
 	const { boil_for } = unit.read.settings;
 	if (!boil_for.outcome.ok) return boil_for as Figure<never>;
-	return boil_for.outcome.value === "after_use" ? minutesOfLoad(unit) : undefined;
+	// Water in which pieces are boiled need not cool: its fire is a step of the round.
+	const isRinsed = valueIn(unit.loads)?.some(({ method }) => method === "chlorine") ?? true;
+	return isRinsed && boil_for.outcome.value === "after_use" ? minutesOfLoad(unit) : undefined;
 }

@@ -26,7 +26,7 @@ const loadsOfRound = fromSteps(
 	"loads_of_round",
 	say`Loads of the round, set aside`,
 	say`loads`,
-	loadsOf,
+	(steps) => loadsOf(steps, "chlorine"),
 	2,
 );
 
@@ -47,9 +47,33 @@ function fromSteps(
 		example: {
 			inputs: {
 				steps: [
-					{ step: "wash", startsAt: 420, endsAt: 450, handsOn: "yes", kits: 5, load: 0 },
-					{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 3, load: 1 },
-					{ step: "soak", startsAt: 470, endsAt: 490, handsOn: "no", kits: 2, load: 2 },
+					{
+						step: "wash",
+						startsAt: 420,
+						endsAt: 450,
+						handsOn: "yes",
+						kits: 5,
+						load: 0,
+						method: null,
+					},
+					{
+						step: "soak",
+						startsAt: 450,
+						endsAt: 470,
+						handsOn: "no",
+						kits: 3,
+						load: 1,
+						method: "chlorine",
+					},
+					{
+						step: "soak",
+						startsAt: 470,
+						endsAt: 490,
+						handsOn: "no",
+						kits: 2,
+						load: 2,
+						method: "chlorine",
+					},
 				],
 			},
 			result: ofExample,
@@ -81,8 +105,24 @@ const needOfRound = calculation<
 	example: {
 		inputs: {
 			steps: [
-				{ step: "soak", startsAt: 450, endsAt: 470, handsOn: "no", kits: 3, load: 1 },
-				{ step: "rinse", startsAt: 470, endsAt: 480, handsOn: "yes", kits: 3, load: 1 },
+				{
+					step: "soak",
+					startsAt: 450,
+					endsAt: 470,
+					handsOn: "no",
+					kits: 3,
+					load: 1,
+					method: "chlorine",
+				},
+				{
+					step: "rinse",
+					startsAt: 470,
+					endsAt: 480,
+					handsOn: "yes",
+					kits: 3,
+					load: 1,
+					method: "chlorine",
+				},
 			],
 			boiling: example,
 			midnight: 1440,

@@ -9,8 +9,9 @@ import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
 import { roundsByDate } from "../byDate.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
-import type { Pair } from "../countFigures.ts";
+import type { LoadsByMethod, Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
+import { pieceFire } from "../methods/pieceFire.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { fuelCells, fuelOfLoad } from "./fuelOfLoad.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
@@ -78,8 +79,10 @@ const wardTotal = calculation<{ litres: readonly number[] }, number>({
 
 interface WaterDay {
 	readonly day: DayFigures;
-	/** Loads of water boiled on it. */
+	/** Loads of rinse water boiled on it. */
 	readonly loads: Pair;
+	/** Loads of each method that come. */
+	readonly ofMethods: LoadsByMethod<Pair>;
 }
 
 /** Water and fuel that loads boiled beforehand take are as many as those loads, not as the loads that come. */
@@ -95,16 +98,17 @@ const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rates>({
 	},
 	example: {
 		inputs: {
-			rates: { perDay: 8, perRound: 15.5, perLoad: 30, perKit: [0], perDescale: 5 },
+			rates: { perDay: 8, perRound: 15.5, perLoad: [30, 6], perKit: [0], perDescale: 5 },
 			loads: 3,
 		},
-		result: { perDay: 98, perRound: 15.5, perLoad: 0, perKit: [0], perDescale: 5 },
+		result: { perDay: 98, perRound: 15.5, perLoad: [0, 6], perKit: [0], perDescale: 5 },
 		within: 0,
 	},
 	compute: ({ rates, loads }) => ({
 		...rates,
-		perDay: rates.perDay + loads * rates.perLoad,
-		perLoad: 0,
+		perDay: rates.perDay + loads * (rates.perLoad[0] ?? 0),
+		// The soak comes first of the methods.
+		perLoad: rates.perLoad.map((use, i) => (i === 0 ? 0 : use)),
 	}),
 });
 
@@ -128,6 +132,11 @@ export function waterTable(
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
 		litresOnFire: derive(onFire, { potLitres: settings.pot_litres, pots: potsAtOnce(settings) }),
+		loads: unit.loads,
+		boilLitres: settings.disinfect_boil_litres,
+		boilMinutes: settings.disinfect_boil_minutes,
+		steamLitres: settings.steam_litres,
+		steamMinutes: settings.steam_minutes,
 		netKw: stove.netKw,
 		holdMinutes: stove.holdMinutes,
 		descaleBathLitres: settings.descale_fill_litres,
@@ -140,11 +149,24 @@ export function waterTable(
 	);
 	return onDemand(waterSheet, () => {
 		const fuel = fuelOfLoad(unit.read, stove);
-		return days.map(({ day, loads }) => {
+		const pieces = (["boiling", "steam"] as const).map((method) => ({
+			method,
+			each: pieceFire(unit.read, method).fuel,
+		}));
+		return days.map(({ day, loads, ofMethods }) => {
 			const ratesFor = (boiled: Figure) =>
 				isBeforehand ? derive(boiledBeforehand, { rates, loads: boiled }) : rates;
 			const of = { expected: ratesFor(loads.expected), setAside: ratesFor(loads.setAside) };
-			return { ...rowOf(unit, day, of, sources), ...fuelCells(fuel, stove, loads) };
+			return {
+				...rowOf(unit, day, of, sources),
+				...fuelCells(stove, [
+					...(ofMethods.chlorine ? [{ each: fuel, loads }] : []),
+					...pieces.flatMap(({ method, each }) => {
+						const made = ofMethods[method];
+						return made ? [{ each, loads: made }] : [];
+					}),
+				]),
+			};
 		});
 	});
 }
@@ -172,7 +194,7 @@ function rowOf(
 	const { settings } = unit.read;
 	const use = {
 		days: roundsByDate([day]),
-		kitsInLoad: unit.kitsInLoad,
+		loads: unit.loads,
 		descaleEvery: settings.descale_every_rounds,
 	};
 	const litres = derive(useSetAside, {

@@ -1,4 +1,4 @@
-import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
+import { isAsked, isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import type { OwnPage, View } from "../../page.ts";
@@ -6,7 +6,7 @@ import type { State } from "../../state/store.ts";
 import { beginTitle } from "./beginTitle.ts";
 import { type EntryLine, entryLine } from "./entryLine.ts";
 import { firstAnswer, missingEntries, missingWords } from "./firstAnswer.ts";
-import { type ShownEntry, shownEntries } from "./shownEntries.ts";
+import { askedEntries, type ShownEntry, shownEntries } from "./shownEntries.ts";
 
 /** From an empty workbook to a plan: the few things that it needs, one field each, written into the ordinary sheets. */
 export const beginPage: OwnPage = {
@@ -30,7 +30,8 @@ export const beginPage: OwnPage = {
 		function goOn(entry: ShownEntry): void {
 			const { workbook } = store.state;
 			const at = shownEntries.indexOf(entry);
-			const isOpen = (line: EntryLine) => !isGiven(line.entry, workbook);
+			const isOpen = (line: EntryLine) =>
+				isAsked(line.entry, workbook) && !isGiven(line.entry, workbook);
 			const next = lines.slice(at + 1).find(isOpen) ?? lines.find(isOpen);
 			(next?.control ?? document.getElementById("begin-open"))?.focus();
 		}
@@ -70,7 +71,8 @@ export const beginPage: OwnPage = {
 
 function beginHeadline(state: State): string {
 	const missing = missingEntries(state).length;
-	if (missing > 1) return say`Ten entries to the first plan: ${missing} are still missing`;
-	if (missing === 1) return say`Ten entries to the first plan: one is still missing`;
+	const asked = askedEntries(state.workbook).length;
+	if (missing > 1) return say`${asked} entries to the first plan: ${missing} are still missing`;
+	if (missing === 1) return say`${asked} entries to the first plan: one is still missing`;
 	return state.plan.made ? say`The first plan is ready` : say`The plan waits for something else`;
 }

@@ -1,8 +1,13 @@
-import { isGiven } from "../../../core/edit/begin/beginEntry.ts";
+import { methodEntry } from "../../../core/edit/begin/beginEntries.ts";
+import { isAsked, isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { TAKEN } from "../../../core/edit/begin/stepsEntry.ts";
+import { methods } from "../../../core/methods/method.ts";
 import { say } from "../../../core/say.ts";
+import { settings } from "../../../core/sheets/settings.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el, fill } from "../../dom/el.ts";
+import { shownWord } from "../../format/choiceWords.ts";
+import { levelWords } from "../../format/levelWords.ts";
 import { entryField } from "../store/entryField.ts";
 import { proposalTable } from "./proposalTable.ts";
 import type { ShownEntry } from "./shownEntries.ts";
@@ -25,7 +30,15 @@ export interface LineEvents {
 }
 
 export function entryLine(entry: ShownEntry, events: LineEvents): EntryLine {
-	return entry.control === "proposal" ? proposalLine(entry, events) : fieldLine(entry, events);
+	const line =
+		entry.control === "proposal" ? proposalLine(entry, events) : fieldLine(entry, events);
+	return {
+		...line,
+		paint(workbook) {
+			line.element.hidden = !isAsked(entry, workbook);
+			line.paint(workbook);
+		},
+	};
 }
 
 function fieldLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine {
@@ -116,6 +129,37 @@ function paintMark(mark: HTMLElement, given: boolean): void {
 	mark.classList.toggle("given", given);
 }
 
+const methodShown: ShownEntry = { ...methodEntry, control: "choice" };
+
+/** By which method steps are proposed; and what it does, and does not do. */
+function methodChoice(enter: (text: string) => void) {
+	const select = el(
+		"select",
+		{ id: "begin-method" },
+		...methods.map((code) => el("option", { value: code }, shownWord(code))),
+	);
+	const level = el("p", { class: "begin-help" });
+	select.addEventListener("change", () => enter(select.value));
+	return {
+		element: el(
+			"div",
+			{},
+			el("label", { for: "begin-method" }, methodEntry.label),
+			" ",
+			select,
+			level,
+		),
+		/** @returns the method chosen */
+		paint(workbook: Workbook): string {
+			const text = methodEntry.read(workbook).toLowerCase();
+			const chosen = methods.find((code) => code === text) ?? settings.method.fallback;
+			select.value = chosen ?? "";
+			level.textContent = chosen ? levelWords([chosen]) : "";
+			return select.value;
+		},
+	};
+}
+
 function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine {
 	const control = el(
 		"button",
@@ -125,6 +169,8 @@ function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine
 	const said = el("p", { class: "begin-said", role: "status" });
 	const table = el("div", {});
 	let uses: UsesTable | undefined;
+	const method = methodChoice((text) => enter(methodShown, text));
+	let proposedFor: string | undefined;
 	const mark = el("span", { class: "begin-mark" });
 	control.addEventListener("click", () => {
 		enter(entry, [TAKEN, uses?.choice()].filter(Boolean).join(" "));
@@ -140,6 +186,7 @@ function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine
 				"div",
 				{ class: "entry-field" },
 				el("strong", { class: "begin-name" }, entry.label),
+				method.element,
 				control,
 				said,
 			),
@@ -152,11 +199,14 @@ function proposalLine(entry: ShownEntry, { enter, next }: LineEvents): EntryLine
 			control.hidden = text !== "";
 			said.textContent = text;
 			paintMark(mark, text !== "");
+			const chosen = method.paint(workbook);
+			method.element.hidden = text !== "";
 			if (text !== "") fill(table);
-			else if (table.childElementCount === 0) {
+			else if (proposedFor !== chosen) {
 				uses = usesTable(workbook);
 				fill(table, proposalTable(workbook), uses?.element);
 			}
+			proposedFor = text === "" ? chosen : undefined;
 		},
 	};
 }

@@ -10,20 +10,23 @@ import { problemList } from "../../sheet/problemList.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { planTitle } from "../week/planTitle.ts";
 import { weekHeadline } from "../week/weekHeadline.ts";
-import { type ShownEntry, shownEntries } from "./shownEntries.ts";
+import { askedEntries, type ShownEntry } from "./shownEntries.ts";
 import { whatNext } from "./whatNext.ts";
 
 /** Entries that are not given and for which nothing else stands in. */
 export function missingEntries({ workbook }: State): ShownEntry[] {
-	return shownEntries.filter((entry) => entry.blank === undefined && !isGiven(entry, workbook));
+	return askedEntries(workbook).filter(
+		(entry) => entry.blank === undefined && !isGiven(entry, workbook),
+	);
 }
 
 /** What is still missing after each entry, and what may stay blank, in a sentence or two. */
 export function missingWords(state: State): string {
 	const missing = missingEntries(state).map(({ label }) => label);
-	const blank = shownEntries
+	const blank = askedEntries(state.workbook)
 		.filter((entry) => entry.blank !== undefined && !isGiven(entry, state.workbook))
 		.map((entry) => `${entry.label} (${entry.blank})`);
 	return [
@@ -90,5 +93,10 @@ function amounts(state: State): string {
 		return row ? shownCell(weekTotalSheet.columns.set_aside, row.set_aside) : DASH;
 	};
 	const days = daysOf(state).length;
-	return say`To set aside for these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
+	const { treated } = waysOf(state);
+	if (!treated.has("chlorine"))
+		return say`To set aside for these ${days} days: ${total("boiled_litres")} L of water to boil or steam pieces, and no chlorine solution.`;
+	return treated.size > 1 && (treated.has("boiling") || treated.has("steam"))
+		? say`To set aside for these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled water, to rinse with and for pieces.`
+		: say`To set aside for these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
 }

@@ -7,7 +7,7 @@ import { shownPlain } from "../../format/shownNumber.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
 
 const { step, basis, minutes, hands_on } = stepsSheet.columns;
-const counted = { round: say`once a round`, kit: say`for each kit`, load: say`for each soak` };
+const counted = { round: say`once a round`, kit: say`for each kit`, load: say`for each load` };
 
 /** The proposed steps with their minutes and where they come from, to be read before they are taken. */
 export function proposalTable(workbook: Workbook): HTMLElement {
@@ -56,7 +56,7 @@ export function proposalTable(workbook: Workbook): HTMLElement {
 		el(
 			"p",
 			{ class: "source" },
-			say`Order and steps: common practice, no source; older handbooks soak before cleaning. Minutes: estimates, rather too long than too short. For the soak and the rinses:`,
+			say`Order and steps: common practice, no source; older handbooks soak before cleaning. Minutes: estimates, rather too long than too short. What has a source:`,
 		),
 		...sourced.map((source) => el("p", { class: "source" }, ...sourceWords(source))),
 	);

@@ -1,6 +1,7 @@
 import { beginEntries, filledEntries } from "../../../core/edit/begin/beginEntries.ts";
-import type { BeginEntry } from "../../../core/edit/begin/beginEntry.ts";
+import { type BeginEntry, isAsked } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
+import type { Workbook } from "../../../core/workbook.ts";
 import { shownDefault } from "../../format/shownDefault.ts";
 
 /** An entry as the page shows it. */
@@ -27,10 +28,15 @@ function shown(entry: BeginEntry): ShownEntry {
 	};
 }
 
+/** Those that are asked of this unit. */
+export function askedEntries(workbook: Workbook): readonly ShownEntry[] {
+	return shownEntries.filter((entry) => isAsked(entry, workbook));
+}
+
 /** What is filled in already stands after the births it is about. */
 const AFTER = "births_per_day";
 
-/** The ten things that a first plan needs, in the order in which a unit knows them, and what is filled in already. */
+/** The ten things at most that a first plan needs, in the order in which a unit knows them, and what is filled in already. */
 export const shownEntries: readonly ShownEntry[] = beginEntries
 	.flatMap((entry) => (entry.key === AFTER ? [entry, ...filledEntries] : [entry]))
 	.map((entry) => ({ ...shown(entry), isFilled: filledEntries.includes(entry) }));

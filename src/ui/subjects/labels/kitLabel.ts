@@ -1,7 +1,9 @@
+import type { Method } from "../../../core/methods/method.ts";
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
+import { levelWords } from "../../format/levelWords.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type { Printed } from "../../state/unitSetting.ts";
 import { useBy } from "./discardAt.ts";
@@ -11,6 +13,8 @@ export interface KitLabel {
 	readonly unit: string;
 	readonly kit: string;
 	readonly kind: string;
+	/** By what its pieces are disinfected; empty where that is not known. */
+	readonly methods: readonly Method[];
 	readonly readyLifeDays: Printed<number>;
 	/** Undefined leaves room to write. */
 	readonly done: IsoDate | undefined;
@@ -23,6 +27,7 @@ export function kitLabel({
 	unit,
 	kit,
 	kind,
+	methods,
 	readyLifeDays,
 	done,
 	isKnownReady,
@@ -37,6 +42,7 @@ export function kitLabel({
 		...(isKnownReady
 			? [el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`)]
 			: toTick()),
+		methods.length > 0 && el("p", { class: "label-small" }, levelWords(methods)),
 		labelLine(say`Done on`, done && shownDayAndYear(done)),
 		labelLine(say`USE BY`, until && shownDayAndYear(until)),
 		el("p", { class: "label-small" }, lifeWords(days), " ", readyLifeDays.why),

@@ -9,6 +9,7 @@ import { cautionList } from "../../sheet/cautionList.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { mixingCautions } from "../mixing/mixingCautions.ts";
 import { labelSheets, sheetsFor } from "./labelSheets.ts";
 import { labelsTitle } from "./labelsTitle.ts";
@@ -30,10 +31,10 @@ export const labelsPage: OwnPage = {
 class LabelsView implements View {
 	readonly file = labelsTitle.file;
 	readonly #around: Surroundings;
-	readonly #solutions = countField(1);
+	readonly #solutions: HTMLInputElement;
 	readonly #mix = el("select", {});
 	readonly #made = el("input", { type: "datetime-local" });
-	readonly #rinseSets = countField(1);
+	readonly #rinseSets: HTMLInputElement;
 	readonly #perKit = countField(1);
 	readonly #done = el("input", { type: "date" });
 	readonly #count = el("p", { class: "label-count", role: "status" });
@@ -41,6 +42,10 @@ class LabelsView implements View {
 
 	constructor(place: HTMLElement, around: Surroundings) {
 		this.#around = around;
+		// Where nothing is mixed or rinsed there is nothing to label; a person may still ask for it.
+		const { treated, isMixed } = waysOf(around.store.state);
+		this.#solutions = countField(isMixed ? 1 : 0);
+		this.#rinseSets = countField(treated.size === 0 || treated.has("chlorine") ? 1 : 0);
 		const print = el("button", { type: "button", class: "main" }, say`Print these labels`);
 		print.addEventListener("click", () => this.#print());
 		const form = el(

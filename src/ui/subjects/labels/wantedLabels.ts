@@ -1,5 +1,9 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
+import { valueIn } from "../../../core/outcome.ts";
+import { isSentAway, isSterile } from "../../../core/plan/methods/readyLifeDaysOf.ts";
+import { treatedKits } from "../../../core/plan/methods/treatedKits.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { mixingSheet } from "../../../core/sheets/mixing.ts";
@@ -52,7 +56,6 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 	const buckets = printedSetting(state, "rinse_buckets");
 	const belowC = printedSetting(state, "rinse_below_c");
 	const keepsHours = printedSetting(state, "boiled_water_hours");
-	const readyLifeDays = printedSetting(state, "ready_life_days");
 	const solution = () =>
 		solutionLabel({
 			unit,
@@ -67,7 +70,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 			rinseLabel(unit, buckets.value && i + 1, buckets, belowC, keepsHours),
 		);
 	const kits = () =>
-		kitsToLabel(state).map((row) => labelOfKit(row, { unit, readyLifeDays, done: wanted.done }));
+		kitsToLabel(state).map((row) => labelOfKit(state, row, { unit, done: wanted.done }));
 	return [
 		...times(wanted.solutions, () => [solution()]),
 		...times(wanted.rinseSets, rinse),
@@ -83,20 +86,30 @@ function madeFor(state: State): MadeFor {
 
 /** What a kit's label says follows from how it stands; where nothing is recorded, a person ticks it. */
 function labelOfKit(
+	state: State,
 	row: ComputedRow<typeof kitRegisterSheet>,
-	{ done, ...of }: Pick<KitLabel, "unit" | "readyLifeDays" | "done">,
+	{ done, unit }: Pick<KitLabel, "unit" | "done">,
 ): HTMLElement {
-	const named = { ...of, kit: wordIn(row.kit), kind: wordIn(row.kind) };
-	const state = wordIn(row.state);
-	if (state === "incomplete" || state === "in_repair" || isToReprocess(row))
+	const kind = wordIn(row.kind);
+	const named = { unit, kit: wordIn(row.kit), kind };
+	const stands = wordIn(row.state);
+	if (stands === "incomplete" || stands === "in_repair" || isToReprocess(row))
 		return setApartLabel({
 			...named,
-			state: state as SetApart["state"],
+			state: stands as SetApart["state"],
 			reason: wordIn(row.reason),
 		});
 	const isKnownReady = wordIn(row.recorded) === "yes";
 	const since = wordIn(row.ready_since) || undefined;
-	return kitLabel({ ...named, done: isKnownReady ? since : done, isKnownReady });
+	const treated = valueIn(treatedKits(readWorkbook(state.workbook), kind));
+	const sterile = treated && isSentAway(treated) && isSterile(treated);
+	return kitLabel({
+		...named,
+		methods: treated?.methods ?? [],
+		readyLifeDays: printedSetting(state, sterile ? "sterile_life_days" : "ready_life_days"),
+		done: isKnownReady ? since : done,
+		isKnownReady,
+	});
 }
 
 function isToReprocess(row: ComputedRow<typeof kitRegisterSheet>): boolean {

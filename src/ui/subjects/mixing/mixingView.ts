@@ -6,6 +6,7 @@ import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { mishapParts } from "./firstAidPage.ts";
 import { firstAidTitle } from "./firstAidTitle.ts";
 import { type Mix, mixesOfFirstDay, mixOfDays, remarkOn, whyNoMix } from "./mix.ts";
@@ -13,6 +14,7 @@ import { mixingRules, mixSteps } from "./mixSteps.ts";
 
 /** How to mix one preparation on the first day, in words, with a choice of containers. */
 export function mixingView(state: State): HTMLElement | undefined {
+	if (!waysOf(state).isMixed) return nothingMixed();
 	const date = wordIn(rowsOf(state.plan, mixingDaysSheet)[0]?.date);
 	if (date === "") return undefined;
 	const mixes = mixesOfFirstDay(state);
@@ -43,6 +45,20 @@ export function mixingView(state: State): HTMLElement | undefined {
 			say`Cold water, plastic, product into water: common practice, no source. The maker's instructions come first.`,
 		),
 		el("details", { class: "first-aid" }, el("summary", {}, firstAidTitle.title), mishapParts()),
+	);
+}
+
+/** Where no piece goes into chlorine. */
+function nothingMixed(): HTMLElement {
+	return el(
+		"section",
+		{ class: "mix" },
+		el("h2", {}, say`Rounds mix no solution`),
+		el(
+			"p",
+			{},
+			say`No piece of a kit goes into chlorine, and none is made for wiping, so there is nothing to mix. What is made for the ward besides stands under its own heading.`,
+		),
 	);
 }
 

@@ -1,17 +1,20 @@
+import { loadMethods } from "../../../core/methods/method.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { isStep, soakStep } from "../../../core/rounds/soakStep.ts";
+import type { Step } from "../../../core/rounds/step.ts";
 import { DESCALE_STEP, RINSE_STEP } from "../../../core/rounds/timedSteps.ts";
 import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
+import { shownWord } from "../../format/choiceWords.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 
 /** What a step is, where that matters for safety or for the clock. */
-export type StepSort = "work" | "wait" | "soak" | "descale" | "rinse";
+export type StepSort = "work" | "wait" | "soak" | "hold" | "descale" | "rinse";
 
 export interface ShownStep {
 	readonly step: string;
@@ -22,12 +25,16 @@ export interface ShownStep {
 	readonly people: number;
 	/** Whether chlorine is opened in it; known where a kit goes alone. */
 	readonly opensChlorine?: boolean;
+	/** The method that the step belongs to, in words; "" for work that is the same for all. */
+	readonly method: string;
 }
 
 export interface ShownRound {
 	readonly name: string;
 	readonly kits: number;
 	readonly steps: readonly ShownStep[];
+	/** On what the round hangs, in words; "" where it surely runs. */
+	readonly onlyIf: string;
 	/** Why there are no steps, where there are none. */
 	readonly waitsFor: string;
 }
@@ -49,6 +56,7 @@ export function dayRounds(state: State, day: IsoDate): ShownRound[] {
 			name: wordIn(row.round),
 			kits: Math.max(before?.kits ?? 0, numberIn(row.kits) ?? 0),
 			steps: outcome?.ok ? [...(before?.steps ?? []), stepOf(row, sort, before)] : [],
+			onlyIf: wordIn(row.only_if),
 			waitsFor: outcome?.ok ? "" : (outcome?.problems[0]?.message ?? ""),
 		});
 	}
@@ -71,6 +79,7 @@ function stepOf(row: Row, sort: (row: Row) => StepSort, before: ShownRound | und
 		startsAt,
 		endsAt: notBefore(minutesOf(wordIn(row.ends)), startsAt),
 		people: numberIn(row.people) ?? 0,
+		method: shownWord(wordIn(row.method)),
 	};
 }
 
@@ -86,17 +95,38 @@ function minutesOf(clock: string): number {
 
 function sorter(state: State): (row: Row) => StepSort {
 	const { rows } = readTable(stepsSheet, state.workbook.tables[stepsSheet.file]);
-	const soak = soakStep(
+	const holds = holdsOf(
+		state,
 		rows.map(({ value }) => value),
-		unitSetting(state, "soak_minutes"),
 	);
-	return (row) => sortOf(wordIn(row.step), wordIn(row.hands_on) === "yes", soak);
+	return (row) =>
+		sortOf(wordIn(row.step), wordIn(row.hands_on) === "yes", wordIn(row.method), holds);
 }
 
-/** @param soak name of the step that is the soak, as the list of steps has it */
-export function sortOf(step: string, handsOn: boolean, soak: string | undefined): StepSort {
+/** Names of the steps during which each method does its work, as the list of steps has them. */
+export type Holds = Readonly<Partial<Record<string, string>>>;
+
+export function holdsOf(state: State, steps: readonly Step[]): Holds {
+	const shortest = {
+		chlorine: unitSetting(state, "soak_minutes"),
+		boiling: unitSetting(state, "disinfect_boil_minutes"),
+		steam: unitSetting(state, "steam_minutes"),
+	};
+	return Object.fromEntries(
+		loadMethods.map((method) => [
+			method,
+			soakStep(
+				steps.filter((step) => !step.method || step.method === method),
+				shortest[method],
+			),
+		]),
+	);
+}
+
+/** @param method of the load that the step belongs to, as files have it; "" for none */
+export function sortOf(step: string, handsOn: boolean, method: string, holds: Holds): StepSort {
 	if (step === DESCALE_STEP) return "descale";
 	if (step === RINSE_STEP) return "rinse";
-	if (isStep(step, soak)) return "soak";
+	if (isStep(step, holds[method])) return method === "chlorine" ? "soak" : "hold";
 	return handsOn ? "work" : "wait";
 }

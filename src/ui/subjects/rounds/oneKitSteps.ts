@@ -1,13 +1,15 @@
+import { loadMethods } from "../../../core/methods/method.ts";
 import { problemsOf } from "../../../core/outcome.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { mixingSteps, withMixingLast } from "../../../core/rounds/mixingSteps.ts";
-import { soakStep } from "../../../core/rounds/soakStep.ts";
 import { timedSteps } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
+import { shownWord } from "../../format/choiceWords.ts";
 import type { State } from "../../state/store.ts";
-import { settingOutcome, unitSetting } from "../../state/unitSetting.ts";
-import { type ShownRound, sortOf } from "./dayRounds.ts";
+import { settingOutcome } from "../../state/unitSetting.ts";
+import { waysOf } from "../../state/waysOf.ts";
+import { holdsOf, type ShownRound, sortOf } from "./dayRounds.ts";
 
 const ONE_KIT = say`One kit, as it comes`;
 
@@ -18,30 +20,38 @@ export function oneKitSteps(state: State): ShownRound {
 	const waitsFor =
 		[...badRows.flatMap(({ problems }) => problems), ...problemsOf(outcome)][0]?.message ??
 		(rows.length === 0 ? say`the steps of a round` : "");
-	if (waitsFor !== "" || !outcome.ok) return { name: ONE_KIT, kits: 1, steps: [], waitsFor };
+	if (waitsFor !== "" || !outcome.ok)
+		return { name: ONE_KIT, kits: 1, steps: [], onlyIf: "", waitsFor };
 	const steps = rows.map(({ value }) => value);
 	const workers = outcome.value;
-	const soak = soakStep(steps, unitSetting(state, "soak_minutes"));
-	const timed = timedSteps(withMixingLast(steps), {
+	const { treated } = waysOf(state);
+	const loads = loadMethods
+		.filter((method) => treated.has(method))
+		.map((method) => ({ method, kits: 1 }));
+	const done = steps.filter(({ method }) => !method || treated.has(method));
+	const holds = holdsOf(state, done);
+	const timed = timedSteps(withMixingLast(done), {
 		start: 0,
 		kits: 1,
 		workers,
-		kitsInLoad: 1,
+		loads,
 		descale: null,
 		settleMinutes: 0,
 	});
-	const [mixing] = mixingSteps(steps);
+	const [mixing] = mixingSteps(done);
 	return {
 		name: ONE_KIT,
 		kits: 1,
+		onlyIf: "",
 		waitsFor,
-		steps: timed.map(({ step, startsAt, endsAt, handsOn }) => ({
+		steps: timed.map(({ step, startsAt, endsAt, handsOn, method }) => ({
 			step,
-			sort: sortOf(step, handsOn === "yes", soak),
+			sort: sortOf(step, handsOn === "yes", method ?? "", holds),
 			startsAt,
 			endsAt,
 			people: handsOn === "yes" ? workers : 0,
 			opensChlorine: step === mixing?.step,
+			method: shownWord(method ?? ""),
 		})),
 	};
 }

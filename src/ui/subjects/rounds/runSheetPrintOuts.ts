@@ -3,6 +3,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
+import { levelWords } from "../../format/levelWords.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
@@ -12,6 +13,7 @@ import { printedFoot } from "../../print/printedHead.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { pourAwayWords } from "../mixing/mixSteps.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { chosenDay } from "./chosenDay.ts";
@@ -92,13 +94,15 @@ function page(state: State, head: readonly Child[], rounds: readonly HTMLElement
 			),
 			...rounds,
 		),
+		el("p", { class: "hint" }, levelWords(waysOf(state).treated)),
 		cautionList([...dayCautions, pourAwayWords(printedSetting(state, "pour_away"))]),
 		...printedFoot(),
 	);
 }
 
 function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): HTMLElement {
-	const { name, kits, steps, waitsFor } = round;
+	const { name, kits, steps, onlyIf, waitsFor } = round;
+	const ways = new Set(steps.map(({ method }) => method).filter(Boolean));
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
 	const span = day === undefined ? say`${plain(end)} minutes` : roundSpan(start, end, day);
@@ -107,7 +111,7 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 	const rows = steps.flatMap((step, at) => [
 		steps[at - 1]?.sort === "rinse" && cautionRow(VINEGAR),
 		day === undefined && step === afterVinegar && whereDescaled(state),
-		stepRow(state, step, day),
+		stepRow(state, step, day, ways.size > 1),
 	]);
 	return el(
 		"tbody",
@@ -129,6 +133,7 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 						)),
 				" ",
 				el("span", { class: "line-to-write" }),
+				onlyIf !== "" && el("span", { class: "unit" }, " ", say`Only if: ${onlyIf}.`),
 			),
 		),
 		...rows,
@@ -152,13 +157,20 @@ function whereDescaled(state: State): HTMLElement | false {
 	);
 }
 
-function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLElement {
+/** @param sayMethod where the round has several */
+function stepRow(
+	state: State,
+	step: ShownStep,
+	day: IsoDate | undefined,
+	sayMethod: boolean,
+): HTMLElement {
 	const { startsAt, endsAt, sort } = step;
 	const span =
 		day === undefined
 			? `${plain(startsAt)}–${plain(endsAt)} min`
 			: `${roundClock(startsAt, day)}–${roundClock(endsAt, day)}`;
 	const soak = sort === "soak";
+	const held = sort === "hold";
 	const shortest = printedSetting(state, "soak_minutes");
 	const least = shortest.value === undefined ? TO_WRITE : plain(shortest.value);
 	return el(
@@ -168,12 +180,21 @@ function stepRow(state: State, step: ShownStep, day: IsoDate | undefined): HTMLE
 		el(
 			"td",
 			{},
-			soak ? el("strong", {}, step.step) : step.step,
+			soak || held ? el("strong", {}, step.step) : step.step,
+			sayMethod && step.method !== "" && el("span", { class: "unit" }, ` (${step.method})`),
 			soak && shortest.why !== "" && el("span", { class: "unit" }, " ", shortest.why),
 			sort === "wait" && el("span", { class: "unit" }, " ", say`(waiting)`),
 		),
 		el("td", { class: "run-box" }, el("span", { class: "box-to-tick" })),
-		el("td", { class: "run-really" }, soak ? say`in ___:___ out ___:___ (≥ ${least} min)` : ""),
+		el(
+			"td",
+			{ class: "run-really" },
+			soak
+				? say`in ___:___ out ___:___ (≥ ${least} min)`
+				: held
+					? say`from ___:___ to ___:___ (≥ ${plain(endsAt - startsAt)} min)`
+					: "",
+		),
 		el("td", {}),
 	);
 }

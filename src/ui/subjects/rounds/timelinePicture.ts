@@ -9,7 +9,7 @@ export interface TimelineBar {
 	/** Minutes from the start of its round. */
 	readonly from: number;
 	readonly to: number;
-	readonly sort: "work" | "wait" | "soak" | "descale" | "rinse";
+	readonly sort: "work" | "wait" | "soak" | "hold" | "descale" | "rinse";
 	readonly number: number;
 	/** Stands over the bar, only where the clock or safety hangs on it: the longest of these for which there is room. */
 	readonly labels: readonly string[];
@@ -65,7 +65,7 @@ export function timelinePicture(bars: readonly TimelineBar[], width: number): SV
 				tickFormat: shownPlain,
 			}),
 			marksOf(solid, "bar-work"),
-			marksOf(({ sort }) => sort === "wait", "bar-wait", "url(#hatch-wait)"),
+			marksOf(({ sort }) => sort === "wait" || sort === "hold", "bar-wait", "url(#hatch-wait)"),
 			marksOf(({ sort }) => sort === "soak", "bar-soak", "url(#hatch-wait)"),
 			marksOf(({ sort }) => sort === "descale", "bar-descale", "url(#dots-vinegar)"),
 			numbers(

@@ -15,6 +15,7 @@ import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
 import { problemsAt } from "../../sheet/problemsAt.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { birthsOfDays } from "./birthsOfDays.ts";
 import { type WeekRow, weekFigure } from "./weekFigure.ts";
 import { type WeekMeasure, weekMeasures } from "./weekMeasures.ts";
@@ -38,6 +39,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 	const totals = totalsOf(state);
 	const isOneOfMany = all.length > days.length;
 	const week = isOneOfMany ? rowsOf(state.plan, weekPlanSheet)[at] : undefined;
+	const measures = measuresShown(state);
 	const births = birthsOfDays(state);
 	const problems = problemsAt(state.plan.problems, birthsSheet.file);
 	const dayColumns = days.map((date): GridColumn => {
@@ -114,13 +116,13 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 				width: TOTAL_PX,
 			},
 		],
-		rowCount: weekMeasures.length,
+		rowCount: measures.length,
 		fixedColumns: 1,
 		headerHeight: HEADER_PX,
 		rowHeight: () => ROW_PX,
-		endsGroup: (row) => weekMeasures[row]?.group !== weekMeasures[row + 1]?.group,
+		endsGroup: (row) => measures[row]?.group !== measures[row + 1]?.group,
 		cell(row, column) {
-			const measure = weekMeasures[row];
+			const measure = measures[row];
 			if (!measure) return { kind: "label", text: "" };
 			if (column === 0) return labelCell(measure, rows[0], totals);
 			if (isOneOfMany && column === days.length + 1) return weekCell(week, measure);
@@ -151,6 +153,20 @@ function weekCell(week: WeekRow | undefined, measure: WeekMeasure): GridCell {
 			: {}),
 		figures: [large, small].filter(isThere),
 	};
+}
+
+/** Without those that no piece's method takes any of. */
+function measuresShown(state: State): readonly WeekMeasure[] {
+	const { treated, isMixed } = waysOf(state);
+	if (treated.size === 0) return weekMeasures;
+	const rinsed = treated.has("chlorine");
+	const boiled = rinsed || treated.has("boiling") || treated.has("steam");
+	const isTaken = ({ total }: WeekMeasure) => {
+		if (total === "solution_litres" || total === "chlorine") return isMixed;
+		if (total === "boiled_buckets") return rinsed;
+		return total !== "boiled_litres" || boiled;
+	};
+	return weekMeasures.filter(isTaken);
 }
 
 function labelCell(

@@ -11,6 +11,7 @@ const pieces = (kits: string[], kinds: string[], wanted: (kind: string) => boole
 		readTable(kitsSheet, tableOf(["kit,kind,status,ready_since,note", ...kits].join("\n"))),
 		readTable(kindsSheet, tableOf(["kind,piece,count", ...kinds].join("\n"))),
 		wanted,
+		({ piece }) => piece !== "thrown away",
 	).outcome;
 
 const a = "A,bag set,in_service,,";
@@ -22,6 +23,7 @@ test.each([
 	["one kind", [a], bagSet, 5],
 	["the longest list of two", [a, b], [...bagSet, ...suction], 7],
 	["only kinds that are owned count", [a], [...bagSet, ...suction], 5],
+	["what is thrown away is not washed", [a], [...bagSet, "bag set,thrown away,4"], 5],
 	["no kit yet: the longest list", [], [...bagSet, ...suction], 7],
 ])("%s", (_what, kits, kinds, count) => {
 	expect(pieces(kits, kinds)).toEqual({ ok: true, value: count });

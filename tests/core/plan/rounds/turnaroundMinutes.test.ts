@@ -7,6 +7,7 @@ import {
 	turnaroundMinutes,
 } from "../../../../src/core/plan/rounds/turnaroundMinutes.ts";
 import { readTable } from "../../../../src/core/read/readTable.ts";
+import { soaks } from "../../../../src/core/rounds/loads.ts";
 import { roundMinutes } from "../../../../src/core/rounds/roundMinutes.ts";
 import { oneRound, type RoundsOfDay } from "../../../../src/core/rounds/roundsOfDay.ts";
 import type { Step } from "../../../../src/core/rounds/step.ts";
@@ -47,12 +48,14 @@ describe("minutes of a round", () => {
 		[4, 2, 1, 220],
 		[0, 1, 3, 40],
 	])("%d kits, %d people, %d kits a soak: %d", (kits, workers, kitsInLoad, minutes) => {
-		expect(answerOf(roundMinutes, { steps, kits, workers, kitsInLoad })).toBe(minutes);
+		expect(answerOf(roundMinutes, { steps, kits, workers, loads: soaks(kitsInLoad) })).toBe(
+			minutes,
+		);
 	});
 
 	test("without steps they are not known", () => {
 		expect(
-			refusalOf(roundMinutes, { steps: [], kits: 1, workers: 1, kitsInLoad: 3 }),
+			refusalOf(roundMinutes, { steps: [], kits: 1, workers: 1, loads: soaks(3) }),
 		).toMatchObject([{ code: "no-steps", file: "steps.csv" }]);
 	});
 });
@@ -109,7 +112,7 @@ describe("every round ends before the next begins", () => {
 	/** Rounds of one kit each, so long. */
 	const lasting = (minutes: number) => ({
 		minutes,
-		length: { perRound: 0, perKit: minutes, perLoad: 0, kitsInLoad: 1 },
+		length: { perRound: 0, perKit: minutes, loads: [] },
 		confidence: 0.95,
 		kitsInService: 1,
 	});

@@ -16,11 +16,13 @@ const step = (name: string, startsAt: number, endsAt: number, people: number): S
 	startsAt,
 	endsAt,
 	people,
+	method: "",
 });
 const round = (...steps: ShownStep[]): ShownRound => ({
 	name: "Night",
 	kits: 1,
 	steps,
+	onlyIf: "",
 	waitsFor: "",
 });
 
@@ -61,9 +63,12 @@ test("the list of steps keeps the order when a later round has a step more", () 
 });
 
 test("descaling, its rinse and the soak are told from other steps", () => {
-	expect(sortOf(DESCALE_STEP, false, "Soak")).toBe("descale");
-	expect(sortOf(RINSE_STEP, true, "Soak")).toBe("rinse");
-	expect(sortOf("Soak (load 2 of 3)", false, "Soak")).toBe("soak");
-	expect(sortOf("Dry", false, "Soak")).toBe("wait");
-	expect(sortOf("Wash", true, undefined)).toBe("work");
+	const holds = { chlorine: "Soak", boiling: "Boil" };
+	expect(sortOf(DESCALE_STEP, false, "", holds)).toBe("descale");
+	expect(sortOf(RINSE_STEP, true, "", holds)).toBe("rinse");
+	expect(sortOf("Soak (load 2 of 3)", false, "chlorine", holds)).toBe("soak");
+	expect(sortOf("Boil (load 2 of 3)", false, "boiling", holds)).toBe("hold");
+	expect(sortOf("Boil", false, "steam", holds)).toBe("wait");
+	expect(sortOf("Dry", false, "", holds)).toBe("wait");
+	expect(sortOf("Wash", true, "", {})).toBe("work");
 });

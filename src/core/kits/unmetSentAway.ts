@@ -1,0 +1,82 @@
+import { beyondEach } from "../counts/beyondEach.ts";
+import { DayClock, type HourShares } from "../rounds/dayClock.ts";
+import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { expiriesPerDay } from "./expiriesPerDay.ts";
+
+/** Everything that decides when kits that rounds send away are ready again. */
+export interface SentAway {
+	readonly kind: "sent_away";
+	/** Starts of the rounds of a day, minutes after midnight, earliest first. */
+	readonly starts: readonly number[];
+	/** From the start of the round that sends a kit away to its being ready. */
+	readonly turnaroundMinutes: number;
+	readonly usesPerDay: readonly number[];
+	readonly hourShares: HourShares;
+	/** Days a ready kit may be used; null where it never goes out of date. */
+	readonly readyLifeDays: number | null;
+}
+
+/**
+ * Uses that find no kit ready, of 1,000, where every round sends all kits that wait away
+ * and they come back after a fixed time, whatever rounds begin meanwhile.
+ *
+ * Between two returns the kits out of reach are those used since the start of the round
+ * that came back last, a Poisson count: the needs beyond the kits there are follow from
+ * its means at both ends (closed form, exact). Kits gone out of date are added as a
+ * Poisson count of even mean.
+ */
+export class UnmetSentAway {
+	readonly #plan: SentAway;
+	/** Mean uses out of reach at the beginning and the end of each stretch between returns. */
+	readonly #stretches: readonly (readonly [from: number, to: number])[];
+	readonly #uses: number;
+
+	constructor(plan: SentAway) {
+		this.#plan = plan;
+		const clock = new DayClock(plan.usesPerDay, plan.hourShares);
+		const end = plan.usesPerDay.length * MINUTES_PER_DAY;
+		this.#stretches = returns(plan).flatMap(({ start, back, next }) => {
+			const [from, to] = [Math.max(0, back), Math.min(end, next)];
+			return from < to ? [[clock.between(start, from), clock.between(start, to)] as const] : [];
+		});
+		this.#uses = clock.between(0, end);
+	}
+
+	/** With no uses at all, none is unmet. */
+	per1000(kits: number): number {
+		if (this.#uses === 0) return 0;
+		const more = awayOutOfDate(this.#plan, kits);
+		const beyond = (mean: number) => beyondEach(kits, mean + more)[kits] as number;
+		const unmet = this.#stretches.reduce((sum, [from, to]) => sum + beyond(to) - beyond(from), 0);
+		return (1000 * unmet) / this.#uses;
+	}
+}
+
+/** Mean uses that are out of reach at a minute of the plan. */
+export function usesAway(plan: SentAway, minute: number): number {
+	const last = returns(plan).findLast(({ back }) => back <= minute);
+	const clock = new DayClock(plan.usesPerDay, plan.hourShares);
+	return last ? clock.between(last.start, minute) : 0;
+}
+
+/** Mean number of kits out of reach because they went out of date: they leave with a round and come back with it. */
+export function awayOutOfDate(plan: SentAway, kits: number): number {
+	const { usesPerDay, readyLifeDays, turnaroundMinutes } = plan;
+	if (readyLifeDays === null) return 0;
+	const uses = usesPerDay.reduce((sum, each) => sum + each, 0) / usesPerDay.length;
+	const perDay = expiriesPerDay.compute({ kitsInService: kits, usesPerDay: uses, readyLifeDays });
+	return (Number(perDay) * turnaroundMinutes) / MINUTES_PER_DAY;
+}
+
+/** Every round whose kits come back within the plan or just before it, and when the next one's do. */
+function returns({ starts, turnaroundMinutes, usesPerDay }: SentAway) {
+	const daysBefore = Math.ceil(turnaroundMinutes / MINUTES_PER_DAY) + 1;
+	const all = Array.from({ length: daysBefore + usesPerDay.length + 1 }, (_, day) =>
+		starts.map((start) => start + (day - daysBefore) * MINUTES_PER_DAY),
+	).flat();
+	return all.slice(0, -1).map((start, i) => ({
+		start,
+		back: start + turnaroundMinutes,
+		next: (all[i + 1] as number) + turnaroundMinutes,
+	}));
+}
