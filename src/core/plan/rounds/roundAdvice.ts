@@ -131,10 +131,12 @@ function pastMidnight({ rounds }: PlanTables): Problem[] {
 }
 
 /** Vinegar must be gone before chlorine is opened; which step opens it, only the unit can say. */
-function mixingNotMarked({ steps, read }: UnitFigures): Problem[] {
+function mixingNotMarked({ steps, loads, read }: UnitFigures): Problem[] {
 	const list = valueIn(steps) ?? [];
 	const every = valueIn(read.settings.descale_every_rounds) ?? 0;
-	const soaks = list.some(({ basis, method }) => basis === "load" && method !== "boiling");
+	const soak = valueIn(loads)?.find(({ method }) => method === "chlorine");
+	const soaks =
+		soak && list.some(({ basis, method }) => basis === "load" && isDoneFor(soak, method));
 	if (every === 0 || !soaks || mixingSteps(list).length > 0) return [];
 	return [
 		advice(
