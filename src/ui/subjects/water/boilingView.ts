@@ -17,25 +17,34 @@ import { sourceWords } from "../../sheet/sourceWords.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { boilingRounds } from "./boilingRounds.ts";
 import { type Cooling, coolingOf } from "./coolingOf.ts";
 import { hearthBars } from "./hearthBars.ts";
 import { holdShown } from "./holdShown.ts";
+import { pieceFireWords } from "./pieceFireWords.ts";
 
 /** When to light the next fire, stove and pots through a day, how the water cools, and the rule on boiling with its disagreement. */
 export function boilingView(state: State, room: number): HTMLElement | undefined {
-	const cooling = coolingOf(state);
+	const pieces = pieceFireWords(state);
+	const { treated } = waysOf(state);
+	const isRinsed = treated.size === 0 || treated.has("chlorine");
+	const cooling = isRinsed ? coolingOf(state) : undefined;
 	const next = nextFireWords(state);
 	const bars = hearthBars(state);
-	if (unitSetting(state, "reprocessing") === "after_each_use") return afterEachUse(state);
-	if (!cooling && next === undefined) return undefined;
+	if (isRinsed && pieces.length === 0) {
+		if (unitSetting(state, "reprocessing") === "after_each_use") return afterEachUse(state);
+		if (!cooling && next === undefined) return undefined;
+	}
 	const late = state.plan.problems.filter(({ code }) => notInTimeCodes.includes(code));
 	return el(
 		"section",
 		{ class: "boil" },
 		next !== undefined && el("p", { class: "next" }, next),
+		!isRinsed && el("p", {}, say`No piece goes into chlorine, so no water is boiled for rinsing.`),
+		...pieces.map((words) => el("p", {}, words)),
 		...late.map(({ message }) => el("p", { class: "reason" }, message)),
-		policyWords(state),
+		isRinsed && policyWords(state),
 		bars.length > 0 &&
 			pictureFigure(
 				({ hearthPicture }) => hearthPicture(bars, pictureWidth(room)),
@@ -44,12 +53,12 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 			),
 		cooling &&
 			pictureFigure(
-				({ coolingPicture }) =>
+				(coolingPicture) =>
 					coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
 				say`Temperature of the boiled water as it cools, hour by hour.`,
 				...coolingWords(cooling),
 			),
-		holdWords(state),
+		isRinsed && holdWords(state),
 	);
 }
 

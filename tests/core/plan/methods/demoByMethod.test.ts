@@ -63,6 +63,11 @@ describe("by chlorine", () => {
 		expectWeek(plan, "boiled_buckets", LOADS * 3, 7 * 3);
 	});
 
+	test("boiled for each of 21 rounds, whether or not it runs: a load of 30 L for its two kits", () => {
+		const prepared = demoBy({ method: "chlorine", boil_for: "every_round" });
+		expectWeek(prepared, "boiled_litres", 21 * 30, 21 * 30);
+	});
+
 	test("10 + 2 × 30 + 20 + 9 + 2 × 9 + 7 minutes", () => {
 		expect(minutesOfRound(plan)).toBe(124);
 		expect(methodsOf(plan)).toEqual([null, "chlorine"]);

@@ -32,6 +32,7 @@ export function demoBy(
 		sterile_life_days: "90",
 		wipe_solution_litres: "",
 		bucket_fill_litres: "10",
+		boil_for: "after_use",
 		...settings,
 	};
 	const tables: Record<string, TextTable> = {
