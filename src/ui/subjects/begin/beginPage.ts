@@ -71,7 +71,7 @@ export const beginPage: OwnPage = {
 
 function beginHeadline(state: State): string {
 	const missing = missingEntries(state).length;
-	const asked = askedEntries(state.workbook).length;
+	const asked = askedEntries(state.workbook).filter(({ isFilled }) => !isFilled).length;
 	if (missing > 1) return say`${asked} entries to the first plan: ${missing} are still missing`;
 	if (missing === 1) return say`${asked} entries to the first plan: one is still missing`;
 	return state.plan.made ? say`The first plan is ready` : say`The plan waits for something else`;
