@@ -53,7 +53,7 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 			),
 		cooling &&
 			pictureFigure(
-				(coolingPicture) =>
+				({ coolingPicture }) =>
 					coolingPicture(cooling.pot, cooling.wantedC, cooling.minutes, pictureWidth(room)),
 				say`Temperature of the boiled water as it cools, hour by hour.`,
 				...coolingWords(cooling),
