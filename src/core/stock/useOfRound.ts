@@ -25,7 +25,7 @@ export const useOfRound = calculation<Inputs, number>({
 	},
 	example: {
 		inputs: {
-			rates: { perDay: 9, perRound: 2, perLoad: 1, perKit: [6, 4], perDescale: 3 },
+			rates: { perDay: 9, perRound: 2, perLoad: [1], perKit: [6, 4], perDescale: 3 },
 			kits: 2,
 			loads: 1,
 			descalings: 0,
@@ -35,7 +35,8 @@ export const useOfRound = calculation<Inputs, number>({
 	},
 	compute: ({ rates, kits, loads, descalings }) =>
 		rates.perRound +
-		rates.perLoad * loads +
+		// The same for a load of each method.
+		(rates.perLoad[0] ?? 0) * loads +
 		Math.max(0, ...rates.perKit) * kits +
 		rates.perDescale * descalings,
 });

@@ -91,7 +91,7 @@ function treatedAs(
 }
 
 /** Whether a piece of these kits is not for single use; where that is not known it counts as kept. */
-function isKept(read: ReadWorkbook, kinds: string): (row: KindsRow) => boolean {
+export function isKept(read: ReadWorkbook, kinds: string): (row: KindsRow) => boolean {
 	const { pieces = [] } = valueIn(treatedKits(read, kinds)) ?? {};
 	const thrown = pieces.filter(({ method }) => method === "single_use");
 	return ({ kind, piece }) => !thrown.some((one) => one.kind === kind && one.piece === piece);

@@ -1,7 +1,9 @@
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { soaks } from "../../rounds/loads.ts";
 import { ratesOfItem } from "../../stock/ratesOfItem.ts";
 import { useOfRound } from "../../stock/useOfRound.ts";
+import { isKept } from "../kits/kindFigures.ts";
 import { piecesOfKinds } from "../kits/piecesOfKinds.ts";
 
 /** What is known of a round before it begins. */
@@ -12,10 +14,8 @@ export interface KnownRound {
 }
 
 /** Gauze for one round, in whole pieces; undefined where something it follows from cannot be read. */
-export function gauzeOfRound(
-	{ tables, settings }: ReadWorkbook,
-	round: KnownRound,
-): number | undefined {
+export function gauzeOfRound(read: ReadWorkbook, round: KnownRound): number | undefined {
+	const { tables, settings } = read;
 	const { items, usage, kits, kinds } = tables;
 	const workers = valueIn(settings.workers_per_round);
 	if (workers === undefined || items.badRows.length > 0 || usage.badRows.length > 0)
@@ -24,9 +24,10 @@ export function gauzeOfRound(
 		items.rows.filter(({ value }) => value.group === "gauze").map(({ value }) => value.item),
 	);
 	const lines = usage.rows.map(({ value }) => value).filter(({ item }) => gauze.has(item));
-	const pieces = valueIn(piecesOfKinds(kits, kinds, () => true));
+	const pieces = valueIn(piecesOfKinds(kits, kinds, () => true, isKept(read, "")));
 	if (pieces === undefined && lines.some(({ basis }) => basis === "piece")) return undefined;
-	const rates = ratesOfItem.compute({ usage: lines, workers, piecesInKits: [pieces ?? 0] });
+	const piecesInKits = [pieces ?? 0];
+	const rates = ratesOfItem.compute({ usage: lines, workers, piecesInKits, loads: soaks(1) });
 	const use = useOfRound.compute({ rates: rates as never, ...round }) as number;
 	return Math.ceil(Number(use.toFixed(6)));
 }

@@ -63,7 +63,7 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 			.map((row) => numberIn(row.litres));
 		const gauze = gauzeOfRound(read, {
 			kits: round.kits,
-			loads: soaks,
+			loads: round.steps.filter(({ sort }) => sort === "soak" || sort === "hold").length,
 			descalings: round.steps.filter(({ sort }) => sort === "descale").length,
 		});
 		const renew = renewed.find((row) => wordIn(row.round) === round.name);

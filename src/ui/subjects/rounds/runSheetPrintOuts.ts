@@ -101,7 +101,7 @@ function page(state: State, head: readonly Child[], rounds: readonly HTMLElement
 }
 
 function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): HTMLElement {
-	const { name, kits, steps, onlyIf, waitsFor } = round;
+	const { name, kits, steps, waitsFor } = round;
 	const ways = new Set(steps.map(({ method }) => method).filter(Boolean));
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
@@ -133,7 +133,6 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 						)),
 				" ",
 				el("span", { class: "line-to-write" }),
-				onlyIf !== "" && el("span", { class: "unit" }, " ", say`Only if: ${onlyIf}.`),
 			),
 		),
 		...rows,
