@@ -1,10 +1,9 @@
 import { derive, type Figure, gather } from "../../calculation.ts";
 import { say } from "../../say.ts";
 import { total } from "../../total.ts";
-import type { KindFigures } from "./kindFigures.ts";
 
 /** A figure of each kind under the kind's name, for a list that names its parts. */
-export function byName<K extends Pick<KindFigures, "name">, T>(
+export function byName<K extends { readonly name: string }, T>(
 	kinds: readonly K[],
 	of: (kind: K) => Figure<T>,
 ): Record<string, Figure<T>> {
@@ -12,7 +11,7 @@ export function byName<K extends Pick<KindFigures, "name">, T>(
 }
 
 /** A figure of all kinds added up; with a single kind, its own figure. */
-export function together<K extends Pick<KindFigures, "name">>(
+export function together<K extends { readonly name: string }>(
 	kinds: readonly K[],
 	label: string,
 	unit: string,
