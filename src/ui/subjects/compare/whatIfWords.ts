@@ -2,32 +2,42 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { leversSheet } from "../../../core/sheets/levers.ts";
+import { capital } from "../../format/capital.ts";
+import { counted } from "../../format/counted.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { hasAnswer, type Side } from "./side.ts";
 
-/** What the right side does to the kits, seen from the left one, in a sentence. */
+/** Which side leaves fewer needs without a kit, and by how much; then what it takes in kits. */
 export function whatIfHeadline(left: Side, right: Side): string {
 	for (const side of [left, right])
 		if (!hasAnswer(side)) return say`No answer yet for ${side.title}: something is missing`;
-	const [kitsBefore, kitsAfter] = [left, right].map(({ state }) => kitsNeeded(state));
-	if (kitsBefore === undefined || kitsAfter === undefined) return say`What if it were different?`;
-	const kits = kitsWords(right.title, kitsBefore, kitsAfter);
-	const [before, after] = [left, right].map(({ state }) => unmet(state));
-	return before === undefined || after === undefined || before === after
-		? kits
-		: say`${kits}; ${after} of 1,000 needs find none ready instead of ${before}`;
+	const [leftKits, rightKits] = [left, right].map(({ state }) => kitsNeeded(state));
+	const [leftUnmet, rightUnmet] = [left, right].map(({ state }) => unmet(state));
+	if (leftKits === undefined || rightKits === undefined) return say`What if it were different?`;
+	if (leftUnmet === undefined || rightUnmet === undefined)
+		return kitsWords(right.title, rightKits, leftKits);
+	const shown = [leftUnmet, rightUnmet].map((each) =>
+		shownAs(leversSheet.columns.unmet_per_1000_uses, each),
+	);
+	if (shown[0] === shown[1])
+		return say`Both are as safe: ${shown[0]} of 1,000 needs find none ready. ${kitsWords(right.title, rightKits, leftKits)}`;
+	const isBetter = rightUnmet < leftUnmet;
+	const [better, fewer, more] = isBetter ? [right, shown[1], shown[0]] : [left, shown[0], shown[1]];
+	const kits = isBetter
+		? kitsWords(right.title, rightKits, leftKits)
+		: kitsWords(left.title, leftKits, rightKits);
+	return say`${capital(better.title)} is safer: ${fewer} of 1,000 needs find none ready; on the other side ${more}. ${kits}`;
 }
 
-function kitsWords(title: string, before: number, after: number): string {
-	if (before === after)
-		return after === 1
-			? say`With ${title}: 1 kit is needed, as before`
-			: say`With ${title}: ${after} kits are needed, as before`;
-	return after === 1
-		? say`With ${title}: 1 kit instead of ${before}`
-		: say`With ${title}: ${after} kits instead of ${before}`;
+/** How many kits a side needs, seen beside the other one. */
+function kitsWords(title: string, kits: number, others: number): string {
+	if (kits === others) return say`Each needs ${counted(kits, "kit")}`;
+	const difference = counted(Math.abs(kits - others), "kit");
+	return kits > others
+		? say`${capital(title)} needs ${counted(kits, "kit")}, ${difference} more`
+		: say`${capital(title)} needs ${counted(kits, "kit")}, ${difference} fewer`;
 }
 
 function kitsNeeded(state: State): number | undefined {
@@ -35,13 +45,11 @@ function kitsNeeded(state: State): number | undefined {
 }
 
 /** Of the kind whose needs most often find none ready. */
-function unmet(state: State): string | undefined {
+function unmet(state: State): number | undefined {
 	const rows = rowsOf(state.plan, leversSheet);
 	const asItIs = rows.filter(
 		(row, at) => at === 0 || wordIn(row.kind) !== wordIn(rows[at - 1]?.kind),
 	);
 	const worst = Math.max(...asItIs.map((row) => numberIn(row.unmet_per_1000_uses) ?? Number.NaN));
-	return Number.isFinite(worst)
-		? shownAs(leversSheet.columns.unmet_per_1000_uses, worst)
-		: undefined;
+	return Number.isFinite(worst) ? worst : undefined;
 }

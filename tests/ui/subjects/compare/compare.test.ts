@@ -81,11 +81,30 @@ test("both sides are over the days of the workbook", () => {
 	expect(days(sideOf(state, "old").state)).toBe(7);
 });
 
-test("the title says the kits of the right side against the left one", () => {
+test("the title says which side is safer and by how much, and what it takes in kits", () => {
 	const state = stateWith("many beds", unitWith({ delivery_beds: 7 }), smallUnit());
 	const [now, beds] = [sideOf(state, NOW), sideOf(state, "many beds")];
-	expect(whatIfHeadline(now, beds)).toMatch(/^With “many beds”: 8 kits instead of \d/);
-	expect(whatIfHeadline(now, now)).toMatch(/kits are needed, as before$/);
+	expect(whatIfHeadline(now, beds)).toMatch(
+		/^Both are as safe: [\d.]+ of 1,000 .* “many beds” needs 8 kits, \d kits? more$/,
+	);
+	expect(whatIfHeadline(beds, now)).toMatch(/needs \d kits, \d kits? fewer$/);
+	expect(whatIfHeadline(now, now)).toMatch(/Each needs \d kits$/);
+	const slow = stateWith(
+		"slow",
+		unitWith({ workers_per_round: 1 }),
+		unitWith({ workers_per_round: 3 }),
+	);
+	const [three, one] = [sideOf(slow, NOW), sideOf(slow, "slow")];
+	for (const sides of [
+		[three, one],
+		[one, three],
+	] as const) {
+		const [, , fewer = 0, more = 0] =
+			/^(.*) is safer: ([\d.]+) of 1,000 .* other side ([\d.]+)\./.exec(whatIfHeadline(...sides)) ??
+			[];
+		expect(whatIfHeadline(...sides)).toMatch(/^The workbook as it is now is safer/);
+		expect(Number(fewer)).toBeLessThan(Number(more));
+	}
 });
 
 test("a side without an answer says why, and leads to the copy's own row", () => {
