@@ -54,7 +54,9 @@ describe("what if", { timeout: 60_000 }, () => {
 		await page.getByLabel("Delivery beds").fill("9");
 		await page.keyboard.press("Enter");
 		await workbook.goTo("what-if");
-		expect(await workbook.headline()).toMatch(/^Both are as safe: .* needs \d kits, \d kits? fewer$/);
+		expect(await workbook.headline()).toMatch(
+			/^Both are as safe: .* needs \d kits, \d kits? fewer$/,
+		);
 		expect(await rowOf(workbook, "Delivery beds")).toEqual(["9", "2"]);
 		expect((await rowOf(workbook, "Decided by"))[0]).toBe("beds");
 		expect((await rowOf(workbook, "Kits needed"))[2]).toMatch(/^−\d$/);
