@@ -222,7 +222,7 @@ test("a log for the bench prints with the columns of the sheets", { timeout: 60_
 		.evaluateAll((rows) =>
 			rows.map((row) => [...row.children].map((cell) => cell.firstChild?.textContent)),
 		);
-	expect(heads[0]).toEqual(["When", "Kit", "What happened", "By", "Note"]);
+	expect(heads[0]).toEqual(["When", "Kit", "What happened", "Written by", "Note"]);
 	expect(heads[1]?.slice(0, 4)).toEqual(["Date", "Start", "Ended", "Kits"]);
 	expect(heads[1]).toHaveLength(14);
 	expect(readPdf(await page.pdf({ preferCSSPageSize: true })).pages).toHaveLength(1);

@@ -34,7 +34,7 @@ export const usesSheet = sheet({
 			help: say`used: on a baby; opened: unpacked and not used; none ready: a kit was needed and there was none.`,
 		}),
 		by: typed({
-			label: say`By`,
+			label: say`Written by`,
 			unit: "",
 			value: note(),
 			help: say`Who writes this; may be blank.`,

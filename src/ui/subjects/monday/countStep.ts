@@ -30,7 +30,7 @@ interface Line {
 /** The whole store counted as one table, without what the books say; a lot that is left blank was not counted. */
 export const countStep: StepPart = ({ store }, { done }) => {
 	const day = entryField("monday-counted-on", say`Counted on`, el("input", { type: "date" }));
-	const by = entryField("monday-counted-by", say`By`, el("input", { type: "text" }));
+	const by = entryField("monday-counted-by", say`Counted by`, el("input", { type: "text" }));
 	const place = el("div", { class: "wide" });
 	const reason = el("p", { class: "reason", role: "alert" });
 	const form = el(
