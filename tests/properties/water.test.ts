@@ -32,6 +32,7 @@ const round = fc.record({
 	loads: whole(0, 10),
 	bucketsPerLoad: whole(1, 5),
 	bucketLitres: number(1, 20),
+	solutionLitres: fc.constant(0),
 	potLitres: number(1, 50),
 	pots: whole(1, 6),
 	netKw: number(0.05, 10),

@@ -111,6 +111,7 @@ checkCases(
 			loads: 1,
 			bucketsPerLoad: 1,
 			bucketLitres: 10,
+			solutionLitres: 0,
 			potLitres: 10,
 			pots: 1,
 			netKw,

@@ -1,5 +1,6 @@
 import { derive, type Figure, gather } from "../calculation.ts";
 import { countTimes } from "../countTimes.ts";
+import { valueIn } from "../outcome.ts";
 import { say } from "../say.ts";
 import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";
@@ -9,6 +10,7 @@ import type { CountFigures, Pair } from "./countFigures.ts";
 import { noNeed } from "./methods/noNeed.ts";
 import { groupOver } from "./store/useOfItem.ts";
 import type { UnitFigures } from "./unitFigures.ts";
+import { solutionWater } from "./water/solutionWater.ts";
 
 const loads = { label: say`Loads`, unit: say`loads` };
 const preparations = { label: say`Preparations`, unit: say`preparations` };
@@ -18,6 +20,14 @@ const bucketFill = { label: say`Boiled water in a bucket`, unit: "L" };
 const buckets = { label: say`Buckets of boiled water`, unit: say`buckets` };
 
 const solutionLitres = countTimes("solution_litres", say`Solution`, "L", preparations, litresEach);
+const solutionBoiled = countTimes(
+	"boiled_solution_litres",
+	say`Boiled water for the solution`,
+	"L",
+	preparations,
+	{ label: say`Boiled water for the solution`, unit: "L" },
+	sources.soakStrength,
+);
 const boiledBuckets = countTimes(
 	"boiled_buckets",
 	say`Boiled water`,
@@ -79,9 +89,10 @@ export function measureFigures(
  *
  * @param rinsed loads of rinse water
  */
-export function litresBoiled(unit: UnitFigures, { loads: of }: CountFigures, rinsed: Pair): Pair {
+export function litresBoiled(unit: UnitFigures, counts: CountFigures, rinsed: Pair): Pair {
 	const { settings } = unit.read;
-	const { chlorine, boiling, steam } = of;
+	const { chlorine, boiling, steam } = counts.loads;
+	const isBoiled = valueIn(settings.solution_water) === "boiled";
 	const rinse = () =>
 		times(
 			boiledLitres,
@@ -90,6 +101,10 @@ export function litresBoiled(unit: UnitFigures, { loads: of }: CountFigures, rin
 		);
 	const parts: Record<string, Pair> = {
 		...(chlorine && { rinse: rinse() }),
+		...(chlorine &&
+			isBoiled && {
+				solution: times(solutionBoiled, counts.preparations, solutionWater(unit.read)),
+			}),
 		...(boiling && { boiling: times(piecesLitres, boiling, settings.disinfect_boil_litres) }),
 		...(steam && { steam: times(piecesLitres, steam, settings.steam_litres) }),
 	};

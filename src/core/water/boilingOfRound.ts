@@ -24,6 +24,7 @@ interface Inputs {
 	readonly loads: number;
 	readonly bucketsPerLoad: number;
 	readonly bucketLitres: number;
+	readonly solutionLitres: number;
 	readonly potLitres: number;
 	readonly pots: number;
 	readonly netKw: number;
@@ -55,13 +56,14 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 	key: "boiling",
 	label: say`Boiling the rinse water`,
 	unit: "L",
-	formula: say`Litres = loads × buckets × litres in a bucket. Start with what boils away more: heat that reaches the water × time held ÷ ${KJ_PER_KG_EVAPORATED}, each batch. Heating = litres × ${fixed(KJ_PER_LITRE_PER_C, 3)} × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.`,
+	formula: say`Litres = loads × buckets × litres in a bucket + boiled water for the solution. Start with what boils away more: heat that reaches the water × time held ÷ ${KJ_PER_KG_EVAPORATED}, each batch. Heating = litres × ${fixed(KJ_PER_LITRE_PER_C, 3)} × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.`,
 	source: sources.heat,
 	caution: say`Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.`,
 	inputs: {
 		loads: { label: say`Loads of the round, set aside`, unit: say`loads`, min: 0 },
 		bucketsPerLoad: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
 		bucketLitres: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
+		solutionLitres: { label: say`Boiled water for the solution`, unit: "L", min: 0 },
 		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
 		pots: { label: say`Pots on the fire at once`, unit: say`pots`, min: 1 },
 		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 1e-6 },
@@ -75,6 +77,7 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 			loads: 1,
 			bucketsPerLoad: 3,
 			bucketLitres: 10,
+			solutionLitres: 0,
 			potLitres: 10,
 			pots: 2,
 			netKw: 2.257,
@@ -90,6 +93,7 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 		loads,
 		bucketsPerLoad,
 		bucketLitres,
+		solutionLitres,
 		potLitres,
 		pots,
 		netKw,
@@ -98,7 +102,7 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 		holdMinutes,
 		coolMinutes,
 	}) => {
-		const litres = loads * bucketsPerLoad * bucketLitres;
+		const litres = loads * bucketsPerLoad * bucketLitres + solutionLitres;
 		const batches = Math.ceil(litres / (pots * potLitres));
 		const boilsAway = (batches * netKw * holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
 		const startLitres = litres + boilsAway;

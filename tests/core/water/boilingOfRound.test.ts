@@ -7,6 +7,7 @@ const round = {
 	loads: 1,
 	bucketsPerLoad: 3,
 	bucketLitres: 10,
+	solutionLitres: 0,
 	potLitres: 10,
 	pots: 2,
 	netKw: 1,

@@ -20,6 +20,7 @@ export function fuelOfLoad({ settings }: ReadWorkbook, stove: StoveFigures): Fig
 		loads: nameFigure(say`One load`, 1),
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
+		solutionLitres: nameFigure(say`Boiled water for the solution`, 0),
 		potLitres: settings.pot_litres,
 		pots: potsAtOnce(settings),
 		netKw: stove.netKw,

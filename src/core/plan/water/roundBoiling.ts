@@ -12,6 +12,7 @@ import { fuelQuantity } from "../../water/fuelQuantity.ts";
 import { KJ_PER_LITRE_PER_C } from "../../water/heatToBoil.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
+import { solutionWater } from "./solutionWater.ts";
 import type { StoveFigures } from "./stoveFigures.ts";
 
 /** Boiling the water of one round. */
@@ -86,17 +87,18 @@ function fromSteps(
 const { result: example } = boilingOfRound.example;
 
 const needOfRound = calculation<
-	{ steps: readonly TimedStep[]; boiling: Boiling; midnight: number },
+	{ steps: readonly TimedStep[]; boiling: Boiling; solutionLitres: number; midnight: number },
 	WaterNeed
 >({
 	key: "water_of_round",
 	label: say`Water of the round`,
 	unit: "L",
-	formula: say`For the rinse buckets of the loads set aside; cool by the first rinse of the round, and in date until the last one has ended.`,
+	formula: say`For the rinse buckets of the loads set aside; cool by the first rinse of the round, or by its start where the solution is made with it, and in date until the last one has ended.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of the round by the clock`, unit: "" },
 		boiling: { label: say`Boiling the rinse water`, unit: "" },
+		solutionLitres: { label: say`Boiled water for the solution`, unit: "L", min: 0 },
 		midnight: {
 			label: say`Midnight of the round's day`,
 			unit: say`minutes after the plan's first midnight`,
@@ -125,14 +127,15 @@ const needOfRound = calculation<
 				},
 			],
 			boiling: example,
+			solutionLitres: 0,
 			midnight: 1440,
 		},
 		result: { litres: 30, from: 1910, until: 1920 },
 		within: 0,
 	},
-	compute: ({ steps, boiling, midnight }) => ({
+	compute: ({ steps, boiling, solutionLitres, midnight }) => ({
 		litres: boiling.litres,
-		from: midnight + (firstRinse(steps) ?? 0),
+		from: midnight + ((solutionLitres > 0 ? steps[0]?.startsAt : firstRinse(steps)) ?? 0),
 		until: midnight + (lastRinse(steps) ?? 0),
 	}),
 });
@@ -160,17 +163,20 @@ const heldMinutes = calculation<{ boiling: Boiling }, number>({
 });
 
 export function roundBoiling(
-	{ settings }: ReadWorkbook,
+	read: ReadWorkbook,
 	stove: StoveFigures,
 	round: RoundPlan,
 	firstDay: IsoDate,
 ): RoundBoiling {
+	const { settings } = read;
 	const { steps } = round;
+	const solutionLitres = solutionWater(read);
 	const day = (dayNumber(round.date) ?? 0) - (dayNumber(firstDay) ?? 0);
 	const boiling = derive(boilingOfRound, {
 		loads: derive(loadsOfRound, { steps }),
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
+		solutionLitres,
 		potLitres: settings.pot_litres,
 		pots: potsAtOnce(settings),
 		netKw: stove.netKw,
@@ -184,6 +190,7 @@ export function roundBoiling(
 		need: derive(needOfRound, {
 			steps,
 			boiling,
+			solutionLitres,
 			midnight: nameFigure(say`Midnight of the round's day`, day * MINUTES_PER_DAY),
 		}),
 		fuel: fuelOfBoiling(stove, boiling),
