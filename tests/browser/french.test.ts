@@ -15,9 +15,10 @@ import { WorkbookPage } from "./workbookPage.ts";
 const WORDS = [
 	"costs.csv: what",
 	"forecast.csv: taken_from",
+	"how-safe.csv: lever",
+	"how-safe.csv: unit",
 	"kit-register.csv: reason",
 	"levers.csv: change",
-	"mixing.csv: remark",
 	"order.csv: remark",
 	"product-compare.csv: period",
 	"run-sheet.csv: step",

@@ -7,7 +7,7 @@ describe("an order from the day it is placed to the day it comes", { timeout: 90
 		const workbook = await WorkbookPage.open(browser, site, {}, "order.csv");
 		const { page } = workbook;
 		const said = page.locator(".entry-said");
-		expect(await workbook.headline()).toBe("Order 1 pack of Liquid bleach 3.5 % today");
+		expect(await workbook.headline()).toBe("Order 2 packs of Liquid bleach 3.5 % today");
 		await page.getByText("Write down what was ordered").first().click();
 		await page.getByRole("button", { name: "These are ordered" }).click();
 		expect(await said.textContent()).toMatch(/^1 order written down, placed on /);
@@ -18,7 +18,7 @@ describe("an order from the day it is placed to the day it comes", { timeout: 90
 		expect((await workbook.table())[3]?.slice(0, 3)).toEqual([
 			"2027-03-01",
 			"Liquid bleach 3.5 %",
-			"1",
+			"2",
 		]);
 		const choose = async () => {
 			const bleach = page.locator("#store-order option", { hasText: "Liquid bleach" });

@@ -74,7 +74,7 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await page.locator("#undo").click();
 		await expect.poll(() => workbook.table()).toEqual(stock);
 		await workbook.goTo("order.csv");
-		expect(await workbook.headline()).toBe("Order 1 pack of Liquid bleach 3.5 % today");
+		expect(await workbook.headline()).toBe("Order 2 packs of Liquid bleach 3.5 % today");
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});
@@ -140,7 +140,7 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 			for (const words of [
 				"Willow Ford",
 				"ORDER NOW",
-				"In all: 1 pack, 1.10 demo money",
+				"In all: 2 packs, 2.20 demo money",
 				"Approved by",
 				"Keep chlorine apart",
 			])
