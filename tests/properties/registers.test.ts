@@ -25,6 +25,8 @@ const check = fc
 		at: `2027-02-${c.day} ${twoDigits(c.hour)}:00`,
 		line: `2027-02-${c.day} ${twoDigits(c.hour)}:00,${c.kit},${c.pieces},${c.clean},${c.tests.join(",")},`,
 	}));
+/** Fewer pieces than the five of the list; not counted is not short. */
+const isShort = (pieces: string) => pieces !== "" && Number(pieces) < 5;
 /** Checks at different times, so that which is the latest is not open. */
 const checks = fc.uniqueArray(check, { maxLength: 12, selector: (c) => c.at });
 const kits = fc
@@ -72,8 +74,8 @@ describe("the register of kits, by any checks", () => {
 					register.split("\n").map((line) => [line.split(",")[0], line.split(",")[3] ?? ""]),
 				);
 				const failed = list
-					.filter((c) => c.pieces !== "" && c.clean !== "")
-					.filter((c) => c.pieces !== "5" || [c.clean, ...c.tests].includes("no"))
+					// One failure is enough, whatever was not looked at any more.
+					.filter((c) => isShort(c.pieces) || [c.clean, ...c.tests].includes("no"))
 					// The register's word holds from the end of its day.
 					.filter((c) => c.at.slice(0, 10) > (since.get(c.kit) ?? ""))
 					.sort((a, b) => (a.at < b.at ? -1 : 1));
@@ -85,7 +87,7 @@ describe("the register of kits, by any checks", () => {
 					"counts",
 				)) {
 					const last = failed.filter((c) => c.kit === kit).at(-1);
-					const isOut = last && (last.pieces !== "5" || last.tests.includes("no"));
+					const isOut = last && (isShort(last.pieces) || last.tests.includes("no"));
 					if (last || kit === "D") expect(state).not.toBe("ready");
 					expect(counts).toBe(isOut || kit === "D" ? "no" : "yes");
 				}

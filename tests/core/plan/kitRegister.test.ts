@@ -75,9 +75,9 @@ test("a kit that the register calls not ready needs a round, whatever its check,
 	]);
 });
 
-test("of kits of the same day the first listed comes first", () => {
+test("of kits of the same day the mark decides, not the place in the list", () => {
 	const kits = ["C", "A", "B"].map((kit) => `${kit},bag set,in_service,2027-02-27,`);
-	expect(columnOf(register(kits), FILE, "use_next")).toEqual([1, 2, 3]);
+	expect(columnOf(register(kits), FILE, "use_next")).toEqual([3, 1, 2]);
 });
 
 test("the last check is shown with its time", () => {
