@@ -38,7 +38,7 @@ function readArguments(args: string[]): Wanted | undefined {
 }
 
 /** Makes the plan of a workbook and writes it, as the usage says. */
-export const planCommand: Command = async (args, { log, error }) => {
+export const planCommand: Command = async (args, { log, error }, today) => {
 	const wanted = readArguments(args);
 	if (!wanted) {
 		error(USAGE);
@@ -49,6 +49,7 @@ export const planCommand: Command = async (args, { log, error }) => {
 		const { files, problems, made } = planFiles(
 			await readFolder(from, answers),
 			resolve(from) === resolve(out),
+			today,
 		);
 		for (const problem of problems) error(problemLine(problem));
 		try {

@@ -1,5 +1,6 @@
 import { type Plan, plan } from "../core/plan/plan.ts";
 import { distinct, type Problem } from "../core/problem.ts";
+import type { IsoDate } from "../core/values/date.ts";
 import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
 import { dataPackage } from "../io/dataPackage.ts";
 import { computedTables, typedTables } from "../io/describedTable.ts";
@@ -26,13 +27,15 @@ const NO_PLAN: Plan = { tables: {}, problems: [], made: false };
  * nothing is planned: a text with two meanings would count with one of them.
  *
  * @param besideWorkbook the results go into the workbook's own folder, so the description names its sheets too
+ * @param today as for the plan
  */
 export function planFiles(
 	{ workbook, problems: found, questions }: ReadFiles,
 	besideWorkbook: boolean,
+	today?: IsoDate,
 ): PlanFiles {
 	const canPlan = questions.length === 0 && Object.keys(workbook.tables).length > 0;
-	const made = canPlan ? plan(migrated(workbook)) : NO_PLAN;
+	const made = canPlan ? plan(migrated(workbook), today) : NO_PLAN;
 	const problems = distinct([...found, ...made.problems]).sort(byPlace);
 	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
 	const files: Record<string, string> = {

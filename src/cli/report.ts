@@ -1,3 +1,4 @@
 import { reportCommand } from "./reportCommand.ts";
+import { todayHere } from "./todayHere.ts";
 
-process.exitCode = await reportCommand(process.argv.slice(2), console);
+process.exitCode = await reportCommand(process.argv.slice(2), console, todayHere());

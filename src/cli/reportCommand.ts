@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { plan } from "../core/plan/plan.ts";
 import { monthTable } from "../core/plan/record/monthTable.ts";
 import { distinct } from "../core/problem.ts";
+import type { IsoDate } from "../core/values/date.ts";
 import { daysOfMonth } from "../core/values/isoMonth.ts";
 import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
 import type { Answers } from "../io/fileQuestion.ts";
@@ -50,10 +51,14 @@ function readArguments(args: string[]): Wanted | undefined {
 }
 
 /** The files of a report; `made` is false where the workbook is not what its files mean. */
-function reportFiles({ workbook, problems: found, questions }: ReadFiles, month: string) {
+function reportFiles(
+	{ workbook, problems: found, questions }: ReadFiles,
+	month: string,
+	today: IsoDate | undefined,
+) {
 	const isRead = questions.length === 0 && Object.keys(workbook.tables).length > 0;
 	const now = migrated(workbook);
-	const planned = isRead ? plan(now).problems : [];
+	const planned = isRead ? plan(now, today).problems : [];
 	const problems = distinct([...found, ...planned]).sort(byPlace);
 	const files: Record<string, string> = { "problems.csv": problemsCsv(problems) };
 	if (isRead) files["month.csv"] = computedCsv(monthTable(now, month));
@@ -65,7 +70,7 @@ function reportFiles({ workbook, problems: found, questions }: ReadFiles, month:
 }
 
 /** Writes the report of a month, as the usage says. */
-export const reportCommand: Command = async (args, { log, error }) => {
+export const reportCommand: Command = async (args, { log, error }, today) => {
 	const wanted = readArguments(args);
 	if (!wanted) {
 		error(USAGE);
@@ -73,7 +78,7 @@ export const reportCommand: Command = async (args, { log, error }) => {
 	}
 	const { from, month, out, answers } = wanted;
 	try {
-		const { files, problems, made } = reportFiles(await readFolder(from, answers), month);
+		const { files, problems, made } = reportFiles(await readFolder(from, answers), month, today);
 		for (const problem of problems) error(problemLine(problem));
 		await writeFiles(out, files);
 		log(

@@ -24,6 +24,7 @@ import { paintTopBar, setUpTopBar } from "./shell/paintTopBar.ts";
 import { routedPage } from "./shell/routedPage.ts";
 import { setUpKeys } from "./shell/setUpKeys.ts";
 import { paintRole, setUpRole } from "./shell/setUpRole.ts";
+import { clockNow } from "./state/clockNow.ts";
 import { demoWorkbook } from "./state/demoWorkbook.ts";
 import { descentOf } from "./state/descentOf.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
@@ -37,7 +38,7 @@ import { planTitle } from "./subjects/week/planTitle.ts";
 // Last, so that it stands over the grid library's own sheet.
 import "./style/workbook.css";
 
-const store = new Store(demoWorkbook());
+const store = new Store(demoWorkbook(), () => clockNow().date);
 let draftTrouble: string | undefined;
 let opening: { readonly page: Page; readonly stands: Promise<void> } | undefined;
 let view: View | undefined;

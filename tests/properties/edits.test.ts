@@ -143,7 +143,7 @@ describe("no edit leaves a trace of what was before", () => {
 	test("and that of a program that was just started", async () => {
 		await fc.assert(
 			fc.asyncProperty(steps, async (all) => {
-				const plans = workbooksOf(all).map(plan);
+				const plans = workbooksOf(all).map((workbook) => plan(workbook));
 				const last = workbooksOf(all).at(-1) as Workbook;
 				expectSame(plans.at(-1) as Plan, await planOfNewProgram(last));
 			}),

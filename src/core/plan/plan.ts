@@ -1,8 +1,8 @@
 import type { AnyTable } from "../computedTable.ts";
 import { problemsOf } from "../outcome.ts";
 import { distinct, type Problem } from "../problem.ts";
-import { readWorkbook } from "../read/readWorkbook.ts";
 import { computedSheets } from "../sheets/computedSheets.ts";
+import type { IsoDate } from "../values/date.ts";
 import type { Workbook } from "../workbook.ts";
 import { registerAdvice } from "./births/registerAdvice.ts";
 import { productAdvice } from "./chlorine/productAdvice.ts";
@@ -20,6 +20,7 @@ import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
 import { unknownItems } from "./store/useOfItem.ts";
+import { readToday } from "./today/readToday.ts";
 import { waterAdvice } from "./water/waterAdvice.ts";
 
 /** Everything that follows from a workbook. */
@@ -32,9 +33,13 @@ export interface Plan {
 	readonly made: boolean;
 }
 
-/** Makes the plan: one immutable input, one output, nothing remembered. */
-export function plan(workbook: Workbook): Plan {
-	const read = readWorkbook(workbook);
+/**
+ * Makes the plan: the same inputs, the same output, nothing remembered.
+ *
+ * @param today by the computer's clock, for what cannot be later than it; left out, nothing is held against a clock
+ */
+export function plan(workbook: Workbook, today?: IsoDate): Plan {
+	const read = readToday(workbook, today);
 	const planned = plannedUnit(read);
 	if (!planned.ok) return withoutDates([...read.problems, ...planned.problems]);
 	const { unit, days, first, last } = planned.value;

@@ -2,6 +2,7 @@ import { memoizeByObject } from "../memoize.ts";
 import type { Problem } from "../problem.ts";
 import type { RowOf, Sheet } from "../sheet.ts";
 import { sheetsByName } from "../sheets/typedSheets.ts";
+import type { IsoDate } from "../values/date.ts";
 import type { TextTable, Workbook } from "../workbook.ts";
 import type { ReadTable } from "./goodRow.ts";
 import { readRow, readRowOnce } from "./readRow.ts";
@@ -38,6 +39,8 @@ export interface ReadWorkbook {
 	readonly tables: ReadTables;
 	/** Problems of the reading itself; those of what follows come with the figures. */
 	readonly problems: readonly Problem[];
+	/** Today, by a clock that is not known to be wrong; absent where no clock was asked. */
+	readonly today?: IsoDate;
 }
 
 export function readWorkbook(workbook: Workbook): ReadWorkbook {

@@ -2,6 +2,7 @@ import { withLineIds } from "../../core/edit/withLineIds.ts";
 import type { Descent } from "../../core/merge/descent.ts";
 import { type Plan, plan } from "../../core/plan/plan.ts";
 import type { Problem } from "../../core/problem.ts";
+import type { IsoDate } from "../../core/values/date.ts";
 import type { TextTable, Workbook } from "../../core/workbook.ts";
 import type { SavedFile } from "../files/savedFile.ts";
 import { lineMark } from "./lineMark.ts";
@@ -32,6 +33,8 @@ export interface Book {
 export interface State {
 	readonly workbook: Workbook;
 	readonly plan: Plan;
+	/** The day on which the plan was made; undefined where no clock was asked. */
+	readonly today: IsoDate | undefined;
 	/** What was found wrong while files were read in; kept until the next files. */
 	readonly reading: readonly Problem[];
 	/** Set where this program failed: the text is safe, the numbers are not there. */
@@ -63,9 +66,12 @@ export class Store {
 	#now: Step;
 	#reading: readonly Problem[] = [];
 	#listeners: Listener[] = [];
+	readonly #today: () => IsoDate | undefined;
 	#state: State;
 
-	constructor(workbook: Workbook) {
+	/** @param today by a clock; left out, the plan holds nothing against a clock */
+	constructor(workbook: Workbook, today: () => IsoDate | undefined = () => undefined) {
+		this.#today = today;
 		this.#now = { workbook, book: { in: { saved: workbook } } };
 		this.#state = this.#makeState();
 	}
@@ -155,9 +161,11 @@ export class Store {
 
 	#makeState(): State {
 		const { workbook, book } = this.#now;
+		const today = this.#today();
 		return {
 			workbook,
-			...planned(workbook),
+			today,
+			...planned(workbook, today),
 			reading: this.#reading,
 			canUndo: this.#past.length > 0,
 			canRedo: this.#future.length > 0,
@@ -186,9 +194,12 @@ function isSame(one: Workbook, other: Workbook): boolean {
 	return files.every((file) => one.tables[file]?.rows === other.tables[file]?.rows);
 }
 
-function planned(workbook: Workbook): Pick<State, "plan" | "programError"> {
+function planned(
+	workbook: Workbook,
+	today: IsoDate | undefined,
+): Pick<State, "plan" | "programError"> {
 	try {
-		return { plan: plan(workbook) };
+		return { plan: plan(workbook, today) };
 	} catch (error) {
 		return { plan: noPlan, programError: error instanceof Error ? error.message : String(error) };
 	}

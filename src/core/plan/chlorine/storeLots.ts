@@ -3,12 +3,12 @@ import { containerLitres } from "../../chlorine/containerLitres.ts";
 import type { Preparation } from "../../chlorine/measureOut.ts";
 import { valueIn } from "../../outcome.ts";
 import { nowhere } from "../../problem.ts";
-import { readWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import type { StrengthReadingsRow } from "../../sheets/strengthReadings.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { Workbook } from "../../workbook.ts";
 import { plannedUnit } from "../plannedUnit.ts";
+import { readToday } from "../today/readToday.ts";
 import { litresOfPreparation } from "./litresOfPreparation.ts";
 import { type LotFigures, lotFigures } from "./lotFigures.ts";
 import { preparationWith } from "./productFigures.ts";
@@ -24,9 +24,13 @@ export interface StoreLots {
 	readonly sizesOf: (product: string, lot: string) => readonly Preparation[];
 }
 
-/** Undefined where the workbook has no first day or no strength to mix. */
-export function storeLots(workbook: Workbook): StoreLots | undefined {
-	const read = readWorkbook(workbook);
+/**
+ * Undefined where the workbook has no first day or no strength to mix.
+ *
+ * @param today as for the plan
+ */
+export function storeLots(workbook: Workbook, today?: IsoDate): StoreLots | undefined {
+	const read = readToday(workbook, today);
 	const planned = plannedUnit(read);
 	if (!planned.ok) return undefined;
 	const { unit, first } = planned.value;

@@ -5,7 +5,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 
-/** Why the day on which a lot was made cannot be right: after it came, or after the plan begins while it is in the store; undefined where it can. */
+/** Why the day on which a lot was made cannot be right: after it came, after today, or after the plan begins while it is in the store; undefined where it can. */
 export function madeOnProblem(read: ReadWorkbook, row: GoodRow<LotsRow>): Problem | undefined {
 	const { lot, made_on: made, received_on: received } = row.value;
 	if (made === null) return undefined;
@@ -16,6 +16,14 @@ export function madeOnProblem(read: ReadWorkbook, row: GoodRow<LotsRow>): Proble
 			received: made,
 			allowed: say`${received} or earlier`,
 			message: say`Lot ${lot} was made on ${made}, after it was received on ${received}; look at the label and at the year.`,
+		});
+	const { today } = read;
+	if (today !== undefined && made > today)
+		return problem(place, {
+			code: "made-after-today",
+			received: made,
+			allowed: say`${today} or earlier`,
+			message: say`Lot ${lot} was made on ${made}, and by this computer's clock today is ${today}; look at the label and at the year, and whether the clock is right.`,
 		});
 	const firstDay = valueIn(read.settings.plan_start);
 	if (firstDay === undefined || made <= firstDay) return undefined;

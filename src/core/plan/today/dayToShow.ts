@@ -30,12 +30,15 @@ export function dayToShow(clock: IsoDate, days: readonly IsoDate[], tables: Read
 }
 
 /** The latest day of which anything is written down as done; "" where nothing is. */
-export function lastRecordedDay({ uses, roundsDone, checks, journal }: ReadTables): IsoDate | "" {
+export function lastRecordedDay(tables: ReadTables): IsoDate | "" {
+	const { uses, roundsDone, checks, journal, records, placed } = tables;
 	const days = [
 		...uses.rows.map(({ value }) => value.at.date),
 		...roundsDone.rows.map(({ value }) => value.date),
 		...checks.rows.map(({ value }) => value.checked_at.date),
 		...journal.rows.map(({ value }) => value.day),
+		...records.rows.map(({ value }) => value.date),
+		...placed.rows.map(({ value }) => value.ordered_on),
 	];
 	return days.reduce((latest, day) => (day > latest ? day : latest), "");
 }

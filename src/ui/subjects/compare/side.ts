@@ -26,7 +26,7 @@ export function sideOf(state: State, name: string): Side {
 	const copy = keptCopies(state.workbook).find((each) => each.name === name);
 	if (!copy)
 		return { ...answerOf(state), title: say`the workbook as it is now`, placeOf: (place) => place };
-	const used = new Store(withCopyUsed(state.workbook, copy)).state;
+	const used = new Store(withCopyUsed(state.workbook, copy), () => state.today).state;
 	const { troubles, ...rest } = answerOf(used);
 	return {
 		...rest,

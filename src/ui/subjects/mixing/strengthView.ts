@@ -1,7 +1,7 @@
 import { type StoreLots, storeLots } from "../../../core/plan/chlorine/storeLots.ts";
 import { type StrengthCurve, strengthCurves } from "../../../core/plan/chlorine/strengthCurves.ts";
+import type { Plan } from "../../../core/plan/plan.ts";
 import { say } from "../../../core/say.ts";
-import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
@@ -12,16 +12,16 @@ interface Store {
 	readonly curves: readonly StrengthCurve[];
 }
 
-const known = new WeakMap<Workbook, Store>();
+const known = new WeakMap<Plan, Store>();
 
-/** The chlorine lots of the workbook on the screen and their curves; worked out once for each workbook. */
-export function storeOf({ workbook }: State): Store | undefined {
-	const before = known.get(workbook);
+/** The chlorine lots of the workbook on the screen and their curves; worked out once for each plan. */
+export function storeOf({ workbook, plan, today }: State): Store | undefined {
+	const before = known.get(plan);
 	if (before) return before;
-	const lots = storeLots(workbook);
+	const lots = storeLots(workbook, today);
 	if (!lots) return undefined;
 	const store = { lots, curves: strengthCurves(lots) };
-	known.set(workbook, store);
+	known.set(plan, store);
 	return store;
 }
 

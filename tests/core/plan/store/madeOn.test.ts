@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
+import { contentOf } from "../../contentOf.ts";
 import { smallUnit } from "../../smallUnit.ts";
 
 // The small unit's plan begins on 2027-03-01.
@@ -35,4 +36,63 @@ test("made after the plan begins, of one that an entry of the journal has brough
 	expect(foundIn("liquid,L,0,2027-03-02,,2027-03-05,", "2027-03-01,liquid,L,receipt,5,")).toEqual([
 		"made-in-future error 2 made_on",
 	]);
+});
+
+// Read on 2027-02-20, before the plan begins, by a unit that has written nothing down yet.
+const foundOn = (today: string, lot: string, changes: Record<string, string> = {}) =>
+	plan(
+		smallUnit({
+			"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on\n${lot}`,
+			...changes,
+		}),
+		today,
+	).problems.filter(({ code }) => code.startsWith("made-"));
+
+test.each([
+	["today", "liquid,L,1,2027-02-20,,", []],
+	["tomorrow, though the plan begins later", "liquid,L,1,2027-02-21,,", ["made-after-today"]],
+	["tomorrow, of any item", "gauze squares,G,1,2027-02-21,,", ["made-after-today"]],
+	[
+		"tomorrow, of a lot that is announced",
+		"liquid,L,1,2027-02-21,,2027-03-05",
+		["made-after-today"],
+	],
+	["after it came", "liquid,L,1,2027-02-22,2027-02-21,", ["made-after-received"]],
+])("made %s, by a clock", (_what, lot, codes) => {
+	expect(foundOn("2027-02-20", lot).map(({ code }) => code)).toEqual(codes);
+});
+
+test("a day after today is an error of its cell, and names both days and the clock", () => {
+	expect(foundOn("2027-02-20", "liquid,L,1,2027-02-21,,")).toMatchObject([
+		{
+			weight: "error",
+			line: 2,
+			column: "made_on",
+			received: "2027-02-21",
+			allowed: "2027-02-20 or earlier",
+			message: expect.stringContaining("by this computer's clock today is 2027-02-20"),
+		},
+	]);
+});
+
+test("and nothing is measured out from the lot", () => {
+	const measured = (today?: string) => {
+		const changes = {
+			"lots.csv": "item,lot,quantity,made_on\nliquid,L,10,2027-02-21",
+		};
+		return contentOf(plan(smallUnit(changes), today), "mixing.csv", "lot", "product_quantity")[0];
+	};
+	expect(measured()).toEqual(["L", expect.any(Number)]);
+	expect(measured("2027-02-20")).not.toContainEqual(expect.any(Number));
+});
+
+test.each([
+	["uses.csv", "at,kit,what,by,note\n2027-02-20 23:10,A,used,,"],
+	["records.csv", "date,births,kits_used\n2027-02-20,5,1"],
+	["placed.csv", "ordered_on,item,packs\n2027-02-20,liquid,1"],
+])("a clock behind %s is wrong, and nothing is held against it", (file, text) => {
+	const lot = "liquid,L,1,2027-02-20,,";
+	expect(foundOn("2027-02-19", lot)).toHaveLength(1);
+	expect(foundOn("2027-02-19", lot, { [file]: text })).toEqual([]);
+	expect(foundOn("2027-02-20", lot, { [file]: text })).toEqual([]);
 });

@@ -31,6 +31,20 @@ test.each([
 		"2027-03-01",
 		"clock_behind",
 	],
+	[
+		"behind the register",
+		"2027-02-27",
+		{ "records.csv": "date,births,kits_used\n2027-02-28,5,1" },
+		"2027-03-01",
+		"clock_behind",
+	],
+	[
+		"behind an order",
+		"2027-02-27",
+		{ "placed.csv": "ordered_on,item,packs\n2027-02-28,liquid,1" },
+		"2027-03-01",
+		"clock_behind",
+	],
 ] as const)("the clock %s", (_words, clock, changes, day, because) => {
 	expect(shown(clock, changes)).toEqual({ day, because });
 });
