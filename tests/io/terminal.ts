@@ -10,18 +10,19 @@ interface Ended {
 
 const line = (words: readonly unknown[]) => `${words.map(String).join(" ")}\n`;
 
-/** Runs a command here, without the start of a program for each test. */
-export async function terminal(command: Command, given: string[]): Promise<Ended> {
+/** Runs a command here, without the start of a program for each test, and without a clock unless told the day. */
+export async function terminal(command: Command, given: string[], today?: string): Promise<Ended> {
 	let stdout = "";
 	let stderr = "";
-	const status = await command(given, {
-		log: (...words) => {
+	const lines = {
+		log: (...words: unknown[]) => {
 			stdout += line(words);
 		},
-		error: (...words) => {
+		error: (...words: unknown[]) => {
 			stderr += line(words);
 		},
-	});
+	};
+	const status = await command(given, lines, today);
 	return { status, stdout, stderr };
 }
 
