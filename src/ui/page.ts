@@ -75,6 +75,8 @@ export interface GridPage {
 	turner?(turning: Turning): SheetPart;
 	/** A part after the grid that a person works with. */
 	part?(around: Surroundings): SheetPart;
+	/** Whether a round hangs on the page, so that what is to be known before one stands under its answer. */
+	readonly tellsTruths?: boolean;
 	/** What can hurt someone in the act that the page is about. */
 	readonly cautions?: readonly string[];
 	/** What is made for paper; a page without prints as it stands. */

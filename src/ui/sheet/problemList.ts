@@ -37,13 +37,18 @@ function part(
 		el(
 			"ul",
 			{ class: `problem-list ${name}` },
-			...problems.slice(0, MOST_SHOWN).map((problem, at) => item(problem, at, goTo)),
+			...problems.slice(0, MOST_SHOWN).map((problem, at) => problemItem(problem, goTo, at)),
 			left > 0 && el("li", {}, say`… and ${left} more.`),
 		),
 	];
 }
 
-function item(problem: Problem, at: number, goTo: (place: Place) => void): HTMLLIElement {
+/** One problem in words, with a way to its place. @param at its place in a list of which paper shows the first few */
+export function problemItem(
+	problem: Problem,
+	goTo: (place: Place) => void,
+	at?: number,
+): HTMLLIElement {
 	const where = [problem.file && titleOf(problem.file), problem.line && say`line ${problem.line}`]
 		.filter(Boolean)
 		.join(", ");

@@ -10,6 +10,7 @@ import { problemList } from "./problemList.ts";
 import { refusedRows } from "./refusedRows.ts";
 import { sheetCells } from "./sheetCells.ts";
 import { SheetTools } from "./sheetTools.ts";
+import { TruthsPart } from "./truthsPart.ts";
 
 /** Shares of the screen's height that a grid may take: by itself, and with a picture or a form after it. */
 const ALONE = 0.72;
@@ -29,6 +30,7 @@ export class SheetView implements View {
 	readonly #under = el("div", { class: "under" });
 	readonly #turner: SheetPart | undefined;
 	readonly #part: SheetPart | undefined;
+	readonly #truths: TruthsPart | undefined;
 	readonly #desk: Desk;
 	readonly #tools: SheetTools;
 
@@ -41,6 +43,7 @@ export class SheetView implements View {
 		const { store } = around;
 		this.#turner = on.turner?.({ store, turned: () => this.paint(store.state) });
 		this.#part = on.part?.(around);
+		if (on.tellsTruths) this.#truths = new TruthsPart(around.goTo);
 		const { over, part, cautions } = on;
 		const tallest = over || part || cautions ? BESIDE_MORE : ALONE;
 		this.#desk = new Desk(page.file, on.cells ?? sheetCells(page.file), around, tallest);
@@ -51,6 +54,7 @@ export class SheetView implements View {
 				"div",
 				{ class: "sheet-parts" },
 				el("header", { class: "sheet-head" }, this.#title),
+				this.#truths?.element,
 				el(
 					"div",
 					{ class: "folds" },
@@ -74,6 +78,7 @@ export class SheetView implements View {
 		this.#title.textContent =
 			refusedRows(state, this.file) ?? headline?.(state) ?? this.#page.title;
 		this.#about.textContent = aboutNow?.(state) ?? this.#page.about ?? "";
+		this.#truths?.paint(state);
 		const room = this.#over.clientWidth || window.innerWidth - 32;
 		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
 		this.#turner?.paint(state);

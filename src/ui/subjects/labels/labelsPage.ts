@@ -6,6 +6,7 @@ import { counted } from "../../format/counted.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { TruthsPart } from "../../sheet/truthsPart.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
@@ -31,6 +32,7 @@ export const labelsPage: OwnPage = {
 class LabelsView implements View {
 	readonly file = labelsTitle.file;
 	readonly #around: Surroundings;
+	readonly #truths: TruthsPart;
 	readonly #solutions: HTMLInputElement;
 	readonly #mix = el("select", {});
 	readonly #made = el("input", { type: "datetime-local" });
@@ -42,6 +44,7 @@ class LabelsView implements View {
 
 	constructor(place: HTMLElement, around: Surroundings) {
 		this.#around = around;
+		this.#truths = new TruthsPart(around.goTo);
 		// Where nothing is mixed or rinsed there is nothing to label; a person may still ask for it.
 		const { treated, isMixed } = waysOf(around.store.state);
 		this.#solutions = countField(isMixed ? 1 : 0);
@@ -73,6 +76,7 @@ class LabelsView implements View {
 				el("h1", {}, labelsTitle.title),
 				el("div", { class: "about" }, el("p", {}, labelsTitle.about)),
 			),
+			this.#truths.element,
 			form,
 			el("div", { class: "tools" }, print, this.#count),
 			this.#preview,
@@ -82,6 +86,7 @@ class LabelsView implements View {
 	}
 
 	paint(state: State): void {
+		this.#truths.paint(state);
 		const chosen = this.#mix.selectedIndex;
 		const lots = mixesInUse(state).map((row) => wordIn(row.lot) || say`no lot in the store`);
 		fill(

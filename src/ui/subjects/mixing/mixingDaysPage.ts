@@ -11,6 +11,7 @@ import { mixingDaysView } from "./mixingView.ts";
 /** What to measure out on each day. */
 export const mixingDaysPage: SheetPage = {
 	sheet: mixingDaysSheet,
+	tellsTruths: true,
 	headline: mixingDaysHeadline,
 	over: mixingDaysView,
 	cautions: mixingCautions,

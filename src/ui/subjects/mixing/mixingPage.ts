@@ -15,6 +15,7 @@ import { mixingView } from "./mixingView.ts";
 /** How to mix the solution. */
 export const mixingPage: SheetPage = {
 	sheet: mixingSheet,
+	tellsTruths: true,
 	headline: mixingHeadline,
 	over: mixingView,
 	cautions: mixingCautions,

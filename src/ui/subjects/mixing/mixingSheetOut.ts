@@ -8,6 +8,7 @@ import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import type { PrintOut } from "../../page.ts";
 import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
+import { truthsOnPaper } from "../../sheet/truthsPart.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { type Mix, mixOfDays, nameOfProductInUse, remarkOn, whyNoMix } from "./mix.ts";
@@ -22,6 +23,7 @@ export const mixingSheetOut: PrintOut = {
 			state,
 			mixingCautions,
 			say`Mixing chlorine solution: ${nameOfProductInUse(state)}`,
+			truthsOnPaper(state),
 			firstDay(state),
 			daysTable(state),
 		),

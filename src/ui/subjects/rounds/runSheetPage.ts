@@ -13,6 +13,7 @@ import { runSheetView } from "./runSheetView.ts";
 /** The steps of each round, with their times. */
 export const runSheetPage: SheetPage = {
 	sheet: runSheetSheet,
+	tellsTruths: true,
 	headline: runSheetHeadline,
 	over: runSheetView,
 	cautions: dayCautions,

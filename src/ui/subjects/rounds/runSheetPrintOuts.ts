@@ -11,6 +11,7 @@ import type { PrintOut } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { printedFoot } from "../../print/printedHead.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { truthsOnPaper } from "../../sheet/truthsPart.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { waysOf } from "../../state/waysOf.ts";
@@ -78,6 +79,7 @@ function page(state: State, head: readonly Child[], rounds: readonly HTMLElement
 		"section",
 		{ class: `paper-page run-paper${dense}` },
 		...head,
+		truthsOnPaper(state),
 		el(
 			"table",
 			{ class: "run-table" },

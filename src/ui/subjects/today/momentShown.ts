@@ -1,5 +1,5 @@
 import { type DayToShow, daysToChoose, dayToShow } from "../../../core/plan/today/dayToShow.ts";
-import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
+import { type ReadWorkbook, readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { writeClock } from "../../../core/values/clock.ts";
 import { addDays, type IsoDate } from "../../../core/values/date.ts";
@@ -43,6 +43,11 @@ export function momentShown(
 		days: isBehind ? daysToChoose(today.day, days) : daysToChoose(clock.date, days),
 		words: wordsOf(today, day, clock, days),
 	};
+}
+
+/** The day that is today for a workbook. */
+export function dayShown(state: State): IsoDate {
+	return momentShown(state, readWorkbook(state.workbook), undefined).from.date;
 }
 
 function wordsOf(

@@ -13,6 +13,7 @@ import type * as OnPages from "../../onPages.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import { problemList } from "../../sheet/problemList.ts";
+import { TruthsPart } from "../../sheet/truthsPart.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
@@ -47,6 +48,7 @@ class TodayView implements View {
 	readonly #about = el("p", {});
 	readonly #days = el("select", { id: "today-day" });
 	readonly #said = el("div", { class: "entry-said", role: "status" });
+	readonly #truths: TruthsPart;
 	readonly #acts = el("div", {});
 	readonly #kits = el("div", {});
 	readonly #rest = el("div", { class: "today-rest" });
@@ -56,6 +58,7 @@ class TodayView implements View {
 
 	constructor(place: HTMLElement, around: Surroundings) {
 		this.#around = around;
+		this.#truths = new TruthsPart(around.goTo);
 		this.#days.addEventListener("change", () => this.#choose(this.#days.value));
 		fill(
 			place,
@@ -65,6 +68,7 @@ class TodayView implements View {
 				this.#title,
 				el("div", { class: "about" }, this.#about),
 			),
+			this.#truths.element,
 			this.#said,
 			this.#benchActs(),
 			el(
@@ -122,6 +126,7 @@ class TodayView implements View {
 
 	#paintPlanned(state: State, moment: MomentShown, kits: readonly KitRow[]): void {
 		this.#paintClock(state, moment, kits);
+		this.#truths.paint(state, moment.from.date);
 		const short = shortList(state, moment.from.date);
 		const stops = stopProblems(state.plan.problems);
 		fill(

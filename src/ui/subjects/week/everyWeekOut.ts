@@ -5,6 +5,7 @@ import type { PrintOut } from "../../page.ts";
 import { headLine } from "../../print/paperHead.ts";
 import { printedFoot } from "../../print/printedHead.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { truthsOnPaper } from "../../sheet/truthsPart.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { tonightList } from "../water/tonightList.ts";
@@ -29,6 +30,7 @@ export function weekPaper(state: State, week: ShownWeek): HTMLElement {
 		{ class: "week-paper lying" },
 		headLine(unitSetting(state, "unit_name") ?? "", weekName(week)),
 		el("h1", {}, weekHeadline(state)),
+		truthsOnPaper(state),
 		week.of > 1 && el("p", { class: "paper-small" }, say`Week ${week.at + 1} of ${week.of}`),
 		table.element,
 		el(

@@ -16,6 +16,7 @@ import { weekWords } from "./weekWords.ts";
 /** The plan, and under it what to put right, what to start tonight and the cautions. */
 export const weekPage: GridPage = {
 	cells: weekCells,
+	tellsTruths: true,
 	headline: weekHeadline,
 	aboutNow: weekWords,
 	turner: weekTurner,

@@ -1,0 +1,77 @@
+import { expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { safetyTruths } from "../../../../src/core/plan/today/safetyTruths.ts";
+import { stopProblems } from "../../../../src/core/plan/today/stopProblems.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import type { Workbook } from "../../../../src/core/workbook.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
+
+const told = (workbook: Workbook, day = "2027-03-01") =>
+	safetyTruths(plan(workbook), readWorkbook(workbook), day);
+const kinds = (workbook: Workbook, day?: string) => told(workbook, day).map(({ kind }) => kind);
+
+const used = (kits: string) =>
+	[...kits].reduce((text, kit) => `${text}\n2027-03-01 04:10,${kit},used,,`, "at,kit,what,by,note");
+
+const header = "item,lot,quantity,made_on,received_on,arrives_on,expires_on";
+const stocked = [
+	"gauze squares,G,9000,,2027-02-20,,",
+	"clean gloves,C,9000,,2027-02-20,,",
+	"vinegar,V,90,,2027-02-20,,",
+];
+const lots = (...lines: string[]) => ({ "lots.csv": [header, ...stocked, ...lines].join("\n") });
+const LOT = "liquid,L1,900,2027-01-10,2027-02-20,,2028-07-10";
+
+/** Enough of everything, counted lately. */
+const well = (
+	changes: Record<string, string> = {},
+	settings: Record<string, string | number> = {},
+) =>
+	unitWith(
+		{ unmet_per_1000_uses: 500, beds: 1, spare_kits: 0, ...settings },
+		{ ...lots(LOT), ...changes },
+	);
+
+test("no kit ready is told of the day asked for, and comes first", () => {
+	const workbook = smallUnit({ "uses.csv": used("AB") });
+	expect(kinds(workbook, "2027-02-28")).not.toContain("none_ready");
+	expect(kinds(workbook)[0]).toBe("none_ready");
+	expect(kinds(smallUnit({ "uses.csv": used("A") }))).not.toContain("none_ready");
+});
+
+test("nothing is told where all is well", () => {
+	expect(told(well())).toEqual([]);
+});
+
+test.each([
+	["a lot with too little", well(lots(LOT.replace("900", "0.1"))), ["lot", "short"]],
+	["no lot", well(lots()), ["lot", "short"]],
+	["one pot", well({}, { pots: 1, pots_on_stove: 1 }), ["water"]],
+	[
+		"wet kits that nothing is dosed for",
+		well({}, { dose_for_wet_kits: "no", carry_in_ml_per_kit: 20 }),
+		["soak"],
+	],
+	[
+		"an order that has not come",
+		well({
+			"placed.csv":
+				"ordered_on,item,packs,expected_on,received_on,packs_received,lot,note\n2027-02-01,vinegar,2,2027-02-20,,,,",
+		}),
+		["late"],
+	],
+	["a count of long ago", well(lots(LOT.replace("2027-02-20", "2027-01-11"))), ["count"]],
+] as const)("%s is told", (_, workbook, expected) => {
+	expect(kinds(workbook)).toEqual(expected);
+});
+
+test("a number that is missing is told", () => {
+	expect(kinds(well({}, { births_per_day: "many" }))).toContain("number");
+});
+
+test("what stops a safe round leaves out the store, which stops none today", () => {
+	const { problems } = plan(smallUnit(lots("liquid,L1,0.1,2026-01-10,2026-01-20,,2027-07-10")));
+	const codes = new Set(stopProblems(problems).map(({ code }) => code));
+	expect(codes).toContain("lot-in-use");
+	expect(codes).not.toContain("count-too-old");
+});
