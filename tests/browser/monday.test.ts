@@ -91,7 +91,7 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 		"Mon 8 Mar 2027 to Sun 14 Mar 2027",
 		"Run sheet",
 		"Labels, sheet 1 of",
-		"Boiled water for the rinse",
+		"Boiled water and fires",
 		"Order form",
 	])
 		expect(text).toContain(words);

@@ -31,10 +31,24 @@ const needsOf = (most: number, litres: readonly number[]) =>
 		{ maxLength: most },
 	);
 
+/** Loads of pieces among them, each with its hour. */
+const withPieces = fc
+	.tuple(
+		needsOf(25, [4, 10, 15, 30, 60]),
+		fc.array(
+			fc.record({ litres: fc.constantFrom(1.5, 5, 10), from: whole(0, 4000), lasts: whole(1, 60) }),
+			{ maxLength: 8 },
+		),
+	)
+	.map(([rinse, pieces]): WaterNeed[] => [
+		...rinse,
+		...pieces.map(({ lasts, ...of }) => ({ ...of, until: of.from + lasts, isForPieces: true })),
+	]);
+
 describe("fires of any rounds, on any stoves, in any pots", () => {
 	test("no pot and no stove is ever in two places, and all water is cool and fresh", () => {
 		fc.assert(
-			fc.property(needsOf(25, [4, 10, 15, 30, 60]), hearths, (needs, hearth) => {
+			fc.property(withPieces, hearths, (needs, hearth) => {
 				const { fires, without } = scheduleOf(needs, hearth);
 				const pots = fires.flatMap(({ taken }) => taken);
 				const spansOf = (list: readonly (readonly { from: number; to: number }[])[]) =>
@@ -52,10 +66,21 @@ describe("fires of any rounds, on any stoves, in any pots", () => {
 				expect(inTwoPlaces).toEqual([]);
 				expect(pots.filter(({ pot }) => pot < 1 || pot > hearth.pots)).toEqual([]);
 				expect(fires.filter(({ stove }) => stove < 1 || stove > hearth.stoves)).toEqual([]);
-				for (const [i, { litres, from, until }] of needs.entries()) {
+				for (const [i, { litres, from, until, isForPieces }] of needs.entries()) {
 					const its = fires.filter(({ need }) => need === i);
 					const boiled = its.reduce((sum, fire) => sum + fire.litres, 0);
 					expectWithin(boiled, without.includes(i) ? 0 : litres, 1e-9, "L");
+					if (isForPieces) {
+						// It boils at its hour, in one pot that nothing keeps afterwards.
+						for (const { lightAt, heatMinutes, offBoilAt, taken } of its) {
+							expectWithin(lightAt + heatMinutes, from, NEAR, "min");
+							expectWithin(offBoilAt, until, NEAR, "min");
+							expect(taken.map(({ from: filled, to }) => [filled, to])).toEqual([
+								[lightAt, offBoilAt],
+							]);
+						}
+						continue;
+					}
 					const wrong = its.flatMap(({ lightAt, coolAt, taken }) => [
 						coolAt > from + NEAR && "not cool",
 						Math.min(...taken.map((pot) => pot.from)) !== lightAt && "lit at another time",

@@ -1,11 +1,14 @@
 import { computed } from "../column.ts";
+import { methods } from "../methods/method.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
+import { choice } from "../values/choice.ts";
+import { optional } from "../values/valueKind.ts";
 import { amount, day, wholeAmount, words } from "./computedValues.ts";
 
 export const boilingSheet = sheet({
 	file: "boiling.csv",
-	title: say`Boiled water for the rinse`,
+	title: say`Boiled water and fires`,
 	about: say`Every fire by the clock: when to light the stove, how much to boil, in which pots, and for which round. Often it is the evening before.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`Day of the round.` }),
@@ -20,7 +23,7 @@ export const boilingSheet = sheet({
 			unit: "L",
 			value: amount(),
 			decimals: 0,
-			help: say`For the rinse buckets of the loads set aside; a round's water may need more than one fire.`,
+			help: say`For the rinse buckets of the loads set aside, where a round's water may need more than one fire; or for one load of pieces.`,
 		}),
 		batches: computed({
 			label: say`Batches`,
@@ -33,14 +36,14 @@ export const boilingSheet = sheet({
 			label: say`Light the stove by`,
 			unit: say`date h:min`,
 			value: words(),
-			help: say`The first rinse less cooling, holding and heating; earlier where stove or pots are taken.`,
+			help: say`The first rinse less cooling, holding and heating; earlier where stove or pots are taken. For pieces: so that it boils, or steam is there, when the step begins that times it.`,
 		}),
 		hold_minutes: computed({
 			label: say`Keep at the boil`,
 			unit: "min",
 			value: amount(),
 			decimals: 0,
-			help: say`Each batch, from a rolling boil. Sources differ: see the setting.`,
+			help: say`Each batch, from a rolling boil; pieces as long as their method asks. Sources differ: see the settings.`,
 		}),
 		boiling_point_c: computed({
 			label: say`Boiling point`,
@@ -61,7 +64,7 @@ export const boilingSheet = sheet({
 			unit: "min",
 			value: amount(),
 			decimals: 0,
-			help: say`Covered, of itself, down to the temperature wanted.`,
+			help: say`Covered, of itself, down to the temperature wanted; 0 where pieces are boiled or steamed, whose water is not used again.`,
 		}),
 		fuel: computed({
 			label: say`Fuel`,
@@ -97,7 +100,7 @@ export const boilingSheet = sheet({
 			label: say`Cool by`,
 			unit: say`date h:min`,
 			value: words(),
-			help: say`Then it is used, or poured into a disinfected, covered vessel, and its pots are free.`,
+			help: say`Then it is used, or poured into a disinfected, covered vessel, and its pots are free. Blank where pieces are boiled or steamed: nothing waits for their water.`,
 			added: true,
 		}),
 		stove: computed({
@@ -120,6 +123,13 @@ export const boilingSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`Blank: lit in any case.`,
+			added: true,
+		}),
+		pieces: computed({
+			label: say`Pieces on the fire`,
+			unit: "",
+			value: optional(choice(methods)),
+			help: say`How a load of pieces is disinfected on this fire; blank where water is boiled to rinse with.`,
 			added: true,
 		}),
 	},

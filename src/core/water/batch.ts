@@ -1,13 +1,15 @@
 import { SECONDS_PER_MINUTE } from "./fuelQuantity.ts";
 import { heatToBoil, KJ_PER_KG_EVAPORATED } from "./heatToBoil.ts";
 
-/** Water of one round, in minutes after the plan's first midnight. */
+/** Water that is boiled for a round, in minutes after the plan's first midnight. */
 export interface WaterNeed {
 	readonly litres: number;
-	/** The first rinse: it must be cool by then. */
+	/** The first rinse: it must be cool by then. Of pieces: it must boil by then. */
 	readonly from: number;
-	/** The end of the last rinse: it must not be too old by then. */
+	/** The end of the last rinse: it must not be too old by then. Of pieces: they come off the fire. */
 	readonly until: number;
+	/** A load of pieces is boiled in it, or steamed over it: one pot, at its hour, and nothing cools. */
+	readonly isForPieces?: boolean;
 }
 
 /** On and in what water is boiled. */
@@ -42,30 +44,47 @@ export interface Batch {
 	/** The hold ends no later, so that it has cooled, and no earlier, so that it is not too old. */
 	readonly latestEnd: number;
 	readonly earliestEnd: number;
+	readonly isForPieces: boolean;
 }
 
 /** How the water of one round is shared among batches: full ones, then the rest. */
 export function batchesOf(need: WaterNeed, index: number, hearth: Hearth): Batch[] {
-	const { potLitres, netKw, drawnC, boilingC, holdMinutes, coolMinutes } = hearth;
+	if (need.isForPieces) return [batchOfPieces(need, index, hearth)];
+	const { potLitres, holdMinutes, coolMinutes } = hearth;
 	const atOnce = Math.min(hearth.potsOnStove, hearth.pots) * potLitres;
 	const count = Math.ceil(need.litres / atOnce);
 	return Array.from({ length: count }, (_, i) => {
 		const litres = i < count - 1 ? atOnce : need.litres - (count - 1) * atOnce;
-		const startLitres = litres + (netKw * holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
-		const kj = heatToBoil(startLitres, drawnC, boilingC);
-		const heatMinutes = kj / netKw / SECONDS_PER_MINUTE;
-		const stoveMinutes = heatMinutes + holdMinutes;
+		const fire = onFire(litres, holdMinutes, hearth);
 		return {
 			need: index,
-			litres,
-			startLitres,
+			...fire,
 			pots: Math.ceil(litres / potLitres),
-			heatMinutes,
-			kj,
-			stoveMinutes,
-			potMinutes: stoveMinutes + coolMinutes,
+			potMinutes: fire.stoveMinutes + coolMinutes,
+			isForPieces: false,
 			latestEnd: need.from - coolMinutes,
 			earliestEnd: need.until - hearth.keepsMinutes,
 		};
 	});
+}
+
+/** The step of the round says when it boils: neither earlier nor later. */
+function batchOfPieces({ litres, from, until }: WaterNeed, index: number, hearth: Hearth): Batch {
+	const fire = onFire(litres, until - from, hearth);
+	return {
+		need: index,
+		...fire,
+		pots: 1,
+		potMinutes: fire.stoveMinutes,
+		latestEnd: until,
+		earliestEnd: until,
+		isForPieces: true,
+	};
+}
+
+function onFire(litres: number, holdMinutes: number, { netKw, drawnC, boilingC }: Hearth) {
+	const startLitres = litres + (netKw * holdMinutes * SECONDS_PER_MINUTE) / KJ_PER_KG_EVAPORATED;
+	const kj = heatToBoil(startLitres, drawnC, boilingC);
+	const heatMinutes = kj / netKw / SECONDS_PER_MINUTE;
+	return { litres, startLitres, heatMinutes, kj, stoveMinutes: heatMinutes + holdMinutes };
 }

@@ -27,7 +27,8 @@ export interface Placing {
  * Seen backwards in time it is a schedule of jobs, each as early as what is placed before
  * it allows; some order of the jobs gives every schedule that cannot be moved together, so
  * where all orders are tried, whatever can be done at all is found. Where a batch finds no
- * place, it and those placed before it are tried in every order.
+ * place, it and those placed before it are tried in every order. Loads of pieces have their
+ * hour and cannot give way: they come first of all, as the clock brings them.
  *
  * @param allOrNone whether it is enough to know that some need finds no place
  */
@@ -36,6 +37,40 @@ export function placedBatches(
 	hearth: Hearth,
 	allOrNone = false,
 ): Placing {
+	const without = new Set<number>();
+	const fixed: PlacedBatch[] = [];
+	for (const batch of batches
+		.filter(({ isForPieces }) => isForPieces)
+		.sort((a, b) => a.latestEnd - b.latestEnd)) {
+		const start = latestStart(batch, [], { ...hearth, fixed });
+		if (start === undefined) without.add(batch.need);
+		else fixed.push({ batch, start });
+	}
+	if (allOrNone && without.size > 0) return { placed: fixed, without: [...without] };
+	const rest = placedAround(
+		fixed,
+		batches.filter(({ isForPieces }) => !isForPieces),
+		hearth,
+		allOrNone,
+	);
+	return {
+		placed: [...fixed, ...rest.placed],
+		without: [...without, ...rest.without].sort((a, b) => a - b),
+	};
+}
+
+/** Stoves and pots, and the loads of pieces on and in them. */
+interface Taken extends Hearth {
+	readonly fixed: readonly PlacedBatch[];
+}
+
+function placedAround(
+	fixed: readonly PlacedBatch[],
+	batches: readonly Batch[],
+	of: Hearth,
+	allOrNone: boolean,
+): Placing {
+	const hearth = { ...of, fixed };
 	const latestFirst = [...batches].sort((a, b) => b.latestEnd - a.latestEnd);
 	let placed: PlacedBatch[] = [];
 	const without = new Set<number>();
@@ -57,13 +92,13 @@ export function placedBatches(
 			placed = placed.filter((other) => other.batch.need !== batch.need);
 		}
 	}
-	return { placed, without: [...without].sort((a, b) => a - b) };
+	return { placed, without: [...without] };
 }
 
 function repair(
 	batch: Batch,
 	placed: readonly PlacedBatch[],
-	hearth: Hearth,
+	hearth: Taken,
 ): PlacedBatch[] | undefined {
 	const kept = placed.slice(0, -(TRIED_TOGETHER - 1) || undefined);
 	const moved = placed.slice(kept.length).map((each) => each.batch);
@@ -74,7 +109,7 @@ function repair(
 function inAnyOrder(
 	batches: readonly Batch[],
 	placed: PlacedBatch[],
-	hearth: Hearth,
+	hearth: Taken,
 ): PlacedBatch[] | undefined {
 	if (batches.length === 0) return placed;
 	for (const [i, batch] of batches.entries()) {
@@ -101,18 +136,16 @@ function areAlike(one: Batch, other: Batch): boolean {
 function latestStart(
 	batch: Batch,
 	placed: readonly PlacedBatch[],
-	{ stoves, pots }: Hearth,
+	{ stoves, pots, fixed }: Taken,
 ): number | undefined {
 	const { stoveMinutes, potMinutes, latestEnd, earliestEnd } = batch;
 	const latest = latestEnd - stoveMinutes;
 	const earliest = earliestEnd - stoveMinutes;
 	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
-	const near = placed
-		.slice(-MOST_NEAR)
-		.filter(
-			(other) =>
-				other.start < latest + potMinutes - NEAR && other.start + other.batch.potMinutes > earliest,
-		);
+	const near = [...fixed, ...placed.slice(-MOST_NEAR)].filter(
+		(other) =>
+			other.start < latest + potMinutes - NEAR && other.start + other.batch.potMinutes > earliest,
+	);
 	const starts = near
 		.flatMap(({ start }) => [start - stoveMinutes, start - potMinutes])
 		.filter((start) => start >= earliest - NEAR && start < latest)

@@ -29,7 +29,9 @@ export function waterLevers(
 	const does = (tried: readonly WaterNeed[], change: Partial<Hearth> = {}) =>
 		canBeScheduled(tried, { ...hearth, ...change });
 	const withBuckets = (litres: number) =>
-		needs.map((need) => ({ ...need, litres: (need.litres * litres) / bucketLitres }));
+		needs.map((need) =>
+			need.isForPieces ? need : { ...need, litres: (need.litres * litres) / bucketLitres },
+		);
 	const smaller = downFrom(Math.ceil(bucketLitres) - 1, LEAST_BUCKET_LITRES, 1);
 	const quicker = downFrom(
 		Math.floor(hearth.coolMinutes / COOLING_STEP) * COOLING_STEP,
@@ -71,10 +73,16 @@ function eveningPots(needs: readonly WaterNeed[], hearth: Hearth): number | unde
 	const dayOf = ({ from }: WaterNeed) => Math.floor(from / MINUTES_PER_DAY);
 	const pots = [...new Set(needs.map(dayOf))].map((which) => {
 		const day = needs.filter((need) => dayOf(need) === which);
-		const fills = day.reduce((sum, { litres }) => sum + Math.ceil(litres / hearth.potLitres), 0);
+		const rinse = day.filter(({ isForPieces }) => !isForPieces);
+		const pieces = day.filter(({ isForPieces }) => isForPieces);
+		// Loads of pieces keep their hour, and a pot of their own.
+		const fills = rinse.reduce(
+			(sum, { litres }) => sum + Math.ceil(litres / hearth.potLitres),
+			Math.min(1, pieces.length),
+		);
 		const evening = { ...hearth, pots: fills };
-		const first = Math.min(...day.map(({ from }) => from));
-		const together = day.map((need) => ({ ...need, from: first }));
+		const first = Math.min(...rinse.map(({ from }) => from));
+		const together = [...rinse.map((need) => ({ ...need, from: first })), ...pieces];
 		return canBeScheduled(together, evening) ? fills : Number.POSITIVE_INFINITY;
 	});
 	const most = Math.max(0, ...pots);

@@ -83,6 +83,38 @@ describe("fires by the clock", () => {
 	});
 });
 
+describe("a load of pieces", () => {
+	/** 10 L of which 2,257 kW·s a kilogram boil away for 20 minutes. */
+	const away = (hearth.netKw * 1200) / 2257;
+	const lights = 1000 - 6 * (10 + away);
+	const pieces: WaterNeed = { litres: 10, from: 1000, until: 1020, isForPieces: true };
+
+	test("boils when its step begins, in one pot, and nothing cools", () => {
+		const [fire] = scheduleOf([pieces], hearth).fires;
+		expect(fire).toMatchObject({ stove: 1, pots: [1], offBoilAt: 1020, coolAt: 1020 });
+		expect(fire?.lightAt).toBeCloseTo(lights, 9);
+		expect(fire?.startLitres).toBeCloseTo(10 + away, 9);
+	});
+
+	test("rinse water gives way to it, whichever round is later", () => {
+		// By itself it would be lit from 940 to 1000, for 1300.
+		const { fires, without } = scheduleOf([need(10, 1300), pieces], hearth);
+		expect(without).toEqual([]);
+		expect(fires.map(({ need: of, offBoilAt }) => [of, Math.round(offBoilAt)])).toEqual([
+			[0, Math.round(lights)],
+			[1, 1020],
+		]);
+	});
+
+	test("two at one hour want two stoves and two pots; the one that comes first has them", () => {
+		const later = { ...pieces, from: 1010, until: 1030 };
+		expect(scheduleOf([later, pieces], hearth).without).toEqual([0]);
+		expect(scheduleOf([later, pieces], { ...hearth, stoves: 2 }).without).toEqual([]);
+		expect(scheduleOf([later, pieces], { ...hearth, stoves: 2, pots: 1 }).without).toEqual([0]);
+		expect(fewestPots([later, pieces], { ...hearth, stoves: 2 })).toBe(2);
+	});
+});
+
 describe("water for which there is no place", () => {
 	test("too old before it is used: none of that round is boiled, the others are", () => {
 		const needs = [need(10, 400), need(10, 1000)];

@@ -14,7 +14,7 @@ import { roundActs } from "../today/roundActs.ts";
 export interface HoursPlanned {
 	/** With hands on, all people together. */
 	readonly handsOn: number;
-	/** From lighting each fire of the day's rounds until the last pot has been held at the boil. */
+	/** From lighting each fire of the day's rounds until the last pot, or load of pieces, has been held. */
 	readonly atFires: number;
 }
 

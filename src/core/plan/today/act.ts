@@ -1,3 +1,4 @@
+import type { Method } from "../../methods/method.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { LocalTime } from "../../values/dateTime.ts";
 
@@ -28,7 +29,7 @@ export interface FireAct {
 	readonly kind: "fire";
 	/** The latest time. */
 	readonly at: LocalTime;
-	/** When the round begins that waits for the water. */
+	/** When the round begins that waits for the water, or when pieces should boil. */
 	readonly until: LocalTime;
 	readonly round: string;
 	readonly forDate: IsoDate;
@@ -39,6 +40,10 @@ export interface FireAct {
 	readonly pots: string;
 	/** "" where it is lit in any case. */
 	readonly onlyIf: string;
+	/** How a load of pieces is disinfected on it; null where water is boiled to rinse with. */
+	readonly pieces: Method | null;
+	/** From a rolling boil, or from when steam comes. */
+	readonly holdMinutes: number;
 }
 
 /** One preparation of chlorine solution; ready when the first soak begins. */

@@ -13,7 +13,10 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 	return rowsOf(plan, boilingSheet).flatMap((row) => {
 		const lit = moment.safeParse(valueIn(row.light_by) ?? "");
 		const [litres, fuel] = [valueIn(row.start_litres), valueIn(row.fuel_quantity)];
+		const [holdMinutes, heat] = [valueIn(row.hold_minutes), valueIn(row.heat_minutes)];
+		const pieces = valueIn(row.pieces) ?? null;
 		if (!lit.success || typeof litres !== "number" || typeof fuel !== "number") return [];
+		if (typeof holdMinutes !== "number" || typeof heat !== "number") return [];
 		const forDate = valueIn(row.date) ?? "";
 		const round = valueIn(row.round) ?? "";
 		const goal = rounds.find((each) => each.round === round && each.at.date === forDate);
@@ -21,7 +24,10 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 			{
 				kind: "fire",
 				at: lit.data,
-				until: goal?.at ?? momentAt(forDate, 0),
+				// Under pieces it is late once they should boil; for a round's rinse, once the round begins.
+				until: pieces
+					? momentAt(lit.data.date, lit.data.minutes + heat)
+					: (goal?.at ?? momentAt(forDate, 0)),
 				round,
 				forDate,
 				litres,
@@ -29,6 +35,8 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 				fuelMeasure: valueIn(row.fuel_measure) ?? "",
 				pots: valueIn(row.pots) ?? "",
 				onlyIf: valueIn(row.only_if) ?? "",
+				pieces,
+				holdMinutes,
 			} as const,
 		];
 	});

@@ -11,6 +11,7 @@ import { policyKept } from "../../water/boilPolicy.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { fireCells, fireOfSchedule } from "./fireCells.ts";
 import type { FiresOfPlan, RoundWater } from "./firesOfPlan.ts";
+import { piecesRow } from "./piecesRow.ts";
 
 type Row = ComputedRow<typeof boilingSheet>;
 
@@ -31,7 +32,10 @@ export function boilingTable(
 ): ComputedTable<typeof boilingSheet> {
 	return onDemand(boilingSheet, () => {
 		const all = fires();
-		const rows = all.rounds.flatMap((water) => rowsOf(unit, all, water));
+		const rows = [
+			...all.rounds.flatMap((water) => rowsOf(unit, all, water)),
+			...all.pieces.map((load) => piecesRow(unit, all, load)),
+		];
 		return rows.sort((a, b) => byClock(a).localeCompare(byClock(b)));
 	});
 }
@@ -99,6 +103,7 @@ function rowOf(
 		stove: derive(fireCells.stove, { whole: fireOrWhy }),
 		pots: derive(fireCells.pots, { fire: fireOrWhy }),
 		only_if: onlyIf(unit),
+		pieces: nameFigure(say`Pieces on the fire`, null),
 	};
 }
 

@@ -31,7 +31,7 @@ function noPlace() {
 		code: "no-place-for-water",
 		received: "",
 		allowed: say`a stove and pots that are free in time`,
-		message: say`No stove and no pots are free in time for the water of this round.`,
+		message: say`No stove and no pots are free in time for the water of this round, or for this load of it.`,
 		place: { file: "unit.csv", line: null, column: "pots" },
 	});
 }
@@ -96,6 +96,16 @@ const fireLightBy = momentOf(
 	say`Down to the earlier minute.`,
 );
 
+const piecesLightBy = momentOf(
+	"pieces_light_by",
+	say`Light the stove by`,
+	say`Start of the step that times the boil or the steam − heating.`,
+	({ lightAt }) => lightAt,
+	"2027-03-02 00:00",
+	Math.floor,
+	say`Down to the earlier minute.`,
+);
+
 const fireCoolBy = momentOf(
 	"cool_by",
 	say`Cool by`,
@@ -151,6 +161,7 @@ export const fireCells = {
 	stove: fireStove,
 	pots: firePots,
 	lightBy: fireLightBy,
+	piecesLightBy,
 	coolBy: fireCoolBy,
 	fuel: fireFuel,
 };

@@ -1,11 +1,14 @@
-import { derive, type Figure, listOf } from "../../calculation.ts";
+import { derive, type Figure, listOf, nameFigure } from "../../calculation.ts";
+import type { LoadMethod } from "../../methods/method.ts";
 import { answer, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
+import type { IsoDate } from "../../values/date.ts";
 import type { WaterNeed } from "../../water/batch.ts";
 import { boilingSchedule, type Schedule } from "../../water/boilingSchedule.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { hearthFigures } from "./hearthFigures.ts";
+import { type PieceLoad, pieceLoads } from "./pieceLoads.ts";
 import { type RoundBoiling, roundBoiling } from "./roundBoiling.ts";
 import { type StoveFigures, stoveFigures } from "./stoveFigures.ts";
 
@@ -16,10 +19,19 @@ export interface RoundWater extends RoundBoiling {
 	readonly index: number | undefined;
 }
 
-/** The water of every round, and the fires for all of them together. */
+/** A load of pieces on the fire, and which need of the schedule it is. */
+export interface PiecesOnFire extends PieceLoad {
+	readonly index: number | undefined;
+}
+
+/** What every round boils, and the fires for all of it together. */
 export interface FiresOfPlan {
+	readonly firstDay: IsoDate | undefined;
 	readonly stove: StoveFigures;
+	/** Water to rinse with. */
 	readonly rounds: readonly RoundWater[];
+	/** Loads of pieces that are boiled or steamed. */
+	readonly pieces: readonly PiecesOnFire[];
 	readonly needs: readonly WaterNeed[];
 	readonly schedule: Figure<Schedule>;
 }
@@ -33,26 +45,40 @@ export function firesOfPlan(unit: UnitFigures, plans: readonly RoundPlan[]): () 
 	};
 }
 
-/** Whether rounds rinse with boiled water: some piece goes into chlorine, or that is not known. */
-function isRinsed({ loads }: UnitFigures): boolean {
-	return valueIn(loads)?.some(({ method }) => method === "chlorine") ?? true;
+/** Whether some piece goes this way. */
+function goesBy({ loads }: UnitFigures, method: LoadMethod): boolean | undefined {
+	return valueIn(loads)?.some((load) => load.method === method);
 }
 
 function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan {
 	const stove = stoveFigures(unit.read);
-	const [first] = plans;
+	const firstDay = plans[0]?.date;
 	const needs: WaterNeed[] = [];
 	const known: Record<string, Figure<WaterNeed>> = {};
-	const rounds = (isRinsed(unit) ? plans : []).map((round): RoundWater => {
-		const water = roundBoiling(unit.read, stove, round, (first ?? round).date);
-		const { outcome } = water.need;
-		if (!outcome.ok) return { ...water, round, index: undefined };
-		known[`${round.date} ${round.round.value.start}`] = water.need;
-		return { ...water, round, index: needs.push(outcome.value) - 1 };
+	const indexOf = ({ date, round }: RoundPlan, need: Figure<WaterNeed>): number | undefined => {
+		if (!need.outcome.ok) return undefined;
+		const name = `${date} ${round.value.start}`;
+		known[name in known ? `${name} ${needs.length}` : name] = need;
+		return needs.push(need.outcome.value) - 1;
+	};
+	// Where it is not known how pieces are treated, rounds rinse.
+	const isRinsed = goesBy(unit, "chlorine") ?? true;
+	const rounds = (isRinsed ? plans : []).map((round): RoundWater => {
+		const water = roundBoiling(unit.read, stove, round, firstDay ?? round.date);
+		return { ...water, round, index: indexOf(round, water.need) };
 	});
+	const methods = (["boiling", "steam"] as const).filter((method) => goesBy(unit, method));
+	const pieces = plans.flatMap((round) =>
+		pieceLoads(unit.read, round, methods, firstDay ?? round.date).map(
+			(load): PiecesOnFire => ({ ...load, index: indexOf(round, load.need) }),
+		),
+	);
+	const hearth = hearthFigures(unit.read, stove);
 	const schedule = derive(boilingSchedule, {
 		needs: listOf(say`Water of each round`, "L", answer(needs), () => known),
-		...hearthFigures(unit.read, stove),
+		...hearth,
+		// Where nothing is rinsed, nothing has to cool.
+		coolMinutes: isRinsed ? hearth.coolMinutes : nameFigure(say`Cooling`, 0),
 	});
-	return { stove, rounds, needs, schedule };
+	return { firstDay, stove, rounds, pieces, needs, schedule };
 }

@@ -37,6 +37,18 @@ function taskFigure(row: BoilingRow): Figure<string> {
 	const litres = rounded(columns.start_litres, water);
 	const quantity = `${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure) ?? ""}`;
 	const condition = valueIn(only_if);
+	const pieces = valueIn(row.pieces);
+	const hold = valueIn(row.hold_minutes) ?? "";
+	if (pieces === "boiling")
+		return nameFigure(
+			say`What`,
+			say`If ${condition ?? ""}: light the stove for a load of pieces, ${litres} L in pot ${which ?? ""}; ${hold} min from a rolling boil, lid on; fuel ${quantity}.`,
+		);
+	if (pieces === "steam")
+		return nameFigure(
+			say`What`,
+			say`If ${condition ?? ""}: light the stove for a load of pieces, ${litres} L under the rack in pot ${which ?? ""}; ${hold} min from when steam comes, lid on; fuel ${quantity}.`,
+		);
 	return nameFigure(
 		say`What`,
 		condition

@@ -5,7 +5,7 @@ import { say } from "../../say.ts";
 import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { minutesOfLoad } from "./hearthFigures.ts";
+import { minutesKitsWait } from "./hearthFigures.ts";
 import { isBlank, stoveFigures } from "./stoveFigures.ts";
 import { waterNotInTime } from "./waterNotInTime.ts";
 
@@ -47,9 +47,9 @@ function heatEstimated({ read: { settings } }: UnitFigures): Problem[] {
 
 /** A kit that waits for a fire comes back later than one whose water is ready. */
 function boiledAfterUse(unit: UnitFigures): Problem[] {
-	const { boil_for } = unit.read.settings;
-	const minutes = valueIn(minutesOfLoad(unit));
-	if (valueIn(boil_for) !== "after_use" || minutes === undefined) return [];
+	const wait = minutesKitsWait(unit);
+	const minutes = wait && valueIn(wait);
+	if (minutes === undefined) return [];
 	const hours = fixed(minutes / MINUTES_PER_HOUR, 1);
 	return [
 		advice(

@@ -26,12 +26,18 @@ const leversOf = memoize(waterLevers, (...of) => [JSON.stringify(of)]);
 
 /** Rounds whose water cannot be cool in time: why, with the figures, and what would help, the cheapest first. */
 export function waterNotInTime(unit: UnitFigures, fires: () => FiresOfPlan): Problem[] {
-	const { schedule, needs, stove } = fires();
-	const without = valueIn(schedule)?.without ?? [];
+	const { schedule, needs, stove, rounds } = fires();
+	const all = valueIn(schedule)?.without ?? [];
+	const without = all.filter((need) => !needs[need]?.isForPieces);
 	const [first] = without;
+	const ofPieces = piecesWithoutFire(
+		unit,
+		needs,
+		all.filter((need) => needs[need]?.isForPieces),
+	);
 	const hearth = hearthIn(hearthFigures(unit.read, stove));
 	const bucketLitres = valueIn(unit.read.settings.bucket_fill_litres);
-	if (first === undefined || !hearth || bucketLitres === undefined) return [];
+	if (first === undefined || !hearth || bucketLitres === undefined) return ofPieces;
 	const at = (needs[first] as WaterNeed).from;
 	const around = needs.filter(({ from }) => Math.abs(from - at) <= DAYS_AROUND * MINUTES_PER_DAY);
 	const levers = leversOf(around, hearth, bucketLitres);
@@ -39,20 +45,44 @@ export function waterNotInTime(unit: UnitFigures, fires: () => FiresOfPlan): Pro
 	// Where fires are lit only when they are needed, all of them at once need not come.
 	const said = valueIn(unit.read.settings.boil_for) === "every_round" ? problem : advice;
 	return [
+		...ofPieces,
 		said(
 			{ file: "unit.csv", line: null, column },
 			{
 				code,
-				received: say`no water in time for ${without.length} of ${needs.length} rounds`,
+				received: say`no water in time for ${without.length} of ${rounds.length} rounds`,
 				allowed:
 					levers.pots === undefined
 						? say`water in time for every round`
 						: say`at least ${levers.pots} pots`,
 				message: [
-					say`For ${without.length} of ${needs.length} rounds the boiled water cannot be cool in time.`,
+					say`For ${without.length} of ${rounds.length} rounds the boiled water cannot be cool in time.`,
 					message,
 					...leverWords(levers),
 				].join(" "),
+			},
+		),
+	];
+}
+
+/** Loads of pieces keep their hour, so only each other can take their place. */
+function piecesWithoutFire(
+	{ read: { settings } }: UnitFigures,
+	needs: readonly WaterNeed[],
+	without: readonly number[],
+): Problem[] {
+	const loads = needs.filter(({ isForPieces }) => isForPieces).length;
+	const [stoves, pots] = [valueIn(settings.stoves), valueIn(settings.pots)];
+	if (without.length === 0 || stoves === undefined || pots === undefined) return [];
+	const isPot = pots <= stoves;
+	return [
+		advice(
+			{ file: "unit.csv", line: null, column: isPot ? "pots" : "stoves" },
+			{
+				code: isPot ? "pots-booked-twice" : "stove-booked-twice",
+				received: say`no fire for ${without.length} of ${loads} loads of pieces`,
+				allowed: say`a stove and a pot for every load of pieces at its hour`,
+				message: say`For ${without.length} of ${loads} loads of pieces to boil or steam no stove or no pot is free at the hour at which the steps of the round need it: the round lasts longer than planned. Stoves: ${stoves}; pots: ${pots}. Give the heating a step of its own, as long as it takes, so that the loads follow each other; or boil more kits at once; or take another stove and pot.`,
 			},
 		),
 	];

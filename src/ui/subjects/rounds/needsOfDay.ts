@@ -10,9 +10,13 @@ import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
+import { writeClock } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { counted } from "../../format/counted.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
+import { momentOf } from "../../format/moment.ts";
+import { shownAs } from "../../format/shownFigure.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -43,7 +47,9 @@ export function needsOfDay(state: State, day: IsoDate, rounds: readonly ShownRou
 function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[] {
 	const read = readWorkbook(state.workbook);
 	const mixes = mixActs(state.plan, read.settings, roundActs(state.plan, read));
-	const boiling = rowsOf(state.plan, boilingSheet).filter(({ date }) => wordIn(date) === day);
+	const fires = rowsOf(state.plan, boilingSheet).filter(({ date }) => wordIn(date) === day);
+	const boiling = fires.filter(({ pieces }) => wordIn(pieces) === "");
+	const loads = fires.filter(({ pieces }) => wordIn(pieces) !== "");
 	const renewed = rowsOf(state.plan, runSheetSheet).filter(
 		({ date, renew }) => wordIn(date) === day && wordIn(renew) !== "",
 	);
@@ -73,6 +79,7 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 			surelyRuns ? "" : say`Only if a kit waits.`,
 			soaks > 0 ? solutionWords(mix, mixes.length > 0) : "",
 			waterWords(litres, fill),
+			...pieceWords(loads.filter((row) => wordIn(row.round) === round.name)),
 			say`Gauze: ${gauze === undefined ? TO_WRITE : counted(gauze, "piece")}.`,
 			renew ? say`Renew if still unused: ${wordIn(renew.renew)}.` : "",
 		].filter((words) => words !== "");
@@ -87,6 +94,21 @@ function solutionWords(mix: MixAct | undefined, anyMade: boolean): string {
 			: say`Solution: ${TO_WRITE} of product, water to the mark of ${TO_WRITE} L.`;
 	const product = mix.lot === "" ? mix.product : say`${mix.product}, lot ${mix.lot}`;
 	return say`Solution: ${litreWords(mix.waterLitres)} of water, then ${quantityWords(mix.quantity, mix.measure)} of ${product}, to the mark of ${litreWords(mix.litres)}.`;
+}
+
+/** What is lit for pieces, a sentence for each load. */
+function pieceWords(loads: ReturnType<typeof rowsOf<typeof boilingSheet>>): string[] {
+	return loads.map((row) => {
+		const [start, hold] = [numberIn(row.start_litres), numberIn(row.hold_minutes)];
+		const litres =
+			start === undefined ? TO_WRITE : shownAs(boilingSheet.columns.start_litres, start);
+		const minutes = hold === undefined ? TO_WRITE : shownPlain(hold);
+		const at = momentOf(wordIn(row.light_by));
+		const by = at ? writeClock(at.minutes) : TO_WRITE;
+		return wordIn(row.pieces) === "steam"
+			? say`Light the stove by ${by}, ${litres} L under the rack; pieces ${minutes} min in steam.`
+			: say`Light the stove by ${by}, ${litres} L in a pot; pieces ${minutes} min at a rolling boil.`;
+	});
 }
 
 function waterWords(litres: readonly (number | undefined)[], fill: number | undefined): string {

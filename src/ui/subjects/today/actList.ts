@@ -13,6 +13,7 @@ import { counted, listed } from "../../format/counted.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 
 /** What an act is told with. */
@@ -73,14 +74,19 @@ function title(file: string, words: string): HTMLElement {
 }
 
 function fireWords(act: FireAct): HTMLElement {
-	const { round, forDate, litres, fuel, fuelMeasure, pots, onlyIf } = act;
+	const { round, forDate, litres, fuel, fuelMeasure, pots, onlyIf, pieces } = act;
 	const { columns } = boilingSheet;
 	const water = shownAs(columns.start_litres, litres);
 	const burnt = `${shownAs(columns.fuel_quantity, fuel)} ${fuelMeasure}`;
+	const hold = shownPlain(act.holdMinutes);
 	const words =
-		pots === ""
-			? say`for ${round}, ${shownDay(forDate)}: boil ${water} L, fuel ${burnt}; cover and leave to cool.`
-			: say`for ${round}, ${shownDay(forDate)}: boil ${water} L in pots ${pots}, fuel ${burnt}; cover and leave to cool.`;
+		pieces === "boiling"
+			? say`for the pieces of ${round}: ${water} L in pot ${pots}, fuel ${burnt}; ${hold} min from a rolling boil, lid on, every piece under water.`
+			: pieces === "steam"
+				? say`for the pieces of ${round}: ${water} L under the rack in pot ${pots}, fuel ${burnt}; ${hold} min from when steam comes, lid on.`
+				: pots === ""
+					? say`for ${round}, ${shownDay(forDate)}: boil ${water} L, fuel ${burnt}; cover and leave to cool.`
+					: say`for ${round}, ${shownDay(forDate)}: boil ${water} L in pots ${pots}, fuel ${burnt}; cover and leave to cool.`;
 	return el(
 		"p",
 		{},

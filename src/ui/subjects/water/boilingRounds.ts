@@ -21,6 +21,8 @@ export interface BoilingRound {
 	readonly pots: string;
 	/** Under which condition it is lit; "" where it is in any case. */
 	readonly onlyIf: string;
+	/** How a load of pieces is disinfected on it; "" where water is boiled to rinse with. */
+	readonly pieces: string;
 	/** Why there is no time to light the stove, in words; "" where there is one. */
 	readonly waitsFor: string;
 }
@@ -34,6 +36,7 @@ export function boilingRounds(state: State): BoilingRound[] {
 			numberIn(row.heat_minutes),
 			numberIn(row.cool_minutes),
 		];
+		const pieces = wordIn(row.pieces);
 		const lightBy = momentOf(wordIn(row.light_by));
 		const onFire =
 			batches === undefined || holdMinutes === undefined || heat === undefined
@@ -49,11 +52,12 @@ export function boilingRounds(state: State): BoilingRound[] {
 			lightBy,
 			offBoil: lightBy && onFire !== undefined ? momentLater(lightBy, onFire) : undefined,
 			coolBy:
-				lightBy && onFire !== undefined && cool !== undefined
+				lightBy && pieces === "" && onFire !== undefined && cool !== undefined
 					? momentLater(lightBy, onFire + cool)
 					: undefined,
 			pots: wordIn(row.pots),
 			onlyIf: wordIn(row.only_if),
+			pieces,
 			waitsFor: row.light_by ? (problemsOf(row.light_by.outcome)[0]?.message ?? "") : "",
 		};
 	});

@@ -23,7 +23,7 @@ export const boilingSheetOut: PrintOut = {
 		portraitPage(
 			state,
 			boilingCautions,
-			say`Boiled water for the rinse`,
+			say`Boiled water and fires`,
 			el("p", { class: "paper-how" }, howWords(state)),
 			uprightTable(
 				"boiling-lines",
@@ -55,9 +55,14 @@ function howWords(state: State): string {
 	const rest = say`Rinse when it is ${below.value === undefined ? TO_WRITE : shownPlain(below.value)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
 	const hours = printedSetting(state, "boiled_water_hours");
 	const discard = say`Label it with the time of the boil; discard it ${hours.value === undefined ? TO_WRITE : shownPlain(hours.value)} h after the boil.`;
-	const [first] = boilingRounds(state);
-	const condition = first?.onlyIf ? say`A fire is lit only if: ${first.onlyIf}.` : "";
-	return [condition, hold, rest, discard, below.why, hours.why].filter(Boolean).join(" ");
+	const lines = boilingRounds(state);
+	const first = lines.find((line) => line.pieces === "");
+	const pieces = lines.some((line) => line.pieces !== "")
+		? say`Pieces that are boiled or steamed: only if the round runs; each line has its time, from a rolling boil or from when steam comes. Nothing is added once it has begun.`
+		: "";
+	if (!first) return pieces;
+	const condition = first.onlyIf ? say`A fire is lit only if: ${first.onlyIf}.` : "";
+	return [condition, hold, rest, discard, pieces, below.why, hours.why].filter(Boolean).join(" ");
 }
 
 /** Fires under the day on which they are lit; a round without one under its own. */
@@ -77,7 +82,7 @@ function dayGroup(day: IsoDate, fires: readonly BoilingRound[]): HTMLElement {
 				"tr",
 				{},
 				el("th", { scope: "row", class: "amount" }, moment(fire.lightBy, day)),
-				el("td", { class: "for-round" }, forWords(fire, day)),
+				el("td", { class: "for-round" }, forWords(fire, day), pieceWords(fire)),
 				el("td", { class: "amount" }, startWords(fire)),
 				el("td", { class: "amount" }, fire.pots || "–"),
 				el("td", { class: "amount" }, moment(fire.offBoil, day)),
@@ -91,6 +96,15 @@ function dayGroup(day: IsoDate, fires: readonly BoilingRound[]): HTMLElement {
 /** The round, with its day where that is another. */
 function forWords({ round, date }: BoilingRound, day: IsoDate): string {
 	return date === day ? round : `${round}, ${shownWeekday(date)}`;
+}
+
+/** How long pieces are held. */
+function pieceWords({ pieces, holdMinutes }: BoilingRound): string | false {
+	if (pieces === "") return false;
+	const minutes = holdMinutes === undefined ? TO_WRITE : shownPlain(holdMinutes);
+	return pieces === "steam"
+		? say`: pieces, ${minutes} min in steam`
+		: say`: pieces, ${minutes} min at the boil`;
 }
 
 function startWords({ startLitres, batches }: BoilingRound): string {

@@ -49,7 +49,14 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 			pictureFigure(
 				({ hearthPicture }) => hearthPicture(bars, pictureWidth(room)),
 				say`Stove and pots through the first day, from the evening before.`,
-				say`Solid: the stove burns. Outlined: a pot is taken, from filling until its water is cool, for the round named in it. Then the water is used, or poured into a disinfected, covered vessel.`,
+				isRinsed
+					? say`Solid: the stove burns. Outlined: a pot is taken, from filling until its water is cool, for the round named in it. Then the water is used, or poured into a disinfected, covered vessel.`
+					: say`Solid: the stove burns. Outlined: a pot is taken, from lighting the stove until the time of its pieces is over, for the round named in it.`,
+				...(isRinsed && pieces.length > 0
+					? [
+							say`A pot in which pieces are boiled, or over which they are steamed, is taken until their time is over.`,
+						]
+					: []),
 			),
 		cooling &&
 			pictureFigure(
@@ -67,8 +74,16 @@ function nextFireWords(state: State): string | undefined {
 	if (!next) return undefined;
 	const { date, round, lightBy, startLitres, batches, holdMinutes, pots, waitsFor } = next;
 	const name = `${round}, ${shownDay(date)}`;
+	const { pieces } = next;
 	if (!lightBy || startLitres === undefined || batches === undefined || holdMinutes === undefined)
 		return say`Next fire (for ${name}): no time to light the stove yet. ${waitsFor}`.trim();
+	if (pieces !== "") {
+		const litres = shownAs(boilingSheet.columns.start_litres, startLitres);
+		const [by, hold] = [shownBefore(lightBy, date), shownPlain(holdMinutes)];
+		return pieces === "steam"
+			? say`Next fire (for ${name}, only if the round runs): light the stove by ${by}, ${litres} L under the rack in pot ${pots}; keep the pieces in steam for ${hold} min from when it comes.`
+			: say`Next fire (for ${name}, only if the round runs): light the stove by ${by}, ${litres} L in pot ${pots}; keep the pieces at a rolling boil for ${hold} min.`;
+	}
 	return say`Next fire (for ${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, pots ${pots}; keep each at a rolling boil for ${shownPlain(holdMinutes)} min, then cover and leave to cool.`;
 }
 

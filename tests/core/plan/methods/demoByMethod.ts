@@ -22,11 +22,15 @@ export const STEPS = `step,basis,minutes,hands_on,method
  * The demo with six births on each of its seven days, as many at every hour, so that it can be
  * worked out by hand: 0.6 kits are used a day. Kits keep so long that hardly any goes out of date.
  */
-export function demoBy(
+export function demoBy(...of: Parameters<typeof demoOf>) {
+	return plan(demoOf(...of));
+}
+
+export function demoOf(
 	settings: Record<string, string>,
 	treatments: readonly string[][] = [],
 	files: Record<string, string> = {},
-) {
+): Workbook {
 	const own = {
 		ready_life_days: "90",
 		sterile_life_days: "90",
@@ -49,7 +53,7 @@ export function demoBy(
 	for (const [file, text] of Object.entries(files)) tables[file] = tableOf(text);
 	if (treatments.length > 0)
 		tables["treatments.csv"] = { header: ["kind", "piece", "method", "note"], rows: treatments };
-	return plan({ tables });
+	return { tables };
 }
 
 function withSettings({ tables }: Workbook, own: Record<string, string>): TextTable {
