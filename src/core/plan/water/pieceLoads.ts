@@ -51,7 +51,7 @@ const needOfPieces = calculation<
 		inputs: {
 			steps: [
 				{
-					step: "bring to the boil",
+					step: "heat",
 					startsAt: 450,
 					endsAt: 480,
 					handsOn: "no",
@@ -60,7 +60,7 @@ const needOfPieces = calculation<
 					method: "boiling",
 				},
 				{
-					step: "keep at the boil",
+					step: "boil",
 					startsAt: 480,
 					endsAt: 500,
 					handsOn: "no",
