@@ -35,7 +35,10 @@ export const kitsInLoad = calculation<Inputs, number>({
 			code: "soak-too-small",
 			received: say`${litres} L`,
 			allowed: say`at most ${containerLitres} L`,
-			message: say`${capacityKits} kits in ${fillLitres} L of solution fill ${litres} L, and the container holds ${containerLitres} L. Take fewer kits at once or a larger container.`,
+			message:
+				capacityKits === 1
+					? say`One kit in ${fillLitres} L of solution fills ${litres} L, and the container holds ${containerLitres} L. Take a larger container, or less solution if it still covers the kit.`
+					: say`${capacityKits} kits in ${fillLitres} L of solution fill ${litres} L, and the container holds ${containerLitres} L. Take fewer kits at once or a larger container.`,
 			place: { file: "unit.csv", line: null, column: "soak_container_litres" },
 		});
 	},

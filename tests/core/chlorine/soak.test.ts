@@ -58,6 +58,12 @@ describe("the load in the container", () => {
 		expect(answerOf(kitsInLoad, { ...load, ...change })).toBe(kits);
 	});
 
+	test("one kit that does not fit is not told to be fewer", () => {
+		const [found] = refusalOf(kitsInLoad, { ...load, capacityKits: 1, containerLitres: 5 });
+		expect(found?.message).toMatch(/^One kit in .* Take a larger container/);
+		expect(found?.message).not.toContain("fewer");
+	});
+
 	test("too much is refused, with both figures", () => {
 		expect(refusalOf(kitsInLoad, { ...load, containerLitres: 6 })).toMatchObject([
 			{

@@ -94,7 +94,7 @@ function tooFewHands(unit: UnitFigures, { cover, days }: PlanTables): Problem[] 
 			{
 				code: "too-few-hands",
 				received: say`${now} in a round`,
-				allowed: people ? say`at least ${people}` : say`fewer kits, or a longer gap between rounds`,
+				allowed: people ? say`at least ${people}` : say`a longer gap between rounds`,
 				message:
 					people && minutes
 						? say`With ${people} people the round would take ${minutes} minutes and end in time.`

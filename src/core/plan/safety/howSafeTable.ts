@@ -68,6 +68,8 @@ function rowOf(
 		isDay: date !== undefined && days.length > 1,
 		forAllDays: forAllDays && valueIn(forAllDays.setAside),
 		madeEachRound: valueIn(unit.read.settings.solution_made) === "each_round",
+		canFillSoak:
+			(valueIn(unit.kitsInService) ?? 0) > (valueIn(unit.kitsInLoad) ?? Number.POSITIVE_INFINITY),
 		unit: of,
 	};
 	const isFar = valueIn(kept.far_safer) === "yes";

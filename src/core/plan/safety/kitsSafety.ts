@@ -1,4 +1,4 @@
-import { calculation, derive, nameFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { farSafer } from "../../counts/enoughOf100.ts";
 import { type Cover, oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
@@ -50,13 +50,17 @@ export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): Safe
 	const asked_of_100 = derive(asked, { unmetAllowed: allowed });
 	return kinds.flatMap(({ cover, kitsNeeded, name, reprocessing }) => {
 		if (!cover.outcome.ok) return [];
-		const less = cover.outcome.value.kitsNeeded - 1;
+		const { kitsNeeded: needed, decidedBy } = cover.outcome.value;
+		// Fewer than one for each bed and the spares is not the unit's to choose by a chance.
+		const less = decidedBy === "beds" ? 0 : needed - 1;
 		const oneLess = nameFigure(say`The next smaller`, less > 0 ? less : null);
 		const enough = derive(met, { reprocessing, kits: kitsNeeded });
 		const far = derive(farSafer, { asked: asked_of_100, enough: enough as typeof asked_of_100 });
 		const withOneLess = derive(met, { reprocessing, kits: oneLess });
 		const lever =
-			valueIn(far) === "yes" ? words(cover.outcome.value, valueIn(withOneLess) ?? null) : "";
+			valueIn(far) === "yes"
+				? words(cover.outcome.value, valueIn(withOneLess) ?? null, hasSpares(cover))
+				: "";
 		return [
 			{
 				promise: nameFigure(say`What`, "kits_needed" as const),
@@ -78,7 +82,19 @@ export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): Safe
 	});
 }
 
-function words({ decidedBy, kitsNeeded, byRisk }: Cover, metOf100: number | null): string {
+/** Whether a number of the unit's own, and not its beds alone, asks for kits. */
+function hasSpares({ origin }: Figure<Cover>): boolean {
+	const spares = origin.kind === "computed" && (origin.inputs.spareKits as Figure | undefined);
+	return spares ? (valueIn(spares) ?? 0) > 0 : false;
+}
+
+function words(
+	{ decidedBy, kitsNeeded, byRisk }: Cover,
+	metOf100: number | null,
+	hasSpareKits: boolean,
+): string {
+	if (decidedBy === "beds" && !hasSpareKits)
+		return say`There is one kit for each delivery bed, ${kitsNeeded}; keep them all.`;
 	if (decidedBy === "beds")
 		return byRisk === 1
 			? say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone 1 is enough. Fewer spare kits would ask for fewer.`

@@ -10,6 +10,8 @@ export interface LeverFacts {
 	/** What the whole plan sets aside of the same; undefined where that is not known. */
 	readonly forAllDays: number | undefined;
 	readonly madeEachRound: boolean;
+	/** Whether the unit has more kits in service than go into one soak now. */
+	readonly canFillSoak: boolean;
 	/** Unit of the amounts. */
 	readonly unit: string;
 }
@@ -21,7 +23,8 @@ export function leverWords(measure: Measure, facts: LeverFacts, kept: Kept): str
 	return [ofMeasure(measure, facts), withLess(kept, facts.unit)].filter(Boolean).join(" ");
 }
 
-function ofMeasure(measure: Measure, { isDay, forAllDays, madeEachRound }: LeverFacts): string {
+function ofMeasure(measure: Measure, facts: LeverFacts): string {
+	const { isDay, forAllDays, madeEachRound, canFillSoak } = facts;
 	switch (measure) {
 		case "vinegar_litres":
 			return isDay && forAllDays !== undefined
@@ -29,7 +32,9 @@ function ofMeasure(measure: Measure, { isDay, forAllDays, madeEachRound }: Lever
 				: say`A descaling takes a whole bath; a smaller descaling bath takes less.`;
 		case "boiled_litres":
 		case "boiled_buckets":
-			return say`Each load takes all its buckets. Fewer litres in a bucket, or more kits in one soak, take less, if your protocol allows it.`;
+			return canFillSoak
+				? say`Each load takes all its buckets. Fewer litres in a bucket, or more kits in one soak, take less, if your protocol allows it.`
+				: say`Each load takes all its buckets. Fewer litres in a bucket take less, if your protocol allows it.`;
 		case "solution_litres":
 		case "chlorine":
 			return madeEachRound

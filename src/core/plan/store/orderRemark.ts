@@ -8,6 +8,8 @@ interface Inputs {
 	readonly projection: Projection;
 	readonly firstDay: IsoDate;
 	readonly orderBy: string;
+	/** The first day an order could have been placed by this workbook. */
+	readonly knownSince: IsoDate;
 	readonly packs: number;
 	readonly packSize: number;
 	readonly usable: number;
@@ -34,6 +36,7 @@ export const orderRemark = calculation<Inputs, string>({
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		firstDay: { label: say`First day`, unit: "" },
 		orderBy: { label: say`Order by`, unit: "" },
+		knownSince: { label: say`Kept with this workbook since`, unit: "" },
 		packs: { label: say`Packs to order`, unit: say`packs` },
 		packSize: { label: say`Pack size`, unit: say`in the item's measure` },
 		usable: { label: say`Usable stock`, unit: say`in the item's measure` },
@@ -55,6 +58,7 @@ export const orderRemark = calculation<Inputs, string>({
 			projection: { stock: [20, 10, 0], runOut: 3, waste: [] },
 			firstDay: "2027-03-01",
 			orderBy: "",
+			knownSince: "2027-02-01",
 			packs: 1,
 			packSize: 100,
 			usable: 30,
@@ -91,9 +95,12 @@ function runsOutFirst(on: IsoDate): string {
 	return say`Runs out on ${on}, before an order can arrive: find some elsewhere.`;
 }
 
-function late({ orderBy, firstDay, packs }: Inputs): string[] {
+function late({ orderBy, knownSince, firstDay, packs }: Inputs): string[] {
 	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
-	const days = (dayNumber(firstDay) as number) - (dayNumber(orderBy) as number);
+	// On the first day of a new workbook nothing is late yet: nobody could have ordered by it.
+	const since = orderBy > knownSince ? orderBy : knownSince;
+	const days = (dayNumber(firstDay) as number) - (dayNumber(since) as number);
+	if (days <= 0) return [say`Order today.`];
 	return [days === 1 ? say`Late by 1 day: order today.` : say`Late by ${days} days: order today.`];
 }
 

@@ -12,6 +12,7 @@ import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { countAge, isReliedOn } from "./countAge.ts";
 import type { ItemStock } from "./itemStock.ts";
+import { keptSince } from "./keptSince.ts";
 import { longestWait, longestWaitDays } from "./longestWait.ts";
 import { orderRemark } from "./orderRemark.ts";
 
@@ -157,6 +158,7 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 			projection,
 			firstDay,
 			orderBy: ordered,
+			knownSince: nameFigure(say`Kept with this workbook since`, keptSince(unit.read.tables, day)),
 			packs: item.packs,
 			packSize,
 			usable: item.usable,

@@ -1,6 +1,8 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
 import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { keptSince } from "../../../core/plan/store/keptSince.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -8,7 +10,7 @@ import { unitSetting } from "../../state/unitSetting.ts";
 
 /**
  * How pressing an item is. "emergency": runs out before an order can arrive.
- * "late": should have been ordered before the first day. "now": to order today.
+ * "late": should have been ordered before the first day, and the workbook was kept by then. "now": to order today.
  * "enough": nothing to do. "unknown": a number waits for something put right.
  */
 export type Urgency = "emergency" | "late" | "now" | "enough" | "unknown";
@@ -37,17 +39,18 @@ const order: readonly Urgency[] = ["emergency", "late", "now", "unknown", "enoug
 /** The items of the order, the most pressing first, each kind in the order of the store's list. */
 export function orderLines(state: State): OrderLine[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	const lines = rowsOf(state.plan, orderSheet).map((row) => lineOf(row, firstDay));
+	const since = keptSince(readWorkbook(state.workbook).tables, firstDay);
+	const lines = rowsOf(state.plan, orderSheet).map((row) => lineOf(row, firstDay, since));
 	return order.flatMap((urgency) => lines.filter((line) => line.urgency === urgency));
 }
 
-function lineOf(row: ComputedRow<typeof orderSheet>, firstDay: string): OrderLine {
+function lineOf(row: ComputedRow<typeof orderSheet>, firstDay: string, since: string): OrderLine {
 	const packs = numberIn(row.order_packs);
 	const orderBy = wordIn(row.order_by);
 	return {
 		item: wordIn(row.item),
 		measure: wordIn(row.measure),
-		urgency: urgencyOf(packs, wordIn(row.emergency) === "yes", orderBy, firstDay),
+		urgency: urgencyOf(packs, wordIn(row.emergency) === "yes", orderBy, firstDay, since),
 		packs,
 		packSize: numberIn(row.pack_size),
 		quantity: numberIn(row.order_quantity),
@@ -66,9 +69,10 @@ function urgencyOf(
 	isEmergency: boolean,
 	orderBy: string,
 	firstDay: string,
+	since: string,
 ): Urgency {
 	if (isEmergency) return "emergency";
 	if (packs === undefined) return "unknown";
 	if (packs === 0) return "enough";
-	return orderBy !== "" && orderBy < firstDay ? "late" : "now";
+	return orderBy !== "" && orderBy < firstDay && since < firstDay ? "late" : "now";
 }

@@ -27,7 +27,12 @@ export function orderHeadline(state: State): string | undefined {
 				: say`order ${counted(packs, "pack")} of ${ordered.length} items today`
 			: waiting === 0 && say`nothing to order today`,
 		late.length > 0 &&
-			(late.length === 1 ? say`1 of them is late` : say`${late.length} of them are late`),
+			(late.length === 1
+				? say`the order of ${late[0]?.item} is late`
+				: say`the orders of ${listed(
+						late.map(({ item }) => item),
+						MOST_NAMED,
+					)} are late`),
 		waiting > 0 &&
 			(waiting === 1 ? say`1 item waits for a number` : say`${waiting} items wait for a number`),
 	].filter((part): part is string => part !== false);

@@ -86,8 +86,35 @@ describe("far safer than asked", () => {
 		expect(valueIn(ofPromise(byBeds, "kits_needed")?.lever)).toMatch(
 			/^Beds and spare kits ask for 10; for the risk alone \d are enough/,
 		);
+		// One fewer than the rule asks for is not offered, nor fewer spare kits than none.
+		expect(numberIn(ofPromise(byBeds, "kits_needed"), "one_less")).toBeUndefined();
+		const noSpares = plan(unitWith({ delivery_beds: 9, spare_kits: 0 }));
+		expect(valueIn(ofPromise(noSpares, "kits_needed")?.lever)).toBe(
+			"There is one kit for each delivery bed, 9; keep them all.",
+		);
 		const byRisk = ofPromise(plan(unitWith({ unmet_per_1000_uses: 50 })), "kits_needed");
 		expect(numberIn(byRisk, "asked_of_100")).toBeCloseTo(95, 9);
+	});
+
+	test("more kits in one soak are proposed only where the unit has them", () => {
+		for (const [inSoak, offered] of [
+			[2, true],
+			[3, false],
+		] as const) {
+			const made = plan(
+				unitWith({
+					births_per_day: 1,
+					plan_days: 7,
+					boil_for: "after_use",
+					heat_kw: 3,
+					soak_capacity_kits: inSoak,
+					soak_container_litres: 30,
+				}),
+			);
+			const levers = rowsOf(made, FILE).map((row) => String(valueIn(row.lever)));
+			expect(levers.some((words) => words.includes("Fewer litres in a bucket"))).toBe(true);
+			expect(levers.some((words) => words.includes("more kits in one soak"))).toBe(offered);
+		}
 	});
 
 	test("an order: stock with its packs against the target, and with one pack less", () => {

@@ -98,6 +98,22 @@ test("the order names what is urgent first, then what is late, then what to orde
 	);
 });
 
+test("what is late is named, and on the first day of a new workbook nothing is", () => {
+	const headline = (files = {}) => {
+		const { state } = new Store(
+			unit({
+				"lots.csv": `${LOTS.split("\n")[0]}\nliquid,L1,6.5,2027-01-10,2027-02-20,,2027-07-10`,
+				...files,
+			}),
+		);
+		const liquid = orderLines(state).find(({ item }) => item === "liquid");
+		return [liquid?.urgency, orderHeadline(state)];
+	};
+	expect(headline()).toEqual(["now", expect.not.stringContaining("late")]);
+	const kept = { "past-plans.csv": "date,measure_of,expected,set_aside\n2027-02-22,births,5,9" };
+	expect(headline(kept)).toEqual(["late", expect.stringContaining("the order of liquid is late")]);
+});
+
 test("an item whose number waits is neither forgotten nor taken for enough", () => {
 	const { state } = new Store(
 		unit({ "usage.csv": "item,basis,quantity,note\nvinegar,descale,many," }),
