@@ -10,7 +10,7 @@ import type { CountFigures, Pair } from "./countFigures.ts";
 import { noNeed } from "./methods/noNeed.ts";
 import { groupOver } from "./store/useOfItem.ts";
 import type { UnitFigures } from "./unitFigures.ts";
-import { solutionWater } from "./water/solutionWater.ts";
+import { isMixedWithBoiled, solutionWater } from "./water/solutionWater.ts";
 
 const loads = { label: say`Loads`, unit: say`loads` };
 const preparations = { label: say`Preparations`, unit: say`preparations` };
@@ -92,7 +92,6 @@ export function measureFigures(
 export function litresBoiled(unit: UnitFigures, counts: CountFigures, rinsed: Pair): Pair {
 	const { settings } = unit.read;
 	const { chlorine, boiling, steam } = counts.loads;
-	const isBoiled = valueIn(settings.solution_water) === "boiled";
 	const rinse = () =>
 		times(
 			boiledLitres,
@@ -101,10 +100,9 @@ export function litresBoiled(unit: UnitFigures, counts: CountFigures, rinsed: Pa
 		);
 	const parts: Record<string, Pair> = {
 		...(chlorine && { rinse: rinse() }),
-		...(chlorine &&
-			isBoiled && {
-				solution: times(solutionBoiled, counts.preparations, solutionWater(unit.read)),
-			}),
+		...(isMixedWithBoiled(unit.read) && {
+			solution: times(solutionBoiled, counts.preparations, solutionWater(unit.read)),
+		}),
 		...(boiling && { boiling: times(piecesLitres, boiling, settings.disinfect_boil_litres) }),
 		...(steam && { steam: times(piecesLitres, steam, settings.steam_litres) }),
 	};

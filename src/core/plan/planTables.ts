@@ -62,9 +62,10 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 	const byDay = days.map((day, d) => {
 		const ofDay = countsOfDay(unit, day);
 		const loads = boiled.onDay(d, ofDay);
-		const { loads: ofMethods } = ofDay;
+		const { loads: ofMethods, preparations } = ofDay;
 		const taken = litresBoiled(unit, ofDay, ofMethods.chlorine ?? loads);
-		return { day, loads, ofMethods, taken, measures: measureFigures(unit, litres, ofDay, loads) };
+		const measures = measureFigures(unit, litres, ofDay, loads);
+		return { day, loads, ofMethods, preparations, taken, measures };
 	});
 	const firstDay = dates[0] as IsoDate;
 	const store = storeFigures(unit, firstDay);

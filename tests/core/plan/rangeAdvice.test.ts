@@ -41,13 +41,14 @@ describe("a setting outside what its sources name", () => {
 });
 
 describe("what is missing among the steps", () => {
-	const lacking = (...steps: string[]) => {
+	const lackingBy = (method: string, ...steps: string[]) => {
 		const rows = steps.map((step, at) => `${step},${at === 1 ? "load" : "kit"},20,no`);
 		const files = { "steps.csv": ["step,basis,minutes,hands_on", ...rows].join("\n") };
-		return plan(smallUnit(files)).problems.flatMap(({ code, message }) =>
+		return plan(unitWith({ method }, files)).problems.flatMap(({ code, message }) =>
 			code === "step-lacking" ? [message.slice(0, 12)] : [],
 		);
 	};
+	const lacking = (...steps: string[]) => lackingBy("chlorine", ...steps);
 	test.each([
 		["nothing", ["wash", "soak", "rinse", "dry"], []],
 		["washing", ["open", "soak", "rinse", "dry with gauze"], ["No step wash"]],
@@ -58,5 +59,18 @@ describe("what is missing among the steps", () => {
 		["nothing that could be read", ["osha", "loweka"], []],
 	])("%s", (_what, steps, said) => {
 		expect(lacking(...steps)).toEqual(said);
+	});
+
+	test.each([
+		["boiling", ["No step wash", "No step drie"]],
+		["steam", ["No step wash", "No step drie"]],
+		["autoclave", ["No step wash", "No step drie"]],
+		["single_use", []],
+	])("by %s nothing has to be rinsed, and chlorine is not named", (method, said) => {
+		expect(lackingBy(method, "prepare", "pack")).toEqual(said);
+		const files = { "steps.csv": "step,basis,minutes,hands_on\nprepare,kit,9,no\npack,kit,9,no" };
+		const advice = plan(unitWith({ method }, files)).problems;
+		const words = advice.filter(({ code }) => code === "step-lacking");
+		expect(JSON.stringify(words)).not.toMatch(/chlorine|rinse/);
 	});
 });

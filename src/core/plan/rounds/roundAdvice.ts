@@ -151,21 +151,28 @@ function mixingNotMarked({ steps, loads, read }: UnitFigures): Problem[] {
 	];
 }
 
-/** What no step is about although sources have it in every sequence. */
-function lackingSteps({ steps }: UnitFigures): Problem[] {
+/** What no step is about although sources have it in every sequence: washing and drying, and with chlorine rinsing. */
+function lackingSteps({ steps, treated }: UnitFigures): Problem[] {
+	const methods = valueIn(treated)?.flatMap((kind) => kind.methods) ?? ["chlorine"];
+	// What is thrown away after use is not treated at all.
+	if (methods.every((method) => method === "single_use")) return [];
+	const isSoaked = methods.includes("chlorine");
 	const words = {
-		wash: say`No step washes the pieces. Sources clean before they disinfect: dirt and blood use up chlorine. Your protocol decides.`,
+		wash: isSoaked
+			? say`No step washes the pieces. Sources clean before they disinfect: dirt and blood use up chlorine. Your protocol decides.`
+			: say`No step washes the pieces. Sources clean before they disinfect: what is not clean is not disinfected. Your protocol decides.`,
 		rinse: say`No step rinses. Sources rinse off soap before the soak, and chlorine after it with boiled water. Your protocol decides.`,
 		dry: say`No step dries. Sources dry in the air or with sterile gauze before a kit is put away; damp kits grow germs. Your protocol decides.`,
 	};
 	const listed = (valueIn(steps) ?? []).map(({ step }) => step);
-	return missingSorts(listed).map((sort) =>
+	const missing = missingSorts(listed).filter((sort) => sort !== "rinse" || isSoaked);
+	return missing.map((sort) =>
 		advice(
 			{ file: stepsSheet.file, line: null, column: "step" },
 			{
 				code: "step-lacking",
 				received: say`${listed.length} steps`,
-				allowed: say`steps that wash, rinse and dry`,
+				allowed: isSoaked ? say`steps that wash, rinse and dry` : say`steps that wash and dry`,
 				message: words[sort],
 			},
 		),

@@ -10,6 +10,8 @@ import type { UnitFigures } from "../unitFigures.ts";
 import { hearthFigures } from "./hearthFigures.ts";
 import { type PieceLoad, pieceLoads } from "./pieceLoads.ts";
 import { type RoundBoiling, roundBoiling } from "./roundBoiling.ts";
+import { roundMixes } from "./roundMixes.ts";
+import { isMixedWithBoiled } from "./solutionWater.ts";
 import { type StoveFigures, stoveFigures } from "./stoveFigures.ts";
 
 /** The water of one round, and which need of the schedule it is; undefined where its steps are not known. */
@@ -50,6 +52,14 @@ function goesBy({ loads }: UnitFigures, method: LoadMethod): boolean | undefined
 	return valueIn(loads)?.some((load) => load.method === method);
 }
 
+/** Rounds that need boiled water: all that rinse, else those that mix with it. */
+function withWater(unit: UnitFigures, plans: readonly RoundPlan[]): readonly RoundPlan[] {
+	// Where it is not known how pieces are treated, rounds rinse.
+	if (goesBy(unit, "chlorine") ?? true) return plans;
+	if (!isMixedWithBoiled(unit.read)) return [];
+	return plans.filter((round) => valueIn(roundMixes(unit, round)) !== 0);
+}
+
 function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan {
 	const stove = stoveFigures(unit.read);
 	const firstDay = plans[0]?.date;
@@ -61,10 +71,9 @@ function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan 
 		known[name in known ? `${name} ${needs.length}` : name] = need;
 		return needs.push(need.outcome.value) - 1;
 	};
-	// Where it is not known how pieces are treated, rounds rinse.
-	const isRinsed = goesBy(unit, "chlorine") ?? true;
-	const rounds = (isRinsed ? plans : []).map((round): RoundWater => {
-		const water = roundBoiling(unit.read, stove, round, firstDay ?? round.date);
+	const watered = withWater(unit, plans);
+	const rounds = watered.map((round): RoundWater => {
+		const water = roundBoiling(unit, stove, round, firstDay ?? round.date);
 		return { ...water, round, index: indexOf(round, water.need) };
 	});
 	const methods = (["boiling", "steam"] as const).filter((method) => goesBy(unit, method));
@@ -77,8 +86,8 @@ function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan 
 	const schedule = derive(boilingSchedule, {
 		needs: listOf(say`Water of each round`, "L", answer(needs), () => known),
 		...hearth,
-		// Where nothing is rinsed, nothing has to cool.
-		coolMinutes: isRinsed ? hearth.coolMinutes : nameFigure(say`Cooling`, 0),
+		// Where nothing is rinsed or mixed with it, nothing has to cool.
+		coolMinutes: watered.length > 0 ? hearth.coolMinutes : nameFigure(say`Cooling`, 0),
 	});
 	return { firstDay, stove, rounds, pieces, needs, schedule };
 }

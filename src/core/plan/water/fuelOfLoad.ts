@@ -8,19 +8,37 @@ import { boilingOfRound } from "../../water/boilingOfRound.ts";
 import type { Pair } from "../countFigures.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
 import { fuelOfBoiling } from "./roundBoiling.ts";
+import { isMixedWithBoiled, solutionWater } from "./solutionWater.ts";
 import type { StoveFigures } from "./stoveFigures.ts";
 
 const loads = { label: say`Loads of water boiled`, unit: say`loads` };
 const ofLoad = { label: say`Fuel for one load`, unit: say`kg or kWh` };
 const fuel = countTimes("fuel", say`Fuel`, say`kg or kWh`, loads, ofLoad, sources.stoves);
 
+const none = nameFigure(say`Boiled water for the solution`, 0);
+
 /** Fuel to heat and hold the water of one load. */
-export function fuelOfLoad({ settings }: ReadWorkbook, stove: StoveFigures): Figure {
+export function fuelOfLoad(read: ReadWorkbook, stove: StoveFigures): Figure {
+	return fuelOf(read, stove, nameFigure(say`One load`, 1), none);
+}
+
+/** Fuel to heat and hold the water of one preparation of the solution; undefined where none is boiled for it. */
+export function fuelOfSolution(read: ReadWorkbook, stove: StoveFigures): Figure | undefined {
+	if (!isMixedWithBoiled(read)) return undefined;
+	return fuelOf(read, stove, nameFigure(say`Loads`, 0), solutionWater(read));
+}
+
+function fuelOf(
+	{ settings }: ReadWorkbook,
+	stove: StoveFigures,
+	loads: Figure,
+	solutionLitres: Figure,
+): Figure {
 	const boiling = derive(boilingOfRound, {
-		loads: nameFigure(say`One load`, 1),
+		loads,
 		bucketsPerLoad: settings.rinse_buckets,
 		bucketLitres: settings.bucket_fill_litres,
-		solutionLitres: nameFigure(say`Boiled water for the solution`, 0),
+		solutionLitres,
 		potLitres: settings.pot_litres,
 		pots: potsAtOnce(settings),
 		netKw: stove.netKw,
@@ -35,7 +53,7 @@ export function fuelOfLoad({ settings }: ReadWorkbook, stove: StoveFigures): Fig
 
 const ofAll = total("fuel_of_all_loads", say`Fuel`, say`kg or kWh`);
 
-/** Fuel of a day: for the loads expected, and for those set aside. @param parts loads that take as much fuel each */
+/** Fuel of a day: for the loads expected, and for those set aside. @param parts loads, or preparations, that take as much fuel each */
 export function fuelCells(
 	{ mjPerKg }: StoveFigures,
 	parts: readonly { readonly each: Figure; readonly loads: Pair }[],

@@ -7,6 +7,7 @@ import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import type { Hearth } from "../../water/batch.ts";
 import { minutesOfWater } from "../../water/minutesOfWater.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { solutionWater } from "./solutionWater.ts";
 import { isBlank, type StoveFigures, stoveFigures } from "./stoveFigures.ts";
 
 type HearthFigures = { readonly [K in keyof Hearth]: Figure<Hearth[K]> };
@@ -57,25 +58,30 @@ export function potsAtOnce({ pots, pots_on_stove }: ReadWorkbook["settings"]): F
 	return isBlank(pots_on_stove) ? pots : derive(atOnce, { pots, onStove: pots_on_stove });
 }
 
-const litresOfLoad = calculation<{ buckets: number; each: number }, number>({
-	key: "litres_of_load",
-	label: say`Water for one load`,
-	unit: "L",
-	formula: say`Rinse buckets × litres in a bucket.`,
-	source: definition,
-	inputs: {
-		buckets: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
-		each: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
+const litresOfLoad = calculation<{ buckets: number; each: number; solutionLitres: number }, number>(
+	{
+		key: "litres_of_load",
+		label: say`Water for one load`,
+		unit: "L",
+		formula: say`Rinse buckets × litres in a bucket + boiled water for the solution.`,
+		source: definition,
+		inputs: {
+			buckets: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
+			each: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
+			solutionLitres: { label: say`Boiled water for the solution`, unit: "L", min: 0 },
+		},
+		example: { inputs: { buckets: 3, each: 10, solutionLitres: 5.5 }, result: 35.5, within: 0 },
+		compute: ({ buckets, each, solutionLitres }) => buckets * each + solutionLitres,
 	},
-	example: { inputs: { buckets: 3, each: 10 }, result: 30, within: 0 },
-	compute: ({ buckets, each }) => buckets * each,
-});
+);
 
-/** Minutes from lighting a fire to cool water for one load. */
+/** Minutes from lighting a fire to cool water for one load and for the solution it soaks in. */
 export function minutesOfLoad({ read }: UnitFigures): Figure {
 	const { rinse_buckets: buckets, bucket_fill_litres: each } = read.settings;
 	const { keepsMinutes: _, ...hearth } = hearthFigures(read, stoveFigures(read));
-	return derive(minutesOfWater, { litres: derive(litresOfLoad, { buckets, each }), ...hearth });
+	const solutionLitres = solutionWater(read);
+	const litres = derive(litresOfLoad, { buckets, each, solutionLitres });
+	return derive(minutesOfWater, { litres, ...hearth });
 }
 
 /** How long a used kit waits for its water; undefined where water is boiled beforehand. */

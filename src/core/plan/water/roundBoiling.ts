@@ -1,6 +1,5 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { fixed } from "../../fixed.ts";
-import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { firstRinse, lastRinse, loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import { commonPractice, sources } from "../../sources.ts";
@@ -11,7 +10,9 @@ import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
 import { fuelQuantity } from "../../water/fuelQuantity.ts";
 import { KJ_PER_LITRE_PER_C } from "../../water/heatToBoil.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
+import type { UnitFigures } from "../unitFigures.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
+import { roundMixes } from "./roundMixes.ts";
 import { solutionWater } from "./solutionWater.ts";
 import type { StoveFigures } from "./stoveFigures.ts";
 
@@ -163,14 +164,15 @@ const heldMinutes = calculation<{ boiling: Boiling }, number>({
 });
 
 export function roundBoiling(
-	read: ReadWorkbook,
+	unit: UnitFigures,
 	stove: StoveFigures,
 	round: RoundPlan,
 	firstDay: IsoDate,
 ): RoundBoiling {
+	const { read } = unit;
 	const { settings } = read;
 	const { steps } = round;
-	const solutionLitres = solutionWater(read);
+	const solutionLitres = solutionWater(read, roundMixes(unit, round));
 	const day = (dayNumber(round.date) ?? 0) - (dayNumber(firstDay) ?? 0);
 	const boiling = derive(boilingOfRound, {
 		loads: derive(loadsOfRound, { steps }),

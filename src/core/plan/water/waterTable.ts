@@ -13,7 +13,7 @@ import type { LoadsByMethod, Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import { pieceFire } from "../methods/pieceFire.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { fuelCells, fuelOfLoad } from "./fuelOfLoad.ts";
+import { fuelCells, fuelOfLoad, fuelOfSolution } from "./fuelOfLoad.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
 import { stoveFigures } from "./stoveFigures.ts";
 
@@ -83,6 +83,7 @@ interface WaterDay {
 	readonly loads: Pair;
 	/** Loads of each method that come. */
 	readonly ofMethods: LoadsByMethod<Pair>;
+	readonly preparations: Pair;
 }
 
 /** Water and fuel that loads boiled beforehand take are as many as those loads, not as the loads that come. */
@@ -153,7 +154,8 @@ export function waterTable(
 			method,
 			each: pieceFire(unit.read, method).fuel,
 		}));
-		return days.map(({ day, loads, ofMethods }) => {
+		const solution = fuelOfSolution(unit.read, stove);
+		return days.map(({ day, loads, ofMethods, preparations }) => {
 			const ratesFor = (boiled: Figure) =>
 				isBeforehand ? derive(boiledBeforehand, { rates, loads: boiled }) : rates;
 			const of = { expected: ratesFor(loads.expected), setAside: ratesFor(loads.setAside) };
@@ -161,6 +163,7 @@ export function waterTable(
 				...rowOf(unit, day, of, sources),
 				...fuelCells(stove, [
 					...(ofMethods.chlorine ? [{ each: fuel, loads }] : []),
+					...(solution ? [{ each: solution, loads: preparations }] : []),
 					...pieces.flatMap(({ method, each }) => {
 						const made = ofMethods[method];
 						return made ? [{ each, loads: made }] : [];
