@@ -29,7 +29,7 @@ test.each(
 /** What comes after the first screen, when the page is idle or somebody asks for it. */
 const laterScripts: Readonly<Record<string, number>> = {
 	"monthPage.js": 10_000,
-	"onPages.js": 70_000,
+	"onPages.js": 80_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
 	"twoCopiesPage.js": 12_000,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { soaks } from "../../src/core/rounds/loads.ts";
+import { isDoneFor, soaks } from "../../src/core/rounds/loads.ts";
 import { mixingSteps } from "../../src/core/rounds/mixingSteps.ts";
 import { roundMinutes } from "../../src/core/rounds/roundMinutes.ts";
 import type { Step } from "../../src/core/rounds/step.ts";
@@ -99,7 +99,9 @@ test("every kit goes through every step counted by load exactly once", () => {
 	fc.assert(
 		fc.property(grid, round, (steps, planned) => {
 			const timed = timedSteps(steps, planned);
-			const byLoad = steps.filter((s) => s.basis === "load").length;
+			const byLoad = planned.loads.flatMap((size) =>
+				steps.filter((s) => s.basis === "load" && isDoneFor(size, s.method)),
+			).length;
 			const kits = timed.reduce((sum, s) => sum + (s.load > 0 ? s.kits : 0), 0);
 			expect(kits).toBe(byLoad * planned.kits);
 			for (const s of timed)
