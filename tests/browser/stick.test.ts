@@ -34,7 +34,7 @@ describe("the zip for a memory stick, unpacked", { timeout: 60_000 }, () => {
 		const workbook = await WorkbookPage.open(browser, program, { offline: true });
 		await workbook.page.goto("about:blank");
 		await workbook.page.goto(pathToFileURL(join(stick, "Open Basinbook.html")).href);
-		await workbook.page.locator("#sheet h1").waitFor();
+		await workbook.page.getByRole("button", { name: "Look at the demo" }).click();
 		await workbook.goTo("this-week");
 		return workbook;
 	}

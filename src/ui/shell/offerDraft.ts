@@ -21,7 +21,7 @@ interface Ways {
 export async function offerDraft(ways: Ways): Promise<void> {
 	const [last, ...earlier] = await keptDrafts();
 	if (!last) return offerBeginning(ways);
-	const { dialog, goOn, choice } = draftDialog(ways);
+	const { dialog, close, goOn, choice } = draftDialog(ways);
 	show(
 		dialog,
 		say`Go on where you left off?`,
@@ -30,7 +30,14 @@ export async function offerDraft(ways: Ways): Promise<void> {
 			"div",
 			{ class: "choices-row" },
 			choice(say`Go on with the draft`, () => goOn(last), true),
-			...beginnings(ways, say`Start from the demo`, say`Start empty`),
+			...beginnings(
+				ways,
+				choice(say`Start from the demo`, () => {
+					close();
+					ways.start(demoWorkbook());
+				}),
+				say`Start empty`,
+			),
 		),
 		earlier.length > 0 && el("p", {}, say`Earlier drafts, and those of other windows:`),
 		draftList(earlier, (draft) => choice(named(draft), () => goOn(draft))),
@@ -42,7 +49,7 @@ export async function offerDraft(ways: Ways): Promise<void> {
 }
 
 /** The ways to begin without a draft. */
-function beginnings(ways: Ways, demo: string, empty: string): HTMLElement[] {
+function beginnings(ways: Ways, demo: HTMLElement, empty: string): HTMLElement[] {
 	const { close, choice } = draftDialog(ways);
 	const after = (act: () => void) => () => {
 		close();
@@ -50,10 +57,7 @@ function beginnings(ways: Ways, demo: string, empty: string): HTMLElement[] {
 	};
 	return [
 		choice(say`Open a saved workbook`, after(ways.openFiles)),
-		choice(
-			demo,
-			after(() => ways.start(demoWorkbook())),
-		),
+		demo,
 		choice(
 			empty,
 			after(() => ways.start(emptyWorkbook())),
@@ -64,7 +68,7 @@ function beginnings(ways: Ways, demo: string, empty: string): HTMLElement[] {
 /** An address that names a page was asked for by somebody who knows where to go. */
 function offerBeginning(ways: Ways): void {
 	if (location.hash !== "") return;
-	const { dialog } = draftDialog(ways);
+	const { dialog, close, choice } = draftDialog(ways);
 	show(
 		dialog,
 		say`How do you want to begin?`,
@@ -72,7 +76,8 @@ function offerBeginning(ways: Ways): void {
 		el(
 			"div",
 			{ class: "choices-row" },
-			...beginnings(ways, say`Look at the demo`, say`Begin empty`),
+			// It is open already, and nothing of it needs to be kept.
+			...beginnings(ways, choice(say`Look at the demo`, close), say`Begin empty`),
 		),
 	);
 	dialog.oncancel = null;
