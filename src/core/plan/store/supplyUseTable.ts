@@ -10,7 +10,7 @@ import type { WardUse } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { itemOver } from "./useOfItem.ts";
+import { itemIfKnown } from "./useOfItem.ts";
 
 /** One row for each item of the store. The product in use comes from the solution, all else from usage.csv, and a piece for single use for each kit used. */
 export function supplyUseTable(
@@ -27,7 +27,7 @@ export function supplyUseTable(
 		const measure = cellFigure(itemsSheet, row, "measure");
 		const use = isProduct
 			? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
-			: itemOver(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
+			: itemIfKnown(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
 		return {
 			item: cellFigure(itemsSheet, row, "item"),
 			measure,

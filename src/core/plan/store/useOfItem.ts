@@ -55,6 +55,26 @@ export function itemOver(
 	return { expected, setAside: counted ? derive(wholePieces, { use: setAside }) : setAside };
 }
 
+/** Use of one item where something says what it goes for; a dash with the reason where nothing does, never 0. */
+export function itemIfKnown(
+	unit: UnitFigures,
+	item: string,
+	over: OverDays,
+	confidence: Figure,
+): Pair {
+	const { usage, chlorine } = unit.read.tables;
+	const isKnown =
+		usage.badRows.length > 0 ||
+		usage.problems.some(({ weight }) => weight === "error") ||
+		usageByItem(usage).of(item).length > 0 ||
+		useOfSingleUse(unit, item, over.days) !== undefined ||
+		// A product that no round is mixed from goes for nothing else.
+		chlorine.rows.some(({ value }) => value.product === item);
+	return isKnown
+		? itemOver(unit, item, over, confidence)
+		: { expected: notSaid, setAside: notSaid };
+}
+
 /** By lines and for single use together. */
 function bothWays(byLines: Pair, single: Pair): Pair {
 	const both = (part: keyof Pair) =>
@@ -117,6 +137,22 @@ const notKnown = refusedFigure(
 			received: say`no line`,
 			allowed: say`a line for each kind of gauze`,
 			message: say`No line of “${usageSheet.title}” says how much gauze goes each time, so none is planned.`,
+		},
+	),
+);
+
+/** One advice for all items that nothing is said of. */
+const notSaid = refusedFigure(
+	usageLabel,
+	usageUnit,
+	{ file: usageSheet.file, line: null, column: "item" },
+	advice(
+		{ file: usageSheet.file, line: null, column: "item" },
+		{
+			code: "use-not-listed",
+			received: say`no line`,
+			allowed: say`a line for each item, with 0 where none goes`,
+			message: say`Of some items no line of “${usageSheet.title}” says how much goes: what the plan uses of them is not known, and a dash stands for it.`,
 		},
 	),
 );

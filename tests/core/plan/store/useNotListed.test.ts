@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { codesOf, rowsOf, valueIn } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
+
+const usage = (...lines: string[]) => ({
+	"usage.csv": ["item,basis,quantity,note", "vinegar,descale,1,", ...lines].join("\n"),
+});
+/** What the row of the gloves holds: numbers, or why there are none. */
+function gloves(made: ReturnType<typeof plan>) {
+	const row = rowsOf(made, "supply-use.csv").find(({ item }) => valueIn(item) === "clean gloves");
+	return [row?.expected, row?.set_aside].map((cell) =>
+		cell?.outcome.ok ? Number(cell.outcome.value) > 0 : cell && codesOf(cell).join(),
+	);
+}
+const advised = (made: ReturnType<typeof plan>) =>
+	made.problems.filter(({ code }) => code === "use-not-listed");
+
+test("an item without a line has a dash with its reason, which is said once for all of them", () => {
+	const made = plan(smallUnit(usage()));
+	expect(gloves(made)).toEqual(["use-not-listed", "use-not-listed"]);
+	expect(advised(made)).toMatchObject([{ weight: "advice", file: "usage.csv", column: "item" }]);
+	expect(made.made).toBe(true);
+});
+
+test("a line counts, also one that says 0", () => {
+	const made = plan(smallUnit(usage("clean gloves,worker_round,2,", "gauze squares,piece,0,")));
+	expect(gloves(made)).toEqual([true, true]);
+	expect(advised(made)).toEqual([]);
+	const gauze = rowsOf(made, "supply-use.csv")[0];
+	expect([gauze?.expected, gauze?.set_aside].map((cell) => cell && valueIn(cell))).toEqual([0, 0]);
+});
+
+test("a piece for single use needs no line", () => {
+	const files = {
+		...usage("gauze squares,piece,2,"),
+		"kinds.csv": "kind,piece,count\nbag set,clean gloves,1",
+		"treatments.csv": "kind,piece,method,note\nbag set,clean gloves,single_use,",
+	};
+	expect(gloves(plan(unitWith({}, files)))).toEqual([true, true]);
+});
+
+test("of a product that is not in use none goes, and that is known", () => {
+	const rows = rowsOf(plan(smallUnit()), "supply-use.csv");
+	const powder = rows.find(({ item }) => valueIn(item) === "powder");
+	expect(powder && valueIn(powder.set_aside)).toBe(0);
+});
