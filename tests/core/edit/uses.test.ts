@@ -67,6 +67,37 @@ describe("from an empty workbook", () => {
 	});
 });
 
+/** What is of chlorine alone, of what stays wet, of washing, of the autoclave. */
+test.each([
+	["chlorine", true, true, true, false],
+	["boiling", false, true, true, false],
+	["steam", false, true, true, false],
+	["autoclave", false, false, true, true],
+	["single_use", false, false, false, false],
+])("by %s a round uses what its steps ask for", (method, mixed, wet, washed, wrapped) => {
+	const uses = usesFor(unitWith({ method, descale_every_rounds: 5 }));
+	const has = (item: string, basis?: string) =>
+		uses.some((use) => use.item === item && (basis ?? use.basis) === use.basis);
+	expect(has("Label", "round")).toBe(mixed);
+	expect(
+		["Sterile gauze for drying", "Sterile gloves", "Sterile linen"].map((item) => has(item)),
+	).toEqual([wet, wet, wet]);
+	expect(["Utility gloves", "Liquid soap", "Vinegar"].map((item) => has(item))).toEqual([
+		washed,
+		washed,
+		washed,
+	]);
+	expect([has("Wrap for the autoclave"), has("Indicator tape, a strip")]).toEqual([
+		wrapped,
+		wrapped,
+	]);
+	expect([has("Examination gloves"), has("Apron"), has("Label", "kit")]).toEqual([
+		true,
+		true,
+		true,
+	]);
+});
+
 test("a kit at every birth means 100 for 100 births; no is filled in already", () => {
 	const [every] = filledEntries;
 	if (!every) throw new Error("nothing is filled in");

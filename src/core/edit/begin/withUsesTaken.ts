@@ -1,18 +1,21 @@
 import { Refusal } from "../../calculation.ts";
+import type { Method } from "../../methods/method.ts";
+import { methodsOfKits } from "../../methods/methodsOfKits.ts";
 import { valueIn } from "../../outcome.ts";
-import { readSettings } from "../../read/readSettings.ts";
+import { type ReadWorkbook, readWorkbook } from "../../read/readWorkbook.ts";
 import { textsOf } from "../../read/textsOf.ts";
 import { itemsSheet } from "../../sheets/items.ts";
-import { unitSheet } from "../../sheets/unit.ts";
 import { usageSheet } from "../../sheets/usage.ts";
 import { type ProposedUse, proposedUses } from "../../stock/proposedUses.ts";
 import { vinegarPerDescale } from "../../vinegar/vinegarPerDescale.ts";
 import type { Workbook } from "../../workbook.ts";
 import { withRow } from "../withRow.ts";
 
-/** What to propose that a round uses, with soap and vinegar by this unit's settings. */
+/** What to propose that a round uses, by the unit's methods, with soap and vinegar by its settings. */
 export function usesFor(workbook: Workbook): readonly ProposedUse[] {
-	const { settings } = readSettings(workbook.tables[unitSheet.file]);
+	const read = readWorkbook(workbook);
+	const { settings } = read;
+	const used = methodsIn(read);
 	const bathLitres = valueIn(settings.descale_fill_litres);
 	const wantedAcidPct = valueIn(settings.descale_acid_pct);
 	const vinegarAcidPct = valueIn(settings.vinegar_acid_pct);
@@ -21,8 +24,22 @@ export function usesFor(workbook: Workbook): readonly ProposedUse[] {
 		descales && bathLitres && wantedAcidPct && vinegarAcidPct
 			? vinegarPerDescale.compute({ bathLitres, wantedAcidPct, vinegarAcidPct })
 			: undefined;
+	const isMixed = used.includes("chlorine") || (valueIn(settings.wipe_solution_litres) ?? 0) > 0;
 	const soapyLitres = valueIn(settings.soapy_water_litres) ?? 0;
-	return proposedUses(soapyLitres, vinegar instanceof Refusal ? undefined : vinegar);
+	return proposedUses(used, isMixed, soapyLitres, vinegar instanceof Refusal ? undefined : vinegar);
+}
+
+/** By which methods the pieces of the kits listed go. */
+function methodsIn({ settings, tables }: ReadWorkbook): readonly Method[] {
+	const pieces = tables.kinds.rows.map(({ value }) => value);
+	const owned = tables.kits.rows.map(({ value }) => value.kind);
+	const treated = methodsOfKits.compute({
+		kinds: [...new Set(owned.length > 0 ? owned : pieces.map(({ kind }) => kind))],
+		pieces,
+		treatments: tables.treatments.rows.map(({ value }) => value),
+		method: valueIn(settings.method) ?? "chlorine",
+	});
+	return treated instanceof Refusal ? [] : treated.methods;
 }
 
 /** Whether anything is said of what is used up; what is there is never replaced. */

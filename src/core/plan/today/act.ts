@@ -46,7 +46,7 @@ export interface FireAct {
 	readonly holdMinutes: number;
 }
 
-/** One preparation of chlorine solution; ready when the first soak begins. */
+/** One preparation of chlorine solution; ready when the first soak begins, or the round where nothing is soaked. */
 export interface MixAct {
 	readonly kind: "mix";
 	readonly at: LocalTime;

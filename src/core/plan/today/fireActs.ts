@@ -26,7 +26,7 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 				at: lit.data,
 				// Under pieces it is late once they should boil; for a round's rinse, once the round begins.
 				until: pieces
-					? momentAt(lit.data.date, lit.data.minutes + heat)
+					? momentAt(lit.data.date, lit.data.minutes + Math.ceil(heat))
 					: (goal?.at ?? momentAt(forDate, 0)),
 				round,
 				forDate,

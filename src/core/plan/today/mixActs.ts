@@ -19,7 +19,7 @@ export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAc
 	return rounds.flatMap((round) => {
 		const soak = round.steps.find(({ isSoak }) => isSoak);
 		const row = days.get(round.at.date);
-		if (!soak || !row) return [];
+		if (!row) return [];
 		const isGood =
 			last?.date === round.at.date && minutesBetween(last, round.at) < lifeHours * MINUTES_PER_HOUR;
 		if (made === "each_day" && isGood) return [];
@@ -35,7 +35,8 @@ export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAc
 			{
 				kind: "mix",
 				at: round.at,
-				until: soak.from,
+				// Mixed for wiping alone, it is wanted as the round begins.
+				until: soak?.from ?? round.at,
 				round: round.round,
 				product,
 				lot: valueIn(row.lot) ?? "",

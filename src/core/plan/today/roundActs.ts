@@ -15,7 +15,10 @@ type Row = ComputedRow<typeof runSheetSheet>;
 /** The rounds of the run sheet; one whose times wait for something is no act. */
 export function roundActs(plan: Plan, { tables, settings }: ReadWorkbook): RoundAct[] {
 	const soak = soakStep(
-		tables.steps.rows.map(({ value }) => value),
+		// What pieces are boiled or steamed in is no soak, however long it takes.
+		tables.steps.rows
+			.map(({ value }) => value)
+			.filter(({ method }) => (method ?? "chlorine") === "chlorine"),
 		valueIn(settings.soak_minutes),
 	);
 	const seen = new Set<Figure<unknown>>();
@@ -36,11 +39,11 @@ export function roundActs(plan: Plan, { tables, settings }: ReadWorkbook): Round
 				round: valueIn(row.round) ?? "",
 				kits: Math.max(...steps.map(({ kits }) => kits)),
 				renew: valueIn(row.renew) ?? "",
-				steps: steps.map(({ step, startsAt, endsAt, handsOn }) => ({
+				steps: steps.map(({ step, startsAt, endsAt, handsOn, method }) => ({
 					step,
 					from: momentAt(date, startsAt),
 					until: momentAt(date, endsAt),
-					isSoak: isStep(step, soak),
+					isSoak: method === "chlorine" && isStep(step, soak),
 					isHandsOn: handsOn === "yes",
 				})),
 			} as const,

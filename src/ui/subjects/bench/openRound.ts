@@ -8,6 +8,7 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
+import { waysOf } from "../../state/waysOf.ts";
 import { waitsForRound } from "../today/waitsForRound.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, mainAct, reasonLine, showWrong } from "./benchDialog.ts";
@@ -20,6 +21,8 @@ const { columns } = roundsDoneSheet;
 export function openRound({ around, at, wrote }: Bench): void {
 	const { store } = around;
 	const known = knownOfRound(store.state, at);
+	const { treated, isMixed } = waysOf(store.state);
+	const soaks = treated.size === 0 || treated.has("chlorine");
 	const unit = (words: string) => el("span", { class: "unit" }, ` ${words}`);
 	const fields = {
 		start: benchFields.moment("start", columns.start.label, known.start),
@@ -46,12 +49,20 @@ export function openRound({ around, at, wrote }: Bench): void {
 	const kits = kitBoxes(store.state, at.date);
 	const descaled = el("input", { type: "checkbox", id: "bench-descaled" });
 	const reason = reasonLine();
+	/** What this unit's rounds do not have is not asked, and stays blank. */
+	const notAsked: readonly (keyof typeof fields)[] = [
+		...(soaks ? [] : (["soak_in", "soak_out"] as const)),
+		...(isMixed ? [] : (["lot", "litres", "strength_reading_pct"] as const)),
+	];
+	const asked = (Object.keys(fields) as (keyof typeof fields)[]).filter(
+		(key) => !notAsked.includes(key),
+	);
 	const { form, close } = benchDialog(
 		say`Round done`,
-		fields.soak_in.control,
+		(soaks ? fields.soak_in : fields.ended).control,
 		el("fieldset", { class: "bench-boxes" }, el("legend", {}, columns.kits.label), ...kits.labels),
 		reason,
-		...Object.values(fields).map(({ element }) => element),
+		...asked.map((key) => fields[key].element),
 		el(
 			"label",
 			{ class: "bench-box" },
@@ -64,7 +75,8 @@ export function openRound({ around, at, wrote }: Bench): void {
 	form.addEventListener("submit", (event) => {
 		event.preventDefault();
 		const [date = "", start = ""] = momentText(fields.start).split(" ");
-		const text = (key: keyof typeof fields) => fields[key].control.value;
+		const text = (key: keyof typeof fields) =>
+			asked.includes(key) ? fields[key].control.value : "";
 		const written = roundDone(store.state.workbook, {
 			date,
 			start,

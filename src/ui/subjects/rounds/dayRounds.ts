@@ -1,4 +1,5 @@
-import { loadMethods } from "../../../core/methods/method.ts";
+import type { LoadMethod } from "../../../core/methods/method.ts";
+import { timingStep } from "../../../core/methods/timingStep.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { isStep, soakStep } from "../../../core/rounds/soakStep.ts";
@@ -107,20 +108,20 @@ function sorter(state: State): (row: Row) => StepSort {
 export type Holds = Readonly<Partial<Record<string, string>>>;
 
 export function holdsOf(state: State, steps: readonly Step[]): Holds {
-	const shortest = {
-		chlorine: unitSetting(state, "soak_minutes"),
-		boiling: unitSetting(state, "disinfect_boil_minutes"),
-		steam: unitSetting(state, "steam_minutes"),
+	const of = (method: LoadMethod) => steps.filter((step) => (step.method ?? method) === method);
+	const held = (method: LoadMethod, minutes: number | undefined) =>
+		timingStep(
+			of(method)
+				.filter(({ basis }) => basis === "load")
+				.map((step) => ({ ...step, waits: step.hands_on === "no" }))
+				.filter(({ waits }) => waits),
+			minutes ?? 0,
+		)?.step;
+	return {
+		chlorine: soakStep(of("chlorine"), unitSetting(state, "soak_minutes")),
+		boiling: held("boiling", unitSetting(state, "disinfect_boil_minutes")),
+		steam: held("steam", unitSetting(state, "steam_minutes")),
 	};
-	return Object.fromEntries(
-		loadMethods.map((method) => [
-			method,
-			soakStep(
-				steps.filter((step) => !step.method || step.method === method),
-				shortest[method],
-			),
-		]),
-	);
 }
 
 /** @param method of the load that the step belongs to, as files have it; "" for none */

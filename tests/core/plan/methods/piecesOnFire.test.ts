@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
-import type { Plan } from "../../../../src/core/plan/plan.ts";
+import { type Plan, plan } from "../../../../src/core/plan/plan.ts";
 import { hoursPlanned } from "../../../../src/core/plan/record/hoursPlanned.ts";
+import { actsBetween } from "../../../../src/core/plan/today/actsBetween.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { dateTime } from "../../../../src/core/values/dateTime.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { codesOf, numberIn, rowsOf, valueIn } from "../../planCells.ts";
 import { demoBy, demoOf } from "./demoByMethod.ts";
@@ -85,5 +87,41 @@ describe("kits of which some pieces are boiled and the rest rinsed", () => {
 			["stove-booked-twice", "advice"],
 		]);
 		expect(found({ stoves: "2", pots: "6" })).toEqual([]);
+	});
+});
+
+describe("at the bench", () => {
+	const actsOf = (settings: Record<string, string>, treatments: string[][] = []) => {
+		const workbook = demoOf(settings, treatments);
+		const [from, until] = ["2027-03-01 00:00", "2027-03-01 12:00"].map((text) =>
+			dateTime().schema.parse(text),
+		);
+		if (!from || !until) throw new Error("no time");
+		return actsBetween(plan(workbook), readWorkbook(workbook), from, until);
+	};
+	const soaksOf = (acts: ReturnType<typeof actsOf>) =>
+		acts.flatMap((act) => (act.kind === "round" ? act.steps : [])).filter(({ isSoak }) => isSoak);
+
+	test("nothing that is boiled is told as a soak, and nothing is mixed", () => {
+		const acts = actsOf({ method: "boiling" });
+		expect(acts.map(({ kind }) => kind)).toEqual(["round", "fire"]);
+		expect(soaksOf(acts)).toEqual([]);
+		expect(acts[1]).toMatchObject({
+			pieces: "boiling",
+			holdMinutes: 20,
+			pots: "1",
+			until: { minutes: 535 },
+		});
+	});
+
+	test("where it wipes with chlorine, that is mixed by the start of the round", () => {
+		const acts = actsOf({ method: "boiling", wipe_solution_litres: "0.5" });
+		const mix = acts.find(({ kind }) => kind === "mix");
+		expect(mix).toMatchObject({ litres: 0.5, until: { minutes: 420 } });
+	});
+
+	test("where pieces go both ways, only the chlorine is a soak", () => {
+		const soaks = soaksOf(actsOf({ boil_capacity_kits: "1" }, MASK));
+		expect(soaks.map(({ step }) => step)).toEqual(["soak"]);
 	});
 });
