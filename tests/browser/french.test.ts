@@ -71,7 +71,10 @@ describe.each([
 		}
 		await workbook.goTo("this-week");
 		await workbook.type(0, 1, "beaucoup");
-		await page.locator(".problem-list .problem-words", { hasText: "beaucoup" }).first().waitFor();
+		await page
+			.locator(".problem-list .problem-words:visible", { hasText: "beaucoup" })
+			.first()
+			.waitFor();
 		expect(await textOf(page, ".problem-list.error")).toContain("un nombre de 0 à 500");
 		await closeClean(workbook);
 	});
