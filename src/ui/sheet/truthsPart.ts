@@ -53,7 +53,7 @@ export class TruthsPart {
 					el("summary", {}, ...lineOf(truths)),
 					el(
 						"ul",
-						{ class: "problem-list" },
+						{ class: "truth-list" },
 						...truths.flatMap(({ problems }) =>
 							problems.slice(0, MOST_OF_A_KIND).map((problem) => problemItem(problem, this.#goTo)),
 						),

@@ -27,6 +27,8 @@ import { roundClock, roundSpan } from "./roundClock.ts";
 const ROOMY_ROWS = 30;
 /** … and beyond these there would be no room to write: two pages then, each round whole. */
 const ONE_PAGE_ROWS = 44;
+/** What is to be known first takes the room of so many roomy rows at most. */
+const ROWS_OF_TRUTHS = 6;
 
 const VINEGAR = say`STOP. Any smell of vinegar left? Rinse again. Vinegar and chlorine together make poisonous gas: other vessel, other basin, other cloth, poured away apart.`;
 
@@ -73,13 +75,15 @@ function oneKitPage(state: State): HTMLElement {
 }
 
 function page(state: State, head: readonly Child[], rounds: readonly HTMLElement[]): HTMLElement {
+	const truths = truthsOnPaper(state);
 	const rows = rounds.reduce((sum, round) => sum + round.childElementCount, 0);
-	const dense = rows > ROOMY_ROWS && rows <= ONE_PAGE_ROWS ? " dense" : "";
+	const roomy = ROOMY_ROWS - (truths ? ROWS_OF_TRUTHS : 0);
+	const dense = rows > roomy && rows <= ONE_PAGE_ROWS ? " dense" : "";
 	return el(
 		"section",
 		{ class: `paper-page run-paper${dense}` },
 		...head,
-		truthsOnPaper(state),
+		truths,
 		el(
 			"table",
 			{ class: "run-table" },
