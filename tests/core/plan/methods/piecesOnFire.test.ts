@@ -6,7 +6,7 @@ import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { dateTime } from "../../../../src/core/values/dateTime.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { codesOf, numberIn, rowsOf, valueIn } from "../../planCells.ts";
-import { demoBy, demoOf } from "./demoByMethod.ts";
+import { demoBy, demoOf, STEPS } from "./demoByMethod.ts";
 
 const firesOf = (plan: Plan) =>
 	rowsOf(plan, "boiling.csv").filter((row) => valueIn(row.date) === "2027-03-01");
@@ -91,8 +91,8 @@ describe("kits of which some pieces are boiled and the rest rinsed", () => {
 });
 
 describe("at the bench", () => {
-	const actsOf = (settings: Record<string, string>, treatments: string[][] = []) => {
-		const workbook = demoOf(settings, treatments);
+	const actsOf = (settings: Record<string, string>, steps = STEPS, treatments: string[][] = []) => {
+		const workbook = demoOf(settings, treatments, { "steps.csv": steps });
 		const [from, until] = ["2027-03-01 00:00", "2027-03-01 12:00"].map((text) =>
 			dateTime().schema.parse(text),
 		);
@@ -103,7 +103,8 @@ describe("at the bench", () => {
 		acts.flatMap((act) => (act.kind === "round" ? act.steps : [])).filter(({ isSoak }) => isSoak);
 
 	test("nothing that is boiled is told as a soak, and nothing is mixed", () => {
-		const acts = actsOf({ method: "boiling" });
+		const boilsOnly = STEPS.split("\n").filter((line) => !line.endsWith(",chlorine"));
+		const acts = actsOf({ method: "boiling" }, boilsOnly.join("\n"));
 		expect(acts.map(({ kind }) => kind)).toEqual(["round", "fire"]);
 		expect(soaksOf(acts)).toEqual([]);
 		expect(acts[1]).toMatchObject({
@@ -120,8 +121,8 @@ describe("at the bench", () => {
 		expect(mix).toMatchObject({ litres: 0.5, until: { minutes: 420 } });
 	});
 
-	test("where pieces go both ways, only the chlorine is a soak", () => {
-		const soaks = soaksOf(actsOf({ boil_capacity_kits: "1" }, MASK));
+	test("where pieces go both ways, only the load in chlorine is a soak", () => {
+		const soaks = soaksOf(actsOf({}, STEPS.replace("no,chlorine", "no,"), MASK));
 		expect(soaks.map(({ step }) => step)).toEqual(["soak"]);
 	});
 });
