@@ -4,6 +4,8 @@ import { orderOf, planOfStore, type Store } from "./oneItem.ts";
 
 const dates = (of: Store) => orderOf(planOfStore(of), "run_out_on", "order_by");
 const remark = (of: Store) => String(orderOf(planOfStore(of), "remark")[0]);
+/** Kept with the workbook for ten days: an order can have been late. */
+const KEPT = { "past-plans.csv": "date,measure_of,expected,set_aside\n2027-02-19,births,1,2\n" };
 const from = (plan_start: string) => ({ settings: { plan_start } });
 
 describe("two bars a day, seven days to delivery, seven between orders", () => {
@@ -127,13 +129,13 @@ describe("remarks", () => {
 		["all is well", { lots: ["S1 60 - - - -"] }, /^$/],
 		[
 			"runs out before an order can arrive",
-			{ lots: ["S1 8 - - - -"] },
+			{ lots: ["S1 8 - - - -"], files: KEPT },
 			/^Runs out on 2027-03-05, before an order can arrive: find some elsewhere\. Late by 3 days: order today\.$/,
 		],
 		["runs out the day an order arrives: order today, not late", { lots: ["S1 14 - - - -"] }, /^$/],
 		[
 			"late though nothing runs out yet",
-			{ lots: ["S1 40 - - - -"], wastagePct: 50 },
+			{ lots: ["S1 40 - - - -"], wastagePct: 50, files: KEPT },
 			/^Late by 1 day: order today\.$/,
 		],
 		[
