@@ -4,6 +4,7 @@ import type { Place } from "../../../core/problem.ts";
 import { textsOf } from "../../../core/read/textsOf.ts";
 import { say } from "../../../core/say.ts";
 import type { Sheet } from "../../../core/sheet.ts";
+import { kindUseSheet } from "../../../core/sheets/kindUse.ts";
 import { kitsSheet } from "../../../core/sheets/kits.ts";
 import { lotsSheet } from "../../../core/sheets/lots.ts";
 import { recordsSheet } from "../../../core/sheets/records.ts";
@@ -32,6 +33,11 @@ export function whatNext(workbook: Workbook): Next[] {
 			words: say`Since when each kit has been ready: the register then says which to use next.`,
 			place: at(kitsSheet, "ready_since"),
 		},
+		hasSeveralKinds(workbook) &&
+			isBlank(workbook, kindUseSheet, "beds") && {
+				words: say`How many births use each kind of kit, and the beds and spares of each: until then what the settings say holds for all of them.`,
+				place: at(kindUseSheet, "beds"),
+			},
 		isOpen("unit_name") && {
 			words: say`The name of your unit: it stands on every sheet and label.`,
 			place: at(unitSheet, "unit_name"),
@@ -55,6 +61,11 @@ export function whatNext(workbook: Workbook): Next[] {
 		},
 	];
 	return open.filter((next) => next !== false);
+}
+
+function hasSeveralKinds(workbook: Workbook): boolean {
+	const texts = textsOf(workbook, kitsSheet);
+	return new Set(texts.rows.map((row) => texts.cell(row, "kind").trim())).size > 1;
 }
 
 function isBlank(workbook: Workbook, sheet: Sheet, column: string): boolean {

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { shownEntries } from "../../../../src/ui/subjects/begin/shownEntries.ts";
 import { whatNext } from "../../../../src/ui/subjects/begin/whatNext.ts";
 import { begun } from "../../../core/edit/begun.ts";
-import { smallUnit } from "../../../core/smallUnit.ts";
+import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
 
 test("what makes the plan better goes from the list once it stands", () => {
 	const first = whatNext(begun()).map(({ place }) => place.file);
@@ -19,6 +19,17 @@ test("what makes the plan better goes from the list once it stands", () => {
 		"date",
 		"target_strength_pct",
 	]);
+});
+
+test("a unit of several kinds is asked for beds and spares of each, until they are given", () => {
+	const files = (beds: string) => ({
+		"kits.csv":
+			"kit,kind,status,ready_since,note\nA,bag set,in_service,2027-02-27,\nB,other set,in_service,2027-02-27,",
+		"kind-use.csv": `kind,uses_per_100_births,beds,spares\nbag set,10,${beds},1`,
+	});
+	const isAsked = (beds: string) =>
+		whatNext(unitWith({}, files(beds))).some(({ place }) => place.file === "kind-use.csv");
+	expect([isAsked(""), isAsked("2")]).toEqual([true, false]);
 });
 
 test("an entry is shown with the control that fits it, and with what a blank means", () => {
