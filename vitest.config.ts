@@ -39,6 +39,7 @@ export default defineConfig({
 					maxWorkers: 1,
 					// A machine at work may draw a picture later than a test looks: it looks once more.
 					retry: 1,
+					expect: { poll: { timeout: 8_000 } },
 					// One browser and one built site for all of them: tests/browser/fixture.ts.
 					isolate: false,
 					sequence: { groupOrder: 1 },
