@@ -3,6 +3,7 @@ import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import { type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
 import { type Fire, firesOf } from "./firesOf.ts";
+import { onTheFire } from "./onTheFire.ts";
 import { placedBatches } from "./placedBatches.ts";
 
 /** Every fire of a plan by the clock. */
@@ -65,15 +66,7 @@ export const boilingSchedule = calculation<Inputs, Schedule>({
 	caution: say`It is often the evening before: look at the date.`,
 	inputs: {
 		needs: { label: say`Water of each round`, unit: "L" },
-		stoves: { label: say`Stoves for boiling water`, unit: say`stoves`, min: 1 },
-		pots: { label: say`Pots for boiled water`, unit: say`pots`, min: 1 },
-		potsOnStove: { label: say`Pots on a stove at once`, unit: say`pots`, min: 1 },
-		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
-		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 1e-6 },
-		drawnC: { label: say`Temperature of the water drawn`, unit: "°C" },
-		boilingC: { label: say`Boiling point`, unit: "°C" },
-		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
-		coolMinutes: { label: say`Cooling`, unit: "min", min: 0 },
+		...onTheFire,
 		keepsMinutes: { label: say`Boiled water may be used for`, unit: "min", min: 0 },
 	},
 	example: {

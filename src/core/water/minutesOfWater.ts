@@ -3,6 +3,7 @@ import { say } from "../say.ts";
 import { commonPractice } from "../sources.ts";
 import type { Hearth } from "./batch.ts";
 import { scheduleOf } from "./boilingSchedule.ts";
+import { onTheFire } from "./onTheFire.ts";
 
 interface Inputs extends Omit<Hearth, "keepsMinutes"> {
 	readonly litres: number;
@@ -17,15 +18,7 @@ export const minutesOfWater = calculation<Inputs, number>({
 	source: commonPractice,
 	inputs: {
 		litres: { label: say`Water for one load`, unit: "L", min: 0 },
-		stoves: { label: say`Stoves for boiling water`, unit: say`stoves`, min: 1 },
-		pots: { label: say`Pots for boiled water`, unit: say`pots`, min: 1 },
-		potsOnStove: { label: say`Pots on a stove at once`, unit: say`pots`, min: 1 },
-		potLitres: { label: say`Water in a pot`, unit: "L", min: 1e-3 },
-		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 1e-6 },
-		drawnC: { label: say`Temperature of the water drawn`, unit: "°C" },
-		boilingC: { label: say`Boiling point`, unit: "°C" },
-		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
-		coolMinutes: { label: say`Cooling`, unit: "min", min: 0 },
+		...onTheFire,
 	},
 	example: {
 		// 10 L in 50 minutes, 440 to cool; two pots together 100 + 440, then the third alone 50 + 440.

@@ -3,6 +3,7 @@ import { scaled } from "../../../src/core/amounts.ts";
 import { chanceEnough, nextSmaller } from "../../../src/core/counts/chanceEnough.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { spread } from "../../../src/core/counts/spread.ts";
+import { expectWithin } from "../../expectWithin.ts";
 
 const loads = { counts: { first: 0, chance: Float64Array.of(0.6, 0, 0.3, 0.1) }, size: 30 };
 
@@ -14,13 +15,13 @@ test.each([
 	[90, 1, 60],
 	[1000, 1, 90],
 ])("%d L in loads of 30 L: enough with %d, next below %d", (litres, chance, smaller) => {
-	expect(chanceEnough(loads, litres)).toBeCloseTo(chance, 12);
+	expectWithin(chanceEnough(loads, litres), chance, 1e-12, "chance");
 	expect(nextSmaller(loads, litres)).toBe(smaller);
 });
 
 test("what is scaled keeps its chances", () => {
 	expect(chanceEnough(scaled(loads, 0.1), 6)).toBe(chanceEnough(loads, 60));
-	expect(nextSmaller(scaled({ counts: poisson(3), size: 0.1 }, 1), 0.3)).toBeCloseTo(0.2, 12);
+	expectWithin(nextSmaller(scaled({ counts: poisson(3), size: 0.1 }, 1), 0.3), 0.2, 1e-12, "L");
 });
 
 test("wherever in its count of seven rounds a day falls, a descaling comes as often as rounds ÷ 7", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../src/core/plan/plan.ts";
-import { smallUnit, unitWith } from "../smallUnit.ts";
+import { unitWith } from "../smallUnit.ts";
 
 const adviceOf = (settings: Record<string, string | number>) =>
 	plan(unitWith(settings)).problems.filter(({ code }) => code === "outside-sources");

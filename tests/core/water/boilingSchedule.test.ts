@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Hearth, WaterNeed } from "../../../src/core/water/batch.ts";
 import { boilingSchedule, scheduleOf } from "../../../src/core/water/boilingSchedule.ts";
 import { fewestPots } from "../../../src/core/water/fewestPots.ts";
+import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
 
 /** A pot of 10 L boils in 60 minutes by itself and cools in 300. */
@@ -76,10 +77,10 @@ describe("fires by the clock", () => {
 		const inputs = { ...hearth, potsOnStove: 1, pots: 3, holdMinutes: 20 };
 		const [fire] = answerOf(boilingSchedule, { ...inputs, needs: [need(30, 1000)] }).fires;
 		const away = (hearth.netKw * 1200) / 2257;
-		expect(fire?.startLitres).toBeCloseTo(30 + 3 * away, 9);
+		expectWithin(fire?.startLitres, 30 + 3 * away, 1e-9, "L");
 		expect(fire?.batches).toBe(3);
-		expect(fire?.offBoilAt).toBeCloseTo(700, 9);
-		expect(fire?.lightAt).toBeCloseTo(700 - 60 - (180 * (30 + 3 * away)) / 30, 6);
+		expectWithin(fire?.offBoilAt, 700, 1e-9, "min");
+		expectWithin(fire?.lightAt, 700 - 60 - (180 * (30 + 3 * away)) / 30, 1e-6, "min");
 	});
 });
 
@@ -92,8 +93,8 @@ describe("a load of pieces", () => {
 	test("boils when its step begins, in one pot, and nothing cools", () => {
 		const [fire] = scheduleOf([pieces], hearth).fires;
 		expect(fire).toMatchObject({ stove: 1, pots: [1], offBoilAt: 1020, coolAt: 1020 });
-		expect(fire?.lightAt).toBeCloseTo(lights, 9);
-		expect(fire?.startLitres).toBeCloseTo(10 + away, 9);
+		expectWithin(fire?.lightAt, lights, 1e-9, "min");
+		expectWithin(fire?.startLitres, 10 + away, 1e-9, "L");
 	});
 
 	test("rinse water gives way to it, whichever round is later", () => {

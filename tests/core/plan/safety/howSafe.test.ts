@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
 import { contentOf } from "../../contentOf.ts";
 import { numberIn, rowsOf, totalOf, valueIn } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
@@ -29,10 +30,15 @@ describe("the chance that a number is enough, from its own distribution", () => 
 		] as const) {
 			const row = ofPromise(week, "births", day);
 			const aside = numberIn(row, "set_aside") as number;
-			expect(numberIn(row, "enough_of_100")).toBeCloseTo(100 * poissonAtMost(aside, mean), 6);
+			expectWithin(
+				numberIn(row, "enough_of_100"),
+				100 * poissonAtMost(aside, mean),
+				1e-6,
+				"of 100",
+			);
 			expect(numberIn(row, "one_less")).toBe(aside - 1);
 			const less = 100 * poissonAtMost(aside - 1, mean);
-			expect(numberIn(row, "one_less_of_100")).toBeCloseTo(less, 6);
+			expectWithin(numberIn(row, "one_less_of_100"), less, 1e-6, "of 100");
 			expect(less).toBeLessThan(95);
 		}
 	});
@@ -46,9 +52,11 @@ describe("the chance that a number is enough, from its own distribution", () => 
 		] as const) {
 			const row = ofPromise(made, litres);
 			const other = ofPromise(made, count);
-			expect(numberIn(row, "enough_of_100")).toBeCloseTo(
+			expectWithin(
+				numberIn(row, "enough_of_100"),
 				numberIn(other, "enough_of_100") as number,
-				9,
+				1e-9,
+				"of 100",
 			);
 		}
 	});
@@ -71,7 +79,7 @@ describe("far safer than asked", () => {
 		expect(numberIn(row, "expected")).toBeLessThan(0.15);
 		expect(numberIn(row, "enough_of_100")).toBeGreaterThan(99.9);
 		// 1 money a litre.
-		expect(numberIn(row, "cost")).toBeCloseTo(1 - (numberIn(row, "expected") as number), 9);
+		expectWithin(numberIn(row, "cost"), 1 - (numberIn(row, "expected") as number), 1e-9, "L");
 		expect(valueIn(row?.far_safer)).toBe("yes");
 		expect(valueIn(row?.lever)).toMatch(/Kept once for all days of the plan, \d L are enough/);
 	});
@@ -93,7 +101,7 @@ describe("far safer than asked", () => {
 			"There is one kit for each delivery bed, 9; keep them all.",
 		);
 		const byRisk = ofPromise(plan(unitWith({ unmet_per_1000_uses: 50 })), "kits_needed");
-		expect(numberIn(byRisk, "asked_of_100")).toBeCloseTo(95, 9);
+		expectWithin(numberIn(byRisk, "asked_of_100"), 95, 1e-9, "of 100");
 	});
 
 	test("more kits in one soak are proposed only where the unit has them", () => {
@@ -151,11 +159,13 @@ describe("far safer than asked", () => {
 			.filter(([date]) => date === "2027-03-02")
 			.map(([, litres]) => Number(litres));
 		expect(rounds.length).toBeGreaterThanOrEqual(3);
-		expect(numberIn(row, "set_aside")).toBeCloseTo(
+		expectWithin(
+			numberIn(row, "set_aside"),
 			rounds.reduce((a, b) => a + b, 0),
-			9,
+			1e-9,
+			"L",
 		);
-		expect(numberIn(row, "expected")).toBeCloseTo(numberIn(ofDay, "expected") as number, 9);
+		expectWithin(numberIn(row, "expected"), numberIn(ofDay, "expected") as number, 1e-9, "L");
 		expect(numberIn(row, "enough_of_100")).toBeGreaterThan(99);
 		expect(ofPromise(boiling("after_use"), "boiled_for_rounds", "2027-03-02")).toBeUndefined();
 	});
