@@ -66,6 +66,28 @@ const classicScript = {
 	},
 };
 
+/** The style of the pages to read: a part of the workbook's, so that they are fetched quickly. */
+const readingStyle = {
+	name: "reading-style",
+	hooks: {
+		"astro:build:done": ({ dir }) =>
+			build({
+				configFile: false,
+				root: here("."),
+				logLevel: "warn",
+				publicDir: false,
+				build: {
+					outDir: fileURLToPath(dir),
+					emptyOutDir: false,
+					rolldownOptions: {
+						input: here("src/ui/style/readingPages.css"),
+						output: { assetFileNames: "reading.css" },
+					},
+				},
+			}),
+	},
+};
+
 export default defineConfig({
 	outDir: `dist/${folderOf(language)}`,
 	// While the program is changed the page has its modules one by one: see Page.astro.
@@ -73,5 +95,5 @@ export default defineConfig({
 	build: { format: "file" },
 	trailingSlash: "never",
 	devToolbar: { enabled: false },
-	integrations: [classicScript, offline(translating)],
+	integrations: [classicScript, readingStyle, offline(translating)],
 });

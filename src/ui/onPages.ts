@@ -1,5 +1,4 @@
-/** What stands on every page but the plan: one further script. */
-export { beginPage } from "./subjects/begin/beginPage.ts";
+/** What stands on most pages but the plan: one further script. */
 export { openCheck } from "./subjects/bench/openCheck.ts";
 export { openNoneReady } from "./subjects/bench/openNoneReady.ts";
 export { openReceived } from "./subjects/bench/openReceived.ts";
@@ -38,7 +37,6 @@ export { lotsPage } from "./subjects/store/lotsPage.ts";
 export { stockAheadPage } from "./subjects/store/stockAheadPage.ts";
 export { stockPage } from "./subjects/store/stockPage.ts";
 export { storekeeperPage } from "./subjects/store/storekeeperPage.ts";
-export { severalUnitsPage } from "./subjects/units/severalUnitsPage.ts";
 export { boilingPage } from "./subjects/water/boilingPage.ts";
 export { tonightPage } from "./subjects/water/tonightPage.ts";
 export { waterPage } from "./subjects/water/waterPage.ts";

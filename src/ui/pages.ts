@@ -90,6 +90,10 @@ export const planPage: Page = {
 export const firstPage: Page = { ...todayTitle, load: async () => todayPage };
 
 const onPages = later(() => import("./onPages.ts"));
+/** Answered once, by a unit that begins. */
+const onBegin = later(() => import("./subjects/begin/beginPage.ts"));
+/** For whoever orders for many units. */
+const onUnits = later(() => import("./subjects/units/severalUnitsPage.ts"));
 /** Looks at the whole record and is opened once a month: a script of its own. */
 const onMonth = later(() => import("./subjects/month/monthPage.ts"));
 
@@ -108,7 +112,7 @@ export const questions: readonly PageQuestion[] = [
 			page(tonightSheet, (its) => its.tonightPage),
 			page(weekPlanSheet, (its) => its.weekPlanPage),
 			{ ...monthTitle, load: async () => (await onMonth.bring()).monthPage },
-			page(beginTitle, (its) => its.beginPage),
+			{ ...beginTitle, load: async () => (await onBegin.bring()).beginPage },
 		],
 		more: [plainPage(dayPlanSheet), plainPage(weekTotalSheet), plainPage(howSafeSheet)],
 	},
@@ -180,7 +184,7 @@ export const questions: readonly PageQuestion[] = [
 		more: [
 			page(supplyUseSheet, (its) => its.supplyUsePage),
 			page(lotsSheet, (its) => its.lotsPage),
-			page(severalUnitsTitle, (its) => its.severalUnitsPage),
+			{ ...severalUnitsTitle, load: async () => (await onUnits.bring()).severalUnitsPage },
 			page(costsSheet, (its) => its.costsPage),
 		],
 	},

@@ -1,6 +1,5 @@
 import { derive, type Figure, gather } from "../calculation.ts";
 import { countTimes } from "../countTimes.ts";
-import { valueIn } from "../outcome.ts";
 import { say } from "../say.ts";
 import type { Measure } from "../sheets/planMeasures.ts";
 import { sources } from "../sources.ts";

@@ -16,13 +16,13 @@ import { problemList } from "../../sheet/problemList.ts";
 import { TruthsPart } from "../../sheet/truthsPart.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import type { OpenBench } from "../bench/bench.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { actList } from "./actList.ts";
 import { kitList } from "./kitList.ts";
 import type { KitRow } from "./kitRow.ts";
 import { type MomentShown, momentShown } from "./momentShown.ts";
+import { nothingWords } from "./nothingWords.ts";
 import { shortList } from "./shortList.ts";
 import { todayHeadline } from "./todayHeadline.ts";
 import { todayTitle } from "./todayTitle.ts";
@@ -243,10 +243,4 @@ class TodayView implements View {
 		);
 		this.#said.scrollIntoView({ block: "nearest" });
 	}
-}
-
-function nothingWords(state: State): string {
-	return unitSetting(state, "reprocessing") === "after_each_use"
-		? say`This unit reprocesses each kit as soon as it has been used, so no clock times are set.`
-		: say`Nothing is planned for these hours.`;
 }
