@@ -1,13 +1,11 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { basename } from "node:path";
-import { parseArgs } from "node:util";
 import { combineOrders } from "../core/units/combineOrders.ts";
 import { computedCsv } from "../io/computedCsv.ts";
-import type { Answers } from "../io/fileQuestion.ts";
 import { readOrders } from "../io/readOrders.ts";
 import type { Command } from "./command.ts";
 import { problemLine } from "./problemLine.ts";
-import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
+import { READING_USAGE, readingArguments } from "./readingArguments.ts";
 
 const USAGE = `Adds several units' order files up to one list.
 
@@ -20,23 +18,9 @@ ${READING_USAGE}
 Packs are counted from the summed need, not from the units' packs.
 Ends with 0: list made. 1: some file could not be used. 2: wrong arguments.`;
 
-interface Wanted {
-	readonly from: string[];
-	readonly out: string;
-	readonly answers: Answers;
-}
-
-function readArguments(args: string[]): Wanted | undefined {
-	try {
-		const options = { out: { type: "string" }, ...readingOptions } as const;
-		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
-		const answers = answersIn(values);
-		return values.out && positionals.length > 0 && answers
-			? { from: positionals, out: values.out, answers }
-			: undefined;
-	} catch {
-		return undefined;
-	}
+function readArguments(args: string[]) {
+	const given = readingArguments(args);
+	return given && given.paths.length > 0 ? { ...given, from: given.paths } : undefined;
 }
 
 /** Adds order files up to one list, as the usage says. */

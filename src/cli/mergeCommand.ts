@@ -1,8 +1,6 @@
 import { writeFile } from "node:fs/promises";
-import { parseArgs } from "node:util";
 import type { Together } from "../core/merge/mergeCopies.ts";
 import type { Problem } from "../core/problem.ts";
-import type { Answers } from "../io/fileQuestion.ts";
 import { unreadCopy } from "../io/history/unreadCopy.ts";
 import { readFolder } from "../io/readFolder.ts";
 import { writeFiles } from "../io/writeFiles.ts";
@@ -10,7 +8,7 @@ import { zipTexts } from "../io/zipWorkbook.ts";
 import type { Command } from "./command.ts";
 import { mergeFiles } from "./mergeFiles.ts";
 import { problemLine } from "./problemLine.ts";
-import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
+import { READING_USAGE, readingArguments } from "./readingArguments.ts";
 
 const USAGE = `Brings two copies of one workbook together, so that no line of either is lost.
 
@@ -26,27 +24,11 @@ both texts, and OURS is kept.
 Ends with 0: together. 1: conflicts, see problems.csv, or a copy that cannot be read, and then
 nothing is written. 2: wrong arguments.`;
 
-interface Wanted {
-	readonly paths: readonly string[];
-	readonly out: string;
-	readonly answers: Answers;
-}
-
-function readArguments(args: string[]): Wanted | undefined {
-	try {
-		const options = {
-			out: { type: "string" },
-			base: { type: "string" },
-			...readingOptions,
-		} as const;
-		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
-		const answers = answersIn(values);
-		if (positionals.length !== 2 || !values.out || values.base === "" || !answers) return undefined;
-		const base = values.base === undefined ? [] : [values.base];
-		return { paths: [...positionals, ...base], out: values.out, answers };
-	} catch {
-		return undefined;
-	}
+function readArguments(args: string[]) {
+	const given = readingArguments(args, ["base"]);
+	const base = given?.options.base;
+	if (given?.paths.length !== 2 || base === "") return undefined;
+	return { ...given, paths: base === undefined ? given.paths : [...given.paths, base] };
 }
 
 /** Brings two copies of a workbook together, as the usage says. */

@@ -1,12 +1,10 @@
 import { resolve } from "node:path";
-import { parseArgs } from "node:util";
-import type { Answers } from "../io/fileQuestion.ts";
 import { readFolder } from "../io/readFolder.ts";
 import { writeFiles } from "../io/writeFiles.ts";
 import type { Command } from "./command.ts";
 import { planFiles } from "./planFiles.ts";
 import { problemLine } from "./problemLine.ts";
-import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
+import { READING_USAGE, readingArguments } from "./readingArguments.ts";
 
 const USAGE = `Makes the plan of a workbook and writes it as CSV files.
 
@@ -18,23 +16,10 @@ ${READING_USAGE}
 
 Ends with 0: plan made. 1: plan not made, see problems.csv. 2: wrong arguments.`;
 
-interface Wanted {
-	readonly from: string;
-	readonly out: string;
-	readonly answers: Answers;
-}
-
-function readArguments(args: string[]): Wanted | undefined {
-	try {
-		const options = { out: { type: "string" }, ...readingOptions } as const;
-		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
-		const [from, ...more] = positionals;
-		const answers = answersIn(values);
-		if (!from || !values.out || more.length > 0 || !answers) return undefined;
-		return { from, out: values.out, answers };
-	} catch {
-		return undefined;
-	}
+function readArguments(args: string[]) {
+	const given = readingArguments(args);
+	const [from, ...more] = given?.paths ?? [];
+	return given && from && more.length === 0 ? { ...given, from } : undefined;
 }
 
 /** Makes the plan of a workbook and writes it, as the usage says. */

@@ -1,18 +1,16 @@
-import { parseArgs } from "node:util";
 import { plan } from "../core/plan/plan.ts";
 import { monthTable } from "../core/plan/record/monthTable.ts";
 import { distinct } from "../core/problem.ts";
 import type { IsoDate } from "../core/values/date.ts";
 import { daysOfMonth } from "../core/values/isoMonth.ts";
 import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
-import type { Answers } from "../io/fileQuestion.ts";
 import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 import { readFolder } from "../io/readFolder.ts";
 import { writeFiles } from "../io/writeFiles.ts";
 import type { Command } from "./command.ts";
 import { byPlace, problemLine } from "./problemLine.ts";
-import { answersIn, READING_USAGE, readingOptions } from "./readingOptions.ts";
+import { READING_USAGE, readingArguments } from "./readingArguments.ts";
 
 const USAGE = `Writes the report of a month: what was planned, what was done.
 
@@ -25,29 +23,12 @@ ${READING_USAGE}
 
 Ends with 0: report written. 1: the workbook could not be read, see problems.csv. 2: wrong arguments.`;
 
-interface Wanted {
-	readonly from: string;
-	readonly month: string;
-	readonly out: string;
-	readonly answers: Answers;
-}
-
-function readArguments(args: string[]): Wanted | undefined {
-	try {
-		const options = {
-			out: { type: "string" },
-			month: { type: "string" },
-			...readingOptions,
-		} as const;
-		const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
-		const [from, ...more] = positionals;
-		const answers = answersIn(values);
-		const { out, month } = values;
-		if (!from || !out || !month || more.length > 0 || !answers) return undefined;
-		return daysOfMonth(month).length > 0 ? { from, month, out, answers } : undefined;
-	} catch {
-		return undefined;
-	}
+function readArguments(args: string[]) {
+	const given = readingArguments(args, ["month"]);
+	const [from, ...more] = given?.paths ?? [];
+	const month = given?.options.month ?? "";
+	if (!given || !from || more.length > 0) return undefined;
+	return daysOfMonth(month).length > 0 ? { ...given, from, month } : undefined;
 }
 
 /** The files of a report; `made` is false where the workbook is not what its files mean. */

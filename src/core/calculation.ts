@@ -1,8 +1,9 @@
 import type { Amounts } from "./amounts.ts";
 import { answer, firstReasons, noAnswer, type Outcome } from "./outcome.ts";
 import { nowhere, type Place, type Problem, problem } from "./problem.ts";
+import { Refusal } from "./refusal.ts";
 import { say } from "./say.ts";
-import { definition, type Source } from "./sources.ts";
+import { definition, type Source } from "./source.ts";
 
 /** What a calculation takes: a name, a unit and the limits inside which it holds. */
 export interface Input {
@@ -10,24 +11,6 @@ export interface Input {
 	readonly unit: string;
 	readonly min?: number;
 	readonly max?: number;
-}
-
-/** What a refusal says: the words of a problem, and its place where the calculation knows it. */
-export type RefusalWords = Pick<Problem, "code" | "received" | "allowed" | "message"> & {
-	readonly place?: Place;
-};
-
-/** A calculation's own word that it has no answer, and why. */
-export class Refusal {
-	readonly reasons: readonly RefusalWords[];
-
-	constructor(reasons: readonly RefusalWords[]) {
-		this.reasons = reasons;
-	}
-}
-
-export function refuse(...reasons: readonly RefusalWords[]): Refusal {
-	return new Refusal(reasons);
 }
 
 /** Values in, value out, and how close the tests ask the code to come. */

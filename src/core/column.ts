@@ -1,5 +1,5 @@
 import type { Calculation } from "./calculation.ts";
-import type { Source } from "./sources.ts";
+import type { Source } from "./source.ts";
 import type { ValueKind } from "./values/valueKind.ts";
 
 /**

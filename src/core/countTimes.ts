@@ -2,7 +2,7 @@ import { scaled } from "./amounts.ts";
 import { type Calculation, calculation } from "./calculation.ts";
 import { inSentence } from "./inSentence.ts";
 import { say } from "./say.ts";
-import { definition, type Source } from "./sources.ts";
+import { definition, type Source } from "./source.ts";
 
 interface Product {
 	readonly count: number;

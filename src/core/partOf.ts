@@ -1,7 +1,7 @@
 import { type Calculation, calculation, type Example } from "./calculation.ts";
 import { inSentence } from "./inSentence.ts";
 import { say } from "./say.ts";
-import type { Source } from "./sources.ts";
+import type { Source } from "./source.ts";
 
 /** One part of a result that has several, as a calculation of its own, so that its cell can be asked "why?". */
 export function partOf<Whole extends object, K extends keyof Whole & string>(

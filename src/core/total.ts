@@ -1,6 +1,6 @@
 import { type Calculation, calculation } from "./calculation.ts";
 import { say } from "./say.ts";
-import { definition } from "./sources.ts";
+import { definition } from "./source.ts";
 
 interface Addition {
 	readonly parts: readonly number[];

@@ -18,7 +18,7 @@ import { flatDay } from "../../src/core/rounds/dayClock.ts";
 import { soaks } from "../../src/core/rounds/loads.ts";
 import { kitsInRounds, oneRound, type RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
 import { loadsOfDay, roundsThatRun } from "../../src/core/rounds/roundsThatRun.ts";
-import { definition } from "../../src/core/sources.ts";
+import { definition } from "../../src/core/source.ts";
 import type { UseInputs } from "../../src/core/stock/useInputs.ts";
 import { useExpected } from "../../src/core/stock/useSetAside.ts";
 import { vinegarExpected } from "../../src/core/vinegar/vinegarPerDescale.ts";

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { calculation, derive, gather, refuse, typedFigure } from "../../src/core/calculation.ts";
+import { calculation, derive, gather, typedFigure } from "../../src/core/calculation.ts";
 import { problemsOf } from "../../src/core/outcome.ts";
-import { definition } from "../../src/core/sources.ts";
+import { refuse } from "../../src/core/refusal.ts";
+import { definition } from "../../src/core/source.ts";
 import { figure, missing } from "./answerOf.ts";
 
 const ratio = calculation<{ part: number; whole: number }, number>({

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Mark as SourceMark } from "../../src/core/sources.ts";
+import type { Mark as SourceMark } from "../../src/core/source.ts";
 import { expectWithin } from "../expectWithin.ts";
 
 /** "computed": worked out from a formula with two independent tools, published by nobody. */

@@ -1,6 +1,6 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { commonPractice, definition, estimate } from "../sources.ts";
+import { commonPractice, definition, estimate } from "../source.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { date } from "../values/date.ts";
 import { name } from "../values/name.ts";

@@ -1,5 +1,6 @@
-import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
 import { fixed } from "../fixed.ts";
+import { type Refusal, refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import type { StrengthMeasure } from "./strengthMeasures.ts";

@@ -1,6 +1,7 @@
-import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
+import { type Refusal, refuse } from "../refusal.ts";
 import { say } from "../say.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import type { Label, Strength } from "./availableChlorine.ts";
 import { likelySlip } from "./likelySlip.ts";
 

@@ -1,6 +1,7 @@
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 
 interface Inputs {
 	readonly capacityKits: number;

@@ -1,4 +1,5 @@
-import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
+import { type Refusal, refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { upTo } from "../upTo.ts";

@@ -1,4 +1,4 @@
-import { type Refusal, refuse } from "../calculation.ts";
+import { type Refusal, refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 
 /** Water can weaken a product, never strengthen it. */

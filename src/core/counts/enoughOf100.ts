@@ -1,7 +1,7 @@
 import type { Amounts } from "../amounts.ts";
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition, estimate } from "../sources.ts";
+import { definition, estimate } from "../source.ts";
 import { chanceEnough, nextSmaller } from "./chanceEnough.ts";
 import type { Counts } from "./counts.ts";
 

@@ -1,6 +1,6 @@
 import { type Calculation, calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import { type Counts, mean } from "./counts.ts";
 
 /** None with the chance 0.6, one with 0.3, two with 0.1: for the example. */

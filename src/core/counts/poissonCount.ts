@@ -1,6 +1,6 @@
 import { type Calculation, calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import type { Source } from "../sources.ts";
+import type { Source } from "../source.ts";
 import type { Counts } from "./counts.ts";
 import { poisson } from "./poisson.ts";
 

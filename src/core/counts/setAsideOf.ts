@@ -1,6 +1,6 @@
 import { type Calculation, calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import { type Counts, setAside } from "./counts.ts";
 
 export const confidenceInput = {

@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import { addDays, dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 
 /** A day of the register; null births where they were not recorded. */

@@ -1,6 +1,7 @@
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
 import type { LevelOfDay } from "../counts/counts.ts";
 import { memoize } from "../memoize.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { DAYS_PER_WEEK, dayNumber, type IsoDate, isoDate } from "../values/date.ts";

@@ -1,6 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { commonPractice, estimate, sources } from "../sources.ts";
+import { commonPractice, estimate } from "../source.ts";
+import { sources } from "../sources.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 

@@ -1,5 +1,6 @@
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
 import { fixed } from "../fixed.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { SECONDS_PER_MINUTE } from "../water/fuelQuantity.ts";

@@ -1,6 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { estimate, sources } from "../sources.ts";
+import { estimate } from "../source.ts";
+import { sources } from "../sources.ts";
 import { choice } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 import { methods } from "./method.ts";

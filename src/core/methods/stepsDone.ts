@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import type { Step } from "../rounds/step.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import type { MethodsOfKits } from "./methodsOfKits.ts";
 
 interface Inputs {

@@ -1,20 +1,12 @@
-import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
+import { derive, type Figure } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
-import type { Counts, LevelOfDay } from "../counts/counts.ts";
+import type { Counts } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
 import { memoizeByObject, memoized } from "../memoize.ts";
 import { valueIn } from "../outcome.ts";
 import type { ReadTable } from "../read/goodRow.ts";
-import { kitsWithWater } from "../rounds/kitsWithWater.ts";
-import {
-	kitsAfterEachUse,
-	kitsInRounds,
-	type RoundsOfDay,
-	roundsOfForecast,
-	roundsTogether,
-} from "../rounds/roundsOfDay.ts";
 import { roundsThatRun } from "../rounds/roundsThatRun.ts";
 import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
@@ -22,39 +14,20 @@ import type { IsoDate } from "../values/date.ts";
 import { birthsOfDay } from "./births/birthsOfDay.ts";
 import { byDate } from "./byDate.ts";
 import type { LoadsByMethod } from "./countFigures.ts";
+import type { DayDemand, KindOfDay } from "./dayDemand.ts";
 import type { KindFigures } from "./kits/kindFigures.ts";
 import { minutesCountedOnOf, renewedOf } from "./kits/renewedOf.ts";
 import { together } from "./kits/together.ts";
 import { isSentAway } from "./methods/readyLifeDaysOf.ts";
 import { loadsOn, preparationsOn } from "./rounds/loadsOn.ts";
+import { roundsOfDemand } from "./roundsOfDemand.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 import { minutesKitsWait } from "./water/hearthFigures.ts";
 
 /** Water for a round is rarely begun longer before it. */
 const DAYS_BEFORE = 3;
 
-const arrivals = memoized(kitsInRounds);
-const forecastRounds = memoized(roundsOfForecast);
 const running = memoized(roundsThatRun);
-
-/** What one day brings for one kind of kit. */
-export interface KindOfDay {
-	readonly name: string;
-	readonly uses: Figure;
-	readonly expiries: Figure;
-	readonly toReprocess: Figure;
-}
-
-/** Births of a day and the kits they send through its rounds. */
-export interface DayDemand {
-	readonly date: IsoDate;
-	readonly births: Figure;
-	/** What a forecast does not know of the births; undefined where the figure is the unit's own. */
-	readonly level: Figure<LevelOfDay> | undefined;
-	/** Each kind of kit apart, in the order of the unit's kinds. */
-	readonly kinds: readonly KindOfDay[];
-	readonly rounds: Figure<RoundsOfDay>;
-}
 
 /** What one day brings, before anything is set aside for it. */
 export interface DayFigures extends DayDemand {
@@ -90,7 +63,10 @@ export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDem
 		);
 		const day = { date, births, level, kinds };
 		const before = days.slice(-DAYS_BEFORE);
-		days.push({ ...day, rounds: roundsOf(unit, water, day, before.length > 0 ? before : [day]) });
+		days.push({
+			...day,
+			rounds: roundsOfDemand(unit, water, day, before.length > 0 ? before : [day]),
+		});
 	}
 	return days;
 }
@@ -183,89 +159,4 @@ function allKinds({ kinds }: UnitFigures, uses: readonly Figure[]): Figure {
 
 function kindOfDay(name: string, uses: Figure, expiries: Figure): KindOfDay {
 	return { name, uses, expiries, toReprocess: derive(kitsToReprocess, { uses, expiries }) };
-}
-
-type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;
-
-/** The rounds of a day; where its births or those of the evening before are forecast, they say so. */
-function roundsOf(
-	unit: UnitFigures,
-	water: Figure | undefined,
-	today: BirthsAndKits,
-	before: readonly BirthsAndKits[],
-): Figure<RoundsOfDay> {
-	const rounds = roundsOfKinds(
-		unit,
-		water,
-		today.kinds,
-		before.map(({ kinds }) => kinds),
-	);
-	const lastKnown = before.findLast(({ level }) => level)?.level;
-	const ofBefore = water ? lastKnown : before.at(-1)?.level;
-	const level = today.level ?? (unit.afterEachUse ? undefined : ofBefore);
-	if (!level) return rounds;
-	const sure = roundsOfKinds(unit, water, sureOf(today), before.map(sureOf));
-	return derive(forecastRounds, { rounds, sure, level });
-}
-
-const none = nameFigure(say`Kits used, not by the forecast`, 0);
-
-/** What of a day does not go by the forecast. */
-function sureOf({ level, kinds }: BirthsAndKits): readonly KindOfDay[] {
-	return level ? kinds.map((kind) => ({ ...kind, uses: none, toReprocess: kind.expiries })) : kinds;
-}
-
-/** Rounds carry the kits of all kinds. The day before the plan is like its first day. */
-function roundsOfKinds(
-	unit: UnitFigures,
-	water: Figure | undefined,
-	kinds: readonly KindOfDay[],
-	before: readonly (readonly KindOfDay[])[],
-): Figure<RoundsOfDay> {
-	const each = kinds.map((kind, k) =>
-		roundsOfKind(
-			unit,
-			water,
-			kind,
-			before.map((day) => day[k] ?? kind),
-		),
-	);
-	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;
-	const named = Object.fromEntries(
-		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
-	);
-	return derive(roundsTogether, {
-		kinds: gather(say`Kits in each round, by kind`, say`kits`, named),
-	});
-}
-
-function roundsOfKind(
-	unit: UnitFigures,
-	water: Figure | undefined,
-	today: KindOfDay,
-	before: readonly KindOfDay[],
-): Figure<RoundsOfDay> {
-	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
-	const yesterday = before.at(-1) ?? today;
-	if (water) {
-		const each = [...before, today].map(
-			({ uses }, i) => [String(i - before.length), uses] as const,
-		);
-		return derive(kitsWithWater, {
-			starts: unit.timetable.starts,
-			hourShares: unit.hourShares,
-			uses: gather(say`Kits used, expected, day by day`, say`kits/day`, Object.fromEntries(each)),
-			expiriesYesterday: yesterday.expiries,
-			expiriesToday: today.expiries,
-			waterMinutes: water,
-		});
-	}
-	return derive(arrivals, {
-		starts: unit.timetable.starts,
-		hourShares: unit.hourShares,
-		usesYesterday: yesterday.uses,
-		usesToday: today.uses,
-		expiriesYesterday: yesterday.expiries,
-		expiriesToday: today.expiries,
-	});
 }

@@ -2,7 +2,8 @@ import { answer, type Outcome } from "../outcome.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 import { dosedForRounds } from "./chlorine/dosedForRounds.ts";
-import { type DayDemand, dayDemands } from "./dayFigures.ts";
+import type { DayDemand } from "./dayDemand.ts";
+import { dayDemands } from "./dayFigures.ts";
 import { type UnitFigures, unitFigures } from "./unitFigures.ts";
 
 /** A unit over the days of its plan. */

@@ -4,7 +4,7 @@ import { spanShape } from "../counts/spanShape.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { byDate } from "./byDate.ts";
-import type { DayDemand } from "./dayFigures.ts";
+import type { DayDemand } from "./dayDemand.ts";
 
 const sizeOfDays = calculation<{ days: readonly LevelOfDay[] }, number>({
 	key: "size_of_days",

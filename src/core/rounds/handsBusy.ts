@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
 
 interface Inputs {

@@ -2,7 +2,7 @@ import { calculation } from "../calculation.ts";
 import { type LoadMethod, loadMethods } from "../methods/method.ts";
 import type { MethodsOfKits } from "../methods/methodsOfKits.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 
 /** What one load of a method takes. */
 export interface LoadSize {

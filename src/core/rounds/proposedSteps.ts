@@ -1,6 +1,7 @@
 import type { Method } from "../methods/method.ts";
 import { say } from "../say.ts";
-import { commonPractice, type Source, sources } from "../sources.ts";
+import { commonPractice, type Source } from "../source.ts";
+import { sources } from "../sources.ts";
 import type { Step } from "./step.ts";
 
 /** A step of a round as a unit could begin with it, and where it comes from. */

@@ -1,6 +1,7 @@
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import { noSteps } from "./handsOneByOne.ts";
 import { type Loads, loadsOfStep, soaks } from "./loads.ts";
 import type { Step } from "./step.ts";

@@ -1,7 +1,8 @@
 import { calculation } from "../calculation.ts";
 import type { LevelOfDay } from "../counts/counts.ts";
 import { say } from "../say.ts";
-import { definition, sources } from "../sources.ts";
+import { definition } from "../source.ts";
+import { sources } from "../sources.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../values/clock.ts";
 import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
 

@@ -1,6 +1,6 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { commonPractice, estimate } from "../sources.ts";
+import { commonPractice, estimate } from "../source.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { number } from "../values/number.ts";
 

@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { estimate } from "../sources.ts";
+import { estimate } from "../source.ts";
 import { MINUTES_PER_HOUR } from "../values/clock.ts";
 import { flatDay, type HourShares } from "./dayClock.ts";
 

@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import { number } from "../values/number.ts";
 
 export const hoursSheet = sheet({

@@ -1,7 +1,8 @@
 import { scaled } from "../amounts.ts";
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 
 interface Inputs {
 	readonly quantity: number;

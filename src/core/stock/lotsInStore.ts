@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import { dayNumber, type IsoDate } from "../values/date.ts";
 import { onHand } from "./onHand.ts";
 import type { ProjectedLot } from "./projection.ts";

@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import type { IsoDate } from "../values/date.ts";
 
 /** What the journal of the store says happened to a lot. */

@@ -3,7 +3,8 @@ import { always, type Counts, mean, once } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/setAsideOf.ts";
 import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { say } from "../say.ts";
-import { commonPractice, sources } from "../sources.ts";
+import { commonPractice } from "../source.ts";
+import { sources } from "../sources.ts";
 import { amountSetAside, countingSteps } from "./commonStep.ts";
 
 interface Inputs {

@@ -1,6 +1,6 @@
 import type { Method } from "../methods/method.ts";
 import { say } from "../say.ts";
-import { estimate, type Source } from "../sources.ts";
+import { estimate, type Source } from "../source.ts";
 import type { Usage } from "./ratesOfItem.ts";
 
 /** Something a round uses, as a unit could begin with it, and where the quantity comes from. */

@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { type Loads, soaks } from "../rounds/loads.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 
 /** What a quantity of a consumable is counted by. */
 export const usageBases = [

@@ -1,6 +1,6 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import { choice } from "../values/choice.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";

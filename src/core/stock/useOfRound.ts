@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import { type Rates, ratesOfItem } from "./ratesOfItem.ts";
 
 interface Inputs {

@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import { upTo } from "../upTo.ts";
 
 /** Measures of which nobody sets a part aside, as people write them. */

@@ -1,6 +1,7 @@
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
 import { always } from "../counts/counts.ts";
 import { spread } from "../counts/spread.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 

@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import { type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
 import { type Fire, firesOf } from "./firesOf.ts";
 import { onTheFire } from "./onTheFire.ts";

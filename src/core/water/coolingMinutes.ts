@@ -1,4 +1,5 @@
-import { calculation, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
+import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 

@@ -1,4 +1,4 @@
-import { calculation, type Refusal, refuse } from "../calculation.ts";
+import { calculation } from "../calculation.ts";
 import { always, type Counts } from "../counts/counts.ts";
 import { levelNodes } from "../counts/levelNodes.ts";
 import { mixedOver } from "../counts/mixedOver.ts";
@@ -7,11 +7,13 @@ import { confidenceInput } from "../counts/setAsideOf.ts";
 import { setAsideOfSome } from "../counts/setAsideOfSome.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
+import { type Refusal, refuse } from "../refusal.ts";
 import { atLevel, countOverLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { kitsOfRound } from "../rounds/roundsThatRun.ts";
 import { say } from "../say.ts";
-import { commonPractice, sources } from "../sources.ts";
+import { commonPractice } from "../source.ts";
+import { sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { type RoundToBoilFor, StandingWater } from "./standingWater.ts";
 

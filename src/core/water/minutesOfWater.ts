@@ -1,6 +1,6 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
-import { commonPractice } from "../sources.ts";
+import { commonPractice } from "../source.ts";
 import type { Hearth } from "./batch.ts";
 import { scheduleOf } from "./boilingSchedule.ts";
 import { onTheFire } from "./onTheFire.ts";

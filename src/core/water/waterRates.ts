@@ -2,7 +2,7 @@ import { calculation } from "../calculation.ts";
 import type { LoadMethod } from "../methods/method.ts";
 import { type Loads, soaks } from "../rounds/loads.ts";
 import { say } from "../say.ts";
-import { definition } from "../sources.ts";
+import { definition } from "../source.ts";
 import type { Rates } from "../stock/ratesOfItem.ts";
 import { SECONDS_PER_MINUTE } from "./fuelQuantity.ts";
 import { KJ_PER_KG_EVAPORATED } from "./heatToBoil.ts";

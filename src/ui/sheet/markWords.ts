@@ -1,5 +1,5 @@
 import { say } from "../../core/say.ts";
-import type { Mark } from "../../core/sources.ts";
+import type { Mark } from "../../core/source.ts";
 
 const words: Readonly<Record<Mark, string>> = {
 	seen: say`seen`,

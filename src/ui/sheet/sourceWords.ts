@@ -1,5 +1,5 @@
 import { say } from "../../core/say.ts";
-import type { Source } from "../../core/sources.ts";
+import type { Source } from "../../core/source.ts";
 import { type Child, el } from "../dom/el.ts";
 import { semicolon } from "../format/semicolon.ts";
 import { markWords } from "./markWords.ts";

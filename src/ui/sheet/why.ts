@@ -2,7 +2,7 @@ import type { Figure } from "../../core/calculation.ts";
 import { promiseOf } from "../../core/counts/promiseOf.ts";
 import type { Place, Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
-import type { Source } from "../../core/sources.ts";
+import type { Source } from "../../core/source.ts";
 import { shownFigure } from "../format/shownFigure.ts";
 import { shownPlain } from "../format/shownNumber.ts";
 import { shownOf100 } from "../format/shownOf100.ts";

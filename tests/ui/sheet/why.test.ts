@@ -10,7 +10,7 @@ import { poisson } from "../../../src/core/counts/poisson.ts";
 import { setAsideOf } from "../../../src/core/counts/setAsideOf.ts";
 import { countTimes } from "../../../src/core/countTimes.ts";
 import { problem } from "../../../src/core/problem.ts";
-import { definition } from "../../../src/core/sources.ts";
+import { definition } from "../../../src/core/source.ts";
 import { why } from "../../../src/ui/sheet/why.ts";
 
 const place = { file: "births.csv", line: 4, column: "births" };

@@ -1,9 +1,9 @@
-import { Refusal } from "../../calculation.ts";
 import type { Method } from "../../methods/method.ts";
 import { methodsOfKits } from "../../methods/methodsOfKits.ts";
 import { valueIn } from "../../outcome.ts";
 import { type ReadWorkbook, readWorkbook } from "../../read/readWorkbook.ts";
 import { textsOf } from "../../read/textsOf.ts";
+import { Refusal } from "../../refusal.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { usageSheet } from "../../sheets/usage.ts";
 import { type ProposedUse, proposedUses } from "../../stock/proposedUses.ts";

@@ -1,7 +1,7 @@
 import { derive } from "../../calculation.ts";
 import { kitsThroughBath } from "../../chlorine/kitsThroughBath.ts";
 import { roundsByDate } from "../byDate.ts";
-import type { DayDemand } from "../dayFigures.ts";
+import type { DayDemand } from "../dayDemand.ts";
 import { kitsOfFullestRound } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dosingFor } from "./dosing.ts";

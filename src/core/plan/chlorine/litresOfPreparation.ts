@@ -5,7 +5,7 @@ import type { MethodsOfKits } from "../../methods/methodsOfKits.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
-import { estimate } from "../../sources.ts";
+import { estimate } from "../../source.ts";
 import { total } from "../../total.ts";
 import { kindNames } from "../kits/kindFigures.ts";
 import { treatedByKind } from "../methods/treatedKits.ts";

@@ -9,7 +9,7 @@ import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { wallTableSheet } from "../../sheets/wallTable.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { endOfMonth } from "../../values/isoMonth.ts";
 import type { UnitFigures } from "../unitFigures.ts";

@@ -1,6 +1,7 @@
-import { calculation, refuse } from "../../calculation.ts";
+import { calculation } from "../../calculation.ts";
 import type { AfterEachUse } from "../../kits/unmetAfterEachUse.ts";
 import { sameObject } from "../../memoize.ts";
+import { refuse } from "../../refusal.ts";
 import { flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import type { Hands } from "../../rounds/handsOneByOne.ts";
 import { say } from "../../say.ts";

@@ -3,7 +3,8 @@ import type { SentAway } from "../../kits/unmetSentAway.ts";
 import { flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import type { Hands } from "../../rounds/handsOneByOne.ts";
 import { say } from "../../say.ts";
-import { commonPractice, sources } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
+import { sources } from "../../sources.ts";
 import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 
 interface Inputs {

@@ -11,9 +11,10 @@ import {
 import type { RoundLength } from "../../rounds/roundLength.ts";
 import { roundMinutes } from "../../rounds/roundMinutes.ts";
 import { say } from "../../say.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
-import type { DayFigures, KindOfDay } from "../dayFigures.ts";
+import type { KindOfDay } from "../dayDemand.ts";
+import type { DayFigures } from "../dayFigures.ts";
 import { isSentAway } from "../methods/readyLifeDaysOf.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";

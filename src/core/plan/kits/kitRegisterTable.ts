@@ -4,7 +4,7 @@ import { say } from "../../say.ts";
 import { checksSheet } from "../../sheets/checks.ts";
 import { kitRegisterSheet } from "../../sheets/kitRegister.ts";
 import { kitsSheet } from "../../sheets/kits.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { KitReadiness } from "./readiness.ts";

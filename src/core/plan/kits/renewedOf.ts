@@ -5,7 +5,7 @@ import { renewedPerDay } from "../../kits/renewedPerDay.ts";
 import { DayClock, flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import { lengthOfRounds, minutesOf, type RoundLength } from "../../rounds/roundLength.ts";
 import { say } from "../../say.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { minutesKitsWait } from "../water/hearthFigures.ts";

@@ -2,7 +2,7 @@ import { calculation, derive, type Figure } from "../../calculation.ts";
 import { memoize } from "../../memoize.ts";
 import type { MethodsOfKits } from "../../methods/methodsOfKits.ts";
 import { say } from "../../say.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import type { Pair } from "../countFigures.ts";
 
 /** None of something, because no kit goes the way that takes it. */

@@ -8,7 +8,7 @@ import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { roundsOfKinds } from "../../rounds/roundsOfKinds.ts";
 import { loadsOfDay } from "../../rounds/roundsThatRun.ts";
 import { say } from "../../say.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import { isMixed, litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import type { LoadsByMethod } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";

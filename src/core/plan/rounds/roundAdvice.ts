@@ -1,6 +1,6 @@
-import { Refusal } from "../../calculation.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
+import { Refusal } from "../../refusal.ts";
 import { BUSY, handsBusy } from "../../rounds/handsBusy.ts";
 import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
 import { isDoneFor } from "../../rounds/loads.ts";

@@ -1,9 +1,10 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { exampleSoak } from "../../rounds/exampleSoak.ts";
 import type { TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import { runSheetSheet } from "../../sheets/runSheet.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import { addDays } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -39,17 +40,7 @@ function part<T>(
 		},
 		example: {
 			inputs: {
-				steps: [
-					{
-						step: "soak",
-						startsAt: 450,
-						endsAt: 470,
-						handsOn: "no",
-						kits: 3,
-						load: 1,
-						method: "chlorine",
-					},
-				],
+				steps: [exampleSoak],
 				index: 0,
 			},
 			result: ofExample,

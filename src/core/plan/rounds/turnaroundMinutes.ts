@@ -1,14 +1,15 @@
-import { calculation, Refusal, type RefusalWords } from "../../calculation.ts";
+import { calculation } from "../../calculation.ts";
 import { confidenceInput } from "../../counts/setAsideOf.ts";
 import { setAsideOfSome } from "../../counts/setAsideOfSome.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
+import { Refusal, type RefusalWords } from "../../refusal.ts";
 import { minutesOf, type RoundLength } from "../../rounds/roundLength.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { kitsOfRound } from "../../rounds/roundsThatRun.ts";
 import { roundWithMostKits } from "../../rounds/roundWithMostKits.ts";
 import { say } from "../../say.ts";
 import { type RoundsRow, roundsSheet } from "../../sheets/rounds.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 
 /** Minutes from each round's start to the next one's, the last round's to the first of the next day. */

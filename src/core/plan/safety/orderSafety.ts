@@ -3,7 +3,7 @@ import { valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import type { ItemStock } from "../store/itemStock.ts";
 import { short } from "./leverWords.ts";
 import { priceOf } from "./priceEach.ts";

@@ -4,7 +4,7 @@ import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import type { Measure } from "../../sheets/planMeasures.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { PriceEach } from "./safetyRow.ts";

@@ -5,7 +5,7 @@ import { askedOf } from "../../counts/promiseOf.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import type { howSafeSheet } from "../../sheets/howSafe.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 
 export type SafetyRow = ComputedRow<typeof howSafeSheet>;
 

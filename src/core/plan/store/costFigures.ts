@@ -2,7 +2,7 @@ import { calculation, derive, type Figure, nameFigure } from "../../calculation.
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { preparationInUse } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";

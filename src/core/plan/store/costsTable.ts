@@ -3,7 +3,7 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { problemsOf, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { costsSheet } from "../../sheets/costs.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { type CostFigures, costsOf, ruleChanges } from "./costFigures.ts";

@@ -1,9 +1,9 @@
-import { Refusal } from "../../calculation.ts";
 import { measureOut } from "../../chlorine/measureOut.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { Refusal } from "../../refusal.ts";
 import type { JournalRow } from "../../sheets/journal.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";

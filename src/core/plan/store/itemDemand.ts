@@ -8,7 +8,7 @@ import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import type { WardSolutionRow } from "../../sheets/wardSolution.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { litresToMeasure } from "../chlorine/litresOfPreparation.ts";
 import { preparationWith, strongLots } from "../chlorine/productFigures.ts";

@@ -4,13 +4,13 @@ import {
 	type Figure,
 	gather,
 	nameFigure,
-	Refusal,
 	typedFigure,
 } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
 import { measureOut } from "../../chlorine/measureOut.ts";
 import { answer, valueIn } from "../../outcome.ts";
+import { Refusal } from "../../refusal.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { sources } from "../../sources.ts";

@@ -5,7 +5,7 @@ import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { orderSheet } from "../../sheets/order.ts";
-import { commonPractice, definition } from "../../sources.ts";
+import { commonPractice, definition } from "../../source.ts";
 import type { Projection } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { freshStaysStrong } from "../chlorine/strengthAfter.ts";

@@ -8,7 +8,7 @@ import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
 import { byDate } from "../byDate.ts";
-import type { DayDemand } from "../dayFigures.ts";
+import type { DayDemand } from "../dayDemand.ts";
 import { byName } from "../kits/together.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 

@@ -1,7 +1,9 @@
-import { calculation, refuse } from "../../calculation.ts";
+import { calculation } from "../../calculation.ts";
 import { partOf } from "../../partOf.ts";
+import { refuse } from "../../refusal.ts";
 import { say } from "../../say.ts";
-import { commonPractice, sources } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
+import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { boilingSchedule, type Schedule } from "../../water/boilingSchedule.ts";

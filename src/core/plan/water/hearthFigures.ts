@@ -2,7 +2,7 @@ import { calculation, derive, type Figure } from "../../calculation.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import type { Hearth } from "../../water/batch.ts";
 import { minutesOfWater } from "../../water/minutesOfWater.ts";

@@ -5,7 +5,7 @@ import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
-import { commonPractice } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
 import type { WaterNeed } from "../../water/batch.ts";

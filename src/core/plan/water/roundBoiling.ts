@@ -1,8 +1,10 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { fixed } from "../../fixed.ts";
+import { exampleSoak } from "../../rounds/exampleSoak.ts";
 import { firstRinse, lastRinse, loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
-import { commonPractice, sources } from "../../sources.ts";
+import { commonPractice } from "../../source.ts";
+import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
 import type { WaterNeed } from "../../water/batch.ts";
@@ -58,15 +60,7 @@ function fromSteps(
 						load: 0,
 						method: null,
 					},
-					{
-						step: "soak",
-						startsAt: 450,
-						endsAt: 470,
-						handsOn: "no",
-						kits: 3,
-						load: 1,
-						method: "chlorine",
-					},
+					exampleSoak,
 					{
 						step: "soak",
 						startsAt: 470,
@@ -108,15 +102,7 @@ const needOfRound = calculation<
 	example: {
 		inputs: {
 			steps: [
-				{
-					step: "soak",
-					startsAt: 450,
-					endsAt: 470,
-					handsOn: "no",
-					kits: 3,
-					load: 1,
-					method: "chlorine",
-				},
+				exampleSoak,
 				{
 					step: "rinse",
 					startsAt: 470,

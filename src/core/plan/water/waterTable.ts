@@ -3,7 +3,7 @@ import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import { say } from "../../say.ts";
 import { waterSheet } from "../../sheets/water.ts";
-import { definition } from "../../sources.ts";
+import { definition } from "../../source.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
 import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";

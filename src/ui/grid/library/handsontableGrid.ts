@@ -3,18 +3,17 @@ import Core from "handsontable/es/core.js";
 import TextEditor from "handsontable/es/editors/textEditor.js";
 import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
 import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
-import type { CellRange } from "../cellRange.ts";
 import type { Grid, GridEvents } from "../grid.ts";
 import { type GridModel, spoken } from "../gridModel.ts";
 import { sameFrame } from "../sameFrame.ts";
 import { answerClipboard } from "./answerClipboard.ts";
 import { cellEditor } from "./cellEditor.ts";
 import { choiceEditor } from "./choiceEditor.ts";
+import { gridHeight } from "./gridHeight.ts";
+import { rangeOf } from "./rangeOf.ts";
 import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
 
-const ROOM_FOR_SCROLLBAR_PX = 18;
-const SHORTEST_PX = 200;
 const TAB = 9;
 const ENTER = 13;
 
@@ -57,7 +56,7 @@ export function handsontableGrid(
 		fixedColumnsLeft: Math.min(model.fixedColumns, model.columns.length),
 		rowHeights: (row: number) => model.rowHeight(row),
 		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
-		height: height(model, tallest),
+		height: gridHeight(model, tallest),
 	});
 	const hot = new Core(
 		host,
@@ -208,7 +207,7 @@ export function handsontableGrid(
 			const sameRows = next.rowCount === before.rowCount;
 			if (!sameRows) letGo();
 			if (!sameShape) update({ ...layout(), data });
-			else if (!sameRows) update({ data, height: height(model, tallest) });
+			else if (!sameRows) update({ data, height: gridHeight(model, tallest) });
 			else hot.render();
 			quiet();
 			const [row, column] = hot.getSelectedLast() ?? [];
@@ -239,26 +238,7 @@ export function handsontableGrid(
 	};
 }
 
-/** A whole row or column selected by its name begins before the first cell. */
-function rangeOf([row, column, endRow, endColumn]: [number, number, number, number]): CellRange {
-	const from = (a: number, b: number) => Math.max(0, Math.min(a, b));
-	const to = (a: number, b: number) => Math.max(0, a, b);
-	return {
-		top: from(row, endRow),
-		left: from(column, endColumn),
-		bottom: to(row, endRow),
-		right: to(column, endColumn),
-	};
-}
-
 /** Takes keys without dropping the focus, which the library does unless told not to. */
 function listenQuietly(hot: object): void {
 	(hot as { listen(dropFocus: boolean): void }).listen(false);
-}
-
-function height(model: GridModel, tallest: number): number {
-	let rows = model.headerHeight + ROOM_FOR_SCROLLBAR_PX;
-	for (let row = 0; row < model.rowCount && rows < window.innerHeight; row++)
-		rows += model.rowHeight(row);
-	return Math.min(rows, Math.max(SHORTEST_PX, Math.round(window.innerHeight * tallest)));
 }

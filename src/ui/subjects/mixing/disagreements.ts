@@ -6,7 +6,7 @@ import { itemsSheet } from "../../../core/sheets/items.ts";
 import type { SettingKey } from "../../../core/sheets/settings.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { treatmentsSheet } from "../../../core/sheets/treatments.ts";
-import type { Source } from "../../../core/sources.ts";
+import type { Source } from "../../../core/source.ts";
 import { sources } from "../../../core/sources.ts";
 
 /** The sources that say of themselves that others differ. */

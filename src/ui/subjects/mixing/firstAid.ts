@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
-import { commonPractice, type Source, sources } from "../../../core/sources.ts";
+import { commonPractice, type Source } from "../../../core/source.ts";
+import { sources } from "../../../core/sources.ts";
 
 /** Something that can happen where chlorine is worked with, and what is done then, in order. */
 export interface Mishap {

@@ -1,5 +1,5 @@
 import { say } from "../../../core/say.ts";
-import type { Source } from "../../../core/sources.ts";
+import type { Source } from "../../../core/source.ts";
 import { el, fill } from "../../dom/el.ts";
 import type { OwnPage, PrintOut } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";

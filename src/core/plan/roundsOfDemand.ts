@@ -1,0 +1,101 @@
+import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
+import { memoized } from "../memoize.ts";
+import { kitsWithWater } from "../rounds/kitsWithWater.ts";
+import {
+	kitsAfterEachUse,
+	kitsInRounds,
+	type RoundsOfDay,
+	roundsOfForecast,
+	roundsTogether,
+} from "../rounds/roundsOfDay.ts";
+import { say } from "../say.ts";
+import type { DayDemand, KindOfDay } from "./dayDemand.ts";
+import type { UnitFigures } from "./unitFigures.ts";
+
+const arrivals = memoized(kitsInRounds);
+const forecastRounds = memoized(roundsOfForecast);
+
+type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;
+
+/** The rounds of a day; where its births or those of the evening before are forecast, they say so. */
+export function roundsOfDemand(
+	unit: UnitFigures,
+	water: Figure | undefined,
+	today: BirthsAndKits,
+	before: readonly BirthsAndKits[],
+): Figure<RoundsOfDay> {
+	const rounds = roundsOfKinds(
+		unit,
+		water,
+		today.kinds,
+		before.map(({ kinds }) => kinds),
+	);
+	const lastKnown = before.findLast(({ level }) => level)?.level;
+	const ofBefore = water ? lastKnown : before.at(-1)?.level;
+	const level = today.level ?? (unit.afterEachUse ? undefined : ofBefore);
+	if (!level) return rounds;
+	const sure = roundsOfKinds(unit, water, sureOf(today), before.map(sureOf));
+	return derive(forecastRounds, { rounds, sure, level });
+}
+
+const none = nameFigure(say`Kits used, not by the forecast`, 0);
+
+/** What of a day does not go by the forecast. */
+function sureOf({ level, kinds }: BirthsAndKits): readonly KindOfDay[] {
+	return level ? kinds.map((kind) => ({ ...kind, uses: none, toReprocess: kind.expiries })) : kinds;
+}
+
+/** Rounds carry the kits of all kinds. The day before the plan is like its first day. */
+function roundsOfKinds(
+	unit: UnitFigures,
+	water: Figure | undefined,
+	kinds: readonly KindOfDay[],
+	before: readonly (readonly KindOfDay[])[],
+): Figure<RoundsOfDay> {
+	const each = kinds.map((kind, k) =>
+		roundsOfKind(
+			unit,
+			water,
+			kind,
+			before.map((day) => day[k] ?? kind),
+		),
+	);
+	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;
+	const named = Object.fromEntries(
+		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
+	);
+	return derive(roundsTogether, {
+		kinds: gather(say`Kits in each round, by kind`, say`kits`, named),
+	});
+}
+
+function roundsOfKind(
+	unit: UnitFigures,
+	water: Figure | undefined,
+	today: KindOfDay,
+	before: readonly KindOfDay[],
+): Figure<RoundsOfDay> {
+	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
+	const yesterday = before.at(-1) ?? today;
+	if (water) {
+		const each = [...before, today].map(
+			({ uses }, i) => [String(i - before.length), uses] as const,
+		);
+		return derive(kitsWithWater, {
+			starts: unit.timetable.starts,
+			hourShares: unit.hourShares,
+			uses: gather(say`Kits used, expected, day by day`, say`kits/day`, Object.fromEntries(each)),
+			expiriesYesterday: yesterday.expiries,
+			expiriesToday: today.expiries,
+			waterMinutes: water,
+		});
+	}
+	return derive(arrivals, {
+		starts: unit.timetable.starts,
+		hourShares: unit.hourShares,
+		usesYesterday: yesterday.uses,
+		usesToday: today.uses,
+		expiriesYesterday: yesterday.expiries,
+		expiriesToday: today.expiries,
+	});
+}
