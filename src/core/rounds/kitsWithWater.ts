@@ -3,7 +3,7 @@ import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
-import { kitsInRounds, type RoundsOfDay } from "./roundsOfDay.ts";
+import { goneOutOfDate, kitsInRounds, type RoundsOfDay, startsAndHours } from "./roundsOfDay.ts";
 
 interface Inputs {
 	readonly starts: readonly number[];
@@ -28,15 +28,9 @@ export const kitsWithWater = calculation<Inputs, RoundsOfDay>({
 	formula: say`Kits used between the last moment for the round before and the last moment for this one, by the share of births in those hours; the last moment is the start of the round less heating, hold and cooling of its water. Kits gone out of date, spread evenly over the day, join the next round.`,
 	source: sources.thinning,
 	inputs: {
-		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
-		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
+		...startsAndHours,
 		uses: { label: say`Kits used, expected, day by day`, unit: say`kits/day` },
-		expiriesYesterday: {
-			label: say`Kits gone out of date the day before, expected`,
-			unit: say`kits/day`,
-			min: 0,
-		},
-		expiriesToday: { label: say`Kits gone out of date, expected`, unit: say`kits/day`, min: 0 },
+		...goneOutOfDate,
 		waterMinutes: {
 			label: say`From lighting the fire to cool water`,
 			unit: "min",

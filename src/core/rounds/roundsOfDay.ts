@@ -32,6 +32,22 @@ interface ArrivalInputs {
 	readonly expiriesToday: number;
 }
 
+/** When rounds start, and how births are spread over the hours. */
+export const startsAndHours = {
+	starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
+	hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
+} as const;
+
+/** Kits that join a round though nobody used them. */
+export const goneOutOfDate = {
+	expiriesYesterday: {
+		label: say`Kits gone out of date the day before, expected`,
+		unit: say`kits/day`,
+		min: 0,
+	},
+	expiriesToday: { label: say`Kits gone out of date, expected`, unit: say`kits/day`, min: 0 },
+} as const;
+
 /**
  * Mean number of kits in each round of a day: what came in since the round before.
  *
@@ -44,16 +60,10 @@ export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 	formula: say`Kits used since the start of the round before, by the share of births in those hours, and kits gone out of date, spread evenly over the day.`,
 	source: sources.thinning,
 	inputs: {
-		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
-		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
+		...startsAndHours,
 		usesYesterday: { label: say`Kits used the day before, expected`, unit: say`kits/day`, min: 0 },
 		usesToday: { label: say`Kits used, expected`, unit: say`kits/day`, min: 0 },
-		expiriesYesterday: {
-			label: say`Kits gone out of date the day before, expected`,
-			unit: say`kits/day`,
-			min: 0,
-		},
-		expiriesToday: { label: say`Kits gone out of date, expected`, unit: say`kits/day`, min: 0 },
+		...goneOutOfDate,
 	},
 	example: {
 		// One use and 0.1 kits out of date an hour; the rounds are 10, 7 and 7 hours after those before.
