@@ -2,6 +2,7 @@ import { isAsked, isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import type { OwnPage, View } from "../../page.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import type { State } from "../../state/store.ts";
 import { beginTitle } from "./beginTitle.ts";
 import { type EntryLine, entryLine } from "./entryLine.ts";
@@ -37,12 +38,7 @@ export const beginPage: OwnPage = {
 		}
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				title,
-				el("div", { class: "about" }, el("p", {}, beginTitle.about)),
-			),
+			pageHead(title, beginTitle.about),
 			el(
 				"div",
 				{ class: "begin" },

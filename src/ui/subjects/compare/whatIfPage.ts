@@ -5,6 +5,7 @@ import { capital } from "../../format/capital.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { whyPane } from "../../sheet/whyPane.ts";
 import type { State } from "../../state/store.ts";
@@ -57,12 +58,7 @@ class WhatIfView implements View {
 		);
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				this.#title,
-				el("div", { class: "about" }, el("p", {}, whatIfTitle.about)),
-			),
+			pageHead(this.#title, whatIfTitle.about),
 			this.#kept.element,
 			this.#choosing,
 			el("div", { class: "what-if" }, this.#body, this.#pane),

@@ -4,6 +4,7 @@ import { type Child, el, fill } from "../../dom/el.ts";
 import { askForFiles, type Opened } from "../../files/askForFiles.ts";
 import { keepOtherCopy, otherCopy, whenOtherCopy } from "../../files/otherCopy.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { keepSavedBy, savedBy } from "../../state/savedBy.ts";
 import type { State } from "../../state/store.ts";
@@ -39,12 +40,7 @@ class TwoCopiesView implements View {
 		choose.addEventListener("click", () => askForFiles(keepOtherCopy));
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				el("h1", {}, twoCopiesTitle.title),
-				el("div", { class: "about" }, el("p", {}, twoCopiesTitle.about)),
-			),
+			pageHead(el("h1", {}, twoCopiesTitle.title), twoCopiesTitle.about),
 			el(
 				"div",
 				{ class: "tools" },

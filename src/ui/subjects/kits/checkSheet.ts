@@ -1,3 +1,4 @@
+import { checkedTests } from "../../../core/edit/bench/kitChecked.ts";
 import { readTable } from "../../../core/read/readTable.ts";
 import { say } from "../../../core/say.ts";
 import { checksSheet } from "../../../core/sheets/checks.ts";
@@ -8,14 +9,8 @@ import { standing } from "../../shell/standing.ts";
 import type { State } from "../../state/store.ts";
 
 const COLUMNS = 6;
-const TESTS = [
-	"clean",
-	"bag_refills",
-	"valve_moves",
-	"seal_holds",
-	"relief_opens",
-	"suction_holds",
-] as const;
+/** Damage has no line of its own: what was seen is written out in words. */
+const TESTS = checkedTests.filter((test) => test !== "damage");
 
 /** A sheet to hang by the bench: one page a kit, a column a check. */
 export function checkSheet(state: State, kit: string, kind: string): HTMLElement {

@@ -12,6 +12,7 @@ import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -41,12 +42,7 @@ class KitHistoryView implements View {
 			el("button", { type: "button", onclick: act }, words);
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				this.#title,
-				el("div", { class: "about" }, el("p", {}, kitHistoryTitle.about)),
-			),
+			pageHead(this.#title, kitHistoryTitle.about),
 			el(
 				"div",
 				{ class: "tools day-chooser" },

@@ -6,6 +6,7 @@ import { counted } from "../../format/counted.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { TruthsPart } from "../../sheet/truthsPart.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -70,12 +71,7 @@ class LabelsView implements View {
 		form.addEventListener("input", () => this.#paintPreview(this.#around.store.state));
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				el("h1", {}, labelsTitle.title),
-				el("div", { class: "about" }, el("p", {}, labelsTitle.about)),
-			),
+			pageHead(el("h1", {}, labelsTitle.title), labelsTitle.about),
 			this.#truths.element,
 			form,
 			el("div", { class: "tools" }, print, this.#count),

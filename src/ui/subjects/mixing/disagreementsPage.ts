@@ -10,6 +10,7 @@ import type { OwnPage } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { titleOf } from "../../shell/titleOf.ts";
 import type { State } from "../../state/store.ts";
 import { disagreements } from "./disagreements.ts";
@@ -25,11 +26,9 @@ export const disagreementsPage: OwnPage = {
 		const onPrint = () => printOut(print, store.state);
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
+			pageHead(
 				el("h1", {}, say`${disagreements().length} things on which guidelines disagree`),
-				el("div", { class: "about" }, el("p", {}, introduction)),
+				introduction,
 			),
 			el("div", { class: "tools" }, el("button", { type: "button", onclick: onPrint }, print.name)),
 			list,

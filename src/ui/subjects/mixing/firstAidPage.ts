@@ -5,6 +5,7 @@ import type { OwnPage, PrintOut } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import type { State } from "../../state/store.ts";
 import { firstAid } from "./firstAid.ts";
 import { firstAidTitle } from "./firstAidTitle.ts";
@@ -15,12 +16,7 @@ export const firstAidPage: OwnPage = {
 		const onPrint = () => printOut(firstAidOut, store.state);
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				el("h1", {}, firstAidTitle.title),
-				el("div", { class: "about" }, el("p", {}, introduction)),
-			),
+			pageHead(el("h1", {}, firstAidTitle.title), introduction),
 			el(
 				"div",
 				{ class: "tools" },

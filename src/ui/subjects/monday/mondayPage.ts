@@ -10,6 +10,7 @@ import { saveWorkbook } from "../../files/saveWorkbook.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import type { OwnPage, View } from "../../page.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import type { State } from "../../state/store.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import { changesStep } from "./changesStep.ts";
@@ -37,7 +38,6 @@ export const mondayPage: OwnPage = {
 	mount(place, around) {
 		const { store } = around;
 		const title = el("h1", {});
-		const about = el("p", {}, mondayTitle.about);
 		const next = (after: RoutineStep) => {
 			const at = routineSteps.indexOf(after);
 			const done = routine(store.state.workbook)?.done;
@@ -61,7 +61,7 @@ export const mondayPage: OwnPage = {
 		const reason = el("p", { class: "reason" });
 		fill(
 			place,
-			el("header", { class: "sheet-head" }, title, el("div", { class: "about" }, about)),
+			pageHead(title, mondayTitle.about),
 			reason,
 			el("ol", { class: "monday" }, ...steps.map(({ element }) => element)),
 			el("div", { class: "tools" }, save, anew),

@@ -15,6 +15,7 @@ import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { paperHead } from "../../print/paperHead.ts";
 import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import type { State } from "../../state/store.ts";
 import { doneFigure } from "./doneFigure.ts";
 import { itemsNotRecorded, itemsTable, type TakeOver } from "./itemsTable.ts";
@@ -49,12 +50,7 @@ class MonthView implements View {
 			el("button", { type: "button", onclick: () => act(around.store.state) }, words);
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				this.#title,
-				el("div", { class: "about" }, el("p", {}, monthTitle.about)),
-			),
+			pageHead(this.#title, monthTitle.about),
 			el(
 				"div",
 				{ class: "tools day-chooser" },

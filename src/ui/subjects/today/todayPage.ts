@@ -12,6 +12,7 @@ import { shownDayAndYear } from "../../format/shownDay.ts";
 import type * as OnPages from "../../onPages.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { problemList } from "../../sheet/problemList.ts";
 import { TruthsPart } from "../../sheet/truthsPart.ts";
 import { wordIn } from "../../state/numberIn.ts";
@@ -62,12 +63,7 @@ class TodayView implements View {
 		this.#days.addEventListener("change", () => this.#choose(this.#days.value));
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				this.#title,
-				el("div", { class: "about" }, this.#about),
-			),
+			pageHead(this.#title, this.#about),
 			this.#truths.element,
 			this.#said,
 			this.#benchActs(),

@@ -14,6 +14,7 @@ import { saveFile } from "../../files/saveFile.ts";
 import { counted } from "../../format/counted.ts";
 import type { OwnPage, View } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
+import { pageHead } from "../../sheet/pageHead.ts";
 import { ask } from "../../shell/ask.ts";
 import { combinedInSlices } from "./combinedInSlices.ts";
 import { combinedHeadline, combinedLines, packsSaved } from "./combinedLines.ts";
@@ -90,12 +91,7 @@ export const severalUnitsPage: OwnPage = {
 		const release = catchDrops(take);
 		fill(
 			place,
-			el(
-				"header",
-				{ class: "sheet-head" },
-				title,
-				el("div", { class: "about" }, el("p", {}, about)),
-			),
+			pageHead(title, about),
 			el("div", { class: "tools" }, ...buttons),
 			el("p", { class: "drop-here" }, say`Or drop the files anywhere on this page.`),
 			bar.element,
