@@ -2,15 +2,20 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { catalogueFiles } from "./catalogueOf.ts";
+import { cataloguesThere } from "./cataloguesThere.ts";
 import { filed } from "./filed.ts";
 import { gathered } from "./gathered.ts";
-import { translations } from "./languages.ts";
 import { WORDS_FILE, wordsText } from "./wordsOfChoices.ts";
 
+/**
+ * npm run messages: puts the catalogue of every language in order.
+ * npm run messages -- pt: also that of a language that is not in the list yet, from the
+ * first word on.
+ */
 const here = fileURLToPath(new URL(".", import.meta.url));
 const messages = gathered();
 
-for (const language of translations) {
+for (const language of cataloguesThere(process.argv.slice(2))) {
 	const { files, missing, spare } = filed(messages, catalogueFiles(language));
 	rmSync(here + language, { recursive: true, force: true });
 	for (const [file, entries] of Object.entries(files)) {
