@@ -1,11 +1,12 @@
-import { readFile, writeFile } from "node:fs/promises";
-import { basename } from "node:path";
+import { readFile } from "node:fs/promises";
+import { basename, dirname } from "node:path";
 import { combineOrders } from "../core/units/combineOrders.ts";
 import { computedCsv } from "../io/computedCsv.ts";
 import { readOrders } from "../io/readOrders.ts";
 import type { Command } from "./command.ts";
 import { problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
+import { writtenTo } from "./writtenTo.ts";
 
 const USAGE = `Adds several units' order files up to one list.
 
@@ -39,7 +40,8 @@ export const combineCommand: Command = async (args, { log, error }) => {
 		);
 		const { orders, problems } = readOrders(files, wanted.answers);
 		for (const problem of problems) error(problemLine(problem));
-		await writeFile(wanted.out, computedCsv(combineOrders(orders)));
+		const list = { [basename(wanted.out)]: computedCsv(combineOrders(orders)) };
+		if (!(await writtenTo(dirname(wanted.out), list, error))) return 1;
 		log(`${orders.length} orders added up in ${wanted.out}`);
 		return problems.some(({ weight }) => weight === "error") ? 1 : 0;
 	} catch (trouble) {

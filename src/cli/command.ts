@@ -12,3 +12,6 @@ export type Command = (
 	lines: Pick<Console, "log" | "error">,
 	today?: IsoDate,
 ) => Promise<0 | 1 | 2>;
+
+/** What is said before what the program itself threw. */
+export const PROGRAM_ERROR = "Program error; your data are safe. Please report what follows.";

@@ -1,14 +1,14 @@
-import { writeFile } from "node:fs/promises";
+import { basename, dirname } from "node:path";
 import type { Together } from "../core/merge/mergeCopies.ts";
 import type { Problem } from "../core/problem.ts";
 import { unreadCopy } from "../io/history/unreadCopy.ts";
 import { readFolder } from "../io/readFolder.ts";
-import { writeFiles } from "../io/writeFiles.ts";
 import { zipTexts } from "../io/zipWorkbook.ts";
-import type { Command } from "./command.ts";
+import { type Command, PROGRAM_ERROR } from "./command.ts";
 import { mergeFiles } from "./mergeFiles.ts";
 import { problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
+import { writtenTo } from "./writtenTo.ts";
 
 const USAGE = `Brings two copies of one workbook together, so that no line of either is lost.
 
@@ -53,12 +53,15 @@ export const mergeCommand: Command = async (args, { log, error }) => {
 		}
 		const { files, problems, together } = mergeFiles(ours, theirs, base);
 		tell(problems);
-		if (/\.zip$/i.test(out)) await writeFile(out, zipTexts(files));
-		else await writeFiles(out, files);
+		const isZip = /\.zip$/i.test(out);
+		const written = isZip
+			? writtenTo(dirname(out), { [basename(out)]: zipTexts(files) }, error)
+			: writtenTo(out, files, error);
+		if (!(await written)) return 1;
 		log(summary(together, out));
 		return together.conflicts.length > 0 ? 1 : 0;
 	} catch (trouble) {
-		error(`Error: nothing could be written to ${out} (${String(trouble)}).`);
+		error(PROGRAM_ERROR, trouble);
 		return 1;
 	}
 };

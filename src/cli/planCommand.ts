@@ -1,10 +1,10 @@
 import { resolve } from "node:path";
 import { readFolder } from "../io/readFolder.ts";
-import { writeFiles } from "../io/writeFiles.ts";
-import type { Command } from "./command.ts";
+import { type Command, PROGRAM_ERROR } from "./command.ts";
 import { planFiles } from "./planFiles.ts";
 import { problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
+import { writtenTo } from "./writtenTo.ts";
 
 const USAGE = `Makes the plan of a workbook and writes it as CSV files.
 
@@ -37,16 +37,11 @@ export const planCommand: Command = async (args, { log, error }, today) => {
 			today,
 		);
 		for (const problem of problems) error(problemLine(problem));
-		try {
-			await writeFiles(out, files);
-		} catch (trouble) {
-			error(`Error: nothing could be written to ${out} (${String(trouble)}).`);
-			return 1;
-		}
+		if (!(await writtenTo(out, files, error))) return 1;
 		log(`${made ? "Plan made" : "Plan not made"}: ${Object.keys(files).length} files in ${out}`);
 		return made ? 0 : 1;
 	} catch (trouble) {
-		error("Program error; your data are safe. Please report what follows.", trouble);
+		error(PROGRAM_ERROR, trouble);
 		return 1;
 	}
 };

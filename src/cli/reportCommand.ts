@@ -7,10 +7,10 @@ import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
 import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 import { readFolder } from "../io/readFolder.ts";
-import { writeFiles } from "../io/writeFiles.ts";
-import type { Command } from "./command.ts";
+import { type Command, PROGRAM_ERROR } from "./command.ts";
 import { byPlace, problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
+import { writtenTo } from "./writtenTo.ts";
 
 const USAGE = `Writes the report of a month: what was planned, what was done.
 
@@ -61,13 +61,13 @@ export const reportCommand: Command = async (args, { log, error }, today) => {
 	try {
 		const { files, problems, made } = reportFiles(await readFolder(from, answers), month, today);
 		for (const problem of problems) error(problemLine(problem));
-		await writeFiles(out, files);
+		if (!(await writtenTo(out, files, error))) return 1;
 		log(
 			`${made ? "Report written" : "Report not made"}: ${Object.keys(files).join(", ")} in ${out}`,
 		);
 		return made ? 0 : 1;
 	} catch (trouble) {
-		error(`Error: nothing could be written to ${out} (${String(trouble)}).`);
+		error(PROGRAM_ERROR, trouble);
 		return 1;
 	}
 };

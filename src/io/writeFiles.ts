@@ -1,8 +1,14 @@
-import { mkdir, writeFile } from "node:fs/promises";
+import { mkdir, open } from "node:fs/promises";
 import { dirname, join } from "node:path";
+import { type StagedFile, stagedFile } from "./stagedFile.ts";
 
 /**
  * Writes files into a folder, which is made where it does not exist.
+ *
+ * Each file is whole or as it was before, whenever the process is killed or the power goes:
+ * all are first written beside their places under other names, and only when every one is on
+ * the disk do they take their names, one after the other. So where one cannot be written, for
+ * example because the disk is full, none has changed.
  *
  * @throws the file system's own error, where it cannot.
  */
@@ -10,9 +16,24 @@ export async function writeFiles(
 	path: string,
 	files: Readonly<Record<string, string | Uint8Array>>,
 ): Promise<void> {
-	for (const [name, contents] of Object.entries(files)) {
-		const file = join(path, name);
-		await mkdir(dirname(file), { recursive: true });
-		await writeFile(file, contents);
+	const staged: StagedFile[] = [];
+	try {
+		for (const [name, contents] of Object.entries(files)) {
+			const file = join(path, name);
+			await mkdir(dirname(file), { recursive: true });
+			staged.push(await stagedFile(file, contents));
+		}
+		for (const { takeName } of staged) await takeName();
+	} catch (error) {
+		for (const { discard } of staged) await discard();
+		throw error;
 	}
+	for (const folder of new Set(staged.map(({ folder }) => folder))) await namesOnDisk(folder);
+}
+
+/** Brings the names of a folder onto the disk; some systems do not let a folder be opened for that. */
+async function namesOnDisk(folder: string): Promise<void> {
+	const opened = await open(folder).catch(() => undefined);
+	await opened?.sync().catch(() => undefined);
+	await opened?.close();
 }

@@ -1,4 +1,4 @@
-import { rmSync } from "node:fs";
+import { renameSync, rmSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { writeFiles } from "../../io/writeFiles.ts";
@@ -15,8 +15,12 @@ const inFolder = Object.fromEntries(
 	Object.entries(files).map(([path, content]) => [`${FOLDER}/${path}`, content]),
 );
 const zip = zipFiles(inFolder);
+// The folder of before goes only when the new one is whole.
+const begun = here(`${OUT}.part`);
+rmSync(begun, { recursive: true, force: true });
+await writeFiles(begun, { ...inFolder, [`${FOLDER}.zip`]: zip });
 rmSync(here(OUT), { recursive: true, force: true });
-await writeFiles(here(OUT), { ...inFolder, [`${FOLDER}.zip`]: zip });
+renameSync(begun, here(OUT));
 process.stdout.write(
 	`${OUT}/${FOLDER}: ${Object.keys(files).length} files, ${megabytes(sizeOf(files), "en")}
 ${OUT}/${FOLDER}.zip: ${megabytes(zip.length, "en")}
