@@ -1,42 +1,42 @@
-import { nameFigure } from "../../calculation.ts";
+import { nameFigure, typedFigure } from "../../calculation.ts";
 import type { ComputedRow } from "../../computedTable.ts";
 import { Grouped } from "../../grouped.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
-import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
-import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import type { monthSheet } from "../../sheets/month.ts";
+import type { JournalEntry } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { type StoreEntry, storeEntries } from "../store/storeEntries.ts";
 import { recorded } from "./recorded.ts";
 
-/** What was issued of each item over some days, by the journal of the store; what came in and what was lost beside it, in words. */
+/** What was issued of each item over some days, by the journal of the store and the rounds that draw from it; what came in and what was lost beside it, in words. */
 export function itemRows(
-	{ tables }: ReadWorkbook,
+	read: ReadWorkbook,
 	days: readonly IsoDate[],
 ): ComputedRow<typeof monthSheet>[] {
-	const entriesOf = new Grouped<string, GoodRow<JournalRow>>();
-	for (const row of tables.journal.rows) entriesOf.add(row.value.item, row);
+	const entriesOf = new Grouped<string, StoreEntry>();
+	for (const each of storeEntries(read)) entriesOf.add(each.item, each);
 	const all = new Set(days);
-	return tables.items.rows.map((item) => {
+	return read.tables.items.rows.map((item) => {
 		const { item: name, measure } = item.value;
 		const entries = entriesOf.of(name);
-		const within = entries.map(({ value }) => value).filter(({ day }) => all.has(day));
-		const sum = (kind: JournalRow["entry"]) =>
+		const within = entries.map(({ entry }) => entry).filter(({ day }) => all.has(day));
+		const sum = (kind: JournalEntry["entry"]) =>
 			within.reduce((all, { entry, quantity }) => all + (entry === kind ? quantity : 0), 0);
 		const { done, note } = recorded(
 			say`Issued`,
 			measure,
 			days,
 			entries
-				.filter(({ value }) => value.entry === "issue")
-				.map((row) => ({
-					day: row.value.day,
-					name: String(row.line),
-					figure: cellFigure(journalSheet, row, "quantity"),
+				.filter(({ entry }) => entry.entry === "issue")
+				.map(({ key, label, place, entry: { day, quantity } }) => ({
+					day,
+					name: key,
+					figure: typedFigure(label, measure, quantity, place),
 				})),
-			entries.map(({ value }) => value.day),
+			entries.map(({ entry }) => entry.day),
 		);
 		return {
 			measure: cellFigure(itemsSheet, item, "item"),

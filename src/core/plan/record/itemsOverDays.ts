@@ -1,15 +1,15 @@
 import { Grouped } from "../../grouped.ts";
-import type { ReadTables } from "../../read/readWorkbook.ts";
-import type { JournalRow } from "../../sheets/journal.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
-import { booksAfter } from "../../stock/onHand.ts";
+import { booksAfter, type JournalEntry } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { storeEntries } from "../store/storeEntries.ts";
 
 /** What the books say of one item over some days, in its measure. */
 export interface ItemOverDays {
 	readonly item: string;
 	readonly measure: string;
-	/** Whether the journal has any line of it within the days; without one nothing is known of its use. */
+	/** Whether the journal has any line of it within the days, or a round drew it; else nothing is known of its use. */
 	readonly isKept: boolean;
 	/** On hand before the first day. */
 	readonly opening: number;
@@ -35,19 +35,17 @@ export function usedOf({ opening, received, lost, closing }: ItemOverDays): numb
 
 /**
  * Every item of the store over some days. Each lot's books go on day by day, as they do on
- * the page of the store; a lot counts as received on its day with the quantity in its list.
+ * the page of the store, with what rounds draw where they do; a lot counts as received on its day with the quantity in its list.
  *
  * @param days in order, without gaps
  */
-export function itemsOverDays(
-	{ items, lots, journal }: ReadTables,
-	days: readonly IsoDate[],
-): ItemOverDays[] {
+export function itemsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): ItemOverDays[] {
+	const { items, lots } = read.tables;
 	const lotsOf = new Grouped<string, LotsRow>();
 	for (const { value } of lots.rows) lotsOf.add(value.item, value);
-	const entriesOf = new Grouped<string, JournalRow>();
-	for (const { value } of journal.rows)
-		entriesOf.add(JSON.stringify([value.item, value.lot]), value);
+	const entriesOf = new Grouped<string, JournalEntry>();
+	for (const { item, lot, entry } of storeEntries(read))
+		entriesOf.add(JSON.stringify([item, lot]), entry);
 	return items.rows.map(({ value: { item, measure } }) => {
 		const sum = new Sum(days.length);
 		for (const lot of lotsOf.of(item)) {
@@ -88,7 +86,7 @@ class Sum {
 		this.usable = Array.from({ length: days }, () => 0);
 	}
 
-	add({ day, entry, quantity }: JournalRow): void {
+	add({ day, entry, quantity }: JournalEntry): void {
 		this.isKept = true;
 		if (entry === "receipt") this.received += quantity;
 		else if (entry === "loss") this.lost += quantity;
@@ -102,13 +100,13 @@ class Sum {
 function addLot(
 	sum: Sum,
 	lot: LotsRow,
-	entries: readonly JournalRow[],
+	entries: readonly JournalEntry[],
 	days: readonly IsoDate[],
 ): void {
 	const first = days[0] as IsoDate;
 	const from = hereFrom(lot, entries);
 	if (from === undefined) return;
-	const byDay = new Grouped<IsoDate, JournalRow>();
+	const byDay = new Grouped<IsoDate, JournalEntry>();
 	for (const entry of entries) byDay.add(entry.day, entry);
 	let quantity = 0;
 	if (from < first) {
@@ -130,8 +128,8 @@ function addLot(
 	sum.closing += quantity;
 }
 
-/** Since when a lot is in the store: its day, or the first line of the journal; undefined while it is on its way. */
-function hereFrom(lot: LotsRow, entries: readonly JournalRow[]): IsoDate | undefined {
+/** Since when a lot is in the store: its day, or the first that is written of it; undefined while it is on its way. */
+function hereFrom(lot: LotsRow, entries: readonly JournalEntry[]): IsoDate | undefined {
 	const firstLine = entries.map(({ day }) => day).sort()[0];
 	if (lot.received_on !== null)
 		return firstLine !== undefined && firstLine < lot.received_on ? firstLine : lot.received_on;

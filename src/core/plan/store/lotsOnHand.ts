@@ -1,16 +1,14 @@
 import { derive, type Figure, listOf, typedFigure } from "../../calculation.ts";
+import { Grouped } from "../../grouped.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { answer, valueIn } from "../../outcome.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import { say } from "../../say.ts";
-import { type JournalRow, journalSheet } from "../../sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
-import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { type JournalEntry, onHand, onHandInputs } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { type Draw, drawnDaysOf, drawsOfRounds, isDrawnAlready } from "./drawsOfRounds.ts";
+import { type StoreEntry, storeEntries } from "./storeEntries.ts";
 
 /** A lot of the store with what is left of it. */
 export interface LotOnHand {
@@ -24,21 +22,10 @@ export interface LotOnHand {
 
 /** Every lot that could be understood, as the journal leaves it. */
 export const lotsOnHand = memoizeByObject((read: ReadWorkbook): readonly LotOnHand[] => {
-	const { lots, journal } = read.tables;
-	const draws = drawsOfRounds(read);
-	const drawnDays = drawnDaysOf(draws);
-	const byLot = new Map<string, GoodRow<JournalRow>[]>();
-	for (const row of journal.rows) {
-		if (isDrawnAlready(row.value, drawnDays)) continue;
-		const ofLot = byLot.get(nameOf(row.value));
-		if (ofLot) ofLot.push(row);
-		else byLot.set(nameOf(row.value), [row]);
-	}
-	return lots.rows.map((row) => {
-		const entries = entriesFigure(
-			byLot.get(nameOf(row.value)) ?? [],
-			draws.filter(({ lot }) => lot === row),
-		);
+	const byLot = new Grouped<string, StoreEntry>();
+	for (const each of storeEntries(read)) byLot.add(nameOf(each), each);
+	return read.tables.lots.rows.map((row) => {
+		const entries = entriesFigure(byLot.of(nameOf(row.value)));
 		const listed = cellFigure(lotsSheet, row, "quantity");
 		const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
 		const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
@@ -61,24 +48,8 @@ function nameOf({ item, lot }: { readonly item: string; readonly lot: string }):
 	return JSON.stringify([item, lot]);
 }
 
-function entriesFigure(
-	rows: readonly GoodRow<JournalRow>[],
-	draws: readonly Draw[],
-): Figure<JournalEntry[]> {
+function entriesFigure(all: readonly StoreEntry[]): Figure<JournalEntry[]> {
 	const { label, unit } = onHandInputs.entries;
-	const written = rows.map(({ line, value: { day, entry, quantity } }) => ({
-		key: String(line),
-		label: say`Entry`,
-		place: { file: journalSheet.file, line, column: "quantity" },
-		entry: { day, entry, quantity },
-	}));
-	const drawn = draws.map(({ line, entry }) => ({
-		key: `round ${line}`,
-		label: say`Drawn by a round`,
-		place: { file: roundsDoneSheet.file, line, column: "litres" },
-		entry,
-	}));
-	const all = [...written, ...drawn];
 	const entries = all.map(({ entry }): JournalEntry => entry);
 	return listOf(label, unit, answer(entries), () =>
 		Object.fromEntries(

@@ -71,7 +71,7 @@ function learned(state: State): UsageLearned[] {
 	const read = readWorkbook(state.workbook);
 	const days = quarter(last);
 	const rounds = roundsOverDays(read, days);
-	return itemsOverDays(read.tables, days).flatMap((item) => {
+	return itemsOverDays(read, days).flatMap((item) => {
 		const found = usageLearned(read, item, rounds, days.length);
 		if (found?.evidence !== "enough") return [];
 		return Number(found.each.toPrecision(DIGITS)) === found.row.value.quantity ? [] : [found];

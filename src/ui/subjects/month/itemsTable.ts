@@ -40,7 +40,7 @@ export function itemsTable(
 		],
 		[
 			{
-				rows: itemsOverDays(read.tables, days)
+				rows: itemsOverDays(read, days)
 					.filter(({ isKept }) => isKept)
 					.map((item) => cells(read, item, rounds, days, takeOver)),
 			},
@@ -49,8 +49,8 @@ export function itemsTable(
 }
 
 /** The items of which the journal has no line: what went of them is not known, and not 0. */
-export function itemsNotRecorded({ tables }: ReadWorkbook, days: readonly IsoDate[]): string {
-	const names = itemsOverDays(tables, days).flatMap(({ item, isKept }) => (isKept ? [] : [item]));
+export function itemsNotRecorded(read: ReadWorkbook, days: readonly IsoDate[]): string {
+	const names = itemsOverDays(read, days).flatMap(({ item, isKept }) => (isKept ? [] : [item]));
 	if (names.length === 0) return "";
 	return say`Nothing is written down in the journal of: ${listed(names)}.`;
 }

@@ -13,7 +13,7 @@ import { smallUnit } from "../../smallUnit.ts";
 const march = daysOfMonth("2027-03");
 const readOf = (files: Record<string, string>) => readWorkbook(smallUnit(files));
 const itemOf = (files: Record<string, string>, name: string) => {
-	const found = itemsOverDays(readOf(files).tables, march).find(({ item }) => item === name);
+	const found = itemsOverDays(readOf(files), march).find(({ item }) => item === name);
 	if (!found) throw new Error(`no item ${name}`);
 	return found;
 };
