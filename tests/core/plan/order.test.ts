@@ -30,7 +30,7 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 			},
 			[30, 0, 28, 0],
 		],
-		["nothing is used", { usage: [] }, [0, 0, 0, 0]],
+		["nothing is used", { usage: ["soap,day,0,"] }, [0, 0, 0, 0]],
 	])("%s", (_what, store, expected) => {
 		const found = orderOf(planOfStore(store), "usable", "on_order", "target_stock", "order_packs");
 		expected.forEach((number, i) => {
@@ -63,7 +63,7 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 
 	test("without a price no cost; without use no months", () => {
 		expect(orderOf(planOfStore({ price: "" }), "cost", "pack_price")).toEqual([null, null]);
-		expect(orderOf(planOfStore({ usage: [] }), "months_of_stock")).toEqual([null]);
+		expect(orderOf(planOfStore({ usage: ["soap,day,0,"] }), "months_of_stock")).toEqual([null]);
 	});
 });
 
@@ -118,7 +118,7 @@ describe("dates", () => {
 		],
 		["expiry ends it early", { lots: ["S1 60 - - - 2027-03-10"] }, "2027-03-11", "2027-03-04"],
 		["beyond the days looked at", { lots: ["S1 900 - - - -"] }, "", ""],
-		["nothing is used", { usage: [] }, "", ""],
+		["nothing is used", { usage: ["soap,day,0,"] }, "", ""],
 	])("%s", (_what, store, runOut, orderBy) => {
 		expect(dates(store)).toEqual([runOut, orderBy]);
 	});

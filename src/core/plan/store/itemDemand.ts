@@ -18,7 +18,7 @@ import type { Pair } from "../countFigures.ts";
 import { productOver } from "../countsOfPeriod.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";
-import { itemOver, useOfItem } from "./useOfItem.ts";
+import { isUseKnown, itemOver, notSaid, useOfItem } from "./useOfItem.ts";
 import { useOfSingleUse } from "./useOfSingleUse.ts";
 
 /** What is asked of an item. */
@@ -43,6 +43,8 @@ export function demandOf(
 	const inUse = unit.productInUse;
 	if ("row" in inUse && inUse.row.value.product === item)
 		return productDemand(unit, ahead, row, days, serviceLevel);
+	if (!isUseKnown(unit, item, ahead.days))
+		return { use: { expected: notSaid, setAside: notSaid }, daily: notSaid };
 	return {
 		use: itemOver(
 			unit,

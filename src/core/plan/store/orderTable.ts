@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { countTimes } from "../../countTimes.ts";
+import { valueIn } from "../../outcome.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
@@ -134,9 +135,9 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 	});
 	const counted = countAge(unit.read, row.value.item, day);
 	const price = givenFigure(itemsSheet, row, "pack_price");
+	const ahead = valueIn(projection);
 	const isEmergency =
-		projection.outcome.ok &&
-		(projection.outcome.value.runOut ?? Number.POSITIVE_INFINITY) < longestWaitDays(row.value);
+		ahead && (ahead.runOut ?? Number.POSITIVE_INFINITY) < longestWaitDays(row.value);
 	const packSize = cellFigure(itemsSheet, row, "pack_size");
 	return {
 		item: cellFigure(itemsSheet, row, "item"),
@@ -174,7 +175,10 @@ function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<ty
 			leadDays,
 			keepsDays: keepsDays(unit, item),
 		}),
-		emergency: nameFigure(say`Runs out before an order can arrive`, isEmergency ? "yes" : "no"),
+		emergency: nameFigure(
+			say`Runs out before an order can arrive`,
+			isEmergency === undefined ? null : isEmergency ? "yes" : "no",
+		),
 		last_counted: nameFigure(say`Last counted`, counted?.day ?? ""),
 		pack_size: packSize,
 		pack_price: price ?? nameFigure(say`Price of a pack`, null),

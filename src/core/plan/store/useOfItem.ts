@@ -62,17 +62,22 @@ export function itemIfKnown(
 	over: OverDays,
 	confidence: Figure,
 ): Pair {
+	return isUseKnown(unit, item, over.days)
+		? itemOver(unit, item, over, confidence)
+		: { expected: notSaid, setAside: notSaid };
+}
+
+/** Whether something says what an item goes for; a line that cannot be read may. */
+export function isUseKnown(unit: UnitFigures, item: string, days: readonly UsedDay[]): boolean {
 	const { usage, chlorine } = unit.read.tables;
-	const isKnown =
+	return (
 		usage.badRows.length > 0 ||
 		usage.problems.some(({ weight }) => weight === "error") ||
 		usageByItem(usage).of(item).length > 0 ||
-		useOfSingleUse(unit, item, over.days) !== undefined ||
+		useOfSingleUse(unit, item, days) !== undefined ||
 		// A product that no round is mixed from goes for nothing else.
-		chlorine.rows.some(({ value }) => value.product === item);
-	return isKnown
-		? itemOver(unit, item, over, confidence)
-		: { expected: notSaid, setAside: notSaid };
+		chlorine.rows.some(({ value }) => value.product === item)
+	);
 }
 
 /** By lines and for single use together. */
@@ -142,7 +147,7 @@ const notKnown = refusedFigure(
 );
 
 /** One advice for all items that nothing is said of. */
-const notSaid = refusedFigure(
+export const notSaid = refusedFigure(
 	usageLabel,
 	usageUnit,
 	{ file: usageSheet.file, line: null, column: "item" },
