@@ -53,7 +53,7 @@ const classicScript = {
 				build: {
 					outDir: fileURLToPath(dir),
 					emptyOutDir: false,
-					target: "es2020",
+					target: "es2022",
 					lib: {
 						entry: here("src/ui/main.ts"),
 						formats: ["cjs"],

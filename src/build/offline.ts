@@ -47,7 +47,7 @@ function script(
 		build: {
 			outDir: site,
 			emptyOutDir: false,
-			target: "es2020",
+			target: "es2022",
 			lib: {
 				entry: here(`../ui/offline/${source}`),
 				formats: ["iife"],
