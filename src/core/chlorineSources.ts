@@ -89,7 +89,7 @@ export const chlorineSources = {
 		place: say`1999, abstract: second order, fitted for 15 to 55 °C and 0.7 to 3 mol/L; the factor 1 in the rate is from memory`,
 		url: "https://suppr.wilddata.cn/browses/detail/pubmed/11670917",
 		mark: "seen",
-		disagreement: say`A maker of plants gives 3.5 times faster for each 10 °C, the law 3.9; a supplier reports far faster loss of 12.5 % bleach.`,
+		disagreement: say`A maker of bleach plants gives 3.5 times faster for each 10 °C, the laboratory formula 3.9; a supplier reports far faster loss of 12.5 % bleach.`,
 	},
 	readingErrors: {
 		title: say`Wells et al., PLoS ONE 11(5):e0152442`,

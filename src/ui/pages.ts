@@ -172,7 +172,7 @@ export const questions: readonly PageQuestion[] = [
 	},
 	{
 		name: "fetch",
-		question: say`What do we fetch?`,
+		question: say`Stock and orders`,
 		pages: [
 			page(storekeeperTitle, (its) => its.storekeeperPage),
 			page(orderSheet, (its) => its.orderPage),

@@ -29,7 +29,7 @@ describe("a long plan", { timeout: 120_000 }, () => {
 		await page.getByRole("button", { name: "Next week" }).click();
 		await expect.poll(async () => (await head(workbook))[1], SOON).toBe("Mon 8 Mar");
 		await workbook.type(0, 3, "9.5");
-		await expect.poll(async () => (await workbook.row("Births expected"))[3], SOON).toBe("9.5");
+		await expect.poll(async () => (await workbook.row("Births"))[3], SOON).toBe("9.5");
 		const paper = readPdf(await page.pdf({ preferCSSPageSize: true }));
 		expect(paper.pages).toHaveLength(1);
 		expect(paper.text).toContain("Week 2 of 5: Mon 8 Mar to Sun 14 Mar 2027");
@@ -55,7 +55,8 @@ describe("a long plan", { timeout: 120_000 }, () => {
 		expect(paper.width).toBeGreaterThan(paper.height);
 		expectCautions("this-week", paper.pages);
 		const days = paper.pages.flatMap(
-			(text) => text.match(/^ *Set aside.*$/m)?.[0].match(/(Mon|Tue|Wed|Thu|Fri|Sat|Sun) /g) ?? [],
+			(text) =>
+				text.match(/^ *Prepare for.*$/m)?.[0].match(/(Mon|Tue|Wed|Thu|Fri|Sat|Sun) /g) ?? [],
 		);
 		expect(days).toHaveLength(366);
 		expectWholePaper({ ...paper, pages: paper.pages.slice(0, 1) }, "the first week");

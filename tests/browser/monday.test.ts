@@ -66,7 +66,7 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 	await monday.fill("Expires on", "2029-12-31");
 	await monday.click("Received");
 	await page.getByText(/^Examination gloves, lot X-77: /).waitFor();
-	await page.getByText("No order is on its way.").waitFor();
+	await page.getByText("No order is on the way.").waitFor();
 
 	// Goes away and comes back: what is done is still ticked.
 	await workbook.goTo("order.csv");
@@ -89,7 +89,7 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 	const { text, pages } = readPdf(await page.pdf({ preferCSSPageSize: true }));
 	for (const words of [
 		"Mon 8 Mar 2027 to Sun 14 Mar 2027",
-		"Run sheet",
+		"Work sheet",
 		"Labels, sheet 1 of",
 		"Boiled water and fires",
 		"Order form",

@@ -46,11 +46,11 @@ describe("the month, planned and done, on a memory stick", { timeout: 90_000 }, 
 			"28",
 			"20",
 			"20 of 28 days recorded",
-			"20 days: expected 12, done 20; what was set aside was enough on 20 of 20",
+			"20 days: average of the plan 12, done 20; what was prepared for was enough on 20 of 20",
 		]);
 		expect(await rowOf("Boiled water").textContent()).toContain("not recorded");
 		const words = await page.locator(".month-words").textContent();
-		expect(words).toContain("One need found no kit ready.");
+		expect(words).toContain("Once no kit was ready when needed.");
 		expect(words).toContain("no round is written down on: Tue 23 Feb.");
 		expect(words).toContain("Soaks shorter than 20 min: Fri 5 Feb, 14:00 (12 min).");
 		// 400 swabs for 40 kits that went through.

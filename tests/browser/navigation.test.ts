@@ -32,7 +32,7 @@ describe("finding the way", { timeout: 60_000 }, () => {
 		const before = await questions(workbook);
 		const sheets = await workbook.sheets();
 		await workbook.page.getByLabel("First for").selectOption("store");
-		await expect.poll(async () => (await questions(workbook))[0], SOON).toBe("What do we fetch?");
+		await expect.poll(async () => (await questions(workbook))[0], SOON).toBe("Stock and orders");
 		expect([...(await questions(workbook))].sort()).toEqual([...before].sort());
 		expect([...(await workbook.sheets())].sort()).toEqual([...sheets].sort());
 		await workbook.goTo("unit.csv");

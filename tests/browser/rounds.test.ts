@@ -28,7 +28,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 			"soak 22:06, out from 22:26",
 		]);
 		expect(await who.first().textContent()).toBe(
-			"Morning: 1 person 07:00–08:06, 08:26–08:35 and 09:00–09:29; hands free 08:06–08:26 and 08:35–09:00.",
+			"Morning: 1 person 07:00–08:06, 08:26–08:35 and 09:00–09:29; nobody busy 08:06–08:26 and 08:35–09:00.",
 		);
 		await page.getByRole("button", { name: "Next day →" }).focus();
 		for (const day of ["Tue 2 Mar", "Wed 3 Mar"]) {
@@ -48,7 +48,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		});
 		const night = await workbook.page.locator(".who li").last().textContent();
 		expect(night).toContain("23:10–00:16 (Tue 2 Mar)");
-		const paper = await printed(workbook.page, "Print this day’s run sheet");
+		const paper = await printed(workbook.page, "Print this day’s work sheet");
 		expect(paper.pages).toHaveLength(1);
 		expect(paper.pages[0]).toContain("(Tue 2 Mar)");
 		await closeClean(workbook);
@@ -95,7 +95,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 			"reprocesses each kit as soon as it has been used",
 		);
 		expect(await page.locator(".timeline svg").textContent()).toContain("soak min 38");
-		const paper = await printed(page, "Print this day’s run sheet");
+		const paper = await printed(page, "Print this day’s work sheet");
 		expect(paper.pages).toHaveLength(1);
 		expect(paper.pages[0]).toContain("38–58 min");
 		expect(paper.pages[0]).toContain("White crust");
@@ -114,7 +114,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		const { page } = workbook;
 		const words = await page.locator(".in-words").allTextContents();
 		expect(words.map((each) => each.replaceAll("\u202f", " "))).toEqual([
-			"With 4 kits in service about one need in 10 000 finds none ready, about once in 48 years.",
+			"With 4 kits in service about one time in 10 000 no kit is ready when needed, about once in 48 years.",
 			UNDER_WHAT,
 		]);
 		const rows = await page.locator(".brief tbody tr").allTextContents();
@@ -134,7 +134,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 	test("the weakest hour is named over its picture, in which every round start is drawn", async () => {
 		const workbook = await open("day-cover.csv");
 		expect((await workbook.headline()).replaceAll("\u202f", " ")).toBe(
-			"Weakest at 09:30, when about one need in 1 200 finds none ready",
+			"Weakest at 09:30, when about one time in 1 200 no kit is ready when needed",
 		);
 		const pictures = workbook.page.locator(".through-day svg");
 		await expect.poll(() => pictures.count()).toBe(2);

@@ -20,7 +20,7 @@ describe("on the safe side, and said", { timeout: 60_000 }, () => {
 		const lines = part.locator("li");
 		await expect.poll(() => lines.count()).toBeGreaterThan(2);
 		expect(await lines.first().textContent()).toMatch(
-			/^Vinegar, each day: 1 L set aside, 0\.1 expected/,
+			/^Vinegar, each day: Prepare for 1 L, average 0\.1/,
 		);
 		expect(await axeViolations(workbook)).toEqual([]);
 		await workbook.type(0, 1, "9");

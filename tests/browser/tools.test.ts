@@ -99,7 +99,7 @@ describe.each([
 		const workbook = await open("this-week");
 		const { page } = workbook;
 		const dialog = page.locator("dialog.keys");
-		await page.getByRole("button", { name: "Keys" }).focus();
+		await page.getByRole("button", { name: "Keyboard shortcuts" }).focus();
 		await page.keyboard.press("?");
 		const does = keyList.flatMap(({ keys }) => keys.map((key) => key.does));
 		expect(await dialog.locator("dd").allTextContents()).toEqual(does);
@@ -107,7 +107,7 @@ describe.each([
 		await page.keyboard.press("Escape");
 		await page.keyboard.press("?");
 		expect(await dialog.isVisible()).toBe(false);
-		await page.getByRole("button", { name: "Keys" }).click();
+		await page.getByRole("button", { name: "Keyboard shortcuts" }).click();
 		await page.getByLabel("The key ? alone").check();
 		await page.keyboard.press("Escape");
 		await workbook.click(0, 1);
@@ -132,7 +132,7 @@ describe.each([
 		await page.locator("dialog.find li").first().waitFor();
 		expect(await axeViolations(workbook)).toEqual([]);
 		await page.keyboard.press("Escape");
-		await page.getByRole("button", { name: "Keys" }).click();
+		await page.getByRole("button", { name: "Keyboard shortcuts" }).click();
 		expect(await axeViolations(workbook)).toEqual([]);
 		await workbook.close();
 	});

@@ -65,12 +65,12 @@ describe("what if", { timeout: 60_000 }, () => {
 
 	test("only needs without a kit are called better or worse, in words", async () => {
 		const workbook = await withCopy();
-		expect((await rowOf(workbook, "Needs that find none ready"))[2]).toContain("worse");
+		expect((await rowOf(workbook, "Times no kit is ready when needed"))[2]).toContain("worse");
 		await expect.poll(() => workbook.page.locator(".verdict").count()).toBe(1);
 		await workbook.page.getByLabel("Compare").selectOption(COPY);
 		expect(await workbook.headline()).toContain("choose two different");
 		await workbook.page.getByLabel("with", { exact: true }).selectOption("");
-		expect((await rowOf(workbook, "Needs that find none ready"))[2]).toContain("better");
+		expect((await rowOf(workbook, "Times no kit is ready when needed"))[2]).toContain("better");
 		await closeClean(workbook);
 	});
 

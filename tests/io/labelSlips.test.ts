@@ -42,7 +42,7 @@ const measuredOut = (read: Read) =>
 // Slips of a person with a label in hand, each with a piece of what was probably meant.
 const slips = [
 	["35 g/L as %", "liquid", "35", "pct_w_v", "35 g/L would be 3.5 %"],
-	["48 degrees as %", "liquid", "48", "pct_w_v", "for 48 degrees choose chlorometric_degree"],
+	["48 degrees as %", "liquid", "48", "pct_w_v", "for 48 degrees choose “chlorometric degree”"],
 	["a share for 70 %", "powder", "0.7", "pct_w_w", "0.7 would be 70 %"],
 	["1,670 mg as grams", "tablet", "1670", "g_per_tablet", "1670 mg would be 1.67 g"],
 ] as const;

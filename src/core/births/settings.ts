@@ -49,7 +49,7 @@ export const planSettings = {
 		value: number({ min: 0.5, max: 0.9999, as: "share" }),
 		fallback: 0.95,
 		decimals: 2,
-		help: say`0.95: what is set aside is enough in at least 95 of 100 such days or weeks.`,
+		help: say`0.95: what the plan prepares for is enough on at least 95 of 100 such days, or in 95 of 100 such weeks.`,
 		source: definition,
 	}),
 	births_from_register: typed({

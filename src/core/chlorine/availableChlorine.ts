@@ -58,7 +58,7 @@ function tabletStrength({ strength, measure }: Label): Strength | Refusal {
 	return wrongMeasure(
 		measure,
 		"g_per_tablet",
-		say`A tablet cannot have its strength in ${measure}; its label should give g_per_tablet.`,
+		say`The strength of a tablet cannot be in ${measure}; look for grams of available chlorine in a tablet on its label.`,
 	);
 }
 
@@ -71,7 +71,7 @@ function powderStrength({ strength, measure }: Label): Strength | Refusal {
 		return wrongMeasure(
 			measure,
 			"pct_w_w",
-			say`A powder cannot have its strength in ${measure}; its label should give pct_w_w.`,
+			say`The strength of a powder cannot be in ${measure}; look for % w/w (grams in 100 g) on its label.`,
 		);
 	return grams <= 1 ? { form: "powder", gramsPerGram: grams } : tooStrong(strength, measure);
 }
@@ -81,7 +81,7 @@ function liquidStrength({ strength, measure, density }: Label): Strength | Refus
 		return wrongMeasure(
 			measure,
 			"pct_w_v",
-			say`A liquid cannot have its strength in ${measure}; its label should give pct_w_v.`,
+			say`The strength of a liquid cannot be in ${measure}; look for % w/v (grams in 100 mL) on its label.`,
 		);
 	const byWeight = measure === "pct_w_w" || measure === "pct_naocl_w_w";
 	if (byWeight && density === null)

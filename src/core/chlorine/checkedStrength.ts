@@ -82,9 +82,9 @@ function unusual(label: Omit<Inputs, "available" | "confirmed">, usual: string):
 		received: `${strength} ${measure}`,
 		allowed: usual,
 		message: [
-			say`${strength} ${measure} is not a strength such products are sold in; expected is ${usual}.`,
+			say`${strength} ${measure} is not a strength such products are sold in; usual is ${usual}.`,
 			likelySlip({ ...label, density: null }),
-			say`Look at the label again; if it does say so, put yes under label_confirmed. Until then nothing is measured out from it.`,
+			say`Look at the label again; if it does say so, put yes under “Label confirmed”. Until then nothing is measured out from it.`,
 		]
 			.filter(Boolean)
 			.join(" "),

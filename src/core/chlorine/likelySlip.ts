@@ -19,7 +19,7 @@ export function likelySlip({ form, strength, measure }: Label): string {
 	if (measure === "mg_per_l") return "";
 	return measure === "chlorometric_degree"
 		? say`Grams per litre typed as degrees? ${strength} g/L would be ${rounded(strength / 10)} %.`
-		: say`Grams per litre or chlorometric degrees typed as %? ${strength} g/L would be ${rounded(strength / 10)} %; for ${strength} degrees choose chlorometric_degree.`;
+		: say`Grams per litre or chlorometric degrees typed as %? ${strength} g/L would be ${rounded(strength / 10)} %; for ${strength} degrees choose “chlorometric degree”.`;
 }
 
 function tabletSlip(strength: number): string {

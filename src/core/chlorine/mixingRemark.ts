@@ -32,7 +32,7 @@ export const mixingRemark = calculation<Inputs, string>({
 		afterCarryInPct: { label: say`Strength after wet kits`, unit: "%" },
 		targetPct: { label: say`Strength of the soak`, unit: "%" },
 		wantedPct: { label: say`Strength to mix`, unit: "%" },
-		kits: { label: say`Kits through the bath`, unit: say`kits` },
+		kits: { label: say`Kits through the solution`, unit: say`kits` },
 		ofLot: { label: lotRemark.label, unit: "" },
 	},
 	example: {
@@ -55,7 +55,7 @@ export const mixingRemark = calculation<Inputs, string>({
 			);
 		if (afterCarryInPct < targetPct - ROUNDING_ERROR)
 			remarks.push(
-				say`Under ${shown(targetPct)} after ${kits} wet kits: drain and dry them well, or set it to be dosed for wet kits.`,
+				say`Under ${shown(targetPct)} after ${kits} wet kits: drain and dry them well, or choose yes under “Mixed stronger for wet kits”.`,
 			);
 		return remarks.join(" ");
 	},

@@ -28,7 +28,7 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 	formula: say`Rounds that run, where the solution is made for each round; days with a round, where it is made once a day and used no longer than its life.`,
 	source: sources.solutionLife,
 	inputs: {
-		rounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		rounds: { label: say`Kits in each round, average`, unit: say`kits` },
 		made: { label: say`Solution is made`, unit: "" },
 		lifeHours: {
 			label: say`A mixed solution may be used for`,

@@ -23,7 +23,7 @@ export const chlorineSettings = {
 		unit: "",
 		value: choice(["tap", "boiled"]),
 		fallback: "tap",
-		help: say`tap: water as it comes from the tap. boiled: boiled and cooled, which sources ask for where the soak is 0.1 %; its litres are then planned with the rinse water.`,
+		help: say`Tap water: as it comes from the tap. Boiled, cooled water: sources ask for it where the soak is 0.1 %; its litres are then planned with the rinse water.`,
 		source: sources.soakStrength,
 		added: true,
 	}),
@@ -103,7 +103,7 @@ export const chlorineSettings = {
 		source: estimate,
 	}),
 	dose_for_wet_kits: typed({
-		label: say`Dosed for wet kits`,
+		label: say`Mixed stronger for wet kits`,
 		unit: "",
 		value: yesNo(),
 		fallback: "yes",
@@ -149,7 +149,7 @@ export const chlorineSettings = {
 		unit: say`days old`,
 		value: number({ min: 0, max: 3650, whole: true }),
 		fallback: 180,
-		help: say`For a liquid with neither a made-on nor a received date: it is measured out as if it had faded for so long.`,
+		help: say`For a liquid with neither a made-on nor a received date: it is measured out as if it had lost strength for so long.`,
 		source: estimate,
 	}),
 	store_c: typed({
@@ -157,7 +157,7 @@ export const chlorineSettings = {
 		unit: "°C",
 		value: number({ min: 0, max: 55 }),
 		fallback: 25,
-		help: say`Warm stores make liquid bleach fade faster.`,
+		help: say`Liquid bleach loses strength faster in a warm store.`,
 		source: estimate,
 	}),
 };

@@ -59,7 +59,11 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 		gramsPerLitre: { label: say`Strength on the label`, unit: "g/L", min: 0 },
 		storeC: { label: say`Temperature of the store`, unit: "°C", min: 0, max: 55 },
 		days: { label: say`Days since it was made`, unit: say`days`, min: 0 },
-		fadeFactor: { label: say`Fades faster than the law by`, unit: say`times`, min: 0 },
+		fadeFactor: {
+			label: say`Loses strength faster than in the laboratory, by`,
+			unit: say`times`,
+			min: 0,
+		},
 	},
 	example: {
 		inputs: { gramsPerLitre: 50, storeC: 30, days: 180, fadeFactor: 1 },

@@ -16,15 +16,15 @@ export const strengthToStartFrom = calculation<Inputs, number>({
 	key: "strength_to_start_from_pct",
 	label: say`Strength to mix`,
 	unit: "%",
-	formula: say`Strength of the soak × (bath + kits × water each carries in) ÷ bath, so that it is still reached after the last wet kit; the strength of the soak itself where the product is not dosed for wet kits.`,
+	formula: say`Strength of the soak × (bath + kits × water each carries in) ÷ bath, so that it is still reached after the last wet kit; the strength of the soak itself where it is not mixed stronger for wet kits.`,
 	source: sources.carryIn,
 	caution: say`Drain and dry the pieces before the soak.`,
 	inputs: {
 		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
 		bathLitres: { label: say`Solution in the soak container`, unit: "L", min: 1e-6 },
-		kits: { label: say`Kits through the bath`, unit: say`kits`, min: 0 },
+		kits: { label: say`Kits through the solution`, unit: say`kits`, min: 0 },
 		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit`, min: 0 },
-		forWetKits: { label: say`Dosed for wet kits`, unit: "" },
+		forWetKits: { label: say`Mixed stronger for wet kits`, unit: "" },
 	},
 	example: {
 		// 3 kits bring 90 mL into 5 L: 0.5 % × 5.09 ÷ 5.

@@ -15,7 +15,7 @@ interface Inputs extends Amounts {
 const inputs = {
 	counts: { label: say`How likely each number is`, unit: "" },
 	size: { label: say`One of them is`, unit: say`see unit` },
-	amount: { label: say`Set aside`, unit: say`see unit` },
+	amount: { label: say`Prepare for`, unit: say`see unit` },
 };
 
 /** On how many of 100 such days, or plans, an amount is enough. */
@@ -52,7 +52,7 @@ export const farSafer = calculation<{ asked: number; enough: number }, "yes" | "
 	key: "far_safer",
 	label: say`Far safer than asked`,
 	unit: "",
-	formula: say`yes where it falls short at most a fifth as often as was asked: a rule of ours.`,
+	formula: say`yes where it falls short at most a fifth as often as was asked: a rule of this program.`,
 	source: estimate,
 	inputs: {
 		asked: { label: say`Asked`, unit: say`of 100` },

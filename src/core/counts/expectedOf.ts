@@ -14,7 +14,7 @@ export function expectedOf(
 ): Calculation<{ counts: Counts }, number> {
 	return calculation<{ counts: Counts }, number>({
 		key,
-		label: say`${label}, expected`,
+		label: say`${label}, average`,
 		unit,
 		formula: say`The mean: each number times its chance, added up.`,
 		source: definition,

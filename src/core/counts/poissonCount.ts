@@ -16,7 +16,7 @@ export function poissonCount(
 		unit,
 		formula: say`Poisson counts with this mean: chance of k is mean^k · e^−mean ÷ k!`,
 		source,
-		inputs: { mean: { label: say`${label}, expected`, unit, min: 0, max: 1e7 } },
+		inputs: { mean: { label: say`${label}, average`, unit, min: 0, max: 1e7 } },
 		example: {
 			inputs: { mean: 0.1 },
 			// e^−0.1 = 0.904837, then each the one before × 0.1 ÷ k.

@@ -21,7 +21,7 @@ export function setAsideOf(
 ): Calculation<{ counts: Counts; confidence: number }, number> {
 	return calculation<{ counts: Counts; confidence: number }, number>({
 		key,
-		label: say`${label}, set aside`,
+		label: say`${label}, prepare for`,
 		unit,
 		formula: say`The smallest number that is enough with at least the chance the plan asks for.`,
 		source: commonPractice,

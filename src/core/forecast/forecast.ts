@@ -47,7 +47,7 @@ export const forecast = calculation<Inputs, Forecast>({
 	key: "forecast",
 	label: say`Forecast from the register`,
 	unit: say`births/day`,
-	formula: say`Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b; where days vary more than Poisson, with a size r of their own, both ÷ (1 + births expected ÷ r). Level a ÷ b. ω from ${LEAST_DISCOUNT} to 1 and r are those under which the register's own days were forecast best. With fewer than ${FEWEST_DAYS} recorded days or ${FEWEST_BIRTHS} births: a is births a day × days it counts for + births recorded, b is those days + weekday factors.`,
+	formula: say`Day by day: what was known is discounted by ω, then births are added to a and the weekday factor to b; where days vary more than Poisson, with a size r of their own, both ÷ (1 + average births ÷ r). Level a ÷ b. ω from ${LEAST_DISCOUNT} to 1 and r are those under which the recorded days themselves were forecast best. With fewer than ${FEWEST_DAYS} recorded days or ${FEWEST_BIRTHS} births: a is births a day × days it counts for + births recorded, b is those days + weekday factors.`,
 	source: sources.discounted,
 	inputs: {
 		register: { label: say`Births in the register`, unit: say`births/day` },

@@ -15,7 +15,7 @@ const tests = {
 	bag_refills: say`the bag does not refill`,
 	valve_moves: say`the valve does not move`,
 	seal_holds: say`the seal does not hold`,
-	relief_opens: say`the pressure relief does not open`,
+	relief_opens: say`the pressure-relief valve does not open`,
 	suction_holds: say`the suction does not hold`,
 } as const;
 

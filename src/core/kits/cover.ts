@@ -48,12 +48,12 @@ export const kitCover = calculation<Inputs, Cover>({
 	key: "kit_cover",
 	label: say`How many kits are enough`,
 	unit: say`kits`,
-	formula: say`The larger of: the smallest number of kits with which no more needs than allowed, of 1,000, find none ready; and delivery beds plus spare kits.`,
+	formula: say`The larger of: the smallest number of kits with which no kit is ready when needed at most as many of 1,000 times as allowed; and delivery beds plus spare kits.`,
 	source: sources.palm,
 	inputs: {
 		reprocessing: { label: say`When used kits come back`, unit: "" },
 		unmetAllowed: {
-			label: say`Most needs that may find no kit ready`,
+			label: say`Times no kit may be ready when needed, at most`,
 			unit: say`per 1,000 uses`,
 			min: 1e-6,
 		},
@@ -110,7 +110,7 @@ export const kitsNeeded = calculation<{ cover: Cover }, number>({
 	key: "kits_needed",
 	label: say`Kits needed`,
 	unit: say`kits`,
-	formula: say`The number that both the chance of finding none ready and the delivery beds ask for.`,
+	formula: say`The number that is enough both for the times no kit is ready when needed and for the delivery beds.`,
 	source: sources.palm,
 	rounding: say`A whole number of kits, never rounded down.`,
 	caution: say`A baby cannot wait. A kit in repair or incomplete is not a kit in service.`,

@@ -28,7 +28,7 @@ export const expiredCounts = calculation<Inputs, Counts>({
 	formula: say`Poisson counts with this mean, but at most the kits in service, each once in its ready life less ${SOONEST} days: whatever is beyond counts as that many.`,
 	source: sources.perishable,
 	inputs: {
-		mean: { label: say`Kits gone out of date, expected`, unit: say`kits`, min: 0 },
+		mean: { label: say`Kits gone out of date, average`, unit: say`kits`, min: 0 },
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		readyLifeDays: { label: say`Days a disinfected kit stays ready`, unit: say`days`, min: 0.01 },
 		days: { label: say`Days`, unit: say`days`, min: 1 },

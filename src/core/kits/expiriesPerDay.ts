@@ -18,7 +18,7 @@ interface Inputs {
  */
 export const expiriesPerDay = calculation<Inputs, number>({
 	key: "kits_expired_expected",
-	label: say`Kits gone out of date, expected`,
+	label: say`Kits gone out of date, average`,
 	unit: say`kits/day`,
 	formula: say`Kits in service ÷ days a kit stays ready ÷ (1 + x/(S+1) + x²/((S+1)(S+2)) + …), where S is the kits in service and x the uses in the days a kit stays ready; the oldest ready kit is used first.`,
 	source: sources.perishable,

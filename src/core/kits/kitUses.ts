@@ -12,12 +12,12 @@ const BIRTHS = 100;
 /** Kits used on a day (thinning of the births): each birth uses one with the same chance, apart from all others. */
 export const kitUses = calculation<Inputs, number>({
 	key: "kits_used_expected",
-	label: say`Kits used, expected`,
+	label: say`Kits used, average`,
 	unit: say`kits`,
 	formula: say`Births × kits used per 100 births ÷ 100.`,
 	source: sources.thinning,
 	inputs: {
-		births: { label: say`Births expected`, unit: say`births`, min: 0 },
+		births: { label: say`Births`, unit: say`births`, min: 0 },
 		kitsPer100Births: {
 			label: say`Kits used per 100 births`,
 			unit: say`kits/100 births`,

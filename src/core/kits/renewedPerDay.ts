@@ -18,7 +18,7 @@ interface Inputs {
  */
 export const renewedPerDay = calculation<Inputs, number>({
 	key: "kits_renewed_expected",
-	label: say`Kits gone out of date or renewed in time, expected`,
+	label: say`Kits gone out of date or renewed in time, average`,
 	unit: say`kits/day`,
 	formula: say`The rounds of a day like the plan's days on average are gone through again and again until it settles. When expired: a kit joins the first round after its last day. In time: a kit joins when its last day ends before the next round's kits are ready; if the two oldest that remain end on the same day, less than two days after that, one of them joins too. With few kits the last day of every kit is followed; with many, that of the oldest, and how many of the others end on each later day is taken from the days' own numbers, each day by itself.`,
 	source: sources.perishable,

@@ -49,12 +49,12 @@ export const kitSettings = {
 		source: commonPractice,
 	}),
 	unmet_per_1000_uses: typed({
-		label: say`Most needs that may find no kit ready`,
+		label: say`Times no kit may be ready when needed, at most`,
 		unit: say`per 1,000 uses`,
 		value: number({ min: 0.001, max: 500 }),
 		fallback: 1,
 		decimals: 2,
-		help: say`The chance the unit is prepared to accept; smaller asks for more kits.`,
+		help: say`The times that the unit is prepared to accept; fewer ask for more kits. The default, 1 of 1,000, is a rule of this program.`,
 		source: commonPractice,
 	}),
 	ready_life_days: typed({
@@ -71,7 +71,7 @@ export const kitSettings = {
 		unit: "",
 		value: choice(["in_time", "when_expired"]),
 		fallback: "in_time",
-		help: say`in_time: a kit joins the last round from which it comes back before its last day ends, and kits that end together are spread. when_expired: it joins the first round after its last day, and is missing until then.`,
+		help: say`In time: a kit joins the last round from which it comes back before its last day ends, and kits that end together are spread. When out of date: it joins the first round after its last day, and is missing until then.`,
 		source: commonPractice,
 		added: true,
 	}),

@@ -24,5 +24,5 @@ export function byDate<D extends Day, T>(
 export function roundsByDate(
 	days: readonly (Day & { readonly rounds: Figure<RoundsOfDay> })[],
 ): Figure<RoundsOfDay[]> {
-	return byDate(say`Kits in each round, expected`, say`kits`, days, (day) => day.rounds);
+	return byDate(say`Kits in each round, average`, say`kits`, days, (day) => day.rounds);
 }

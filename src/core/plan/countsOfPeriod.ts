@@ -40,7 +40,7 @@ function counted(key: string, label: string, unit: string) {
 	return {
 		label,
 		unit,
-		total: total(`${key}_expected`, say`${label}, expected`, unit),
+		total: total(`${key}_expected`, say`${label}, average`, unit),
 		expected: expectedOf(`${key}_expected`, label, unit),
 		setAside: setAsideOf(`${key}_set_aside`, label, unit),
 	};
@@ -53,7 +53,7 @@ function countMeasure(key: string, label: string, unit: string) {
 	return {
 		label,
 		unit,
-		total: total(`${key}_expected`, say`${label}, expected`, unit),
+		total: total(`${key}_expected`, say`${label}, average`, unit),
 		poisson: poissonCount(label, unit, sources.thinning),
 		mixed: mixedCount(label, unit),
 		setAside: setAsideOf(`${key}_set_aside`, label, unit),

@@ -94,16 +94,16 @@ function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
 	const { kinds, rounds } = day;
 	return {
 		...day,
-		kitUses: together(kinds, say`Kits used, expected`, say`kits`, (kind) => kind.uses),
+		kitUses: together(kinds, say`Kits used, average`, say`kits`, (kind) => kind.uses),
 		expiries: together(
 			kinds,
-			say`Kits gone out of date, expected`,
+			say`Kits gone out of date, average`,
 			say`kits`,
 			(kind) => kind.expiries,
 		),
 		toReprocess: together(
 			kinds,
-			say`Kits to reprocess, expected`,
+			say`Kits to reprocess, average`,
 			say`kits`,
 			(kind) => kind.toReprocess,
 		),
@@ -136,7 +136,7 @@ function expiriesOf(
 	// A day that cannot be read leaves the others as they are.
 	const known = days.filter(({ uses }) => uses.every((figure) => figure.outcome.ok));
 	const from = known.length > 0 ? known : days;
-	const label = say`Kits used, expected`;
+	const label = say`Kits used, average`;
 	const usesOf = (of: (day: UsedDay) => Figure) => byDate(label, say`kits`, from, of);
 	const minutes = minutesCountedOnOf(
 		unit,
@@ -154,7 +154,7 @@ function expiriesOf(
 /** Uses of all kinds on a day. */
 function allKinds({ kinds }: UnitFigures, uses: readonly Figure[]): Figure {
 	const each = kinds.map(({ name }, k) => ({ name, uses: uses[k] as Figure }));
-	return together(each, say`Kits used, expected`, say`kits`, (kind) => kind.uses);
+	return together(each, say`Kits used, average`, say`kits`, (kind) => kind.uses);
 }
 
 function kindOfDay(name: string, uses: Figure, expiries: Figure): KindOfDay {

@@ -84,7 +84,7 @@ function roundsOfKind(
 		return derive(kitsWithWater, {
 			starts: unit.timetable.starts,
 			hourShares: unit.hourShares,
-			uses: gather(say`Kits used, expected, day by day`, say`kits/day`, Object.fromEntries(each)),
+			uses: gather(say`Kits used, average, day by day`, say`kits/day`, Object.fromEntries(each)),
 			expiriesYesterday: yesterday.expiries,
 			expiriesToday: today.expiries,
 			waterMinutes: water,

@@ -22,9 +22,9 @@ interface Inputs {
 /** How long one kit keeps one person busy, and how long it is left alone. */
 export const handsOneByOne = calculation<Inputs, Hands>({
 	key: "hands_one_by_one",
-	label: say`Hands for a kit after each use`,
+	label: say`Work on a kit after each use`,
 	unit: "",
-	formula: say`A person stays with a kit through all steps of a round with one kit. Where a kit is left alone, the steps without hands on do not keep anybody busy.`,
+	formula: say`A person stays with a kit through all steps of a round with one kit. Where a kit is left alone, the steps in which nobody is busy do not count.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of a round`, unit: "min" },
@@ -56,12 +56,12 @@ export const handsOneByOne = calculation<Inputs, Hands>({
 /** The same where water is boiled once a kit waits: it is left alone until its water is cool, and then worked on. */
 export const handsAfterWater = calculation<{ hands: Hands; waterMinutes: number }, Hands>({
 	key: "hands_after_water",
-	label: say`Hands for a kit after each use`,
+	label: say`Work on a kit after each use`,
 	unit: "",
 	formula: say`Time left alone + heating, hold and cooling of its water.`,
 	source: commonPractice,
 	inputs: {
-		hands: { label: say`Hands for a kit after each use`, unit: "" },
+		hands: { label: say`Work on a kit after each use`, unit: "" },
 		waterMinutes: { label: say`From lighting the fire to cool water`, unit: "min", min: 0 },
 	},
 	example: {
@@ -82,7 +82,7 @@ export const minutesOneByOne = calculation<{ hands: Hands }, number>({
 	unit: "min",
 	formula: say`Minutes a person is busy with a kit, and those it is left alone; before that it may have to wait for somebody.`,
 	source: commonPractice,
-	inputs: { hands: { label: say`Hands for a kit after each use`, unit: "" } },
+	inputs: { hands: { label: say`Work on a kit after each use`, unit: "" } },
 	example: {
 		inputs: { hands: { people: 1, workMinutes: 90, aloneMinutes: 20 } },
 		result: 110,

@@ -23,13 +23,13 @@ interface Inputs {
  */
 export const kitsWithWater = calculation<Inputs, RoundsOfDay>({
 	key: "kits_with_water",
-	label: say`Kits in each round, expected`,
+	label: say`Kits in each round, average`,
 	unit: say`kits`,
 	formula: say`Kits used between the last moment for the round before and the last moment for this one, by the share of births in those hours; the last moment is the start of the round less heating, hold and cooling of its water. Kits gone out of date, spread evenly over the day, join the next round.`,
 	source: sources.thinning,
 	inputs: {
 		...startsAndHours,
-		uses: { label: say`Kits used, expected, day by day`, unit: say`kits/day` },
+		uses: { label: say`Kits used, average, day by day`, unit: say`kits/day` },
 		...goneOutOfDate,
 		waterMinutes: {
 			label: say`From lighting the fire to cool water`,

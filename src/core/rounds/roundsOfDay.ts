@@ -41,11 +41,11 @@ export const startsAndHours = {
 /** Kits that join a round though nobody used them. */
 export const goneOutOfDate = {
 	expiriesYesterday: {
-		label: say`Kits gone out of date the day before, expected`,
+		label: say`Kits gone out of date the day before, average`,
 		unit: say`kits/day`,
 		min: 0,
 	},
-	expiriesToday: { label: say`Kits gone out of date, expected`, unit: say`kits/day`, min: 0 },
+	expiriesToday: { label: say`Kits gone out of date, average`, unit: say`kits/day`, min: 0 },
 } as const;
 
 /**
@@ -55,14 +55,14 @@ export const goneOutOfDate = {
  */
 export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 	key: "kits_in_rounds",
-	label: say`Kits in each round, expected`,
+	label: say`Kits in each round, average`,
 	unit: say`kits`,
 	formula: say`Kits used since the start of the round before, by the share of births in those hours, and kits gone out of date, spread evenly over the day.`,
 	source: sources.thinning,
 	inputs: {
 		...startsAndHours,
-		usesYesterday: { label: say`Kits used the day before, expected`, unit: say`kits/day`, min: 0 },
-		usesToday: { label: say`Kits used, expected`, unit: say`kits/day`, min: 0 },
+		usesYesterday: { label: say`Kits used the day before, average`, unit: say`kits/day`, min: 0 },
+		usesToday: { label: say`Kits used, average`, unit: say`kits/day`, min: 0 },
 		...goneOutOfDate,
 	},
 	example: {
@@ -99,11 +99,11 @@ export const kitsInRounds = calculation<ArrivalInputs, RoundsOfDay>({
 /** After each use: every kit of the day is a round of its own. */
 export const kitsAfterEachUse = calculation<{ kits: number }, RoundsOfDay>({
 	key: "kits_after_each_use",
-	label: say`Kits reprocessed one by one, expected`,
+	label: say`Kits reprocessed one by one, average`,
 	unit: say`kits/day`,
 	formula: say`All kits to reprocess that day; each is a round of its own.`,
 	source: sources.thinning,
-	inputs: { kits: { label: say`Kits to reprocess, expected`, unit: say`kits/day`, min: 0 } },
+	inputs: { kits: { label: say`Kits to reprocess, average`, unit: say`kits/day`, min: 0 } },
 	example: {
 		inputs: { kits: 0.7 },
 		result: { kind: "after_each_use", kits: [0.7], byKind: [[0.7]] },
@@ -120,7 +120,7 @@ export function oneRound(kits: number): RoundsOfDay {
 /** The rounds of a day with the kits of all kinds in them. */
 export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, RoundsOfDay>({
 	key: "rounds_together",
-	label: say`Kits in each round, expected`,
+	label: say`Kits in each round, average`,
 	unit: say`kits`,
 	formula: say`The kits of all kinds in a round added up.`,
 	source: definition,
@@ -148,12 +148,12 @@ interface ForecastInputs {
 /** The rounds of a day whose births are forecast: which of the kits go with the level of births. */
 export const roundsOfForecast = calculation<ForecastInputs, RoundsOfDay>({
 	key: "rounds_of_forecast",
-	label: say`Kits in each round, expected`,
+	label: say`Kits in each round, average`,
 	unit: say`kits`,
 	formula: say`The kits of each round, apart by what goes with the forecast's level and what does not: kits gone out of date, and those of days with a figure of their own.`,
 	source: sources.discounted,
 	inputs: {
-		rounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		rounds: { label: say`Kits in each round, average`, unit: say`kits` },
 		sure: { label: say`Of them, not by the forecast`, unit: say`kits` },
 		level: { label: say`Births of the day, forecast`, unit: say`births` },
 	},

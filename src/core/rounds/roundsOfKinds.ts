@@ -12,12 +12,12 @@ interface Inputs {
 /** The rounds of a day with only the kits of some kinds in them. */
 export const roundsOfKinds = calculation<Inputs, RoundsOfDay>({
 	key: "rounds_of_kinds",
-	label: say`Kits in each round that go this way, expected`,
+	label: say`Kits in each round that go this way, average`,
 	unit: say`kits`,
 	formula: say`The kits of a round without those of kinds of which no piece goes this way.`,
 	source: definition,
 	inputs: {
-		rounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		rounds: { label: say`Kits in each round, average`, unit: say`kits` },
 		ofKinds: { label: say`Kinds of kit that go this way`, unit: "" },
 	},
 	example: {

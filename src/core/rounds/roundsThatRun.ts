@@ -25,7 +25,7 @@ function running({ kind, kits }: RoundsOfDay): Counts {
 	return kind === "in_rounds" ? runningRounds(kits) : poisson(kits[0] as number);
 }
 
-const roundsInput = { rounds: { label: say`Kits in each round, expected`, unit: say`kits` } };
+const roundsInput = { rounds: { label: say`Kits in each round, average`, unit: say`kits` } };
 
 /** How many rounds of a day run: a round runs when at least one kit waits for it. */
 export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({

@@ -26,7 +26,7 @@ export const roundSettings = {
 		unit: "",
 		value: yesNo(),
 		fallback: "no",
-		help: say`After each use only. no: a person stays with a kit from beginning to end. yes: in steps without hands on, that person can take up another kit.`,
+		help: say`After each use only. no: a person stays with a kit from beginning to end. yes: in steps in which nobody is busy, that person can take up another kit.`,
 		source: commonPractice,
 		added: true,
 	}),

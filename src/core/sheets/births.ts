@@ -9,17 +9,17 @@ import { optional } from "../values/valueKind.ts";
 
 export const birthsSheet = sheet({
 	file: "births.csv",
-	title: say`Births expected, day by day`,
+	title: say`Your own figures of births`,
 	about: say`Your own figure for a day. A day left blank takes births a day from the settings.`,
 	unique: ["date"],
 	columns: {
 		date: typed({ label: say`Date`, unit: "", value: date(), help: say`The day.` }),
 		births: typed({
-			label: say`Births expected`,
+			label: say`Births`,
 			unit: say`births`,
 			value: optional(number({ min: 0, max: MOST_BIRTHS_PER_DAY })),
 			decimals: 1,
-			help: say`Mean number of births you expect that day; need not be whole.`,
+			help: say`The average number of births you count on for that day; need not be whole.`,
 		}),
 		note: typed({ label: say`Note`, unit: "", value: note(), help: say`Why, if it helps.` }),
 	},

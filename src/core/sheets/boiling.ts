@@ -23,7 +23,7 @@ export const boilingSheet = sheet({
 			unit: "L",
 			value: amount(),
 			decimals: 0,
-			help: say`For the rinse buckets of the loads set aside, where a round's water may need more than one fire; or for one load of pieces.`,
+			help: say`For the rinse buckets of the loads to prepare for, where a round's water may need more than one fire; or for one load of pieces.`,
 		}),
 		batches: computed({
 			label: say`Batches`,

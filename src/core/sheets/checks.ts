@@ -38,7 +38,10 @@ export const checksSheet = sheet({
 		bag_refills: test(say`Bag refills`, say`Outlet blocked, squeezed and let go: refills at once.`),
 		valve_moves: test(say`Valve moves`, say`Opens on squeezing, closes after.`),
 		seal_holds: test(say`Seal holds`, say`Outlet blocked: the bag resists, no leak is heard.`),
-		relief_opens: test(say`Relief opens`, say`The pressure relief opens when squeezed hard.`),
+		relief_opens: test(
+			say`Pressure-relief valve opens`,
+			say`The pressure-relief valve opens when the bag is squeezed hard.`,
+		),
 		suction_holds: test(say`Suction holds`, say`Draws in and pushes out fully, no bubbles.`),
 		note: typed({ label: say`Note`, unit: "", value: note(), help: say`What was seen.` }),
 		purpose: typed({
@@ -46,7 +49,7 @@ export const checksSheet = sheet({
 			unit: "",
 			value: choice(checkPurposes),
 			fallback: "after_round",
-			help: say`after a round: releases the kit; before use: never makes its life longer; in place of a round: from the time before rounds were written down.`,
+			help: say`After a round: releases the kit. Before use: never makes its days longer. In place of a round: from the time before rounds were written down.`,
 			added: true,
 		}),
 		damage: typed({

@@ -38,7 +38,7 @@ export const chlorineSheet = sheet({
 			label: say`Strength is in`,
 			unit: "",
 			value: choice(strengthMeasures),
-			help: say`w/v: grams per 100 mL. w/w: grams per 100 g. naocl: the label counts sodium hypochlorite.`,
+			help: say`% w/v: grams in 100 mL. % w/w: grams in 100 g. NaOCl: the label counts sodium hypochlorite.`,
 		}),
 		density_kg_per_l: typed({
 			label: say`Density`,
@@ -48,12 +48,12 @@ export const chlorineSheet = sheet({
 			help: say`Needed for a liquid whose strength is w/w; left blank otherwise.`,
 		}),
 		fade_factor: typed({
-			label: say`Fades faster than the law by`,
+			label: say`Loses strength faster than in the laboratory, by`,
 			unit: say`times`,
 			value: number({ min: 0, max: 100 }),
 			fallback: 1.3,
 			decimals: 1,
-			help: say`Real bottles fade faster than clean solutions in a laboratory.`,
+			help: say`A real bottle loses strength faster than a clean solution in the laboratory.`,
 		}),
 		loss_points_per_year: typed({
 			label: say`Powder loses a year`,

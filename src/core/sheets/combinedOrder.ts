@@ -31,14 +31,14 @@ export const combinedOrderSheet = sheet({
 			help: say`In all units.`,
 		}),
 		on_order: computed({
-			label: say`On order`,
+			label: say`On the way`,
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
 			help: say`In all units.`,
 		}),
 		use_expected: computed({
-			label: say`Use, expected`,
+			label: say`Use, average`,
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
@@ -56,7 +56,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
-			help: say`Target less usable less on order, of the units that are short.`,
+			help: say`Target less usable less on the way, of the units that are short.`,
 		}),
 		order_packs: computed({
 			label: say`Order`,

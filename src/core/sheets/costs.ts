@@ -6,7 +6,7 @@ import { amount, words } from "./computedValues.ts";
 export const costsSheet = sheet({
 	file: "costs.csv",
 	title: say`What it costs`,
-	about: say`Use expected over the plan at the prices of the packs, and what a change of product or rule would save. Items without a price are left out and named.`,
+	about: say`Average use over the plan at the prices of the packs, and what a change of product or rule would save. Items without a price are left out and named.`,
 	columns: {
 		what: computed({
 			label: say`What`,
@@ -26,14 +26,14 @@ export const costsSheet = sheet({
 			unit: say`currency`,
 			value: amount(),
 			decimals: 3,
-			help: say`By the births expected.`,
+			help: say`By the average births.`,
 		}),
 		per_kit: computed({
 			label: say`A kit reprocessed`,
 			unit: say`currency`,
 			value: amount(),
 			decimals: 3,
-			help: say`By the kits to reprocess expected.`,
+			help: say`By the average kits to reprocess.`,
 		}),
 		saved_per_week: computed({
 			label: say`Saved a week`,

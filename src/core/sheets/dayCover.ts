@@ -5,8 +5,8 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 
 export const dayCoverSheet = sheet({
 	file: "day-cover.csv",
-	title: say`Through the day`,
-	about: say`Kits expected ready at each hour of the plan's busiest day, and how many of 1,000 needs at that hour would find none: the weak hours show.`,
+	title: say`Weak hours of the day`,
+	about: say`Kits ready on average at each hour of the plan's busiest day, and how many of 1,000 times no kit would be ready when needed at that hour: the weak hours show.`,
 	columns: {
 		kind: computed({
 			label: say`Kind`,
@@ -22,14 +22,14 @@ export const dayCoverSheet = sheet({
 			help: say`The figures hold for half past.`,
 		}),
 		ready_expected: computed({
-			label: say`Kits ready, expected`,
+			label: say`Kits ready, average`,
 			unit: say`kits`,
 			value: amount(),
 			decimals: 1,
 			help: say`Mean number ready at half past the hour.`,
 		}),
 		none_ready_per_1000: computed({
-			label: say`Needs that find none ready`,
+			label: say`Times no kit is ready when needed`,
 			unit: say`per 1,000 at that hour`,
 			value: amount(),
 			decimals: 3,

@@ -16,7 +16,7 @@ import {
 export const dayPlanSheet = sheet({
 	file: "day-plan.csv",
 	title: say`The plan, day by day`,
-	about: say`What each day is expected to bring, and what to set aside for it.`,
+	about: say`What each day brings on average, and what to prepare for.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
 		...measureColumns(kitMeasures),

@@ -6,11 +6,11 @@ import { amount, day, words } from "./computedValues.ts";
 export const forecastSheet = sheet({
 	file: "forecast.csv",
 	title: say`Births to come`,
-	about: say`What the plan expects on each day, where the figure is from, and how far a day may well be from it.`,
+	about: say`The average that the plan goes by on each day, where the figure is from, and how far a day may well be from it.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
 		births_expected: computed({
-			label: say`Births, expected`,
+			label: say`Births, average`,
 			unit: say`births`,
 			value: amount(),
 			decimals: 1,

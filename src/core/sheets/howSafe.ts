@@ -15,13 +15,13 @@ export const otherPromises = ["kits_needed", "boiled_for_rounds", "order"] as co
 export const howSafeSheet = sheet({
 	file: "how-safe.csv",
 	title: say`How safe each number is`,
-	about: say`What is set aside, how surely it is enough beside what was asked, what that costs, and what would change it. Whole things cannot be set aside in part, so many numbers are safer than asked.`,
+	about: say`What to prepare for, how surely it is enough beside what was asked, what that costs, and what would change it. Nobody can prepare part of a kit or of a round, so many numbers are safer than asked.`,
 	columns: {
 		promise: computed({
 			label: say`What`,
 			unit: "",
 			value: choice([...measures, ...otherPromises]),
-			help: say`What is set aside.`,
+			help: say`What to prepare for.`,
 		}),
 		of: computed({
 			label: say`Of`,
@@ -36,7 +36,7 @@ export const howSafeSheet = sheet({
 			help: say`Blank: for the whole plan.`,
 		}),
 		set_aside: computed({
-			label: say`Set aside`,
+			label: say`Prepare for`,
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
@@ -44,7 +44,7 @@ export const howSafeSheet = sheet({
 			help: say`Of an order: all there will be when it has come.`,
 		}),
 		expected: computed({
-			label: say`Expected`,
+			label: say`Average`,
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
@@ -62,7 +62,7 @@ export const howSafeSheet = sheet({
 			unit: of100,
 			value: amount(),
 			decimals: 1,
-			help: say`As surely as your settings ask: on so many of 100 such days, plans or orders; for kits, of 100 needs.`,
+			help: say`As surely as your settings ask: on so many of 100 such days, plans or orders; for kits, so many of 100 times one is needed.`,
 		}),
 		enough_of_100: computed({
 			label: say`Enough on`,
@@ -86,11 +86,11 @@ export const howSafeSheet = sheet({
 			help: say`How surely the next smaller amount would be enough.`,
 		}),
 		beyond: computed({
-			label: say`Beyond what is expected`,
+			label: say`Beyond the average`,
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
-			help: say`Set aside and on average not used; of an order, beyond what was to be ordered.`,
+			help: say`Prepared for and on average not used; of an order, beyond what was to be ordered.`,
 		}),
 		cost: computed({
 			label: say`That costs`,
@@ -103,7 +103,7 @@ export const howSafeSheet = sheet({
 			label: say`Far safer than asked`,
 			unit: "",
 			value: optional(yesNo()),
-			help: say`yes: it falls short at most a fifth as often as was asked, a rule of ours.`,
+			help: say`yes: it falls short at most a fifth as often as was asked, a rule of this program.`,
 		}),
 		lever: computed({
 			label: say`What would change it`,

@@ -23,7 +23,7 @@ export const keptSettingsSheet = sheet({
 			label: say`Setting or start`,
 			unit: "",
 			value: note(),
-			help: say`Key of the setting, or the time at which the round starts.`,
+			help: say`Name of the setting in the file of settings, or the time at which the round starts.`,
 		}),
 		value: typed({
 			label: say`Value or name`,

@@ -8,7 +8,7 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
 	title: say`How many kits are enough`,
-	about: say`For each number of kits, how many of 1,000 needs find none ready.`,
+	about: say`For each number of kits, how many of 1,000 times no kit is ready when needed.`,
 	columns: {
 		kits: computed({
 			label: say`Kits`,
@@ -18,7 +18,7 @@ export const kitCoverSheet = sheet({
 			help: say`Number of kits in service.`,
 		}),
 		unmet_per_1000_uses: computed({
-			label: say`Needs that find none ready`,
+			label: say`Times no kit is ready when needed`,
 			unit: say`per 1,000 uses`,
 			value: amount(),
 			decimals: 3,
@@ -34,7 +34,7 @@ export const kitCoverSheet = sheet({
 			label: say`Decided by`,
 			unit: "",
 			value: optional(choice(["risk", "beds"])),
-			help: say`At the number needed: the chance that none is ready, or the delivery beds and spare kits.`,
+			help: say`At the number needed: the times no kit is ready when needed, or the delivery beds and spare kits.`,
 		}),
 		kind: computed({
 			label: say`Kind`,

@@ -7,7 +7,7 @@ import { wholeAmount, words } from "./computedValues.ts";
 
 export const kitRegisterSheet = sheet({
 	file: "kit-register.csv",
-	title: say`How each kit stands`,
+	title: say`State of each kit`,
 	about: say`On the first day of the plan, by what was written down of its uses, rounds and checks. A kit that is incomplete or in repair is not counted until a later round and the check after it.`,
 	columns: {
 		kit: computed({ label: say`Kit`, unit: "", value: words(), help: say`The mark on the kit.` }),

@@ -6,7 +6,7 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 export const leversSheet = sheet({
 	file: "levers.csv",
 	title: say`What would help`,
-	about: say`The plan as it is beside one change at a time, the change that spares most unmet needs first.`,
+	about: say`The plan as it is beside one change at a time, first the change that spares most times without a ready kit.`,
 	columns: {
 		kind: computed({
 			label: say`Kind`,
@@ -35,7 +35,7 @@ export const leversSheet = sheet({
 			help: say`From the start of a round.`,
 		}),
 		unmet_per_1000_uses: computed({
-			label: say`Needs that find none ready`,
+			label: say`Times no kit is ready when needed`,
 			unit: say`per 1,000 uses`,
 			value: amount(),
 			decimals: 3,

@@ -9,7 +9,7 @@ import { optional } from "../values/valueKind.ts";
 export const lotsSheet = sheet({
 	file: "lots.csv",
 	title: say`Lots in the store`,
-	about: say`What is on the shelf or on its way, lot by lot.`,
+	about: say`What is on the shelf or on the way, lot by lot.`,
 	unique: ["item", "lot"],
 	columns: {
 		item: typed({ label: say`Item`, unit: "", value: name(), help: say`As listed under items.` }),
@@ -30,7 +30,7 @@ export const lotsSheet = sheet({
 			label: say`Made on`,
 			unit: "",
 			value: optional(date()),
-			help: say`From the label; liquids fade from this day on.`,
+			help: say`From the label; a liquid loses strength from this day on.`,
 		}),
 		received_on: typed({
 			label: say`Received on`,

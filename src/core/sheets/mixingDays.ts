@@ -7,7 +7,7 @@ import { preparationColumns } from "./preparationColumns.ts";
 export const mixingDaysSheet = sheet({
 	file: "mixing-days.csv",
 	title: say`Mixing, day by day`,
-	about: say`One preparation with the product in use on each day, from the lot to use first. As the lot fades, more of it is measured out.`,
+	about: say`One preparation with the product in use on each day, from the lot to use first. As the lot loses strength, more of it is measured out.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
 		lot: computed({

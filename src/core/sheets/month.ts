@@ -37,14 +37,14 @@ export const monthSheet = sheet({
 			help: say`Unit of the figures.`,
 		}),
 		planned_expected: computed({
-			label: say`Planned, expected`,
+			label: say`Planned, average`,
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
-			help: say`What the plans of the days expected, added up; blank where no plan was kept.`,
+			help: say`The averages in the plans of the days, added up; blank where no plan was kept.`,
 		}),
 		planned_set_aside: computed({
-			label: say`Planned, set aside`,
+			label: say`Planned, prepare for`,
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,

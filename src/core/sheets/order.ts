@@ -33,25 +33,25 @@ export const orderSheet = sheet({
 			help: say`In the store, in date, strong enough, and used before it goes out of date.`,
 		}),
 		on_order: computed({
-			label: say`On order`,
+			label: say`On the way`,
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
 			help: say`Lots that arrive before the next order comes in, and are used before they go out of date.`,
 		}),
 		use_expected: computed({
-			label: say`Use, expected`,
+			label: say`Use, average`,
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
-			help: say`Over lead and review days.`,
+			help: say`Over delivery days and days between orders.`,
 		}),
 		target_stock: computed({
 			label: say`Target stock`,
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
-			help: say`Lasts that long as surely as the item's service level asks, wastage included.`,
+			help: say`Lasts that long as surely as the item is to last, wastage included.`,
 		}),
 		order_packs: computed({
 			label: say`Order`,
@@ -78,7 +78,7 @@ export const orderSheet = sheet({
 			label: say`Runs out on`,
 			unit: "",
 			value: words(),
-			help: say`First day whose expected use is not covered; blank: not within the days looked at.`,
+			help: say`First day whose average use is not covered; blank: not within the days looked at.`,
 		}),
 		order_by: computed({
 			label: say`Order by`,

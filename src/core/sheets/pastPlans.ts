@@ -24,14 +24,14 @@ export const pastPlansSheet = sheet({
 			help: say`What was planned.`,
 		}),
 		expected: typed({
-			label: say`Expected`,
+			label: say`Average`,
 			unit: say`in the measure's unit`,
 			value: amount(),
 			decimals: 1,
 			help: say`Mean.`,
 		}),
 		set_aside: typed({
-			label: say`Set aside`,
+			label: say`Prepare for`,
 			unit: say`in the measure's unit`,
 			value: amount(),
 			decimals: 1,

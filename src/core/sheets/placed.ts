@@ -30,7 +30,7 @@ export const placedSheet = sheet({
 			help: say`How many were ordered; 0 where the order was given up.`,
 		}),
 		expected_on: typed({
-			label: say`Expected on`,
+			label: say`Due on`,
 			unit: "",
 			value: optional(date()),
 			help: say`Blank: the day ordered and the item's days to delivery.`,
@@ -40,7 +40,7 @@ export const placedSheet = sheet({
 			label: say`Received on`,
 			unit: "",
 			value: optional(date()),
-			help: say`Blank while it is on its way.`,
+			help: say`Blank while it is on the way.`,
 			added: true,
 		}),
 		packs_received: typed({

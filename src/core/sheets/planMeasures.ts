@@ -43,20 +43,20 @@ export const kitMeasures = {
 	births: {
 		word: say`births`,
 		unit: say`births`,
-		expected: { label: say`Births, expected`, help: say`Mean number of births.`, decimals: 1 },
-		setAside: { label: say`Births, set aside`, help: asPlanned, decimals: 0 },
-		row: { group: "births", label: say`Births expected`, large: "expected" },
+		expected: { label: say`Births, average`, help: say`Mean number of births.`, decimals: 1 },
+		setAside: { label: say`Births, prepare for`, help: asPlanned, decimals: 0 },
+		row: { group: "births", label: say`Births`, large: "expected" },
 	},
 	kits_used: {
 		word: say`kits used`,
 		unit: say`kits`,
-		expected: { label: say`Kits used, expected`, help: say`Kits used on a baby.`, decimals: 1 },
+		expected: { label: say`Kits used, average`, help: say`Kits used on a baby.`, decimals: 1 },
 	},
 	kits_expired: {
-		word: say`kits expired`,
+		word: say`kits gone out of date`,
 		unit: say`kits`,
 		expected: {
-			label: say`Kits gone out of date, expected`,
+			label: say`Kits gone out of date, average`,
 			help: say`Ready kits that were not used in time.`,
 			decimals: 1,
 		},
@@ -65,11 +65,11 @@ export const kitMeasures = {
 		word: say`kits to reprocess`,
 		unit: say`kits`,
 		expected: {
-			label: say`Kits to reprocess, expected`,
+			label: say`Kits to reprocess, average`,
 			help: say`Used and out of date together.`,
 			decimals: 1,
 		},
-		setAside: { label: say`Kits to reprocess, set aside`, help: asPlanned, decimals: 0 },
+		setAside: { label: say`Kits to reprocess, prepare for`, help: asPlanned, decimals: 0 },
 		row: { group: "kits", label: say`Kits to reprocess`, large: "setAside" },
 	},
 } as const satisfies PlanMeasures;
@@ -79,19 +79,19 @@ export const solutionMeasures = {
 		word: say`rounds`,
 		unit: say`rounds`,
 		expected: {
-			label: say`Rounds that run, expected`,
+			label: say`Rounds that run, average`,
 			help: say`Rounds with at least one kit.`,
 			decimals: 1,
 		},
-		setAside: { label: say`Rounds that run, set aside`, help: asPlanned, decimals: 0 },
+		setAside: { label: say`Rounds that run, prepare for`, help: asPlanned, decimals: 0 },
 		row: { group: "rounds", label: say`Rounds that run`, large: "setAside" },
 	},
 	solution_litres: {
 		word: say`solution`,
 		unit: "L",
-		expected: { label: say`Solution, expected`, help: say`Chlorine solution to mix.`, decimals: 1 },
+		expected: { label: say`Solution, average`, help: say`Chlorine solution to mix.`, decimals: 1 },
 		setAside: {
-			label: say`Solution, set aside`,
+			label: say`Solution, prepare for`,
 			help: say`Chlorine solution to be ready to mix.`,
 			decimals: 1,
 		},
@@ -105,7 +105,7 @@ export const supplyMeasures = {
 		unit: "",
 		stem: "chlorine_quantity",
 		setAside: {
-			label: say`Product, set aside`,
+			label: say`Product, prepare for`,
 			unit: say`mL, g or tablets`,
 			help: say`Product to have at hand, as it is measured out.`,
 			decimals: 0,
@@ -116,12 +116,12 @@ export const supplyMeasures = {
 		word: say`boiled water`,
 		unit: "L",
 		expected: {
-			label: say`Boiled water, expected`,
+			label: say`Boiled water, average`,
 			help: say`For the rinse buckets, and to boil or steam pieces in.`,
 			decimals: 1,
 		},
 		setAside: {
-			label: say`Boiled water, set aside`,
+			label: say`Boiled water, prepare for`,
 			help: say`To have cooled in time.`,
 			decimals: 1,
 		},
@@ -131,7 +131,7 @@ export const supplyMeasures = {
 		word: say`rinse buckets`,
 		unit: say`buckets`,
 		setAside: {
-			label: say`Boiled water, set aside`,
+			label: say`Boiled water, prepare for`,
 			help: say`Rinse buckets to fill.`,
 			decimals: 0,
 		},
@@ -140,20 +140,20 @@ export const supplyMeasures = {
 	vinegar_litres: {
 		word: say`vinegar`,
 		unit: "L",
-		expected: { label: say`Vinegar, expected`, help: say`For descaling baths.`, decimals: 1 },
-		setAside: { label: say`Vinegar, set aside`, help: say`To have at hand.`, decimals: 1 },
+		expected: { label: say`Vinegar, average`, help: say`For descaling baths.`, decimals: 1 },
+		setAside: { label: say`Vinegar, prepare for`, help: say`To have at hand.`, decimals: 1 },
 		row: { group: "vinegar", label: say`Vinegar`, large: "setAside" },
 	},
 	gauze_pieces: {
 		word: say`gauze`,
 		unit: say`pieces`,
 		expected: {
-			label: say`Gauze, expected`,
+			label: say`Gauze, average`,
 			help: say`All items of the group gauze.`,
 			decimals: 1,
 		},
 		setAside: {
-			label: say`Gauze, set aside`,
+			label: say`Gauze, prepare for`,
 			help: say`All items of the group gauze.`,
 			decimals: 0,
 		},

@@ -12,7 +12,7 @@ export const problemsSheet = sheet({
 			label: say`Kind`,
 			unit: "",
 			value: words(),
-			help: say`Name of the kind of problem.`,
+			help: say`Short name of the kind of problem, for programs.`,
 		}),
 		file: computed({ label: say`File`, unit: "", value: words(), help: say`Which file.` }),
 		line: computed({
@@ -36,10 +36,10 @@ export const problemsSheet = sheet({
 			help: say`The whole problem.`,
 		}),
 		weight: computed({
-			label: say`Weight`,
+			label: say`Severity`,
 			unit: "",
 			value: words(),
-			help: say`error: a number cannot be given. advice: the numbers stand.`,
+			help: say`Error: a number cannot be given. Advice: the numbers stand.`,
 			added: true,
 		}),
 	},

@@ -26,7 +26,7 @@ export const productCompareSheet = sheet({
 			unit: "L",
 			value: amount(),
 			decimals: 0,
-			help: say`Expected, the same for every product.`,
+			help: say`Average, the same for every product.`,
 		}),
 		order_every_days: computed({
 			label: say`Order every`,
@@ -40,7 +40,7 @@ export const productCompareSheet = sheet({
 			unit: say`in the measure beside it`,
 			value: amount(),
 			decimals: 0,
-			help: say`Needed over the period, as it fades.`,
+			help: say`Needed over the period, while it loses strength.`,
 		}),
 		measure: computed({
 			label: say`Measured in`,
@@ -71,11 +71,11 @@ export const productCompareSheet = sheet({
 			help: say`Of the product; blank for tablets, whose weight is not their chlorine.`,
 		}),
 		lost_g: computed({
-			label: say`Lost to fading`,
+			label: say`Lost because strength was lost`,
 			unit: say`g chlorine`,
 			value: amount(),
 			decimals: 0,
-			help: say`Available chlorine that was paid for and faded before use.`,
+			help: say`Available chlorine that was paid for and lost before use.`,
 		}),
 	},
 });

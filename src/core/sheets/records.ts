@@ -11,7 +11,7 @@ const dailyCount = () => optional(number({ min: 0, max: MOST_BIRTHS_PER_DAY, who
 
 export const recordsSheet = sheet({
 	file: "records.csv",
-	title: say`From the register`,
+	title: say`Births and kits used, day by day`,
 	about: say`What was counted, day by day. A day not recorded is missing, not zero.`,
 	optional: true,
 	unique: ["date"],

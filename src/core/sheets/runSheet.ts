@@ -8,8 +8,8 @@ import { day, wholeAmount, words } from "./computedValues.ts";
 
 export const runSheetSheet = sheet({
 	file: "run-sheet.csv",
-	title: say`Run sheet`,
-	about: say`Every round by the clock, with the kits set aside for it. A round belongs to the day it starts on.`,
+	title: say`Work sheet`,
+	about: say`Every round by the clock, with the kits it prepares for. A round belongs to the day it starts on.`,
 	columns: {
 		date: computed({
 			label: say`Date`,
@@ -37,7 +37,7 @@ export const runSheetSheet = sheet({
 			help: say`Clock time; for the soak, the earliest out.`,
 		}),
 		hands_on: computed({
-			label: say`Hands on`,
+			label: say`Somebody is busy`,
 			unit: "",
 			value: optional(yesNo()),
 			help: say`no: waiting.`,

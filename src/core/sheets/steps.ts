@@ -29,7 +29,7 @@ export const stepsSheet = sheet({
 			help: say`For one round, kit or load.`,
 		}),
 		hands_on: typed({
-			label: say`Hands on`,
+			label: say`Somebody is busy`,
 			unit: "",
 			value: yesNo(),
 			help: say`yes: someone is busy; no: waiting, such as the soak.`,

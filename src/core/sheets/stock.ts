@@ -52,7 +52,7 @@ export const stockSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
-			help: say`Not used by then, at the use expected.`,
+			help: say`Not used by then, at average use.`,
 		}),
 		remark: computed({
 			label: say`Remark`,

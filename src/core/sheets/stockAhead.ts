@@ -6,7 +6,7 @@ import { amount, day, words } from "./computedValues.ts";
 export const stockAheadSheet = sheet({
 	file: "stock-ahead.csv",
 	title: say`Stock week by week`,
-	about: say`Usable stock of each item at the end of each week ahead, at the use expected, against its reserve.`,
+	about: say`Usable stock of each item at the end of each week ahead, at average use, against its reserve.`,
 	columns: {
 		item: computed({
 			label: say`Item`,
@@ -27,7 +27,7 @@ export const stockAheadSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
-			help: say`Target stock less use expected: kept for busy weeks.`,
+			help: say`Target stock less average use: kept for busy weeks.`,
 		}),
 	},
 });

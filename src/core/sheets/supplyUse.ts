@@ -22,14 +22,14 @@ export const supplyUseSheet = sheet({
 			help: say`Unit of both figures.`,
 		}),
 		expected: computed({
-			label: say`Expected`,
+			label: say`Average`,
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
 			help: say`Mean use.`,
 		}),
 		set_aside: computed({
-			label: say`Set aside`,
+			label: say`Prepare for`,
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,

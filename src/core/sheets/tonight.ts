@@ -5,7 +5,7 @@ import { day, words } from "./computedValues.ts";
 
 export const tonightSheet = sheet({
 	file: "tonight.csv",
-	title: say`The night before`,
+	title: say`Start tonight`,
 	about: say`Every fire under the day and hour at which it is lit, often the evening before its round.`,
 	columns: {
 		date: computed({

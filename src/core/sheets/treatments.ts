@@ -30,7 +30,7 @@ export const treatmentsSheet = sheet({
 			label: say`Treated by`,
 			unit: "",
 			value: choice(methods),
-			help: say`chlorine, boiling and steam: high-level disinfection, not sterilisation. autoclave: sent away and sterilised. single_use: thrown away, a new one for each kit used.`,
+			help: say`Chlorine soak, boiling and steam: high-level disinfection, not sterilisation. Autoclave: sent away and sterilised. Single use: thrown away, a new one for each kit used.`,
 		}),
 		note: typed({
 			label: say`Note`,

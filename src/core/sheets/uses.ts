@@ -12,7 +12,7 @@ export const useKinds = ["used", "opened", "none_ready"] as const;
 export const usesSheet = sheet({
 	file: "uses.csv",
 	title: say`Kits used`,
-	about: say`Each kit that was used on a baby or opened without use, and each need that found no kit ready. No name or number of a mother or a baby belongs here.`,
+	about: say`Each kit that was used on a baby or opened without use, and each time no kit was ready when needed. No name or number of a mother or a baby belongs here.`,
 	optional: true,
 	columns: {
 		at: typed({
@@ -31,7 +31,7 @@ export const usesSheet = sheet({
 			label: say`What happened`,
 			unit: "",
 			value: choice(useKinds),
-			help: say`used: on a baby; opened: unpacked and not used; none ready: a kit was needed and there was none.`,
+			help: say`used: on a baby; opened: unpacked and not used; no kit ready: a kit was needed and there was none.`,
 		}),
 		by: typed({
 			label: say`Written by`,

@@ -7,7 +7,7 @@ import { preparationColumns } from "./preparationColumns.ts";
 export const wallTableSheet = sheet({
 	file: "wall-table.csv",
 	title: say`Mixing table for the wall`,
-	about: say`How much product for how many litres, for each lot in the store on the first day of the plan, dosed for the weakest day until the end of that month. As a lot fades the amounts grow: make a new one each month and whenever the lot changes.`,
+	about: say`How much product for how many litres, for each lot in the store on the first day of the plan, measured out for its weakest day until the end of that month. As a lot loses strength the amounts grow: make a new table each month and whenever the lot changes.`,
 	columns: {
 		product: computed({
 			label: say`Product`,
@@ -28,7 +28,7 @@ export const wallTableSheet = sheet({
 			label: say`Good until`,
 			unit: "",
 			value: words(),
-			help: say`The lot's weakest day for which it is dosed: the end of the month, or when the lot ends before.`,
+			help: say`The lot's weakest day, for which it is measured out: the end of the month, or when the lot ends before.`,
 			added: true,
 		}),
 	},

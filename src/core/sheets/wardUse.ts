@@ -26,7 +26,7 @@ export const wardUseSheet = sheet({
 			unit: say`in the measure beside it`,
 			value: amount(),
 			decimals: 0,
-			help: say`All days, as the lot fades.`,
+			help: say`All days; the lot loses strength meanwhile.`,
 		}),
 	},
 });

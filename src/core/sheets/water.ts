@@ -10,14 +10,14 @@ export const waterSheet = sheet({
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
 		litres_expected: computed({
-			label: say`Water, expected`,
+			label: say`Water, average`,
 			unit: "L",
 			value: amount(),
 			decimals: 0,
 			help: say`Mean of the day.`,
 		}),
 		litres_set_aside: computed({
-			label: say`Water, set aside`,
+			label: say`Water, prepare for`,
 			unit: "L",
 			value: amount(),
 			decimals: 0,
@@ -29,7 +29,7 @@ export const waterSheet = sheet({
 			unit: say`containers`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Of the unit's own size, to hold what is set aside.`,
+			help: say`Of the unit's own size, to hold the water to prepare for.`,
 		}),
 		taken_from: computed({
 			label: say`From`,
@@ -38,20 +38,20 @@ export const waterSheet = sheet({
 			help: say`Sources in their order, each up to what it gives.`,
 		}),
 		fuel_expected: computed({
-			label: say`Fuel, expected`,
+			label: say`Fuel, average`,
 			unit: say`in the measure beside it`,
 			value: amount(),
 			decimals: 1,
-			help: say`To boil the water of the loads expected, as this unit boils it.`,
+			help: say`To boil the water of the average loads, as this unit boils it.`,
 			added: true,
 		}),
 		fuel_set_aside: computed({
-			label: say`Fuel, set aside`,
+			label: say`Fuel, prepare for`,
 			unit: say`in the measure beside it`,
 			value: amount(),
 			decimals: 1,
 			rounds: "up",
-			help: say`To boil the water set aside.`,
+			help: say`To boil the water to prepare for.`,
 			added: true,
 		}),
 		fuel_measure: computed({

@@ -9,7 +9,7 @@ import { kitMeasures, solutionMeasures, supplyMeasures } from "./planMeasures.ts
 export const weekPlanSheet = sheet({
 	file: "week-plan.csv",
 	title: say`The plan, week by week`,
-	about: say`What each week is expected to bring, and what to set aside for the whole of it. A week's set-aside comes from the week's own distribution; adding up its days would be too much.`,
+	about: say`What each week brings on average, and what to prepare for in the whole of it. That is worked out for the week itself; adding up its days would be too much.`,
 	columns: {
 		from: computed({ label: say`From`, unit: "", value: day(), help: say`First day of the week.` }),
 		to: computed({ label: say`To`, unit: "", value: day(), help: say`Last day of the week.` }),

@@ -8,7 +8,7 @@ import { measures } from "./planMeasures.ts";
 export const weekTotalSheet = sheet({
 	file: "week-total.csv",
 	title: say`The whole period`,
-	about: say`Totals of the plan. What to set aside comes from the total's own distribution; adding up the days would be wrong.`,
+	about: say`Totals of the plan. What to prepare for in all is worked out for the total itself; adding up the days would be too much.`,
 	columns: {
 		measure_of: computed({
 			label: say`Total of`,
@@ -17,14 +17,14 @@ export const weekTotalSheet = sheet({
 			help: say`What is added up.`,
 		}),
 		expected: computed({
-			label: say`Expected`,
+			label: say`Average`,
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
 			help: say`Mean of the total.`,
 		}),
 		set_aside: computed({
-			label: say`Set aside`,
+			label: say`Prepare for`,
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,

@@ -22,13 +22,13 @@ export const orderPacks = calculation<PackInputs, number>({
 	key: "order_packs",
 	label: say`Packs to order`,
 	unit: say`packs`,
-	formula: say`(Target stock − usable − on order) ÷ pack size; none where stock is enough.`,
+	formula: say`(Target stock − usable − on the way) ÷ pack size; none where stock is enough.`,
 	source: sources.periodicReview,
 	rounding: say`Up to whole packs.`,
 	inputs: {
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
 		usable: { label: say`Usable stock`, unit: say`in the item's measure`, min: 0 },
-		onOrder: { label: say`On order`, unit: say`in the item's measure`, min: 0 },
+		onOrder: { label: say`On the way`, unit: say`in the item's measure`, min: 0 },
 		packSize: { label: say`Pack size`, unit: say`in the item's measure`, min: 1e-9 },
 	},
 	example: {

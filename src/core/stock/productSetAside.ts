@@ -22,9 +22,9 @@ const inputs = {
 /** Mean use of the product over some days; a preparation takes more of it as it fades. */
 export const productExpected = calculation<Inputs, number>({
 	key: "chlorine_expected",
-	label: say`Product, expected`,
+	label: say`Product, average`,
 	unit: say`mL, g or tablets`,
-	formula: say`Preparations expected × product for one preparation that day, added up over the days.`,
+	formula: say`Average preparations × product for one preparation that day, added up over the days.`,
 	source: sources.madeUpTo,
 	inputs,
 	example: {
@@ -39,7 +39,7 @@ export const productExpected = calculation<Inputs, number>({
 /** What to set aside of the product for some days. */
 export const productSetAside = calculation<Inputs & { readonly confidence: number }, number>({
 	key: "chlorine_set_aside",
-	label: say`Product, set aside`,
+	label: say`Product, prepare for`,
 	unit: say`mL, g or tablets`,
 	formula: say`The smallest number that is enough with at least the chance the plan asks for: preparations × product for one, added up over the days exactly.`,
 	source: commonPractice,

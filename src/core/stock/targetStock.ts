@@ -8,11 +8,11 @@ export const targetStock = calculation<{ use: number; wastagePct: number }, numb
 	key: "target_stock",
 	label: say`Target stock`,
 	unit: say`in the item's measure`,
-	formula: say`What use over lead and review days sets aside, at the item's service level, ÷ (1 − wastage).`,
+	formula: say`Use to prepare for over delivery days and days between orders, as surely as the item is to last, ÷ (1 − wastage).`,
 	source: sources.losses,
 	inputs: {
 		use: {
-			label: say`Use over lead and review days, set aside`,
+			label: say`Use over delivery days and days between orders, prepare for`,
 			unit: say`in the item's measure`,
 			min: 0,
 		},

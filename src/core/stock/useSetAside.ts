@@ -15,7 +15,7 @@ const inputs = {
 		label: say`Use by day, round, load, kit and descaling`,
 		unit: say`in the item's measure`,
 	},
-	days: { label: say`Kits in each round, expected`, unit: say`kits` },
+	days: { label: say`Kits in each round, average`, unit: say`kits` },
 	loads: { label: say`Kits in one load of each method`, unit: say`kits` },
 	descaleEvery: { label: say`Descale every so many rounds that run`, unit: say`rounds`, min: 0 },
 };
@@ -23,9 +23,9 @@ const inputs = {
 /** Mean use of an item over some days. */
 export const useExpected = calculation<UseInputs, number>({
 	key: "use_expected",
-	label: say`Use, expected`,
+	label: say`Use, average`,
 	unit: say`in the item's measure`,
-	formula: say`Use a day × days + use a round × rounds expected + use a load × loads expected + use a kit × kits expected + use a descaling × rounds expected ÷ rounds between descalings.`,
+	formula: say`Use a day × days + use a round × average rounds + use a load × average loads + use a kit × average kits + use a descaling × average rounds ÷ rounds between descalings.`,
 	source: sources.thinning,
 	inputs,
 	example: {
@@ -45,7 +45,7 @@ export const useExpected = calculation<UseInputs, number>({
 /** What to set aside of an item for some days, from the exact distribution of its use. */
 export const useSetAside = calculation<UseInputs & { readonly confidence: number }, number>({
 	key: "use_set_aside",
-	label: say`Use, set aside`,
+	label: say`Use, prepare for`,
 	unit: say`in the item's measure`,
 	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the distribution of the use: the rounds of all days are added up as they come; forecast days share the level of births, and are added up at each level it may have.`,
 	source: commonPractice,

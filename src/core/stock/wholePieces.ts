@@ -15,12 +15,12 @@ export function isCounted(measure: string): boolean {
 /** What is set aside of something counted in whole pieces. */
 export const wholePieces = calculation<{ use: number }, number>({
 	key: "whole_pieces",
-	label: say`Use, set aside`,
+	label: say`Use, prepare for`,
 	unit: say`in the item's measure`,
-	formula: say`Use set aside, in whole pieces.`,
+	formula: say`Use to prepare for, in whole pieces.`,
 	source: definition,
 	rounding: say`Up to whole pieces.`,
-	inputs: { use: { label: say`Use, set aside`, unit: say`in the item's measure`, min: 0 } },
+	inputs: { use: { label: say`Use, prepare for`, unit: say`in the item's measure`, min: 0 } },
 	example: { inputs: { use: 12.5 }, result: 13, within: 0 },
 	follows: { input: "use", turned: (amounts) => amounts },
 	compute: ({ use }) => upTo(use, 1),

@@ -58,9 +58,9 @@ const vinegarInputs = {
 /** Vinegar expected: descalings expected are rounds expected ÷ rounds between descalings. */
 export const vinegarExpected = calculation<VinegarInputs, number>({
 	key: "vinegar_litres_expected",
-	label: say`Vinegar, expected`,
+	label: say`Vinegar, average`,
 	unit: "L",
-	formula: say`Rounds expected ÷ rounds between descalings × vinegar for one. 0 between means never.`,
+	formula: say`Average rounds ÷ rounds between descalings × vinegar for one. 0 between means never.`,
 	source: sources.vinegarStrength,
 	caution: CAUTION,
 	inputs: vinegarInputs,
@@ -72,9 +72,9 @@ export const vinegarExpected = calculation<VinegarInputs, number>({
 /** Vinegar set aside: whole descalings for the rounds set aside. */
 export const vinegarSetAside = calculation<VinegarInputs, number>({
 	key: "vinegar_litres_set_aside",
-	label: say`Vinegar, set aside`,
+	label: say`Vinegar, prepare for`,
 	unit: "L",
-	formula: say`Rounds set aside ÷ rounds between descalings, rounded up to whole descalings, × vinegar for one.`,
+	formula: say`Rounds to prepare for ÷ rounds between descalings, rounded up to whole descalings, × vinegar for one.`,
 	source: sources.vinegarStrength,
 	rounding: say`Up to whole descalings.`,
 	caution: CAUTION,

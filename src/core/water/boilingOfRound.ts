@@ -60,7 +60,7 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 	source: sources.heat,
 	caution: say`Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.`,
 	inputs: {
-		loads: { label: say`Loads of the round, set aside`, unit: say`loads`, min: 0 },
+		loads: { label: say`Loads of the round, prepare for`, unit: say`loads`, min: 0 },
 		bucketsPerLoad: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },
 		bucketLitres: { label: say`Boiled water in a bucket`, unit: "L", min: 0 },
 		solutionLitres: { label: say`Boiled water for the solution`, unit: "L", min: 0 },

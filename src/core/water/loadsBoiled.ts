@@ -31,7 +31,7 @@ interface Prepared {
 }
 
 const inputs = {
-	days: { label: say`Kits in each round, expected`, unit: say`kits` },
+	days: { label: say`Kits in each round, average`, unit: say`kits` },
 	confidence: confidenceInput,
 	kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	kitsInLoad: { label: say`Kits in one soak`, unit: say`kits`, min: 1 },

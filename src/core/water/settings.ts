@@ -114,7 +114,7 @@ export const waterSettings = {
 		unit: "",
 		value: choice(boilPolicies),
 		fallback: "every_round",
-		help: say`every_round: for each round, whether or not it runs. standing: for the next round, made again when it was used or is too old. after_use: once a used kit waits; that kit then waits for its water. Where kits are reprocessed after each use, water stands ready unless after_use is chosen.`,
+		help: say`For every round: whether or not it runs. To stand ready: for the next round, made again when it was used or is too old. Once a kit waits: that kit then waits for its water. Where kits are reprocessed after each use, water stands ready unless “once a kit waits” is chosen.`,
 		source: commonPractice,
 		added: true,
 	}),

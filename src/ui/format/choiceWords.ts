@@ -56,7 +56,7 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	in_place_of_round: say`in place of a round`,
 	used: say`used`,
 	opened: say`opened`,
-	none_ready: say`none ready`,
+	none_ready: say`no kit ready`,
 	"not finished": say`not finished`,
 	"not used": say`left out`,
 	"cannot be read": say`cannot be read`,

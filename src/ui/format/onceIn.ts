@@ -9,12 +9,13 @@ const ALL_NEEDS = 1000 / 995;
 
 /** What the unmet share means for one need, as a clause: "about one need in 1,400 finds none ready". Two digits say enough. */
 export function oneNeedIn(unmetPer1000: number): string {
-	if (unmetPer1000 <= 0) return say`no need is expected to find none ready`;
+	if (unmetPer1000 <= 0) return say`a kit is ready whenever one is needed`;
 	const needs = 1000 / unmetPer1000;
-	if (needs > RAREST_NEEDS) return say`fewer than one need in a million finds none ready`;
-	if (needs < ALL_NEEDS) return say`every need finds none ready`;
-	if (needs < 2) return say`about ${twoDigits(unmetPer1000 / 10)} of 100 needs find none ready`;
-	return say`about one need in ${twoDigits(needs)} finds none ready`;
+	if (needs > RAREST_NEEDS) return say`less than one time in a million no kit is ready when needed`;
+	if (needs < ALL_NEEDS) return say`no kit is ever ready when needed`;
+	if (needs < 2)
+		return say`about ${twoDigits(unmetPer1000 / 10)} of 100 times no kit is ready when needed`;
+	return say`about one time in ${twoDigits(needs)} no kit is ready when needed`;
 }
 
 /**

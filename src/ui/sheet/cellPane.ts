@@ -37,7 +37,7 @@ export function cellPane(
 				{ class: "hint" },
 				onTypedSheet
 					? say`Select a cell to see what it is for and what it may hold.`
-					: say`Select a cell to see why it is what it is.`,
+					: say`Select a cell to see how its number comes about.`,
 			),
 		);
 }

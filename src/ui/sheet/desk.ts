@@ -193,5 +193,5 @@ export class Desk {
 
 function nothingWords(state: State): string {
 	const first = state.plan.problems.find((problem) => problem.weight === "error");
-	return first ? say`Nothing to show yet. It waits for: ${first.message}` : say`No rows here.`;
+	return first ? say`Nothing to show yet. It needs: ${first.message}` : say`No rows here.`;
 }

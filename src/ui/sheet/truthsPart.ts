@@ -18,7 +18,7 @@ const words: Readonly<Record<TruthKind, string>> = {
 	soak: say`the soak may be too short or too weak`,
 	lot: say`the chlorine lot is too small, of unknown age, or none can be used`,
 	step: say`a step is lacking`,
-	hands: say`there are too few hands`,
+	hands: say`there are too few people`,
 	kits: say`there are too few kits`,
 	short: say`stock runs out before an order can arrive`,
 	late: say`an order is late`,

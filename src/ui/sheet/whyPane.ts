@@ -43,7 +43,7 @@ function explanation(
 			el("h3", {}, said.label),
 			el("p", { class: "why-value" }, said.value || say`blank`, " ", unitOf(said.unit)),
 			...said.problems.map((p) =>
-				el("p", { class: "reason" }, say`Waits for:`, " ", placeLink(p.message, p, goTo)),
+				el("p", { class: "reason" }, say`Needs:`, " ", placeLink(p.message, p, goTo)),
 			),
 			said.origin &&
 				el("p", {}, capital(said.origin), ". ", place && placeLink(say`Go there`, place, goTo)),

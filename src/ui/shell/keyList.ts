@@ -48,7 +48,7 @@ export const keyList: readonly KeyGroup[] = [
 			},
 			{
 				keys: ["Alt+Enter"],
-				does: say`About this cell: why it is what it is, and what it may hold; on a computed cell Enter alone. Escape goes back`,
+				does: say`About this cell: how its number comes about, and what it may hold; on a computed cell Enter alone. Escape goes back`,
 			},
 			{ keys: ["Delete"], does: say`Empty the selected cells` },
 			{
@@ -69,7 +69,7 @@ export const keyList: readonly KeyGroup[] = [
 		keys: [
 			{ keys: ["Enter"], does: say`Keep the text and go down` },
 			{ keys: ["Tab"], does: say`Keep the text and go right` },
-			{ keys: ["Escape"], does: say`Give the new text up` },
+			{ keys: ["Escape"], does: say`Leave the old text` },
 			{ keys: ["↑", "↓"], does: say`In a closed list, the word before or after` },
 		],
 	},

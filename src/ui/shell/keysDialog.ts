@@ -14,8 +14,8 @@ export class KeysDialog {
 		this.#single.addEventListener("change", () => keep(!this.#single.checked));
 		this.#dialog = el(
 			"dialog",
-			{ class: "keys", "aria-label": say`Keys` },
-			el("h2", {}, say`Keys`),
+			{ class: "keys", "aria-label": say`Keyboard shortcuts` },
+			el("h2", {}, say`Keyboard shortcuts`),
 			...keyList.flatMap(({ where, keys }): Child[] => [
 				el("h3", {}, where),
 				el(

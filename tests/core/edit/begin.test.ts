@@ -48,9 +48,9 @@ test("every entry stands in its ordinary sheet", () => {
 		["liquid", "3.5", "pct_w_v"],
 	]);
 	const item = tables["items.csv"]?.rows.at(-1);
-	expect([item?.[0], item?.[2], item?.[3]]).toEqual(["Chlorine liquid", "mL", "1000"]);
+	expect([item?.[0], item?.[2], item?.[3]]).toEqual(["Liquid bleach", "mL", "1000"]);
 	const [lot] = tables["lots.csv"]?.rows ?? [];
-	expect([lot?.[0], lot?.[2]]).toEqual(["Chlorine liquid", "5000"]);
+	expect([lot?.[0], lot?.[2]]).toEqual(["Liquid bleach", "5000"]);
 });
 
 test("what stands in the sheets is read back as it was entered", () => {

@@ -25,7 +25,7 @@ describe("a cell as a figure says whether somebody typed it", () => {
 		["a column that is not there is the default", older[0], 2, "default"],
 	])("%s", (_what, row, line, kind) => {
 		expect(row && cellFigure(chlorineSheet, row, "fade_factor")).toEqual({
-			label: "Fades faster than the law by",
+			label: "Loses strength faster than in the laboratory, by",
 			unit: "times",
 			outcome: { ok: true, value: 1.3 },
 			origin: { kind, place: { file: "chlorine.csv", line, column: "fade_factor" } },

@@ -74,7 +74,7 @@ describe("the rows", () => {
 			column: "births",
 			received: "two",
 			allowed: "a number from 0 to 500, or blank",
-			message: 'Births expected: "two" was found; allowed is a number from 0 to 500, or blank.',
+			message: 'Births: "two" was found; allowed is a number from 0 to 500, or blank.',
 		});
 	});
 

@@ -32,7 +32,7 @@ describe("a round longer than the gap to the next", () => {
 				received: "210 minutes",
 				allowed: "at most 90 minutes",
 				message:
-					"early at 07:00 needs 210 minutes with the kits set aside for it, and has 90 until the next round begins.",
+					"early at 07:00 needs 210 minutes with the kits it prepares for, and has 90 until the next round begins.",
 			},
 		]);
 		expect(plan(unitWith({}, tight)).made).toBe(false);

@@ -38,7 +38,7 @@ describe("searching the workbook", () => {
 
 	test("computed cells by the first cell of their row", async () => {
 		const answer = await found(demo(), "light the stove");
-		expect(listed(answer).join()).toMatch(/The night before, \w+ \d+ \w+, What: Light the stove/);
+		expect(listed(answer).join()).toMatch(/Start tonight, \w+ \d+ \w+, What: Light the stove/);
 		expect(listed(await found(demo(), "2027-03-01"))).toContain(
 			"The plan, day by day, Date: Mon 1 Mar",
 		);
@@ -52,7 +52,7 @@ describe("searching the workbook", () => {
 		store.edit(withTexts(store.state.workbook, "lots.csv", own));
 		expect(listed(await found(store, "etagere"))).toContain("Lots in the store, column: Étagère");
 		expect(listed(await found(store, "lots in the store"))).toContain(
-			"Lots in the store, sheet: What is on the shelf or on its way, lot by lot.",
+			"Lots in the store, sheet: What is on the shelf or on the way, lot by lot.",
 		);
 	});
 

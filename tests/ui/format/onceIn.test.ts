@@ -4,15 +4,15 @@ import { inYear, onceIn, oneNeedIn } from "../../../src/ui/format/onceIn.ts";
 const plain = (words: string) => words.replaceAll("\u202f", " ");
 
 test.each([
-	[0, "no need is expected to find none ready"],
-	[0.0002, "fewer than one need in a million finds none ready"],
-	[0.001, "about one need in 1 000 000 finds none ready"],
-	[0.714, "about one need in 1 400 finds none ready"],
-	[148.48, "about one need in 6.7 finds none ready"],
-	[620, "about 62 of 100 needs find none ready"],
-	[994, "about 99 of 100 needs find none ready"],
-	[995.1, "every need finds none ready"],
-	[1000, "every need finds none ready"],
+	[0, "a kit is ready whenever one is needed"],
+	[0.0002, "less than one time in a million no kit is ready when needed"],
+	[0.001, "about one time in 1 000 000 no kit is ready when needed"],
+	[0.714, "about one time in 1 400 no kit is ready when needed"],
+	[148.48, "about one time in 6.7 no kit is ready when needed"],
+	[620, "about 62 of 100 times no kit is ready when needed"],
+	[994, "about 99 of 100 times no kit is ready when needed"],
+	[995.1, "no kit is ever ready when needed"],
+	[1000, "no kit is ever ready when needed"],
 ])("%f unmet of 1,000 reads: %s", (unmet, words) => {
 	expect(plain(oneNeedIn(unmet))).toBe(words);
 });

@@ -46,7 +46,7 @@ describe("why", () => {
 			{ label: "Length", unit: "m", value: "1\u202f200", place },
 			{ label: "Width", unit: "m", value: "2.5", origin: "default; Settings of the unit" },
 		]);
-		expect(said.ingredients[0]?.origin).toBe("typed in: Births expected, day by day, line 4");
+		expect(said.ingredients[0]?.origin).toBe("typed in: Your own figures of births, line 4");
 	});
 
 	test("says of what is set aside how often it is enough, beside what was asked, and of what follows from it", () => {

@@ -9,7 +9,7 @@ export type Form = "liquid" | "powder" | "tablet";
 
 /** What a product is called until the unit names it, and how it is counted in the store. */
 export const byForm: Readonly<Record<Form, { readonly name: string; readonly measure: string }>> = {
-	liquid: { name: say`Chlorine liquid`, measure: "mL" },
+	liquid: { name: say`Liquid bleach`, measure: "mL" },
 	powder: { name: say`Chlorine powder`, measure: "g" },
 	tablet: { name: say`Chlorine tablets`, measure: "tablet" },
 };

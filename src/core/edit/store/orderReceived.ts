@@ -89,7 +89,7 @@ export function orderReceived(workbook: Workbook, delivery: Delivery): Received 
 	return { ok: true, workbook: next, done: inBooks.done, quantity };
 }
 
-const GONE = say`This order is no longer on its way: it came, or it was given up.`;
+const GONE = say`This order is no longer on the way: it came, or it was given up.`;
 
 function refused(wrong: WrongField): Received {
 	return { ok: false, wrong: [wrong] };

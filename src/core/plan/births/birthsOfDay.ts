@@ -21,7 +21,7 @@ export interface BirthsOfDay {
 
 const ahead = calculation<{ forecast: Forecast; date: IsoDate }, LevelOfDay>({
 	key: "births_ahead",
-	label: say`Births expected, forecast`,
+	label: say`Births by the forecast, average`,
 	unit: say`births`,
 	formula: say`Level of the register × factor of the weekday. The level stays; it is known less the further ahead, up to 28 days: from then on not less still.`,
 	source: sources.discounted,
@@ -54,7 +54,7 @@ const ahead = calculation<{ forecast: Forecast; date: IsoDate }, LevelOfDay>({
 const meanAhead = partOf<LevelOfDay, "mean">(
 	ahead,
 	"mean",
-	say`Births expected, forecast`,
+	say`Births by the forecast, average`,
 	say`births`,
 );
 

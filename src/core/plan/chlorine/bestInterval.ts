@@ -23,11 +23,11 @@ export const bestInterval = calculation<Inputs, Interval>({
 	key: "best_interval",
 	label: say`Order interval that costs least`,
 	unit: say`days`,
-	formula: say`Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day. An interval in which the product fades below the strength wanted is left out.`,
+	formula: say`Ordered fresh every ${INTERVALS.join(", ")} days: each day takes litres × strength wanted ÷ that day's strength; whole packs; the interval whose packs cost least a day. An interval in which the product falls below the strength wanted is left out.`,
 	source: sources.fading,
 	rounding: say`Up to whole packs at each order.`,
 	inputs: {
-		litresPerDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
+		litresPerDay: { label: say`Solution a day, average`, unit: say`L/day`, min: 0 },
 		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
 		strengths: {
 			label: say`Strength after each day in the store`,

@@ -65,7 +65,13 @@ const quantity = overPeriod(
 );
 const packs = overPeriod("packs", say`Packs`, say`packs`, (i) => i.packs, 2);
 const cost = overPeriod("cost", say`Cost`, say`currency`, (i) => i.cost ?? 0, 12);
-const lost = overPeriod("lost_g", say`Lost to fading`, say`g chlorine`, (i) => i.lostGrams, 3);
+const lost = overPeriod(
+	"lost_g",
+	say`Lost because strength was lost`,
+	say`g chlorine`,
+	(i) => i.lostGrams,
+	3,
+);
 const weight = (kgPerUnit: number) =>
 	overPeriod("weight_kg", say`To carry`, "kg", (i) => i.quantity * kgPerUnit, 700 * kgPerUnit);
 
@@ -76,7 +82,7 @@ const litresOver = calculation<{ perDay: number; days: number }, number>({
 	formula: say`Solution a day × days of the period.`,
 	source: sources.madeUpTo,
 	inputs: {
-		perDay: { label: say`Solution a day, expected`, unit: say`L/day`, min: 0 },
+		perDay: { label: say`Solution a day, average`, unit: say`L/day`, min: 0 },
 		days: { label: say`Days of the period`, unit: say`days`, min: 1 },
 	},
 	example: { inputs: { perDay: 5.5, days: DAYS_PER_WEEK }, result: 38.5, within: 1e-9 },
@@ -85,12 +91,12 @@ const litresOver = calculation<{ perDay: number; days: number }, number>({
 
 const perDay = calculation<{ litres: number; planDays: number }, number>({
 	key: "litres_per_day",
-	label: say`Solution a day, expected`,
+	label: say`Solution a day, average`,
 	unit: say`L/day`,
-	formula: say`Solution expected over the plan ÷ its days.`,
+	formula: say`Average solution over the plan ÷ its days.`,
 	source: sources.madeUpTo,
 	inputs: {
-		litres: { label: say`Solution, expected`, unit: "L", min: 0 },
+		litres: { label: say`Solution, average`, unit: "L", min: 0 },
 		planDays: { label: say`Days in the plan`, unit: say`days`, min: 1 },
 	},
 	example: { inputs: { litres: 38.5, planDays: 7 }, result: 5.5, within: 1e-9 },

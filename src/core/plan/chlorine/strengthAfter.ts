@@ -30,7 +30,7 @@ const staysStrong = calculation<{ strength: Fresh; targetPct: number }, number |
 	key: "stays_strong_days",
 	label: say`A fresh delivery stays strong enough for`,
 	unit: say`days`,
-	formula: say`Last day on which the product, made today and fading in the store, still makes the strength wanted; blank where no end is in sight.`,
+	formula: say`Last day on which the product, made today and losing strength in the store, still makes the strength wanted; blank where no end is in sight.`,
 	source: sources.fading,
 	inputs: {
 		strength: measureOut.inputs.strength,

@@ -66,8 +66,8 @@ const faded = (form: "liquid" | "powder") =>
 		unit: form === "liquid" ? "g/L" : "g/g",
 		formula:
 			form === "liquid"
-				? say`The liquid as it has faded.`
-				: say`The powder as it has lost strength.`,
+				? say`The strength that the liquid has left.`
+				: say`The strength that the powder has left.`,
 		source: form === "liquid" ? sources.fading : sources.powderLoss,
 		inputs: { grams: { label: say`Strength today`, unit: form === "liquid" ? "g/L" : "g/g" } },
 		example: {

@@ -29,9 +29,9 @@ const each = calculation<EachInputs, AfterEachUse>({
 	formula: say`A kit waits until one of the people is free, who then works on it from beginning to end. One person: an M/D/1 queue, several: M/D/c, with the hours of the day.`,
 	source: sources.crommelin,
 	inputs: {
-		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
+		usesPerDay: { label: say`Kits used, average`, unit: say`kits/day` },
 		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
-		hands: { label: say`Hands for a kit after each use`, unit: "" },
+		hands: { label: say`Work on a kit after each use`, unit: "" },
 		readyLifeDays: { label: say`Days a disinfected kit stays ready`, unit: say`days`, min: 0.01 },
 	},
 	example: {
@@ -47,7 +47,7 @@ const each = calculation<EachInputs, AfterEachUse>({
 		return refuse({
 			code: "too-few-hands",
 			received: say`${hands.people} in a round`,
-			allowed: say`fewer uses than hands can do`,
+			allowed: say`fewer uses than people can do`,
 			message: say`More kits are used than those who reprocess them can do, even if they did nothing else day and night; the kits that wait become more and more.`,
 			place: { file: "unit.csv", line: null, column: "workers_per_round" },
 		});

@@ -40,7 +40,7 @@ export const backFromAway = calculation<Inputs, SentAway>({
 			min: 0,
 		},
 		awayHours: awayInput,
-		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
+		usesPerDay: { label: say`Kits used, average`, unit: say`kits/day` },
 		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
 		readyLifeDays: { label: say`Days a kit stays ready`, unit: say`days`, min: 0.01 },
 	},
@@ -59,11 +59,11 @@ export const backFromAway = calculation<Inputs, SentAway>({
 /** After each use: the hands, and how long a kit that they send away is gone besides. */
 export const handsSendingAway = calculation<{ hands: Hands; awayHours: number }, Hands>({
 	key: "hands_sending_away",
-	label: say`Hands for a kit after each use`,
+	label: say`Work on a kit after each use`,
 	unit: "",
 	formula: say`The same work; from its beginning to the kit's return pass the hours of the autoclave, where they are more.`,
 	source: commonPractice,
-	inputs: { hands: { label: say`Hands for a kit after each use`, unit: "" }, awayHours: awayInput },
+	inputs: { hands: { label: say`Work on a kit after each use`, unit: "" }, awayHours: awayInput },
 	example: {
 		inputs: { hands: { people: 1, workMinutes: 60, aloneMinutes: 20 }, awayHours: 24 },
 		result: { people: 1, workMinutes: 60, aloneMinutes: 1380 },

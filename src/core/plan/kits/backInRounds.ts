@@ -41,7 +41,7 @@ const each = calculation<RoundsInputs, InRounds>({
 			unit: "min",
 			min: 0,
 		},
-		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
+		usesPerDay: { label: say`Kits used, average`, unit: say`kits/day` },
 		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
 		life: { label: say`How long a ready kit may be used`, unit: "" },
 		waterMinutes: {

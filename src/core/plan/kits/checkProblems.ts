@@ -28,8 +28,8 @@ function unknownKit(row: GoodRow<ChecksRow>): Problem {
 	return problem(at(row, "kit"), {
 		code: "unknown-kit",
 		received: row.value.kit,
-		allowed: say`a kit of the register`,
-		message: say`There is no kit "${row.value.kit}" in the register; its check is kept and not used.`,
+		allowed: say`a kit in the list of kits`,
+		message: say`There is no kit "${row.value.kit}" in the list of kits; its check is kept and not used.`,
 	});
 }
 

@@ -79,7 +79,7 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 	const turnaround = turnaroundWith(unit, kits, days);
 	const kinds = unit.kinds.map((kind, k) => {
 		const usesPerDay = byDate(
-			say`Kits used, expected`,
+			say`Kits used, average`,
 			say`kits`,
 			days,
 			(day) => (day.kinds[k] as KindOfDay).uses,

@@ -23,12 +23,12 @@ const moment = calculation<Inputs, ReadyAt>({
 	key: "moment",
 	label: say`Kits at half past the hour`,
 	unit: say`kits`,
-	formula: say`As for kit cover: out of reach are the kits of a round under way, those used since it began, and those gone out of date (after each use: those that wait for hands or are worked on). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.`,
+	formula: say`As for “How many kits are enough”: out of reach are the kits of a round under way, those used since it began, and those gone out of date (after each use: those that wait for somebody or are worked on). Ready are the kits in service less those; none is ready with the chance that at least as many are out of reach. The day with most births counts.`,
 	source: sources.palm,
 	inputs: {
 		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		reprocessing: { label: say`When used kits come back`, unit: "" },
-		births: { label: say`Births expected`, unit: say`births` },
+		births: { label: say`Births`, unit: say`births` },
 		hour: { label: say`Hour`, unit: "h", min: 0, max: 23 },
 	},
 	example: {
@@ -49,11 +49,11 @@ const moment = calculation<Inputs, ReadyAt>({
 	},
 });
 
-const ready = partOf<ReadyAt, "ready">(moment, "ready", say`Kits ready, expected`, say`kits`);
+const ready = partOf<ReadyAt, "ready">(moment, "ready", say`Kits ready, average`, say`kits`);
 const none = partOf<ReadyAt, "nonePer1000">(
 	moment,
 	"nonePer1000",
-	say`Needs that find none ready`,
+	say`Times no kit is ready when needed`,
 	say`per 1,000 at that hour`,
 );
 const HOURS = 24;
@@ -64,7 +64,7 @@ export function dayCoverTable(
 	days: readonly DayFigures[],
 ): ComputedTable<typeof dayCoverSheet> {
 	return onDemand(dayCoverSheet, () => {
-		const births = byDate(say`Births expected`, say`births`, days, (day) => day.births);
+		const births = byDate(say`Births`, say`births`, days, (day) => day.births);
 		return cover.kinds.flatMap((kind) => hoursOf(kind, births));
 	});
 }

@@ -30,7 +30,7 @@ function renewedTooLate({ read, afterEachUse }: UnitFigures): Problem[] {
 				code: "renewed-when-expired",
 				received: how,
 				allowed: "in_time",
-				message: say`Kits that nobody used are renewed only once they are out of date, and are missing until a round has ended; several can be missing at once. With in_time they join the last round that brings them back in time. Your protocol decides.`,
+				message: say`Kits that nobody used are renewed only once they are out of date, and are missing until a round has ended; several can be missing at once. Renewed “in time”, they join the last round that brings them back in time. Your protocol decides.`,
 			},
 		),
 	];

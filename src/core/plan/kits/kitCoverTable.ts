@@ -13,9 +13,9 @@ const CURVE_BEYOND = 3;
 
 const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_per_1000_uses",
-	label: say`Needs that find none ready`,
+	label: say`Times no kit is ready when needed`,
 	unit: say`per 1,000 uses`,
-	formula: say`Over the rounds: mean uses beyond the kits from one round's start until the next one's kits are ready, less those until its own kits are ready; divided by all uses, × 1,000. A need that finds none still takes a kit of the next round. After each use: the chance that all kits are in reprocessing.`,
+	formula: say`Over the rounds: mean uses beyond the kits from one round's start until the next one's kits are ready, less those until its own kits are ready; divided by all uses, × 1,000. Where no kit was ready, a kit of the next round is still used. After each use: the chance that all kits are in reprocessing.`,
 	source: sources.palm,
 	inputs: {
 		kits: { label: say`Kits`, unit: say`kits`, min: 1 },

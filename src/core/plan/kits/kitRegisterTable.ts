@@ -16,7 +16,7 @@ const state = calculation<{ kit: KitReadiness }, string>({
 	formula: say`By the latest of what is written down: used, opened or its days over, to reprocess; a round done, to reprocess until the check after that round has passed, then ready from the day the round ended; a check that fails, incomplete, in repair or (not clean alone) to reprocess, until a later round and its check. A check never makes its days longer.`,
 	source: commonPractice,
 	caution: say`When in doubt do not use. Test every kit again before each birth.`,
-	inputs: { kit: { label: say`Register and checks of the kit`, unit: "" } },
+	inputs: { kit: { label: say`Uses, rounds and checks of the kit`, unit: "" } },
 	example: {
 		inputs: {
 			kit: {
@@ -60,11 +60,16 @@ export function kitRegisterTable({
 function rowOf(kit: KitReadiness, place: number): ComputedRow<typeof kitRegisterSheet> {
 	const { line, value } = kit.kit;
 	const last = kit.lastCheck;
-	const known: Figure<KitReadiness> = typedFigure(say`Register and checks of the kit`, "", kit, {
-		file: last ? checksSheet.file : kitsSheet.file,
-		line: last?.line ?? line,
-		column: "",
-	});
+	const known: Figure<KitReadiness> = typedFigure(
+		say`Uses, rounds and checks of the kit`,
+		"",
+		kit,
+		{
+			file: last ? checksSheet.file : kitsSheet.file,
+			line: last?.line ?? line,
+			column: "",
+		},
+	);
 	return {
 		kit: nameFigure(say`Kit`, value.kit),
 		kind: nameFigure(say`Kind`, value.kind),

@@ -29,9 +29,9 @@ const kitsThen = calculation<{ kits: number; more: number }, number>({
 
 const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_then",
-	label: say`Needs that find none ready`,
+	label: say`Times no kit is ready when needed`,
 	unit: say`per 1,000 uses`,
-	formula: say`As for kit cover, with the kits in service.`,
+	formula: say`As for “How many kits are enough”, with the kits in service.`,
 	source: sources.palm,
 	inputs: {
 		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
@@ -53,11 +53,14 @@ const avoided = calculation<{ now: number; changed: number }, number>({
 	key: "avoided",
 	label: say`Avoided`,
 	unit: say`per 1,000 uses`,
-	formula: say`Unmet needs now less unmet needs with the change.`,
+	formula: say`Times no kit is ready when needed now, less those with the change.`,
 	source: definition,
 	inputs: {
-		now: { label: say`Needs that find none ready, now`, unit: say`per 1,000 uses` },
-		changed: { label: say`Needs that find none ready, with the change`, unit: say`per 1,000 uses` },
+		now: { label: say`Times no kit is ready when needed, now`, unit: say`per 1,000 uses` },
+		changed: {
+			label: say`Times no kit is ready when needed, with the change`,
+			unit: say`per 1,000 uses`,
+		},
 	},
 	example: { inputs: { now: 1.2, changed: 0.4 }, result: 0.8, within: 1e-12 },
 	compute: ({ now, changed }) => now - changed,

@@ -108,8 +108,8 @@ function unknownKit(place: Parameters<typeof problem>[0], mark: string): Problem
 	return problem(place, {
 		code: "unknown-kit",
 		received: mark,
-		allowed: say`a kit of the register`,
-		message: say`There is no kit "${mark}" in the register; the line is kept and does not count for it.`,
+		allowed: say`a kit in the list of kits`,
+		message: say`There is no kit "${mark}" in the list of kits; the line is kept and does not count for it.`,
 	});
 }
 

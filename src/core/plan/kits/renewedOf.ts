@@ -34,7 +34,7 @@ const minutesCountedOn = calculation<Inputs, number>({
 	inputs: {
 		starts: { label: say`Rounds start at`, unit: say`minutes after midnight` },
 		length: { label: say`What makes a round long`, unit: "min" },
-		usesPerDay: { label: say`Kits used, expected`, unit: say`kits/day` },
+		usesPerDay: { label: say`Kits used, average`, unit: say`kits/day` },
 		hourShares: { label: say`Births through the day`, unit: say`share of each hour` },
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	},

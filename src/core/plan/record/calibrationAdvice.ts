@@ -21,8 +21,8 @@ export function calibrationAdvice(read: ReadWorkbook): Problem[] {
 				allowed: say`${percent} of 100 days`,
 				message:
 					verdict === "too_little"
-						? say`On ${enough} of ${days} past days the births set aside were enough (${low} to ${high} of 100), and the plan asks for ${percent} of 100: the plans were too small. See whether births have risen or the register has gaps, and plan with a higher confidence until then.`
-						: say`On ${enough} of ${days} past days the births set aside were enough, and one less would have done more often than the ${percent} of 100 days that the plan asks for: the plans were larger than they need be. See whether births have fallen or are typed too high.`,
+						? say`On ${enough} of ${days} past days the births prepared for were enough (${low} to ${high} of 100), and the plan asks for ${percent} of 100: the plans were too small. See whether births have risen or days are missing from the records, and until then ask for more of 100 under “How sure the plan should be”.`
+						: say`On ${enough} of ${days} past days the births prepared for were enough, and one less would have been enough more often than the ${percent} of 100 days that the plan asks for: the plans were larger than they need be. See whether births have fallen or are typed too high.`,
 			},
 		),
 	];

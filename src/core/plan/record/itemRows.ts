@@ -41,8 +41,8 @@ export function itemRows(
 		return {
 			measure: cellFigure(itemsSheet, item, "item"),
 			unit: cellFigure(itemsSheet, item, "measure"),
-			planned_expected: nameFigure(say`Planned, expected`, null),
-			planned_set_aside: nameFigure(say`Planned, set aside`, null),
+			planned_expected: nameFigure(say`Planned, average`, null),
+			planned_set_aside: nameFigure(say`Planned, prepare for`, null),
 			done: done ?? nameFigure(say`Done`, null),
 			note: nameFigure(say`Note`, withOthers(note, sum("receipt"), sum("loss"))),
 		};

@@ -31,7 +31,7 @@ export function measuresDone(
 			({ line, value }): DayPart => ({
 				day: value.at.date,
 				name: String(line),
-				figure: one(say`A need that found no kit ready`, usesSheet, line),
+				figure: one(say`A time no kit was ready when needed`, usesSheet, line),
 			}),
 		);
 	const kindOf = new Map(kits.rows.map(({ value }) => [value.kit, value.kind]));
@@ -54,8 +54,8 @@ export function measuresDone(
 		),
 		kits_used: recorded(say`Kits used`, say`kits`, days, [...used.values()].flat(), used.keys()),
 		needs_none_ready: recorded(
-			say`Needs that found no kit ready`,
-			say`needs`,
+			say`Times no kit was ready when needed`,
+			say`times`,
 			days,
 			needs,
 			usesDays(read),

@@ -54,8 +54,8 @@ function measureRow(
 	return {
 		measure: nameFigure(say`Of`, measure),
 		unit: nameFigure(say`Unit`, unit),
-		planned_expected: expected ?? blank(say`Planned, expected`),
-		planned_set_aside: setAside ?? blank(say`Planned, set aside`),
+		planned_expected: expected ?? blank(say`Planned, average`),
+		planned_set_aside: setAside ?? blank(say`Planned, prepare for`),
 		done: done ?? blank(say`Done`),
 		note: nameFigure(say`Note`, note),
 	};
@@ -72,7 +72,7 @@ function planned(read: ReadWorkbook, days: readonly IsoDate[], measure: MonthMea
 		case "needs_none_ready": {
 			const { expected } = kept(read, days, "kits_used");
 			const accepted = expected && derive(needsAccepted, { count: expected, each: perUse(read) });
-			return { unit: say`needs`, expected: accepted, setAside: undefined };
+			return { unit: say`times`, expected: accepted, setAside: undefined };
 		}
 		case "kits_failed":
 			return { unit: say`kits`, expected: undefined, setAside: undefined };
@@ -95,17 +95,17 @@ function planned(read: ReadWorkbook, days: readonly IsoDate[], measure: MonthMea
 
 const needsAccepted = countTimes(
 	"needs_accepted",
-	say`Needs that find none ready, accepted`,
-	say`needs`,
-	{ label: say`Kits used, expected`, unit: say`kits` },
-	{ label: say`Accepted for each use`, unit: say`needs/use` },
+	say`Times no kit is ready when needed, accepted`,
+	say`times`,
+	{ label: say`Kits used, average`, unit: say`kits` },
+	{ label: say`Accepted for each use`, unit: say`times/use` },
 );
 
 const descalingsPlanned = countTimes(
 	"descalings_planned",
-	say`Descalings, expected`,
+	say`Descalings, average`,
 	say`descalings`,
-	{ label: say`Rounds that run, expected`, unit: say`rounds` },
+	{ label: say`Rounds that run, average`, unit: say`rounds` },
 	{ label: say`Descalings for each round`, unit: say`descalings/round` },
 );
 
@@ -116,7 +116,7 @@ function perUse({ settings }: ReadWorkbook): Figure {
 	return {
 		...settings.unmet_per_1000_uses,
 		label: say`Accepted for each use`,
-		unit: say`needs/use`,
+		unit: say`times/use`,
 		outcome: outcome.ok ? { ok: true, value: outcome.value / PER_THOUSAND } : outcome,
 	};
 }

@@ -44,11 +44,11 @@ const roundByTheClock = calculation<Inputs, readonly TimedStep[]>({
 	key: "steps_of_round",
 	label: say`Steps of the round by the clock`,
 	unit: "",
-	formula: say`One step after the other from the start of the round, for the kits set aside for it: at least one, at most the kits in service. Steps counted by load come once a load. Chlorine is opened only when vinegar is rinsed off, and so early that a powder has settled.`,
+	formula: say`One step after the other from the start of the round, for the kits it prepares for: at least one, at most the kits in service. Steps counted by load come once a load. Chlorine is opened only when vinegar is rinsed off, and so early that a powder has settled.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of a round`, unit: "min" },
-		kitsInRounds: { label: say`Kits in each round, expected`, unit: say`kits` },
+		kitsInRounds: { label: say`Kits in each round, average`, unit: say`kits` },
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 		confidence: confidenceInput,
 		workers: { label: say`People in a round`, unit: say`people`, min: 1 },

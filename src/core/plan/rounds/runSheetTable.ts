@@ -53,7 +53,7 @@ function part<T>(
 const step = part("step", say`Step`, "", (s) => s.step, "soak");
 const starts = part("starts", say`Starts`, say`h:min`, (s) => writeClock(s.startsAt), "07:30");
 const ends = part("ends", say`Ends`, say`h:min`, (s) => writeClock(s.endsAt), "07:50");
-const handsOn = part("hands_on", say`Hands on`, "", (s) => s.handsOn, "no");
+const handsOn = part("hands_on", say`Somebody is busy`, "", (s) => s.handsOn, "no");
 const method = part("method", say`Method`, "", (s) => s.method, "chlorine");
 const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits, 3);
 

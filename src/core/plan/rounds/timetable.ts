@@ -28,7 +28,7 @@ export function timetable(table: ReadTable<RoundsRow>): Timetable {
 		code: "no-rounds",
 		received: say`no rounds`,
 		allowed: say`at least one round, or reprocessing after each use`,
-		message: say`No round of reprocessing is listed; list at least one start, or set reprocessing to after_each_use.`,
+		message: say`No round of reprocessing is listed; list at least one start, or choose “after each use” under “When kits are reprocessed”.`,
 	});
 	return {
 		rounds: refusedFigure(label, "", place, none),

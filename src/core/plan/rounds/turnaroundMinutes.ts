@@ -31,12 +31,12 @@ interface KitsInputs {
  */
 export const kitsOfFullestRound = calculation<KitsInputs, number>({
 	key: "kits_of_fullest_round",
-	label: say`Kits in the fullest round, set aside`,
+	label: say`Kits in the fullest round, prepare for`,
 	unit: say`kits`,
 	formula: say`Of all rounds, the one that brings most kits on average, hours of the day counted: the smallest number that is enough, as surely as the plan asks, when it runs; at most the kits in service, at least one.`,
 	source: commonPractice,
 	inputs: {
-		days: { label: say`Kits in each round, expected`, unit: say`kits` },
+		days: { label: say`Kits in each round, average`, unit: say`kits` },
 		confidence: confidenceInput,
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	},
@@ -84,13 +84,13 @@ export const turnaroundMinutes = calculation<FitInputs, number>({
 	key: "turnaround_minutes",
 	label: say`Minutes until the kits of a round are ready`,
 	unit: "min",
-	formula: say`Minutes of the fullest round. Every round, with the kits set aside for it, must end before the next round begins.`,
+	formula: say`Minutes of the fullest round. Every round, with the kits it prepares for, must end before the next round begins.`,
 	source: commonPractice,
 	inputs: {
 		minutes: { label: say`Minutes of the fullest round`, unit: "min", min: 0 },
 		length: { label: say`What makes a round long`, unit: "min" },
 		rounds: { label: say`Rounds of the day`, unit: "" },
-		days: { label: say`Kits in each round, expected`, unit: say`kits` },
+		days: { label: say`Kits in each round, average`, unit: say`kits` },
 		confidence: confidenceInput,
 		kitsInService: { label: say`Kits in service`, unit: say`kits`, min: 0 },
 	},
@@ -139,8 +139,8 @@ export function tooLong(
 		received: say`${minutes} minutes`,
 		allowed: say`at most ${has} minutes`,
 		message: label
-			? say`${label} at ${at} needs ${minutes} minutes with the kits set aside for it, and has ${has} until the next round begins.`
-			: say`The round at ${at} needs ${minutes} minutes with the kits set aside for it, and has ${has} until the next round begins.`,
+			? say`${label} at ${at} needs ${minutes} minutes with the kits it prepares for, and has ${has} until the next round begins.`
+			: say`The round at ${at} needs ${minutes} minutes with the kits it prepares for, and has ${has} until the next round begins.`,
 		place: { file: roundsSheet.file, line, column: "start" },
 	};
 }

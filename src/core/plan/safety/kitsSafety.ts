@@ -18,11 +18,11 @@ const asked = calculation<{ unmetAllowed: number }, number>({
 	key: "needs_met_asked",
 	label: say`Asked`,
 	unit: say`of 100`,
-	formula: say`100 − needs that may find no kit ready, of 1,000, ÷ 10.`,
+	formula: say`100 − times no kit may be ready when needed, of 1,000, ÷ 10.`,
 	source: definition,
 	inputs: {
 		unmetAllowed: {
-			label: say`Most needs that may find no kit ready`,
+			label: say`Times no kit may be ready when needed, at most`,
 			unit: say`per 1,000 uses`,
 		},
 	},
@@ -34,7 +34,7 @@ const met = calculation<{ reprocessing: Reprocessing; kits: number | null }, num
 	key: "needs_met",
 	label: say`Needs that find a kit ready`,
 	unit: say`of 100`,
-	formula: say`100 − needs that find none ready, of 1,000, ÷ 10.`,
+	formula: say`100 − times no kit is ready when needed, of 1,000, ÷ 10.`,
 	source: sources.palm,
 	inputs: {
 		reprocessing: { label: say`When used kits come back`, unit: "" },
@@ -68,13 +68,13 @@ export function kitsSafety({ read }: UnitFigures, { kinds }: CoverFigures): Safe
 				of: nameFigure(say`Of`, name),
 				day: blank(say`Day`),
 				set_aside: kitsNeeded,
-				expected: blank(say`Expected`),
+				expected: blank(say`Average`),
 				unit: nameFigure(say`Unit`, say`kits`),
 				asked_of_100,
 				enough_of_100: enough,
 				one_less: oneLess,
 				one_less_of_100: withOneLess,
-				beyond: blank(say`Beyond what is expected`),
+				beyond: blank(say`Beyond the average`),
 				cost: blank(say`That costs`),
 				far_safer: far,
 				lever: nameFigure(say`What would change it`, lever),
@@ -102,5 +102,5 @@ function words(
 			: say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone ${byRisk} are enough. Fewer spare kits would ask for fewer.`;
 	if (metOf100 === null) return "";
 	const unmet = (100 - metOf100) * PER_1000_OF_100;
-	return say`A kit comes whole. With one fewer, ${short(unmet)} of 1,000 needs find none ready.`;
+	return say`A kit comes whole. With one fewer, no kit is ready ${short(unmet)} of 1,000 times one is needed.`;
 }

@@ -28,7 +28,7 @@ function ofMeasure(measure: Measure, facts: LeverFacts): string {
 	switch (measure) {
 		case "vinegar_litres":
 			return isDay && forAllDays !== undefined
-				? say`Each day has a whole bath set aside, so that it is there when the descaling falls due. Kept once for all days of the plan, ${short(forAllDays)} L are enough.`
+				? say`Each day prepares for a whole bath, so that it is there when the descaling falls due. Kept once for all days of the plan, ${short(forAllDays)} L are enough.`
 				: say`A descaling takes a whole bath; a smaller descaling bath takes less.`;
 		case "boiled_litres":
 		case "boiled_buckets":

@@ -18,7 +18,7 @@ interface Inputs {
 
 const inputs = {
 	usable: { label: say`Usable stock`, unit: say`in the item's measure` },
-	onOrder: { label: say`On order`, unit: say`in the item's measure` },
+	onOrder: { label: say`On the way`, unit: say`in the item's measure` },
 	packs: { label: say`Packs to order`, unit: say`packs` },
 	packSize: { label: say`Pack size`, unit: say`in the item's measure` },
 };
@@ -28,7 +28,7 @@ const stockThen = calculation<Inputs, number>({
 	key: "stock_with_order",
 	label: say`Stock when the order has come`,
 	unit: say`in the item's measure`,
-	formula: say`Usable + on order + packs × pack size.`,
+	formula: say`Usable + on the way + packs × pack size.`,
 	source: definition,
 	inputs,
 	example: { inputs: ordered, result: 240, within: 0 },
@@ -39,7 +39,7 @@ const onePackLess = calculation<Inputs, number>({
 	key: "one_pack_less",
 	label: say`Stock with one pack less`,
 	unit: say`in the item's measure`,
-	formula: say`Usable + on order + (packs − 1) × pack size.`,
+	formula: say`Usable + on the way + (packs − 1) × pack size.`,
 	source: definition,
 	inputs,
 	example: { inputs: ordered, result: 140, within: 0 },

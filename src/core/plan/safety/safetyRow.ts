@@ -27,13 +27,13 @@ const asked = calculation<{ confidence: number }, number>({
 
 export const beyond = calculation<{ setAside: number; expected: number }, number>({
 	key: "beyond",
-	label: say`Beyond what is expected`,
+	label: say`Beyond the average`,
 	unit: say`see unit`,
-	formula: say`Set aside − expected; 0 where that is less than 0.`,
+	formula: say`Prepare for − average; 0 where that is less than 0.`,
 	source: definition,
 	inputs: {
-		setAside: { label: say`Set aside`, unit: say`see unit` },
-		expected: { label: say`Expected`, unit: say`see unit` },
+		setAside: { label: say`Prepare for`, unit: say`see unit` },
+		expected: { label: say`Average`, unit: say`see unit` },
 	},
 	example: { inputs: { setAside: 1, expected: 0.1 }, result: 0.9, within: 1e-12 },
 	compute: ({ setAside, expected }) => Math.max(0, setAside - expected),
@@ -43,10 +43,10 @@ const cost = calculation<{ beyond: number; each: number }, number>({
 	key: "cost_beyond",
 	label: say`That costs`,
 	unit: say`currency`,
-	formula: say`Beyond what is expected × price of one.`,
+	formula: say`Beyond the average × price of one.`,
 	source: definition,
 	inputs: {
-		beyond: { label: say`Beyond what is expected`, unit: say`see unit`, min: 0 },
+		beyond: { label: say`Beyond the average`, unit: say`see unit`, min: 0 },
 		each: { label: say`Price of one`, unit: say`currency`, min: 0 },
 	},
 	example: { inputs: { beyond: 0.9, each: 1.2 }, result: 1.08, within: 1e-12 },

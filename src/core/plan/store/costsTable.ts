@@ -13,7 +13,7 @@ const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 	key: "cost_per_week",
 	label: say`Cost a week`,
 	unit: say`currency`,
-	formula: say`Use expected × price of a pack ÷ pack size, all items added up, × ${DAYS_PER_WEEK} ÷ days of the plan.`,
+	formula: say`Average use × price of a pack ÷ pack size, all items added up, × ${DAYS_PER_WEEK} ÷ days of the plan.`,
 	source: commonPractice,
 	inputs: {
 		costs: { label: say`Cost of each item over the plan`, unit: say`currency` },
@@ -41,14 +41,14 @@ const each = (key: string, label: string, counted: string, formula: string) =>
 const perBirth = each(
 	"cost_per_birth",
 	say`Cost a birth`,
-	say`Births expected over the plan`,
-	say`Cost over the plan ÷ births expected over the plan.`,
+	say`Births over the plan, average`,
+	say`Cost over the plan ÷ average births over the plan.`,
 );
 const perKit = each(
 	"cost_per_kit",
 	say`Cost a kit reprocessed`,
-	say`Kits to reprocess expected over the plan`,
-	say`Cost over the plan ÷ kits to reprocess expected over the plan.`,
+	say`Kits to reprocess over the plan, average`,
+	say`Cost over the plan ÷ average kits to reprocess over the plan.`,
 );
 
 /** Things as they are, then each change, the one that saves most first. */

@@ -15,7 +15,7 @@ export function deliveryAdvice(read: ReadWorkbook, firstDay: IsoDate): Problem[]
 }
 
 function overdue(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
-	const allowed = say`the day it came, or a new day to expect it`;
+	const allowed = say`the day it came, or a new day on which it is due`;
 	const lots = lotsOnHand(read)
 		.filter((lot) => isOverdue(lot, firstDay))
 		.map(({ row: { line, value } }) => {
@@ -26,7 +26,7 @@ function overdue(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
 					code: "delivery-overdue",
 					received: day ?? "",
 					allowed,
-					message: say`Lot ${lot} of ${item} was to arrive on ${day} and has not been received: it counts as on its way, not as stock. Enter it as received, or put its day right.`,
+					message: say`Lot ${lot} of ${item} was to arrive on ${day} and has not been received: it counts as on the way, not as stock. Enter it as received, or put its day right.`,
 				},
 			);
 		});
@@ -39,7 +39,7 @@ function overdue(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
 					code: "delivery-overdue",
 					received: expectedOn,
 					allowed,
-					message: say`The order of ${value.item} of ${value.ordered_on} was expected on ${expectedOn} and has not been received: it counts as on its way, not as stock. Enter it as received, put the day right, or give it up with 0 packs.`,
+					message: say`The order of ${value.item} of ${value.ordered_on} was due on ${expectedOn} and has not been received: it counts as on the way, not as stock. Enter it as received, put the day right, or give it up with 0 packs.`,
 				},
 			),
 		);
@@ -66,7 +66,7 @@ function restOfOrders({ tables }: ReadWorkbook, since: IsoDate): Problem[] {
 					code: "rest-of-order",
 					received: say`${came} of ${packs}`,
 					allowed: say`all of them, or a line of its own for the rest`,
-					message: say`Of the order of ${item} of ${row.value.ordered_on}, ${came} of ${packs} came; the rest is not counted as on its way. If it is still to come, add a line for it.`,
+					message: say`Of the order of ${item} of ${row.value.ordered_on}, ${came} of ${packs} came; the rest is not counted as on the way. If it is still to come, add a line for it.`,
 				},
 			),
 		];

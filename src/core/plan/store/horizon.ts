@@ -48,7 +48,7 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 /** Mean use of an item on each day. */
 export const dailyUse = calculation<UseInputs, number[]>({
 	key: "daily_use",
-	label: say`Use of each day, expected`,
+	label: say`Use of each day, average`,
 	unit: say`in the item's measure`,
 	formula: useExpected.formula,
 	source: sources.thinning,
@@ -71,7 +71,7 @@ export const dailyUse = calculation<UseInputs, number[]>({
 /** Mean number of preparations on each day. */
 export const dailyPreparations = calculation<{ counts: readonly Counts[] }, number[]>({
 	key: "daily_preparations",
-	label: say`Preparations of each day, expected`,
+	label: say`Preparations of each day, average`,
 	unit: say`preparations`,
 	formula: say`The mean of each day's preparations.`,
 	source: sources.thinning,

@@ -68,7 +68,7 @@ const dailyBothWays = calculation<
 	number[]
 >({
 	key: "daily_both_ways",
-	label: say`Use of each day, expected`,
+	label: say`Use of each day, average`,
 	unit: say`in the item's measure`,
 	formula: say`By its lines, and new for each kit used.`,
 	source: definition,
@@ -161,10 +161,10 @@ const withWardPreparations = calculation<
 	key: "preparations_with_ward",
 	label: say`Preparations of each day, with the ward's other solution`,
 	unit: say`preparations`,
-	formula: say`Preparations expected + the ward's other solution, as preparations of the same chlorine.`,
+	formula: say`Average preparations + the ward's other solution, as preparations of the same chlorine.`,
 	source: definition,
 	inputs: {
-		preparations: { label: say`Preparations of each day, expected`, unit: say`preparations` },
+		preparations: { label: say`Preparations of each day, average`, unit: say`preparations` },
 		share: {
 			label: say`The ward's other solution, as preparations a day`,
 			unit: say`preparations`,

@@ -37,7 +37,7 @@ export interface ItemStock {
 	readonly projection: Figure<Projection>;
 }
 
-const windowOf = total("window_days", say`Lead and review days`, say`days`);
+const windowOf = total("window_days", say`Delivery days and days between orders`, say`days`);
 
 /** Ten of a lot that ends after the second day, ten of one that lasts, ten to come; 4 go each day. */
 const oldLot: ProjectedLot = {
@@ -63,11 +63,11 @@ const project_ = calculation<
 	key: "projection",
 	label: say`Stock day by day`,
 	unit: say`in the item's measure`,
-	formula: say`Each day's expected use is taken from the lot that expires first, of those that end on one day by their marks; a lot counts from the day it arrives, and is waste after its last day.`,
+	formula: say`Each day's average use is taken from the lot that expires first, of those that end on one day by their marks; a lot counts from the day it arrives, and is waste after its last day.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
-		demand: { label: say`Use of each day, expected`, unit: say`in the item's measure` },
+		demand: { label: say`Use of each day, average`, unit: say`in the item's measure` },
 	},
 	example: { inputs: { lots: [oldLot, newLot], demand: [4, 4, 4] }, result: example, within: 0 },
 	compute: ({ lots, demand }) => project(lots, demand),
@@ -92,7 +92,7 @@ const usableNow = calculation<UsableInputs, number>({
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
-		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
+		windowDays: { label: say`Delivery days and days between orders`, unit: say`days`, min: 0 },
 	},
 	example: {
 		inputs: { lots: [oldLot, newLot, lotToCome], projection: example, windowDays: 7 },
@@ -120,16 +120,16 @@ function usedInTime(
 
 const arriving = calculation<ArrivingInputs, number>({
 	key: "on_order",
-	label: say`On order`,
+	label: say`On the way`,
 	unit: say`in the item's measure`,
 	formula: say`Lots and orders that arrive after the first day and before the next order comes in, less what of them would go out of date unused by then, and what is overdue.`,
 	source: sources.periodicReview,
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
-		windowDays: { label: say`Lead and review days`, unit: say`days`, min: 0 },
+		windowDays: { label: say`Delivery days and days between orders`, unit: say`days`, min: 0 },
 		overdue: {
-			label: say`Overdue: on its way, its day has passed`,
+			label: say`Overdue: on the way, its day has passed`,
 			unit: say`in the item's measure`,
 			min: 0,
 		},
@@ -151,11 +151,11 @@ const perDay = calculation<{ use: number; days: number }, number>({
 	key: "use_per_day",
 	label: say`Mean use a day`,
 	unit: say`in the item's measure a day`,
-	formula: say`Use expected over lead and review days ÷ those days.`,
+	formula: say`Average use over delivery days and days between orders ÷ those days.`,
 	source: sources.monthsOfStock,
 	inputs: {
-		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
-		days: { label: say`Lead and review days`, unit: say`days`, min: 1e-9 },
+		use: { label: say`Use, average`, unit: say`in the item's measure`, min: 0 },
+		days: { label: say`Delivery days and days between orders`, unit: say`days`, min: 1e-9 },
 	},
 	example: { inputs: { use: 35, days: 14 }, result: 2.5, within: 1e-12 },
 	compute: ({ use, days }) => use / days,
@@ -163,7 +163,7 @@ const perDay = calculation<{ use: number; days: number }, number>({
 
 const lastDelivery = calculation<{ lots: readonly ProjectedLot[]; leadDays: number }, number>({
 	key: "last_delivery",
-	label: say`Days until what is on its way has come`,
+	label: say`Days until what is on the way has come`,
 	unit: say`days`,
 	formula: say`Of the lots and orders that arrive before an order of today could, the last one's days; 0 where there is none.`,
 	source: commonPractice,

@@ -99,7 +99,7 @@ const fading = calculation<Fading, ProjectedLot[]>({
 	key: "lots_fading",
 	label: lotsInput.label,
 	unit: lotsInput.unit,
-	formula: say`Each lot up to the last day on which it is strong enough; a preparation takes more of it as it fades.`,
+	formula: say`Each lot up to the last day on which it is strong enough; a preparation takes more of it as it loses strength.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: { lots: lotsInput, ...mixInputs },
 	example: {

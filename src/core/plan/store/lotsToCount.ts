@@ -32,11 +32,11 @@ export interface LotsToCount {
 
 const inMeasure = say`in the item's measure`;
 
-const overdueOf = total("overdue", say`Overdue: on its way, its day has passed`, inMeasure);
+const overdueOf = total("overdue", say`Overdue: on the way, its day has passed`, inMeasure);
 
 const quantityOfOrder = countTimes(
 	"quantity_on_its_way",
-	say`On its way`,
+	say`On the way`,
 	inMeasure,
 	{ label: placedSheet.columns.packs.label, unit: say`packs` },
 	{ label: itemsSheet.columns.pack_size.label, unit: inMeasure },
@@ -128,7 +128,7 @@ function lotToCome(
 			expires_on: lastDay(arrives, keepsDays),
 		},
 		strengthOn: (product, day) =>
-			strengthOnDay(read, product, nameFigure(say`Expected on`, arrives), day),
+			strengthOnDay(read, product, nameFigure(say`Due on`, arrives), day),
 	};
 }
 

@@ -40,15 +40,15 @@ export const orderRemark = calculation<Inputs, string>({
 		packs: { label: say`Packs to order`, unit: say`packs` },
 		packSize: { label: say`Pack size`, unit: say`in the item's measure` },
 		usable: { label: say`Usable stock`, unit: say`in the item's measure` },
-		onOrder: { label: say`On order`, unit: say`in the item's measure` },
+		onOrder: { label: say`On the way`, unit: say`in the item's measure` },
 		overdue: {
-			label: say`Overdue: on its way, its day has passed`,
+			label: say`Overdue: on the way, its day has passed`,
 			unit: say`in the item's measure`,
 		},
 		countedDaysAgo: { label: say`Counted before the first day`, unit: say`days` },
 		countEveryDays: { label: say`Days between counts`, unit: say`days` },
-		use: { label: say`Use, expected`, unit: say`in the item's measure` },
-		windowDays: { label: say`Lead and review days`, unit: say`days` },
+		use: { label: say`Use, average`, unit: say`in the item's measure` },
+		windowDays: { label: say`Delivery days and days between orders`, unit: say`days` },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
 		keepsDays: { label: say`A new lot keeps for`, unit: say`days` },
 	},
@@ -107,7 +107,7 @@ function late({ orderBy, knownSince, firstDay, packs }: Inputs): string[] {
 function notCome({ overdue }: Inputs): string[] {
 	if (overdue === 0) return [];
 	return [
-		say`Of what is on order, ${Number(overdue.toFixed(1))} is overdue: ask where it is. It is in no day's stock until it is received.`,
+		say`Of what is on the way, ${Number(overdue.toFixed(1))} is overdue: ask where it is. It is in no day's stock until it is received.`,
 	];
 }
 

@@ -42,7 +42,7 @@ function unknownItem(row: GoodRow<PlacedRow>): Problem {
 		code: "unknown-item",
 		received: item,
 		allowed: say`an item listed in ${itemsSheet.file}`,
-		message: say`An order was placed for "${item}", which is not among the items of the store, so it is not counted as on order.`,
+		message: say`An order was placed for "${item}", which is not among the items of the store, so it is not counted as on the way.`,
 	});
 }
 
@@ -77,7 +77,7 @@ function daysOf(row: GoodRow<PlacedRow>, lastDay: IsoDate): Problem[] {
 				code: "expected-before-ordered",
 				received: expected,
 				allowed: say`${ordered} or later`,
-				message: say`The order of ${item} is expected on ${expected}, before it was placed on ${ordered}; correct one of the days.`,
+				message: say`The order of ${item} is due on ${expected}, before it was placed on ${ordered}; correct one of the days.`,
 			}),
 		);
 	return found;
@@ -89,7 +89,7 @@ function noDay(row: GoodRow<PlacedRow>): Problem {
 		code: "received-without-day",
 		received: say`${packs ?? 0}, and no day`,
 		allowed: say`the day they came`,
-		message: say`The order of ${item} has packs received (${packs ?? 0}) and no day; until the day is given the whole order counts as on its way.`,
+		message: say`The order of ${item} has packs received (${packs ?? 0}) and no day; until the day is given the whole order counts as on the way.`,
 	});
 }
 

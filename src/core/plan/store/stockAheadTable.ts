@@ -30,11 +30,11 @@ const reserve = calculation<{ target: number; use: number }, number>({
 	key: "reserve",
 	label: say`Reserve`,
 	unit: say`in the item's measure`,
-	formula: say`Target stock − use expected over lead and review days.`,
+	formula: say`Target stock − average use over delivery days and days between orders.`,
 	source: sources.periodicReview,
 	inputs: {
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
-		use: { label: say`Use, expected`, unit: say`in the item's measure`, min: 0 },
+		use: { label: say`Use, average`, unit: say`in the item's measure`, min: 0 },
 	},
 	example: { inputs: { target: 40, use: 25 }, result: 15, within: 0 },
 	compute: ({ target, use }) => Math.max(0, target - use),

@@ -140,8 +140,8 @@ function rowOf(
 
 function comingWords(isLate: boolean, day: IsoDate): string {
 	return isLate
-		? say`On its way; was to arrive on ${day} and has not been received.`
-		: say`On its way; arrives on ${day}.`;
+		? say`On the way; was to arrive on ${day} and has not been received.`
+		: say`On the way; arrives on ${day}.`;
 }
 
 /** A difference with its sign, as other programs read a number; with a point, as files have it in every language. */

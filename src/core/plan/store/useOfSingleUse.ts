@@ -27,7 +27,7 @@ const kitsUsedOnDay = calculation<Inputs, RoundsOfDay>({
 	formula: say`Kits of each kind that are used on a baby; those gone out of date are not among them.`,
 	source: sources.thinning,
 	inputs: {
-		uses: { label: say`Kits used, expected`, unit: say`kits/day` },
+		uses: { label: say`Kits used, average`, unit: say`kits/day` },
 		level: { label: say`Births of the day, forecast`, unit: say`births` },
 	},
 	example: {
@@ -56,7 +56,7 @@ export function useOfSingleUse(
 	if (valueIn(rates)?.perKit.every((pieces) => pieces === 0) ?? true) return undefined;
 	return {
 		rates,
-		days: byDate(say`Kits used, expected`, say`kits`, days, usedOn),
+		days: byDate(say`Kits used, average`, say`kits`, days, usedOn),
 		loads: nameFigure<Loads>(say`Kits in one load of each method`, []),
 		descaleEvery: nameFigure(say`Descale every so many rounds that run`, 0),
 	};
@@ -65,7 +65,7 @@ export function useOfSingleUse(
 function usedOn({ kinds, level }: UsedDay): Figure<RoundsOfDay> {
 	return derive(kitsUsedOnDay, {
 		uses: gather(
-			say`Kits used, expected`,
+			say`Kits used, average`,
 			say`kits/day`,
 			byName(kinds, ({ uses }) => uses),
 		),

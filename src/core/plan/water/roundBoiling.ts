@@ -28,7 +28,7 @@ export interface RoundBoiling {
 
 const loadsOfRound = fromSteps(
 	"loads_of_round",
-	say`Loads of the round, set aside`,
+	say`Loads of the round, prepare for`,
 	say`loads`,
 	(steps) => loadsOf(steps, "chlorine"),
 	2,
@@ -45,7 +45,7 @@ function fromSteps(
 		key,
 		label,
 		unit,
-		formula: say`From the steps of the round by the clock, for the kits set aside for it.`,
+		formula: say`From the steps of the round by the clock, for the kits it prepares for.`,
 		source: commonPractice,
 		inputs: { steps: { label: say`Steps of the round by the clock`, unit: "" } },
 		example: {
@@ -88,7 +88,7 @@ const needOfRound = calculation<
 	key: "water_of_round",
 	label: say`Water of the round`,
 	unit: "L",
-	formula: say`For the rinse buckets of the loads set aside; cool by the first rinse of the round, or by its start where the solution is made with it, and in date until the last one has ended.`,
+	formula: say`For the rinse buckets of the loads to prepare for; cool by the first rinse of the round, or by its start where the solution is made with it, and in date until the last one has ended.`,
 	source: commonPractice,
 	inputs: {
 		steps: { label: say`Steps of the round by the clock`, unit: "" },

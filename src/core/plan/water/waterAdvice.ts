@@ -59,8 +59,8 @@ function boiledAfterUse(unit: UnitFigures): Problem[] {
 				received: "after_use",
 				allowed: unit.afterEachUse ? "standing" : "every_round",
 				message: unit.afterEachUse
-					? say`The fire is lit once a used kit waits, and the kit is ready ${hours} h later than if cooled water stood ready. With standing it does. Your protocol decides.`
-					: say`The fire is lit once a used kit waits: a kit used less than ${hours} h before a round waits for the next one. With every_round the water of each round is boiled whether or not it runs. Your protocol decides.`,
+					? say`The fire is lit once a used kit waits, and the kit is ready ${hours} h later than if cooled water stood ready. With “to stand ready” it does. Your protocol decides.`
+					: say`The fire is lit once a used kit waits: a kit used less than ${hours} h before a round waits for the next one. With “for every round” the water of each round is boiled whether or not it runs. Your protocol decides.`,
 			},
 		),
 	];

@@ -21,11 +21,11 @@ const containers = calculation<{ litres: number; each: number }, number>({
 	key: "containers",
 	label: say`Containers`,
 	unit: say`containers`,
-	formula: say`Water set aside ÷ size of a container.`,
+	formula: say`Water to prepare for ÷ size of a container.`,
 	source: definition,
 	rounding: say`Up to whole containers.`,
 	inputs: {
-		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
+		litres: { label: say`Water, prepare for`, unit: "L", min: 0 },
 		each: { label: say`Size of a water container`, unit: "L", min: 1e-3 },
 	},
 	example: { inputs: { litres: 81, each: 20 }, result: 5, within: 0 },
@@ -43,7 +43,7 @@ const fromSources = calculation<{ litres: number; sources: readonly WaterSource[
 	source: definition,
 	rounding: say`Up to whole litres.`,
 	inputs: {
-		litres: { label: say`Water, set aside`, unit: "L", min: 0 },
+		litres: { label: say`Water, prepare for`, unit: "L", min: 0 },
 		sources: { label: say`Where water comes from`, unit: say`L/day` },
 	},
 	example: {

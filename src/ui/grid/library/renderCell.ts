@@ -58,7 +58,7 @@ function isSame(a: Drawing, b: Drawing): boolean {
 /** Why a cell shows a dash. */
 function waitingWords(cell: GridCell): string {
 	for (const figure of cell.figures ?? [])
-		if (!figure.outcome.ok) return say`Waits for: ${figure.outcome.problems[0]?.message ?? ""}`;
+		if (!figure.outcome.ok) return say`Needs: ${figure.outcome.problems[0]?.message ?? ""}`;
 	return "";
 }
 

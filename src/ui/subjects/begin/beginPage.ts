@@ -70,5 +70,5 @@ function beginHeadline(state: State): string {
 	const asked = askedEntries(state.workbook).filter(({ isFilled }) => !isFilled).length;
 	if (missing > 1) return say`${asked} entries to the first plan: ${missing} are still missing`;
 	if (missing === 1) return say`${asked} entries to the first plan: one is still missing`;
-	return state.plan.made ? say`The first plan is ready` : say`The plan waits for something else`;
+	return state.plan.made ? say`The first plan is ready` : say`The plan needs something else`;
 }

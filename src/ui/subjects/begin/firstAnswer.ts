@@ -42,7 +42,9 @@ export function firstAnswer(state: State, { goTo }: Surroundings): Child[] {
 	const missing = missingEntries(state);
 	const errors = state.plan.problems.filter(({ weight }) => weight === "error");
 	return [
-		!state.plan.made && missing.length === 0 && problemList(errors, goTo, say`The plan waits`),
+		!state.plan.made &&
+			missing.length === 0 &&
+			problemList(errors, goTo, say`The plan needs a number`),
 		...(state.plan.made ? answer(state, goTo) : []),
 	];
 }
@@ -95,8 +97,8 @@ function amounts(state: State): string {
 	const days = daysOf(state).length;
 	const { treated } = waysOf(state);
 	if (!treated.has("chlorine"))
-		return say`To set aside for these ${days} days: ${total("boiled_litres")} L of water to boil or steam pieces, and no chlorine solution.`;
+		return say`To prepare for in these ${days} days: ${total("boiled_litres")} L of water to boil or steam pieces, and no chlorine solution.`;
 	return treated.size > 1 && (treated.has("boiling") || treated.has("steam"))
-		? say`To set aside for these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled water, to rinse with and for pieces.`
-		: say`To set aside for these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
+		? say`To prepare for in these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled water, to rinse with and for pieces.`
+		: say`To prepare for in these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
 }

@@ -26,11 +26,11 @@ export function whatNext(workbook: Workbook): Next[] {
 	const open: (Next | false)[] = [
 		isBlank(workbook, lotsSheet, "made_on") &&
 			isBlank(workbook, lotsSheet, "received_on") && {
-				words: say`The day the product was made or received: liquids fade, and the plan then doses for it.`,
+				words: say`The day the product was made or received: liquids lose strength, and the plan then measures out more.`,
 				place: at(lotsSheet, "made_on"),
 			},
 		isBlank(workbook, kitsSheet, "ready_since") && {
-			words: say`Since when each kit has been ready: the register then says which to use next.`,
+			words: say`Since when each kit has been ready: “State of each kit” then says which to use next.`,
 			place: at(kitsSheet, "ready_since"),
 		},
 		hasSeveralKinds(workbook) &&

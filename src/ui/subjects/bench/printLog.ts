@@ -30,7 +30,7 @@ export function logPage(state: State): HTMLElement {
 		el(
 			"p",
 			{ class: "paper-caution" },
-			say`No name or number of a mother or a baby. What happened: used, opened, or none ready. Copied into the workbook on Monday.`,
+			say`No name or number of a mother or a baby. What happened: used, opened, or no kit ready. Copied into the workbook on Monday.`,
 		),
 		logTable(usesSheet, USES),
 		logTable(roundsDoneSheet, ROUNDS),

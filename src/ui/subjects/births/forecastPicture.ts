@@ -15,7 +15,7 @@ const HALF_DAY = 0.5;
 const WIDE_PX = 560;
 /** A day of the plan is drawn this many times as wide as a day of the past: there is more to see in it. */
 const BROADER = 3;
-const bandWords = { wide: say`9 of 10 days`, half: say`half of days`, expected: say`expected` };
+const bandWords = { wide: say`9 of 10 days`, half: say`half of days`, expected: say`average` };
 /** Room at the right for a letter of these. */
 const BAND_LABEL_PX = 7.7;
 /** Room that a line of text takes, as a share of the picture's height. */

@@ -70,7 +70,7 @@ function kits(left: State, right: State): Compared[] {
 				why: [asItIs(left)?.kits_needed, asItIs(right)?.kits_needed],
 			},
 			lever("kits", say`Kits in service`),
-			lever("unmet_per_1000_uses", say`Needs that find none ready`, true),
+			lever("unmet_per_1000_uses", say`Times no kit is ready when needed`, true),
 			lever("turnaround_minutes", say`Until the kits of a round are ready`),
 		];
 	});
@@ -86,7 +86,7 @@ function work(left: State, right: State): Compared[] {
 		return [
 			{
 				...compared(left, right, (state) => find(state)?.[key], column),
-				group: say`To set aside for the whole period`,
+				group: say`To prepare for in the whole period`,
 				label: measure.label,
 				unit: measure.unit || wordIn((find(left) ?? find(right))?.unit),
 			},

@@ -170,7 +170,7 @@ function parts(sides: readonly [Side, Side], asked?: Asked): HTMLElement[] {
 		el(
 			"p",
 			{ class: "hint" },
-			say`First day and number of days are those of the workbook on both sides, so that the figures are over the same days; using a copy leaves them as they are. Better and worse are said only of needs that find no kit ready: fewer kits or litres can mean less work or less safety.`,
+			say`First day and number of days are those of the workbook on both sides, so that the figures are over the same days; using a copy leaves them as they are. Better and worse are said only of the times no kit is ready when needed: fewer kits or litres can mean less work or less safety.`,
 		),
 	];
 }

@@ -44,7 +44,7 @@ export function coverPicture(
 		y: {
 			type: "log",
 			domain: [bottom, top],
-			label: say`needs in 1,000 that find no kit ready`,
+			label: say`of 1,000 times, no kit ready when needed`,
 			ticks: 5,
 			tickFormat: twoDigits,
 		},

@@ -32,14 +32,14 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 	const owned = numberIn(rowsOf(state.plan, dayPlanSheet)[0]?.kits_in_service);
 	return pictureFigure(
 		({ coverPicture }) => coverPicture(points, target, owned, pictureWidth(room)),
-		say`Needs that find no kit ready, by number of kits; the table has the numbers.`,
+		say`Times no kit is ready when needed, by number of kits; the table has the numbers.`,
 		...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
 		el("p", {}, sentence(target), " ", rule(state)),
 	);
 }
 
 function sentence(target: number): string {
-	return say`Each further kit cuts the needs that find none ready many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
+	return say`Each further kit cuts the times no kit is ready when needed many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
 }
 
 function rule(state: State): string {

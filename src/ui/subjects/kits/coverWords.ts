@@ -29,8 +29,8 @@ function wordsOf(state: State, row: ComputedRow<typeof leversSheet>): string[] {
 	if (kits === undefined || unmet === undefined || yearly === undefined) return [];
 	if (kits === 0)
 		return kind === ""
-			? [say`No kit is in service: no need finds one ready.`]
-			: [say`No kit (${kind}) is in service: no need finds one ready.`];
+			? [say`No kit is in service: none is ever ready.`]
+			: [say`No kit (${kind}) is in service: none is ever ready.`];
 	const owned = counted(kits, "kit");
 	const [need, often] = [oneNeedIn(unmet), onceIn(unmet, yearly)];
 	return kind === ""

@@ -51,11 +51,12 @@ function figure(
 		"figure",
 		{ class: "picture through-day" },
 		kind !== "" && el("h2", {}, kind),
-		drawing(say`Kits expected ready at each hour; the table has the numbers.`, ({ readyPicture }) =>
-			readyPicture(points, rounds, kits, width),
+		drawing(
+			say`Kits ready on average at each hour; the table has the numbers.`,
+			({ readyPicture }) => readyPicture(points, rounds, kits, width),
 		),
 		drawing(
-			say`Needs at each hour that find no kit ready; the table has the numbers.`,
+			say`Times no kit is ready when needed, at each hour; the table has the numbers.`,
 			({ riskPicture }) => riskPicture(points, rounds, limit, width),
 		),
 		el("figcaption", {}, weakWords(points, rounds.length > 0)),

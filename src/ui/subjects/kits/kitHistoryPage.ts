@@ -72,7 +72,7 @@ class KitHistoryView implements View {
 			this.#body,
 			...(row
 				? this.#parts(row)
-				: [el("p", { class: "nothing" }, say`No kit is in the register yet.`)]),
+				: [el("p", { class: "nothing" }, say`No kit is in the list of kits yet.`)]),
 		);
 	}
 
@@ -124,7 +124,7 @@ class KitHistoryView implements View {
 			(row) => all || row === this.#row(),
 		);
 		if (rows.length === 0) {
-			tell([say`No kit is in the register yet.`]);
+			tell([say`No kit is in the list of kits yet.`]);
 			return;
 		}
 		const pages = () => rows.flatMap((row) => pagesOf(row, store.state));

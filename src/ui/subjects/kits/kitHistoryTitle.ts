@@ -5,5 +5,5 @@ import type { PageTitle } from "../../page.ts";
 export const kitHistoryTitle: PageTitle = {
 	file: "kit-history",
 	title: say`History of a kit`,
-	about: say`One kit: how it stands, until when it may be used, and every check it went through with what the check said. Blank check sheets to hang by the bench are printed from here; what is written on them is typed in under Readiness checks.`,
+	about: say`One kit: its state, until when it may be used, and every check it went through with what the check found. Blank check sheets to hang by the bench are printed from here; what is written on them is typed in under Readiness checks.`,
 };

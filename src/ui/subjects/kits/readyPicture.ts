@@ -48,7 +48,7 @@ export function readyPicture(
 				domain: [0, Math.max(1, kits)],
 				ticks: Math.min(5, kits),
 				tickFormat: shownPlain,
-				label: say`kits ready, expected`,
+				label: say`kits ready, average`,
 			},
 			marks: [
 				areaY(steps, { x: "at", y1: 0, y2: "ready", className: "ready-area" }),
@@ -91,7 +91,7 @@ export function riskPicture(
 				domain: [0, Math.max(most, ...limits) * 1.15 || 1],
 				ticks: 4,
 				tickFormat: twoDigits,
-				label: say`needs in 1,000 that find none ready`,
+				label: say`of 1,000 times, none ready when needed`,
 			},
 			marks: [
 				ruleX(rounds, { x: "at", className: "round-line" }),

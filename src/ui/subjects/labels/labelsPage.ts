@@ -63,7 +63,7 @@ class LabelsView implements View {
 			),
 			fieldset(say`Rinse buckets`, [say`How many sets`, this.#rinseSets]),
 			fieldset(
-				say`Kits, by how each stands`,
+				say`Kits, by the state of each`,
 				[say`How many for each kit`, this.#perKit],
 				[say`Done on, where nothing is recorded (blank: by hand)`, this.#done],
 			),

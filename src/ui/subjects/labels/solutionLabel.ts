@@ -77,7 +77,7 @@ export function solutionLabel({
 		el(
 			"p",
 			{ class: "label-caution" },
-			say`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eyes, apron; moving air. Covered, away from children.`,
+			say`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eye protection, apron; good ventilation. Covered, away from children.`,
 		),
 	);
 }

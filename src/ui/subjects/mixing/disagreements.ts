@@ -81,9 +81,9 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 		file: chlorineSheet.file,
 	},
 	fading: {
-		topic: say`How fast liquid bleach fades in a warm store`,
+		topic: say`How fast liquid bleach loses strength in a warm store`,
 		settings: ["store_c"],
-		here: say`Each product has its own factor on the law, under chlorine products.`,
+		here: say`How many times faster than in the laboratory a product loses strength stands for each product under “Chlorine products”.`,
 		file: chlorineSheet.file,
 	},
 	boilHold: { topic: say`How long to keep water at the boil`, settings: ["boil_hold_minutes"] },

@@ -42,7 +42,7 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 		say`Strength left in every lot over the coming months; the table has the numbers.`,
 		endWords(curves),
 		" ",
-		say`Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and do not fade here.`,
+		say`Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and lose no strength here.`,
 		" ",
 		curves.some(({ readings }) => readings.length > 0) &&
 			say`Dots are readings; the bar is what the method can be off by. A bar that does not touch the curve is worth a second reading.`,

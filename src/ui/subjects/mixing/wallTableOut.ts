@@ -168,6 +168,6 @@ function validWords(state: State, mixes: readonly Mix[]): string {
 function whyUntil(until: string, expiresOn: string | null): string {
 	if (until === expiresOn) return say`the lot's last day`;
 	return until === endOfMonth(until)
-		? say`dosed for its weakest day of the month`
-		: say`after it the lot has faded too far`;
+		? say`measured out for its weakest day of the month`
+		: say`after it the lot has lost too much strength`;
 }

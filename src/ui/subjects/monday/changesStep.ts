@@ -60,9 +60,9 @@ function changes(
 			[
 				{ label: say`Of` },
 				{ label: say`Unit` },
-				{ label: say`Expected, days past`, numeric: true },
-				{ label: say`Expected now`, numeric: true },
-				{ label: say`Set aside now`, numeric: true },
+				{ label: say`Average, days past`, numeric: true },
+				{ label: say`Average, now`, numeric: true },
+				{ label: say`Prepare for, now`, numeric: true },
 			],
 			[
 				{

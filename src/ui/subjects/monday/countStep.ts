@@ -132,6 +132,6 @@ function wrongWords(
 	field: { readonly words: string } | { readonly arrives: string },
 ): string {
 	const words =
-		"words" in field ? field.words : say`It is on its way until ${shownDay(field.arrives)}.`;
+		"words" in field ? field.words : say`It is on the way until ${shownDay(field.arrives)}.`;
 	return line ? say`${line.item}, lot ${line.lot}: ${words}` : words;
 }

@@ -26,7 +26,7 @@ import { usageStep } from "./usageStep.ts";
 const parts: Readonly<Record<RoutineStep, readonly [title: string, part: StepPart]>> = {
 	days: [say`Complete last week's days`, daysStep],
 	counts: [say`Count the store`, countStep],
-	orders: [say`Orders on their way, and what is ordered now`, ordersStep],
+	orders: [say`Orders on the way, and what is ordered now`, ordersStep],
 	usage: [say`Usage to take over from the books`, usageStep],
 	move: [say`Move on to the new week`, moveStep],
 	changes: [say`What the new plan changes`, changesStep],
@@ -73,7 +73,7 @@ export const mondayPage: OwnPage = {
 				const now = routine(state.workbook);
 				title.textContent = headline(state);
 				anew.hidden = !now?.hasMoved;
-				fill(reason, now ? undefined : say`The routine waits for the first day of the plan.`);
+				fill(reason, now ? undefined : say`The routine needs the first day of the plan.`);
 				if (now) for (const step of steps) step.paint(state, now);
 			},
 			show() {},

@@ -53,7 +53,7 @@ function whatItDoes(state: State, hasMoved: boolean): Child[] {
 			el(
 				"p",
 				{},
-				say`Births that you expected on days now past are taken out; what really happened belongs in the register. The new days begin with the forecast, or with births a day. Taken out:`,
+				say`Your own figures of births on days now past are taken out; what really happened belongs under “Births and kits used, day by day”. The new days begin with the forecast, or with births a day. Taken out:`,
 			),
 		past.length > 0 &&
 			el(

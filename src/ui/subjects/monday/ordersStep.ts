@@ -29,7 +29,7 @@ export const ordersStep: StepPart = (around, { done }) => {
 		paint(state) {
 			const orders = ordersOnTheWay(storeBooks(state.workbook)).length;
 			words.textContent =
-				orders === 0 ? say`No order is on its way.` : say`${counted(orders, "order")} on the way.`;
+				orders === 0 ? say`No order is on the way.` : say`${counted(orders, "order")} on the way.`;
 			received.paint(state);
 			placed.paint(state);
 		},

@@ -18,7 +18,7 @@ const everyDay = runSheetPrintOuts.at(-1);
  */
 export const papersOfWeek: readonly PrintOut[] = [
 	{ name: say`The plan`, pages: planPapers },
-	{ name: say`Run sheets of every day`, pages: (state) => everyDay?.pages(state) ?? [] },
+	{ name: say`Work sheets of every day`, pages: (state) => everyDay?.pages(state) ?? [] },
 	{ name: say`Labels`, pages: labels },
 	{ name: say`Boiling sheet`, pages: boilingSheetOut.pages },
 	{ name: say`Order form`, pages: orderForm.pages },

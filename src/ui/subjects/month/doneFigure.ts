@@ -18,6 +18,6 @@ export function doneFigure(
 	return pictureFigure(
 		({ donePicture }) => donePicture(compared, pictureWidth(room)),
 		say`Births of each day beside what was planned`,
-		say`Dots are the births of each day, the band is what was set aside, the bar in it what was expected. Days on which births went over the band: ${over} of ${compared.length}.`,
+		say`Dots are the births of each day, the band is what was prepared for, the bar in it the average. Days on which births went over the band: ${over} of ${compared.length}.`,
 	);
 }

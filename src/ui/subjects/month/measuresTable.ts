@@ -20,7 +20,7 @@ const { columns } = monthSheet;
 const words: Readonly<Record<MonthMeasure, string>> = {
 	births: say`Births`,
 	kits_used: say`Kits used`,
-	needs_none_ready: say`Needs that found no kit ready`,
+	needs_none_ready: say`Times no kit was ready when needed`,
 	rounds: say`Rounds`,
 	kits_failed: say`Kits that failed their check`,
 	descalings: say`Descalings`,
@@ -36,8 +36,8 @@ export function measuresTable(read: ReadWorkbook, days: readonly IsoDate[]): HTM
 		say`What was planned and what was done`,
 		[
 			{ label: say`Of` },
-			{ label: say`Expected`, numeric: true },
-			{ label: say`Set aside`, numeric: true },
+			{ label: say`Average`, numeric: true },
+			{ label: say`Prepare for`, numeric: true },
 			{ label: say`Done`, numeric: true },
 			{ label: say`Recorded` },
 			{ label: say`On the days both planned and recorded` },
@@ -84,11 +84,11 @@ function bothWords(
 	if (both.length === 0) return say`no day is both`;
 	const sum = (of: (day: (typeof both)[number]) => number) =>
 		shownPlain(Number(both.reduce((all, day) => all + of(day), 0).toFixed(1)));
-	const compared = say`${counted(both.length, "day")}: expected ${sum((day) => day.expected ?? 0)}, done ${sum((day) => day.done)}`;
+	const compared = say`${counted(both.length, "day")}: average of the plan ${sum((day) => day.expected ?? 0)}, done ${sum((day) => day.done)}`;
 	const judged = both.filter(({ setAside }) => setAside !== null);
 	if (judged.length === 0) return compared;
 	const enough = judged.filter(({ done, setAside }) => done <= (setAside ?? 0)).length;
-	return say`${compared}; what was set aside was enough on ${enough} of ${judged.length}`;
+	return say`${compared}; what was prepared for was enough on ${enough} of ${judged.length}`;
 }
 
 function isPlanned(measure: MonthMeasure): measure is MonthMeasure & Measure {

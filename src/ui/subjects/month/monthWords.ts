@@ -60,12 +60,12 @@ function needsPart(read: ReadWorkbook, days: readonly IsoDate[]): string {
 	const { done } = measuresDone(read, days).needs_none_ready;
 	const needs = done && valueIn(done);
 	if (needs === undefined) return "";
-	if (needs === 0) return say`No need is written down that found no kit ready.`;
+	if (needs === 0) return say`A kit was ready whenever one was needed, by what is written down.`;
 	const accepted = valueIn(read.settings.unmet_per_1000_uses);
 	const found =
 		needs === 1
-			? say`One need found no kit ready.`
-			: say`${shownPlain(needs)} needs found no kit ready.`;
+			? say`Once no kit was ready when needed.`
+			: say`${shownPlain(needs)} times no kit was ready when needed.`;
 	return accepted === undefined
 		? found
 		: say`${found} The plan accepts ${shownPlain(accepted)} in 1,000 uses.`;
@@ -86,7 +86,7 @@ function roundsPart(read: ReadWorkbook, days: readonly IsoDate[]): string[] {
 			: say`Soaks shorter than ${shownPlain(soak)} min: ${below(shortSoaks, (minutes) => say`${minutes} min`)}. Kits from too short a soak go through a round again before they are used.`,
 		weakReadings.length === 0 || target === undefined
 			? ""
-			: say`Readings under ${shownPlain(target)} %: ${below(weakReadings, (pct) => say`${shownPlain(pct)} %`)}. A strip may be off by up to about half; see whether the lot has faded.`,
+			: say`Readings under ${shownPlain(target)} %: ${below(weakReadings, (pct) => say`${shownPlain(pct)} %`)}. A strip may be off by up to about half; see whether the lot has lost strength.`,
 	];
 }
 
@@ -135,5 +135,5 @@ function calibrationPart(read: ReadWorkbook): string {
 		return say`Whether the plans set enough aside cannot be said yet: no past day is both planned and recorded.`;
 	const { days, enough, asked, between } = found;
 	const percent = (share: number) => shownNumber(100 * share, 0);
-	return say`Of all ${days} past days that were planned and recorded, the births set aside were enough on ${enough}: between ${percent(between.low)} and ${percent(between.high)} of 100 days in the long run, and the plan asks for ${percent(asked)}.`;
+	return say`Of all ${days} past days that were planned and recorded, the births prepared for were enough on ${enough}: between ${percent(between.low)} and ${percent(between.high)} of 100 days in the long run, and the plan asks for ${percent(asked)}.`;
 }

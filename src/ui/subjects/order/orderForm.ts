@@ -29,7 +29,7 @@ function orderPage(state: State): HTMLElement {
 	return el(
 		"section",
 		{ class: "upright" },
-		...paperHead(state, say`Order form`, say`Reckoned for ${shownDayAndYear(firstDay)}`),
+		...paperHead(state, say`Order form`, say`Worked out for ${shownDayAndYear(firstDay)}`),
 		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
 		shownOrder(lines, currency, true),
 		el("p", { class: "paper-total" }, ...total(lines, currency)),

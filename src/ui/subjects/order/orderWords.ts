@@ -34,7 +34,7 @@ export function orderHeadline(state: State): string | undefined {
 						MOST_NAMED,
 					)} are late`),
 		waiting > 0 &&
-			(waiting === 1 ? say`1 item waits for a number` : say`${waiting} items wait for a number`),
+			(waiting === 1 ? say`1 item needs a number` : say`${waiting} items need a number`),
 	].filter((part): part is string => part !== false);
 	const words = parts.join(semicolon);
 	return words.charAt(0).toUpperCase() + words.slice(1);

@@ -29,7 +29,7 @@ export function placeOrderPart({ store }: Surroundings): SheetPart {
 		el(
 			"p",
 			{},
-			say`From then on they count as on their way, until they are received or given up under Orders placed.`,
+			say`From then on they count as on the way, until they are received or given up under Orders placed.`,
 		),
 		form,
 	);

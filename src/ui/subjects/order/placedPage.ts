@@ -21,7 +21,7 @@ function placedHeadline(state: State): string {
 	const orders = ordersOnTheWay(storeBooks(state.workbook));
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const late = orders.filter(({ expectedOn }) => expectedOn < firstDay).length;
-	if (orders.length === 0) return say`No order is on its way`;
+	if (orders.length === 0) return say`No order is on the way`;
 	const coming = say`${counted(orders.length, "order")} on the way`;
 	return late === 0 ? coming : say`${coming}, ${late} overdue`;
 }

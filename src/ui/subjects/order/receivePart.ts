@@ -97,7 +97,7 @@ function orderWords({ row, expectedOn }: OrderOnTheWay, state: State): string {
 	const what = say`${item}, ${counted(packs, "pack")}`;
 	return expectedOn < (unitSetting(state, "plan_start") ?? "")
 		? say`${what}: was due ${shownDay(expectedOn)}`
-		: say`${what}: expected ${shownDay(expectedOn)}`;
+		: say`${what}: due ${shownDay(expectedOn)}`;
 }
 
 /** What is known of an order that is chosen: all its packs, today. */
@@ -121,7 +121,7 @@ function showWrong({ fields }: ReceiveForm, wrong: readonly WrongField[]): void 
 	const wordsOf = (name: WrongField["field"]) => {
 		const found = wrong.find(({ field }) => field === name);
 		if (!found) return undefined;
-		return "words" in found ? found.words : say`It is on its way until ${shownDay(found.arrives)}.`;
+		return "words" in found ? found.words : say`It is on the way until ${shownDay(found.arrives)}.`;
 	};
 	fields.order.wrong(wordsOf("item"));
 	fields.packs.wrong(wordsOf("quantity"));

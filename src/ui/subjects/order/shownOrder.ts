@@ -12,7 +12,7 @@ const urgent = {
 	emergency: say`URGENT: runs out before an order can arrive; find some elsewhere today`,
 	late: say`LATE: should have been ordered already`,
 	now: say`ORDER NOW`,
-	unknown: say`WAITS: a number has to be put right first`,
+	unknown: say`NEEDS A NUMBER: one has to be put right first`,
 } as const;
 
 /** What to order today, the most pressing first, over the sheet that has every item. */

@@ -33,6 +33,6 @@ export function descalingWords(state: State): string {
 	const next =
 		left <= 1
 			? say`The next one is due in the next round that runs.`
-			: say`The next one is expected about ${shownDayAndYear(addDays(firstDay, Math.floor((left - 0.5) / perDay)))}.`;
+			: say`The next one comes about ${shownDayAndYear(addDays(firstDay, Math.floor((left - 0.5) / perDay)))}.`;
 	return `${ago} ${next} ${rate}`;
 }

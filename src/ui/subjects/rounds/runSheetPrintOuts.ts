@@ -35,7 +35,7 @@ const VINEGAR = say`STOP. Any smell of vinegar left? Rinse again. Vinegar and ch
 /** Run sheets for paper: the day looked at, or every day; for one kit where kits are reprocessed as they come. */
 export const runSheetPrintOuts: readonly PrintOut[] = [
 	{
-		name: say`Print this day’s run sheet`,
+		name: say`Print this day’s work sheet`,
 		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, today(runDays(state)))),
 	},
 	{
@@ -54,7 +54,7 @@ function today(days: readonly IsoDate[]): IsoDate[] {
 function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 	if (days.length === 0) {
 		const waits = state.plan.problems[0]?.message ?? say`the rounds of the day`;
-		return [page(state, paperHead(state, say`No rounds yet. They wait for: ${waits}`, ""), [])];
+		return [page(state, paperHead(state, say`No rounds yet. They need: ${waits}`, ""), [])];
 	}
 	return days.map((day) => {
 		const rounds = dayRounds(state, day);
@@ -63,14 +63,18 @@ function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 		);
 		return page(
 			state,
-			[...paperHead(state, say`Run sheet`, shownDayAndYear(day)), ...needs],
+			[...paperHead(state, say`Work sheet`, shownDayAndYear(day)), ...needs],
 			rounds.map((round) => roundRows(state, round, day)),
 		);
 	});
 }
 
 function oneKitPage(state: State): HTMLElement {
-	const head = paperHead(state, say`Run sheet for one kit, as it comes`, say`Date: ______________`);
+	const head = paperHead(
+		state,
+		say`Work sheet for one kit, as it comes`,
+		say`Date: ______________`,
+	);
 	return page(state, head, [roundRows(state, oneKitSteps(state), undefined)]);
 }
 
@@ -134,7 +138,7 @@ function roundRows(state: State, round: ShownRound, day: IsoDate | undefined): H
 							el("strong", {}, name),
 						)
 					: withinSentence(
-							(round) => say`${round}, set aside for ${counted(kits, "kit")}. Kits in this round:`,
+							(round) => say`${round}, prepared for ${counted(kits, "kit")}. Kits in this round:`,
 							el("strong", {}, `${name} ${span}`),
 						)),
 				" ",

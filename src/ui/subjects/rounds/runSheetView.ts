@@ -94,7 +94,7 @@ function hoursLine(state: State, day: IsoDate): HTMLElement | undefined {
 	return el(
 		"p",
 		{ class: "hint" },
-		say`If every round runs as set aside, people have their hands on it for ${handsOn} hours in all; the fires for these rounds burn ${atFires} hours, and someone stays near them.`,
+		say`If every round runs with the kits it prepares for, people work on it for ${handsOn} hours in all; the fires for these rounds burn ${atFires} hours, and someone stays near them.`,
 	);
 }
 
@@ -110,7 +110,7 @@ function asTheyCome(state: State, width: number): HTMLElement {
 			{ class: "in-words" },
 			figure
 				? say`This unit reprocesses each kit as soon as it has been used, so no clock times are set. Minute 0 is when the kit comes in; the printed sheet is for one kit.`
-				: say`This unit reprocesses each kit as soon as it has been used. Its steps wait for: ${round.waitsFor}`,
+				: say`This unit reprocesses each kit as soon as it has been used. Its steps need: ${round.waitsFor}`,
 		),
 		figure,
 	);

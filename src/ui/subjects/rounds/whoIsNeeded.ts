@@ -13,7 +13,7 @@ export function whoIsNeeded({ name, steps, waitsFor }: ShownRound, day: IsoDate)
 	const who = counted(people, "person");
 	return free === ""
 		? say`${name}: ${who} ${busy}.`
-		: say`${name}: ${who} ${busy}; hands free ${free}.`;
+		: say`${name}: ${who} ${busy}; nobody busy ${free}.`;
 }
 
 /** Steps that follow each other, as one span of time. */

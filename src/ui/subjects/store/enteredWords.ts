@@ -60,13 +60,13 @@ function againstBooks(
 	const said = shownPlain(books);
 	if (gap === 0) return say`Counted ${amount}; the books said ${said}: they agree.`;
 	return gap < 0
-		? say`Counted ${amount}; the books said ${said}: ${shownPlain(-gap)} less than expected.`
-		: say`Counted ${amount}; the books said ${said}: ${shownPlain(gap)} more than expected.`;
+		? say`Counted ${amount}; the books said ${said}: ${shownPlain(-gap)} less than that.`
+		: say`Counted ${amount}; the books said ${said}: ${shownPlain(gap)} more than that.`;
 }
 
 /** What is wrong with a field, in words. */
 export function wrongWords(wrong: WrongField, { lot }: StoreEntry): string {
 	return "words" in wrong
 		? wrong.words
-		: say`Lot ${lot} is on its way and expected on ${shownDay(wrong.arrives)}: enter it as received first.`;
+		: say`Lot ${lot} is on the way and due on ${shownDay(wrong.arrives)}: enter it as received first.`;
 }

@@ -22,9 +22,9 @@ export function stockSentence({ line, weeks, reserve, arrivals }: StockOfItem): 
 		below &&
 			runsOutOn !== below.date &&
 			say`It falls below the reserve of ${amountOf(reserve, measure, reserve < 10 ? 1 : 0)} in the week to ${shownDay(below.date)}.`,
-		came.length > 0 && say`Of what is on its way, ${came.join(semicolon)}.`,
+		came.length > 0 && say`Of what is on the way, ${came.join(semicolon)}.`,
 		packs === undefined
-			? say`What to order waits: ${line.waitsFor}`
+			? say`What to order needs a number: ${line.waitsFor}`
 			: packs > 0
 				? say`Order ${counted(packs, "pack")} today.`
 				: orderBy !== "" && say`Nothing to order today; order by ${shownDay(orderBy)}.`,

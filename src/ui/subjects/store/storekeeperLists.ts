@@ -64,7 +64,7 @@ export function storekeeperLists(state: State): ToDoList[] {
 			title: say`Goes out of date soon, or will not be used in time`,
 			lines: ending(state, packSizes),
 		},
-		{ word: say`EXPECT`, title: say`On the way`, lines: arriving(state, packSizes) },
+		{ word: say`ON THE WAY`, title: say`On the way`, lines: arriving(state, packSizes) },
 		{ word: say`COUNT`, title: say`Last counted too long ago`, lines: toCount(state) },
 	];
 }

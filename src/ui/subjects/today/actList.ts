@@ -127,7 +127,7 @@ function roundWords(
 			"p",
 			{},
 			title(runSheetSheet.file, round),
-			say`: set aside for ${counted(kits, "kit")}.`,
+			say`: prepare for ${counted(kits, "kit")}.`,
 			" ",
 			isNext ? whoWaits(waiting) : say`Only if a kit waits.`,
 			renew !== "" && ` ${say`Renew ${renew}, if still unused.`}`,

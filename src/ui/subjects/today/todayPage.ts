@@ -106,7 +106,7 @@ class TodayView implements View {
 		fill(
 			this.#kits,
 			kits.length === 0
-				? el("p", {}, say`No kit is in the register yet.`)
+				? el("p", {}, say`No kit is in the list of kits yet.`)
 				: kitList(kits, {
 						used: (kit) => this.#open((its) => its.openUse, kit),
 						check: (kit) => this.#open((its) => its.openCheck, kit),

@@ -34,11 +34,11 @@ export function tonightList(
 		);
 	});
 	const more =
-		rows.length > MOST_SHOWN && el("li", {}, say`The rest is on its own sheet: the night before.`);
+		rows.length > MOST_SHOWN && el("li", {}, say`The rest is on its own sheet, “Start tonight”.`);
 	return el(
 		"section",
 		{ class: "tonight" },
-		el("h2", {}, say`The night before`),
+		el("h2", {}, say`Start tonight`),
 		el("ul", {}, ...lines, more),
 	);
 }

@@ -41,7 +41,7 @@ export function waterView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			{},
-			say`On ${shownDay(wordIn(first?.date))} set aside ${shownAs(columns.litres_set_aside, litres)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; about ${shownAs(columns.litres_expected, expected)} L of it is expected to be used.`,
+			say`On ${shownDay(wordIn(first?.date))} prepare for ${shownAs(columns.litres_set_aside, litres)} L, in ${counted(containers, "container")} of ${shownPlain(each ?? 0)} L; on average about ${shownAs(columns.litres_expected, expected)} L of it is used.`,
 		),
 		el(
 			"p",

@@ -25,7 +25,7 @@ export function farSaferPart(state: State): HTMLElement {
 	const part = el(
 		"details",
 		{ class: "far-safer", open: isOpen },
-		el("summary", {}, say`What is set aside far safer than asked, and what that costs`),
+		el("summary", {}, say`What is far safer than asked, and what that costs`),
 		inside,
 	);
 	const unfold = () => {
@@ -47,7 +47,7 @@ function content(state: State): Child[] {
 		el(
 			"p",
 			{},
-			say`Whole rounds, loads, baths, kits and packs cannot be set aside in part. These fall short at most a fifth as often as was asked (a rule of ours). That is no mistake; it costs something, and you may want it otherwise.`,
+			say`Rounds, loads, baths, kits and packs come whole. These fall short at most a fifth as often as was asked (a rule of this program). That is no mistake; it costs something, and you may want it otherwise.`,
 		),
 		el("ul", {}, ...far.slice(0, MOST_SHOWN).map((one) => line(state, one))),
 		el("p", {}, far.length > MOST_SHOWN && say`More on the sheet:`, " ", sheet),
@@ -83,7 +83,7 @@ function numbers({ row }: FarSafer): string {
 		shownOf100((numberIn(figure) ?? 0) / 100),
 	);
 	const expected = shownAs(columns.expected, numberIn(row.expected) ?? 0);
-	return say`${setAside} set aside, ${expected} expected; enough on ${enough} of 100, where ${asked} were asked.`;
+	return say`Prepare for ${setAside}, average ${expected}; enough on ${enough} of 100, where ${asked} were asked.`;
 }
 
 /** Kits are asked for by how many of 1,000 needs may find none ready. */
@@ -91,7 +91,7 @@ function kits({ set_aside, asked_of_100, enough_of_100 }: FarSafer["row"]): stri
 	const [asked, kept] = [asked_of_100, enough_of_100].map((figure) =>
 		twoDigits(10 * (100 - (numberIn(figure) ?? 0))),
 	);
-	return say`with ${numberIn(set_aside) ?? 0}, ${kept} of 1,000 needs find none ready, where ${asked} would be accepted.`;
+	return say`with ${numberIn(set_aside) ?? 0}, ${kept} of 1,000 times no kit is ready when needed, where ${asked} would be accepted.`;
 }
 
 function cost(state: State, { row }: FarSafer): string {

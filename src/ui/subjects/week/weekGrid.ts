@@ -84,7 +84,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 		const [large, small] = measure.totalIsExpected
 			? [total.expected, total.set_aside]
 			: [total.set_aside, total.expected];
-		const word = measure.totalIsExpected ? say`plan` : say`exp.`;
+		const word = measure.totalIsExpected ? say`prepare for` : say`average`;
 		return {
 			...figureCell("computed", large, measure.large),
 			...(small && measure.small
@@ -101,8 +101,8 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 		columns: [
 			{
 				key: "measure",
-				label: say`Set aside`,
-				unit: say`exp.: expected`,
+				label: say`Prepare for`,
+				unit: say`and the average`,
 				numeric: false,
 				width: window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX,
 			},

@@ -16,7 +16,7 @@ export function weekHeadline(state: State): string {
 	const owned = numberIn(first?.kits_in_service);
 	if (!state.plan.made && errors[0]) return waitingHeadline(isWeek, errors[0], errors.length);
 	if (needed === undefined || owned === undefined)
-		return isWeek ? say`This week waits for its numbers` : say`This plan waits for its numbers`;
+		return isWeek ? say`This week needs its numbers` : say`This plan needs its numbers`;
 	if (owned >= needed)
 		return needed === 1
 			? say`1 kit is enough; this unit has ${owned} in service`
@@ -31,9 +31,9 @@ function waitingHeadline(isWeek: boolean, { message }: Problem, count: number): 
 	const [first = message] = message.split(semicolon);
 	if (count === 1)
 		return isWeek
-			? say`This week waits for one thing: ${first}`
-			: say`This plan waits for one thing: ${first}`;
+			? say`This week needs one thing: ${first}`
+			: say`This plan needs one thing: ${first}`;
 	return isWeek
-		? say`This week waits for ${count} things, first: ${first}`
-		: say`This plan waits for ${count} things, first: ${first}`;
+		? say`This week needs ${count} things, first: ${first}`
+		: say`This plan needs ${count} things, first: ${first}`;
 }

@@ -24,14 +24,14 @@ export interface WeekMeasure {
 }
 
 /** In short, because they stand small in a narrow column. */
-const smallWords = { expected: say`exp.`, setAside: say`plan` };
+const smallWords = { expected: say`average`, setAside: say`prepare for` };
 
 const kitsNeeded: WeekMeasure = {
 	group: "kits",
 	label: say`Kits needed`,
 	unit: say`kits`,
 	large: "kits_needed",
-	small: { column: "kits_in_service", word: say`have` },
+	small: { column: "kits_in_service", word: say`you have` },
 };
 
 /** The measures of the plan, in the order of the work. Births stand first and can be edited. */

@@ -27,7 +27,7 @@ export function weeksView(state: State): HTMLElement | undefined {
 		el(
 			"p",
 			{ class: "in-words" },
-			say`A bar is what to set aside for a week, the stroke in it what is expected; the highest week carries its number.`,
+			say`A bar is what to prepare for in a week, the stroke in it the average; the highest week carries its number.`,
 		),
 		...figures,
 	);

@@ -30,7 +30,7 @@ test("the plan says in one sentence when it was clearly too small", () => {
 	expect([code, weight]).toEqual(["plan-too-little", "advice"]);
 	// 18 of 28, Clopper and Pearson at 95 of 100: 0.441 to 0.814.
 	expect(message).toContain(
-		"On 18 of 28 past days the births set aside were enough (44 to 81 of 100)",
+		"On 18 of 28 past days the births prepared for were enough (44 to 81 of 100)",
 	);
 });
 

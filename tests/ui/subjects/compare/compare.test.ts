@@ -30,7 +30,7 @@ test("fewer rounds: more needs find no kit ready, which is worse; seen from the 
 	const state = stateWith("three", smallUnit(), smallUnit(ONE_ROUND));
 	const [now, three] = [sideOf(state, NOW), sideOf(state, "three")];
 	const unmet = (left: State, right: State) =>
-		differenceOf(figure(comparedFigures(left, right), "Needs that find none ready"));
+		differenceOf(figure(comparedFigures(left, right), "Times no kit is ready when needed"));
 	expect(unmet(three.state, now.state)).toMatchObject({ verdict: "worse" });
 	expect(unmet(three.state, now.state).text).toMatch(/^\+/);
 	expect(unmet(now.state, three.state)).toMatchObject({ verdict: "better" });
@@ -46,7 +46,7 @@ test("nothing but unmet needs is called better or worse", () => {
 	const [now, other] = [sideOf(state, NOW), sideOf(state, "other")];
 	const figures = comparedFigures(now.state, other.state);
 	const judged = figures.filter((each) => differenceOf(each).verdict !== "");
-	expect(judged.map(({ label }) => label)).toEqual(["Needs that find none ready"]);
+	expect(judged.map(({ label }) => label)).toEqual(["Times no kit is ready when needed"]);
 	expect(figures.filter((each) => /^[+−]/.test(differenceOf(each).text)).length).toBeGreaterThan(5);
 });
 

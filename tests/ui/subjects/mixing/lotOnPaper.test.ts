@@ -49,7 +49,9 @@ test("the wall table is in steps that can be measured, for the weakest day of it
 	const wall = textOf(wallTableOut.pages(demoWithLot({})));
 	// 5.5 L of 0.509 % from what is left of 33.858 g/L at the end of March.
 	expect(wall).toMatch(/5\.5\sL about 4\.5\sL 8[3-9]0\smL the 5\.5\sL mark/);
-	expect(wall).toMatch(/only until Wed 31 Mar 2027 \(dosed for its weakest day of the month\)/);
+	expect(wall).toMatch(
+		/only until Wed 31 Mar 2027 \(measured out for its weakest day of the month\)/,
+	);
 });
 
 test("nothing is said of a lot as it should be", () => {

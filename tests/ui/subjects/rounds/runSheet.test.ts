@@ -42,7 +42,7 @@ test("who is needed: work that follows work is one span, waiting is free", () =>
 		step("rinse", 1450, 1460, 2),
 	);
 	expect(whoIsNeeded(night, DAY)).toBe(
-		"Night: 2 people 23:20–23:50 and 00:10–00:20 (Tue 2 Mar); hands free 23:50–00:10 (Tue 2 Mar).",
+		"Night: 2 people 23:20–23:50 and 00:10–00:20 (Tue 2 Mar); nobody busy 23:50–00:10 (Tue 2 Mar).",
 	);
 	expect(whoIsNeeded(round(step("wash", 420, 430, 1)), DAY)).toBe("Night: 1 person 07:00–07:10.");
 	expect(whoIsNeeded({ ...round(), waitsFor: "The gap is short." }, DAY)).toBe(

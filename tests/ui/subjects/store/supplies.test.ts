@@ -42,7 +42,7 @@ describe("entering into the books", () => {
 			{ kind: "issue", quantity: "40", day: "2027-03-05" },
 			{ kind: "count", quantity: "130", day: "2027-03-02" },
 		);
-		expect(said).toContain("Counted 130 pieces; the books said 140: 10 less than expected.");
+		expect(said).toContain("Counted 130 pieces; the books said 140: 10 less than that.");
 		expect(said).toContain("On hand now: 90 pieces.");
 	});
 
@@ -52,7 +52,7 @@ describe("entering into the books", () => {
 		);
 	});
 
-	test("a lot on its way is counted once when it arrives, and its note is kept", () => {
+	test("a lot on the way is counted once when it arrives, and its note is kept", () => {
 		const { workbook, said } = made({
 			kind: "receipt",
 			item: "liquid",
@@ -78,9 +78,9 @@ describe("entering into the books", () => {
 		expect(workbook.tables["journal.csv"]?.rows[0]).toContain("two bottles broken");
 	});
 
-	test("a lot on its way has to be received before anything else", () => {
+	test("a lot on the way has to be received before anything else", () => {
 		expect(() => made({ item: "liquid", lot: "L2", kind: "issue", quantity: "1" })).toThrow(
-			"Lot L2 is on its way and expected on Sat 20 Mar: enter it as received first.",
+			"Lot L2 is on the way and due on Sat 20 Mar: enter it as received first.",
 		);
 	});
 });
@@ -121,15 +121,15 @@ test("an item whose number waits is neither forgotten nor taken for enough", () 
 	const vinegar = orderLines(state).find(({ item }) => item === "vinegar");
 	expect(vinegar).toMatchObject({ urgency: "unknown", packs: undefined });
 	expect(vinegar?.waitsFor).toContain("many");
-	expect(orderHeadline(state)).toContain("waits for a number");
+	expect(orderHeadline(state)).toContain("needs a number");
 });
 
-test("the storekeeper sees what is past use, what is on its way and what should have come", () => {
+test("the storekeeper sees what is past use, what is on the way and what should have come", () => {
 	const late = LOTS.replace("2027-03-20", "2027-02-20");
 	const lists = storekeeperLists(new Store(unit({ "lots.csv": late })).state);
 	const lines = (word: string) => lists.find((list) => list.word === word)?.lines ?? [];
 	expect(lines("USE FIRST")[0]).toMatchObject({ item: "vinegar, lot V1", by: "do not use" });
-	expect(lines("EXPECT")[0]).toMatchObject({
+	expect(lines("ON THE WAY")[0]).toMatchObject({
 		item: "liquid, lot L2",
 		amount: "2 packs (10 L)",
 		by: "was due Sat 20 Feb",
