@@ -9,9 +9,14 @@ import type { Counts } from "./counts.ts";
  * @example a sure amount of 2.25 is 2 in three of four cases, else 3
  */
 export function spread({ first, chance }: Counts, amountOf: (count: number) => number): Counts {
-	const amounts = Array.from(chance, (_, i) => amountOf(first + i));
-	const least = Math.floor(Math.min(...amounts));
-	const all = new Float64Array(Math.ceil(Math.max(...amounts)) - least + 1);
+	const amounts = Float64Array.from(chance, (_, i) => amountOf(first + i));
+	let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+	// One by one: there may be more of them than a call can be given.
+	for (const amount of amounts) {
+		least = Math.min(least, Math.floor(amount));
+		most = Math.max(most, Math.ceil(amount));
+	}
+	const all = new Float64Array(most - least + 1);
 	amounts.forEach((amount, i) => {
 		const at = Math.floor(amount);
 		const above = amount - at;

@@ -8,7 +8,7 @@ import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
-import { roundsAndLoads } from "./roundsAndLoads.ts";
+import { mostNumbers, type Numbers, roundsLoadsAndKits } from "./roundsLoadsAndKits.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";
 
@@ -19,9 +19,6 @@ interface RatesInSteps {
 	readonly perKit: readonly number[];
 	readonly perDescale: number;
 }
-
-/** Of so many rounds it is followed how many run and how many loads they make. */
-const FEW_ROUNDS = 30;
 
 /** How likely each amount of use over the days is, counted in steps. */
 export function stepsUsed({ rates, days, loads, descaleEvery }: UseInputs, { of }: Steps): Counts {
@@ -46,32 +43,50 @@ function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
 }
 
 function inRounds(
-	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	rates: RatesInSteps,
 	days: readonly RoundsOfDay[],
 	loads: Loads,
 	every: number,
 ): Counts {
+	const { perRound, perLoad, perKit, perDescale } = rates;
 	const means = meansOfRounds(days);
 	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
 	if (perDescale > 0 && perRound === 0 && [...perLoad, ...perKit].every((use) => use === 0)) {
 		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
 		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale);
 	}
-	const goBy = [perRound, ...perLoad, perDescale].filter((use) => use > 0).length;
-	const [load] = loads;
-	const isFollowed = goBy > 1 && loads.length <= 1 && means.length <= FEW_ROUNDS;
-	if (isFollowed && perKit.every((use) => use === 0))
-		return roundsAndLoads(
-			means.map((kinds) => kinds.reduce((all, m) => all + m, 0)),
-			load?.kits ?? 1,
-			(rounds, loadsMade) =>
-				perRound * rounds +
-				sum(perLoad) * loadsMade +
-				(perDescale === 0 ? 0 : perDescale * Math.ceil(rounds / every)),
-		);
+	const followed = byNumbers(rates, means.map(sum), loads, every);
+	if (followed) return followed;
 	const kitsInLoads = loads.map(({ kits }) => kits);
 	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoads));
 	return perDescale === 0 ? sumOf(used) : withDescaling(perDescale, every, used, idle);
+}
+
+/**
+ * Use followed by how many rounds run and what loads and kits they make, where all kits use
+ * the same and these numbers are fewer than the steps of use that would be followed otherwise.
+ */
+function byNumbers(
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	means: readonly number[],
+	loads: Loads,
+	every: number,
+): Counts | undefined {
+	const [ofKit = 0] = perKit;
+	const ofLoad = sum(perLoad);
+	const ofKitsAlone = perRound === 0 && ofLoad === 0 && perDescale === 0;
+	if (ofKitsAlone || loads.length > 1 || perKit.some((use) => use !== ofKit)) return undefined;
+	const useOf = ({ rounds, moreLoads, kits }: Numbers) =>
+		perRound * rounds +
+		ofLoad * (rounds + moreLoads) +
+		ofKit * kits +
+		(perDescale === 0 ? 0 : perDescale * Math.ceil(rounds / every));
+	const kitsInLoad = loads[0]?.kits ?? 1;
+	const most = mostNumbers(means, kitsInLoad, { loads: ofLoad > 0, kits: ofKit > 0 });
+	const numbers = (most.rounds + 1) * (most.moreLoads + 1) * (most.kits + 1);
+	// With descalings each step is followed once for each number of rounds since the last.
+	const steps = useOf(most) * (perDescale === 0 ? 1 : Math.min(every, means.length));
+	return numbers < steps ? roundsLoadsAndKits(means, kitsInLoad, most, useOf) : undefined;
 }
 
 /**

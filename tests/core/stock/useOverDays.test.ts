@@ -3,7 +3,11 @@ import { describe, expect, test } from "vitest";
 import { soaks } from "../../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { amountSetAside, commonStep } from "../../../src/core/stock/commonStep.ts";
-import { roundsAndLoads } from "../../../src/core/stock/roundsAndLoads.ts";
+import {
+	mostNumbers,
+	type Numbers,
+	roundsLoadsAndKits,
+} from "../../../src/core/stock/roundsLoadsAndKits.ts";
 import { stepsUsed } from "../../../src/core/stock/stepsUsed.ts";
 import { useExpected, useSetAside } from "../../../src/core/stock/useSetAside.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -79,33 +83,44 @@ describe("use from each day's use is the use of the days as one", () => {
 	});
 });
 
-describe("rounds, loads and descalings alone", () => {
+describe.each([
+	["rounds, loads and descalings", { loads: true, kits: false }],
+	["rounds, kits and descalings", { loads: false, kits: true }],
+	["rounds, loads, kits and descalings", { loads: true, kits: true }],
+])("%s are followed together", (_, goesBy) => {
 	const chanceOf = (mean: number, kits: number) => poissonChances(mean)[kits] ?? 0;
 	test.each([
 		[[0.4], 1, 2],
 		[[0.4, 1.3], 2, 2],
 		[[2, 0.02, 0.9], 3, 1],
 		[[1.3, 0.4, 2], 1, 7],
+		[[0.4, 0, 2], 2, 3],
 	])("rounds of %j kits, %d in a load, a descaling every %d", (means, kitsInLoad, every) => {
-		const useOf = (rounds: number, loads: number) =>
-			31 * rounds + 7 * loads + 1000 * Math.ceil(rounds / every);
-		const found = roundsAndLoads(means, kitsInLoad, useOf);
+		const useOf = ({ rounds, moreLoads, kits }: Numbers) =>
+			31 * rounds +
+			(goesBy.loads ? 7 * moreLoads : 0) +
+			(goesBy.kits ? 3 * kits : 0) +
+			1000 * Math.ceil(rounds / every);
+		const most = mostNumbers(means, kitsInLoad, goesBy);
+		const found = roundsLoadsAndKits(means, kitsInLoad, most, useOf);
 		const wanted = new Map<number, number>();
-		const go = (round: number, running: number, loads: number, chance: number) => {
+		const go = (round: number, all: Numbers, chance: number) => {
 			if (round === means.length) {
-				const amount = useOf(running, loads);
+				const amount = useOf(all);
 				wanted.set(amount, (wanted.get(amount) ?? 0) + chance);
 				return;
 			}
-			for (let kits = 0; kits <= MOST_KITS; kits++)
-				go(
-					round + 1,
-					running + Number(kits > 0),
-					loads + Math.ceil(kits / kitsInLoad),
-					chance * chanceOf(means[round] as number, kits),
-				);
+			for (let kits = 0; kits <= MOST_KITS; kits++) {
+				const runs = Number(kits > 0);
+				const after = {
+					rounds: all.rounds + runs,
+					moreLoads: all.moreLoads + Math.ceil(kits / kitsInLoad) - runs,
+					kits: all.kits + kits,
+				};
+				go(round + 1, after, chance * chanceOf(means[round] as number, kits));
+			}
 		};
-		go(0, 0, 0, 1);
+		go(0, { rounds: 0, moreLoads: 0, kits: 0 }, 1);
 		for (const [amount, chance] of wanted)
 			expectWithin(found.chance[amount - found.first] ?? 0, chance, 1e-13, "chance");
 	});
