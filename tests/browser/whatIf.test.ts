@@ -1,6 +1,7 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean, openChanged } from "./changedDemo.ts";
@@ -28,6 +29,15 @@ describe("what if", { timeout: 60_000 }, () => {
 				),
 		});
 
+	/** What Save writes, to the byte. */
+	async function savedBytes(page: WorkbookPage["page"], path: string): Promise<string> {
+		const download = page.waitForEvent("download");
+		await page.locator("#save-workbook").click();
+		await (await download).saveAs(path);
+		const files = Object.entries(unzipSync(readFileSync(path)));
+		return files.map(([name, bytes]) => `${name}\n${strFromU8(bytes)}`).join("\n");
+	}
+
 	/** Texts of the row of a table that begins with these words. */
 	async function rowOf(workbook: WorkbookPage, words: string): Promise<string[]> {
 		const row = workbook.page.locator(".compared tr", { hasText: words }).first();
@@ -37,7 +47,7 @@ describe("what if", { timeout: 60_000 }, () => {
 	test("a copy is kept by keyboard, settings are changed, and both stand side by side", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "what-if");
 		const { page } = workbook;
-		expect(await workbook.headline()).toContain("Keep a copy");
+		expect(await workbook.headline()).toContain("Change something in the copy");
 		await page.getByLabel("Name of the new copy").focus();
 		await page.keyboard.press("Enter");
 		expect(await page.locator("#store-kept-name-wrong").textContent()).toContain("needs a name");
@@ -60,6 +70,64 @@ describe("what if", { timeout: 60_000 }, () => {
 		expect(await rowOf(workbook, "Delivery beds")).toEqual(["9", "2"]);
 		expect((await rowOf(workbook, "Decided by"))[0]).toBe("beds");
 		expect((await rowOf(workbook, "Kits needed"))[2]).toMatch(/^−\d$/);
+		await closeClean(workbook);
+	});
+
+	test("a copy is tried by keyboard, and the workbook, its draft and its files stay as they are", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "what-if");
+		const { page } = workbook;
+		const before = await savedBytes(page, join(folder, "before.zip"));
+		const people = page.getByLabel(/^People/);
+		await people.focus();
+		expect(await people.inputValue()).toBe("1");
+		await page.keyboard.press("Control+A");
+		await page.keyboard.type("many");
+		await page.keyboard.press("Enter");
+		await expect
+			.poll(() => page.locator("#store-trial-workers_per_round-wrong").textContent())
+			.toContain("allowed is");
+		expect(await workbook.headline()).toContain("Change something in the copy");
+		await page.keyboard.press("Control+A");
+		await page.keyboard.type("3");
+		await page.keyboard.press("Enter");
+		await expect.poll(() => workbook.headline()).toMatch(/^What you try is safer: 0\.\d+ of 1,000/);
+		await page.getByLabel(/^Kits listed as in service/).fill("3");
+		await page.keyboard.press("Enter");
+		await expect.poll(() => rowOf(workbook, "Kits listed as in service")).toEqual(["6", "3"]);
+		await page.getByLabel("Another setting").selectOption("pots");
+		await page.keyboard.type("2");
+		await page.keyboard.press("Tab");
+		expect(await page.locator("#undo").isDisabled()).toBe(true);
+		expect(await savedBytes(page, join(folder, "while.zip"))).toEqual(before);
+
+		// A reload leaves what is tried to the person who tries it.
+		await page.reload();
+		await page.getByRole("button", { name: "Go on with the draft" }).click();
+		await expect.poll(() => rowOf(workbook, "Kits listed as in service")).toEqual(["6", "3"]);
+		await page.getByRole("button", { name: "Use this", exact: true }).press("Enter");
+		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
+		expect(await people.inputValue()).toBe("3");
+		await page.locator("#undo").click();
+		await expect.poll(() => people.inputValue()).toBe("1");
+		expect(await page.getByLabel(/^Kits listed/).inputValue()).toBe("6");
+		await closeClean(workbook);
+	});
+
+	test("what is tried is thrown away at a word, and a reason leads back to its field", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "what-if");
+		const { page } = workbook;
+		const beds = page.getByLabel("Delivery beds");
+		await beds.fill("5");
+		await page.keyboard.press("Enter");
+		await page.getByRole("button", { name: /Kits needed, what you try. Why\?/ }).click();
+		const pane = page.locator(".what-if .pane");
+		await pane.getByRole("button", { name: "computed: why?" }).first().click();
+		await pane.locator("li", { hasText: "Delivery beds" }).getByRole("button").click();
+		await expect.poll(() => beds.evaluate((field) => field === document.activeElement)).toBe(true);
+		await page.getByRole("button", { name: "Throw away" }).click();
+		await expect.poll(() => beds.inputValue()).toBe("2");
+		expect(await workbook.headline()).toContain("Change something in the copy");
+		expect(await page.locator("#undo").isDisabled()).toBe(true);
 		await closeClean(workbook);
 	});
 
@@ -135,7 +203,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		await (await download).saveAs(path);
 		await page.locator(".start summary").click();
 		await page.getByRole("button", { name: "Start from the demo" }).click();
-		expect(await workbook.headline()).toContain("Keep a copy");
+		expect(await workbook.headline()).toContain("Change something in the copy");
 		const chooser = page.waitForEvent("filechooser");
 		await page.locator("#open-files").click();
 		await (await chooser).setFiles(path);

@@ -6,14 +6,14 @@ import { unitSheet } from "../sheets/unit.ts";
 import { type Workbook, withTable } from "../workbook.ts";
 
 /**
- * The workbook with a copy of its settings and rounds kept under a name.
+ * The workbook with a copy of settings and rounds kept under a name: its own, or those of another one.
  *
  * Texts are kept as typed. A setting without a row is kept blank, and a day without
  * a round by one blank round, so that taking the copy back restores that too.
  */
-export function withCopyKept(workbook: Workbook, name: string): Workbook {
+export function withCopyKept(workbook: Workbook, name: string, of = workbook): Workbook {
 	const kept = textsOf(workbook, keptSettingsSheet);
-	const rows = [...settingsOf(workbook), ...roundsOf(workbook)].map((row) =>
+	const rows = [...settingsOf(of), ...roundsOf(of)].map((row) =>
 		kept.row(undefined, { name, ...row }),
 	);
 	return withTable(workbook, keptSettingsSheet.file, {

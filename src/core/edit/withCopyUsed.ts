@@ -3,9 +3,7 @@ import { roundsSheet } from "../sheets/rounds.ts";
 import { unitSheet } from "../sheets/unit.ts";
 import { type Workbook, withTable } from "../workbook.ts";
 import type { KeptCopy } from "./keptCopies.ts";
-
-/** Settings that say which days are planned, not how the unit works: they stay those of the workbook. */
-const periodSettings: readonly string[] = ["plan_start", "plan_days"];
+import { periodSettings } from "./periodSettings.ts";
 
 /** The workbook with the settings and rounds of a copy in place of its own, over the same days. */
 export function withCopyUsed(workbook: Workbook, copy: KeptCopy): Workbook {

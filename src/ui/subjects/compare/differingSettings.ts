@@ -1,3 +1,6 @@
+import { stepsEntry } from "../../../core/edit/begin/stepsEntry.ts";
+import { birthsEveryDayEntry } from "../../../core/edit/trial/birthsEveryDayEntry.ts";
+import { kitsTriedEntry } from "../../../core/edit/trial/kitsTriedEntry.ts";
 import { readSettings } from "../../../core/read/readSettings.ts";
 import { textsOf } from "../../../core/read/textsOf.ts";
 import { say } from "../../../core/say.ts";
@@ -16,7 +19,7 @@ export interface DifferingSetting {
 	readonly right: string;
 }
 
-/** Settings and rounds in which two workbooks differ, in the order of the settings. First day and number of days are the same by rule. */
+/** Settings, rounds and what else can be tried in which two workbooks differ, in the order of the settings. First day and number of days are the same by rule. */
 export function differingSettings(left: State, right: State): DifferingSetting[] {
 	const [before, after] = [left, right].map(valuesOf) as [Values, Values];
 	const keys = (Object.keys(settings) as SettingKey[]).filter((key) => before(key) !== after(key));
@@ -27,10 +30,18 @@ export function differingSettings(left: State, right: State): DifferingSetting[]
 		right: after(key),
 	}));
 	const [roundsBefore, roundsAfter] = [roundsOf(left), roundsOf(right)];
-	if (roundsBefore === roundsAfter) return differing;
 	const rounds = { label: say`Rounds of a day`, unit: "", left: roundsBefore, right: roundsAfter };
-	return [...differing, rounds];
+	const others = otherEntries.map(({ label, unit, read }) => ({
+		label,
+		unit: unit(left.workbook),
+		left: read(left.workbook) || DASH,
+		right: read(right.workbook) || DASH,
+	}));
+	return [...differing, ...[rounds, ...others].filter((each) => each.left !== each.right)];
 }
+
+/** What is no setting, and differs only where it is tried. */
+const otherEntries = [birthsEveryDayEntry, kitsTriedEntry, stepsEntry];
 
 type Values = (key: SettingKey) => string;
 

@@ -8,6 +8,7 @@ import { el, fill } from "../../dom/el.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryField.ts";
+import { trialOf } from "./trial.ts";
 
 /** Where a copy of the settings is kept, taken back or deleted; each is one step that can be undone. */
 export function keptPart({ store, tell }: Surroundings): SheetPart {
@@ -17,15 +18,12 @@ export function keptPart({ store, tell }: Surroundings): SheetPart {
 		el("input", { type: "text", autocomplete: "off" }),
 	);
 	const list = el("ul", { class: "kept-copies" });
+	const submit = el("button", { type: "submit" });
 	const form = el(
 		"form",
 		{ class: "keep-copy", "aria-label": say`Keep a copy of the settings`, novalidate: true },
 		name.element,
-		el(
-			"button",
-			{ type: "submit", class: "main" },
-			say`Keep a copy of the settings as they are now`,
-		),
+		submit,
 	);
 	form.addEventListener("submit", (event) => {
 		event.preventDefault();
@@ -35,8 +33,13 @@ export function keptPart({ store, tell }: Surroundings): SheetPart {
 		if (wrong !== undefined) return name.control.focus();
 		const kept = name.control.value.trim();
 		name.control.value = "";
-		store.edit(withCopyKept(workbook, kept));
-		tell([say`“${kept}” is kept in this workbook. Now change settings or rounds, and compare.`]);
+		const { workbook: tried, differing } = trialOf(store.state);
+		store.edit(withCopyKept(workbook, kept, tried));
+		tell([
+			differing.length === 0
+				? say`“${kept}” is kept in this workbook. Now change settings or rounds, and compare.`
+				: say`“${kept}” is kept in this workbook: settings and rounds, without the births, the kits and the steps that you try.`,
+		]);
 	});
 	const use = (copy: KeptCopy) => {
 		store.edit(withCopyUsed(store.state.workbook, copy));
@@ -65,8 +68,25 @@ export function keptPart({ store, tell }: Surroundings): SheetPart {
 			button(say`Delete the copy`, say`Delete the copy: ${copy.name}`, () => remove(copy)),
 		);
 	return {
-		element: el("section", { class: "kept-part", "aria-label": say`Kept copies` }, form, list),
-		paint: ({ workbook }: State) => fill(list, ...keptCopies(workbook).map(line)),
+		element: el(
+			"section",
+			{ class: "kept-part", "aria-labelledby": "kept-title" },
+			el("h2", { id: "kept-title" }, say`Kept copies`),
+			el(
+				"p",
+				{ class: "hint" },
+				say`A copy of the settings and rounds under a name stands in the workbook and is saved with it.`,
+			),
+			form,
+			list,
+		),
+		paint(state: State) {
+			submit.textContent =
+				trialOf(state).differing.length > 0
+					? say`Keep what you try under this name`
+					: say`Keep a copy of the settings as they are now`;
+			fill(list, ...keptCopies(state.workbook).map(line));
+		},
 	};
 }
 

@@ -1,4 +1,5 @@
 import { keptCopies } from "../../../core/edit/keptCopies.ts";
+import type { Place } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import { capital } from "../../format/capital.ts";
@@ -6,7 +7,7 @@ import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
-import { problemList } from "../../sheet/problemList.ts";
+import { problemItem, problemList } from "../../sheet/problemList.ts";
 import { whyPane } from "../../sheet/whyPane.ts";
 import type { State } from "../../state/store.ts";
 import { offer } from "../store/entryField.ts";
@@ -15,13 +16,15 @@ import { type Asked, comparedTable } from "./comparedTable.ts";
 import { differingSettings } from "./differingSettings.ts";
 import { differingTable } from "./differingTable.ts";
 import { keptPart } from "./keptPart.ts";
-import { hasAnswer, NOW, type Side, sideOf } from "./side.ts";
+import { hasAnswer, NOW, type Side, sideOf, TRIED } from "./side.ts";
+import { trialOf } from "./trial.ts";
+import { type TrialPart, trialPart } from "./trialPart.ts";
 import { whatIfTitle } from "./whatIfTitle.ts";
 import { whatIfHeadline } from "./whatIfWords.ts";
 
 const MOST_TROUBLES = 5;
 
-/** Two ways of working side by side: the workbook as it is now, and copies of its settings that were kept. */
+/** Two ways of working side by side: the workbook as it is now, a copy to try things on, and copies of its settings that were kept. */
 export const whatIfPage: OwnPage = {
 	mount: (place, around) => new WhatIfView(place, around),
 };
@@ -31,10 +34,11 @@ class WhatIfView implements View {
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
 	readonly #kept: ReturnType<typeof keptPart>;
+	readonly #trial: TrialPart;
 	readonly #left = el("select", { id: "what-if-left" });
 	readonly #right = el("select", { id: "what-if-right" });
 	readonly #choosing: HTMLElement;
-	#listed = "";
+	#listed: readonly string[] = [];
 	readonly #body = el("div", {});
 	readonly #pane = el("aside", {
 		class: "pane",
@@ -45,6 +49,7 @@ class WhatIfView implements View {
 	constructor(place: HTMLElement, around: Surroundings) {
 		this.#around = around;
 		this.#kept = keptPart(around);
+		this.#trial = trialPart(around, () => this.#paintSides(around.store.state));
 		const chooser = (id: string, words: string, list: HTMLSelectElement) => {
 			list.addEventListener("change", () => this.#compare());
 			return el("p", { class: "entry-field" }, el("label", { for: id }, words), list);
@@ -59,9 +64,10 @@ class WhatIfView implements View {
 		fill(
 			place,
 			pageHead(this.#title, whatIfTitle.about),
-			this.#kept.element,
+			this.#trial.element,
 			this.#choosing,
 			el("div", { class: "what-if" }, this.#body, this.#pane),
+			this.#kept.element,
 		);
 		this.#pane.addEventListener("keydown", (event) => {
 			if (event.key === "Escape") this.#closePane();
@@ -70,21 +76,32 @@ class WhatIfView implements View {
 	}
 
 	paint(state: State): void {
+		this.#trial.paint(state);
+		this.#paintSides(state);
+	}
+
+	#paintSides(state: State): void {
 		this.#kept.paint(state);
-		const names = keptCopies(state.workbook).map(({ name }) => name);
-		const options = [NOW, ...names].map(
-			(name) => [name, name || say`The workbook as it is now`] as const,
-		);
-		for (const list of [this.#left, this.#right]) offer(list, options);
-		// Where a copy has come or gone and both sides are the same, the one kept last is compared.
-		const listed = names.join("\n");
-		if (listed !== this.#listed && this.#left.value === this.#right.value)
-			this.#right.value = names.filter((name) => name !== this.#left.value).at(-1) ?? NOW;
+		const kept = keptCopies(state.workbook).map(({ name }) => [name, name] as const);
+		const tried = trialOf(state).differing.length > 0;
+		const others = [...kept, ...(tried ? [[TRIED, say`What you try`] as const] : [])];
+		for (const list of [this.#left, this.#right])
+			offer(list, [[NOW, say`The workbook as it is now`], ...others]);
+		// Where a side has come or gone, what is tried is compared; else, where both are the same, the copy kept last.
+		const listed = others.map(([name]) => name);
+		const has = (side: string) => listed.includes(side);
+		if (has(TRIED) && !this.#listed.includes(TRIED)) {
+			this.#left.value = NOW;
+			this.#right.value = TRIED;
+		} else if (listed.join() !== this.#listed.join() && this.#left.value === this.#right.value)
+			this.#right.value = listed.filter((name) => name !== this.#left.value).at(-1) ?? NOW;
 		this.#listed = listed;
 		this.#compare();
 	}
 
-	show(): void {}
+	show({ column }: Place): void {
+		if (column !== "") this.#trial.show(column);
+	}
 
 	destroy(): void {}
 
@@ -95,10 +112,10 @@ class WhatIfView implements View {
 
 	#compare(): void {
 		fill(this.#pane);
-		const hasCopies = this.#left.options.length > 1;
-		this.#choosing.hidden = !hasCopies;
-		if (!hasCopies) {
-			this.#title.textContent = say`What if? Keep a copy of the settings first`;
+		const hasOthers = this.#left.options.length > 1;
+		this.#choosing.hidden = !hasOthers;
+		if (!hasOthers) {
+			this.#title.textContent = say`What if? Change something in the copy: the workbook stays as it is`;
 			fill(this.#body);
 			return;
 		}
@@ -109,7 +126,7 @@ class WhatIfView implements View {
 		}
 		const sides = this.#sides();
 		this.#title.textContent = whatIfHeadline(...sides);
-		fill(this.#body, ...this.#troubles(sides), ...parts(sides, this.#ask));
+		fill(this.#body, ...this.#troubles(sides), ...this.#heeded(sides), ...parts(sides, this.#ask));
 	}
 
 	#ask: Asked = (side, figure, button) => {
@@ -151,6 +168,33 @@ class WhatIfView implements View {
 							),
 				),
 			);
+	}
+
+	/** What one side asks to heed and the other does not. */
+	#heeded(sides: readonly [Side, Side]): HTMLElement[] {
+		const messages = sides.map(({ state }) => state.plan.problems.map(({ message }) => message));
+		return sides.flatMap((side, at) => {
+			const own = side.state.plan.problems.filter(
+				({ message, weight }) => weight !== "error" && !messages[1 - at]?.includes(message),
+			);
+			if (own.length === 0 || !hasAnswer(side)) return [];
+			return [
+				el(
+					"section",
+					{ class: "what-if-troubles" },
+					el("h2", {}, say`To heed only on one side: ${side.title}`),
+					el(
+						"ul",
+						{ class: "problem-list advice" },
+						...own
+							.slice(0, MOST_TROUBLES)
+							.map((problem) =>
+								problemItem(problem, (place) => this.#around.goTo(side.placeOf(place))),
+							),
+					),
+				),
+			];
+		});
 	}
 
 	#print(): void {

@@ -5,5 +5,5 @@ import type { PageTitle } from "../../page.ts";
 export const whatIfTitle: PageTitle = {
 	file: "what-if",
 	title: say`What if?`,
-	about: say`Keep a copy of the settings and rounds under a name, change some of them, and see side by side what follows from each. Copies live in the workbook and are saved with it.`,
+	about: say`Change something in the copy, and see side by side what follows. The workbook, its draft and its files stay as they are until you use the copy.`,
 };

@@ -1,0 +1,116 @@
+import { expect, test } from "vitest";
+import { trialEntries } from "../../../../src/core/edit/trial/trialEntries.ts";
+import { triedOn } from "../../../../src/core/edit/trial/triedOn.ts";
+import { withCopyKept } from "../../../../src/core/edit/withCopyKept.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import type { Workbook } from "../../../../src/core/workbook.ts";
+import { smallUnit } from "../../smallUnit.ts";
+
+const tried = (workbook: Workbook, texts: Record<string, string>) =>
+	triedOn(workbook, new Map(Object.entries(texts)));
+
+const column = (workbook: Workbook, file: string, at: number) =>
+	workbook.tables[file]?.rows.map((row) => row[at]);
+
+test("nothing tried is the workbook itself, and so is what stands there already", () => {
+	const workbook = smallUnit();
+	expect(tried(workbook, {}).workbook).toBe(workbook);
+	expect(tried(workbook, { kits: "3", rounds: " 07:00 14:00 21:00", pots: "20" })).toEqual({
+		workbook,
+		differing: [],
+		refused: new Map(),
+	});
+});
+
+test("trying leaves the workbook as it is, to the last cell", () => {
+	const workbook = smallUnit();
+	const before = structuredClone(workbook);
+	const { workbook: copy, differing } = tried(workbook, {
+		"births-every-day": "9",
+		kits: "2",
+		rounds: "08:00 20:00",
+		method: "boiling",
+		delivery_beds: "4",
+	});
+	expect(workbook).toEqual(before);
+	expect(differing).toHaveLength(5);
+	expect(plan(copy).made).toBe(true);
+});
+
+test("one figure for every day of the plan keeps notes and other days; blank takes it out again", () => {
+	const workbook = smallUnit({
+		"births.csv": "date,births,note\n2027-02-28,3,before\n2027-03-02,8,referrals",
+	});
+	const { workbook: copy } = tried(workbook, { "births-every-day": "9" });
+	expect(copy.tables["births.csv"]?.rows.slice(0, 3)).toEqual([
+		["2027-02-28", "3", "before"],
+		["2027-03-02", "9", "referrals"],
+		["2027-03-01", "9", ""],
+	]);
+	expect(column(copy, "births.csv", 1)).toEqual(["3", ...Array(7).fill("9")]);
+	const { workbook: blank } = tried(copy, { "births-every-day": "" });
+	expect(column(blank, "births.csv", 1)).toEqual(["3", ...Array(7).fill("")]);
+});
+
+test.each([
+	["5", ["in_service", "in_service", "in_service", "out_of_service", "in_service", "in_service"]],
+	["1", ["in_service", "out_of_service", "out_of_service", "out_of_service"]],
+])(
+	"%s kits: new ones get a row, the last are taken out of service and none is lost",
+	(text, status) => {
+		expect(column(tried(smallUnit(), { kits: text }).workbook, "kits.csv", 2)).toEqual(status);
+	},
+);
+
+test("another method brings the steps that only it has, once, where the loads are", () => {
+	const { workbook: copy } = tried(smallUnit(), { method: "boiling" });
+	expect(column(copy, "steps.csv", 4)).toEqual([
+		"chlorine",
+		"",
+		"boiling",
+		"boiling",
+		"boiling",
+		"",
+		"",
+	]);
+	const again = tried(copy, { method: "chlorine" }).workbook;
+	expect(again.tables["steps.csv"]).toBe(copy.tables["steps.csv"]);
+});
+
+test.each([
+	["births-every-day", "many"],
+	["kits", "0"],
+	["kits", "two"],
+	["rounds", "25:00"],
+	["delivery_beds", "-1"],
+])("%s: “%s” is refused with what is allowed, and the rest is tried", (key, text) => {
+	const { refused, differing } = tried(smallUnit(), { [key]: text, pots: "4" });
+	expect(refused.get(key)).toContain("allowed is");
+	expect(differing).toEqual(["pots"]);
+});
+
+test("the days planned are none of what is tried, and each entry has its key", () => {
+	const keys = trialEntries.map(({ key }) => key);
+	expect(new Set(keys).size).toBe(keys.length);
+	expect(keys).not.toContain("plan_start");
+	expect(keys).not.toContain("plan_days");
+});
+
+test("what is tried can be kept under a name; the workbook's own settings stay", () => {
+	const workbook = smallUnit();
+	const { workbook: copy } = tried(workbook, { pots: "4", rounds: "08:00" });
+	const kept = withCopyKept(workbook, "four pots", copy);
+	expect(kept.tables["kept-settings.csv"]?.rows).toContainEqual([
+		"four pots",
+		"setting",
+		"pots",
+		"4",
+	]);
+	expect(kept.tables["kept-settings.csv"]?.rows).toContainEqual([
+		"four pots",
+		"round",
+		"08:00",
+		"",
+	]);
+	expect(kept.tables["unit.csv"]).toBe(workbook.tables["unit.csv"]);
+});
