@@ -8,7 +8,7 @@ import { el, fill } from "../../dom/el.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryField.ts";
-import { trialOf } from "./trial.ts";
+import { trialOf } from "./trialOf.ts";
 
 /** Where a copy of the settings is kept, taken back or deleted; each is one step that can be undone. */
 export function keptPart({ store, tell }: Surroundings): SheetPart {

@@ -15,7 +15,7 @@ import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { lineOf } from "../../../core/workbook.ts";
 import { type State, Store } from "../../state/store.ts";
-import { trialOf } from "./trial.ts";
+import { trialOf } from "./trialOf.ts";
 import { whatIfTitle } from "./whatIfTitle.ts";
 
 /** Stands for the workbook as it is now; no copy has this name. */

@@ -5,8 +5,8 @@ import { el, fill } from "../../dom/el.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryField.ts";
-import { textsTried, throwAway, trialOf, tryText } from "./trial.ts";
 import { entryOf, type TrialField, trialField } from "./trialField.ts";
+import { textsTried, throwAway, trialOf, tryText } from "./trialOf.ts";
 
 /** The part of the page on which a copy is tried. */
 export interface TrialPart extends SheetPart {

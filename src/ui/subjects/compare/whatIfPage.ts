@@ -17,7 +17,7 @@ import { differingSettings } from "./differingSettings.ts";
 import { differingTable } from "./differingTable.ts";
 import { keptPart } from "./keptPart.ts";
 import { hasAnswer, NOW, type Side, sideOf, TRIED } from "./side.ts";
-import { trialOf } from "./trial.ts";
+import { trialOf } from "./trialOf.ts";
 import { type TrialPart, trialPart } from "./trialPart.ts";
 import { whatIfTitle } from "./whatIfTitle.ts";
 import { whatIfHeadline } from "./whatIfWords.ts";
