@@ -90,7 +90,7 @@ const forbidden: Arrow[] = [
 	},
 	{
 		from: /^(core|io|cli|ui|pages|layouts|components)\//,
-		to: /^(messages\/(?!reviews|languages)|build\/)/,
+		to: /^(messages\/(?!review|languages)|build\/)/,
 		why: "Catalogues and the making of the site are at work while it is built; the program has their result in it.",
 	},
 	{

@@ -26,5 +26,7 @@ function byFolder(one: string, other: string): number {
 
 /** Messages of a page's template, each on its own: no message stands within another there. */
 function inAstro(source: string): { message: string }[] {
-	return [...source.matchAll(/say`[^`]*`/g)].flatMap(([text]) => messagesIn(text, "page.ts"));
+	return [...source.matchAll(/say(\.safety)?`[^`]*`/g)].flatMap(([text]) =>
+		messagesIn(text, "page.ts"),
+	);
 }

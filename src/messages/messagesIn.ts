@@ -1,9 +1,11 @@
 import { parseSync } from "vite";
 
-/** One text of the source that is marked with the tag `say`. */
+/** One text of the source that is marked with the tag `say` or `say.safety`. */
 export interface Said {
 	/** The message, each value in it as {0}, {1} …: "{0} kits are enough". */
 	readonly message: string;
+	/** Said with say.safety: a language that nobody has reviewed has the English beside it. */
+	readonly isSafety: boolean;
 	/** Where the tagged text begins and ends in the source. */
 	readonly start: number;
 	readonly end: number;
@@ -24,12 +26,15 @@ export function messagesIn(source: string, file: string): readonly Said[] {
 	if (errors[0]) throw new Error(`${file}: ${errors[0].message}`);
 	const found: Said[] = [];
 	visit(program as unknown as Node, (node) => {
-		if (node.type !== "TaggedTemplateExpression" || (node.tag as Node).name !== "say") return;
+		if (node.type !== "TaggedTemplateExpression") return;
+		const tag = source.slice((node.tag as Node).start, (node.tag as Node).end);
+		if (tag !== "say" && tag !== "say.safety") return;
 		const { quasis, expressions } = node.quasi as unknown as Template;
 		const message = quasis
 			.map(({ value }, at) => (at ? `{${at - 1}}` : "") + value.cooked)
 			.join("");
-		found.push({ message, start: node.start, end: node.end, values: expressions });
+		const isSafety = tag !== "say";
+		found.push({ message, isSafety, start: node.start, end: node.end, values: expressions });
 	});
 	return found;
 }

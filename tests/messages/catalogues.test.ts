@@ -5,6 +5,7 @@ import { cataloguesThere } from "../../src/messages/cataloguesThere.ts";
 import { filed } from "../../src/messages/filed.ts";
 import { gathered } from "../../src/messages/gathered.ts";
 import { languages, translations } from "../../src/messages/languages.ts";
+import { reviewStateOf } from "../../src/messages/reviewStateOf.ts";
 
 const root = new URL("../../", import.meta.url).pathname;
 const placeholders = (text: string) => [...new Set(text.match(/\{\d+\}/g))].sort();
@@ -52,14 +53,22 @@ describe.each(translations)("the catalogue of %s", (language) => {
 		expect(Object.keys(stands).sort()).toEqual(Object.keys(files).sort());
 	});
 
-	test("awaits review, and says so to programs", () => {
+	test("is called reviewed only where somebody is named who did it, and says so to programs", () => {
 		const reviews = JSON.parse(readFileSync(`${root}src/messages/reviews.json`, "utf8")) as Record<
 			string,
-			{ status: string; reviewedBy: string | null }
+			{ state: string; reviewedBy: string | null }
 		>;
-		expect(reviews[language]?.reviewedBy).toBeNull();
-		expect(reviews[language]?.status).toContain("awaiting review");
+		expect(reviews[language]?.state).toBe(reviewStateOf(language));
+		expect(reviews[language]?.reviewedBy !== null).toBe(reviewStateOf(language) === "reviewed");
 	});
+});
+
+test("French awaits review; a language of which nothing is written nobody has reviewed", () => {
+	expect(["en", "fr", "sw"].map(reviewStateOf)).toEqual([
+		"reviewed",
+		"awaiting review",
+		"not reviewed",
+	]);
 });
 
 test("every listed language but the first has a folder, whatever else is being translated", () => {

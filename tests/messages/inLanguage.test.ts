@@ -23,6 +23,24 @@ test.each([
 	expect(french(source)).toBe(wanted);
 });
 
+const unreviewed = (source: string) => translated(source, catalogue, stop, true);
+
+test.each([
+	["say.safety`Open`", "say`Ouvrir`", "say`Ouvrir\u2002/\u2002Open`"],
+	["say`Open`", "say`Ouvrir`", "say`Ouvrir`"],
+	[
+		"say.safety`kits: ${say`${one} of ${two}`}`",
+		"say`kits : ${say`sur ${two}, ${one}`}`",
+		"say`kits : ${say`sur ${two}, ${one}`}\u2002/\u2002kits: ${say`${one} of ${two}`}`",
+	],
+])(
+	"%s becomes %s, and with the English beside it where nobody has reviewed",
+	(source, alone, both) => {
+		expect(french(source)).toBe(alone);
+		expect(unreviewed(source)).toBe(both);
+	},
+);
+
 test("signs of the language of programs stay signs", () => {
 	expect(french("say`a \\`mark\\` and \\${sign}`")).toBe("say`un \\`signe\\` et \\${rien}`");
 });

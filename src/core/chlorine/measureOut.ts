@@ -39,7 +39,7 @@ export const measureOut = calculation<Inputs, Preparation>({
 	formula: say`Litres × strength wanted ÷ strength of the product. Made up to the full volume: the water is the litres less the liquid product.`,
 	source: sources.madeUpTo,
 	rounding: say`Up to the smallest step of the measure; tablets up to whole ones.`,
-	caution: say`Measure the water first and put the product into it. Never with vinegar, other acids or ammonia. Good ventilation, gloves, eye protection, apron.`,
+	caution: say.safety`Measure the water first and put the product into it. Never with vinegar, other acids or ammonia. Good ventilation, gloves, eye protection, apron.`,
 	inputs: {
 		strength: { label: say`Available chlorine in the product`, unit: say`g/L, g/g or g/tablet` },
 		litres: { label: say`Litres of a preparation`, unit: "L", min: 0.001 },

@@ -139,7 +139,7 @@ export const chlorineSettings = {
 		label: say`What is poured away, and where`,
 		unit: "",
 		value: note(),
-		fallback: say`Used solution: into the drain or latrine, with plenty of water. Vinegar: apart, never together with chlorine, never in the same basin. A powder's deposit: into the waste pit.`,
+		fallback: say.safety`Used solution: into the drain or latrine, with plenty of water. Vinegar: apart, never together with chlorine, never in the same basin. A powder's deposit: into the waste pit.`,
 		help: say`Printed where solution is mixed and where rounds are worked. The rules of your country come first.`,
 		source: sources.pourAway,
 		added: true,

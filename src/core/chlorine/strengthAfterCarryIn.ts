@@ -17,7 +17,7 @@ export const strengthAfterCarryIn = calculation<Inputs, number>({
 	unit: "%",
 	formula: say`Strength made × bath ÷ (bath + kits × water each carries in).`,
 	source: sources.carryIn,
-	caution: say`Drain and dry the pieces before the soak.`,
+	caution: say.safety`Drain and dry the pieces before the soak.`,
 	inputs: {
 		strengthMadePct: { label: say`Strength made`, unit: "%", min: 0 },
 		bathLitres: { label: say`Solution in the soak container`, unit: "L", min: 1e-6 },

@@ -54,7 +54,7 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 	unit: "g/L",
 	formula: say`1 ÷ (1 ÷ first strength + factor × k × time), in mol/L; log k = ${PER_IONIC_STRENGTH} × ionic strength + log(${EYRING_MANTISSA}·10¹⁰ × T × e^(−${ACTIVATION_HEAT} ÷ RT) × e^(−${ACTIVATION_ENTROPY} ÷ R)), ionic strength = ${IONS} × molarity + ${EXTRA_IONIC_STRENGTH}.`,
 	source: sources.fading,
-	caution: say`Computed, not measured. A test strip has an error of ${errorPct(READING_ERROR.strip.least)} to ${errorPct(READING_ERROR.strip.most)} %, and never overrules a discard rule.`,
+	caution: say.safety`Computed, not measured. A test strip has an error of ${errorPct(READING_ERROR.strip.least)} to ${errorPct(READING_ERROR.strip.most)} %, and never overrules a discard rule.`,
 	inputs: {
 		gramsPerLitre: { label: say`Strength on the label`, unit: "g/L", min: 0 },
 		storeC: { label: say`Temperature of the store`, unit: "°C", min: 0, max: 55 },

@@ -18,7 +18,7 @@ export const strengthToStartFrom = calculation<Inputs, number>({
 	unit: "%",
 	formula: say`Strength of the soak × (bath + kits × water each carries in) ÷ bath, so that it is still reached after the last wet kit; the strength of the soak itself where it is not mixed stronger for wet kits.`,
 	source: sources.carryIn,
-	caution: say`Drain and dry the pieces before the soak.`,
+	caution: say.safety`Drain and dry the pieces before the soak.`,
 	inputs: {
 		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
 		bathLitres: { label: say`Solution in the soak container`, unit: "L", min: 1e-6 },

@@ -113,7 +113,7 @@ export const kitsNeeded = calculation<{ cover: Cover }, number>({
 	formula: say`The number that is enough both for the times no kit is ready when needed and for the delivery beds.`,
 	source: sources.palm,
 	rounding: say`A whole number of kits, never rounded down.`,
-	caution: say`A baby cannot wait. A kit in repair or incomplete is not a kit in service.`,
+	caution: say.safety`A baby cannot wait. A kit in repair or incomplete is not a kit in service.`,
 	inputs: { cover: { label: say`How many kits are enough`, unit: say`kits` } },
 	example: { inputs: { cover: example }, result: 3, within: 0 },
 	compute: ({ cover }) => cover.kitsNeeded,

@@ -35,7 +35,7 @@ export const fireOfLoad = calculation<Inputs, FireOfLoad>({
 	unit: "",
 	formula: say`Start with what boils away more: heat that reaches the water × minutes ÷ ${KJ_PER_KG_EVAPORATED}. Heating = litres × ${fixed(KJ_PER_LITRE_PER_C, 3)} × (boiling point − temperature drawn) ÷ heat that reaches the water.`,
 	source: sources.heat,
-	caution: say`Boiling water and steam scald in a second. Lift the lid away from you; take pieces out when they have cooled; keep children away.`,
+	caution: say.safety`Boiling water and steam scald in a second. Lift the lid away from you; take pieces out when they have cooled; keep children away.`,
 	inputs: {
 		litres: { label: say`Water for a load`, unit: "L", min: 1e-3 },
 		holdMinutes: { label: say`From a rolling boil, or from when steam comes`, unit: "min", min: 0 },

@@ -49,9 +49,9 @@ export interface PlannedRound {
 }
 
 /** Carries its caution in itself, so that on no list it stands beside the solution without one. */
-export const DESCALE_STEP = say`Descale in diluted vinegar, in a vessel of its own, never with chlorine`;
+export const DESCALE_STEP = say.safety`Descale in diluted vinegar, in a vessel of its own, never with chlorine`;
 /** Stands between acid and chlorine, and cannot be switched off. */
-export const RINSE_STEP = say`Rinse and drain until there is no smell of vinegar; open chlorine only then`;
+export const RINSE_STEP = say.safety`Rinse and drain until there is no smell of vinegar; open chlorine only then`;
 /** Where nothing else is done while a deposit sinks. */
 export const SETTLE_STEP = say`Let the solution settle`;
 

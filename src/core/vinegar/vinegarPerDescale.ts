@@ -11,7 +11,7 @@ interface Inputs {
 	readonly vinegarAcidPct: number;
 }
 
-const CAUTION = say`Acid on chlorine frees a poisonous gas. A vessel, drain and cloth of its own; rinse and drain until there is no smell before any chlorine.`;
+const CAUTION = say.safety`Acid on chlorine frees a poisonous gas. A vessel, drain and cloth of its own; rinse and drain until there is no smell before any chlorine.`;
 
 /** Vinegar for one descaling bath. */
 export const vinegarPerDescale = calculation<Inputs, number>({

@@ -58,7 +58,7 @@ export const boilingOfRound = calculation<Inputs, Boiling>({
 	unit: "L",
 	formula: say`Litres = loads × buckets × litres in a bucket + boiled water for the solution. Start with what boils away more: heat that reaches the water × time held ÷ ${KJ_PER_KG_EVAPORATED}, each batch. Heating = litres × ${fixed(KJ_PER_LITRE_PER_C, 3)} × (boiling point − temperature drawn) ÷ heat that reaches the water. Batches = litres ÷ (pots × litres in a pot), rounded up.`,
 	source: sources.heat,
-	caution: say`Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.`,
+	caution: say.safety`Boiling water scalds in a second. Do not carry open pots; keep children away; light fires outside or under a flue.`,
 	inputs: {
 		loads: { label: say`Loads of the round, prepare for`, unit: say`loads`, min: 0 },
 		bucketsPerLoad: { label: say`Rinse buckets of boiled water`, unit: say`buckets/load`, min: 0 },

@@ -63,7 +63,7 @@ export const boilingSchedule = calculation<Inputs, Schedule>({
 	unit: "",
 	formula: say`The water of the last round first, each as late as stoves and pots allow: a stove is taken from lighting to the end of the hold, a pot from filling until its water is cool. It has cooled by the first rinse and is not too old at the end of the last one. Where a batch finds no place, it is tried in every order with those after it; and one pot after the other where side by side does not go.`,
 	source: commonPractice,
-	caution: say`It is often the evening before: look at the date.`,
+	caution: say.safety`It is often the evening before: look at the date.`,
 	inputs: {
 		needs: { label: say`Water of each round`, unit: "L" },
 		...onTheFire,

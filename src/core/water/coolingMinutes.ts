@@ -27,7 +27,7 @@ export const coolingMinutes = calculation<Inputs, number>({
 	unit: "min",
 	formula: say`ln((boiling point − room) ÷ (wanted − room)) ÷ rate; the rate of a covered ${STANDARD_POT_LITRES} L pot × (${STANDARD_POT_LITRES} ÷ litres in a pot)^(1/3).`,
 	source: sources.cooling,
-	caution: say`Never carry open pots of boiling water; keep children away. Cover, and never cool with untreated water or ice in it.`,
+	caution: say.safety`Never carry open pots of boiling water; keep children away. Cover, and never cool with untreated water or ice in it.`,
 	inputs: {
 		fromC: { label: say`Boiling point`, unit: "°C" },
 		toC: { label: say`Rinse water no warmer than`, unit: "°C" },

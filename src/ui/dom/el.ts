@@ -1,3 +1,6 @@
+import { isUnreviewed } from "../../core/language.ts";
+import { BESIDE } from "../../core/say.ts";
+
 type Listener = (event: Event) => void;
 type Prop = string | number | boolean | undefined | Listener;
 export type Child = Node | string | undefined | false;
@@ -27,7 +30,15 @@ export function fill(element: Element, ...children: readonly Child[]): void {
 }
 
 function present(children: readonly Child[]): (Node | string)[] {
-	return children.filter((child): child is Node | string => child !== undefined && child !== false);
+	return children
+		.filter((child): child is Node | string => child !== undefined && child !== false)
+		.flatMap((child) => (typeof child === "string" ? inLanguages(child) : child));
+}
+
+/** A text that has its English beside it, told apart for who hears the page. */
+function inLanguages(text: string): (Node | string)[] {
+	const [own = "", ...english] = isUnreviewed ? text.split(BESIDE) : [text];
+	return [own, ...english.flatMap((words) => [BESIDE, el("span", { lang: "en" }, words)])];
 }
 
 /** The element of the page's own markup with this id; the page always has it. */

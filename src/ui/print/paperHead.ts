@@ -1,9 +1,10 @@
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
+import { notReviewed } from "../shell/notReviewed.ts";
 import type { State } from "../state/store.ts";
 import { unitSetting } from "../state/unitSetting.ts";
 
-/** First line of every printed page: whose it is, what and when, and by which version. */
+/** First line of every printed page: whose it is, what and when, by which version, and whether anybody has reviewed its language. */
 export function headLine(whose: string, when: string): HTMLElement {
 	return el(
 		"div",
@@ -11,6 +12,7 @@ export function headLine(whose: string, when: string): HTMLElement {
 		el("strong", {}, whose),
 		el("span", {}, when),
 		el("span", {}, say`Basinbook ${document.body.dataset.version ?? ""}`),
+		notReviewed !== "" && el("span", { class: "not-reviewed" }, notReviewed),
 	);
 }
 

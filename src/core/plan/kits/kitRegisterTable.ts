@@ -15,7 +15,7 @@ const state = calculation<{ kit: KitReadiness }, string>({
 	unit: "",
 	formula: say`By the latest of what is written down: used, opened or its days over, to reprocess; a round done, to reprocess until the check after that round has passed, then ready from the day the round ended; a check that fails, incomplete, in repair or (not clean alone) to reprocess, until a later round and its check. A check never makes its days longer.`,
 	source: commonPractice,
-	caution: say`When in doubt do not use. Test every kit again before each birth.`,
+	caution: say.safety`When in doubt do not use. Test every kit again before each birth.`,
 	inputs: { kit: { label: say`Uses, rounds and checks of the kit`, unit: "" } },
 	example: {
 		inputs: {

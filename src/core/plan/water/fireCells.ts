@@ -73,7 +73,7 @@ function momentOf(
 		formula,
 		source: commonPractice,
 		rounding,
-		caution: say`It is often the evening before: look at the date.`,
+		caution: say.safety`It is often the evening before: look at the date.`,
 		inputs: {
 			fire: { label: say`Fire`, unit: "" },
 			firstDay: { label: say`First day of the plan`, unit: "" },

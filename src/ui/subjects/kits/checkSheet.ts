@@ -24,7 +24,7 @@ export function checkSheet(state: State, kit: string, kind: string): HTMLElement
 		el(
 			"p",
 			{ class: "paper-caution" },
-			say`Count every loose piece before putting together. One “no”, or one piece short: the kit is not ready; set it apart and write why. When in doubt do not use. Test again before each birth.`,
+			say.safety`Count every loose piece before putting together. One “no”, or one piece short: the kit is not ready; set it apart and write why. When in doubt do not use. Test again before each birth.`,
 		),
 		el(
 			"table",

@@ -40,22 +40,22 @@ export function kitLabel({
 		unit,
 		labelHead(kit, kind),
 		...(isKnownReady
-			? [el("p", {}, say`Newborn resuscitation kit: disinfected, complete, tested.`)]
+			? [el("p", {}, say.safety`Newborn resuscitation kit: disinfected, complete, tested.`)]
 			: toTick()),
 		methods.length > 0 && el("p", { class: "label-small" }, levelWords(methods)),
-		labelLine(say`Done on`, done && shownDayAndYear(done)),
-		labelLine(say`USE BY`, until && shownDayAndYear(until)),
+		labelLine(say.safety`Done on`, done && shownDayAndYear(done)),
+		labelLine(say.safety`USE BY`, until && shownDayAndYear(until)),
 		el("p", { class: "label-small" }, lifeWords(days), " ", readyLifeDays.why),
 		el(
 			"div",
 			{ class: "label-pair" },
-			labelLine(say`Done by`, undefined),
-			labelLine(say`Checked by`, undefined),
+			labelLine(say.safety`Done by`, undefined),
+			labelLine(say.safety`Checked by`, undefined),
 		),
 		el(
 			"p",
 			{ class: "label-caution" },
-			say`Opened, wet or torn: do not use. Test again before each birth.`,
+			say.safety`Opened, wet or torn: do not use. Test again before each birth.`,
 		),
 	);
 }
@@ -63,14 +63,18 @@ export function kitLabel({
 /** To be ticked by hand, because the record is silent; not ticked is not ready. */
 function toTick(): HTMLElement[] {
 	return [
-		el("p", {}, say`Newborn resuscitation kit. Tick what is true; nothing ticked: do not use.`),
-		el("p", {}, say`☐ disinfected, complete, tested`),
-		el("p", {}, say`☐ used: to be reprocessed`, " ", say`☐ incomplete: do not use`),
+		el(
+			"p",
+			{},
+			say.safety`Newborn resuscitation kit. Tick what is true; nothing ticked: do not use.`,
+		),
+		el("p", {}, say.safety`☐ disinfected, complete, tested`),
+		el("p", {}, say.safety`☐ used: to be reprocessed`, " ", say.safety`☐ incomplete: do not use`),
 	];
 }
 
 function lifeWords(days: number | undefined): string {
-	if (days === undefined) return say`After that day through a round again.`;
-	if (days < 1) return say`Only on the day it was done; then through a round again.`;
-	return say`${counted(days, "day")} after it was done, closed and dry.`;
+	if (days === undefined) return say.safety`After that day through a round again.`;
+	if (days < 1) return say.safety`Only on the day it was done; then through a round again.`;
+	return say.safety`${counted(days, "day")} after it was done, closed and dry.`;
 }

@@ -1,4 +1,9 @@
+import { isUnreviewed } from "../../../core/language.ts";
+import { say } from "../../../core/say.ts";
 import { type Child, el } from "../../dom/el.ts";
+
+/** For the smallest of prints. */
+const notReviewedShort = isUnreviewed ? say.safety`translation not reviewed` : "";
 
 /** A line of a label: what it is, and the value, or room to write it. */
 export function labelLine(what: string, value: string | undefined, short = false): HTMLElement {
@@ -26,6 +31,6 @@ export function label(kind: string, unit: string, ...children: readonly Child[])
 		"article",
 		{ class: `paper-label label-${kind}` },
 		...children,
-		el("p", { class: "label-unit" }, unit),
+		el("p", { class: "label-unit" }, [unit, notReviewedShort].filter(Boolean).join(" · ")),
 	);
 }

@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
+import { notReviewed } from "../../shell/notReviewed.ts";
 
 /** Two across and three down fit both A4 and Letter. */
 const ON_A_SHEET = 6;
@@ -20,6 +21,8 @@ export function labelSheets(labels: readonly HTMLElement[], unit: string): HTMLE
 				"p",
 				{ class: "label-sheet-head" },
 				say`${unit}. Labels, sheet ${sheet + 1} of ${count}. Cut along the dashed lines. Basinbook ${document.body.dataset.version ?? ""}`,
+				" ",
+				notReviewed,
 			),
 			el(
 				"div",

@@ -25,23 +25,23 @@ export function rinseLabel(
 		unit,
 		labelHead(
 			bucket === undefined ? ROOM : String(bucket),
-			say`Rinse bucket ${bucket ?? TO_WRITE} of ${buckets.value ?? TO_WRITE}`,
+			say.safety`Rinse bucket ${bucket ?? TO_WRITE} of ${buckets.value ?? TO_WRITE}`,
 		),
-		el("p", {}, say`Boiled, cooled water. Order: ${order}.`),
-		labelLine(say`Boiled at`, undefined),
-		labelLine(say`Cool since`, undefined),
+		el("p", {}, say.safety`Boiled, cooled water. Order: ${order}.`),
+		labelLine(say.safety`Boiled at`, undefined),
+		labelLine(say.safety`Cool since`, undefined),
 		labelLine(
-			say`DISCARD AT (boiled + ${keepsHours.value === undefined ? TO_WRITE : shownPlain(keepsHours.value)} h)`,
+			say.safety`DISCARD AT (boiled + ${keepsHours.value === undefined ? TO_WRITE : shownPlain(keepsHours.value)} h)`,
 			undefined,
 		),
-		labelLine(say`By whom`, undefined),
+		labelLine(say.safety`By whom`, undefined),
 		why !== "" && el("p", { class: "label-small" }, why),
 		el(
 			"p",
 			{ class: "label-caution" },
-			say`Not before it is at or below ${belowC.value ?? TO_WRITE} °C.`,
+			say.safety`Not before it is at or below ${belowC.value ?? TO_WRITE} °C.`,
 			" ",
-			say`Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
+			say.safety`Fresh for each load. Covered. Hot water scalds: away from children. No chlorine, no vinegar, no soap in it.`,
 		),
 	);
 }

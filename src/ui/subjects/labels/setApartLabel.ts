@@ -20,10 +20,12 @@ export function setApartLabel({ unit, kit, kind, state, reason }: SetApart): HTM
 		unit,
 		labelHead(kit, kind),
 		el("p", { class: "label-verdict" }, verdict(state, reason)),
-		reason !== "" && reason !== USED && el("p", {}, say`Why: ${reason}`),
-		state === "incomplete" ? labelLine(say`Missing`, undefined) : labelLine(say`Remark`, undefined),
-		labelLine(say`Set apart by`, undefined),
-		labelLine(say`Date and time`, undefined),
+		reason !== "" && reason !== USED && el("p", {}, say.safety`Why: ${reason}`),
+		state === "incomplete"
+			? labelLine(say.safety`Missing`, undefined)
+			: labelLine(say.safety`Remark`, undefined),
+		labelLine(say.safety`Set apart by`, undefined),
+		labelLine(say.safety`Date and time`, undefined),
 		el("p", { class: "label-caution" }, caution(state)),
 	);
 }
@@ -32,17 +34,17 @@ function verdict(state: SetApart["state"], reason: string): string {
 	switch (state) {
 		case "to_reprocess":
 			return reason === USED
-				? say`Used: to be reprocessed. DO NOT USE.`
-				: say`To be reprocessed. DO NOT USE.`;
+				? say.safety`Used: to be reprocessed. DO NOT USE.`
+				: say.safety`To be reprocessed. DO NOT USE.`;
 		case "incomplete":
-			return say`DO NOT USE: incomplete.`;
+			return say.safety`DO NOT USE: incomplete.`;
 		case "in_repair":
-			return say`DO NOT USE: in repair.`;
+			return say.safety`DO NOT USE: in repair.`;
 	}
 }
 
 function caution(state: SetApart["state"]): string {
 	return state === "to_reprocess"
-		? say`Not clean: handle with gloves, keep apart from ready kits. Take this label off after the round and its check.`
-		: say`Keep apart from ready kits. Put right, then through a whole round and its check; take this label off only then.`;
+		? say.safety`Not clean: handle with gloves, keep apart from ready kits. Take this label off after the round and its check.`
+		: say.safety`Keep apart from ready kits. Put right, then through a whole round and its check; take this label off only then.`;
 }

@@ -52,47 +52,47 @@ export function solutionLabel({
 	return label(
 		`solution${ofLot + why === "" ? "" : " label-tight"}`,
 		unit,
-		el("h2", {}, say`Chlorine solution`, " ", el("strong", {}, `${percent} %`)),
+		el("h2", {}, say.safety`Chlorine solution`, " ", el("strong", {}, `${percent} %`)),
 		el(
 			"p",
 			{},
 			el("strong", {}, `${mgPerLitre} mg/L`),
 			" ",
-			say`available chlorine. For clean kits only. NOT for drinking or hands.`,
+			say.safety`available chlorine. For clean kits only. NOT for drinking or hands.`,
 		),
 		el("p", {}, mixWords(mix)),
 		ofLot !== "" && el("p", { class: "label-small" }, ofLot),
-		labelLine(say`Made at`, made && shownTime(made)),
+		labelLine(say.safety`Made at`, made && shownTime(made)),
 		madeFor === "day"
-			? labelLine(say`DISCARD AT`, discard)
+			? labelLine(say.safety`DISCARD AT`, discard)
 			: el("p", { class: "label-line" }, el("strong", {}, discardAfter[madeFor])),
 		el("p", { class: "label-small" }, latestWords(madeFor, hours, discard)),
 		why !== "" && el("p", { class: "label-small" }, why),
 		el(
 			"div",
 			{ class: "label-pair" },
-			labelLine(say`Made by`, undefined),
-			labelLine(say`Checked by`, undefined),
+			labelLine(say.safety`Made by`, undefined),
+			labelLine(say.safety`Checked by`, undefined),
 		),
 		el(
 			"p",
 			{ class: "label-caution" },
-			say`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eye protection, apron; good ventilation. Covered, away from children.`,
+			say.safety`NEVER with vinegar, acid, ammonia or urine: poisonous gas. Gloves, eye protection, apron; good ventilation. Covered, away from children.`,
 		),
 	);
 }
 
 /** What it was made for. */
 const discardAfter = {
-	round: say`DISCARD at the end of this round`,
-	kit: say`DISCARD after this kit's soak`,
+	round: say.safety`DISCARD at the end of this round`,
+	kit: say.safety`DISCARD after this kit's soak`,
 };
 
 function latestWords(madeFor: MadeFor, hours: string, discard: string | undefined): string {
-	if (madeFor === "day") return say`${hours} h after making; sooner if dirty or cloudy.`;
+	if (madeFor === "day") return say.safety`${hours} h after making; sooner if dirty or cloudy.`;
 	return discard === undefined
-		? say`At the latest ${hours} h after making; sooner if dirty or cloudy.`
-		: say`At the latest ${discard}, ${hours} h after making; sooner if dirty or cloudy.`;
+		? say.safety`At the latest ${hours} h after making; sooner if dirty or cloudy.`
+		: say.safety`At the latest ${discard}, ${hours} h after making; sooner if dirty or cloudy.`;
 }
 
 function mixWords(mix: ComputedRow<typeof mixingSheet> | undefined): string {
@@ -100,8 +100,8 @@ function mixWords(mix: ComputedRow<typeof mixingSheet> | undefined): string {
 	const quantity = numberIn(mix?.product_quantity);
 	const water = numberIn(mix?.water_litres);
 	if (litres === undefined || quantity === undefined || water === undefined)
-		return say`Product ______________ lot ________ litres ______`;
+		return say.safety`Product ______________ lot ________ litres ______`;
 	const lot = wordIn(mix?.lot);
 	const amount = amountOf(quantity, wordIn(mix?.product_measure), EXACT);
-	return say`${shownAs(preparationColumns.litres, litres)} L: ${shownAs(preparationColumns.water_litres, water)} L of water, then ${amount} ${wordIn(mix?.product)}, lot ${lot || "________"}`;
+	return say.safety`${shownAs(preparationColumns.litres, litres)} L: ${shownAs(preparationColumns.water_litres, water)} L of water, then ${amount} ${wordIn(mix?.product)}, lot ${lot || "________"}`;
 }

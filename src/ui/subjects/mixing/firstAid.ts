@@ -13,60 +13,60 @@ export interface Mishap {
 /** From the most urgent to what keeps it from happening. */
 export const firstAid: readonly Mishap[] = [
 	{
-		what: say`Chlorine or vinegar in the eye`,
+		what: say.safety`Chlorine or vinegar in the eye`,
 		todo: [
-			say`Rinse at once with clean running water for 15 minutes by the clock, the lids held open, away from the other eye. Contact lenses out.`,
-			say`Then to a doctor at once, and go on rinsing on the way if it hurts.`,
+			say.safety`Rinse at once with clean running water for 15 minutes by the clock, the lids held open, away from the other eye. Contact lenses out.`,
+			say.safety`Then to a doctor at once, and go on rinsing on the way if it hurts.`,
 		],
 		sources: [sources.eyeRinse],
 	},
 	{
-		what: say`On the skin`,
+		what: say.safety`On the skin`,
 		todo: [
-			say`Wet clothes and gloves off; rinse with plenty of water, 15 minutes where it burns.`,
-			say`Pain, blisters or white skin afterwards: to a doctor.`,
+			say.safety`Wet clothes and gloves off; rinse with plenty of water, 15 minutes where it burns.`,
+			say.safety`Pain, blisters or white skin afterwards: to a doctor.`,
 		],
 		sources: [commonPractice],
 	},
 	{
-		what: say`Swallowed`,
+		what: say.safety`Swallowed`,
 		todo: [
-			say`Rinse the mouth, then a few sips of water. Do not make the person vomit; give nothing to somebody drowsy.`,
-			say`To a doctor at once, with the bottle or its label.`,
+			say.safety`Rinse the mouth, then a few sips of water. Do not make the person vomit; give nothing to somebody drowsy.`,
+			say.safety`To a doctor at once, with the bottle or its label.`,
 		],
 		sources: [sources.chlorineCare, commonPractice],
 	},
 	{
-		what: say`A smell of gas, stinging eyes, cough`,
+		what: say.safety`A smell of gas, stinging eyes, cough`,
 		todo: [
-			say`Everybody out into fresh air at once, newborns first. Windows and doors open if that needs no going back in.`,
-			say`Sitting upright, tight clothes loose. Hard breathing, wheezing or a cough that stays: to a doctor at once; it can get worse for hours.`,
-			say`Nobody goes in again before the smell is gone.`,
+			say.safety`Everybody out into fresh air at once, newborns first. Windows and doors open if that needs no going back in.`,
+			say.safety`Sitting upright, tight clothes loose. Hard breathing, wheezing or a cough that stays: to a doctor at once; it can get worse for hours.`,
+			say.safety`Nobody goes in again before the smell is gone.`,
 		],
 		sources: [sources.chlorineGas, sources.chlorineCare, commonPractice],
 	},
 	{
-		what: say`A spill`,
+		what: say.safety`A spill`,
 		todo: [
-			say`People away, windows open; gloves, eye protection, apron, closed shoes on.`,
-			say`A liquid: flood it with plenty of water, mop it up, rinse the mop and the floor. No other cleaner on it.`,
-			say`A powder: keep it dry. Sweep it up with a clean dry broom into a dry plastic vessel; no sawdust, paper or rags, and never back into its tin.`,
+			say.safety`People away, windows open; gloves, eye protection, apron, closed shoes on.`,
+			say.safety`A liquid: flood it with plenty of water, mop it up, rinse the mop and the floor. No other cleaner on it.`,
+			say.safety`A powder: keep it dry. Sweep it up with a clean dry broom into a dry plastic vessel; no sawdust, paper or rags, and never back into its tin.`,
 		],
 		sources: [sources.powderFire, commonPractice],
 	},
 	{
-		what: say`Never together`,
+		what: say.safety`Never together`,
 		todo: [
-			say`Never chlorine with vinegar, another acid or a toilet cleaner; never with ammonia or urine: poisonous gas.`,
-			say`Never chlorine with soap or any other cleaner; never two chlorine products in one vessel or by one scoop.`,
-			say`Never chlorine powder near oil, fuel, sawdust or a flame: fire.`,
+			say.safety`Never chlorine with vinegar, another acid or a toilet cleaner; never with ammonia or urine: poisonous gas.`,
+			say.safety`Never chlorine with soap or any other cleaner; never two chlorine products in one vessel or by one scoop.`,
+			say.safety`Never chlorine powder near oil, fuel, sawdust or a flame: fire.`,
 		],
 		sources: [sources.chlorineCare, sources.powderFire],
 	},
 	{
-		what: say`Not without advice`,
+		what: say.safety`Not without advice`,
 		todo: [
-			say`Who is pregnant, has asthma or another disease of the lungs, a disease or cuts of the skin of the hands, or an allergy to latex asks for advice or another duty first.`,
+			say.safety`Who is pregnant, has asthma or another disease of the lungs, a disease or cuts of the skin of the hands, or an allergy to latex asks for advice or another duty first.`,
 		],
 		sources: [{ ...commonPractice, mark: "from memory" }],
 	},

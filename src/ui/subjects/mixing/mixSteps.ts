@@ -28,17 +28,11 @@ export function mixingRules(state: State): MixingRules {
 export function mixSteps(mix: Mix, { life, settle, water, pourAway }: MixingRules): string[] {
 	const { product, lot, quantity, measure, waterLitres, litres, strengthPct } = mix;
 	const from = lot === "" ? say`going by its label` : say`lot ${lot}`;
-	const discard =
-		life.value === undefined
-			? say`discard time`
-			: say`discard time (${life.value} hours later at most)`;
 	return [
 		[measureWords(litreWords(waterLitres), water.value), water.why].filter(Boolean).join(" "),
 		putWords(measure, quantity, say`${quantityWords(quantity, measure)} of ${product}, ${from}`),
-		say`This makes ${litreWords(litres)} at ${shownAs(preparationColumns.strength_made_pct, strengthPct)}\u00a0% available chlorine.`,
-		[say`Label it at once: chlorine, date, time mixed, ${discard}.`, life.why]
-			.filter(Boolean)
-			.join(" "),
+		say.safety`This makes ${litreWords(litres)} at ${shownAs(preparationColumns.strength_made_pct, strengthPct)}\u00a0% available chlorine.`,
+		[labelWords(life.value), life.why].filter(Boolean).join(" "),
 		...(measure === "g" ? [settleWords(settle)] : []),
 		pourAwayWords(pourAway),
 	];
@@ -47,8 +41,14 @@ export function mixSteps(mix: Mix, { life, settle, water, pourAway }: MixingRule
 /** Boiled water is measured when it is cold: hot water weakens the solution and drives chlorine out. */
 function measureWords(litres: string, water: MixingRules["water"]["value"]): string {
 	return water === "boiled"
-		? say`Measure ${litres} of boiled, cooled water into a clean plastic container.`
-		: say`Measure ${litres} of cold water into a clean plastic container.`;
+		? say.safety`Measure ${litres} of boiled, cooled water into a clean plastic container.`
+		: say.safety`Measure ${litres} of cold water into a clean plastic container.`;
+}
+
+function labelWords(hours: number | undefined): string {
+	return say.safety`Label it at once: chlorine, date, time mixed, ${
+		hours === undefined ? say`discard time` : say`discard time (${hours} hours later at most)`
+	}.`;
 }
 
 /** Where it goes when it is done with. */
@@ -59,7 +59,7 @@ export function pourAwayWords({ value, why }: Printed<string>): string {
 /** Calcium hypochlorite brings lime with it. */
 export function settleWords({ value, why }: Printed<number>): string {
 	return [
-		say`Powder of calcium hypochlorite leaves a deposit: let it settle for ${value ?? TO_WRITE} minutes, pour off and use only the clear liquid. Begin that much earlier.`,
+		say.safety`Powder of calcium hypochlorite leaves a deposit: let it settle for ${value ?? TO_WRITE} minutes, pour off and use only the clear liquid. Begin that much earlier.`,
 		why,
 	]
 		.filter(Boolean)
@@ -68,10 +68,11 @@ export function settleWords({ value, why }: Printed<number>): string {
 
 /** @param product how much of what, and of which lot */
 function putWords(measure: string, quantity: number, product: string): string {
-	if (measure === "mL") return say`Put ${product}, into the water and stir gently.`;
-	if (measure === "g") return say`Put ${product}, into the water and stir until it has dissolved.`;
-	if (measure !== "tablet") return say`Put ${product}, into the water.`;
+	if (measure === "mL") return say.safety`Put ${product}, into the water and stir gently.`;
+	if (measure === "g")
+		return say.safety`Put ${product}, into the water and stir until it has dissolved.`;
+	if (measure !== "tablet") return say.safety`Put ${product}, into the water.`;
 	return quantity === 1
-		? say`Put ${product}, into the water and wait until it has dissolved.`
-		: say`Put ${product}, into the water and wait until they have dissolved.`;
+		? say.safety`Put ${product}, into the water and wait until it has dissolved.`
+		: say.safety`Put ${product}, into the water and wait until they have dissolved.`;
 }

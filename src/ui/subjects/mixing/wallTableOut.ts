@@ -79,9 +79,9 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 
 function howWords(measure: string | undefined, hours: Printed<number>): string {
 	return [
-		say`Water first, cold, into a plastic container; then the product into the water.`,
-		measure !== "mL" && say`Wait until all of it has dissolved.`,
-		say`Discard after ${hours.value ?? TO_WRITE} hours at most.`,
+		say.safety`Water first, cold, into a plastic container; then the product into the water.`,
+		measure !== "mL" && say.safety`Wait until all of it has dissolved.`,
+		say.safety`Discard after ${hours.value ?? TO_WRITE} hours at most.`,
 		hours.why,
 	]
 		.filter(Boolean)
@@ -91,7 +91,7 @@ function howWords(measure: string | undefined, hours: Printed<number>): string {
 function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLElement {
 	const [{ lot, measure } = { lot: "", measure: "" }] = mixes;
 	const tablets = measure === "tablet";
-	const name = lot === "" ? say`No lot in the store: by the label` : say`For lot ${lot}`;
+	const name = lot === "" ? say.safety`No lot in the store: by the label` : say`For lot ${lot}`;
 	return el(
 		"section",
 		{ class: "wall-lot" },
@@ -101,10 +101,10 @@ function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLEleme
 		uprightTable(
 			"wall-lines",
 			[
-				say`To make`,
-				say`Water first`,
-				say`Then product`,
-				...(tablets || measure === "g" ? [] : [say`Fill up to`]),
+				say.safety`To make`,
+				say.safety`Water first`,
+				say.safety`Then product`,
+				...(tablets || measure === "g" ? [] : [say.safety`Fill up to`]),
 				say`Makes`,
 				...(tablets ? [say`Exact for`] : []),
 			],
@@ -145,7 +145,11 @@ function ageWords(state: State, mixes: readonly Mix[]): HTMLElement | false {
 		lot !== undefined &&
 		days !== undefined &&
 		isOfUnknownAge(lot.product.row.value, lot.lot.value) &&
-		el("p", { class: "valid" }, say`Its age is not known: this table is for ${days} days old.`)
+		el(
+			"p",
+			{ class: "valid" },
+			say.safety`Its age is not known: this table is for ${days} days old.`,
+		)
 	);
 }
 
@@ -160,9 +164,9 @@ function validWords(state: State, mixes: readonly Mix[]): string {
 	const lot = lotOf(state, mixes);
 	const until = mixes[0]?.until ?? "";
 	if (!lot || until === "")
-		return say`Not for any lot: make a new table as soon as one is in the store.`;
+		return say.safety`Not for any lot: make a new table as soon as one is in the store.`;
 	const why = whyUntil(until, lot.lot.value.expires_on);
-	return say`Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
+	return say.safety`Only for this lot, and only until ${shownDayAndYear(until)} (${why}): then take this down and print a new one.`;
 }
 
 function whyUntil(until: string, expiresOn: string | null): string {

@@ -30,7 +30,7 @@ const ONE_PAGE_ROWS = 44;
 /** What is to be known first takes the room of so many roomy rows at most. */
 const ROWS_OF_TRUTHS = 6;
 
-const VINEGAR = say`STOP. Any smell of vinegar left? Rinse again. Vinegar and chlorine together make poisonous gas: other vessel, other basin, other cloth, poured away apart.`;
+const VINEGAR = say.safety`STOP. Any smell of vinegar left? Rinse again. Vinegar and chlorine together make poisonous gas: other vessel, other basin, other cloth, poured away apart.`;
 
 /** Run sheets for paper: the day looked at, or every day; for one kit where kits are reprocessed as they come. */
 export const runSheetPrintOuts: readonly PrintOut[] = [
@@ -162,7 +162,7 @@ function whereDescaled(state: State): HTMLElement | false {
 	const { value: every, why } = printedSetting(state, "descale_every_rounds");
 	if (every === 0) return false;
 	return cautionRow(
-		`${say`White crust, or every ${every ?? TO_WRITE} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain.`} ${why} ${VINEGAR}`,
+		`${say.safety`White crust, or every ${every ?? TO_WRITE} kits: first descale in diluted vinegar, in a vessel of its own; then rinse and drain.`} ${why} ${VINEGAR}`,
 	);
 }
 

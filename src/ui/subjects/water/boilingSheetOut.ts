@@ -50,18 +50,18 @@ function howWords(state: State): string {
 	const below = printedSetting(state, "rinse_below_c");
 	const hold =
 		minutes === undefined
-			? say`Keep each batch at a rolling boil as your protocol says, cover, leave to cool by itself.`
-			: say`Keep each batch at a rolling boil for ${shownPlain(minutes)} min, cover, leave to cool by itself.`;
-	const rest = say`Rinse when it is ${below.value === undefined ? TO_WRITE : shownPlain(below.value)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
+			? say.safety`Keep each batch at a rolling boil as your protocol says, cover, leave to cool by itself.`
+			: say.safety`Keep each batch at a rolling boil for ${shownPlain(minutes)} min, cover, leave to cool by itself.`;
+	const rest = say.safety`Rinse when it is ${below.value === undefined ? TO_WRITE : shownPlain(below.value)} °C or cooler. Times are worked out, not measured: look and feel before you trust them.`;
 	const hours = printedSetting(state, "boiled_water_hours");
-	const discard = say`Label it with the time of the boil; discard it ${hours.value === undefined ? TO_WRITE : shownPlain(hours.value)} h after the boil.`;
+	const discard = say.safety`Label it with the time of the boil; discard it ${hours.value === undefined ? TO_WRITE : shownPlain(hours.value)} h after the boil.`;
 	const lines = boilingRounds(state);
 	const first = lines.find((line) => line.pieces === "");
 	const pieces = lines.some((line) => line.pieces !== "")
-		? say`Pieces that are boiled or steamed: only if the round runs; each line has its time, from a rolling boil or from when steam comes. Nothing is added once it has begun.`
+		? say.safety`Pieces that are boiled or steamed: only if the round runs; each line has its time, from a rolling boil or from when steam comes. Nothing is added once it has begun.`
 		: "";
 	if (!first) return pieces;
-	const condition = first.onlyIf ? say`A fire is lit only if: ${first.onlyIf}.` : "";
+	const condition = first.onlyIf ? say.safety`A fire is lit only if: ${first.onlyIf}.` : "";
 	return [condition, hold, rest, discard, pieces, below.why, hours.why].filter(Boolean).join(" ");
 }
 
