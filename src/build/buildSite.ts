@@ -1,18 +1,21 @@
 import { spawnSync } from "node:child_process";
 import { parseArgs } from "node:util";
+import { cataloguesThere } from "../messages/cataloguesThere.ts";
 import { languages } from "../messages/languages.ts";
 
 /**
  * npm run build: the site in every language of the list, the first at the top of dist/.
  * npm run build -- fr: only that one, into its folder.
- * npm run build -- --development: what has no translation yet stays English.
+ * npm run build -- --development: what has no translation yet stays English; then also
+ * a language that is being translated and is not in the list yet.
  */
 const { values, positionals } = parseArgs({
 	allowPositionals: true,
 	options: { development: { type: "boolean", default: false } },
 });
 const all: string[] = languages.map(({ code }) => code);
-const unknown = positionals.filter((code) => !all.includes(code));
+const known = values.development ? [...all, ...cataloguesThere()] : all;
+const unknown = positionals.filter((code) => !known.includes(code));
 if (unknown.length > 0) throw new Error(`Not in src/messages/languages.ts: ${unknown.join(", ")}`);
 
 // One process each, because a build takes its language from the environment at its start.

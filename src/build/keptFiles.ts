@@ -35,6 +35,7 @@ function filesBelow(folder: string): string[] {
 	});
 }
 
-function hashOf(content: Uint8Array): string {
+/** As the list of kept files names a content. */
+export function hashOf(content: Uint8Array): string {
 	return `sha256-${createHash("sha256").update(content).digest("base64")}`;
 }

@@ -1,11 +1,16 @@
-import { cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
+import { hashOf } from "../../src/build/keptFiles.ts";
+import { languagesOnStick } from "../../src/build/stick/languagesOnStick.ts";
+import { programOf } from "../../src/build/stick/programOf.ts";
 import { type Files, megabytes, sizeOf, stickFiles } from "../../src/build/stick/stickFiles.ts";
+import { wordsOnStick } from "../../src/build/stick/wordsOnStick.ts";
 import { zipFiles } from "../../src/io/zipFiles.ts";
 import { catalogueOf } from "../../src/messages/catalogueOf.ts";
+import { folderOf } from "../../src/messages/languages.ts";
 import { readZip } from "../io/readZip.ts";
 
 const root = join(import.meta.dirname, "../..");
@@ -45,10 +50,19 @@ describe("the folder for a memory stick", () => {
 
 	test("has at its top only what a person opens or reads", () => {
 		const top = Object.keys(files).filter((path) => !path.includes("/"));
-		const french = existsSync(join(root, "dist/fr/index.html"));
-		const expected = ["Open Basinbook.html", "READ ME.txt", "LICENCES.txt", "demo workbook.zip"];
-		const inFrench = ["Ouvrir Basinbook.html", "LISEZ-MOI.txt"];
-		expect(top.sort()).toEqual([...expected, ...(french ? inFrench : [])].sort());
+		const built = languagesOnStick([]).filter((code) =>
+			existsSync(join(root, "dist", folderOf(code), "index.html")),
+		);
+		const expected = built.flatMap((code) => {
+			const { openFile, readMeFile, demoFile } = wordsOnStick[code];
+			return [openFile, readMeFile, demoFile];
+		});
+		expect(expected.slice(0, 3)).toEqual([
+			"Open Basinbook.html",
+			"READ ME.txt",
+			"demo workbook.zip",
+		]);
+		expect(top.sort()).toEqual(["LICENCES.txt", ...expected].sort());
 	});
 
 	test("has a workbook beside the program that reads without a problem", () => {
@@ -64,7 +78,7 @@ describe("the folder for a memory stick", () => {
 		expect(readMe).toContain(`takes ${megabytes(sizeOf(files), "en")}`);
 		expect(readMe).toContain(`zip of it ${megabytes(zipFiles(files).length, "en")}`);
 		for (const path of Object.keys(files).filter((name) => /^[^/]*\.(html|zip|txt)$/.test(name)))
-			if (!/^(READ|LISEZ|Ouvrir)/.test(path)) expect(readMe).toContain(path);
+			if (/^(Open|LICENCES|demo)/.test(path)) expect(readMe).toContain(path);
 	});
 
 	test.each([
@@ -113,6 +127,39 @@ describe("the folder for a memory stick", () => {
 		expect(textOf("LISEZ-MOI.txt")).toContain(`occupe ${megabytes(sizeOf(both), "fr")}`);
 		expect(Object.keys(both)).toContain("program/fr/workbook.js");
 	});
+});
+
+test("a language that nobody has reviewed comes along only where it is asked for", () => {
+	const noneRead = (code: string) => (code === "fr" ? "not reviewed" : "reviewed");
+	expect(languagesOnStick([])).toContain("fr");
+	expect(languagesOnStick([], noneRead)).not.toContain("fr");
+	expect(languagesOnStick(["fr"], noneRead)).toContain("fr");
+	expect(() => languagesOnStick(["xx"])).toThrow("No language of the site: xx. There are en, fr");
+});
+
+test("a language that stays behind is on no list, and what is kept offline follows", () => {
+	const site = mkdtempSync(join(tmpdir(), "basinbook site "));
+	const list = (code: string) =>
+		`<li data-language="${code}">\n<a href="./${code}/index.html"></a></li>`;
+	const page = `<ul>${list("en")}${list("fr")}</ul>`;
+	const write = (path: string, content: string) => {
+		mkdirSync(dirname(join(site, path)), { recursive: true });
+		writeFileSync(join(site, path), content);
+	};
+	write("index.html", page);
+	write("fr/index.html", page);
+	write("serviceWorker.js", `"${hashOf(Buffer.from(page))}"`);
+	const all = programOf(site, ["en", "fr"]);
+	const english = programOf(site, ["en"]);
+	rmSync(site, { recursive: true });
+	expect(Object.keys(all).sort()).toEqual(["fr/index.html", "index.html", "serviceWorker.js"]);
+	expect(strFromU8(all["index.html"] as Uint8Array)).toBe(page);
+	expect(Object.keys(english).sort()).toEqual(["index.html", "serviceWorker.js"]);
+	const left = `<ul>${list("en")}</ul>`;
+	expect(strFromU8(english["index.html"] as Uint8Array)).toBe(left);
+	expect(strFromU8(english["serviceWorker.js"] as Uint8Array)).toBe(
+		`"${hashOf(Buffer.from(left))}"`,
+	);
 });
 
 test.each([

@@ -1,12 +1,15 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join, relative } from "node:path";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { readFolder } from "../../io/readFolder.ts";
 import { zipFiles } from "../../io/zipFiles.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
 import { catalogueOf } from "../../messages/catalogueOf.ts";
 import { folderOf, type Language, languages } from "../../messages/languages.ts";
+import { reviewStateOf } from "../../messages/reviewStateOf.ts";
+import { languagesOnStick } from "./languagesOnStick.ts";
 import { goOnScript, openPage, PROGRAM } from "./openPage.ts";
-import { stickWords } from "./stickWords.ts";
+import { programOf } from "./programOf.ts";
+import { wordsOnStick } from "./wordsOnStick.ts";
 
 export type Files = Readonly<Record<string, Uint8Array>>;
 
@@ -17,6 +20,8 @@ export interface StickParts {
 	/** Folder of CSV files. */
 	readonly workbook: string;
 	readonly version: string;
+	/** Languages to bring along although nobody has reviewed them. */
+	readonly askedFor?: readonly string[];
 }
 
 /** In bytes. */
@@ -32,44 +37,48 @@ const bytes = (text: string) => new TextEncoder().encode(text);
  * double-click for each language that is built, a workbook beside it, what to read
  * first, the licences, and the program in a folder of its own.
  */
-export async function stickFiles({ site, workbook, version }: StickParts): Promise<Files> {
-	const built = languages
-		.map(({ code }) => code)
-		.filter((language) => existsSync(join(site, folderOf(language), "index.html")));
+export async function stickFiles({
+	site,
+	workbook,
+	version,
+	askedFor = [],
+}: StickParts): Promise<Files> {
+	const built = languagesOnStick(askedFor).filter((language) =>
+		existsSync(join(site, folderOf(language), "index.html")),
+	);
 	const files: Record<string, Uint8Array> = {
 		"LICENCES.txt": forWindows(readFileSync(join(site, "licences.txt"), "utf8")),
-		"demo workbook.zip": await workbookZip(workbook),
 		[`${PROGRAM}/goOn.js`]: bytes(goOnScript),
-		...program(site),
+		...inProgram(programOf(site, built)),
 	};
+	const demo = await workbookZip(workbook);
 	for (const language of built) {
-		const words = stickWords[language];
+		const words = wordsOnStick[language];
+		files[words.demoFile] = demo;
 		files[words.openFile] = bytes(openPage(language, words, folderOf(language)));
 	}
 	// Once to learn the size, which the text itself is part of, and once to state it.
 	for (const _ of ["learn", "state"]) {
 		const sizes = { folder: sizeOf(files), zip: zipFiles(files).length };
 		for (const language of built)
-			files[stickWords[language].readMeFile] = forWindows(readMe(language, version, sizes));
+			files[wordsOnStick[language].readMeFile] = forWindows(readMe(language, version, sizes));
 	}
 	return files;
 }
 
+/** What to read first; where nobody has reviewed the language, followed by the same in English. */
 function readMe(language: Language, version: string, { folder, zip }: Sizes): string {
 	const size = { folder: megabytes(folder, language), zip: megabytes(zip, language) };
 	const words = catalogueOf(language);
-	return stickWords[language].readMe(version, size, (button) => words.get(button) ?? button);
+	const own = wordsOnStick[language].readMe(version, size, (button) => words.get(button) ?? button);
+	if (reviewStateOf(language) !== "not reviewed") return own;
+	return `${own}\n${"-".repeat(72)}\n\n${readMe(languages[0].code, version, { folder, zip })}`;
 }
 
-function program(site: string): Files {
-	const entries = readdirSync(site, { recursive: true, withFileTypes: true })
-		.filter((entry) => entry.isFile())
-		.map((entry) => join(entry.parentPath, entry.name))
-		.map((path) => [
-			`${PROGRAM}/${relative(site, path).replaceAll("\\", "/")}`,
-			readFileSync(path),
-		]);
-	return Object.fromEntries(entries);
+function inProgram(site: Files): Files {
+	return Object.fromEntries(
+		Object.entries(site).map(([path, content]) => [`${PROGRAM}/${path}`, content]),
+	);
 }
 
 async function workbookZip(folder: string): Promise<Uint8Array> {
@@ -86,7 +95,7 @@ export function sizeOf(files: Files): number {
 /** Rounded up, so that what is said to fit fits. */
 export function megabytes(size: number, language: Language): string {
 	const number = new Intl.NumberFormat(language, { minimumFractionDigits: 1 });
-	return `${number.format(Math.ceil(size / 100_000) / 10)} ${stickWords[language].megabytes}`;
+	return `${number.format(Math.ceil(size / 100_000) / 10)} ${wordsOnStick[language].megabytes}`;
 }
 
 /** Old Windows editors show a text right only with their own line ends and a byte-order mark. */

@@ -1,6 +1,7 @@
 import { renameSync, rmSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
 import { writeFiles } from "../../io/writeFiles.ts";
 import { zipFiles } from "../../io/zipFiles.ts";
 import { megabytes, sizeOf, stickFiles } from "./stickFiles.ts";
@@ -9,8 +10,17 @@ const here = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.
 const OUT = "dist-usb";
 const FOLDER = "Basinbook";
 
+/** npm run usb -- --language pt: also a language that nobody has reviewed. */
+const { values } = parseArgs({
+	options: { language: { type: "string", multiple: true, default: [] } },
+});
 const { version } = JSON.parse(await readFile(here("package.json"), "utf8"));
-const files = await stickFiles({ site: here("dist"), workbook: here("sample-csv"), version });
+const files = await stickFiles({
+	site: here("dist"),
+	workbook: here("sample-csv"),
+	version,
+	askedFor: values.language,
+});
 const inFolder = Object.fromEntries(
 	Object.entries(files).map(([path, content]) => [`${FOLDER}/${path}`, content]),
 );

@@ -1,5 +1,5 @@
-/** The link to the other language leads to the sheet that is open. */
+/** The links to the other languages lead to the sheet that is open. */
 export function keepSheetInLanguageLinks(): void {
-	for (const link of document.querySelectorAll<HTMLAnchorElement>("a[data-language]"))
+	for (const link of document.querySelectorAll<HTMLAnchorElement>(".languages a"))
 		link.hash = location.hash;
 }
