@@ -8,12 +8,12 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
-import { waysOf } from "../../state/waysOf.ts";
 import { waitsForRound } from "../today/waitsForRound.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, mainAct, reasonLine, showWrong } from "./benchDialog.ts";
 import { benchFields, momentText, NO_NAMES } from "./benchFields.ts";
 import { knownOfRound } from "./knownOfRound.ts";
+import { roundsLack } from "./roundsLack.ts";
 
 const { columns } = roundsDoneSheet;
 
@@ -21,8 +21,7 @@ const { columns } = roundsDoneSheet;
 export function openRound({ around, at, wrote }: Bench): void {
 	const { store } = around;
 	const known = knownOfRound(store.state, at);
-	const { treated, isMixed } = waysOf(store.state);
-	const soaks = treated.size === 0 || treated.has("chlorine");
+	const lacking = roundsLack(store.state);
 	const unit = (words: string) => el("span", { class: "unit" }, ` ${words}`);
 	const fields = {
 		start: benchFields.moment("start", columns.start.label, known.start),
@@ -49,17 +48,12 @@ export function openRound({ around, at, wrote }: Bench): void {
 	const kits = kitBoxes(store.state, at.date);
 	const descaled = el("input", { type: "checkbox", id: "bench-descaled" });
 	const reason = reasonLine();
-	/** What this unit's rounds do not have is not asked, and stays blank. */
-	const notAsked: readonly (keyof typeof fields)[] = [
-		...(soaks ? [] : (["soak_in", "soak_out"] as const)),
-		...(isMixed ? [] : (["lot", "litres", "strength_reading_pct"] as const)),
-	];
 	const asked = (Object.keys(fields) as (keyof typeof fields)[]).filter(
-		(key) => !notAsked.includes(key),
+		(key) => !lacking.includes(key),
 	);
 	const { form, close } = benchDialog(
 		say`Round done`,
-		(soaks ? fields.soak_in : fields.ended).control,
+		(lacking.includes("soak_in") ? fields.ended : fields.soak_in).control,
 		el("fieldset", { class: "bench-boxes" }, el("legend", {}, columns.kits.label), ...kits.labels),
 		reason,
 		...asked.map((key) => fields[key].element),

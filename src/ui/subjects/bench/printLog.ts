@@ -10,6 +10,7 @@ import { printOut } from "../../print/printOut.ts";
 import { standing } from "../../shell/standing.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import type { State } from "../../state/store.ts";
+import { roundsLack } from "./roundsLack.ts";
 
 const USES = 10;
 const ROUNDS = 9;
@@ -19,7 +20,7 @@ export function printLog(state: State): void {
 	printOut({ name: say`Print a log for the bench`, pages: () => [logPage(state)] }, state);
 }
 
-/** Its columns are those of the sheets, in their order, so that it is copied in without a thought. */
+/** Its columns are those of the sheets that this unit fills, in their order, so that it is copied in without a thought. */
 export function logPage(state: State): HTMLElement {
 	const days = daysOf(state);
 	const [from = "", to = ""] = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? ""));
@@ -33,14 +34,16 @@ export function logPage(state: State): HTMLElement {
 			say`No name or number of a mother or a baby. What happened: used, opened, or no kit ready. Copied into the workbook on Monday.`,
 		),
 		logTable(usesSheet, USES),
-		logTable(roundsDoneSheet, ROUNDS),
+		logTable(roundsDoneSheet, ROUNDS, roundsLack(state)),
 		el("p", { class: "standing" }, standing),
 	);
 }
 
-function logTable(sheet: Sheet, rows: number): HTMLElement {
+function logTable(sheet: Sheet, rows: number, lacking: readonly string[] = []): HTMLElement {
 	// The mark of a line is the program's own; nobody writes it by hand.
-	const byHand = Object.entries(sheet.columns).filter(([key]) => key !== "id");
+	const byHand = Object.entries(sheet.columns).filter(
+		([key]) => key !== "id" && !lacking.includes(key),
+	);
 	const columns = byHand.map(([, { label, unit }]) => ({
 		label,
 		unit,

@@ -8,7 +8,6 @@ import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { momentAt } from "../../../core/record/momentAt.ts";
 import { say } from "../../../core/say.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
-import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
 import { writeClock } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
@@ -54,10 +53,6 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 		({ date, renew }) => wordIn(date) === day && wordIn(renew) !== "",
 	);
 	const fill = valueIn(read.settings.bucket_fill_litres);
-	const waits = rowsOf(state.plan, kitRegisterSheet).some(
-		(row) => wordIn(row.state) === "to_reprocess",
-	);
-	const firstOfAll = rowsOf(state.plan, runSheetSheet)[0];
 	return (round) => {
 		const [first] = round.steps;
 		if (!first) return [];
@@ -73,10 +68,8 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 			descalings: round.steps.filter(({ sort }) => sort === "descale").length,
 		});
 		const renew = renewed.find((row) => wordIn(row.round) === round.name);
-		const isFirst = day === wordIn(firstOfAll?.date) && round.name === wordIn(firstOfAll?.round);
-		const surelyRuns = renew !== undefined || (isFirst && waits);
 		return [
-			surelyRuns ? "" : say`Only if a kit waits.`,
+			round.onlyIf === "" ? "" : say`Only if ${round.onlyIf}.`,
 			soaks > 0 ? solutionWords(mix, mixes.length > 0) : "",
 			waterWords(litres, fill),
 			...pieceWords(loads.filter((row) => wordIn(row.round) === round.name)),

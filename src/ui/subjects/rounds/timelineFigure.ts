@@ -34,11 +34,13 @@ export function timelineFigure(
 	);
 }
 
-function keyWords(bars: readonly TimelineBar[]): string {
+/** What the marks of the picture mean: only those that are in it. */
+export function keyWords(bars: readonly Pick<TimelineBar, "sort">[]): string {
 	return [
 		say`Solid: someone is busy. Hatched: waiting.`,
 		bars.some(({ sort }) => sort === "descale") && say`Dotted: vinegar.`,
-		say`Over a soak stands the earliest time out. The numbers are:`,
+		bars.some(({ sort }) => sort === "soak") && say`Over a soak stands the earliest time out.`,
+		say`The numbers are:`,
 	]
 		.filter(Boolean)
 		.join(" ");

@@ -1,13 +1,17 @@
 import { expect, test } from "vitest";
 import { DESCALE_STEP, RINSE_STEP } from "../../../../src/core/rounds/timedSteps.ts";
+import { Store } from "../../../../src/ui/state/store.ts";
 import {
+	dayRounds,
 	type ShownRound,
 	type ShownStep,
 	sortOf,
 } from "../../../../src/ui/subjects/rounds/dayRounds.ts";
+import { needsOfDay } from "../../../../src/ui/subjects/rounds/needsOfDay.ts";
 import { roundClock, roundSpan } from "../../../../src/ui/subjects/rounds/roundClock.ts";
-import { stepNames } from "../../../../src/ui/subjects/rounds/timelineFigure.ts";
+import { keyWords, stepNames } from "../../../../src/ui/subjects/rounds/timelineFigure.ts";
 import { whoIsNeeded } from "../../../../src/ui/subjects/rounds/whoIsNeeded.ts";
+import { unitWith } from "../../../core/smallUnit.ts";
 
 const DAY = "2027-03-01";
 const step = (name: string, startsAt: number, endsAt: number, people: number): ShownStep => ({
@@ -71,4 +75,29 @@ test("descaling, its rinse and the soak are told from other steps", () => {
 	expect(sortOf("Boil", false, "steam", holds)).toBe("wait");
 	expect(sortOf("Dry", false, "", holds)).toBe("wait");
 	expect(sortOf("Wash", true, "", {})).toBe("work");
+});
+
+test("a round hangs on a kit that waits exactly where the work sheet's column says so", () => {
+	const { state } = new Store(
+		unitWith(
+			{ ready_life_days: 30 },
+			{ "kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_service,2027-02-28," },
+		),
+	);
+	const rounds = dayRounds(state, DAY);
+	const words = (onlyIf: string) =>
+		needsOfDay(
+			state,
+			DAY,
+			rounds.map((each) => ({ ...each, onlyIf })),
+		).join(" ");
+	expect(rounds.map(({ onlyIf }) => onlyIf)).toContain("a kit waits");
+	expect(words("a kit waits")).toContain("Only if a kit waits.");
+	expect(words("")).not.toContain("Only if");
+});
+
+test("what stands under the timeline speaks of a soak and of vinegar only where there are some", () => {
+	expect(keyWords([{ sort: "work" }, { sort: "hold" }])).not.toMatch(/soak|vinegar/);
+	expect(keyWords([{ sort: "soak" }])).toContain("Over a soak");
+	expect(keyWords([{ sort: "descale" }])).toContain("vinegar");
 });
