@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { axeViolations } from "./axeViolations.ts";
 import { browser, onStick as site } from "./fixture.ts";
+import { measured } from "./measured.ts";
 import { readPdf } from "./paper.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
@@ -79,7 +80,7 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 		const step = page.locator(".monday-step", { hasText: title });
 		await step.getByRole("button", { name: "Looked at" }).click();
 	};
-	await lookedAt("Orders on their way");
+	await lookedAt("Orders on the way");
 	await lookedAt("Usage to take over");
 	await monday.click("Move on to Mon 8 Mar");
 	await page.getByText("Last week and this one").waitFor();
@@ -98,6 +99,7 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 	expect(pages.length).toBeGreaterThan(10);
 	await expect.poll(() => workbook.headline()).toBe("The week from Mon 8 Mar is prepared");
 	expect(monday.count()).toBeLessThanOrEqual(MOST_ACTS);
+	expect(measured("Monday, from last week to all papers")).toBe(`${monday.count()} acts`);
 
 	await page.getByRole("button", { name: "Begin the next week's routine" }).click();
 	await expect.poll(() => workbook.headline()).toBe("Monday: prepare the week from Mon 15 Mar");

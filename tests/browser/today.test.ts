@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { axeViolations } from "./axeViolations.ts";
 import { browser, onStick as site } from "./fixture.ts";
+import { measured } from "./measured.ts";
 import { readPdf } from "./paper.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
@@ -50,6 +51,7 @@ test("a kit from its use to the next baby, on a phone: two taps, six acts at mos
 	await use.tap("Kit K1 was used");
 	await use.tap("Write it down");
 	expect(use.count()).toBe(2);
+	expect(measured("a kit was used")).toBe(`${use.count()} taps`);
 	await expect.poll(() => workbook.headline()).toBe("2 kits are ready: use K2 next");
 	await page.getByText("Kit K1 was used: Mon 1 Mar 2027, 09:40.").waitFor();
 
@@ -60,6 +62,7 @@ test("a kit from its use to the next baby, on a phone: two taps, six acts at mos
 	await round.fill("Done by", "Ama");
 	await round.tap("Write this round down");
 	expect(round.count()).toBeLessThanOrEqual(6);
+	expect(measured("a round was done")).toBe(`${round.count()} acts`);
 	await expect
 		.poll(() => kits(workbook))
 		.toContainEqual(expect.stringMatching(/^K4 .*not yet tested after its round/));
