@@ -7,6 +7,7 @@ import { kitsSheet } from "../../sheets/kits.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { KindCover } from "./coverFigures.ts";
+import { kindAdvice } from "./kindAdvice.ts";
 import type { KitReadiness } from "./readiness.ts";
 
 /** What the reader should know about the kits although every number stands. */
@@ -16,6 +17,7 @@ export function kitAdvice(unit: UnitFigures, { days, cover }: PlanTables): Probl
 		...unit.readiness.flatMap(leftOut),
 		...mostlyExpiries(days, cover.kinds),
 		...renewedTooLate(unit),
+		...kindAdvice(unit.read),
 	];
 }
 
