@@ -17,7 +17,7 @@ interface PlanFiles {
 	readonly made: boolean;
 }
 
-const NO_PLAN: Plan = { tables: {}, problems: [], made: false };
+const NO_PLAN: Plan = { tables: {}, problems: [], made: false, kinds: [] };
 
 /**
  * Makes the plan of a workbook that was read, and the texts of its files.

@@ -1,15 +1,11 @@
 import { advice, type Problem } from "../core/problem.ts";
 import type { Question } from "../core/read/block/blockTable.ts";
-import { readBlock } from "../core/read/block/readBlock.ts";
-import { readTable } from "../core/read/readTable.ts";
 import { say } from "../core/say.ts";
 import { orderSheet } from "../core/sheets/order.ts";
 import type { UnitOrder } from "../core/units/combineOrders.ts";
-import { decode } from "./decode.ts";
-import { type Answers, questionProblem } from "./fileQuestion.ts";
-import { readCsv } from "./readCsv.ts";
+import type { Answers } from "./fileQuestion.ts";
+import { readSheetApart } from "./readSheetApart.ts";
 import type { NamedBytes } from "./unzip.ts";
-import { withoutBlankEnds } from "./withoutBlankEnds.ts";
 
 export interface ReadOrders {
 	readonly orders: readonly UnitOrder[];
@@ -30,22 +26,12 @@ interface ReadOrder {
  * @param answers to what the file may leave open
  */
 export function readOrder({ name, bytes }: NamedBytes, answers: Answers = {}): ReadOrder {
-	const decoded = decode(name, bytes, answers.encoding);
-	if (!decoded.ok) return { order: undefined, problems: [decoded.problem] };
-	const { table: read, problems: found, refused, separator } = readCsv(name, decoded.text);
-	const problems = [...(decoded.advice ? [decoded.advice] : []), ...found];
-	if (refused) return { order: undefined, problems };
-	const sheet = { ...orderSheet, file: name };
-	const block = readBlock([{ sheet, table: withoutBlankEnds(read), separator }], answers);
-	const [question] = block.questions;
-	if (question)
-		return { order: undefined, problems: [...problems, questionProblem(question)], question };
-	const rows = readTable(sheet, block.tables[0]);
-	const isOrder = !rows.problems.some(({ weight }) => weight === "error");
-	return {
-		order: isOrder ? { file: name, rows } : undefined,
-		problems: [...problems, ...rows.problems, ...rows.badRows.flatMap((row) => row.problems)],
-	};
+	const { rows, problems, question } = readSheetApart(
+		{ ...orderSheet, file: name },
+		bytes,
+		answers,
+	);
+	return { order: rows && { file: name, rows }, problems, ...(question && { question }) };
 }
 
 /** Reads several units' order files; the same bytes given twice are counted once and named. */

@@ -11,7 +11,13 @@ import { guarded } from "./guarded.ts";
  * Text that a spreadsheet would run is written with an apostrophe in front.
  */
 export function writeCsv(table: Pick<TextTable, "header" | "rows">): string {
-	const records = [table.header, ...table.rows].map((cells) => cells.map(guarded));
+	return csvLines([table.header, ...table.rows]);
+}
+
+/** Lines as writeCsv writes them, of which the first is no header; "" for none. */
+export function csvLines(lines: readonly (readonly string[])[]): string {
+	if (lines.length === 0) return "";
+	const records = lines.map((cells) => cells.map(guarded));
 	return `${Papa.unparse(records, { newline: "\r\n", quotes: needsQuotes })}\r\n`;
 }
 

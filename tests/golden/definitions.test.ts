@@ -5,6 +5,7 @@ import type { Calculation } from "../../src/core/calculation.ts";
 import type { Column } from "../../src/core/column.ts";
 import type { Sheet } from "../../src/core/sheet.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
+import { districtSheets, districtTypedSheets } from "../../src/core/sheets/districtSheets.ts";
 import { settings } from "../../src/core/sheets/settings.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import { calculationWords } from "./calculationWords.ts";
@@ -19,7 +20,12 @@ const modules = import.meta.glob<Record<string, object>>("../../src/core/**/*.ts
 	eager: true,
 });
 
-const sheets = [...typedSheets, ...computedSheets];
+const sheets = [
+	...typedSheets,
+	...computedSheets,
+	...districtSheets,
+	...Object.values(districtTypedSheets),
+];
 const sheetFile = ({ file }: Sheet) => file.replace(/csv$/, "json");
 
 test.each(sheets.map((sheet) => [sheet.file, sheet] as const))("%s", (_, sheet) => {

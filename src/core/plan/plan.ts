@@ -7,6 +7,7 @@ import type { Workbook } from "../workbook.ts";
 import { registerAdvice } from "./births/registerAdvice.ts";
 import { productAdvice } from "./chlorine/productAdvice.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
+import type { KindCover } from "./kits/coverFigures.ts";
 import { kindsWithoutUse } from "./kits/kindFigures.ts";
 import { kitAdvice } from "./kits/kitAdvice.ts";
 import { pieceAdvice } from "./kits/pieceAdvice.ts";
@@ -31,6 +32,8 @@ export interface Plan {
 	readonly problems: readonly Problem[];
 	/** False where some number of the plan has no answer that it waits for; one of which nothing is known it can do without. */
 	readonly made: boolean;
+	/** Each kind of kit: what it has in service, how it comes back, and how many it needs; none where there are no days. */
+	readonly kinds: readonly KindCover[];
 }
 
 /**
@@ -68,6 +71,7 @@ export function plan(workbook: Workbook, today?: IsoDate): Plan {
 			...storeAdvice(read, first, last),
 		]),
 		made: missing.every(({ weight }) => weight === "advice"),
+		kinds: made.cover.kinds,
 	};
 }
 
@@ -81,7 +85,7 @@ function unanswered(table: AnyTable): readonly Problem[] {
 
 function withoutDates(problems: readonly Problem[]): Plan {
 	const tables = computedSheets.map((sheet) => ({ sheet, rows: [] }));
-	return { tables: byFile(tables), problems: inOrder(problems), made: false };
+	return { tables: byFile(tables), problems: inOrder(problems), made: false, kinds: [] };
 }
 
 function byFile(tables: readonly AnyTable[]): Record<string, AnyTable> {

@@ -1,5 +1,4 @@
 import {
-	calculation,
 	derive,
 	type Figure,
 	listOf,
@@ -8,19 +7,15 @@ import {
 	typedFigure,
 } from "../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../computedTable.ts";
-import { countTimes } from "../countTimes.ts";
 import { answer, valueIn } from "../outcome.ts";
-import { problem } from "../problem.ts";
 import type { GoodRow, ReadTable } from "../read/goodRow.ts";
 import { say } from "../say.ts";
-import type { RowOf } from "../sheet.ts";
 import { combinedOrderSheet } from "../sheets/combinedOrder.ts";
 import { orderSheet } from "../sheets/order.ts";
-import { sources } from "../sources.ts";
-import { packsFor } from "../stock/orderPacks.ts";
 import { total } from "../total.ts";
-
-export type OrderRow = RowOf<typeof orderSheet>;
+import { hasNeed, needOf, type OrderRow, priceOf, sizeOf } from "./needOf.ts";
+import { orderOfNeed } from "./orderOfNeed.ts";
+import { noPackSize, severalSizes } from "./packProblems.ts";
 
 /** One unit's order file. */
 export interface UnitOrder {
@@ -37,31 +32,6 @@ interface Part {
 const inMeasure = say`in the item's measure`;
 const sum = total("sum", say`Of all units`, inMeasure);
 
-const packsOfNeed = calculation<{ need: number; packSize: number }, number>({
-	key: "combined_packs",
-	label: say`Packs to order`,
-	unit: say`packs`,
-	formula: say`Needs of the units that are short, added up ÷ pack size.`,
-	source: sources.periodicReview,
-	rounding: say`Up to whole packs, once for all units together.`,
-	inputs: {
-		need: { label: say`Needed`, unit: inMeasure, min: 0 },
-		packSize: { label: say`Pack size`, unit: inMeasure, min: 1e-9 },
-	},
-	example: { inputs: { need: 150, packSize: 100 }, result: 2, within: 0 },
-	compute: ({ need, packSize }) => packsFor(need, packSize),
-});
-
-const packs = { label: say`Packs to order`, unit: say`packs` };
-const quantity = countTimes("combined_quantity", say`Quantity to order`, inMeasure, packs, {
-	label: say`Pack size`,
-	unit: inMeasure,
-});
-const cost = countTimes("combined_cost", say`Cost`, say`currency`, packs, {
-	label: say`Price of a pack`,
-	unit: say`currency`,
-});
-
 /** Several units' order files as one list; the same item in another measure is a row of its own. */
 export function combineOrders(
 	orders: readonly UnitOrder[],
@@ -77,21 +47,10 @@ export function combineOrders(
 	return { sheet: combinedOrderSheet, rows: [...groups.values()].map(rowOf) };
 }
 
-/** What a unit is short of; a unit with more than enough is short of nothing. */
-function needOf({ target_stock, usable, on_order }: OrderRow): number {
-	return Math.max(0, (target_stock ?? 0) - (usable ?? 0) - (on_order ?? 0));
-}
-
-/** A row whose plan had no answer has blanks, and is not the same as needing nothing. */
-function hasNeed({ target_stock, usable, on_order }: OrderRow): boolean {
-	return target_stock !== null && usable !== null && on_order !== null;
-}
-
 function rowOf(parts: readonly Part[]): ComputedRow<typeof combinedOrderSheet> {
 	const { item, measure } = (parts[0] as Part).row.value;
 	const need = added(parts, "target_stock", needOf);
 	const packSize = packSizeOf(parts);
-	const ordered = derive(packsOfNeed, { need, packSize });
 	const price = priceOfPack(parts, valueIn(packSize));
 	const short = parts.filter(({ row }) => needOf(row.value) > 0);
 	return {
@@ -102,12 +61,7 @@ function rowOf(parts: readonly Part[]): ComputedRow<typeof combinedOrderSheet> {
 		use_expected: added(parts, "use_expected"),
 		target_stock: added(parts, "target_stock"),
 		need,
-		order_packs: ordered,
-		order_quantity: derive(quantity, { count: ordered, each: packSize }),
-		cost:
-			price === undefined
-				? nameFigure(say`Cost`, null)
-				: derive(cost, { count: ordered, each: nameFigure(say`Price of a pack`, price) }),
+		...orderOfNeed(need, packSize, price),
 		run_out_on: nameFigure(say`First runs out on`, earliest(parts, "run_out_on")),
 		order_by: nameFigure(say`Order by`, earliest(parts, "order_by")),
 		units: nameFigure(say`Units`, new Set(parts.map(nameOf)).size),
@@ -142,23 +96,11 @@ function added(
 	return derive(sum, { parts: listOf(say`Units`, inMeasure, amounts, named) });
 }
 
-/** The pack's size: as stated, else what the packs ordered come to. */
-function sizeOf({ pack_size, order_packs, order_quantity }: OrderRow): number[] {
-	if (pack_size) return [pack_size];
-	// Files hold six decimals; more would tell 0.3 ÷ 3 from 0.1.
-	return order_packs && order_quantity ? [Number((order_quantity / order_packs).toFixed(6))] : [];
-}
-
 /** The price of a pack of the size used; a smaller pack's price says nothing about it. */
 function priceOfPack(parts: readonly Part[], size: number | undefined): number | undefined {
 	return parts
 		.filter(({ row }) => sizeOf(row.value).every((each) => each === size))
 		.flatMap(({ row }) => priceOf(row.value))[0];
-}
-
-function priceOf({ pack_price, cost: paid, order_packs }: OrderRow): number[] {
-	if (pack_price !== null) return [pack_price];
-	return paid !== null && order_packs ? [paid / order_packs] : [];
 }
 
 /** The largest pack that any unit names; where none does, there is nothing to round to. */
@@ -172,17 +114,7 @@ function packSizeOf(parts: readonly Part[]): Figure {
 	}
 	if (parts.every((part) => needOf(part.row.value) === 0))
 		return typedFigure(say`Pack size`, inMeasure, 1, place);
-	return refusedFigure(
-		say`Pack size`,
-		inMeasure,
-		place,
-		problem(place, {
-			code: "no-pack-size",
-			received: "",
-			allowed: say`a pack size, or packs and the quantity they come to`,
-			message: say`No unit's file says how much of ${row.value.item} is in a pack, so packs cannot be counted.`,
-		}),
-	);
+	return refusedFigure(say`Pack size`, inMeasure, place, noPackSize(place, row.value.item));
 }
 
 function earliest(parts: readonly Part[], column: "run_out_on" | "order_by"): string {
@@ -199,12 +131,7 @@ export const RUNS_OUT_FIRST = say`Runs out before an order can arrive:`;
 
 function remarkOf(parts: readonly Part[]): string {
 	const sizes = new Set(parts.flatMap(({ row }) => sizeOf(row.value)));
-	const said =
-		sizes.size > 1
-			? [
-					say`The units name packs of ${[...sizes].map((size) => say`${size}`).join(", ")}; the largest is used.`,
-				]
-			: [];
+	const said = sizes.size > 1 ? [severalSizes(sizes)] : [];
 	const unknown = parts.filter(({ row }) => !hasNeed(row.value)).map(nameOf);
 	if (unknown.length > 0)
 		said.push(say`No stock or target given, so not counted: ${unknown.join(", ")}.`);

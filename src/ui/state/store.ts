@@ -53,7 +53,7 @@ interface Step {
 	readonly book: Book;
 }
 
-const noPlan: Plan = { tables: {}, problems: [], made: false };
+const noPlan: Plan = { tables: {}, problems: [], made: false, kinds: [] };
 
 /**
  * Holds the workbook of the moment. An edit makes a new workbook and a new plan;

@@ -5,6 +5,7 @@ import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import type { Sheet } from "../../../src/core/sheet.ts";
 import { combinedOrderSheet } from "../../../src/core/sheets/combinedOrder.ts";
 import { computedSheets } from "../../../src/core/sheets/computedSheets.ts";
+import { districtSheets, districtTypedSheets } from "../../../src/core/sheets/districtSheets.ts";
 import { monthSheet } from "../../../src/core/sheets/month.ts";
 import { problemsSheet } from "../../../src/core/sheets/problems.ts";
 import { typedSheets } from "../../../src/core/sheets/typedSheets.ts";
@@ -24,8 +25,17 @@ function isSheet(value: unknown): value is Sheet {
 	return typeof value === "object" && value !== null && "file" in value && "columns" in value;
 }
 
-/** Sheets that stand outside the lists: one lists the problems, one belongs to many units, one is made for a month that is asked for. */
-const apart: readonly Sheet[] = [problemsSheet, combinedOrderSheet, monthSheet];
+/** What a district fills in beside its units' workbooks. */
+const ofDistrict = Object.values<Sheet>(districtTypedSheets);
+
+/** Sheets that stand outside the lists: one lists the problems, some belong to many units, one is made for a month that is asked for. */
+const apart: readonly Sheet[] = [
+	problemsSheet,
+	combinedOrderSheet,
+	monthSheet,
+	...districtSheets,
+	...ofDistrict,
+];
 
 it("lists every sheet that is defined", async () => {
 	const listed = [...typedSheets, ...computedSheets, ...apart].map(({ file }) => file);
@@ -39,7 +49,7 @@ it("lists as typed the sheets that have a column to fill in, and no other", asyn
 		Object.values(columns).some(({ role }) => role === "typed"),
 	);
 	expect(filledIn.map(({ file }) => file).sort()).toEqual(
-		typedSheets.map(({ file }) => file).sort(),
+		[...typedSheets, ...ofDistrict].map(({ file }) => file).sort(),
 	);
 });
 

@@ -6,7 +6,7 @@ import { type State, Store } from "../../../src/ui/state/store.ts";
 
 // Thousands of plans would be these tests' whole time, and are not what they are about.
 vi.mock("../../../src/core/plan/plan.ts", () => ({
-	plan: () => ({ tables: {}, problems: [], made: false }),
+	plan: () => ({ tables: {}, problems: [], made: false, kinds: [] }),
 }));
 
 const STEPS = 10_000;

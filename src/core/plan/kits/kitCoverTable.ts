@@ -11,7 +11,8 @@ import type { CoverFigures, KindCover } from "./coverFigures.ts";
 /** How far the curve goes on beyond the kits needed. */
 const CURVE_BEYOND = 3;
 
-const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
+/** Of 1,000 needs, how many find none ready with so many kits. */
+export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_per_1000_uses",
 	label: say`Times no kit is ready when needed`,
 	unit: say`per 1,000 uses`,

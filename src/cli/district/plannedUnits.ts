@@ -1,0 +1,51 @@
+import Tinypool from "tinypool";
+import type { District, UnitsTask } from "./district.ts";
+import { failed } from "./failed.ts";
+import { inOrder } from "./inOrder.ts";
+import type { UnitDone } from "./unitDone.ts";
+
+const WORKER = new URL("./planUnits.ts", import.meta.url).href;
+/** So many tasks wait for each worker, so that none waits for a task. */
+const TASKS_PER_WORKER = 3;
+
+/**
+ * Plans the units of tasks by a pool of workers that are kept, and gives them in the order
+ * of the tasks. A unit whose worker ends with it is tried alone, and then has its row.
+ *
+ * @param stopped ends the workers at once; what was not given by then is lost
+ */
+export async function* plannedUnits(
+	district: District,
+	tasks: AsyncIterable<UnitsTask>,
+	workers: number,
+	stopped: AbortSignal,
+): AsyncGenerator<UnitDone[]> {
+	const pool = new Tinypool({
+		filename: WORKER,
+		runtime: "worker_threads",
+		minThreads: workers,
+		maxThreads: workers,
+		isolateWorkers: false,
+		workerData: district,
+	});
+	const run = async (task: UnitsTask): Promise<UnitDone[]> => {
+		try {
+			return await pool.run(task, { signal: stopped });
+		} catch (trouble) {
+			if (stopped.aborted) return [];
+			const [path = "", ...more] = task.paths;
+			if (more.length === 0) return [failed(path, trouble)];
+			const alone: UnitDone[] = [];
+			for (const one of task.paths) alone.push(...(await run({ ...task, paths: [one] })));
+			return alone;
+		}
+	};
+	try {
+		for await (const done of inOrder(tasks, run, workers * TASKS_PER_WORKER)) {
+			if (stopped.aborted) return;
+			yield done;
+		}
+	} finally {
+		await pool.destroy();
+	}
+}

@@ -1,0 +1,115 @@
+import { availableParallelism } from "node:os";
+import { resolve } from "node:path";
+import { itemNames } from "../core/units/itemNames.ts";
+import { storeStock } from "../core/units/storeStock.ts";
+import type { IsoDate } from "../core/values/date.ts";
+import type { Answers } from "../io/fileQuestion.ts";
+import type { Command } from "./command.ts";
+import { begunFiles, DistrictRun } from "./district/districtRun.ts";
+import { districtTables } from "./district/districtTables.ts";
+import { plannedUnits } from "./district/plannedUnits.ts";
+import { Progress } from "./district/progress.ts";
+import { unitsTasks } from "./district/unitsTasks.ts";
+import { WholeFiles } from "./district/wholeFiles.ts";
+import { problemLine } from "./problemLine.ts";
+import { READING_USAGE, readingArguments } from "./readingArguments.ts";
+
+const USAGE = `Plans all units of a district, and adds up what they need.
+
+  npm run units -- FOLDER --out FOLDER
+
+FOLDER         the units' workbooks: folders, zips or spreadsheets, also in folders below. Beside
+               them, if you like, names.csv (item, name): which items are the same; and
+               district-stock.csv (item, quantity, measure): what the district's store has
+--out FOLDER   where the lists are written; made where it does not exist
+--workers N    how many units are planned at a time; left out, one for each core
+${READING_USAGE}
+
+A unit that cannot be read has a row with the reason. A run that is stopped leaves the lists of
+before as they were.
+Ends with 0: lists made. 1: no unit could be read, or nothing be written. 2: wrong arguments.`;
+
+const MOST_WORKERS = 256;
+const STOPS = ["SIGINT", "SIGTERM"] as const;
+
+interface Wanted {
+	readonly from: string;
+	readonly out: string;
+	readonly workers: number;
+	readonly answers: Answers;
+}
+
+function readArguments(args: string[]): Wanted | undefined {
+	const given = readingArguments(args, ["workers"]);
+	const [from, ...more] = given?.paths ?? [];
+	if (!given || !from || more.length > 0) return undefined;
+	const workers = Number(given.options.workers ?? availableParallelism());
+	if (!Number.isInteger(workers) || workers < 1 || workers > MOST_WORKERS) return undefined;
+	return { from: resolve(from), out: resolve(given.out), workers, answers: given.answers };
+}
+
+/** Plans all units of a district, as the usage says. */
+export const unitsCommand: Command = async (args, lines, today) => {
+	const wanted = readArguments(args);
+	if (!wanted) {
+		lines.error(USAGE);
+		return 2;
+	}
+	const stopping = new AbortController();
+	const stop = () => stopping.abort();
+	for (const signal of STOPS) process.once(signal, stop);
+	try {
+		return await districtPlanned(wanted, lines, today, stopping.signal);
+	} catch (trouble) {
+		lines.error(`Error: nothing could be written to ${wanted.out} (${String(trouble)}).`);
+		return 1;
+	} finally {
+		for (const signal of STOPS) process.off(signal, stop);
+	}
+};
+
+async function districtPlanned(
+	{ from, out, workers, answers }: Wanted,
+	{ log, error }: Parameters<Command>[1],
+	today: IsoDate | undefined,
+	stopped: AbortSignal,
+): Promise<0 | 1> {
+	const { names, stock, problems, isRead } = await districtTables(from, answers);
+	for (const problem of problems) error(problemLine(problem));
+	if (!isRead) {
+		error("Nothing was written: without these lines the sums would be others.");
+		return 1;
+	}
+	const table = names.rows.map(({ value }) => value);
+	const nameOf = itemNames(table);
+	const district = { folder: from, names: table, answers, today };
+	const { isTTY: isTerminal } = process.stderr;
+	const progress = new Progress({
+		isTerminal,
+		write: (text) => (isTerminal ? process.stderr.write(text) : error(text.trimEnd())),
+	});
+	const files = await WholeFiles.begin(out, begunFiles());
+	try {
+		const run = new DistrictRun(files, nameOf);
+		const tasks = unitsTasks(from, out, (all) => progress.expect(all));
+		for await (const units of plannedUnits(district, tasks, workers, stopped)) {
+			for (const unit of units) await run.add(unit);
+			progress.add(units.length);
+		}
+		progress.end();
+		if (stopped.aborted) {
+			await files.drop();
+			error(
+				`Stopped after ${run.units} units: nothing was written, lists of before are as they were.`,
+			);
+			return 1;
+		}
+		await run.end(storeStock(stock, nameOf));
+		await files.finish();
+		log(`${run.units - run.unread} of ${run.units} units planned; lists in ${out}`);
+		return run.unread < run.units ? 0 : 1;
+	} catch (trouble) {
+		await files.drop();
+		throw trouble;
+	}
+}

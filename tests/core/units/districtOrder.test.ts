@@ -1,0 +1,169 @@
+import { describe, expect, test } from "vitest";
+import { valueIn } from "../../../src/core/outcome.ts";
+import { readTable } from "../../../src/core/read/readTable.ts";
+import { districtStockSheet } from "../../../src/core/sheets/districtStock.ts";
+import { orderSheet } from "../../../src/core/sheets/order.ts";
+import { unitsOrderSheet } from "../../../src/core/sheets/unitsOrder.ts";
+import { combineOrders } from "../../../src/core/units/combineOrders.ts";
+import { DistrictOrder } from "../../../src/core/units/districtOrder.ts";
+import { itemNames } from "../../../src/core/units/itemNames.ts";
+import { storeStock } from "../../../src/core/units/storeStock.ts";
+import { valuesOf } from "../../../src/core/valuesOf.ts";
+import { tableOf } from "../smallUnit.ts";
+
+const HEADER =
+	"item,measure,usable,on_order,use_expected,target_stock,order_packs,pack_size,pack_price,run_out_on,order_by,emergency";
+const order = (...lines: string[]) =>
+	readTable(orderSheet, tableOf([HEADER, ...lines].join("\n"))).rows.map(({ value }) => value);
+const store = (...lines: string[]) =>
+	readTable(districtStockSheet, tableOf(["item,quantity,measure", ...lines].join("\n")));
+
+/** The order of the units given, row by row by column. */
+function ordered(
+	units: ReturnType<typeof order>[],
+	{ names = {}, stock = [] }: { names?: Record<string, string>; stock?: string[] } = {},
+) {
+	const nameOf = itemNames(Object.entries(names).map(([item, name]) => ({ item, name })));
+	const sums = new DistrictOrder(nameOf);
+	for (const unit of units) sums.add(unit);
+	const { table, problems } = sums.table(storeStock(store(...stock), nameOf));
+	return { rows: table.rows.map((row) => valuesOf(unitsOrderSheet, row)), problems };
+}
+
+const north = order(
+	"gauze,piece,10,20,50,100,1,100,2.5,2027-03-09,2027-03-02,no",
+	"gloves,pair,40,0,20,30,0,50,6,,,no",
+);
+const south = order(
+	"gauze,piece,0,0,50,60.5,1,100,2.5,2027-03-05,2027-02-26,yes",
+	"Gauze 10 × 10,piece,5,0,5,10,1,25,1,,,no",
+	"bleach,L,,,3,9,,5,3,,,",
+);
+
+describe("units added up", () => {
+	test("needs, not stocks: a unit with more than enough lends nothing", () => {
+		const [gauze, gloves] = ordered([north, south]).rows;
+		expect(gauze).toMatchObject({
+			item: "gauze",
+			units: 2,
+			units_short: 2,
+			units_unknown: 0,
+			units_run_out_first: 1,
+			usable: 10,
+			on_order: 20,
+			target_stock: 160.5,
+			need: 70 + 60.5,
+			in_store: null,
+			to_order: 130.5,
+			order_packs: 2,
+			order_quantity: 200,
+			cost: 5,
+			unit_packs: 2,
+			run_out_on: "2027-03-05",
+			order_by: "2027-02-26",
+		});
+		expect(gloves).toMatchObject({ units: 1, units_short: 0, need: 0, order_packs: 0, cost: 0 });
+	});
+
+	test("what a unit does not know is no 0, and is said", () => {
+		expect(ordered([south]).rows[2]).toMatchObject({ item: "bleach", units: 1, units_unknown: 1 });
+	});
+
+	test("as the list of several units' orders has it", () => {
+		const orders = [north, south].map((rows, at) => ({
+			file: `${at}`,
+			rows: {
+				file: "",
+				rows: rows.map((value, line) => ({ line, value })),
+				badRows: [],
+				problems: [],
+				absent: false,
+			},
+		}));
+		const listed = combineOrders(orders).rows.map((row) => [
+			valueIn(row.item),
+			valueIn(row.need),
+			valueIn(row.order_packs),
+			valueIn(row.cost),
+			valueIn(row.run_out_on),
+		]);
+		const { rows } = ordered([north, south]);
+		expect(
+			rows.map((row) => [row.item, row.need, row.order_packs, row.cost, row.run_out_on]),
+		).toEqual(listed);
+	});
+});
+
+describe("names of the district", () => {
+	const names = { "Gauze 10 × 10": "gauze" };
+
+	test("only what the table names is one item; the largest pack is used, and said", () => {
+		expect(ordered([south]).rows.map(({ item }) => item)).toEqual([
+			"gauze",
+			"Gauze 10 × 10",
+			"bleach",
+		]);
+		const { rows } = ordered([north, south], { names });
+		expect(rows.map(({ item }) => item)).toEqual(["gauze", "gloves", "bleach"]);
+		expect(rows[0]).toMatchObject({ units: 2, need: 135.5, pack_size: 100, order_packs: 2 });
+		expect(rows[0]?.remark).toContain("25, 100");
+	});
+
+	test("a name is looked up once, as it is written", () => {
+		const nameOf = itemNames([
+			{ item: "a", name: "b" },
+			{ item: "b", name: "c" },
+		]);
+		expect([nameOf("a"), nameOf(" b "), nameOf("A")]).toEqual(["b", "c", "A"]);
+	});
+});
+
+describe("the district's own store", () => {
+	test.each([
+		[["gauze,100,"], { in_store: 100, to_order: 30.5, order_packs: 1 }],
+		[["gauze,100,piece", "gauze,20.5,piece"], { in_store: 120.5, to_order: 10, order_packs: 1 }],
+		[["gauze,500,"], { in_store: 500, to_order: 0, order_packs: 0, cost: 0 }],
+		[["gauze,0,"], { in_store: 0, to_order: 130.5, order_packs: 2 }],
+	])("%j is taken off", (stock, row) => {
+		const { rows, problems } = ordered([north, south], { stock });
+		expect(rows[0]).toMatchObject(row);
+		expect(problems).toEqual([]);
+	});
+
+	test("by the district's name of the item", () => {
+		const names = { "Gauze 10 × 10": "gauze" };
+		const { rows } = ordered([north, south], { names, stock: ["Gauze 10 × 10,100,"] });
+		expect(rows[0]).toMatchObject({ need: 135.5, in_store: 100, to_order: 35.5 });
+	});
+
+	test("what no unit lists, or counts otherwise, is taken off nothing, and named", () => {
+		const { rows, problems } = ordered([north, south], { stock: ["gauze,3,box", "soap,2,"] });
+		expect(rows.map(({ in_store }) => in_store)).toEqual([null, null, null, null]);
+		expect(problems.map(({ code, line, column }) => [code, line, column])).toEqual([
+			["store-not-taken-off", 2, "measure"],
+			["store-not-taken-off", 3, "item"],
+		]);
+	});
+
+	test("an item in two measures is two rows that name each other", () => {
+		const boxes = order("gauze,box,0,0,1,3,3,1,9,,,no");
+		const { rows, problems } = ordered([north, boxes], { stock: ["gauze,1,"] });
+		expect(rows.map(({ item, measure }) => `${item} ${measure}`)).toEqual([
+			"gauze piece",
+			"gloves pair",
+			"gauze box",
+		]);
+		expect(rows[0]?.remark).toContain("box");
+		expect(problems.map(({ code }) => code)).toEqual(["store-not-taken-off"]);
+	});
+});
+
+test("packs of a size that nobody says are not counted", () => {
+	const unit = order("soap,bar,0,0,1,3,,,,,,no");
+	expect(ordered([unit]).rows[0]).toMatchObject({
+		need: 3,
+		pack_size: null,
+		order_packs: null,
+		cost: null,
+	});
+});
