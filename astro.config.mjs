@@ -4,6 +4,7 @@ import { build } from "vite";
 import { classicScripts } from "./src/build/classicScripts.ts";
 import { licences } from "./src/build/licences.ts";
 import { offline } from "./src/build/offline.ts";
+import { demoInLanguage } from "./src/messages/demoInLanguage.ts";
 import { inLanguage } from "./src/messages/inLanguage.ts";
 import { folderOf } from "./src/messages/languages.ts";
 
@@ -12,7 +13,10 @@ const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 /** English into dist/, every other language into a folder of its own beside it: dist/fr/. */
 const language = process.env.BASINBOOK_LANGUAGE ?? "en";
 const isRelease = process.env.BASINBOOK_BUILD !== "development";
-const translating = folderOf(language) === "" ? [] : [inLanguage(language, isRelease)];
+const translating =
+	folderOf(language) === ""
+		? []
+		: [inLanguage(language, isRelease), demoInLanguage(language, isRelease)];
 
 /** What the grid library asks for and this workbook never uses: dates, pickers, its own numbers, old browsers, kinds of cell. */
 const leftOut = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];

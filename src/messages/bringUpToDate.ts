@@ -3,6 +3,7 @@ import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { catalogueFiles } from "./catalogueOf.ts";
 import { cataloguesThere } from "./cataloguesThere.ts";
+import { demoFileOf, demoWordsOf, missingOfDemo } from "./demo/demoWordsOf.ts";
 import { filed } from "./filed.ts";
 import { gathered } from "./gathered.ts";
 import { WORDS_FILE, wordsText } from "./wordsOfChoices.ts";
@@ -23,9 +24,12 @@ for (const language of cataloguesThere(process.argv.slice(2))) {
 		mkdirSync(dirname(path), { recursive: true });
 		writeFileSync(path, `${JSON.stringify(entries, null, "\t")}\n`);
 	}
+	const demo = demoWordsOf(language);
+	writeFileSync(demoFileOf(language), `${JSON.stringify(demo, null, "\t")}\n`);
 	const lines = [
 		`${language}: ${messages.size} messages, ${missing.length} without words`,
 		...missing.map(([message, file]) => `  src/messages/${language}/${file}: ${message}`),
+		...missingOfDemo(demo).map((text) => `  src/messages/demo/${language}.json: ${text}`),
 		...spare.map(([message, words]) => `  taken out, said no longer: ${message} → ${words}`),
 	];
 	process.stdout.write(`${lines.join("\n")}\n`);

@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
+import { demoWordsOf } from "../../src/messages/demo/demoWordsOf.ts";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean } from "./changedDemo.ts";
 import { browser, onStick, served } from "./fixture.ts";
@@ -27,9 +28,13 @@ const WORDS = [
 	"scorecard.csv: way",
 	"stock.csv: remark",
 	"strength.csv: remark",
+	"tonight.csv: for_round",
 	"tonight.csv: task",
 	"week-total.csv: unit",
 ];
+
+/** Names of the demo in English, and in French. */
+const names = new Map(Object.values(demoWordsOf("fr")).flatMap((texts) => Object.entries(texts)));
 
 /** Kinds of space that French puts before its signs and between thousands. */
 const plain = (words: string | null) => (words ?? "").replace(/[\u00a0\u202f]/g, " ");
@@ -162,7 +167,10 @@ describe.each([
 	test("what is saved has the same keys, codes and numbers as in English", async () => {
 		const [english, french] = [await WorkbookPage.open(browser, site), await open()];
 		const [inEnglish, inFrench] = [await savedFiles(english), await savedFiles(french)];
-		for (const { file } of typedSheets) expect(inFrench[file], file).toBe(inEnglish[file]);
+		for (const { file } of typedSheets)
+			expect(cells(inFrench[file]), file).toEqual(
+				cells(inEnglish[file]).map((row) => row.map((cell) => names.get(cell) ?? cell)),
+			);
 		const different = new Set<string>();
 		for (const { file } of computedSheets) {
 			const [one, other] = [cells(inEnglish[file]), cells(inFrench[file])];
@@ -170,12 +178,38 @@ describe.each([
 			expect(other).toHaveLength(one.length);
 			one.forEach((row, at) => {
 				row.forEach((cell, column) => {
-					if (cell !== other[at]?.[column]) different.add(`${file}: ${one[0]?.[column]}`);
+					if ((names.get(cell) ?? cell) !== other[at]?.[column])
+						different.add(`${file}: ${one[0]?.[column]}`);
 				});
 			});
 		}
 		expect([...different].sort()).toEqual(WORDS);
 		await Promise.all([closeClean(english), closeClean(french)]);
+	});
+
+	test("no English name of the demo is left on a page", async () => {
+		const workbook = await open();
+		for (const file of [
+			"this-week",
+			"today",
+			"run-sheet.csv",
+			"steps.csv",
+			"mixing.csv",
+			"labels",
+			"order.csv",
+			"usage.csv",
+			"kinds.csv",
+			"kits.csv",
+			"checks.csv",
+			"storekeeper",
+		]) {
+			await workbook.goTo(file);
+			const shown = await workbook.page.locator("main").innerText();
+			const left = [...names.keys()].filter((name) => holds(shown, name));
+			expect(left, file).toEqual([]);
+			if (file === "steps.csv") expect(plain(shown)).toContain("Rechercher les dégâts et égoutter");
+		}
+		await closeClean(workbook);
 	});
 
 	test("axe finds nothing wrong", async () => {
@@ -194,6 +228,13 @@ describe.each([
 		await workbook.close();
 	});
 });
+
+/** Whether a name stands in a text, not as a part of another word. */
+function holds(text: string, name: string): boolean {
+	const at = text.indexOf(name);
+	const around = at < 0 ? "" : `${text[at - 1] ?? ""}${text[at + name.length] ?? ""}`;
+	return at >= 0 && !/\p{L}/u.test(around);
+}
 
 async function savedFiles({ page }: WorkbookPage): Promise<Record<string, string>> {
 	const download = page.waitForEvent("download");

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { folderOf, languages } from "../../src/messages/languages.ts";
 import { type Changed, closeClean, openChanged } from "./changedDemo.ts";
 import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
@@ -77,7 +78,7 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		await closeClean(workbook);
 	});
 
-	test.each(["", "fr/"])(
+	test.each(languages.map(({ code }) => folderOf(code)))(
 		"every label keeps to its place, a solution's with all there is to say too (%s)",
 		async (language) => {
 			const there = { ...site, address: `${site.address}${language}` };

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { folderOf, languages } from "../../src/messages/languages.ts";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean } from "./changedDemo.ts";
 import { browser, served as site } from "./fixture.ts";
@@ -10,7 +11,7 @@ const PHONE = { width: 360, height: 740 };
 const SCREENS = [{ width: 1366, height: 768 }, { width: 683, height: 384 }, PHONE];
 
 describe("room", { timeout: 240_000 }, () => {
-	test.each(["", "fr/"])(
+	test.each(languages.map(({ code }) => folderOf(code)))(
 		"the first row of every grid is on the first screen; nobody's margin takes its width /%s",
 		async (language) => {
 			const at = { ...site, address: site.address + language };

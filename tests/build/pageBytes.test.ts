@@ -29,7 +29,7 @@ test.each(
 const laterScripts: Readonly<Record<string, number>> = {
 	"beginPage.js": 12_000,
 	"monthPage.js": 10_000,
-	"onPages.js": 60_000,
+	"onPages.js": 64_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
 	"severalUnitsPage.js": 8_000,
@@ -38,15 +38,18 @@ const laterScripts: Readonly<Record<string, number>> = {
 /** Scripts that do not belong to the workbook's own. */
 const others = ["workbook.js", "offline.js", "serviceWorker.js"];
 
-test.each(["", "fr"])("every further script in %s/ keeps to a limit of its own", (language) => {
-	const site = join(builtSite(), language);
-	const found = globSync("*.js", { cwd: site }).filter((file) => !others.includes(file));
-	expect(found.sort()).toEqual(Object.keys(laterScripts).sort());
-	for (const file of found)
-		expect([file, gzipSync(readFileSync(join(site, file)), { level: 9 }).length]).toSatisfy(
-			([, bytes]: [string, number]) => bytes <= (laterScripts[file] ?? 0),
-		);
-});
+test.each(languages.map(({ code }) => folderOf(code).replace("/", "")))(
+	"every further script in %s/ keeps to a limit of its own",
+	(language) => {
+		const site = join(builtSite(), language);
+		const found = globSync("*.js", { cwd: site }).filter((file) => !others.includes(file));
+		expect(found.sort()).toEqual(Object.keys(laterScripts).sort());
+		for (const file of found)
+			expect([file, gzipSync(readFileSync(join(site, file)), { level: 9 }).length]).toSatisfy(
+				([, bytes]: [string, number]) => bytes <= (laterScripts[file] ?? 0),
+			);
+	},
+);
 
 test("all that the workbook asks for is counted, each file once", () => {
 	const files = ["index.html", "icon.svg", "workbook.css", "workbook.js", "offline.js"];

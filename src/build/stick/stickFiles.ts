@@ -4,6 +4,8 @@ import { readFolder } from "../../io/readFolder.ts";
 import { zipFiles } from "../../io/zipFiles.ts";
 import { zipWorkbook } from "../../io/zipWorkbook.ts";
 import { catalogueOf } from "../../messages/catalogueOf.ts";
+import { demoIn } from "../../messages/demo/demoIn.ts";
+import { demoWordsOf } from "../../messages/demo/demoWordsOf.ts";
 import { folderOf, type Language, languages } from "../../messages/languages.ts";
 import { reviewStateOf } from "../../messages/reviewStateOf.ts";
 import { languagesOnStick } from "./languagesOnStick.ts";
@@ -51,10 +53,9 @@ export async function stickFiles({
 		[`${PROGRAM}/goOn.js`]: bytes(goOnScript),
 		...inProgram(programOf(site, built)),
 	};
-	const demo = await workbookZip(workbook);
 	for (const language of built) {
 		const words = wordsOnStick[language];
-		files[words.demoFile] = demo;
+		files[words.demoFile] = await workbookZip(workbook, language);
 		files[words.openFile] = bytes(openPage(language, words, folderOf(language)));
 	}
 	// Once to learn the size, which the text itself is part of, and once to state it.
@@ -81,10 +82,15 @@ function inProgram(site: Files): Files {
 	);
 }
 
-async function workbookZip(folder: string): Promise<Uint8Array> {
+async function workbookZip(folder: string, language: Language): Promise<Uint8Array> {
 	const { workbook, problems } = await readFolder(folder);
 	if (problems.length > 0) throw new Error(problems.map(({ message }) => message).join("\n"));
-	return zipWorkbook(workbook);
+	const words = language === languages[0].code ? {} : demoWordsOf(language);
+	const tables = Object.entries(workbook.tables).map(([file, table]) => [
+		file,
+		demoIn(file, table, (kind, text) => words[kind]?.[text] || text),
+	]);
+	return zipWorkbook({ ...workbook, tables: Object.fromEntries(tables) });
 }
 
 /** Bytes of all files together. */
