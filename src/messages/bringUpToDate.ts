@@ -6,6 +6,7 @@ import { cataloguesThere } from "./cataloguesThere.ts";
 import { demoFileOf, demoWordsOf, missingOfDemo } from "./demo/demoWordsOf.ts";
 import { filed } from "./filed.ts";
 import { gathered } from "./gathered.ts";
+import { TERMS_FILE, termsText } from "./termsInLanguages.ts";
 import { WORDS_FILE, wordsText } from "./wordsOfChoices.ts";
 
 /**
@@ -35,3 +36,5 @@ for (const language of cataloguesThere(process.argv.slice(2))) {
 	process.stdout.write(`${lines.join("\n")}\n`);
 }
 writeFileSync(here + WORDS_FILE, wordsText());
+mkdirSync(dirname(here + TERMS_FILE), { recursive: true });
+writeFileSync(here + TERMS_FILE, termsText());
