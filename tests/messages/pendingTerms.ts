@@ -81,7 +81,6 @@ export const pending: Readonly<Record<string, Readonly<Record<string, readonly s
 			"How strong the soak must be",
 			"Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket.",
 			"Soaks shorter than {0} min: {1}. Kits from too short a soak go through a round again before they are used.",
-			"Over a soak stands the earliest time out. The numbers are:",
 			"soak {0}, out from {1}",
 		],
 		"liquid bleach": ["Liquid bleach"],
@@ -208,6 +207,7 @@ export const pending: Readonly<Record<string, Readonly<Record<string, readonly s
 		"stock and orders": ["Stock and orders"],
 		"on the way": [
 			"This order is no longer on the way: it came, or it was given up.",
+			"Target stock − usable − on the way; 0 where the unit has enough.",
 			"Usable + on the way + (packs − 1) × pack size.",
 			"Usable + on the way + packs × pack size.",
 			'An order was placed for "{0}", which is not among the items of the store, so it is not counted as on the way.',
@@ -221,6 +221,7 @@ export const pending: Readonly<Record<string, Readonly<Record<string, readonly s
 			"The order of {0} has packs received ({1}) and no day; until the day is given the whole order counts as on the way.",
 			"The order of {0} of {1} was due on {2} and has not been received: it counts as on the way, not as stock. Enter it as received, put the day right, or give it up with 0 packs.",
 			"Target less usable less on the way, of the units that are short.",
+			"Target less usable less on the way; 0 where the unit has enough, blank where it is not known.",
 			"(Target stock − usable − on the way) ÷ pack size; none where stock is enough.",
 			"It is on the way until {0}.",
 			"From then on they count as on the way, until they are received or given up under Orders placed.",

@@ -16,7 +16,7 @@ export const shortOf = calculation<{ target: number; usable: number; onOrder: nu
 	key: "unit_need",
 	label: columns.need.label,
 	unit: inMeasure,
-	formula: say`Target stock − usable − on order; 0 where the unit has enough.`,
+	formula: say`Target stock − usable − on the way; 0 where the unit has enough.`,
 	source: commonPractice,
 	inputs: {
 		target: { label: columns.target_stock.label, unit: inMeasure, min: 0 },
