@@ -21,6 +21,7 @@ import { KeysDialog } from "./shell/keysDialog.ts";
 import { offerDraft, showEarlierDrafts } from "./shell/offerDraft.ts";
 import { paintRail, setUpMenu, unfold } from "./shell/paintRail.ts";
 import { paintTopBar, setUpTopBar } from "./shell/paintTopBar.ts";
+import { paintViews } from "./shell/paintViews.ts";
 import { routedPage } from "./shell/routedPage.ts";
 import { setUpKeys } from "./shell/setUpKeys.ts";
 import { paintRole, setUpRole } from "./shell/setUpRole.ts";
@@ -85,6 +86,7 @@ async function stand(page: Page): Promise<void> {
 function paintShell(): void {
 	const { state } = store;
 	paintRail(byId("rail"), state, view?.file ?? "");
+	paintViews(byId("views"), view?.file ?? "");
 	paintRole(state);
 	paintTopBar(state, draftTrouble);
 	fill(byId("printed-head"), ...printedHead(state));

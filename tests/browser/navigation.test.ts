@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean } from "./changedDemo.ts";
 import { browser, served as site } from "./fixture.ts";
-import { SOON } from "./sheetTools.ts";
+import { focusIn, SOON } from "./sheetTools.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const questions = ({ page }: WorkbookPage) =>
@@ -44,14 +44,37 @@ describe("finding the way", { timeout: 60_000 }, () => {
 
 	test("what is rarely needed lies folded in its question, and unfolds for the sheet that is open", async () => {
 		const workbook = await WorkbookPage.open(browser, site);
-		const rare = workbook.page.locator('a[data-sheet="week-total.csv"]');
+		const rare = workbook.page.locator('a[data-sheet="how-safe.csv"]');
 		expect(await rare.isVisible()).toBe(false);
 		await workbook.page.locator('[data-question="week"] .rarely > summary').click();
 		await rare.click();
-		await workbook.page.locator('a[data-sheet="week-total.csv"][aria-current=page]').waitFor();
+		await workbook.page.locator('a[data-sheet="how-safe.csv"][aria-current=page]').waitFor();
 		expect(await rare.isVisible()).toBe(true);
 		await workbook.goTo("kit-cover.csv");
 		await expect.poll(() => rare.isVisible(), SOON).toBe(false);
+		await closeClean(workbook);
+	});
+
+	test("sheets of the same rows are one page with a switch, by keyboard too, each at its own address", async () => {
+		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true }, "kits.csv");
+		const { page } = workbook;
+		const views = page.getByRole("navigation", { name: "Ways of looking at it" });
+		const current = () => views.locator("[aria-current=page]").textContent();
+		await expect.poll(current, SOON).toBe("As entered");
+		const rail = page.locator('.rail a[data-sheet="kit-register.csv"]');
+		expect(await rail.getAttribute("aria-current")).toBe("true");
+		expect(await page.locator('.rail a[data-sheet="kits.csv"]').isVisible()).toBe(false);
+		await views.getByRole("link", { name: "How they stand" }).focus();
+		await page.keyboard.press("Enter");
+		await expect.poll(current, SOON).toBe("How they stand");
+		expect(new URL(page.url()).hash).toBe("#kit-register.csv");
+		expect(await focusIn(workbook, "#views")).toBe(true);
+		expect((await workbook.table())[0]?.[0]).toBe("Kit");
+		expect(await axeViolations(workbook)).toEqual([]);
+		await workbook.goTo("unit.csv");
+		expect(await views.isVisible()).toBe(false);
+		await workbook.goTo("this-week");
+		await expect.poll(() => views.getByRole("link").count(), SOON).toBe(4);
 		await closeClean(workbook);
 	});
 

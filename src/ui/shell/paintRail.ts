@@ -1,14 +1,17 @@
 import { say } from "../../core/say.ts";
 import type { State } from "../state/store.ts";
 import { questionOrder } from "./questionOrder.ts";
+import { listedAs } from "./viewsWith.ts";
 
 /** Puts the questions in their order, and marks the sheet on the screen and where something waits to be put right. */
 export function paintRail(rail: HTMLElement, state: State, open: string): void {
 	inOrder(rail, state);
 	const errors = state.plan.problems.filter((problem) => problem.weight === "error");
 	for (const link of rail.querySelectorAll<HTMLAnchorElement>("a[data-sheet]")) {
-		mark(link, errors.filter((problem) => problem.file === link.dataset.sheet).length);
-		if (link.dataset.sheet === open) link.setAttribute("aria-current", "page");
+		const { sheet } = link.dataset;
+		mark(link, errors.filter((problem) => listedAs(problem.file) === sheet).length);
+		if (sheet === open) link.setAttribute("aria-current", "page");
+		else if (sheet === listedAs(open)) link.setAttribute("aria-current", "true");
 		else link.removeAttribute("aria-current");
 	}
 	for (const fold of rail.querySelectorAll("details")) {
