@@ -2,12 +2,46 @@
 export const stepSorts = ["wash", "rinse", "dry"] as const;
 export type StepSort = (typeof stepSorts)[number];
 
-/** Beginnings of words by which a step is known, in the languages of the program; they are read, never shown. */
-const stems: Readonly<Record<StepSort | "other", RegExp>> = {
-	wash: /\b(wash|clean|brush|scrub|soap|lav|nettoy|bross|savon)/i,
-	rinse: /\b(rins|rinc)/i,
-	dry: /\b(dry|dri|gauze|towel|sech|gaze)/i,
-	other: /\b(soak|boil|steam|glove|mix|pack|store|tremp|bouill|vapeur|gant|melang|emball|rang)/i,
+type Stems = Readonly<Record<StepSort | "other", readonly string[]>>;
+
+/**
+ * Beginnings of words by which a step is known, without accents, by language; they are
+ * read, never shown. A list of steps may be in any of them, whatever the page speaks.
+ */
+export const stepStems = {
+	en: {
+		wash: ["wash", "clean", "brush", "scrub", "soap"],
+		rinse: ["rins"],
+		dry: ["dry", "dri", "gauze", "towel"],
+		other: ["soak", "boil", "steam", "glove", "mix", "pack", "store"],
+	},
+	fr: {
+		wash: ["lav", "nettoy", "bross", "savon"],
+		rinse: ["rinc"],
+		dry: ["sech", "gaze"],
+		other: ["tremp", "immer", "bouill", "vapeur", "gant", "melang", "emball", "rang"],
+	},
+	pt: {
+		wash: ["lav", "limp", "escov", "sabao", "ensabo"],
+		rinse: ["enxagu"],
+		dry: ["secar", "secag", "enxug", "gaze"],
+		other: ["mergulh", "imer", "ferv", "vapor", "luva", "mistur", "embal", "guard"],
+	},
+} as const satisfies Readonly<Record<string, Stems>>;
+
+const known = (sort: StepSort | "other") =>
+	new RegExp(
+		`\\b(${Object.values(stepStems)
+			.flatMap((stems) => stems[sort])
+			.join("|")})`,
+		"i",
+	);
+
+const stems = {
+	wash: known("wash"),
+	rinse: known("rinse"),
+	dry: known("dry"),
+	other: known("other"),
 };
 
 /**

@@ -7,9 +7,9 @@ export function levelWords(methods: Iterable<Method>): string {
 	const high = used.has("chlorine") || used.has("boiling") || used.has("steam");
 	if (high)
 		return used.has("autoclave")
-			? say`High-level disinfection, not sterilisation: only the pieces from the autoclave are sterile.`
-			: say`High-level disinfection, not sterilisation.`;
+			? say.safety`High-level disinfection, not sterilisation: only the pieces from the autoclave are sterile.`
+			: say.safety`High-level disinfection, not sterilisation.`;
 	return used.has("autoclave")
-		? say`Sterilised: as long as the wrap is whole, dry and closed.`
-		: say`New pieces for each use.`;
+		? say.safety`Sterilised: as long as the wrap is whole, dry and closed.`
+		: say.safety`New pieces for each use.`;
 }

@@ -56,6 +56,9 @@ describe("what is missing among the steps", () => {
 		["drying", ["laver", "tremper", "rincer"], ["No step drie"]],
 		["all", ["prepare", "soak"], ["No step wash", "No step rins", "No step drie"]],
 		["nothing, in French", ["nettoyer", "tremper", "rinçage", "séchage"], []],
+		["nothing, in Portuguese", ["lavar", "mergulhar", "enxaguar", "secar"], []],
+		["rinsing, in Portuguese", ["escovar", "imersão", "enxugar"], ["No step rins"]],
+		["drying, though something is second", ["wash", "soak", "second rinse"], ["No step drie"]],
 		["nothing that could be read", ["osha", "loweka"], []],
 	])("%s", (_what, steps, said) => {
 		expect(lacking(...steps)).toEqual(said);

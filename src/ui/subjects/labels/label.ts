@@ -29,7 +29,7 @@ export function labelHead(mark: string, title: string): HTMLElement {
 export function label(kind: string, unit: string, ...children: readonly Child[]): HTMLElement {
 	return el(
 		"article",
-		{ class: `paper-label label-${kind}` },
+		{ class: `paper-label label-${kind}${isUnreviewed ? " label-tight label-twice" : ""}` },
 		...children,
 		el("p", { class: "label-unit" }, [unit, notReviewedShort].filter(Boolean).join(" · ")),
 	);
