@@ -9,21 +9,35 @@ export interface Failed {
 	readonly times: number;
 }
 
-/** Checks that failed on some days: by what was found wrong, and by kit; the most frequent first. */
+/** Checks of some days, finished or failed before. */
+export interface FailuresOverDays {
+	readonly checks: number;
+	/** What was found wrong, and with which kit, check by check. */
+	readonly failed: readonly { readonly kit: string; readonly finding: string }[];
+	/** The most frequent first. */
+	readonly byFinding: readonly Failed[];
+	readonly byKit: readonly Failed[];
+}
+
+/** Checks that failed on some days: by what was found wrong, and by kit. */
 export function failuresOverDays(
 	{ checks, kits, kinds }: ReadTables,
 	days: readonly IsoDate[],
-): { readonly byFinding: readonly Failed[]; readonly byKit: readonly Failed[] } {
+): FailuresOverDays {
 	const all = new Set(days);
 	const listed = piecesByKind(kinds);
 	const piecesOf = new Map(kits.rows.map(({ value }) => [value.kit, listed.get(value.kind) ?? 0]));
-	const failed = checks.rows.flatMap(({ value }) => {
+	const judged = checks.rows.flatMap(({ value }) => {
 		const checked = checkResult(value, piecesOf.get(value.kit) ?? 0);
-		if (!all.has(value.checked_at.date) || !checked || checked.found === "passed") return [];
-		return [{ kit: value.kit, reason: checked.reason }];
+		return all.has(value.checked_at.date) && checked ? [{ kit: value.kit, ...checked }] : [];
 	});
+	const failed = judged
+		.filter(({ found }) => found !== "passed")
+		.map(({ kit, reason }) => ({ kit, finding: reason }));
 	return {
-		byFinding: timesOf(failed.map(({ reason }) => reason)),
+		checks: judged.length,
+		failed,
+		byFinding: timesOf(failed.map(({ finding }) => finding)),
 		byKit: timesOf(failed.map(({ kit }) => kit)),
 	};
 }

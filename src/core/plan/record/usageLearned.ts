@@ -1,9 +1,9 @@
-import { valueIn } from "../../outcome.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
 import { type ItemOverDays, usedOf } from "./itemsOverDays.ts";
 import type { RoundsOverDays } from "./roundsOverDays.ts";
+import { timesDone } from "./timesDone.ts";
 
 /**
  * How often a thing must have been done before its use says anything: at 30, one time more
@@ -37,22 +37,14 @@ export interface UsageLearned {
  * @param days how many
  */
 export function usageLearned(
-	{ tables, settings }: ReadWorkbook,
+	read: ReadWorkbook,
 	item: ItemOverDays,
 	rounds: RoundsOverDays,
 	days: number,
 ): UsageLearned | undefined {
-	const [row, ...more] = tables.usage.rows.filter(({ value }) => value.item === item.item);
+	const [row, ...more] = read.tables.usage.rows.filter(({ value }) => value.item === item.item);
 	if (!row || more.length > 0 || !item.isKept) return undefined;
-	const times = {
-		day: days,
-		round: rounds.rounds,
-		load: 0,
-		kit: rounds.kits,
-		piece: rounds.pieces,
-		worker_round: rounds.rounds * (valueIn(settings.workers_per_round) ?? 0),
-		descale: rounds.descalings,
-	}[row.value.basis];
+	const times = timesDone(read, row.value.basis, rounds, days) ?? 0;
 	const used = usedOf(item);
 	if (times === 0 || used <= 0) return undefined;
 	const evidence =

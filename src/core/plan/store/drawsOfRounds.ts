@@ -38,7 +38,12 @@ export function isWithinPlan({ settings }: ReadWorkbook, day: IsoDate): boolean 
 
 /** Every draw of a round that names a lot of the store; none where the unit issues by the journal. */
 export const drawsOfRounds = memoizeByObject((read: ReadWorkbook): readonly Draw[] =>
-	isDrawnByRounds(read) ? read.tables.roundsDone.rows.flatMap((row) => drawOf(read, row)) : [],
+	isDrawnByRounds(read) ? dosesOfRounds(read) : [],
+);
+
+/** What every round that names a lot of the store took from it, whoever writes that down. */
+export const dosesOfRounds = memoizeByObject((read: ReadWorkbook): readonly Draw[] =>
+	read.tables.roundsDone.rows.flatMap((row) => drawOf(read, row)),
 );
 
 /** Whether an entry issues what a round of that day has drawn: the item's day, looked up among those of the draws. */

@@ -1,0 +1,89 @@
+import { Grouped } from "../../grouped.ts";
+import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import type { UsageRow } from "../../sheets/usage.ts";
+import type { IsoDate } from "../../values/date.ts";
+import { dosesOfRounds } from "../store/drawsOfRounds.ts";
+import { itemsOverDays, usedOf } from "./itemsOverDays.ts";
+import { roundsOverDays } from "./roundsOverDays.ts";
+import { timesDone } from "./timesDone.ts";
+
+/** What was gone of one item, beside what the plan takes for the work that was written down. */
+export interface ItemAgainstPlan {
+	readonly item: string;
+	readonly measure: string;
+	/** By the books; counts correct it. */
+	readonly used: number;
+	/** More than 0. */
+	readonly planned: number;
+	/** Between these the true use lies for all that one issue more or less, opened at the bench and not used up, can say. */
+	readonly low: number;
+	readonly high: number;
+}
+
+/**
+ * Every item of which use is written down and the plan's use for the same work is known.
+ * Not known is it without a round on the days, of what goes by the load, and of a product of
+ * which a round names no lot.
+ */
+export function itemsAgainstPlan(read: ReadWorkbook, days: readonly IsoDate[]): ItemAgainstPlan[] {
+	const plannedOf = plannedUse(read, days);
+	return itemsOverDays(read, days).flatMap((item) => {
+		const planned = item.isKept ? plannedOf(item.item) : undefined;
+		if (!planned) return [];
+		const used = usedOf(item);
+		const { measure, largestIssue } = item;
+		const [low, high] = [Math.max(0, used - largestIssue), used + largestIssue];
+		return [{ item: item.item, measure, used, planned, low, high }];
+	});
+}
+
+function plannedUse(
+	read: ReadWorkbook,
+	days: readonly IsoDate[],
+): (item: string) => number | undefined {
+	const { usage, chlorine, treatments } = read.tables;
+	const rounds = roundsOverDays(read, days);
+	const linesOf = new Grouped<string, UsageRow>();
+	for (const { value } of usage.rows) linesOf.add(value.item, value);
+	const products = new Set(chlorine.rows.map(({ value }) => value.product));
+	const thrown = new Set(
+		treatments.rows.flatMap(({ value }) => (value.method === "single_use" ? [value.piece] : [])),
+	);
+	const dosed = productDosed(read, days);
+	return (item) => {
+		if (rounds.rounds === 0 || thrown.has(item)) return undefined;
+		const lines = linesOf.of(item);
+		const parts = lines.map(({ basis, quantity }) => {
+			const times = timesDone(read, basis, rounds, days.length);
+			return times === undefined ? undefined : times * quantity;
+		});
+		if (products.has(item)) parts.push(dosed(item));
+		if (parts.length === 0) return undefined;
+		return parts.reduce((sum, part) =>
+			sum === undefined || part === undefined ? undefined : sum + part,
+		);
+	};
+}
+
+/** What the rounds of some days took of a product by their doses; undefined where that of one is not known. */
+function productDosed(
+	read: ReadWorkbook,
+	days: readonly IsoDate[],
+): (item: string) => number | undefined {
+	const all = new Set(days);
+	const { roundsDone, chlorine } = read.tables;
+	const inUse = chlorine.rows.find(({ value }) => value.in_use === "yes")?.value.product;
+	const doseOf = new Map(
+		dosesOfRounds(read).map(({ line, entry }) => [line, entry.quantity] as const),
+	);
+	return (item) => {
+		let sum = 0;
+		for (const { line, value } of roundsDone.rows) {
+			if (!all.has(value.date) || (value.product.trim() || inUse) !== item) continue;
+			const dose = doseOf.get(line);
+			if (dose === undefined) return undefined;
+			sum += dose;
+		}
+		return sum;
+	};
+}
