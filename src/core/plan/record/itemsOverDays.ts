@@ -28,9 +28,20 @@ export interface ItemOverDays {
 	readonly largestIssue: number;
 }
 
-/** What was gone by the end: opening + received − lost − closing. A count corrects it for what was taken and not written down. */
-export function usedOf({ opening, received, lost, closing }: ItemOverDays): number {
-	return opening + received - lost - closing;
+/**
+ * What was gone by the end: opening + received − lost − closing, so that a count corrects it
+ * for what was taken and not written down. Without a count it is what was issued, which may
+ * be more than the books held.
+ */
+export function usedOf({
+	opening,
+	received,
+	issued,
+	lost,
+	closing,
+	countedOn,
+}: ItemOverDays): number {
+	return countedOn === undefined ? issued : opening + received - lost - closing;
 }
 
 /**

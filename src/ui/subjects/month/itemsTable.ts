@@ -23,7 +23,7 @@ export function itemsTable(
 	read: ReadWorkbook,
 	days: readonly IsoDate[],
 	takeOver?: TakeOver,
-): HTMLElement {
+): HTMLTableElement {
 	const rounds = roundsOverDays(read, days);
 	return paperTable(
 		say`What came and went of each item`,

@@ -29,7 +29,7 @@ const words: Readonly<Record<MonthMeasure, string>> = {
 };
 
 /** Each measure: what the plans said, what was done, and on the days of which both are known, whether it was enough. */
-export function measuresTable(read: ReadWorkbook, days: readonly IsoDate[]): HTMLElement {
+export function measuresTable(read: ReadWorkbook, days: readonly IsoDate[]): HTMLTableElement {
 	const done = measuresDone(read, days);
 	const rows = spanTable(read, days).rows.slice(0, monthMeasures.length);
 	return paperTable(

@@ -17,12 +17,19 @@ import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import type { State } from "../../state/store.ts";
-import { doneFigure } from "./doneFigure.ts";
 import { itemsNotRecorded, itemsTable, type TakeOver } from "./itemsTable.ts";
 import { measuresTable } from "./measuresTable.ts";
+import { monthPictures } from "./monthPictures.ts";
 import { monthTitle } from "./monthTitle.ts";
 import { monthWords } from "./monthWords.ts";
 import { daysOfSpan, monthsOnRecord, type Span, shownSpan, spanOfMonth } from "./span.ts";
+import { wideTable } from "./wideTable.ts";
+
+/** From this width on two pictures stand beside each other, with this between them. */
+const ROOM_FOR_TWO_PX = 900;
+const GAP_PX = 32;
+/** Drawn wider than half an A4 page, so that the letters on it are as small as the text beside them. */
+const PAPER_PICTURE_PX = 440;
 
 /** What was planned and what was done over a month, a week or any span. */
 export const monthPage: OwnPage = {
@@ -56,11 +63,12 @@ class MonthView implements View {
 				{ class: "tools day-chooser" },
 				el("label", { for: "report-month" }, say`Month`),
 				this.#month,
-				el("label", { for: "report-from" }, say`From`),
+				el("label", { for: "report-from" }, say`First day`),
 				this.#from,
-				el("label", { for: "report-to" }, say`To`),
+				el("label", { for: "report-to" }, say`Last day`),
 				this.#to,
 				button(say`Print this page`, (state) => this.#print(state)),
+				button(say`Print the pictures`, (state) => this.#printPictures(state)),
 				button(say`Save as month.csv`, (state) => this.#save(state)),
 			),
 			this.#body,
@@ -97,7 +105,7 @@ class MonthView implements View {
 						),
 					]
 				: [
-						doneFigure(readWorkbook(state.workbook), days, this.#body.clientWidth),
+						monthPictures(readWorkbook(state.workbook), days, this.#pictureRoom()),
 						...parts(state, span, (learned) => this.#takeOver(learned, span)),
 					]),
 		);
@@ -141,6 +149,28 @@ class MonthView implements View {
 		printOut({ name: say`Planned and done`, pages }, state);
 	}
 
+	/** Two pictures stand side by side where there is room for them. */
+	#pictureRoom(): number {
+		const room = this.#body.clientWidth;
+		return room < ROOM_FOR_TWO_PX ? room : (room - GAP_PX) / 2;
+	}
+
+	#printPictures(state: State): void {
+		const span = this.#span();
+		const days = daysOfSpan(span);
+		if (days.length === 0) return;
+		const name = say`Planned and done, in pictures`;
+		const pages = () => [
+			el(
+				"section",
+				{ class: "upright month-report" },
+				...paperHead(state, name, shownSpan(span)),
+				monthPictures(readWorkbook(state.workbook), days, PAPER_PICTURE_PX, true),
+			),
+		];
+		printOut({ name, pages }, state);
+	}
+
 	#save(state: State): void {
 		const days = daysOfSpan(this.#span());
 		if (days.length === 0) return;
@@ -154,13 +184,13 @@ function parts(state: State, span: Span, takeOver?: TakeOver): Child[] {
 	const read = readWorkbook(state.workbook);
 	const days = daysOfSpan(span);
 	return [
-		el("div", { class: "month-table" }, measuresTable(read, days)),
+		wideTable(measuresTable(read, days)),
 		el(
 			"ul",
 			{ class: "month-words" },
-			...monthWords(read, days).map((words) => el("li", {}, words)),
+			...monthWords(read, days, takeOver === undefined).map((words) => el("li", {}, words)),
 		),
-		el("div", { class: "month-table" }, itemsTable(read, days, takeOver)),
+		wideTable(itemsTable(read, days, takeOver)),
 		el("p", {}, itemsNotRecorded(read, days)),
 		takeOver &&
 			el(

@@ -5,7 +5,7 @@ import { birthsCalibration } from "../../../core/plan/record/birthsCalibration.t
 import { failuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
 import { hoursDone } from "../../../core/plan/record/hoursPlanned.ts";
 import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
-import { measuresDone } from "../../../core/plan/record/measuresDone.ts";
+import { needsShare } from "../../../core/plan/record/needsShare.ts";
 import { type RoundBelow, roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
 import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
@@ -14,18 +14,23 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { counted, listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { needsAnswer } from "./needsAnswer.ts";
 
 /** No more names in a line than can be read. */
 const MOST_NAMED = 6;
 
-/** What the record of some days says, in sentences. */
-export function monthWords(read: ReadWorkbook, days: readonly IsoDate[]): string[] {
+/**
+ * What the record says of some days, in sentences.
+ *
+ * @param all also what the pictures answer, where they do not stand beside it
+ */
+export function monthWords(read: ReadWorkbook, days: readonly IsoDate[], all: boolean): string[] {
 	return [
 		sharePart(read, days),
-		needsPart(read, days),
+		all ? needsAnswer(needsShare(read, days)) : "",
 		...roundsPart(read, days),
 		hoursPart(read, days),
-		failedPart(read, days),
+		all ? failedPart(read, days) : "",
 		piecesPart(read),
 		calibrationPart(read),
 	].filter(Boolean);
@@ -54,21 +59,6 @@ function sharePart({ tables, settings }: ReadWorkbook, days: readonly IsoDate[])
 	const planned = valueIn(settings.kits_used_per_100_births);
 	const found = say`Kits used per 100 births: ${shownNumber((100 * kits) / births, 1)}, from ${counted(kits, "kit")} at ${counted(births, "birth")} on days that have both.`;
 	return planned === undefined ? found : say`${found} The settings say ${shownPlain(planned)}.`;
-}
-
-function needsPart(read: ReadWorkbook, days: readonly IsoDate[]): string {
-	const { done } = measuresDone(read, days).needs_none_ready;
-	const needs = done && valueIn(done);
-	if (needs === undefined) return "";
-	if (needs === 0) return say`A kit was ready whenever one was needed, by what is written down.`;
-	const accepted = valueIn(read.settings.unmet_per_1000_uses);
-	const found =
-		needs === 1
-			? say`Once no kit was ready when needed.`
-			: say`${shownPlain(needs)} times no kit was ready when needed.`;
-	return accepted === undefined
-		? found
-		: say`${found} The plan accepts ${shownPlain(accepted)} in 1,000 uses.`;
 }
 
 function roundsPart(read: ReadWorkbook, days: readonly IsoDate[]): string[] {

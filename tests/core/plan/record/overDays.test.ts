@@ -52,6 +52,12 @@ describe("the books of a month", () => {
 		expect(usedOf(found)).toBe(2.5);
 	});
 
+	test("without a count, what was issued beyond the books was used too", () => {
+		const issue = "day,item,lot,entry,quantity,note\n2027-03-02,liquid,L1,issue,12,";
+		const found = itemOf({ ...files, "journal.csv": issue }, "liquid");
+		expect([usedOf(found), found.difference]).toEqual([12, 2]);
+	});
+
 	test("a lot out of date is no stock, and a month without a line is not kept", () => {
 		expect(itemOf(files, "powder")).toMatchObject({ isKept: false, daysWithoutStock: 27 });
 	});
