@@ -75,11 +75,11 @@ describe("the month, planned and done, on a memory stick", { timeout: 90_000 }, 
 			const picture = (title: string) =>
 				page.locator(".month-picture", { has: page.getByRole("heading", { name: title }) });
 			await picture("Births against the plan")
-				.getByText("On 2 of 28 days planned and recorded more births came than were set aside for.")
+				.getByText("On 2 of 28 days planned and recorded more births came than were prepared for.")
 				.waitFor();
 			// One of 11: the exact interval, as any table has it, is 0.23 to 41.3 of 100.
-			const needs = picture("Needs that found no kit ready");
-			await needs.getByText("1 of 11 on the days").waitFor();
+			const needs = picture("Times no kit was ready when needed");
+			await needs.getByText("1 of 11, on the days").waitFor();
 			await needs.getByText("between 2.3 and 410 in 1,000").waitFor();
 			await picture("What was used against the plan")
 				.getByText("More went than the plan takes of: Gauze swab (400 instead of 320).")
@@ -108,7 +108,7 @@ describe("the month, planned and done, on a memory stick", { timeout: 90_000 }, 
 		expect(paper.pages).toHaveLength(1);
 		expect(paper.text).toContain("Planned and done");
 		expect(paper.text).toContain("Seen by the supervisor, date");
-		expect(paper.text).toContain("1 of 11 on the days");
+		expect(paper.text).toContain("1 of 11, on the days");
 		await page.getByLabel("First day").fill("2027-02-01");
 		await page.getByLabel("Last day").fill("2027-02-07");
 		await page.locator("h1", { hasText: "1 Feb 2027 – 7 Feb 2027" }).waitFor();

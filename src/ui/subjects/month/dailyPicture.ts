@@ -13,15 +13,15 @@ const words = {
 		title: say`Births against the plan`,
 		byDay: say`births a day`,
 		byMonth: say`births a day, mean of the month`,
-		band: say`set aside`,
-		reading: say`A dot is the births of a day, the band what was set aside, the bar what was expected; a ring is a day with more than was set aside. Where the line at the foot is broken, nothing is recorded.`,
+		band: say`prepared for`,
+		reading: say`A dot is the births of a day, the band what was prepared for, the bar the average of the plan; a ring is a day with more than was prepared for. Where the line at the foot is broken, nothing is recorded.`,
 	},
 	kits_used: {
 		title: say`Kits used against the plan`,
 		byDay: say`kits used a day`,
 		byMonth: say`kits used a day, mean of the month`,
 		band: say`by chance`,
-		reading: say`A dot is the kits used on a day, the bar what was expected, the band what chance alone gives around it on at least 95 of 100 days (no number is set aside for kits used); a ring is a day above it. Where the line at the foot is broken, nothing is recorded.`,
+		reading: say`A dot is the kits used on a day, the bar the average of the plan, the band what chance alone gives around it on at least 95 of 100 days; a ring is a day above it. Where the line at the foot is broken, nothing is recorded.`,
 	},
 } as const;
 
@@ -44,7 +44,7 @@ export function dailyPicture(
 		title,
 		words: answer,
 		reading: byMonth
-			? say`A dot is the mean of a day over the days of a month that were planned and recorded (over all that were recorded where none was planned), the bar what was expected, the band what chance alone gives around it in 95 of 100 months; a ring is a month above it. A month without a line at the foot is not recorded.`
+			? say`A dot is the mean of a day over the days of a month that were planned and recorded (over all that were recorded where none was planned), the bar the average of the plan, the band what chance alone gives around it in 95 of 100 months; a ring is a month above it. A month without a line at the foot is not recorded.`
 			: reading,
 		draw: ({ spanPicture }, width) =>
 			spanPicture(points, { measure: byMonth ? monthly : byDay, band: bandWords, byMonth }, width),

@@ -15,27 +15,26 @@ export function inThousand(share: number): number {
 /** Whether more needs found no kit ready than the plan accepts. */
 export function needsAnswer(share: NeedsShare | undefined): string {
 	if (!share)
-		return say`Nothing is recorded of uses on these days, so it is not known whether a need found no kit ready.`;
+		return say`Nothing is recorded of uses on these days, so it is not known whether a kit was ready whenever one was needed.`;
 	const { unmet, needs, between, accepted, verdict } = share;
-	if (!between)
-		return say`No kit was used on the days on which uses were written down, and no need found none ready.`;
+	if (!between) return say`No kit was needed on the days on which uses were written down.`;
 	const found =
 		unmet === 0
-			? say`No need found no kit ready, of ${shownPlain(needs)} on the days on which uses were written down`
-			: say`Needs that found no kit ready: ${unmet} of ${shownPlain(needs)} on the days on which uses were written down`;
+			? say`A kit was ready every time one was needed (${shownPlain(needs)}), on the days on which uses were written down`
+			: say`Times no kit was ready when needed: ${unmet} of ${shownPlain(needs)}, on the days on which uses were written down`;
 	const range = say`${found}: in the long run between ${twoDigits(inThousand(between.low))} and ${twoDigits(inThousand(between.high))} in 1,000.`;
 	if (accepted === undefined) return range;
 	const plan = say`The plan accepts ${twoDigits(inThousand(accepted))} in 1,000.`;
 	return {
 		more: say`${range} ${plan} That is more than it accepts, beyond chance.`,
 		fewer: say`${range} ${plan} That is fewer than it accepts, beyond chance.`,
-		cannot_tell: say`${range} ${plan} So few needs cannot tell yet whether that holds.`,
+		cannot_tell: say`${range} ${plan} So few times cannot tell yet whether that holds.`,
 	}[verdict];
 }
 
 /** Needs that found none ready on these days, and on all days on record up to them, beside what the plan accepts. */
 export function needsOfDays(read: ReadWorkbook, days: readonly IsoDate[]): MonthPicture {
-	const title = say`Needs that found no kit ready`;
+	const title = say`Times no kit was ready when needed`;
 	const share = needsShare(read, days);
 	const words = needsAnswer(share);
 	if (!share?.between) return { title, words };
@@ -70,8 +69,8 @@ export function needsOfDays(read: ReadWorkbook, days: readonly IsoDate[]): Month
 					[
 						{ label: say`Days` },
 						{ label: say`Days with uses written down`, numeric: true },
-						{ label: say`Needs`, numeric: true },
-						{ label: say`Found no kit ready`, numeric: true },
+						{ label: say`Times a kit was needed`, numeric: true },
+						{ label: say`No kit was ready`, numeric: true },
 						{ label: say`In 1,000, between`, numeric: true },
 					],
 					[

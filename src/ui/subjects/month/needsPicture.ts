@@ -45,7 +45,7 @@ export function needsPicture(
 				domain: [least, MOST],
 				ticks: powersOfTen(least),
 				tickFormat: twoDigits,
-				label: say`needs in 1,000 that found no kit ready`,
+				label: say`of 1,000 times, no kit ready when needed`,
 			},
 			y: { type: "band", domain: points.map(({ name }) => name), axis: null },
 			marks: [

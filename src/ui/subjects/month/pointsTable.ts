@@ -20,7 +20,7 @@ export function pointsTable(
 			{ label: byMonth ? say`Month` : say`Day` },
 			...(byMonth ? [{ label: say`Days recorded`, numeric: true }] : []),
 			{ label: say`Recorded`, numeric: true },
-			{ label: say`Expected`, numeric: true },
+			{ label: say`Average`, numeric: true },
 			{ label: capital(band), numeric: true },
 		],
 		[

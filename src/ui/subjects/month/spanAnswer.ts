@@ -36,20 +36,20 @@ const answers: Readonly<Record<DailyMeasure, Answer>> = {
 	births: (both, expected, came) => {
 		const judged = both.filter(({ setAside }) => setAside !== undefined);
 		const over = judged.filter(({ done, setAside }) => (done ?? 0) > (setAside ?? 0)).length;
-		const sums = say`Births expected: ${shownPlain(expected)}; births recorded: ${shownPlain(came)}.`;
+		const sums = say`Births by the plan’s average: ${shownPlain(expected)}; births recorded: ${shownPlain(came)}.`;
 		if (judged.length === 0) return sums;
 		return over === 0
-			? say`What was set aside was enough for the births on every day planned and recorded (${judged.length}). ${sums}`
-			: say`On ${over} of ${judged.length} days planned and recorded more births came than were set aside for. ${sums}`;
+			? say`What was prepared for was enough for the births on every day planned and recorded (${judged.length}). ${sums}`
+			: say`On ${over} of ${judged.length} days planned and recorded more births came than were prepared for. ${sums}`;
 	},
 	kits_used: (both, expected, came) => {
 		const { low, high } = betweenByChance(expected, SURENESS);
-		const sums = say`Over the days planned and recorded (${both.length}), kits expected to be used: ${shownPlain(expected)}; used: ${shownPlain(came)}; chance alone gives ${low} to ${high}.`;
+		const sums = say`Over the days planned and recorded (${both.length}), kits used by the plan’s average: ${shownPlain(expected)}; recorded: ${shownPlain(came)}; chance alone gives ${low} to ${high}.`;
 		if (came > high)
-			return say`More kits were used than the plan expected, and chance alone does not explain it. ${sums}`;
+			return say`More kits were used than planned, and chance alone does not explain it. ${sums}`;
 		return came < low
-			? say`Fewer kits were used than the plan expected, and chance alone does not explain it. ${sums}`
-			: say`The kits used fit what the plan expected. ${sums}`;
+			? say`Fewer kits were used than planned, and chance alone does not explain it. ${sums}`
+			: say`The kits used fit the plan. ${sums}`;
 	},
 };
 

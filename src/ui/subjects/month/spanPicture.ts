@@ -117,7 +117,7 @@ function bandLabels(points: readonly SpanPoint[], band: string, top: number) {
 	const y = known(last.high) - (top * LINE_SHARE) / 2;
 	const expected = {
 		y: Math.min(known(last.expected), y - top * LINE_SHARE),
-		words: say`expected`,
+		words: say`average`,
 	};
 	return [{ y, words: band }, ...(last.expected === undefined ? [] : [expected])];
 }

@@ -26,12 +26,12 @@ describe("births and kits used of some days, in a sentence", () => {
 		[
 			"enough on each day",
 			daysOf([4, 6, 10], [10, 6.5, 10]),
-			"What was set aside was enough for the births on every day planned and recorded (2). Births expected: 12.5; births recorded: 14.",
+			"What was prepared for was enough for the births on every day planned and recorded (2). Births by the plan’s average: 12.5; births recorded: 14.",
 		],
 		[
 			"more on one, and a gap",
 			daysOf([11, 6, 10], [10, 6.5, 10], [undefined, 6, 10]),
-			"On 1 of 2 days planned and recorded more births came than were set aside for. Births expected: 12.5; births recorded: 21. Not recorded: 1 of 3 days; they are gaps, and not 0.",
+			"On 1 of 2 days planned and recorded more births came than were prepared for. Births by the plan’s average: 12.5; births recorded: 21. Not recorded: 1 of 3 days; they are gaps, and not 0.",
 		],
 		["no plan", daysOf([1], [0]), "1 birth on the days recorded; of none of them a plan was kept."],
 		["no record", daysOf([undefined, 6, 10]), "Nothing is recorded of births on these days."],
@@ -41,11 +41,11 @@ describe("births and kits used of some days, in a sentence", () => {
 
 	// By chance around 3 expected: from 0 (0.0498 > 0.025) to 7 (at most 6 has 0.9665, at most 7 0.9881).
 	test.each([
-		[7, "The kits used fit what the plan expected."],
-		[8, "More kits were used than the plan expected, and chance alone does not explain it."],
+		[7, "The kits used fit the plan."],
+		[8, "More kits were used than planned, and chance alone does not explain it."],
 	])("kits: %d used where 3 were expected", (used, words) => {
 		expect(spanAnswer("kits_used", daysOf([used, 3]))).toBe(
-			`${words} Over the days planned and recorded (1), kits expected to be used: 3; used: ${used}; chance alone gives 0 to 7.`,
+			`${words} Over the days planned and recorded (1), kits used by the plan’s average: 3; recorded: ${used}; chance alone gives 0 to 7.`,
 		);
 	});
 
@@ -114,19 +114,19 @@ describe("needs that found no kit ready, in a sentence", () => {
 	test.each([
 		[
 			{ ...share, unmet: 0, needs: 20, between: { low: 0, high: 0.1684 } },
-			"No need found no kit ready, of 20 on the days on which uses were written down: in the long run between 0 and 170 in 1,000. The plan accepts 1 in 1,000. So few needs cannot tell yet whether that holds.",
+			"A kit was ready every time one was needed (20), on the days on which uses were written down: in the long run between 0 and 170 in 1,000. The plan accepts 1 in 1,000. So few times cannot tell yet whether that holds.",
 		],
 		[
 			{ ...share, unmet: 2, needs: 20, between: { low: 0.0123, high: 0.317 }, verdict: "more" },
-			"Needs that found no kit ready: 2 of 20 on the days on which uses were written down: in the long run between 12 and 320 in 1,000. The plan accepts 1 in 1,000. That is more than it accepts, beyond chance.",
+			"Times no kit was ready when needed: 2 of 20, on the days on which uses were written down: in the long run between 12 and 320 in 1,000. The plan accepts 1 in 1,000. That is more than it accepts, beyond chance.",
 		],
 		[
 			{ ...share, unmet: 0, needs: 0, between: undefined },
-			"No kit was used on the days on which uses were written down, and no need found none ready.",
+			"No kit was needed on the days on which uses were written down.",
 		],
 		[
 			undefined,
-			"Nothing is recorded of uses on these days, so it is not known whether a need found no kit ready.",
+			"Nothing is recorded of uses on these days, so it is not known whether a kit was ready whenever one was needed.",
 		],
 	] as const)("%o", (found, words) => {
 		expect(needsAnswer(found)).toBe(words);
