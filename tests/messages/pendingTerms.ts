@@ -172,7 +172,6 @@ export const pending: Readonly<Record<string, Readonly<Record<string, readonly s
 			"Average rounds ÷ rounds between descalings × vinegar for one. 0 between means never.",
 			"Average, days past",
 			"Average, now",
-			"Dots are the births of each day, the band is what was prepared for, the bar in it the average. Days on which births went over the band: {0} of {1}.",
 			"{0}: average of the plan {1}, done {2}",
 			"On {0} prepare for {1} L, in {2} of {3} L; on average about {4} L of it is used.",
 			"A bar is what to prepare for in a week, the stroke in it the average; the highest week carries its number.",

@@ -6,7 +6,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import type { MonthPicture } from "./monthPicture.ts";
 import { pointsTable } from "./pointsTable.ts";
 import { type DailyMeasure, spanAnswer } from "./spanAnswer.ts";
-import { dayPoints, MOST_DAYS, monthPoints, type SpanPoint } from "./spanPoints.ts";
+import { dayPoints, MOST_DAYS, monthPoints, type SpanPoint } from "./spanPoint.ts";
 
 const words = {
 	births: {

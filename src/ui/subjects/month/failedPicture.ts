@@ -23,7 +23,7 @@ export function failedCells(
 	{ failed, byFinding, byKit }: FailuresOverDays,
 	mostKits: number,
 ): FailedCell[] {
-	const all = say`all kits`;
+	const all = say`in all`;
 	const kits = byKit.slice(0, mostKits).map(({ name }) => name);
 	const times = new Grouped<string, string>();
 	for (const { kit, finding } of failed) times.add(finding, kit);

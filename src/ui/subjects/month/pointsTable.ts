@@ -4,7 +4,7 @@ import { shownDay, shownMonth } from "../../format/shownDay.ts";
 import { DASH } from "../../format/shownFigure.ts";
 import { twoDigits } from "../../format/shownNumber.ts";
 import { paperTable } from "../../print/paperTable.ts";
-import type { SpanPoint } from "./spanPoints.ts";
+import type { SpanPoint } from "./spanPoint.ts";
 
 /** The numbers behind a picture of days or months. */
 export function pointsTable(

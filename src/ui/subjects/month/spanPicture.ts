@@ -4,7 +4,7 @@ import { dayNumber, isoDate, weekday } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
 import { shownDate, shownMonth } from "../../format/shownDay.ts";
 import { shownPlain, twoDigits } from "../../format/shownNumber.ts";
-import type { SpanPoint } from "./spanPoints.ts";
+import type { SpanPoint } from "./spanPoint.ts";
 
 const HALF_DAY = 0.5;
 /** Room that the name of a day takes. */

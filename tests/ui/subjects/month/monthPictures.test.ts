@@ -9,7 +9,7 @@ import { failedCells } from "../../../../src/ui/subjects/month/failedPicture.ts"
 import { itemsAnswer, itemsOfDays } from "../../../../src/ui/subjects/month/itemsAnswer.ts";
 import { needsAnswer, needsOfDays } from "../../../../src/ui/subjects/month/needsAnswer.ts";
 import { spanAnswer } from "../../../../src/ui/subjects/month/spanAnswer.ts";
-import { dayPoints, monthPoints } from "../../../../src/ui/subjects/month/spanPoints.ts";
+import { dayPoints, monthPoints } from "../../../../src/ui/subjects/month/spanPoint.ts";
 import { smallUnit } from "../../../core/smallUnit.ts";
 
 /** Days from the 1st of March on, each as [done, expected, set aside]. */
@@ -201,8 +201,8 @@ describe("checks that failed", () => {
 			failedCells(failures, 1).map(({ kit, finding, times }) => [finding, kit, times]),
 		).toEqual([
 			["not clean", "A", 2],
-			["not clean", "all kits", 3],
-			["damage was seen", "all kits", 1],
+			["not clean", "in all", 3],
+			["damage was seen", "in all", 1],
 		]);
 	});
 });
