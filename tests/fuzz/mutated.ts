@@ -40,7 +40,8 @@ function recoded(change: (text: string, chance: Chance) => Uint8Array): Mutation
 	return (bytes, chance) => change(new TextDecoder().decode(bytes), chance);
 }
 
-const mutations: readonly Mutation[] = [
+/** Every way in which damage and strange programs change a file. */
+export const mutations: readonly Mutation[] = [
 	function flipBit(bytes, chance) {
 		const copy = bytes.slice();
 		const at = chance.below(copy.length);

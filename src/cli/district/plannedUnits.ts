@@ -7,6 +7,7 @@ import type { UnitDone } from "./unitDone.ts";
 const WORKER = new URL("./planUnits.ts", import.meta.url).href;
 /** So many tasks wait for each worker, so that none waits for a task. */
 const TASKS_PER_WORKER = 3;
+const YOUNG_MB = 64;
 
 /**
  * Plans the units of tasks by a pool of workers that are kept, and gives them in the order
@@ -27,6 +28,8 @@ export async function* plannedUnits(
 		maxThreads: workers,
 		isolateWorkers: false,
 		workerData: district,
+		// A plan makes much that is let go at once: swept in larger portions that is cheaper.
+		resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
 	});
 	const run = async (task: UnitsTask): Promise<UnitDone[]> => {
 		try {
