@@ -37,6 +37,7 @@ import { stockAheadSheet } from "../core/sheets/stockAhead.ts";
 import { strengthSheet } from "../core/sheets/strength.ts";
 import { strengthReadingsSheet } from "../core/sheets/strengthReadings.ts";
 import { supplyUseSheet } from "../core/sheets/supplyUse.ts";
+import { takeFirstSheet } from "../core/sheets/takeFirst.ts";
 import { tonightSheet } from "../core/sheets/tonight.ts";
 import { treatmentsSheet } from "../core/sheets/treatments.ts";
 import { unitSheet } from "../core/sheets/unit.ts";
@@ -185,6 +186,7 @@ export const questions: readonly PageQuestion[] = [
 			page(journalSheet, (its) => its.journalPage),
 		],
 		more: [
+			plainPage(takeFirstSheet),
 			page(supplyUseSheet, (its) => its.supplyUsePage),
 			{ ...severalUnitsTitle, load: async () => (await onUnits.bring()).severalUnitsPage },
 			page(costsSheet, (its) => its.costsPage),

@@ -29,6 +29,7 @@ import { stockAheadTable } from "./store/stockAheadTable.ts";
 import { stockTable } from "./store/stockTable.ts";
 import { storeFigures } from "./store/storeFigures.ts";
 import { supplyUseTable } from "./store/supplyUseTable.ts";
+import { takeFirstTable } from "./store/takeFirstTable.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 import { boiledLoads } from "./water/boiledLoads.ts";
 import { boilingTable } from "./water/boilingTable.ts";
@@ -104,7 +105,8 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 			tonightTable(boiling),
 			waterTable(unit, byDay, boiled.isBeforehand),
 			stockTable(unit, store.items, firstDay),
-			orderTable(unit, store.items, firstDay),
+			orderTable(unit, store, firstDay),
+			takeFirstTable(store.budget, firstDay),
 			stockAheadTable(store.items, store.ahead, firstDay),
 			costsTable(unit, dates),
 		],

@@ -18,6 +18,7 @@ import { stockSheet } from "./stock.ts";
 import { stockAheadSheet } from "./stockAhead.ts";
 import { strengthSheet } from "./strength.ts";
 import { supplyUseSheet } from "./supplyUse.ts";
+import { takeFirstSheet } from "./takeFirst.ts";
 import { tonightSheet } from "./tonight.ts";
 import { wallTableSheet } from "./wallTable.ts";
 import { wardUseSheet } from "./wardUse.ts";
@@ -50,6 +51,7 @@ export const computedSheets: readonly Sheet[] = [
 	supplyUseSheet,
 	stockSheet,
 	orderSheet,
+	takeFirstSheet,
 	stockAheadSheet,
 	costsSheet,
 ];

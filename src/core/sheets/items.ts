@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
-import { choice } from "../values/choice.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
@@ -80,6 +80,21 @@ export const itemsSheet = sheet({
 			unit: say`days`,
 			value: optional(number({ min: 1, max: 10_000 })),
 			help: say`From delivery to expiry, as a new lot usually has it; blank where it does not matter.`,
+			added: true,
+		}),
+		depot_packs: typed({
+			label: say`The depot sends at most`,
+			unit: say`packs`,
+			value: optional(number({ min: 0, max: 1_000_000, whole: true })),
+			decimals: 0,
+			help: say`With the order that is being made; blank where it sends all that is ordered.`,
+			added: true,
+		}),
+		round_needs_it: typed({
+			label: say`No safe round without it`,
+			unit: "",
+			value: optional(yesNo()),
+			help: say`yes: it is ordered before all that a round can do without. Blank: yes for what goes for a round, load, kit, piece or person, no for what goes only by the day or for descaling. The chlorine product in use is always needed.`,
 			added: true,
 		}),
 	},

@@ -1,7 +1,8 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { yesNo } from "../values/choice.ts";
+import { stopped } from "../stock/stopsWithout.ts";
+import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
@@ -134,6 +135,43 @@ export const orderSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`Of its lots, the one counted longest ago; blank where nothing says when.`,
+			added: true,
+		}),
+		take_packs: computed({
+			label: say`Take`,
+			unit: say`packs`,
+			value: optional(wholeAmount()),
+			decimals: 0,
+			help: say`Of the packs ordered, those that the money for this order pays for and the depot sends.`,
+			added: true,
+		}),
+		take_cost: computed({
+			label: say`What is taken costs`,
+			unit: say`currency`,
+			value: optional(amount()),
+			decimals: 2,
+			help: say`Blank where the price is not known.`,
+			added: true,
+		}),
+		take_run_out_on: computed({
+			label: say`Then runs out on`,
+			unit: "",
+			value: words(),
+			help: say`With what is taken: the first day, from its delivery on, whose expected use is not covered; blank: not within the days looked at.`,
+			added: true,
+		}),
+		full_run_out_on: computed({
+			label: say`With the whole order on`,
+			unit: "",
+			value: words(),
+			help: say`The same with every pack ordered.`,
+			added: true,
+		}),
+		stops: computed({
+			label: say`What stops without it`,
+			unit: "",
+			value: optional(choice(stopped)),
+			help: say`Disinfection, every safe round or descaling; or nothing: rounds go on, poorer.`,
 			added: true,
 		}),
 	},

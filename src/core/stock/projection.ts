@@ -45,28 +45,66 @@ const NOTHING = 1e-9;
  * @param demand units used on each day
  */
 export function project(lots: readonly ProjectedLot[], demand: readonly number[]): Projection {
-	const left = [...lots]
-		.sort((a, b) => inOrder(a.last, b.last) || inOrder(a.name, b.name))
-		.map((lot) => ({ lot, quantity: lot.quantity }));
-	const waste: Waste[] = [];
+	const store = new Shelf(lots);
 	const stock: number[] = [];
 	let runOut: number | null = null;
 	demand.forEach((units, day) => {
-		for (const part of left) {
-			if (part.lot.last >= day || part.quantity <= NOTHING) continue;
-			waste.push({ lot: part.lot.name, day, quantity: part.quantity, why: part.lot.ends });
-			part.quantity = 0;
-		}
+		if (!store.covers(units, day)) runOut ??= day;
+		stock.push(store.stockOn(day));
+	});
+	return { stock, runOut, waste: store.waste };
+}
+
+/** First day from a delivery on whose use is not covered, whatever came before it; null where every day is. */
+export function shortFrom(
+	delivery: number,
+	lots: readonly ProjectedLot[],
+	demand: readonly number[],
+): number | null {
+	const store = new Shelf(lots);
+	const day = demand.findIndex((units, at) => !store.covers(units, at) && at >= delivery);
+	return day < 0 ? null : day;
+}
+
+/** What is left of each lot, from one day to the next. */
+class Shelf {
+	readonly waste: Waste[] = [];
+	readonly #left: { readonly lot: ProjectedLot; quantity: number }[];
+
+	constructor(lots: readonly ProjectedLot[]) {
+		this.#left = [...lots]
+			.sort((a, b) => inOrder(a.last, b.last) || inOrder(a.name, b.name))
+			.map((lot) => ({ lot, quantity: lot.quantity }));
+	}
+
+	/** Takes a day's use; false where it is more than there is. */
+	covers(units: number, day: number): boolean {
+		this.#clear(day);
 		let need = units;
-		for (const part of left) {
+		for (const part of this.#left) {
 			if (part.lot.from > day || need <= 0) continue;
 			const perUnit = part.lot.perUnit(day);
 			const taken = Math.min(part.quantity, need * perUnit);
 			part.quantity -= taken;
 			need -= taken / perUnit;
 		}
-		if (need > NOTHING * Math.max(1, units)) runOut ??= day;
-		stock.push(left.reduce((sum, { lot, quantity }) => sum + (lot.from <= day ? quantity : 0), 0));
-	});
-	return { stock, runOut, waste };
+		return need <= NOTHING * Math.max(1, units);
+	}
+
+	stockOn(day: number): number {
+		return this.#left.reduce((sum, { lot, quantity }) => sum + (lot.from <= day ? quantity : 0), 0);
+	}
+
+	#clear(day: number): void {
+		for (const part of this.#left) {
+			if (part.lot.last >= day || part.quantity <= NOTHING) continue;
+			this.waste.push({
+				lot: part.lot.name,
+				day,
+				quantity: part.quantity,
+				why: part.lot.ends,
+			});
+			part.quantity = 0;
+		}
+	}
 }

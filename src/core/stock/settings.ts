@@ -4,6 +4,7 @@ import { commonPractice } from "../source.ts";
 import { choice } from "../values/choice.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
+import { optional } from "../values/valueKind.ts";
 
 export const stockSettings = {
 	review_days: typed({
@@ -38,6 +39,16 @@ export const stockSettings = {
 		value: choice(["journal", "rounds"]),
 		fallback: "journal",
 		help: say`journal: what is issued is written there. rounds: each round that is written down draws its product from its lot, and an issue of the product on the same day is not counted a second time.`,
+		source: commonPractice,
+		added: true,
+	}),
+	order_money: typed({
+		label: say`Money for this order`,
+		unit: say`currency`,
+		value: optional(number({ min: 0, max: 1_000_000_000, as: "money" })),
+		fallback: null,
+		decimals: 2,
+		help: say`Where it does not pay for the whole order, what to take first is said, and what then runs out. Blank: the whole order can be paid for.`,
 		source: commonPractice,
 		added: true,
 	}),

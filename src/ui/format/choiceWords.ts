@@ -66,6 +66,10 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	boiled_for_rounds: say`water boiled for every round`,
 	order: say`order`,
 	// The store.
+	disinfection: say`disinfection`,
+	safe_rounds: say`every safe round`,
+	descaling: say`descaling`,
+	less: say`nothing; rounds go on, poorer`,
 	gauze: say`gauze`,
 	gloves: say`gloves`,
 	other: say`other`,

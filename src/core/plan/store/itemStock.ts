@@ -34,6 +34,9 @@ export interface ItemStock {
 	readonly nextDelivery: Figure;
 	readonly packs: Figure;
 	readonly monthsOfStock: Figure;
+	readonly lots: Figure<ProjectedLot[]>;
+	/** Use of each day looked at: in the item's measure, for the product in use in preparations. */
+	readonly daily: Figure<number[]>;
 	readonly projection: Figure<Projection>;
 }
 
@@ -207,6 +210,8 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		nextDelivery: derive(lastDelivery, { lots, leadDays: wait }),
 		packs: derive(orderPacks, { target, usable, onOrder, packSize: cell("pack_size") }),
 		monthsOfStock: derive(monthsOfStock, { usable, usePerDay }),
+		lots,
+		daily: demand.daily,
 		projection,
 	};
 }

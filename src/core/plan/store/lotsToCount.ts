@@ -132,6 +132,6 @@ function lotToCome(
 	};
 }
 
-function lastDay(arrives: IsoDate, keepsDays: ItemsRow["shelf_life_days"]): IsoDate | null {
+export function lastDay(arrives: IsoDate, keepsDays: ItemsRow["shelf_life_days"]): IsoDate | null {
 	return keepsDays === null ? null : addDays(arrives, Math.floor(keepsDays));
 }

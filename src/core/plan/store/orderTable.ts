@@ -3,6 +3,7 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { countTimes } from "../../countTimes.ts";
 import { valueIn } from "../../outcome.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
+import { withCellsOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { orderSheet } from "../../sheets/order.ts";
@@ -15,7 +16,10 @@ import { countAge, isReliedOn } from "./countAge.ts";
 import type { ItemStock } from "./itemStock.ts";
 import { keptSince } from "./keptSince.ts";
 import { longestWait, longestWaitDays } from "./longestWait.ts";
+import type { ItemOfOrder } from "./orderBudget.ts";
 import { orderRemark } from "./orderRemark.ts";
+import type { StoreFigures } from "./storeFigures.ts";
+import { type TakenCells, takenCells, takenColumns } from "./takenCells.ts";
 
 const packs = { label: say`Packs to order`, unit: say`packs` };
 const quantity = countTimes(
@@ -113,13 +117,23 @@ const orderBy = calculation<OrderByInputs, string>({
 /** One row for each item. */
 export function orderTable(
 	unit: UnitFigures,
-	items: () => readonly ItemStock[],
+	{ items, budget }: Pick<StoreFigures, "items" | "budget">,
 	firstDay: IsoDate,
 ): ComputedTable<typeof orderSheet> {
-	return onDemand(orderSheet, () => items().map((item) => rowOf(unit, item, firstDay)));
+	return onDemand(orderSheet, () =>
+		items().map((item, at) =>
+			withCellsOnDemand(rowOf(unit, item, firstDay), takenColumns, () =>
+				takenCells(budget().items[at] as ItemOfOrder, firstDay),
+			),
+		),
+	);
 }
 
-function rowOf(unit: UnitFigures, item: ItemStock, day: IsoDate): ComputedRow<typeof orderSheet> {
+function rowOf(
+	unit: UnitFigures,
+	item: ItemStock,
+	day: IsoDate,
+): Omit<ComputedRow<typeof orderSheet>, keyof TakenCells> {
 	const { row } = item;
 	const firstDay = nameFigure(say`First day`, day);
 	const { projection, target } = item;

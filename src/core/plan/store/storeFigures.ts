@@ -2,17 +2,21 @@ import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { type Horizon, horizon } from "./horizon.ts";
 import { type ItemStock, itemStock } from "./itemStock.ts";
+import { type OrderBudget, orderBudget } from "./orderBudget.ts";
 
 /** The store's look ahead, worked out when one of its sheets is first looked at. */
 export interface StoreFigures {
 	readonly ahead: () => Horizon;
 	readonly items: () => readonly ItemStock[];
+	/** What of the order can be had. */
+	readonly budget: () => OrderBudget;
 }
 
 export function storeFigures(unit: UnitFigures, firstDay: IsoDate): StoreFigures {
 	const ahead = once(() => horizon(unit, firstDay));
 	const items = once(() => unit.read.tables.items.rows.map((row) => itemStock(unit, ahead(), row)));
-	return { ahead, items };
+	const budget = once(() => orderBudget(unit, ahead(), items()));
+	return { ahead, items, budget };
 }
 
 function once<T>(work: () => T): () => T {

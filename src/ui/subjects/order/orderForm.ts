@@ -15,6 +15,8 @@ import { storeCautions } from "../store/storeCautions.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
 import { orderHeadline } from "./orderWords.ts";
 import { shownOrder } from "./shownOrder.ts";
+import { takenOrder } from "./takenOrder.ts";
+import { takenParts } from "./takenParts.ts";
 
 /** The order as a form to hand in. */
 export const orderForm: PrintOut = {
@@ -31,8 +33,9 @@ function orderPage(state: State): HTMLElement {
 		{ class: "upright" },
 		...paperHead(state, say`Order form`, say`Worked out for ${shownDayAndYear(firstDay)}`),
 		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
-		shownOrder(lines, currency, true),
+		shownOrder(lines, currency, true, takenOrder(state)),
 		el("p", { class: "paper-total" }, ...total(lines, currency)),
+		...takenParts(state),
 		piecesToFind(state),
 		nothingNeeded(lines),
 		cautionList(storeCautions),

@@ -2,7 +2,10 @@ import { say } from "../../../core/say.ts";
 import { counted, listed } from "../../format/counted.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { orderLines } from "./orderLines.ts";
+import { takenOrder } from "./takenOrder.ts";
+import { takenHeadline } from "./takenWords.ts";
 
 const MOST_NAMED = 3;
 
@@ -16,17 +19,22 @@ export function orderHeadline(state: State): string | undefined {
 	const packs = ordered.reduce((sum, line) => sum + (line.packs ?? 0), 0);
 	const [only, ...more] = ordered;
 	const waiting = lines.filter((line) => line.packs === undefined).length;
+	const taken = takenOrder(state);
+	const isLess = taken?.isLess;
 	const parts = [
 		urgent.length > 0 &&
 			(urgent.length === 1
 				? say`urgent: ${urgent[0]} runs out before an order can arrive`
 				: say`urgent: ${listed(urgent, MOST_NAMED)} run out before an order can arrive`),
-		only
-			? more.length === 0
-				? say`order ${counted(packs, "pack")} of ${only.item} today`
-				: say`order ${counted(packs, "pack")} of ${ordered.length} items today`
-			: waiting === 0 && say`nothing to order today`,
-		late.length > 0 &&
+		isLess
+			? takenHeadline(taken, unitSetting(state, "currency") ?? "")
+			: only
+				? more.length === 0
+					? say`order ${counted(packs, "pack")} of ${only.item} today`
+					: say`order ${counted(packs, "pack")} of ${ordered.length} items today`
+				: waiting === 0 && say`nothing to order today`,
+		!isLess &&
+			late.length > 0 &&
 			(late.length === 1
 				? say`the order of ${late[0]?.item} is late`
 				: say`the orders of ${listed(

@@ -1,3 +1,4 @@
+import { withoutOrderLimits } from "../../../core/edit/store/orderLimits.ts";
 import { ordersPlaced } from "../../../core/edit/store/ordersPlaced.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
@@ -9,6 +10,7 @@ import { dayNow } from "../../state/dayNow.ts";
 import type { State } from "../../state/store.ts";
 import { type EntryField, entryField } from "../store/entryField.ts";
 import { orderLines } from "./orderLines.ts";
+import { takenOrder } from "./takenOrder.ts";
 
 /** Writes down that what the sheet asks for was ordered: the packs stand there already, and one act enters them all. */
 export function placeOrderPart({ store }: Surroundings): SheetPart {
@@ -42,9 +44,13 @@ export function placeOrderPart({ store }: Surroundings): SheetPart {
 		const result = ordersPlaced(store.state.workbook, on, items);
 		showWrong(day, fields, result.ok ? [] : result.wrong);
 		if (!result.ok) return;
-		saidOf = result.workbook;
-		store.edit(result.workbook);
-		said.textContent = say`${counted(result.orders, "order")} written down, placed on ${shownDay(on)}.`;
+		saidOf = withoutOrderLimits(result.workbook);
+		store.edit(saidOf);
+		const words = say`${counted(result.orders, "order")} written down, placed on ${shownDay(on)}.`;
+		said.textContent =
+			saidOf === result.workbook
+				? words
+				: say`${words} The money and the depot’s packs were for it, and are blank again.`;
 	});
 	return {
 		element: el("div", {}, part, said),
@@ -69,8 +75,11 @@ interface Packs {
 }
 
 function wantedPacks(state: State): Packs[] {
-	return orderLines(state).flatMap(({ item, packs }, at) => {
-		if (!packs) return [];
+	const taken = new Map(takenOrder(state)?.lines.map((line) => [line.item, line.taken]));
+	return orderLines(state).flatMap(({ item, packs: ordered }, at) => {
+		if (!ordered) return [];
+		// What the money does not pay for is not proposed, but can be typed.
+		const packs = taken.get(item) ?? ordered;
 		const input = el("input", {
 			type: "text",
 			inputmode: "numeric",

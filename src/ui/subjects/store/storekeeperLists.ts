@@ -19,6 +19,7 @@ import { unitSetting } from "../../state/unitSetting.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
 import { piecesToReplace } from "../kits/piecesToReplace.ts";
 import { type OrderLine, orderLines, type Urgency } from "../order/orderLines.ts";
+import { takenOrder } from "../order/takenOrder.ts";
 import type { ToDo, ToDoList } from "./toDo.ts";
 
 /** Lots that end within so many days are named (common practice, no source). */
@@ -30,6 +31,8 @@ export function storekeeperLists(state: State): ToDoList[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const packSizes = new Map(lines.map((line) => [line.item, line]));
 	const of = (urgency: Urgency) => lines.filter((line) => line.urgency === urgency);
+	const can = lessToTake(state);
+	const toOrder = (line: OrderLine, by: string) => orderToDo(line, by, can.get(line.item));
 	return [
 		{
 			urgent: true,
@@ -69,7 +72,19 @@ export function storekeeperLists(state: State): ToDoList[] {
 	];
 }
 
-function toOrder({ item, packs, packSize, measure, onOrder, remark }: OrderLine, by: string): ToDo {
+/** Packs that can be had of items of which it is less than is ordered. */
+function lessToTake(state: State): ReadonlyMap<string, number> {
+	const lines = takenOrder(state)?.lines ?? [];
+	return new Map(
+		lines.flatMap(({ item, taken, ordered }) =>
+			taken === undefined || taken === ordered ? [] : [[item, taken] as const],
+		),
+	);
+}
+
+/** @param taken packs that can be had, where they are fewer */
+function orderToDo(line: OrderLine, by: string, taken: number | undefined): ToDo {
+	const { item, packs, packSize, measure, onOrder, remark } = line;
 	const amount =
 		packs === undefined
 			? say`packs not known`
@@ -77,7 +92,11 @@ function toOrder({ item, packs, packSize, measure, onOrder, remark }: OrderLine,
 				? say`no packs to order`
 				: say`${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
 	const way = (onOrder ?? 0) > 0 ? say`On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
-	return { item, amount, by, more: [remark, way].filter(Boolean).join(" ") };
+	const less =
+		taken === undefined
+			? ""
+			: say`With the money and packs there are: ${counted(taken, "pack")}; see “${orderSheet.title}”.`;
+	return { item, amount, by, more: [less, remark, way].filter(Boolean).join(" ") };
 }
 
 type Lines = ReadonlyMap<string, OrderLine>;
