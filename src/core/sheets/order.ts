@@ -157,7 +157,7 @@ export const orderSheet = sheet({
 			label: say`Then runs out on`,
 			unit: "",
 			value: words(),
-			help: say`With what is taken: the first day, from its delivery on, whose expected use is not covered; blank: not within the days looked at.`,
+			help: say`With what is taken: the first day, from its delivery on, whose average use is not covered; blank: not within the days looked at.`,
 			added: true,
 		}),
 		full_run_out_on: computed({

@@ -55,7 +55,7 @@ export const takeFirstSheet = sheet({
 			label: say`Runs out without it on`,
 			unit: "",
 			value: words(),
-			help: say`From the delivery of an order of today on, at the use expected; blank: not within the days looked at.`,
+			help: say`From the delivery of an order of today on, at average use; blank: not within the days looked at.`,
 		}),
 		stops: computed({
 			label: say`What stops without it`,

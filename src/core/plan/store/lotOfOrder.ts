@@ -29,7 +29,7 @@ export function lotOfOrder(
 ): LotToCount {
 	const arrives = addDays(firstDay, Math.ceil(longestWaitDays(row.value)));
 	return {
-		key: "this order",
+		key: "this-order",
 		quantity: derive(ordered, { count: packs, each: cellFigure(itemsSheet, row, "pack_size") }),
 		listed: {
 			lot: say`of this order`,
@@ -37,6 +37,6 @@ export function lotOfOrder(
 			expires_on: lastDay(arrives, row.value.shelf_life_days),
 		},
 		strengthOn: (product, day) =>
-			strengthOnDay(read, product, nameFigure(say`Expected on`, arrives), day),
+			strengthOnDay(read, product, nameFigure(say`Due on`, arrives), day),
 	};
 }

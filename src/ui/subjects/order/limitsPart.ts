@@ -1,4 +1,8 @@
-import { depotPacksOf, moneyEntry, withDepotPacks } from "../../../core/edit/store/orderLimits.ts";
+import {
+	depotPacksOf,
+	moneyEntry,
+	withDepotPacks,
+} from "../../../core/edit/store/withDepotPacks.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el, fill } from "../../dom/el.ts";
@@ -22,12 +26,11 @@ export function limitsPart({ store }: Surroundings): SheetPart {
 		money.element,
 		el(
 			"p",
-			{ class: "order-packs-head" },
+			{ class: "limits-head" },
 			say`The depot sends at most, in packs; blank where it sends all:`,
 		),
 		packs,
-		half,
-		all,
+		el("p", { class: "limits-fill" }, half, " ", all),
 	);
 	const part = el(
 		"details",

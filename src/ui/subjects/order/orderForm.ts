@@ -15,7 +15,7 @@ import { storeCautions } from "../store/storeCautions.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
 import { orderHeadline } from "./orderWords.ts";
 import { shownOrder } from "./shownOrder.ts";
-import { takenOrder } from "./takenOrder.ts";
+import { type TakenOrder, takenOrder } from "./takenOrder.ts";
 import { takenParts } from "./takenParts.ts";
 
 /** The order as a form to hand in. */
@@ -27,14 +27,15 @@ export const orderForm: PrintOut = {
 function orderPage(state: State): HTMLElement {
 	const lines = orderLines(state);
 	const currency = unitSetting(state, "currency") ?? "";
+	const taken = takenOrder(state);
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	return el(
 		"section",
 		{ class: "upright" },
 		...paperHead(state, say`Order form`, say`Worked out for ${shownDayAndYear(firstDay)}`),
 		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
-		shownOrder(lines, currency, true, takenOrder(state)),
-		el("p", { class: "paper-total" }, ...total(lines, currency)),
+		shownOrder(lines, currency, true, taken),
+		el("p", { class: "paper-total" }, ...total(lines, currency, taken)),
 		...takenParts(state),
 		piecesToFind(state),
 		nothingNeeded(lines),
@@ -44,17 +45,26 @@ function orderPage(state: State): HTMLElement {
 }
 
 /** The cost in all, and whose cost is not in it. */
-function total(lines: readonly OrderLine[], currency: string): Child[] {
+function total(
+	lines: readonly OrderLine[],
+	currency: string,
+	taken: TakenOrder | undefined,
+): Child[] {
 	const ordered = lines.filter((line) => (line.packs ?? 0) > 0);
 	if (ordered.length === 0) return [];
 	const sum = ordered.reduce((all, line) => all + (line.cost ?? 0), 0);
 	const without = ordered.filter((line) => line.cost === undefined).map((line) => line.item);
 	const packs = ordered.reduce((all, line) => all + (line.packs ?? 0), 0);
+	const money = (amount: number) => `${shownNumber(amount, 2)} ${currency}`.trim();
+	const all = say`${counted(packs, "pack")}, ${money(sum)}`;
+	const had = taken?.lines.reduce((count, line) => count + (line.taken ?? 0), 0) ?? 0;
 	return [
 		el(
 			"strong",
 			{},
-			say`In all: ${counted(packs, "pack")}, ${`${shownNumber(sum, 2)} ${currency}`.trim()}`,
+			taken?.isLess
+				? say`In all: ${counted(had, "pack")}, ${money(taken.spent)}; needed: ${all}`
+				: say`In all: ${all}`,
 		),
 		without.length > 0 && say`, without the price of ${without.join(", ")}`,
 		".",

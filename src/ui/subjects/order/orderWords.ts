@@ -22,17 +22,19 @@ export function orderHeadline(state: State): string | undefined {
 	const taken = takenOrder(state);
 	const isLess = taken?.isLess;
 	const parts = [
+		isLess && takenHeadline(taken, unitSetting(state, "currency") ?? ""),
 		urgent.length > 0 &&
 			(urgent.length === 1
 				? say`urgent: ${urgent[0]} runs out before an order can arrive`
-				: say`urgent: ${listed(urgent, MOST_NAMED)} run out before an order can arrive`),
-		isLess
-			? takenHeadline(taken, unitSetting(state, "currency") ?? "")
-			: only
+				: isLess
+					? say`urgent: ${counted(urgent.length, "item")} run out before an order can arrive`
+					: say`urgent: ${listed(urgent, MOST_NAMED)} run out before an order can arrive`),
+		!isLess &&
+			(only
 				? more.length === 0
 					? say`order ${counted(packs, "pack")} of ${only.item} today`
 					: say`order ${counted(packs, "pack")} of ${ordered.length} items today`
-				: waiting === 0 && say`nothing to order today`,
+				: waiting === 0 && say`nothing to order today`),
 		!isLess &&
 			late.length > 0 &&
 			(late.length === 1
@@ -43,7 +45,7 @@ export function orderHeadline(state: State): string | undefined {
 					)} are late`),
 		waiting > 0 &&
 			(waiting === 1 ? say`1 item needs a number` : say`${waiting} items need a number`),
-	].filter((part): part is string => part !== false);
+	].filter((part) => typeof part === "string");
 	const words = parts.join(semicolon);
 	return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,5 +1,5 @@
-import { withoutOrderLimits } from "../../../core/edit/store/orderLimits.ts";
 import { ordersPlaced } from "../../../core/edit/store/ordersPlaced.ts";
+import { withoutOrderLimits } from "../../../core/edit/store/withDepotPacks.ts";
 import { say } from "../../../core/say.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el, fill } from "../../dom/el.ts";

@@ -7,7 +7,7 @@ import { type PaperColumn, paperTable } from "../../print/paperTable.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { type OrderLine, orderLines } from "./orderLines.ts";
-import { type TakenOrder, takenOrder } from "./takenOrder.ts";
+import { type TakenLine, type TakenOrder, takenOrder } from "./takenOrder.ts";
 
 const urgent = {
 	emergency: say`URGENT: runs out before an order can arrive; find some elsewhere today`,
@@ -36,16 +36,18 @@ export function shownOrder(
 	toTick: boolean,
 	taken: TakenOrder | undefined,
 ): HTMLElement | undefined {
-	const packs = taken?.isLess ? takenPacks(taken) : undefined;
+	const takenOf = taken?.isLess
+		? new Map(taken.lines.map((line) => [line.item, line] as const))
+		: undefined;
 	const parts = (["emergency", "late", "now", "unknown"] as const).map((urgency) => ({
 		heading: urgent[urgency],
-		rows: lines.filter((line) => line.urgency === urgency).map((line) => rowOf(line, packs)),
+		rows: lines.filter((line) => line.urgency === urgency).map((line) => rowOf(line, takenOf)),
 	}));
 	if (parts.every(({ rows }) => rows.length === 0)) return undefined;
 	const columns: readonly PaperColumn[] = [
 		{ label: say`Item` },
-		{ label: say`Order`, unit: say`packs`, numeric: true },
-		...(packs ? [{ label: say`Take`, unit: say`packs`, numeric: true }] : []),
+		{ label: takenOf ? say`Needed` : say`Order`, unit: say`packs`, numeric: true },
+		...(takenOf ? [{ label: say`Take`, unit: say`packs`, numeric: true }] : []),
 		{ label: say`Pack of`, numeric: true },
 		{ label: say`That is`, numeric: true },
 		{ label: say`A pack costs`, unit: currency, numeric: true },
@@ -56,26 +58,30 @@ export function shownOrder(
 	return paperTable(say`What to order`, toTick ? [...columns, ticked] : columns, parts);
 }
 
-/** Packs taken of each item ordered; a dash where nothing tells. */
-function takenPacks({ lines }: TakenOrder): ReadonlyMap<string, string> {
-	return new Map(
-		lines.map(({ item, taken }) => [item, taken === undefined ? "–" : shownPlain(taken)]),
-	);
-}
-
-function rowOf(line: OrderLine, taken: ReadonlyMap<string, string> | undefined): Child[] {
+/** @param takenOf what can be had, where that is less than the whole order: then quantity and cost are of that */
+function rowOf(line: OrderLine, takenOf: ReadonlyMap<string, TakenLine> | undefined): Child[] {
 	const amount = (quantity: number | undefined) =>
 		quantity === undefined ? "–" : amountOf(quantity, line.measure);
+	const packs = (count: number | undefined) => (count === undefined ? "–" : shownPlain(count));
 	const remark = [line.remark, line.waitsFor].filter(Boolean).join(" ");
 	const money = (sum: number | undefined) => (sum === undefined ? "" : shownNumber(sum, 2));
+	// What is not ordered at all is not among what is taken.
+	const taken = takenOf?.get(line.item);
+	const had = taken
+		? { packs: taken.taken, quantity: times(taken.taken, line.packSize), cost: taken.cost }
+		: line;
 	return [
 		el("span", {}, line.item, remark !== "" && el("span", { class: "paper-remark" }, remark)),
-		el(taken ? "span" : "strong", {}, line.packs === undefined ? "–" : shownPlain(line.packs)),
-		...(taken ? [el("strong", {}, taken.get(line.item) ?? "–")] : []),
+		...(takenOf ? [packs(line.packs)] : []),
+		el("strong", {}, packs(had.packs)),
 		amount(line.packSize),
-		amount(line.quantity),
+		amount(had.quantity),
 		money(line.price),
-		money(line.cost),
+		money(had.cost),
 		line.urgency === "now" && line.orderBy !== "" ? shownDay(line.orderBy) : say`today`,
 	];
+}
+
+function times(packs: number | undefined, size: number | undefined): number | undefined {
+	return packs === undefined || size === undefined ? undefined : packs * size;
 }

@@ -25,16 +25,23 @@ export function takenParts(state: State): Child[] {
 	const words = moneyWords(order, currency);
 	if (!order.isLess) return [el("p", {}, words)];
 	return [
-		el("h2", {}, say`What to take first`),
+		el("h2", {}, takeFirstSheet.title),
 		el("p", {}, rule),
-		stepsTable(state, currency),
-		el("h2", {}, say`What then runs out`),
+		inRoom(stepsTable(state, currency), takeFirstSheet.title),
+		el("h2", {}, RUNS_OUT),
 		words !== "" && el("p", {}, words),
-		outTable(order),
+		inRoom(outTable(order), RUNS_OUT),
 	];
 }
 
+const RUNS_OUT = say`What then runs out`;
+
 const rule = say`Pack after pack, the one without which an item runs out first: what no safe round can do without before all else. What a round can do without is said under “${itemsSheet.title}”.`;
+
+/** A table that is wider than a phone is moved in its own room. */
+function inRoom(table: HTMLElement, name: string): HTMLElement {
+	return el("div", { class: "combined", tabindex: 0, role: "region", "aria-label": name }, table);
+}
 
 function stepsTable(state: State, currency: string): HTMLElement {
 	const all = rowsOf(state.plan, takeFirstSheet);
@@ -53,7 +60,7 @@ function stepsTable(state: State, currency: string): HTMLElement {
 	const left = all.length - rows.length;
 	if (left > 0) rows.push([say`and ${left} more lines on the sheet “${takeFirstSheet.title}”`]);
 	return paperTable(
-		say`What to take first`,
+		takeFirstSheet.title,
 		[
 			{ label: say`Take` },
 			{ label: say`Packs`, numeric: true },
@@ -67,7 +74,7 @@ function stepsTable(state: State, currency: string): HTMLElement {
 
 function outTable({ lines }: TakenOrder): HTMLElement {
 	return paperTable(
-		say`What then runs out`,
+		RUNS_OUT,
 		[
 			{ label: say`Item` },
 			{ label: say`Take`, unit: say`packs`, numeric: true },

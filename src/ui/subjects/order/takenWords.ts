@@ -7,7 +7,21 @@ import { shownDay } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import type { TakenLine, TakenOrder } from "./takenOrder.ts";
 
-const MOST_NAMED = 3;
+const MOST_NAMED = 2;
+
+/** Names, or how many there are where they would fill the line. */
+function names(lines: readonly TakenLine[]): string {
+	if (lines.length > MOST_NAMED) return counted(lines.length, "item");
+	return listed(lines.map(({ item }) => item));
+}
+
+function inPart(lines: readonly TakenLine[]): string {
+	if (lines.length > MOST_NAMED) return say`${counted(lines.length, "item")} in part`;
+	const each = lines.map(
+		({ item, taken, ordered }) => say`${item} ${taken ?? 0} of ${counted(ordered, "pack")}`,
+	);
+	return listed(each);
+}
 
 /** How far the money and the packs go, in one line. */
 export function takenHeadline(order: TakenOrder, currency: string): string {
@@ -16,21 +30,10 @@ export function takenHeadline(order: TakenOrder, currency: string): string {
 	const part = lines.filter(({ taken, ordered }) => taken && taken < ordered);
 	const none = lines.filter(({ taken }) => taken === 0);
 	const unknown = lines.filter(({ taken }) => taken === undefined);
-	const names = (of: readonly TakenLine[]) =>
-		listed(
-			of.map(({ item }) => item),
-			MOST_NAMED,
-		);
 	const first = firstOut(lines);
 	const parts = [
 		whole.length > 0 && say`${names(whole)} whole`,
-		part.length > 0 &&
-			listed(
-				part.map(
-					({ item, taken, ordered }) => say`${item} ${taken ?? 0} of ${counted(ordered, "pack")}`,
-				),
-				MOST_NAMED,
-			),
+		part.length > 0 && inPart(part),
 		none.length > 0 && say`nothing of ${names(none)}`,
 		unknown.length > 0 && say`${names(unknown)} cannot be reckoned with`,
 		first && say`${first.item} runs out first, on ${shownDay(first.outWithTaken)}`,
