@@ -30,7 +30,7 @@ export const stopsWithout = calculation<Inputs, Stopped>({
 	unit: "",
 	formula: say`The chlorine product in use: disinfection. Else, where the list of items says yes, or says nothing and some goes for a round, load, kit, piece or person: every safe round. Else, where some goes for a descaling: the descaling. Else nothing; rounds go on, poorer.`,
 	source: commonPractice,
-	caution: say`Only qualified staff can judge what a round can do without; where this is wrong, say so in the list of items.`,
+	caution: say.safety`Only qualified staff can judge what a round can do without; where this is wrong, say so in the list of items.`,
 	inputs: {
 		rates: { label: say`How much goes each time`, unit: say`in the item's measure` },
 		newPieces: { label: say`New pieces for a kit used`, unit: "" },

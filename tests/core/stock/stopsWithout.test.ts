@@ -20,7 +20,11 @@ test.each<[string, Partial<Asked>, string]>([
 	["some goes for a kit", { rates: { ...none, perKit: [0, 1] } }, "safe_rounds"],
 	["a new piece for each kit used", { newPieces: true }, "safe_rounds"],
 	["some goes for a descaling", { rates: { ...none, perDescale: 1 } }, "descaling"],
-	["for a descaling and a round", { rates: { ...none, perDescale: 1, perRound: 1 } }, "safe_rounds"],
+	[
+		"for a descaling and a round",
+		{ rates: { ...none, perDescale: 1, perRound: 1 } },
+		"safe_rounds",
+	],
 	["the list says that a round needs it", { said: "yes" }, "safe_rounds"],
 	["the list says that it does not", { rates: { ...none, perRound: 1 }, said: "no" }, "less"],
 	["nor does a new piece, then", { newPieces: true, said: "no" }, "less"],
