@@ -26,11 +26,12 @@ type TotalRow = ComputedRow<typeof weekTotalSheet>;
 
 const HEADER_PX = 46;
 const ROW_PX = 46;
-const MEASURE_PX = 190;
+const MEASURE_PX = 184;
 const NARROW_MEASURE_PX = 152;
 const NARROW_SCREEN_PX = 640;
-const DAY_PX = 82;
-const TOTAL_PX = 96;
+/** Room for “prepare for 12” and for “moyenne 45,0”. */
+const DAY_PX = 118;
+const TOTAL_PX = 126;
 
 /** A week of the plan with days across and measures down; at the right the week, where there are more, and the whole period. */
 export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
