@@ -38,7 +38,7 @@ describe("a long plan", { timeout: 120_000 }, () => {
 		await page.getByLabel("Week", { exact: true }).selectOption({ index: 4 });
 		await expect.poll(() => head(workbook), SOON).toHaveLength(6);
 		await page.getByRole("link", { name: "All weeks together" }).click();
-		await page.locator(`a[data-sheet="week-plan.csv"][aria-current=page]`).waitFor();
+		await page.locator(`#views a[href="#week-plan.csv"][aria-current=page]`).waitFor();
 		await expect.poll(async () => (await workbook.table()).length, SOON).toBe(6);
 		await expect.poll(() => page.locator(".weeks-pictures svg").count(), SOON).toBe(9);
 		expect(await axeViolations(workbook)).toEqual([]);
