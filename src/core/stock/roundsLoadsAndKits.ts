@@ -5,7 +5,7 @@ import { spread } from "../counts/spread.ts";
 import { sumOf } from "../counts/sumOf.ts";
 
 /** Chances below this are not followed. */
-const SMALLEST = 1e-16;
+const SMALLEST = 1e-18;
 
 /** What some rounds come to together. */
 export interface Numbers {
@@ -55,24 +55,31 @@ export function roundsLoadsAndKits(
 	chances[0] = 1;
 	means.forEach((mean, before) => {
 		const { idle, runs } = roundOf(mean, kitsInLoad, most);
+		const to = Int32Array.from(runs, (run) => perRound + run.moreLoads * perLoad + run.kits);
+		const likely = Float64Array.from(runs, (run) => run.chance);
+		const likeliest = Float64Array.from(runs, (run) => run.likeliest);
 		// The largest numbers first: a round is added to none that it was added to already.
 		for (let rounds = before; rounds >= 0; rounds--)
-			for (let moreLoads = most.moreLoads; moreLoads >= 0; moreLoads--)
-				for (let kits = most.kits; kits >= 0; kits--) {
+			for (let moreLoads = most.moreLoads; moreLoads >= 0; moreLoads--) {
+				const fewest = most.kits === 0 ? 0 : rounds + kitsInLoad * moreLoads;
+				const loadsFit = runs.filter((run) => run.moreLoads <= most.moreLoads - moreLoads).length;
+				for (let kits = most.kits; kits >= fewest; kits--) {
 					const at = rounds * perRound + moreLoads * perLoad + kits;
 					const chance = chances[at] as number;
 					if (chance < SMALLEST) continue;
-					for (const run of runs) {
-						const isBeyond =
-							moreLoads + run.moreLoads > most.moreLoads || kits + run.kits > most.kits;
-						if (isBeyond || chance * run.likeliest < SMALLEST) break;
-						const to = at + perRound + run.moreLoads * perLoad + run.kits;
-						chances[to] = (chances[to] as number) + chance * run.chance;
+					let fit = loadsFit;
+					while (fit > 0 && (runs[fit - 1] as Run).kits > most.kits - kits) fit--;
+					for (let i = 0; i < fit && chance * (likeliest[i] as number) >= SMALLEST; i++) {
+						const next = at + (to[i] as number);
+						chances[next] = (chances[next] as number) + chance * (likely[i] as number);
 					}
 					chances[at] = chance * idle;
 				}
+			}
 	});
-	const possible = Int32Array.from(chances.keys()).filter((at) => chances[at] !== 0);
+	const possible: number[] = [];
+	for (let at = 0; at < chances.length; at++)
+		if ((chances[at] as number) >= SMALLEST) possible.push(at);
 	return spread(
 		{ first: 0, chance: Float64Array.from(possible, (at) => chances[at] as number) },
 		(i) => {
