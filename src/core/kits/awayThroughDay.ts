@@ -15,6 +15,8 @@ export interface AwayAt {
 /** Moments of a day that are looked at. */
 const STEP_MINUTES = 20;
 const MOST_DAYS = 8;
+/** Work that is shorter counts as so much: a kit that is worked on for moments hardly ever waits. */
+const SHORTEST_MINUTES = 1;
 
 /**
  * Kits out of reach through a day like all others, where `people` take one kit after the other.
@@ -26,7 +28,8 @@ const MOST_DAYS = 8;
  * @param uses a clock on which every day is like this one; fewer come than can be worked on
  */
 export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
-	const { people, workMinutes, aloneMinutes } = hands;
+	const { people, aloneMinutes } = hands;
+	const workMinutes = Math.max(SHORTEST_MINUTES, hands.workMinutes);
 	const each = Math.ceil(workMinutes / STEP_MINUTES);
 	const step = workMinutes / each;
 	const came = (minute: number, minutes: number) =>
@@ -36,7 +39,7 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	/** The last service time, one step after the other. */
 	const lately = Array.from({ length: each }, () => settled);
 	const moments: AwayAt[] = [];
-	const first = daysToForget(hands, perService) * MINUTES_PER_DAY;
+	const first = daysToForget({ people, workMinutes, aloneMinutes }, perService) * MINUTES_PER_DAY;
 	for (let i = 0; i * step < first + MINUTES_PER_DAY; i++) {
 		const minute = i * step;
 		const before = lately[i % each] as Float64Array;

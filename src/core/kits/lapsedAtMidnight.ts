@@ -38,7 +38,8 @@ export function lapsedInWork(lapsed: Float64Array, hands: Hands, minute: number)
 	const { people, workMinutes, aloneMinutes } = hands;
 	const away = new Float64Array(lapsed.length);
 	const worked = minute - aloneMinutes;
-	const back = worked < workMinutes ? 0 : people * Math.floor(worked / workMinutes);
+	const services = workMinutes === 0 ? Number.POSITIVE_INFINITY : Math.floor(worked / workMinutes);
+	const back = worked < workMinutes ? 0 : people * services;
 	lapsed.forEach((chance, kits) => {
 		const left = Math.max(0, kits - back);
 		away[left] = (away[left] as number) + chance;

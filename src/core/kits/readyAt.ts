@@ -1,6 +1,7 @@
 import { poisson } from "../counts/poisson.ts";
 import { memoizeByObject } from "../memoize.ts";
 import { DayClock } from "../rounds/dayClock.ts";
+import { areAlwaysFree } from "../rounds/handsOneByOne.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
@@ -121,7 +122,7 @@ function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64
 	const withLapsed = (away: Float64Array) =>
 		lapsed ? bothAway(away, lapsedInWork(lapsed, hands, clock)) : away;
 	const uses = new DayClock(usesPerDay, hourShares);
-	if (!Number.isFinite(hands.people)) {
+	if (areAlwaysFree(hands)) {
 		const work = hands.workMinutes + hands.aloneMinutes;
 		return withLapsed(chancesOf(uses.between(minute - work, minute)));
 	}

@@ -1,6 +1,6 @@
 import { chanceAtLeast } from "../counts/poisson.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
-import type { Hands } from "../rounds/handsOneByOne.ts";
+import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay } from "./awayThroughDay.ts";
 import { allBackAfter, lapsedAtMidnight, lapsedInWork } from "./lapsedAtMidnight.ts";
@@ -52,7 +52,7 @@ export class UnmetAfterEachUse {
 
 	constructor(plan: AfterEachUse) {
 		this.#plan = plan;
-		this.#moments = Number.isFinite(plan.hands.people) ? queueing(plan) : unlimited(plan);
+		this.#moments = areAlwaysFree(plan.hands) ? unlimited(plan) : queueing(plan);
 		this.#alike = alikeMoments(this.#moments);
 		this.#uses = this.#alike.reduce((sum, { uses }) => sum + uses, 0);
 	}

@@ -13,6 +13,11 @@ export interface Hands {
 	readonly aloneMinutes: number;
 }
 
+/** Whether no kit ever waits for somebody. */
+export function areAlwaysFree({ people, workMinutes }: Hands): boolean {
+	return !Number.isFinite(people) || workMinutes === 0;
+}
+
 interface Inputs {
 	readonly steps: readonly Step[];
 	readonly people: number;

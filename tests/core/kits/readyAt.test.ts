@@ -148,6 +148,24 @@ describe("kits out of reach", () => {
 		}
 	});
 
+	test.each([
+		["no time", 0, 1e-12],
+		["moments, which count as a minute", 1e-4, 0.03],
+	])(
+		"after each use, with work of %s on each kit, no kit waits for hands",
+		(_, workMinutes, part) => {
+			const plan = { ...oneByOne([3]), readyLifeDays: 5 };
+			const few = { ...plan, hands: { people: 1, workMinutes, aloneMinutes: 110 } };
+			const many = { ...few, hands: { ...few.hands, people: Number.POSITIVE_INFINITY } };
+			const expected = unmetPer1000(3, many);
+			expectWithin(unmetPer1000(3, few), expected, part * expected, "per 1,000");
+			for (const minute of [0, 600]) {
+				const { ready } = readyAt(3, many, minute);
+				expectWithin(readyAt(3, few, minute).ready, ready, part * ready, "kits");
+			}
+		},
+	);
+
 	test("without kits none is ready; without uses all are", () => {
 		expect(readyAt(0, three, 600)).toEqual({ ready: 0, nonePer1000: 1000 });
 		expect(readyAt(3, equalRounds([0], [420], 110, flatDay), 600)).toEqual({
