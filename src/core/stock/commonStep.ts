@@ -33,7 +33,12 @@ const STEPS_MORE = 5;
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */
 export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
-	return countingSteps(Object.values(use.rates).flat(), mostUse(use), use.days.length);
+	const amounts = Object.values(use.rates).flat();
+	const { perKit, perLoad } = use.rates;
+	// What goes by kits that differ cannot be followed by their number: steps are multiplied out.
+	return perLoad.length > 1 || perKit.some((each) => each !== perKit[0])
+		? sharedSteps(amounts, mostUse(use))
+		: countingSteps(amounts, mostUse(use), use.days.length);
 }
 
 /** Steps for amounts of which hardly ever more than `most` is used over some days. */
@@ -43,22 +48,41 @@ export const countingSteps = memoize(foundSteps, (amounts, most, days) => [
 	...amounts,
 ]);
 
+/** Steps where sums of many amounts are multiplied out. */
+const sharedSteps = memoize(
+	(amounts: readonly number[], most: number) => {
+		const exact = exactSteps(amounts);
+		return most / exact.size <= AMOUNTS_SHARED ? exact : shared(most);
+	},
+	(amounts, most) => [most, ...amounts],
+);
+
 function foundSteps(amounts: readonly number[], most: number, days: number): Steps {
+	const exact = exactSteps(amounts);
+	if (most / exact.size <= MOST_AMOUNTS) return exact;
+	if (days > FEW_DAYS) return shared(most);
+	const size = most / MOST_AMOUNTS;
+	return { size, of: (amount) => Math.ceil(stepsIn(size)(amount)), more: 0 };
+}
+
+function exactSteps(amounts: readonly number[]): Steps {
 	const used = amounts.filter((amount) => amount > 0);
 	if (used.length === 0) return { size: 1, of: Math.ceil, more: 0 };
-	const exact =
+	const size =
 		used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor) * FINEST;
-	const stepsIn = (size: number) => (amount: number) => {
+	return { size, of: stepsIn(size), more: 0 };
+}
+
+function shared(most: number): Steps {
+	const size = most / AMOUNTS_SHARED;
+	return { size, of: stepsIn(size), more: STEPS_MORE };
+}
+
+function stepsIn(size: number) {
+	return (amount: number) => {
 		const whole = Math.round(amount / size);
 		return Math.abs(amount / size - whole) < FINEST * Math.max(1, whole) ? whole : amount / size;
 	};
-	if (most / exact <= MOST_AMOUNTS) return { size: exact, of: stepsIn(exact), more: 0 };
-	if (days <= FEW_DAYS) {
-		const size = most / MOST_AMOUNTS;
-		return { size, of: (amount) => Math.ceil(stepsIn(size)(amount)), more: 0 };
-	}
-	const size = most / AMOUNTS_SHARED;
-	return { size, of: stepsIn(size), more: STEPS_MORE };
 }
 
 /** What to set aside of an amount counted in steps. */
