@@ -1,5 +1,8 @@
 import type { LaterEnds } from "./laterEnds.ts";
 
+/** Chances below this are not followed: nobody could see them. */
+export const UNSEEN = 1e-20;
+
 /**
  * How likely it is that the oldest ready kits end on a day, and how many end with them.
  *
@@ -71,7 +74,9 @@ export class AgesOfKits {
 	}
 
 	total(): number {
-		return this.#chance.reduce((sum, chance) => sum + chance, this.none);
+		let sum = this.none;
+		for (let i = 0; i < this.#chance.length; i++) sum += this.#chance[i] as number;
+		return sum;
 	}
 
 	addAll(other: AgesOfKits, weight: number): void {
@@ -109,7 +114,7 @@ export class AgesOfKits {
 		for (let end = 0; end < this.ends; end++) {
 			for (let n = 2; n <= there; n++) less.add(end, n - 1, this.at(end, n));
 			const last = this.at(end, 1);
-			if (last > 0) less.addNext(end, there - 1, later, last);
+			if (last > UNSEEN) less.addNext(end, there - 1, later, last);
 		}
 		return less;
 	}

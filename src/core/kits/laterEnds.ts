@@ -3,34 +3,26 @@
  * that n do, `ending(end, n)` that n do on `end` and all later days together.
  */
 export class LaterEnds {
-	readonly #kits: number;
 	readonly #ends: number;
-	readonly #size: Float64Array;
-	readonly #ending: Float64Array;
+	readonly #sizes: readonly Float64Array[];
+	readonly #ending: Float64Array[];
 
-	/** @param parts for each end, how likely each number of kits is from each of its rounds */
-	constructor(kits: number, parts: readonly (readonly Float64Array[])[]) {
-		this.#kits = kits;
-		this.#ends = parts.length;
-		const width = kits + 1;
-		this.#size = new Float64Array(parts.length * width);
-		this.#ending = new Float64Array((parts.length + 1) * width);
-		this.#ending[parts.length * width] = 1;
-		for (let end = parts.length - 1; end >= 0; end--) {
-			const size = this.#size.subarray(end * width, (end + 1) * width);
-			size[0] = 1;
-			for (const part of parts[end] as readonly Float64Array[]) size.set(added(size, part));
-			const after = this.#ending.subarray((end + 1) * width, (end + 2) * width);
-			this.#ending.set(added(size, after), end * width);
-		}
+	/** @param sizes for each end, how likely each number of kits is */
+	constructor(kits: number, sizes: readonly Float64Array[]) {
+		this.#ends = sizes.length;
+		this.#sizes = sizes;
+		this.#ending = [];
+		this.#ending[sizes.length] = sureNone(kits);
+		for (let end = sizes.length - 1; end >= 0; end--)
+			this.#ending[end] = added(sizes[end] as Float64Array, this.#ending[end + 1] as Float64Array);
 	}
 
 	size(end: number, count: number): number {
-		return this.#size[end * (this.#kits + 1) + count] as number;
+		return (this.#sizes[end] as Float64Array)[count] as number;
 	}
 
 	ending(end: number, count: number): number {
-		return this.#ending[end * (this.#kits + 1) + count] as number;
+		return (this.#ending[end] as Float64Array)[count] as number;
 	}
 
 	/** The latest end on which any kit may end; `otherwise` where none is later than that. */
@@ -41,6 +33,19 @@ export class LaterEnds {
 	}
 }
 
+/** No kit, for sure. */
+export function sureNone(kits: number): Float64Array {
+	const none = new Float64Array(kits + 1);
+	none[0] = 1;
+	return none;
+}
+
+/**
+ * Chances below this count as none. Those that went on shrinking would come to numbers so
+ * small (denormal) that a processor takes a hundred times as long for each.
+ */
+const NONE = 1e-100;
+
 /** The sum of two counts, as far as there are kits. */
 export function added(a: Float64Array, b: Float64Array): Float64Array {
 	const sum = new Float64Array(a.length);
@@ -50,5 +55,6 @@ export function added(a: Float64Array, b: Float64Array): Float64Array {
 		for (let j = 0; i + j < a.length; j++)
 			sum[i + j] = (sum[i + j] as number) + p * (b[j] as number);
 	}
+	for (let i = 0; i < sum.length; i++) if ((sum[i] as number) < NONE) sum[i] = 0;
 	return sum;
 }

@@ -1,7 +1,7 @@
 import { poisson } from "../counts/poisson.ts";
-import { AgesOfKits } from "./agesOfKits.ts";
+import { AgesOfKits, UNSEEN } from "./agesOfKits.ts";
 import { cappedUses } from "./cappedUses.ts";
-import { LaterEnds } from "./laterEnds.ts";
+import { added, LaterEnds, sureNone } from "./laterEnds.ts";
 import { NEVER, type RenewalStep } from "./renewalSteps.ts";
 
 /** So many uses in one step are so unlikely that what is renewed then changes nothing. */
@@ -17,21 +17,21 @@ export class OldestKits {
 	readonly #kits: number;
 	readonly #ends: number;
 	#ages: AgesOfKits;
-	/** For each day kits end on, how likely each number is from each of the day's rounds. */
-	#parts: Float64Array[][];
+	/** For each day kits end on, how likely each number is from its rounds so far. */
+	#sizes: Float64Array[];
 	#later: LaterEnds;
 
 	/** @param steps of a day, to begin with as if nothing but `extra` a step were renewed */
 	constructor(kits: number, ends: number, steps: readonly RenewalStep[], extra: number) {
 		this.#kits = kits;
 		this.#ends = ends;
-		this.#parts = Array.from({ length: ends }, () => []);
+		this.#sizes = Array.from({ length: ends }, () => sureNone(kits));
 		for (let day = 0; day <= ends; day++)
 			for (const { midnight, target, uses } of steps) {
 				if (midnight !== "none") this.#midnight();
-				(this.#parts[target] as Float64Array[]).push(cappedUses(kits, poisson(uses + extra)));
+				this.#left(target, cappedUses(kits, poisson(uses + extra)));
 			}
-		this.#later = new LaterEnds(kits, this.#parts);
+		this.#later = new LaterEnds(kits, this.#sizes);
 		this.#ages = AgesOfKits.first(kits, ends, this.#later);
 	}
 
@@ -44,7 +44,7 @@ export class OldestKits {
 		if (step.midnight === "before") {
 			this.#midnight();
 			this.#ages = this.#ages.dayLater();
-			this.#later = new LaterEnds(kits, this.#parts);
+			this.#later = new LaterEnds(kits, this.#sizes);
 		}
 		given.fill(0);
 		let layer = this.#ages;
@@ -64,13 +64,18 @@ export class OldestKits {
 		if (step.midnight === "after") this.#midnight();
 		this.#ages = step.midnight === "after" ? ages.dayLater() : ages;
 		this.#ages.allBack(step.target);
-		(this.#parts[step.target] as Float64Array[]).push(left);
-		this.#later = new LaterEnds(kits, this.#parts);
+		this.#left(step.target, left);
+		this.#later = new LaterEnds(kits, this.#sizes);
 		return uses;
 	}
 
 	#midnight(): void {
-		this.#parts = [...this.#parts.slice(1), []];
+		this.#sizes = [...this.#sizes.slice(1), sureNone(this.#kits)];
+	}
+
+	/** A round's kits will end on a day, as many as are this likely. */
+	#left(end: number, kits: Float64Array): void {
+		this.#sizes = this.#sizes.with(end, added(this.#sizes[end] as Float64Array, kits));
 	}
 
 	/** The oldest kits once others have joined a round, by how many did. */
@@ -86,13 +91,13 @@ export class OldestKits {
 			for (let x = 0; x <= kits - used; x++)
 				for (let n = 1; n <= kits - used - x; n++) {
 					const chance = by[x]?.take(end, n) ?? 0;
-					if (chance > 0) into(x + n).addNext(end, kits - used - x - n, this.#later, chance);
+					if (chance > UNSEEN) into(x + n).addNext(end, kits - used - x - n, this.#later, chance);
 				}
 		for (let end = Math.max(0, endsBy + 1); end <= spreadBy && end < ages.ends; end++)
 			for (let x = kits - used - 2; x >= 0; x--)
 				for (let n = 2; n <= kits - used - x; n++) {
 					const chance = by[x]?.take(end, n) ?? 0;
-					if (chance > 0) into(x + 1).add(end, n - 1, chance);
+					if (chance > UNSEEN) into(x + 1).add(end, n - 1, chance);
 				}
 		return by;
 	}
