@@ -36,6 +36,11 @@ export class AgesOfKits {
 		return ages.times(1 / ages.total());
 	}
 
+	clear(): void {
+		this.#chance.fill(0);
+		this.none = 0;
+	}
+
 	at(end: number, count: number): number {
 		return this.#chance[end * (this.kits + 1) + count] as number;
 	}

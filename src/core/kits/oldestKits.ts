@@ -20,6 +20,8 @@ export class OldestKits {
 	/** For each day kits end on, how likely each number is from its rounds so far. */
 	#sizes: Float64Array[];
 	#later: LaterEnds;
+	/** Of `#joined`, whose results are used before it is asked again. */
+	readonly #scratch: AgesOfKits[] = [];
 
 	/** @param steps of a day, to begin with as if nothing but `extra` a step were renewed */
 	constructor(kits: number, ends: number, steps: readonly RenewalStep[], extra: number) {
@@ -78,15 +80,23 @@ export class OldestKits {
 		this.#sizes = this.#sizes.with(end, added(this.#sizes[end] as Float64Array, kits));
 	}
 
+	/** An empty one that is made once: thousands a day would be thrown away. */
+	#cleared(x: number): AgesOfKits {
+		this.#scratch[x] ??= new AgesOfKits(this.#kits, this.#ends);
+		this.#scratch[x].clear();
+		return this.#scratch[x];
+	}
+
 	/** The oldest kits once others have joined a round, by how many did. */
 	#joined(ages: AgesOfKits, used: number, { endsBy, spreadBy }: RenewalStep): AgesOfKits[] {
 		if (spreadBy === NEVER && endsBy === NEVER) return [ages];
 		const kits = this.#kits;
-		const by: AgesOfKits[] = [ages.times(1)];
+		const by: AgesOfKits[] = [];
 		const into = (x: number) => {
-			by[x] ??= new AgesOfKits(kits, ages.ends);
+			by[x] ??= this.#cleared(x);
 			return by[x];
 		};
+		into(0).addAll(ages, 1);
 		for (let end = 0; end <= endsBy && end < ages.ends; end++)
 			for (let x = 0; x <= kits - used; x++)
 				for (let n = 1; n <= kits - used - x; n++) {

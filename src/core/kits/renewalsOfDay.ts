@@ -142,9 +142,11 @@ function noneGiven(steps: readonly RenewalStep[], kits: number): Float64Array[] 
 /** Mean of the renewals to a power, from how likely each number of uses is. */
 export function meanRenewed(given: Float64Array, uses: Float64Array, power = 1): number {
 	let sum = 0;
-	uses.forEach((chance, u) => {
+	for (let u = 0; u < uses.length; u++) {
+		const chance = uses[u] as number;
+		if (chance === 0) continue;
 		for (let x = 1; x < uses.length; x++)
-			sum += chance * x ** power * (given[u * uses.length + x] as number);
-	});
+			sum += chance * (power === 1 ? x : x ** power) * (given[u * uses.length + x] as number);
+	}
 	return sum;
 }
