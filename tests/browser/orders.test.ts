@@ -49,3 +49,49 @@ describe("an order from the day it is placed to the day it comes", { timeout: 90
 		await workbook.close();
 	});
 });
+
+describe("an order with less money than it costs", { timeout: 90_000 }, () => {
+	test("money and the depot's packs are entered beside it, say what to take and what runs out, and end with the order", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "order.csv");
+		const { page } = workbook;
+		const headline = () => workbook.headline();
+		const whole = "Order 2 packs of Liquid bleach 3.5 % today";
+		await expect.poll(headline).toBe(whole);
+		await page.getByText("Less money, or the depot sends less").click();
+		const money = page.getByLabel("Money for this order");
+		await money.fill("1.5");
+		await money.press("Enter");
+		await expect
+			.poll(headline)
+			.toMatch(
+				/^With 1\.50 of 2\.20 demo money: Liquid bleach 3\.5 % 1 of 2 packs; Liquid bleach 3\.5 % runs out first, on /,
+			);
+		const steps = page.getByRole("region", { name: "What to take first" }).locator("tbody tr");
+		await expect.poll(() => steps.count()).toBe(2);
+		expect(await steps.last().textContent()).toContain("not paid for");
+		const out = page.getByRole("region", { name: "What then runs out" }).locator("tbody tr");
+		expect(await out.textContent()).toMatch(/1 of 2.*disinfection/);
+
+		const sent = page.locator(".order-packs").first().getByLabel("Liquid bleach 3.5 %");
+		await sent.fill("a few");
+		await sent.press("Enter");
+		await expect.poll(() => sent.getAttribute("aria-invalid")).toBe("true");
+		await sent.fill("0");
+		await sent.press("Enter");
+		await expect.poll(headline).toMatch(/nothing of Liquid bleach 3\.5 %/);
+		await page.locator("#undo").click();
+		await page.locator("#undo").click();
+		await expect.poll(headline).toBe(whole);
+
+		await page.getByRole("button", { name: "Half of each" }).click();
+		await expect
+			.poll(headline)
+			.toMatch(/^With what the depot sends: Liquid bleach 3\.5 % 1 of 2 packs/);
+		await page.getByText("Write down what was ordered").first().click();
+		await page.getByRole("button", { name: "These are ordered" }).click();
+		await expect.poll(headline).toBe("Order 1 pack of Liquid bleach 3.5 % today");
+		await expect.poll(() => sent.inputValue()).toBe("");
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+});

@@ -25,10 +25,10 @@ export function takenParts(state: State): Child[] {
 	const words = moneyWords(order, currency);
 	if (!order.isLess) return [el("p", {}, words)];
 	return [
-		el("h2", {}, takeFirstSheet.title),
+		el("h2", { class: "taken-title" }, takeFirstSheet.title),
 		el("p", {}, rule),
 		inRoom(stepsTable(state, currency), takeFirstSheet.title),
-		el("h2", {}, RUNS_OUT),
+		el("h2", { class: "taken-title" }, RUNS_OUT),
 		words !== "" && el("p", {}, words),
 		inRoom(outTable(order), RUNS_OUT),
 	];
