@@ -32,3 +32,8 @@ export const estimate: Source = {
 	title: say`Estimate: a starting value, to be replaced by the unit's own`,
 	mark: "estimate",
 };
+/** Chosen by this program, and by nobody else that was found. */
+export const ownRule: Source = {
+	title: say`A rule of this program, found nowhere else; your own comes first`,
+	mark: "estimate",
+};

@@ -11,10 +11,12 @@ import { askForFiles, type Opened, takeDroppedFiles } from "./files/askForFiles.
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { keepOtherCopy } from "./files/otherCopy.ts";
 import { FindDialog } from "./find/findDialog.ts";
+import { workWithDaysAround } from "./format/shownDay.ts";
 import type { Page, View } from "./page.ts";
 import { printedFoot, printedHead } from "./print/printedHead.ts";
 import { problemList } from "./sheet/problemList.ts";
 import { SheetView } from "./sheet/sheetView.ts";
+import { documentTitle } from "./shell/documentTitle.ts";
 import { hashOf } from "./shell/hashOf.ts";
 import { keepSheetInLanguageLinks } from "./shell/keepSheetInLanguageLinks.ts";
 import { KeysDialog } from "./shell/keysDialog.ts";
@@ -31,6 +33,7 @@ import { descentOf } from "./state/descentOf.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
 import type { ReadDraft } from "./state/keptDrafts.ts";
 import { type Saved, Store } from "./state/store.ts";
+import { unitSetting } from "./state/unitSetting.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
 import { twoCopiesTitle } from "./subjects/copies/twoCopiesTitle.ts";
 import { mondayTitle } from "./subjects/monday/mondayTitle.ts";
@@ -59,6 +62,7 @@ async function goTo(place: Place): Promise<void> {
 /** Opens the page of the address; gives it once it stands, unless another was asked for meanwhile. */
 async function openPage(): Promise<View | undefined> {
 	const page = routedPage(location.hash);
+	workWithDaysAround(unitSetting(store.state, "plan_start"));
 	if (opening?.page !== page) opening = { page, stands: stand(page) };
 	keepSheetInLanguageLinks();
 	await opening.stands;
@@ -85,6 +89,7 @@ async function stand(page: Page): Promise<void> {
 
 function paintShell(): void {
 	const { state } = store;
+	document.title = documentTitle(routedPage(location.hash), state);
 	paintRail(byId("rail"), state, view?.file ?? "");
 	paintViews(byId("views"), view?.file ?? "");
 	paintRole(state);
@@ -158,6 +163,7 @@ store.subscribe((state) => {
 		draftTrouble = trouble;
 		paintShell();
 	});
+	workWithDaysAround(unitSetting(state, "plan_start"));
 	view?.paint(state);
 	paintShell();
 });

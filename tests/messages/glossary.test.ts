@@ -77,15 +77,3 @@ test.each(translations)("in %s one word stands for one term", (language) => {
 			(wrong[term] ?? []).filter((message) => !waiting[term]?.includes(message)),
 		]).toEqual([term, []]);
 });
-
-test.each(translations)(
-	"what waits for better words in %s is no longer than it must be",
-	(language) => {
-		const wrong = wrongIn(language);
-		for (const [term, waiting] of Object.entries(pending[language] ?? {}))
-			expect([term, waiting.filter((message) => !wrong[term]?.includes(message))]).toEqual([
-				term,
-				[],
-			]);
-	},
-);

@@ -2,8 +2,6 @@
 export const pending: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
 	fr: {
 		kit: [
-			"Of 100 newborns 4.4 were ventilated by bag and mask and 16.2 stimulated, in five hospitals; between these hospitals 0.7 to 7.1 and 5.2 to 21.0. The share of births that use a kit was not measured: between the two is an estimate.",
-			"Screening reference manual Table C-1: 0.1 % made with boiled water, 20 minutes (seen). The 0.5 % of a national guideline was seen for containers only; for the pieces of a kit it is from memory. None of the makers' pages read lists chlorine for newborn resuscitation devices.",
 			"The number that is enough both for the times no kit is ready when needed and for the delivery beds.",
 			"No round of reprocessing is listed; list at least one start, or choose “after each use” under “When kits are reprocessed”.",
 			"100 − times no kit is ready when needed, of 1,000, ÷ 10.",

@@ -15,7 +15,7 @@ export const kitShare = calculation<Inputs, number>({
 	label: say`Kits used per 100 births, learned`,
 	unit: say`kits/100 births`,
 	formula: say`100 × (starting share × weight + kits used) ÷ (weight + births), over the days on which both are recorded.`,
-	source: sources.enBirth,
+	source: sources.kitShare,
 	inputs: {
 		priorPer100: {
 			label: say`Kits used per 100 births, to start from`,

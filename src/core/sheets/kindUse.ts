@@ -25,7 +25,7 @@ export const kindUseSheet = sheet({
 			value: number({ min: 0, max: 100 }),
 			decimals: 1,
 			help: say`How many of 100 births use a kit of this kind.`,
-			source: sources.enBirth,
+			source: sources.kitShare,
 		}),
 		beds: typed({
 			label: say`Beds it stands beside`,

@@ -40,12 +40,28 @@ export function shownWeekday(date: IsoDate): string {
 	return DAYS[weekday(date)] ?? "";
 }
 
-/** "Wed 3 Mar". */
+/** A day so far from those that are worked with is of another season, and its year is told. */
+const SEASON_DAYS = 183;
+let workedWith: IsoDate | undefined;
+
+/** From now on days far from this one are shown with their year; undefined: none is. */
+export function workWithDaysAround(day: IsoDate | undefined): void {
+	workedWith = day;
+}
+
+/** "Wed 3 Mar"; with its year where it is of another season. */
 export function shownDay(date: IsoDate): string {
-	return dayNumber(date) === undefined ? date : `${DAYS[weekday(date)]} ${shownDate(date)}`;
+	const day = dayNumber(date);
+	if (day === undefined) return date;
+	const here = dayNumber(workedWith ?? date) ?? day;
+	return Math.abs(day - here) > SEASON_DAYS ? shownDayAndYear(date) : dayOfWeek(date);
 }
 
 /** "Wed 3 Mar 2027". */
 export function shownDayAndYear(date: IsoDate): string {
-	return dayNumber(date) === undefined ? date : `${shownDay(date)} ${date.slice(0, 4)}`;
+	return dayNumber(date) === undefined ? date : `${dayOfWeek(date)} ${date.slice(0, 4)}`;
+}
+
+function dayOfWeek(date: IsoDate): string {
+	return `${DAYS[weekday(date)]} ${shownDate(date)}`;
 }

@@ -1,6 +1,7 @@
 import type { Figure } from "../../core/calculation.ts";
 import type { Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
+import { problemWords } from "../format/problemWords.ts";
 
 /** What a person should know before filling a cell in. */
 export interface Entry {
@@ -89,7 +90,7 @@ export function spoken(model: GridModel, row: number, column: number): string {
 		unit ? `${label}, ${unit}` : label,
 		cell.text || say`blank`,
 		cell.beneath ?? "",
-		cell.problems?.[0]?.message ?? "",
+		cell.problems?.[0] ? problemWords(cell.problems[0]) : "",
 		cell.kind === "typed" ? say`can be edited` : say`locked`,
 	];
 	return parts.filter((part) => part !== "").join("; ");

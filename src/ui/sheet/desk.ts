@@ -5,6 +5,7 @@ import { say } from "../../core/say.ts";
 import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { rewrittenProblem } from "../../io/rewrittenProblem.ts";
 import { el, fill } from "../dom/el.ts";
+import { problemWords } from "../format/problemWords.ts";
 import type { Arrangement } from "../grid/arrangement.ts";
 import type { CellRange } from "../grid/cellRange.ts";
 import type { Grid } from "../grid/grid.ts";
@@ -193,5 +194,5 @@ export class Desk {
 
 function nothingWords(state: State): string {
 	const first = state.plan.problems.find((problem) => problem.weight === "error");
-	return first ? say`Nothing to show yet. It needs: ${first.message}` : say`No rows here.`;
+	return first ? say`Nothing to show yet. It needs: ${problemWords(first)}` : say`No rows here.`;
 }

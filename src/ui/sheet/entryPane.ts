@@ -1,5 +1,6 @@
 import { say } from "../../core/say.ts";
 import { el, fill } from "../dom/el.ts";
+import { problemWords } from "../format/problemWords.ts";
 import { shownChoice } from "../format/shownChoice.ts";
 import type { Entry, GridCell } from "../grid/gridModel.ts";
 
@@ -27,7 +28,7 @@ export function entryPane(pane: HTMLElement, cell: GridCell, write: (text: strin
 			entry.unit !== "" && el("span", { class: "unit" }, ` ${entry.unit}`),
 		),
 		field,
-		...(cell.problems ?? []).map((p) => el("p", { class: "reason" }, p.message)),
+		...(cell.problems ?? []).map((p) => el("p", { class: "reason" }, problemWords(p))),
 		el("div", { id: "entry-help" }, ...helpOf(entry)),
 	);
 }

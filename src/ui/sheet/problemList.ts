@@ -1,6 +1,7 @@
 import type { Place, Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
+import { problemWords } from "../format/problemWords.ts";
 import { titleOf } from "../shell/titleOf.ts";
 
 const MOST_SHOWN = 100;
@@ -61,7 +62,7 @@ export function problemItem(
 			{ class: "problem-mark", "aria-hidden": "true" },
 			problem.weight === "error" ? "!" : "i",
 		),
-		el("span", { class: "problem-words" }, problem.message),
+		el("span", { class: "problem-words" }, problemWords(problem)),
 		where !== "" &&
 			el(
 				"button",

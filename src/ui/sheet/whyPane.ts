@@ -3,6 +3,7 @@ import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import { capital } from "../format/capital.ts";
+import { problemWords } from "../format/problemWords.ts";
 import { sourceWords } from "./sourceWords.ts";
 import { type Explanation, type Ingredient, why } from "./why.ts";
 
@@ -43,7 +44,7 @@ function explanation(
 			el("h3", {}, said.label),
 			el("p", { class: "why-value" }, said.value || say`blank`, " ", unitOf(said.unit)),
 			...said.problems.map((p) =>
-				el("p", { class: "reason" }, say`Needs:`, " ", placeLink(p.message, p, goTo)),
+				el("p", { class: "reason" }, say`Needs:`, " ", placeLink(problemWords(p), p, goTo)),
 			),
 			said.origin &&
 				el("p", {}, capital(said.origin), ". ", place && placeLink(say`Go there`, place, goTo)),

@@ -72,7 +72,7 @@ function offerBeginning(ways: Ways): void {
 	show(
 		dialog,
 		say`How do you want to begin?`,
-		say`The demo is an invented unit to look at and to try things on. What you enter stays on this computer until you save it to a file.`,
+		say`For the nurses, midwives and storekeepers of a maternity unit: this workbook says how many newborn resuscitation kits must be ready, what to clean, mix, boil and order for them, and by when. The demo is an invented unit to look at and to try things on. What you enter stays on this computer until you save it to a file.`,
 		el(
 			"div",
 			{ class: "choices-row" },

@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
+import { problemWords } from "../../format/problemWords.ts";
 import type { GridCell, GridModel } from "../gridModel.ts";
 
 /** What is seen of a cell. */
@@ -15,7 +16,7 @@ function drawing(model: GridModel, row: number, column: number): Drawing {
 	const cell = model.cell(row, column);
 	return {
 		classes: cellClasses(cell, model.columns[column]?.numeric ?? false, model.endsGroup?.(row)),
-		title: cell.problems?.[0]?.message ?? waitingWords(cell),
+		title: cell.problems?.[0] ? problemWords(cell.problems[0]) : waitingWords(cell),
 		isWrong: (cell.problems?.length ?? 0) > 0,
 		text: cell.text,
 		beneath: cell.beneath ?? "",
@@ -58,7 +59,8 @@ function isSame(a: Drawing, b: Drawing): boolean {
 /** Why a cell shows a dash. */
 function waitingWords(cell: GridCell): string {
 	for (const figure of cell.figures ?? [])
-		if (!figure.outcome.ok) return say`Needs: ${figure.outcome.problems[0]?.message ?? ""}`;
+		if (!figure.outcome.ok)
+			return say`Needs: ${figure.outcome.problems.slice(0, 1).map(problemWords).join("")}`;
 	return "";
 }
 

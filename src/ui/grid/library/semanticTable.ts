@@ -1,6 +1,7 @@
 import { say } from "../../../core/say.ts";
 import { afterPaint } from "../../dom/afterPaint.ts";
 import { el, fill } from "../../dom/el.ts";
+import { problemWords } from "../../format/problemWords.ts";
 import type { GridModel } from "../gridModel.ts";
 import { cellClasses } from "./renderCell.ts";
 
@@ -84,7 +85,7 @@ function cellsOf(model: GridModel, row: number, before: readonly Drawn[] | undef
 			model.endsGroup?.(row),
 		);
 		const tag = at === 0 && text !== "" ? "th" : "td";
-		return { tag, classes, text, beneath, wrong: problems[0]?.message ?? "" };
+		return { tag, classes, text, beneath, wrong: problems[0] ? problemWords(problems[0]) : "" };
 	});
 	if (model.rowName)
 		parts.unshift({

@@ -19,7 +19,7 @@ export function kitShareView(state: State): HTMLElement | undefined {
 	return view(state, (share) => [
 		el("p", {}, kitShareWords(share)),
 		el("p", {}, kitShareSwitch(share), " ", toSettings()),
-		el("p", { class: "source" }, ...sourceWords(sources.enBirth)),
+		el("p", { class: "source" }, ...sourceWords(sources.kitShare)),
 	]);
 }
 

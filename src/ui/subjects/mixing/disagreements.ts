@@ -26,7 +26,7 @@ export interface Topic {
 
 /** Every disagreement, in the order of the work. A source that disagrees and has no topic does not compile. */
 const topics: Readonly<Record<Disagreeing, Topic>> = {
-	enBirth: { topic: say`How many newborns need a kit`, settings: ["kits_used_per_100_births"] },
+	kitShare: { topic: say`How many newborns need a kit`, settings: ["kits_used_per_100_births"] },
 	weekdays: {
 		topic: say`How much weekdays differ in births`,
 		settings: ["births_from_register"],

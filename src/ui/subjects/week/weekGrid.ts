@@ -179,7 +179,7 @@ function labelCell(
 	const name = measure.total === "chlorine" && product !== "" ? `${product}, ` : "";
 	const ownUnit = wordIn(totals.get(measure.total ?? "")?.unit);
 	const unit = measure.unit || shownWord(ownUnit);
-	return { kind: "label", text: measure.label, beneath: name + unit };
+	return { kind: "label", text: measure.label, beneath: measure.note ?? name + unit };
 }
 
 function totalsOf(state: State): Map<string, TotalRow> {

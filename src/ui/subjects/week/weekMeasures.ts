@@ -13,6 +13,8 @@ export interface WeekMeasure {
 	readonly group: string;
 	readonly label: string;
 	readonly unit: string;
+	/** Beside the unit, where the large figure is not what to prepare for. */
+	readonly note?: string;
 	/** Column shown large. */
 	readonly large: DayColumn;
 	/** Column shown small beneath, with the word that says what it is. */
@@ -58,6 +60,7 @@ function rowOf(measure: Measure): WeekMeasure[] {
 			unit,
 			large,
 			...(small ? { small: { column: small, word: smallWords[beneath] } } : {}),
+			...(row.large === "expected" ? { note: say`large: typed or forecast` } : {}),
 			total: measure,
 			totalIsExpected: row.large === "expected",
 		},
