@@ -96,6 +96,16 @@ describe("room", { timeout: 240_000 }, () => {
 		await page.getByRole("button", { name: "Print this page" }).waitFor();
 		await closeClean(workbook);
 	});
+
+	test("a phone shows a product's whole name in the plan, on two lines", async () => {
+		const workbook = await WorkbookPage.open(browser, site, { viewport: PHONE });
+		const cell = workbook.page.locator(".grid .ht_clone_left td", { hasText: "Liquid bleach" });
+		await cell.waitFor();
+		const isWhole = () =>
+			cell.evaluate((td) => td.scrollWidth <= td.clientWidth && td.scrollHeight <= td.clientHeight);
+		await expect.poll(isWhole, SOON).toBe(true);
+		await closeClean(workbook);
+	});
 });
 
 function widths({ page }: WorkbookPage): Promise<number[]> {

@@ -32,6 +32,10 @@ const NARROW_SCREEN_PX = 640;
 /** Room for “prepare for 12” and for “moyenne 45,0”. */
 const DAY_PX = 118;
 const TOTAL_PX = 126;
+/** A second line of a product's name, of small letters about so wide. */
+const LINE_PX = 16;
+const LETTER_PX = 7;
+const SIDES_PX = 20;
 
 /** A week of the plan with days across and measures down; at the right the week, where there are more, and the whole period. */
 export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
@@ -95,6 +99,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 			figures: [large, small].filter(isThere),
 		};
 	};
+	const measureWidth = window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX;
 	return {
 		name: isOneOfMany
 			? say`The plan, week ${at + 1}: days across, measures down`
@@ -105,7 +110,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 				label: say`Prepare for`,
 				unit: say`and the average`,
 				numeric: false,
-				width: window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX,
+				width: measureWidth,
 			},
 			...dayColumns,
 			...(isOneOfMany ? [weekColumn(days.length)] : []),
@@ -120,7 +125,12 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 		rowCount: measures.length,
 		fixedColumns: 1,
 		headerHeight: HEADER_PX,
-		rowHeight: () => ROW_PX,
+		rowHeight(row) {
+			const measure = measures[row];
+			const { beneath = "" } = measure ? labelCell(measure, rows[0], totals) : {};
+			const isLong = beneath.length * LETTER_PX + SIDES_PX > measureWidth;
+			return isLong ? ROW_PX + LINE_PX : ROW_PX;
+		},
 		endsGroup: (row) => measures[row]?.group !== measures[row + 1]?.group,
 		cell(row, column) {
 			const measure = measures[row];
