@@ -2,6 +2,7 @@ import { advice, type Problem } from "../../problem.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { kindUseSheet } from "../../sheets/kindUse.ts";
+import { inOrder } from "../../values/inOrder.ts";
 
 /** What holds for several kinds of kit as long as nobody says it of each. */
 export function kindAdvice({ tables: { kindUse, kits } }: ReadWorkbook): Problem[] {
@@ -12,7 +13,7 @@ export function kindAdvice({ tables: { kindUse, kits } }: ReadWorkbook): Problem
 		return [
 			advice(place("kind"), {
 				code: "kinds-not-told-apart",
-				received: [...kinds].join(", "),
+				received: [...kinds].sort(inOrder).join(", "),
 				allowed: kindUseSheet.columns.uses_per_100_births.value.allowed,
 				message: say`The kits are of ${kinds.size} kinds, and the plan takes any of them for any birth. Say how many of 100 births use each kind, and the beds and spares of each.`,
 			}),
