@@ -70,6 +70,7 @@ import { severalUnitsTitle } from "./subjects/units/severalUnitsTitle.ts";
 import { planTitle } from "./subjects/week/planTitle.ts";
 import { weekMeasures } from "./subjects/week/weekMeasures.ts";
 import { weekPage } from "./subjects/week/weekPage.ts";
+import { wordsTitle } from "./subjects/words/wordsTitle.ts";
 
 export interface PageQuestion {
 	/** By which an order of questions names it. */
@@ -95,6 +96,8 @@ const onPages = later(() => import("./onPages.ts"));
 const onBegin = later(() => import("./subjects/begin/beginPage.ts"));
 /** For whoever orders for many units. */
 const onUnits = later(() => import("./subjects/units/severalUnitsPage.ts"));
+/** Looked up now and then. */
+const onWords = later(() => import("./subjects/words/wordsPage.ts"));
 /** Looks at the whole record and is opened once a month: a script of its own. */
 const onMonth = later(() => import("./subjects/month/monthPage.ts"));
 
@@ -206,6 +209,7 @@ export const questions: readonly PageQuestion[] = [
 			page(whatIfTitle, (its) => its.whatIfPage),
 			plainPage(usageSheet),
 			page(disagreementsTitle, (its) => its.disagreementsPage),
+			{ ...wordsTitle, load: async () => (await onWords.bring()).wordsPage },
 			{ ...twoCopiesTitle, load: async () => (await onCopies.bring()).twoCopiesPage },
 		],
 		more: [plainPage(keptSettingsSheet)],

@@ -34,6 +34,7 @@ const laterScripts: Readonly<Record<string, number>> = {
 	"readSpreadsheet.js": 8_000,
 	"severalUnitsPage.js": 8_000,
 	"twoCopiesPage.js": 12_000,
+	"wordsPage.js": 8_000,
 };
 /** Scripts that do not belong to the workbook's own. */
 const others = ["workbook.js", "offline.js", "serviceWorker.js"];
