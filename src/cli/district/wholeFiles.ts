@@ -41,6 +41,7 @@ export class WholeFiles {
 	async finish(): Promise<void> {
 		for (const { handle, text } of this.#files.values()) {
 			await handle.appendFile(text);
+			await handle.sync();
 			await handle.close();
 		}
 		for (const name of this.#files.keys())
