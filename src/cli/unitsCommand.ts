@@ -1,15 +1,18 @@
 import { availableParallelism } from "node:os";
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
+import type { Problem } from "../core/problem.ts";
 import { itemNames } from "../core/units/itemNames.ts";
 import { storeStock } from "../core/units/storeStock.ts";
 import type { IsoDate } from "../core/values/date.ts";
+import { pileUnits } from "../io/district/pileUnits.ts";
+import { UnitPiles } from "../io/district/unitPiles.ts";
 import type { Answers } from "../io/fileQuestion.ts";
 import type { Command } from "./command.ts";
 import { begunFiles, DistrictRun } from "./district/districtRun.ts";
 import { districtTables } from "./district/districtTables.ts";
 import { plannedUnits } from "./district/plannedUnits.ts";
 import { Progress } from "./district/progress.ts";
-import { unitsTasks } from "./district/unitsTasks.ts";
+import { setFilesIn, unitsTasks } from "./district/unitsTasks.ts";
 import { WholeFiles } from "./district/wholeFiles.ts";
 import { problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
@@ -18,8 +21,8 @@ const USAGE = `Plans all units of a district, and adds up what they need.
 
   npm run units -- FOLDER --out FOLDER
 
-FOLDER         the units' workbooks: folders, zips or spreadsheets, also in folders below. Beside
-               them, if you like, names.csv (item, name): which items are the same; and
+FOLDER         the units' workbooks: folders, zips or spreadsheets, also in folders below; or the
+               sheets of many units, with a first column unit_name. Beside them, if you like, names.csv (item, name): which items are the same; and
                district-stock.csv (item, quantity, measure): what the district's store has
 --out FOLDER   where the lists are written; made where it does not exist
 --workers N    how many units are planned at a time; left out, one for each core
@@ -29,6 +32,7 @@ A unit that cannot be read has a row with the reason. A run that is stopped leav
 before as they were.
 Ends with 0: lists made. 1: no unit could be read, or nothing be written. 2: wrong arguments.`;
 
+const NOTHING_WRITTEN = "Nothing was written: without these lines the sums would be others.";
 const MOST_WORKERS = 256;
 const STOPS = ["SIGINT", "SIGTERM"] as const;
 
@@ -77,7 +81,7 @@ async function districtPlanned(
 	const { names, stock, problems, isRead } = await districtTables(from, answers);
 	for (const problem of problems) error(problemLine(problem));
 	if (!isRead) {
-		error("Nothing was written: without these lines the sums would be others.");
+		error(NOTHING_WRITTEN);
 		return 1;
 	}
 	const table = names.rows.map(({ value }) => value);
@@ -88,10 +92,20 @@ async function districtPlanned(
 		isTerminal,
 		write: (text) => (isTerminal ? process.stderr.write(text) : error(text.trimEnd())),
 	});
+	const piles = new UnitPiles(join(out, `.piles-${process.pid}`));
 	const files = await WholeFiles.begin(out, begunFiles());
 	try {
 		const run = new DistrictRun(files, nameOf);
-		const tasks = unitsTasks(from, out, (all) => progress.expect(all));
+		const set = await pileUnits(await setFilesIn(from), piles, answers);
+		if (set.problems.some(spoilsSums)) {
+			for (const problem of set.problems) error(problemLine(problem));
+			error(NOTHING_WRITTEN);
+			await files.drop();
+			return 1;
+		}
+		await run.tell(set.problems);
+		const { headers } = set;
+		const tasks = unitsTasks(from, { piles, headers }, out, (all) => progress.expect(all));
 		for await (const units of plannedUnits(district, tasks, workers, stopped)) {
 			for (const unit of units) await run.add(unit);
 			progress.add(units.length);
@@ -111,5 +125,12 @@ async function districtPlanned(
 	} catch (trouble) {
 		await files.drop();
 		throw trouble;
+	} finally {
+		await piles.clear();
 	}
+}
+
+/** A file that a whole set lacks, or a question that it leaves open; a single row without a unit is only named. */
+function spoilsSums({ weight, code }: Problem): boolean {
+	return weight === "error" && code !== "row-without-unit";
 }

@@ -8,6 +8,7 @@ const BENCHES = [
 	"plan",
 	"engine",
 	"units",
+	"district",
 	"memory",
 	"combine",
 	"forecast",

@@ -1,5 +1,6 @@
 import type { DistrictNamesRow } from "../../core/sheets/districtNames.ts";
 import type { IsoDate } from "../../core/values/date.ts";
+import type { Headers } from "../../io/district/unitPiles.ts";
 import type { Answers } from "../../io/fileQuestion.ts";
 
 /** What every worker is told once. */
@@ -11,7 +12,9 @@ export interface District {
 	readonly today: IsoDate | undefined;
 }
 
-/** Workbooks to plan, as paths from the district's folder. */
+/** Units to plan. */
 export interface UnitsTask {
+	/** Of workbooks their paths from the district's folder, of a pile the names of its units. */
 	readonly paths: readonly string[];
+	readonly pile?: { readonly path: string; readonly headers: Headers };
 }
