@@ -45,10 +45,10 @@ function planned(what: string, folder: string, units: number, workers: number): 
 		const status = await unitsCommand(${JSON.stringify([folder, "--out", join(place, "out"), "--workers", String(workers)])}, { log() {}, error() {} });
 		const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
 		console.log(JSON.stringify({ status, cpuMs: (userCPUTime + systemCPUTime) / 1000, mb: maxRSS / 1000 }));`;
+	const program = join(place, "program.mjs");
+	writeFileSync(program, script);
 	const began = performance.now();
-	const { stdout, stderr } = spawnSync(process.execPath, ["--input-type=module", "-e", script], {
-		encoding: "utf8",
-	});
+	const { stdout, stderr } = spawnSync(process.execPath, [program], { encoding: "utf8" });
 	const ms = performance.now() - began;
 	const { status, cpuMs, mb } = JSON.parse(stdout || "{}") as {
 		status?: number;
