@@ -102,7 +102,7 @@ export const unitsSheet = sheet({
 			label: say`State`,
 			unit: "",
 			value: choice(unitStates),
-			help: say`not_read: nothing of it counts. not_planned: some number has no answer. look: the numbers stand, but something must be done. in_order: nothing to be done.`,
+			help: say`Not read: nothing of it counts. Not planned: some number has no answer. Look: the numbers stand, but something must be done. In order: nothing to be done.`,
 		}),
 		in_words: computed({
 			label: say`In words`,

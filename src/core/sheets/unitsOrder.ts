@@ -14,7 +14,7 @@ const unitCount = (label: string, help: string) =>
 export const unitsOrderSheet = sheet({
 	file: "units-order.csv",
 	title: say`The district's order`,
-	about: say`All units' needs added up, less what the district's own store has. A unit with more than enough does not lend to the others. What each unit needs stands in units-needs.csv.`,
+	about: say`All units' needs added up, less what the district's own store has. A unit with more than enough does not lend to the others. What each unit needs stands on a sheet of its own.`,
 	columns: {
 		item,
 		measure,
@@ -38,7 +38,7 @@ export const unitsOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
-			help: say`As district-stock.csv says; blank where it does not name the item.`,
+			help: say`As the list of the district's own stock says; blank where it does not name the item.`,
 		}),
 		to_order: computed({
 			label: say`To order`,
