@@ -14,15 +14,17 @@ const YOUNG_MB = 64;
  * of the tasks. A unit whose worker ends with it is tried alone, and then has its row.
  *
  * @param stopped ends the workers at once; what was not given by then is lost
+ * @param worker the module that plans; another one in tests alone
  */
 export async function* plannedUnits(
 	district: District,
 	tasks: AsyncIterable<UnitsTask>,
 	workers: number,
 	stopped: AbortSignal,
+	worker = WORKER,
 ): AsyncGenerator<UnitDone[]> {
 	const pool = new Tinypool({
-		filename: WORKER,
+		filename: worker,
 		runtime: "worker_threads",
 		minThreads: workers,
 		maxThreads: workers,
