@@ -4,11 +4,21 @@ import type { TextEditor } from "./textEditor.ts";
 /** Padding of the field, as the style sheet has it. */
 const SIDES_PX = 16;
 const ENDS_PX = 12;
+/** What the library calls the state of an editor that is written in. */
+const EDITING = "STATE_EDITING";
+
+/** The field keeps its cell's size, so nothing watches how long its text is. */
+const sameSize = { init() {}, resize() {}, unObserve() {} };
 
 /** The text field of a cell, with a name for screen readers from its first moment on. */
 export function cellEditor(Base: TextEditor): TextEditor {
 	return class CellEditor extends Base {
 		declare originalValue: unknown;
+
+		override init(): void {
+			super.init();
+			this.autoResize = sameSize;
+		}
 
 		override createElements(): void {
 			super.createElements();
@@ -21,13 +31,39 @@ export function cellEditor(Base: TextEditor): TextEditor {
 			super.beginEditing(text);
 		}
 
-		/** The field fills its cell exactly; a longer text scrolls inside it. */
-		override refreshDimensions(): void {
-			super.refreshDimensions();
-			if (!this.TD) return;
+		/**
+		 * The field fills its cell exactly; a longer text scrolls inside it. All is measured
+		 * before anything is moved, so that the page is laid out once.
+		 *
+		 * @param isOnlySelected the field is not seen yet: it finds its place when it opens
+		 */
+		override refreshDimensions(isOnlySelected = false): void {
+			if (!isOnlySelected && this.state !== EDITING) return;
+			const td = this.getEditedCell() as HTMLTableCellElement | undefined;
+			if (td) this.TD = td;
+			if (!isOnlySelected && !td) this.close();
+			if (isOnlySelected || !td) return;
+			const grid = this.#host();
+			const cellAt = td.getBoundingClientRect();
+			const gridAt = grid.getBoundingClientRect();
+			const [width, height] = [td.clientWidth - SIDES_PX, td.clientHeight - ENDS_PX];
+			const [left, top] = [gridAt.left + grid.clientLeft, gridAt.top + grid.clientTop];
+			this.textareaParentStyle.top = `${cellAt.top - top}px`;
+			this.textareaParentStyle.left = `${cellAt.left - left}px`;
+			this.showEditableElement();
 			const { style } = this.TEXTAREA;
-			style.width = style.minWidth = style.maxWidth = `${this.TD.clientWidth - SIDES_PX}px`;
-			style.height = style.minHeight = style.maxHeight = `${this.TD.clientHeight - ENDS_PX}px`;
+			style.width = style.minWidth = style.maxWidth = `${width}px`;
+			style.height = style.minHeight = style.maxHeight = `${height}px`;
+		}
+
+		/** The grid takes the focus back at once; the library would drop it first. */
+		override close(): void {
+			if (document.activeElement === this.TEXTAREA) this.#host().focus({ preventScroll: true });
+			super.close();
+		}
+
+		#host(): HTMLElement {
+			return (this.instance as unknown as { rootElement: HTMLElement }).rootElement;
 		}
 	};
 }

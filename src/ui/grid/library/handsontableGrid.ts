@@ -10,6 +10,7 @@ import { answerClipboard } from "./answerClipboard.ts";
 import { cellEditor } from "./cellEditor.ts";
 import { choiceEditor } from "./choiceEditor.ts";
 import { gridHeight } from "./gridHeight.ts";
+import { markSelection } from "./markSelection.ts";
 import { rangeOf } from "./rangeOf.ts";
 import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
@@ -117,6 +118,7 @@ export function handsontableGrid(
 		rootInstanceSymbol,
 	);
 	hot.init();
+	markSelection(hot);
 
 	const update = (settings: object) => hot.updateSettings(settings as never, false);
 	const editing = () => {

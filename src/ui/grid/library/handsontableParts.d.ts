@@ -3,13 +3,11 @@
  * package's own entry brings plugins, menus and pickers that this workbook leaves out.
  */
 declare module "handsontable/es/core.js" {
-	import type Handsontable from "handsontable";
-
 	const Core: new (
 		host: HTMLElement,
 		settings: object,
 		root: symbol,
-	) => Handsontable & { init(): void };
+	) => import("./libraryView.ts").Hot & { init(): void };
 	export default Core;
 }
 
@@ -18,9 +16,7 @@ declare module "handsontable/es/utils/rootInstance.js" {
 }
 
 declare module "handsontable/es/editors/textEditor.js" {
-	import type Handsontable from "handsontable";
-
-	const TextEditor: typeof Handsontable.editors.TextEditor;
+	const TextEditor: import("./textEditor.ts").TextEditor;
 	export default TextEditor;
 }
 
