@@ -6,6 +6,7 @@ import type { Workbook } from "../core/workbook.ts";
 import { readCopy } from "../io/history/readCopy.ts";
 import { byId, el, fill } from "./dom/el.ts";
 import { bringWhenIdle } from "./dom/later.ts";
+import { hurry, soon } from "./dom/soon.ts";
 import { askBeforeReplacing } from "./files/askBeforeReplacing.ts";
 import { askForFiles, type Opened, takeDroppedFiles } from "./files/askForFiles.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
@@ -32,7 +33,7 @@ import { demoWorkbook } from "./state/demoWorkbook.ts";
 import { descentOf } from "./state/descentOf.ts";
 import { hurryDraft, keepDraft } from "./state/draft.ts";
 import type { ReadDraft } from "./state/keptDrafts.ts";
-import { type Saved, Store } from "./state/store.ts";
+import { type Saved, type State, Store } from "./state/store.ts";
 import { unitSetting } from "./state/unitSetting.ts";
 import { beginTitle } from "./subjects/begin/beginTitle.ts";
 import { twoCopiesTitle } from "./subjects/copies/twoCopiesTitle.ts";
@@ -157,17 +158,25 @@ function beginsInStore(workbook: Workbook): boolean {
 	return location.hash === "" && settingEntry("role").read(workbook) === "store";
 }
 
-store.subscribe((state) => {
-	void keepDraft(state.workbook, descentOf(state.book.in), (trouble) => {
+function keepState({ workbook, book }: State): void {
+	void keepDraft(workbook, descentOf(book.in), (trouble) => {
 		if (trouble === draftTrouble) return;
 		draftTrouble = trouble;
 		paintShell();
 	});
+}
+
+store.subscribe((state) => {
+	soon(byId("kept"), () => keepState(state));
+	soon(byId("rail"), paintShell);
 	workWithDaysAround(unitSetting(state, "plan_start"));
 	view?.paint(state);
-	paintShell();
 });
-window.addEventListener("pagehide", hurryDraft);
+window.addEventListener("beforeprint", hurry);
+window.addEventListener("pagehide", () => {
+	hurry();
+	hurryDraft();
+});
 const ways = {
 	start,
 	goOn: ({ workbook, descent }: ReadDraft) => start(workbook, descent ? { descent } : {}),

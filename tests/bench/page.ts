@@ -4,7 +4,7 @@ import { dropDemo } from "../browser/droppedDemo.ts";
 import { builtSite, siteOnStick } from "../browser/site.ts";
 import { type Goal, type Measured, report, summary } from "./measure.ts";
 import { pageBytes } from "./pageBytes.ts";
-import { draftMs, openNoting, paintedMs, readyMs, slowDown } from "./pageTimes.ts";
+import { draftMs, openNoting, paintedMs, readyMs, selectDay, slowDown } from "./pageTimes.ts";
 import { yearChanges } from "./yearWorkbook.ts";
 
 /**
@@ -33,6 +33,7 @@ for (const book of ["demo", "year"] as const)
 		const name = `${book}, ${times} × slower`;
 		const open = isYear ? draftMs : readyMs;
 		const opened = await runs(OPENINGS, () => open(workbook));
+		await selectDay(workbook);
 		const painted = await runs(EDITS, (run) => paintedMs(workbook, 20 + (run % 2) * 20));
 		const ready = summary(`${name}: ${isYear ? "draft → ready" : "open → ready"}`, opened);
 		const edit = summary(`${name}: edit → painted`, painted);

@@ -66,6 +66,7 @@ export class WorkbookPage {
 
 	/** The sheet as the plain table has it: rows of texts, header first, without line numbers. */
 	async table(): Promise<string[][]> {
+		await this.drawn();
 		return this.page
 			.locator(".as-table table tr")
 			.evaluateAll((rows) =>
@@ -96,6 +97,12 @@ export class WorkbookPage {
 		await this.click(row, column);
 		await this.page.keyboard.type(text);
 		await this.page.keyboard.press("Enter");
+		await this.drawn();
+	}
+
+	/** Waits for what is drawn after the cells: the plain table, the problems, the margin. */
+	async drawn(): Promise<void> {
+		await this.page.locator("body[data-drawing]").waitFor({ state: "detached" });
 	}
 
 	/** Pastes plain text into the grid as a spreadsheet's clipboard would. */

@@ -29,7 +29,7 @@ export function fill(element: Element, ...children: readonly Child[]): void {
 	element.replaceChildren(...present(children));
 }
 
-function present(children: readonly Child[]): (Node | string)[] {
+export function present(children: readonly Child[]): (Node | string)[] {
 	return children
 		.filter((child): child is Node | string => child !== undefined && child !== false)
 		.flatMap((child) => (typeof child === "string" ? inLanguages(child) : child));

@@ -5,6 +5,7 @@ import { say } from "../../core/say.ts";
 import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { rewrittenProblem } from "../../io/rewrittenProblem.ts";
 import { el, fill } from "../dom/el.ts";
+import { soon } from "../dom/soon.ts";
 import { problemWords } from "../format/problemWords.ts";
 import type { Arrangement } from "../grid/arrangement.ts";
 import type { CellRange } from "../grid/cellRange.ts";
@@ -153,10 +154,10 @@ export class Desk {
 				this.#tallest,
 			);
 		}
-		this.#plain.show(model);
-		if (!this.#plain.element.parentNode) fill(this.table, this.#plain.element);
 		this.#at = this.#grid.selection();
-		this.aside.paint(this.#cell());
+		soon(this.aside.element, () => this.aside.paint(this.#cell()));
+		if (!this.#plain.element.parentNode) fill(this.table, this.#plain.element);
+		this.#plain.show(model);
 	}
 
 	#paintNothing(): void {
@@ -174,8 +175,13 @@ export class Desk {
 
 	#moved(at: At): void {
 		this.#at = at;
-		this.aside.moved(this.#cell());
-		if (this.aside.isOpen) keepInSight(this.#grid?.selectedCell(), this.aside.element);
+		const { aside } = this;
+		if (!aside.isOpen) aside.moved(this.#cell());
+		if (!aside.isOpen) return;
+		soon(aside.element, () => {
+			aside.paint(this.#cell());
+			keepInSight(this.#grid?.selectedCell(), aside.element);
+		});
 	}
 
 	/** Enter on a cell that cannot be edited asks why it is what it is; Escape sends the answer away. */

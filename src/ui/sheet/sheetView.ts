@@ -1,6 +1,8 @@
 import type { Place } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
+import { renew } from "../dom/renew.ts";
+import { soon } from "../dom/soon.ts";
 import type { GridPage, PageTitle, SheetPart, Surroundings, View } from "../page.ts";
 import type { State } from "../state/store.ts";
 import { cautionList } from "./cautionList.ts";
@@ -70,22 +72,32 @@ export class SheetView implements View {
 				this.#under,
 			),
 		);
-		this.paint(around.store.state);
+		const { state } = around.store;
+		// What stands over the cells is there from the first, so that they stay where they are.
+		this.#truths?.paint(state);
+		this.paint(state);
 	}
 
+	/** The cells and their answer at once; what stands around them when they have been painted. */
 	paint(state: State): void {
-		const { headline, aboutNow, over, cautions } = this.#on;
+		const { headline, aboutNow } = this.#on;
 		this.#title.textContent =
 			refusedRows(state, this.file) ?? headline?.(state) ?? this.#page.title;
 		this.#about.textContent = aboutNow?.(state) ?? this.#page.about ?? "";
-		this.#truths?.paint(state);
-		const room = this.#over.clientWidth || window.innerWidth - 32;
-		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
 		this.#turner?.paint(state);
 		this.#part?.paint(state);
 		this.#desk.paint(state);
 		this.#tools.paint();
-		fill(this.#under, ...this.#notes(state));
+		const truths = this.#truths;
+		if (truths) soon(truths.element, () => truths.paint(state));
+		soon(this.#over, () => this.#paintOver(state));
+		soon(this.#under, () => renew(this.#under, ...this.#notes(state)));
+	}
+
+	#paintOver(state: State): void {
+		const { over, cautions } = this.#on;
+		const room = this.#over.clientWidth || window.innerWidth - 32;
+		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
 	}
 
 	show(place: Place): void {

@@ -4,7 +4,8 @@ import type { TruthKind } from "../../core/plan/today/truthKind.ts";
 import { readWorkbook } from "../../core/read/readWorkbook.ts";
 import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
-import { type Child, el, fill } from "../dom/el.ts";
+import { type Child, el } from "../dom/el.ts";
+import { renew } from "../dom/renew.ts";
 import { semicolon } from "../format/semicolon.ts";
 import type { Surroundings } from "../page.ts";
 import type { State } from "../state/store.ts";
@@ -44,7 +45,7 @@ export class TruthsPart {
 	paint(state: State, day: IsoDate = dayShown(state)): void {
 		const isOpen = this.element.querySelector("details")?.open ?? false;
 		const truths = truthsOf(state, day);
-		fill(
+		renew(
 			this.element,
 			truths.length > 0 &&
 				el(

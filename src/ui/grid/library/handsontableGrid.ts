@@ -4,7 +4,7 @@ import TextEditor from "handsontable/es/editors/textEditor.js";
 import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
 import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
 import type { Grid, GridEvents } from "../grid.ts";
-import { type GridModel, spoken } from "../gridModel.ts";
+import type { GridModel } from "../gridModel.ts";
 import { sameFrame } from "../sameFrame.ts";
 import { answerClipboard } from "./answerClipboard.ts";
 import { cellEditor } from "./cellEditor.ts";
@@ -14,6 +14,7 @@ import { markSelection } from "./markSelection.ts";
 import { rangeOf } from "./rangeOf.ts";
 import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
+import { sayCell } from "./sayCell.ts";
 
 const TAB = 9;
 const ENTER = 13;
@@ -90,8 +91,7 @@ export function handsontableGrid(
 				return false;
 			},
 			afterSelection: (row: number, column: number) => {
-				for (const part of [host, ...host.querySelectorAll("textarea")])
-					part.setAttribute("aria-label", spoken(model, row, column));
+				sayCell(host, model, row, column);
 				if (!host.contains(document.activeElement)) host.focus({ preventScroll: true });
 				events.selected(row, column);
 			},
@@ -139,6 +139,8 @@ export function handsontableGrid(
 	};
 	/** The library draws everything anew at every change, which an old computer feels at every edit. */
 	const redraw = () => {
+		const [at, column] = hot.getSelectedLast() ?? [];
+		if (at !== undefined && column !== undefined) sayCell(host, model, at, column);
 		// Cells of columns that stay in place are kept twice.
 		const cells = host.querySelectorAll<HTMLTableCellElement>(
 			".ht_master tbody td, .ht_clone_left tbody td",

@@ -1,14 +1,12 @@
 import { say } from "../../../core/say.ts";
-import { afterPaint } from "../../dom/afterPaint.ts";
 import { el, fill } from "../../dom/el.ts";
+import { soon } from "../../dom/soon.ts";
 import { problemWords } from "../../format/problemWords.ts";
 import type { GridModel } from "../gridModel.ts";
 import { cellClasses } from "./renderCell.ts";
 
 /** Rows beyond these are left out of the plain table; the saved file has them all. */
 const MOST_ROWS = 1000;
-/** A table of more cells is brought up to date when the grid has been painted: the person who typed waits for that. */
-const MOST_CELLS_AT_ONCE = 1500;
 
 /** A cell of the table, and what it was made from. */
 interface Drawn {
@@ -25,19 +23,17 @@ export class SemanticTable {
 	readonly #caption = el("caption");
 	#head = "";
 	#rows: Drawn[][] = [];
-	#next: GridModel | undefined;
 
+	/** It is brought up to date when the grid has been painted, for which the person who typed waits, and says so until then. */
 	show(model: GridModel): void {
-		const isWaiting = this.#next !== undefined;
-		this.#next = model;
-		if (model.rowCount * model.columns.length <= MOST_CELLS_AT_ONCE) this.#draw();
-		else if (!isWaiting) afterPaint(() => this.#draw());
+		this.element.setAttribute("aria-busy", "true");
+		soon(this.element, () => {
+			this.#draw(model);
+			this.element.removeAttribute("aria-busy");
+		});
 	}
 
-	#draw(): void {
-		const model = this.#next;
-		this.#next = undefined;
-		if (!model) return;
+	#draw(model: GridModel): void {
 		const last = Math.min(model.rowCount, MOST_ROWS);
 		const left = model.rowCount - last;
 		this.#caption.textContent =

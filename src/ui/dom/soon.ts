@@ -1,0 +1,55 @@
+import { afterPaint } from "./afterPaint.ts";
+
+/** So long pieces are done one after the other before a key or a click gets its turn. */
+const SLICE_MS = 8;
+
+type Piece = () => void;
+
+/** What waits, by the element that it draws into. */
+const waiting = new Map<Element, Piece>();
+let state: "at rest" | "before the paint" | "at work" = "at rest";
+let next: ReturnType<typeof setTimeout> | undefined;
+
+/**
+ * Draws what a person does not wait for once the browser has painted the rest: piece by
+ * piece, and a key pressed between two of them is answered first.
+ *
+ * A piece asked for again before it was done is done once, as it was asked for last; one
+ * whose element has gone is not done.
+ */
+export function soon(element: Element, piece: Piece): void {
+	waiting.delete(element);
+	waiting.set(element, piece);
+	sayDrawing();
+	if (state !== "at rest") return;
+	state = "before the paint";
+	clearTimeout(next);
+	afterPaint(goOn);
+}
+
+/** Does at once what waits: a page that is printed, or left, is whole. */
+export function hurry(): void {
+	work(Number.POSITIVE_INFINITY);
+}
+
+function goOn(): void {
+	work(performance.now() + SLICE_MS);
+	if (waiting.size > 0) next = setTimeout(goOn);
+}
+
+function work(until: number): void {
+	state = "at work";
+	// A piece that asks for another has it done in its turn.
+	for (const [element, piece] of waiting) {
+		waiting.delete(element);
+		if (element.isConnected) piece();
+		if (performance.now() > until) break;
+	}
+	state = "at rest";
+	sayDrawing();
+}
+
+/** Whoever needs the page whole sees that it is not yet. */
+function sayDrawing(): void {
+	document.body.toggleAttribute("data-drawing", waiting.size > 0);
+}
