@@ -33,20 +33,27 @@ export function hurry(): void {
 }
 
 function goOn(): void {
-	work(performance.now() + SLICE_MS);
-	if (waiting.size > 0) next = setTimeout(goOn);
+	try {
+		work(performance.now() + SLICE_MS);
+	} finally {
+		// A piece that fails takes no other with it.
+		if (waiting.size > 0) next = setTimeout(goOn);
+	}
 }
 
 function work(until: number): void {
 	state = "at work";
-	// A piece that asks for another has it done in its turn.
-	for (const [element, piece] of waiting) {
-		waiting.delete(element);
-		if (element.isConnected) piece();
-		if (performance.now() > until) break;
+	try {
+		// A piece that asks for another has it done in its turn.
+		for (const [element, piece] of waiting) {
+			waiting.delete(element);
+			if (element.isConnected) piece();
+			if (performance.now() > until) break;
+		}
+	} finally {
+		state = "at rest";
+		sayDrawing();
 	}
-	state = "at rest";
-	sayDrawing();
 }
 
 /** Whoever needs the page whole sees that it is not yet. */
