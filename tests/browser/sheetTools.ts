@@ -27,8 +27,9 @@ export async function status({ page }: WorkbookPage): Promise<string> {
 }
 
 /** The line numbers of the file, as they stand beside the rows. */
-export function lines({ page }: WorkbookPage): Promise<string[]> {
-	return page.locator(".as-table tbody .line-name").allTextContents();
+export async function lines(workbook: WorkbookPage): Promise<string[]> {
+	await workbook.drawn();
+	return workbook.page.locator(".as-table tbody .line-name").allTextContents();
 }
 
 /** The selected cell as a screen reader says it. */
