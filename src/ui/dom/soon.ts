@@ -7,7 +7,7 @@ type Piece = () => void;
 
 /** What waits, by the element that it draws into. */
 const waiting = new Map<Element, Piece>();
-let state: "at rest" | "before the paint" | "at work" = "at rest";
+let state: "resting" | "painting" | "working" = "resting";
 let next: ReturnType<typeof setTimeout> | undefined;
 
 /**
@@ -21,8 +21,8 @@ export function soon(element: Element, piece: Piece): void {
 	waiting.delete(element);
 	waiting.set(element, piece);
 	sayDrawing();
-	if (state !== "at rest") return;
-	state = "before the paint";
+	if (state !== "resting") return;
+	state = "painting";
 	clearTimeout(next);
 	afterPaint(goOn);
 }
@@ -42,7 +42,7 @@ function goOn(): void {
 }
 
 function work(until: number): void {
-	state = "at work";
+	state = "working";
 	try {
 		// A piece that asks for another has it done in its turn.
 		for (const [element, piece] of waiting) {
@@ -51,7 +51,7 @@ function work(until: number): void {
 			if (performance.now() > until) break;
 		}
 	} finally {
-		state = "at rest";
+		state = "resting";
 		sayDrawing();
 	}
 }
