@@ -67,7 +67,7 @@ describe.each([
 		for (const [file, words] of [
 			["kit-cover.csv", "kits suffisent"],
 			["forecast.csv", "le plus le mer. 3 mars : 8,0"],
-			["strength.csv", "utilisable jusqu'au sam. 17 juil. 2027"],
+			["strength.csv", "utilisable jusqu’au sam. 17 juil. 2027"],
 			["boiling.csv", "la veille au soir, dim. 28 févr."],
 			["storekeeper", "à commander maintenant"],
 		] as const) {
@@ -121,7 +121,7 @@ describe.each([
 		expect(plain(plan.text)).toMatch(/Solution chlorée.*11,0/);
 		// It stands beside the problems, so that other words come between its lines.
 		expect(plain(plan.text)).toMatch(
-			/Jamais de chlore et de vinaigre dans la même[\s\S]*bassine, et jamais l'un après l'autre sans[\s\S]*rinçage\./,
+			/Jamais de chlore et de vinaigre dans la même[\s\S]*bassine, et jamais l’un après l’autre sans[\s\S]*rinçage\./,
 		);
 		await closeClean(workbook);
 	});
@@ -152,7 +152,7 @@ describe.each([
 			await page.goto(`${site.address}fr/${name}`);
 			expect(await page.locator("html").getAttribute("lang")).toBe("fr");
 			expect(await textOf(page, ".foot")).toContain(
-				"attend d'être relue par une personne qualifiée",
+				"attend d’être relue par une personne qualifiée",
 			);
 			await page.locator(".foot a[hreflang=en]").click();
 			await page.waitForURL(`**/${name}`);

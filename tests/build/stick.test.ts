@@ -165,7 +165,7 @@ test("a language that stays behind is on no list, and what is kept offline follo
 test.each([
 	[1, "en", "0.1 MB"],
 	[1_400_000, "en", "1.4 MB"],
-	[1_400_001, "fr", "1,5 Mo"],
+	[1_400_001, "fr", "1,5\u00a0Mo"],
 ] as const)("%d bytes are said as at most what they take, %s", (size, language, said) => {
 	expect(megabytes(size, language)).toBe(said);
 });

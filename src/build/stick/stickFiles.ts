@@ -101,7 +101,7 @@ export function sizeOf(files: Files): number {
 /** Rounded up, so that what is said to fit fits. */
 export function megabytes(size: number, language: Language): string {
 	const number = new Intl.NumberFormat(language, { minimumFractionDigits: 1 });
-	return `${number.format(Math.ceil(size / 100_000) / 10)} ${wordsOnStick[language].megabytes}`;
+	return `${number.format(Math.ceil(size / 100_000) / 10)}${wordsOnStick[language].megabytes}`;
 }
 
 /** Old Windows editors show a text right only with their own line ends and a byte-order mark. */

@@ -5,7 +5,7 @@ export interface StickWords {
 	readonly readMeFile: string;
 	/** The demo's workbook, in letters that every stick takes. */
 	readonly demoFile: string;
-	/** Short for a million bytes. */
+	/** Short for a million bytes, with the space before it. */
 	readonly megabytes: string;
 	readonly opening: string;
 	readonly openLink: string;

@@ -25,10 +25,13 @@ const listed = ({ hits }: Search) => hits.map((hit) => `${whereWords(hit)}: ${hi
 describe("searching the workbook", () => {
 	test("typed cells by line and column, whatever capitals and accents", async () => {
 		const store = demo();
-		const text = "Masque n° 1 fêlé";
+		const text = "Masque n° 1 fêlé à l’embout";
 		store.edit(withTexts(store.state.workbook, "kits.csv", [{ row: 1, column: "note", text }]));
 		const answer = await found(store, "FELE");
 		expect(listed(answer)).toContain(`Kits of the unit, line 3, Note: ${text}`);
+		expect(listed(await found(store, "l'embout"))).toEqual([
+			`Kits of the unit, line 3, Note: ${text}`,
+		]);
 		expect(answer.hits.find((hit) => hit.text === text)?.place).toEqual({
 			file: "kits.csv",
 			line: 3,

@@ -4,7 +4,7 @@ export const englishWords: StickWords = {
 	openFile: "Open Basinbook.html",
 	readMeFile: "READ ME.txt",
 	demoFile: "demo workbook.zip",
-	megabytes: "MB",
+	megabytes: " MB",
 	opening: "Opening Basinbook …",
 	openLink: "Open the workbook",
 	stuck:
@@ -24,9 +24,9 @@ the downloads to this folder. Open it again with "${button("Open files")}".
 
 This folder takes ${size.folder}, the zip of it ${size.zip}.
 
-Basinbook is a planning aid, not a validated process. National protocol, the
-maker's instructions and licensed practice come first. Chlorine never meets
-vinegar, another acid or ammonia.
+Basinbook is a planning aid, not a validated process. Your national protocol,
+the maker's instructions and qualified staff's judgement come first. Chlorine
+never meets vinegar, another acid or ammonia.
 
 Licences of the program and its parts: LICENCES.txt
 `,
