@@ -63,7 +63,7 @@ const asTheyAre = [
 const stick = Object.values(frenchWords).map((words) =>
 	typeof words === "string"
 		? words
-		: words("1", { folder: "2\u00a0Mo", zip: "1\u00a0Mo" }, (name) => name),
+		: words("1", { folder: "2\u00a0Mo", zip: "1\u00a0Mo" }, (name: string) => name),
 );
 const texts = [
 	...catalogueOf("fr").values(),
