@@ -14,6 +14,7 @@ const BENCHES = [
 	"forecast",
 	"record",
 	"merge",
+	"growth",
 	"page",
 ];
 const asked = process.argv.slice(2);
