@@ -17,7 +17,7 @@ const asked = (made: ReturnType<typeof plan>) =>
 const slips = [
 	["g/L typed as %", "liquid", 35, "pct_w_v", /35 g\/L would be 3\.5 %/],
 	["g/L typed as % by weight", "liquid", 35, "pct_w_w", /35 g\/L would be 3\.5 %/],
-	["degrees typed as %", "liquid", 48, "pct_w_v", /for 48 degrees choose chlorometric_degree/],
+	["degrees typed as %", "liquid", 48, "pct_w_v", /for 48 degrees choose “chlorometric degree”/],
 	["g/L typed as degrees", "liquid", 120, "chlorometric_degree", /120 g\/L would be 12 %/],
 	["mg/L typed as g/L", "liquid", 500, "g_per_l", /500 mg\/L would be 0\.5 g\/L/],
 	["a share typed as %", "powder", 0.7, "pct_w_w", /0\.7 would be 70 %/],

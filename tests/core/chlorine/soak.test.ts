@@ -95,7 +95,7 @@ describe("remarks on a mix", () => {
 		[
 			"under it after wet kits",
 			{ afterCarryInPct: 0.499 },
-			/^Under 0.5 % after 3 wet kits.*dosed for wet kits\.$/,
+			/^Under 0.5 % after 3 wet kits.*“Mixed stronger for wet kits”\.$/,
 		],
 		["of the lot first", { ofLot: "Too little.", strengthMadePct: 0.7 }, /^Too little\. More than/],
 		["two things", { strengthMadePct: 0.7, afterCarryInPct: 0.4 }, /^More than.*Under/],
