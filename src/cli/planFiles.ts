@@ -1,3 +1,4 @@
+import { byPlace } from "../core/byPlace.ts";
 import { type Plan, plan } from "../core/plan/plan.ts";
 import { distinct, type Problem } from "../core/problem.ts";
 import type { IsoDate } from "../core/values/date.ts";
@@ -6,7 +7,6 @@ import { dataPackage } from "../io/dataPackage.ts";
 import { computedTables, typedTables } from "../io/describedTable.ts";
 import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
-import { byPlace } from "./problemLine.ts";
 
 interface PlanFiles {
 	/** Text of every file to write, by name. */

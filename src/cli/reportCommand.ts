@@ -1,3 +1,4 @@
+import { byPlace } from "../core/byPlace.ts";
 import { plan } from "../core/plan/plan.ts";
 import { monthTable } from "../core/plan/record/monthTable.ts";
 import { distinct } from "../core/problem.ts";
@@ -8,7 +9,7 @@ import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 import { readFolder } from "../io/readFolder.ts";
 import { type Command, PROGRAM_ERROR } from "./command.ts";
-import { byPlace, problemLine } from "./problemLine.ts";
+import { problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
 import { writtenTo } from "./writtenTo.ts";
 

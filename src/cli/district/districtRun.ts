@@ -1,6 +1,4 @@
 import type { Problem } from "../../core/problem.ts";
-import { headerOf } from "../../core/sheet.ts";
-import { districtSheets } from "../../core/sheets/districtSheets.ts";
 import { unitsMonthSheet } from "../../core/sheets/unitsMonth.ts";
 import { unitsOrderSheet } from "../../core/sheets/unitsOrder.ts";
 import { unitsProblemsSheet } from "../../core/sheets/unitsProblems.ts";
@@ -11,23 +9,9 @@ import type { InStore } from "../../core/units/storeStock.ts";
 import { firstDaysDiffer, namedTwice } from "../../core/units/unitsProblems.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import { computedLines } from "../../io/computedCsv.ts";
-import { dataPackage } from "../../io/dataPackage.ts";
-import { csvLines } from "../../io/writeCsv.ts";
-import { problemLines, type UnitDone } from "./unitDone.ts";
+import { problemLines } from "../../io/district/problemLines.ts";
+import type { UnitDone } from "./unitDone.ts";
 import type { WholeFiles } from "./wholeFiles.ts";
-
-const DESCRIPTION = "datapackage.json";
-
-/** The first text of every file of a district: its header, or all of it. */
-export function begunFiles(): Record<string, string> {
-	const headers = districtSheets.map((sheet) => [sheet.file, csvLines([headerOf(sheet)])]);
-	const described = districtSheets.map((sheet) => ({
-		path: sheet.file,
-		sheet,
-		header: headerOf(sheet),
-	}));
-	return { ...Object.fromEntries(headers), [DESCRIPTION]: dataPackage(described) };
-}
 
 /** What a district's units come to, added up while their lines are written. */
 export class DistrictRun {
