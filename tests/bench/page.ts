@@ -38,7 +38,8 @@ for (const book of ["demo", "year"] as const)
 		const ready = summary(`${name}: ${isYear ? "draft → ready" : "open → ready"}`, opened);
 		const edit = summary(`${name}: edit → painted`, painted);
 		rows.push(ready, edit);
-		if (times === LIMIT_AT) goals.push(atMost(ready, READY_MS[book]), atMost(edit, PAINTED_MS[book]));
+		if (times === LIMIT_AT)
+			goals.push(atMost(ready, READY_MS[book]), atMost(edit, PAINTED_MS[book]));
 		await workbook.close();
 	}
 const english = new Intl.DisplayNames("en", { type: "language" });
