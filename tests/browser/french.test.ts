@@ -133,7 +133,7 @@ describe.each([
 		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12.5");
 		await page.locator(".foot a[hreflang=fr]").click();
 		await page.getByRole("button", { name: "Reprendre le brouillon" }).click();
-		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12.5");
+		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12,5");
 		expect(page.url()).toMatch(/fr\/index\.html#births\.csv$/);
 		await workbook.type(1, 1, "3,5");
 		await expect.poll(async () => (await workbook.row("2027-03-02"))[1]).toBe("3,5");

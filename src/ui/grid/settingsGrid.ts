@@ -4,8 +4,8 @@ import { say } from "../../core/say.ts";
 import { type SettingKey, settingGroups, settings } from "../../core/sheets/settings.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import { lineOf } from "../../core/workbook.ts";
-import { shownChoice } from "../format/shownChoice.ts";
 import { shownDefault } from "../format/shownDefault.ts";
+import { shownTyped } from "../format/shownTyped.ts";
 import { problemsAt } from "../sheet/problemsAt.ts";
 import type { State } from "../state/store.ts";
 import type { CellText, GridCell, GridColumn, GridModel } from "./gridModel.ts";
@@ -68,7 +68,7 @@ export function settingsGrid(state: State): GridModel {
 		const text = row === undefined ? "" : (table.rows[row]?.[valueAt] ?? "");
 		return {
 			kind: "typed",
-			text: shownChoice(text, column?.value.options),
+			text: shownTyped(text, column?.value),
 			raw: text,
 			own: isOwn(text, column),
 			problems: [

@@ -3,8 +3,8 @@ import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
 import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { lineOf } from "../../core/workbook.ts";
-import { shownChoice } from "../format/shownChoice.ts";
 import { shownDefault } from "../format/shownDefault.ts";
+import { shownTyped } from "../format/shownTyped.ts";
 import { problemsAt } from "../sheet/problemsAt.ts";
 import { titleOf } from "../shell/titleOf.ts";
 import type { State } from "../state/store.ts";
@@ -50,7 +50,7 @@ export function typedGrid(state: State, file: string): GridModel {
 			const ofRow = line === null || column > 0 ? [] : problems(line, "");
 			return {
 				kind: "typed",
-				text: shownChoice(text(row, column), columns[column]?.options),
+				text: shownTyped(text(row, column), definitions[key]?.value),
 				raw: text(row, column),
 				problems: [...own, ...ofRow],
 				...(entries[column] ? { entry: entries[column] } : {}),
@@ -82,7 +82,7 @@ function gridColumn(
 		width: columnWidth(
 			label,
 			unit,
-			[...sample, ...(options ?? [])].map((word) => shownChoice(word, options)),
+			[...sample, ...(options ?? [])].map((word) => shownTyped(word, column?.value)),
 		),
 		...(options ? { options } : {}),
 	};

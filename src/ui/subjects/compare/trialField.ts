@@ -6,8 +6,8 @@ import { settings } from "../../../core/sheets/settings.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
 import { shownWord } from "../../format/choiceWords.ts";
-import { shownChoice } from "../../format/shownChoice.ts";
 import { shownDefault } from "../../format/shownDefault.ts";
+import { shownTyped } from "../../format/shownTyped.ts";
 import { entryField } from "../store/entryField.ts";
 
 /** One thing that can be tried: its field, and what the workbook has. */
@@ -47,7 +47,7 @@ export function trialField(entry: BeginEntry, changed: (text: string) => void): 
 			// A choice left blank shows the default that holds.
 			const held = text === "" && options && column ? column.value.write(column.fallback) : text;
 			control.value = tried ?? held;
-			const shown = text === "" ? fallback || say`blank` : shownChoice(text, options);
+			const shown = text === "" ? fallback || say`blank` : shownTyped(text, column?.value);
 			if (isTried) now.textContent = say`Changed; in the workbook: ${shown}`;
 			else
 				now.textContent =
