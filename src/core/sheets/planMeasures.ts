@@ -101,7 +101,7 @@ export const solutionMeasures = {
 
 export const supplyMeasures = {
 	chlorine: {
-		word: say`chlorine product`,
+		word: say`chlorine`,
 		unit: "",
 		stem: "chlorine_quantity",
 		setAside: {

@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import { shownWord } from "./choiceWords.ts";
 import { counted } from "./counted.ts";
 import { shownPlain } from "./shownNumber.ts";
@@ -9,5 +10,5 @@ const measures = ["piece", "pair", "tablet"] as const;
 export function amountOf(quantity: number, measure: string, decimals = 1): string {
 	const rounded = Number(quantity.toFixed(decimals));
 	const known = measures.find((each) => each === measure || shownWord(each) === measure);
-	return known ? counted(rounded, known) : `${shownPlain(rounded)} ${measure}`.trim();
+	return known ? counted(rounded, known) : say`${shownPlain(rounded)} ${measure}`.trim();
 }

@@ -28,7 +28,6 @@ export const choiceWords: Readonly<Record<string, string>> = {
 	kerosene: say`kerosene`,
 	lpg: say`gas (LPG)`,
 	electric: say`electric`,
-	chlorine: say`chlorine soak`,
 	boiling: say`boiling`,
 	steam: say`steam`,
 	autoclave: say`autoclave`,

@@ -1,3 +1,5 @@
+import { say } from "../../core/say.ts";
+
 const MINUTES_PER_HOUR = 60;
 
 /** A length of time for reading, in whole minutes: "45 min", "7 h", "7 h 15 min". Rounded up, so that it is never too short. */
@@ -5,6 +7,6 @@ export function shownMinutes(minutes: number): string {
 	const whole = Math.ceil(minutes - 1e-9);
 	const hours = Math.floor(whole / MINUTES_PER_HOUR);
 	const rest = whole % MINUTES_PER_HOUR;
-	if (hours === 0) return `${rest} min`;
-	return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+	if (hours === 0) return say`${rest} min`;
+	return rest === 0 ? say`${hours} h` : say`${hours} h ${rest} min`;
 }

@@ -1,4 +1,5 @@
 const CHARACTER_PX = 9.4;
+const WIDE = /[mwMW%]/g;
 const HEAD_CHARACTER_PX = 8.4;
 const PADDING_PX = 24;
 const NARROWEST_PX = 76;
@@ -7,10 +8,15 @@ const WIDEST_PX = 400;
 /** Width that shows these texts on one line each, the column's name and its unit on two. */
 export function columnWidth(label: string, unit: string, texts: Iterable<string>): number {
 	let longest = 0;
-	for (const text of texts) longest = Math.max(longest, text.length);
+	for (const text of texts) longest = Math.max(longest, lengthOf(text));
 	const head = Math.max(twoLines(label), twoLines(unit));
 	const wanted = Math.max(longest * CHARACTER_PX, head * HEAD_CHARACTER_PX) + PADDING_PX;
 	return Math.round(Math.min(WIDEST_PX, Math.max(NARROWEST_PX, wanted)));
+}
+
+/** Characters of usual width; in a short word a few wide ones would not fit. */
+function lengthOf(text: string): number {
+	return text.length + (text.match(WIDE)?.length ?? 0) / 2;
 }
 
 /** The shortest line, in characters, on two of which a text fits. */

@@ -35,7 +35,7 @@ function taskFigure(row: BoilingRow): Figure<string> {
 	if (typeof water !== "number") return start_litres as Figure<never>;
 	if (typeof fuel !== "number") return fuel_quantity as Figure<never>;
 	const litres = rounded(columns.start_litres, water);
-	const quantity = `${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure) ?? ""}`;
+	const quantity = say`${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure) ?? ""}`;
 	const condition = valueIn(only_if);
 	const pieces = valueIn(row.pieces);
 	const hold = valueIn(row.hold_minutes) ?? "";

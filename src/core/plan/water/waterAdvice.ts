@@ -79,7 +79,7 @@ function bucketsForOneKit({ kitsInLoad, read: { settings } }: UnitFigures): Prob
 			{ file: "unit.csv", line: null, column: "bucket_fill_litres" },
 			{
 				code: "buckets-for-one-kit",
-				received: `${litres} L`,
+				received: say`${litres} L`,
 				allowed: say`for example ${SMALL_BUCKET} L`,
 				message: say`A load holds one kit, and each rinse bucket is filled with ${litres} L. Where the kit can be moved under water in less, for example ${SMALL_BUCKET} L, less has to be boiled and cooled.`,
 			},

@@ -56,7 +56,7 @@ export function solutionLabel({
 		el(
 			"p",
 			{},
-			el("strong", {}, `${mgPerLitre} mg/L`),
+			el("strong", {}, `${mgPerLitre}\u00a0mg/L`),
 			" ",
 			say.safety`available chlorine. For clean kits only. NOT for drinking or hands.`,
 		),

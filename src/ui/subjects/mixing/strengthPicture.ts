@@ -180,5 +180,5 @@ function strengthFrom(
 function strengthWords({ form }: StrengthCurve, strength: number): string {
 	return form === "tablet"
 		? say`${shownNumber(strength, 2)} g a tablet`
-		: `${shownNumber(strength, form === "powder" ? 1 : 2)} %`;
+		: say`${shownNumber(strength, form === "powder" ? 1 : 2)} %`;
 }

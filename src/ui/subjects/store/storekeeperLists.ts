@@ -90,7 +90,7 @@ function orderToDo(line: OrderLine, by: string, taken: number | undefined): ToDo
 			? say`packs not known`
 			: packs === 0
 				? say`no packs to order`
-				: say`${counted(packs, "pack")} of ${amountOf(packSize ?? 1, measure)}`;
+				: say`${counted(packs, "pack")}, ${amountOf(packSize ?? 1, measure)} each`;
 	const way = (onOrder ?? 0) > 0 ? say`On the way: ${amountOf(onOrder ?? 0, measure)}.` : "";
 	const less =
 		taken === undefined

@@ -43,7 +43,7 @@ function emergency({ item, runsOutOn }: OrderLine): Child[] {
 }
 
 function toOrder({ item, packs, orderBy }: OrderLine, isLate: boolean): Child[] {
-	const what = say`${counted(packs ?? 0, "pack")} of ${item}`;
+	const what = say`${item}: ${counted(packs ?? 0, "pack")}`;
 	const words = isLate
 		? say`${what}; should have been ordered by ${shownDay(orderBy)}.`
 		: orderBy === ""

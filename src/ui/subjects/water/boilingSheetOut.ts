@@ -109,7 +109,7 @@ function pieceWords({ pieces, holdMinutes }: BoilingRound): string | false {
 
 function startWords({ startLitres, batches }: BoilingRound): string {
 	if (startLitres === undefined || batches === undefined) return "–";
-	const litres = `${shownAs(boilingSheet.columns.start_litres, startLitres)} L`;
+	const litres = say`${shownAs(boilingSheet.columns.start_litres, startLitres)} L`;
 	return batches > 1 ? say`${litres} in ${batches}` : litres;
 }
 
