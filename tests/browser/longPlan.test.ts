@@ -60,7 +60,7 @@ describe("a long plan", { timeout: 120_000 }, () => {
 		);
 		expect(days).toHaveLength(366);
 		expectWholePaper({ ...paper, pages: paper.pages.slice(0, 1) }, "the first week");
-		expect(paper.pages.at(-1)).toContain("Mon 28 Feb to Tue 29 Feb 2028");
+		expect(paper.pages.at(-1)).toContain("Mon 28 Feb 2028 to Tue 29 Feb 2028");
 		await closeClean(workbook);
 	});
 

@@ -46,8 +46,9 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		const workbook = await open("run-sheet.csv", {
 			"rounds.csv": () => "start,label\n08:00,Morning\n23:10,Night\n",
 		});
-		const night = await workbook.page.locator(".who li").last().textContent();
-		expect(night).toContain("23:10–00:16 (Tue 2 Mar)");
+		await expect
+			.poll(() => workbook.page.locator(".who li").last().textContent())
+			.toContain("23:10–00:16 (Tue 2 Mar)");
 		const paper = await printed(workbook.page, "Print this day’s work sheet");
 		expect(paper.pages).toHaveLength(1);
 		expect(paper.pages[0]).toContain("(Tue 2 Mar)");

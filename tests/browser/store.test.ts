@@ -33,7 +33,7 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		expect((await workbook.table()).length).toBe(rows);
 		expect(await workbook.headline()).not.toBe(before);
 		expect(await workbook.page.locator(".under").textContent()).toContain(
-			"60 births on 2027-01-04",
+			"60 births on Mon 4 Jan",
 		);
 		await workbook.close();
 	});

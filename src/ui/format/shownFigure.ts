@@ -41,7 +41,9 @@ export function shownAs(
 function shownText({ signed, coded, value: kind }: Column<unknown>, text: string): string {
 	if (signed) return text.replace(/^-/, "−").replace(".", decimalSign);
 	if (kind.tableSchema.type === "date") return shownDay(text);
-	return kind.options || coded ? shownWord(text) : text;
+	if (kind.options || coded) return shownWord(text);
+	// Sentences of the core tell days as files have them.
+	return text.replace(/\b\d{4}-\d\d-\d\d\b/g, shownDay);
 }
 
 function shownValue(value: unknown): string {

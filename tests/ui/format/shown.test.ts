@@ -38,6 +38,7 @@ test("words of the files are words for people, days are named, texts stay, a bla
 	expect(shownCell(boilingSheet.columns.fuel, nameFigure("", "lpg"))).toBe("gas (LPG)");
 	expect(shownCell(boilingSheet.columns.date, nameFigure("", "2027-03-03"))).toBe("Wed 3 Mar");
 	expect(shownCell(item, nameFigure("", "lpg"))).toBe("lpg");
+	expect(shownCell(item, nameFigure("", "Evening, 2027-03-03"))).toBe("Evening, Wed 3 Mar");
 	expect(shownCell(counted_difference, nameFigure("", "+1.5"))).toBe("+1.5");
 	expect(shownCell(on_hand, nameFigure("", null))).toBe("");
 });
