@@ -32,9 +32,7 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await workbook.paste("2027-01-04\t60\r\n2027-01-05\t4\r\n");
 		expect((await workbook.table()).length).toBe(rows);
 		expect(await workbook.headline()).not.toBe(before);
-		expect(await workbook.page.locator(".under").textContent()).toContain(
-			"60 births on Mon 4 Jan",
-		);
+		expect(await workbook.page.locator(".under").textContent()).toContain("60 births on Mon 4 Jan");
 		await workbook.close();
 	});
 
