@@ -11,6 +11,7 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownCell } from "../../format/shownFigure.ts";
+import { shownTyped } from "../../format/shownTyped.ts";
 import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
 import { problemsAt } from "../../sheet/problemsAt.ts";
 import { wordIn } from "../../state/numberIn.ts";
@@ -69,7 +70,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 		return {
 			...computed,
 			kind: "typed",
-			text: isOwn ? text : computed.text,
+			text: isOwn ? shownTyped(text, value) : computed.text,
 			raw: text,
 			own: isOwn,
 			standIn: !isOwn,
