@@ -4,7 +4,7 @@ import { WorkbookPage } from "./workbookPage.ts";
 
 /** Each time that the page is opened takes part of a second, and the script is asked for two or three times. */
 const A_WHILE = { timeout: 20_000 };
-const PICTURE = /Needs that find no kit ready, by number of kits/;
+const PICTURE = /Times no kit is ready when needed, by number of kits/;
 
 describe.each([
 	["served", served],

@@ -5,7 +5,7 @@ import { sources } from "../sources.ts";
 /** Wet kits that one preparation of the soak must bear. */
 export const kitsThroughBath = calculation<{ kitsInLoad: number; fullestRound: number }, number>({
 	key: "kits_through_bath",
-	label: say`Kits through the solution`,
+	label: say`Kits through one solution`,
 	unit: say`kits`,
 	formula: say`A full soak, or the kits of the fullest round where they are more.`,
 	source: sources.carryIn,

@@ -32,7 +32,7 @@ export const mixingRemark = calculation<Inputs, string>({
 		afterCarryInPct: { label: say`Strength after wet kits`, unit: "%" },
 		targetPct: { label: say`Strength of the soak`, unit: "%" },
 		wantedPct: { label: say`Strength to mix`, unit: "%" },
-		kits: { label: say`Kits through the solution`, unit: say`kits` },
+		kits: { label: say`Kits through one solution`, unit: say`kits` },
 		ofLot: { label: lotRemark.label, unit: "" },
 	},
 	example: {

@@ -21,7 +21,7 @@ export const strengthAfterCarryIn = calculation<Inputs, number>({
 	inputs: {
 		strengthMadePct: { label: say`Strength made`, unit: "%", min: 0 },
 		bathLitres: { label: say`Solution in the soak container`, unit: "L", min: 1e-6 },
-		kits: { label: say`Kits through the solution`, unit: say`kits`, min: 0 },
+		kits: { label: say`Kits through one solution`, unit: say`kits`, min: 0 },
 		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit`, min: 0 },
 	},
 	example: {

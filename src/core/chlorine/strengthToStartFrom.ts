@@ -22,7 +22,7 @@ export const strengthToStartFrom = calculation<Inputs, number>({
 	inputs: {
 		targetPct: { label: say`Strength of the soak`, unit: "%", min: 1e-6 },
 		bathLitres: { label: say`Solution in the soak container`, unit: "L", min: 1e-6 },
-		kits: { label: say`Kits through the solution`, unit: say`kits`, min: 0 },
+		kits: { label: say`Kits through one solution`, unit: say`kits`, min: 0 },
 		mlPerKit: { label: say`Water a wet kit carries into the soak`, unit: say`mL/kit`, min: 0 },
 		forWetKits: { label: say`Mixed stronger for wet kits`, unit: "" },
 	},
