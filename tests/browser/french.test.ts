@@ -202,6 +202,18 @@ describe.each([
 			"kits.csv",
 			"checks.csv",
 			"storekeeper",
+			"monday",
+			"month",
+			"tonight.csv",
+			"boiling.csv",
+			"kit-history",
+			"kit-register.csv",
+			"uses.csv",
+			"rounds-done.csv",
+			"stock.csv",
+			"take-first.csv",
+			"journal.csv",
+			"what-if",
 		]) {
 			await workbook.goTo(file);
 			const shown = await workbook.page.locator("main").innerText();

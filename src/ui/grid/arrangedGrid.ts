@@ -1,3 +1,4 @@
+import { say } from "../../core/say.ts";
 import type { GridModel } from "./gridModel.ts";
 
 /** The same sheet with other rows in another order; the numbers in the margin stay those of the file. */
@@ -5,7 +6,7 @@ export function arrangedGrid(model: GridModel, rows: readonly number[], words: s
 	const { rowName } = model;
 	const of = (row: number) => rows[row] ?? model.rowCount;
 	return {
-		name: `${model.name}: ${words}`,
+		name: say`${model.name}: ${words}`,
 		columns: model.columns,
 		rowCount: rows.length,
 		openEnd: model.openEnd ?? false,

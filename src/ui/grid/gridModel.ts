@@ -2,6 +2,7 @@ import type { Figure } from "../../core/calculation.ts";
 import type { Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { problemWords } from "../format/problemWords.ts";
+import { semicolon } from "../format/semicolon.ts";
 
 /** What a person should know before filling a cell in. */
 export interface Entry {
@@ -93,5 +94,5 @@ export function spoken(model: GridModel, row: number, column: number): string {
 		cell.problems?.[0] ? problemWords(cell.problems[0]) : "",
 		cell.kind === "typed" ? say`can be edited` : say`locked`,
 	];
-	return parts.filter((part) => part !== "").join("; ");
+	return parts.filter((part) => part !== "").join(semicolon);
 }

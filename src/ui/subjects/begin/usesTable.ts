@@ -69,7 +69,7 @@ function useLine(use: ProposedUse) {
 		el("th", { scope: "row" }, el("label", {}, take, " ", use.item)),
 		el("td", {}, shownWord(use.basis)),
 		el("td", {}, amount, " ", use.measure),
-		el("td", {}, `${use.note}; ${markWords(use.source.mark)}`),
+		el("td", {}, say`${use.note}; ${markWords(use.source.mark)}`),
 	);
 	return { row, take, amount };
 }

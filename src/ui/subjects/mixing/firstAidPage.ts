@@ -1,6 +1,7 @@
 import { say } from "../../../core/say.ts";
 import type { Source } from "../../../core/source.ts";
 import { el, fill } from "../../dom/el.ts";
+import { semicolon } from "../../format/semicolon.ts";
 import type { OwnPage, PrintOut } from "../../page.ts";
 import { portraitPage } from "../../print/portraitPage.ts";
 import { printOut } from "../../print/printOut.ts";
@@ -65,7 +66,7 @@ export function mishapParts(): HTMLElement {
 				{ class: "topic" },
 				el("h2", {}, what),
 				el("ul", { class: "says" }, ...todo.map((words) => el("li", {}, words))),
-				el("p", { class: "hint" }, sources.map(sourceWords).join("; "), "."),
+				el("p", { class: "hint" }, sources.map(sourceWords).join(semicolon), "."),
 			),
 		),
 	);
@@ -73,5 +74,5 @@ export function mishapParts(): HTMLElement {
 
 function sourceWords({ mark, title, place }: Source): string {
 	if (mark !== "seen") return markWords(mark);
-	return `${markWords(mark)}: ${place ? `${title}, ${place}` : title}`;
+	return say`${markWords(mark)}: ${place ? `${title}, ${place}` : title}`;
 }

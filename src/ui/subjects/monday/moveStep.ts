@@ -60,7 +60,7 @@ function whatItDoes(state: State, hasMoved: boolean): Child[] {
 				"ul",
 				{ class: "moved-past" },
 				...past.map(({ date, births, note }) =>
-					el("li", {}, [`${shownDay(date)}: ${births}`, note].filter(Boolean).join(", ")),
+					el("li", {}, [say`${shownDay(date)}: ${births}`, note].filter(Boolean).join(", ")),
 				),
 			),
 	];
