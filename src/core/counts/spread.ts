@@ -6,18 +6,26 @@ import type { Counts } from "./counts.ts";
  * An amount between two whole ones is shared between them so that its mean stays: what
  * comes out is never less spread, and rounding does not add up over many of them.
  *
+ * @param limit amounts beyond it are left out: the chances of all others stay as they are
  * @example a sure amount of 2.25 is 2 in three of four cases, else 3
  */
-export function spread({ first, chance }: Counts, amountOf: (count: number) => number): Counts {
+export function spread(
+	{ first, chance }: Counts,
+	amountOf: (count: number) => number,
+	limit = Number.POSITIVE_INFINITY,
+): Counts {
 	const amounts = Float64Array.from(chance, (_, i) => amountOf(first + i));
 	let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
 	// One by one: there may be more of them than a call can be given.
 	for (const amount of amounts) {
+		if (amount > limit) continue;
 		least = Math.min(least, Math.floor(amount));
 		most = Math.max(most, Math.ceil(amount));
 	}
+	if (least > most) return { first: limit, chance: new Float64Array(1) };
 	const all = new Float64Array(most - least + 1);
 	amounts.forEach((amount, i) => {
+		if (amount > limit) return;
 		const at = Math.floor(amount);
 		const above = amount - at;
 		const p = chance[i] as number;

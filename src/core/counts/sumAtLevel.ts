@@ -31,10 +31,15 @@ type CountOfDay = Counts | { readonly given: GivenLevel };
  *
  * @param days in order of time; days alike are worked out once
  * @param amounts of each day, by which its count goes; 1 where not given
+ * @param most totals beyond it may be left out
  */
-export function sumAtLevel(days: readonly CountOfDay[], amounts?: readonly number[]): Counts {
+export function sumAtLevel(
+	days: readonly CountOfDay[],
+	amounts?: readonly number[],
+	most = Number.POSITIVE_INFINITY,
+): Counts {
 	const levels = days.flatMap(({ given }) => (given ? [given] : []));
-	if (levels.length === 0) return amountsAdded(days as readonly Counts[], amounts);
+	if (levels.length === 0) return amountsAdded(days as readonly Counts[], amounts, most);
 	const shape = spanShape(levels.map(({ level }) => level));
 	const mean = levels.reduce((sum, given) => sum + given.mean, 0);
 	const nodes = levelNodes(shape, mean);
@@ -45,6 +50,7 @@ export function sumAtLevel(days: readonly CountOfDay[], amounts?: readonly numbe
 			return amountsAdded(
 				kindOf.map((kind) => counts[kind] as Counts),
 				amounts,
+				most,
 			);
 		});
 	return longTotal(shape, (factor) => {
@@ -69,16 +75,20 @@ function alikeDays(days: readonly CountOfDay[]): [CountOfDay[], number[]] {
 }
 
 /** Known days added up, those of one amount together: each has chances only at its multiples. */
-function amountsAdded(days: readonly Counts[], amounts: readonly number[] | undefined): Counts {
-	if (!amounts) return sumOf(days);
+function amountsAdded(
+	days: readonly Counts[],
+	amounts: readonly number[] | undefined,
+	most: number,
+): Counts {
+	if (!amounts) return sumOf(days, most);
 	const byAmount = new Map<number, Counts[]>();
 	days.forEach((counts, day) => {
 		const amount = amounts[day] as number;
 		byAmount.set(amount, [...(byAmount.get(amount) ?? []), counts]);
 	});
 	return [...byAmount]
-		.map(([amount, counts]) => spread(sumOf(counts), (count) => count * amount))
-		.reduce((added, part) => plus(part, added), always(0));
+		.map(([amount, counts]) => spread(sumOf(counts), (count) => count * amount, most))
+		.reduce((added, part) => plus(part, added, most), always(0));
 }
 
 function at(day: CountOfDay, factor: number): Counts {

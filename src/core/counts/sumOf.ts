@@ -1,18 +1,26 @@
 import { always, type Counts, TAIL } from "./counts.ts";
 
-/** The sum of two independent counts (their convolution), exactly. */
-export function plus(a: Counts, b: Counts): Counts {
-	const chance = new Float64Array(a.chance.length + b.chance.length - 1);
+/**
+ * The sum of two independent counts (their convolution), exactly.
+ *
+ * @param most sums beyond it are left out: the chances of all others stay as they are
+ */
+export function plus(a: Counts, b: Counts, most = Number.POSITIVE_INFINITY): Counts {
+	const first = a.first + b.first;
+	if (first > most) return { first: most, chance: new Float64Array(1) };
+	const all = a.chance.length + b.chance.length - 1;
+	const chance = new Float64Array(Math.min(all, most - first + 1));
 	// Use comes in packs and pieces, so many amounts in between cannot occur: those are passed over.
 	const fewer = possible(a) * b.chance.length <= possible(b) * a.chance.length;
 	const [outer, inner] = fewer ? [a.chance, b.chance] : [b.chance, a.chance];
 	for (let i = 0; i < outer.length; i++) {
 		const p = outer[i] as number;
 		if (p === 0) continue;
-		for (let j = 0; j < inner.length; j++)
+		const end = Math.min(inner.length, chance.length - i);
+		for (let j = 0; j < end; j++)
 			chance[i + j] = (chance[i + j] as number) + p * (inner[j] as number);
 	}
-	return withoutTails({ first: a.first + b.first, chance });
+	return withoutTails({ first, chance });
 }
 
 /** How many numbers a count can come to. */
@@ -28,9 +36,14 @@ function possible({ chance }: Counts): number {
  * Counts that come several times are doubled up instead of added one by one: the days of
  * a plan are mostly alike. Whether they are is seen from what they hold, so that the sum is
  * the same to the last digit whatever is remembered.
+ *
+ * @param most sums beyond it are left out
  */
-export function sumOf(parts: readonly Counts[]): Counts {
-	return addedInPairs(timesOf(parts).map(({ part, times }) => repeated(part, times)));
+export function sumOf(parts: readonly Counts[], most = Number.POSITIVE_INFINITY): Counts {
+	return addedInPairs(
+		timesOf(parts).map(({ part, times }) => repeated(part, times, most)),
+		most,
+	);
 }
 
 interface Times {
@@ -64,17 +77,17 @@ function isSame(one: Counts, other: Counts): boolean {
 }
 
 /** The sum of `count` counts that are all like this one; at least one. */
-function repeated(part: Counts, count: number): Counts {
+function repeated(part: Counts, count: number, most: number): Counts {
 	if (count === 1) return part;
-	const half = repeated(part, count >> 1);
-	const whole = plus(half, half);
-	return count % 2 === 0 ? whole : plus(whole, part);
+	const half = repeated(part, count >> 1, most);
+	const whole = plus(half, half, most);
+	return count % 2 === 0 ? whole : plus(whole, part, most);
 }
 
-function addedInPairs(parts: readonly Counts[], from = 0, to = parts.length): Counts {
+function addedInPairs(parts: readonly Counts[], most: number, from = 0, to = parts.length): Counts {
 	if (to - from < 2) return parts[from] ?? always(0);
 	const middle = (from + to) >> 1;
-	return plus(addedInPairs(parts, from, middle), addedInPairs(parts, middle, to));
+	return plus(addedInPairs(parts, most, from, middle), addedInPairs(parts, most, middle, to), most);
 }
 
 /**

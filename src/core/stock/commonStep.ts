@@ -9,6 +9,8 @@ export interface Steps {
 	readonly of: (amount: number) => number;
 	/** Steps set aside beyond the count's quantile, to stay on the safe side. */
 	readonly more: number;
+	/** More steps than this are not followed: what is set aside is less. */
+	readonly most: number;
 }
 
 /** Quantities are typed with at most this fine a fraction. */
@@ -17,8 +19,13 @@ const FINEST = 1e-6;
 const MOST_AMOUNTS = 50_000;
 /** Over more days than this a little too much each day would add up. */
 const FEW_DAYS = 7;
-/** Steps for many days. */
+/** Steps for many days, and where sums are multiplied out. */
 const AMOUNTS_SHARED = 5_000;
+/** Steps that only tell within how much to look. */
+const ROUGHLY = 1_000;
+/** What is looked at beyond an amount that is more than enough, in parts of it. */
+const LOOKED_AT = 2;
+const ALL = Number.POSITIVE_INFINITY;
 /** Added where amounts are shared between steps: part of each is counted at the step below it. */
 const STEPS_MORE = 5;
 
@@ -27,8 +34,9 @@ const STEPS_MORE = 5;
  *
  * Where that would make more amounts than can be told apart, a coarser step. Over a week
  * at most, rates are rounded up to it, by less than 1 in 1,000 of the use. Over more
- * days that would add up, so an amount between two steps is shared between them, which
- * moves no mean.
+ * days that would add up, and where kits differ sums are multiplied out, so an amount between
+ * two steps is shared between them, which moves no mean. These steps are of the most that is
+ * possible: `countedFinely` makes them fine beside what is set aside.
  *
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
  */
@@ -52,7 +60,7 @@ export const countingSteps = memoize(foundSteps, (amounts, most, days) => [
 const sharedSteps = memoize(
 	(amounts: readonly number[], most: number) => {
 		const exact = exactSteps(amounts);
-		return most / exact.size <= AMOUNTS_SHARED ? exact : shared(most);
+		return most / exact.size <= AMOUNTS_SHARED ? exact : shared(most / ROUGHLY);
 	},
 	(amounts, most) => [most, ...amounts],
 );
@@ -60,22 +68,28 @@ const sharedSteps = memoize(
 function foundSteps(amounts: readonly number[], most: number, days: number): Steps {
 	const exact = exactSteps(amounts);
 	if (most / exact.size <= MOST_AMOUNTS) return exact;
-	if (days > FEW_DAYS) return shared(most);
+	if (days > FEW_DAYS) return shared(most / ROUGHLY);
 	const size = most / MOST_AMOUNTS;
-	return { size, of: (amount) => Math.ceil(stepsIn(size)(amount)), more: 0 };
+	return { size, of: (amount) => Math.ceil(stepsIn(size)(amount)), more: 0, most: ALL };
 }
 
 function exactSteps(amounts: readonly number[]): Steps {
 	const used = amounts.filter((amount) => amount > 0);
-	if (used.length === 0) return { size: 1, of: Math.ceil, more: 0 };
-	const size =
-		used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor) * FINEST;
-	return { size, of: stepsIn(size), more: 0 };
+	if (used.length === 0) return { size: 1, of: Math.ceil, more: 0, most: ALL };
+	const finest = used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor);
+	const size = Math.max(1, finest) * FINEST;
+	return { size, of: stepsIn(size), more: 0, most: ALL };
 }
 
-function shared(most: number): Steps {
-	const size = most / AMOUNTS_SHARED;
-	return { size, of: stepsIn(size), more: STEPS_MORE };
+function shared(size: number): Steps {
+	return { size, of: stepsIn(size), more: STEPS_MORE, most: ALL };
+}
+
+/** Steps for what is set aside where an amount is known that is enough: exact where these are not too many. */
+export function finerSteps(amounts: readonly number[], enough: number): Steps {
+	const exact = exactSteps(amounts);
+	const steps = enough / exact.size <= AMOUNTS_SHARED ? exact : shared(enough / AMOUNTS_SHARED);
+	return { ...steps, most: Math.ceil((LOOKED_AT * enough) / steps.size) };
 }
 
 function stepsIn(size: number) {

@@ -9,29 +9,33 @@ import { either, plus } from "../counts/sumOf.ts";
  * @param means mean kits of each kind
  * @param perKit use of a kit of each kind, in steps
  * @param ofNumber use that goes by the number of kits alone, in steps
+ * @param most use beyond it may be left out
  */
 export function kitsWithUse(
 	means: readonly number[],
 	perKit: readonly number[],
 	ofNumber: (kits: number) => number,
+	most: number,
 ): Counts {
 	const all = means.reduce((sum, m) => sum + m, 0);
 	const { first, chance } = poisson(all);
 	const alike = perKit.every((use) => use === perKit[0]);
 	if (alike || all === 0)
-		return spread({ first, chance }, (kits) => ofNumber(kits) + kits * (perKit[0] ?? 0));
+		return spread({ first, chance }, (kits) => ofNumber(kits) + kits * (perKit[0] ?? 0), most);
 	const oneKit = perKit
 		.map((use, kind) =>
 			moved({ first: 0, chance: Float64Array.of((means[kind] as number) / all) }, use),
 		)
 		.reduce<Counts | undefined>((sum, kind) => either(sum, kind), undefined) as Counts;
 	let ofKits = always(0);
-	let used: Counts | undefined;
+	let used: Counts = { first: 0, chance: new Float64Array(1) };
 	for (let kits = 0; kits < first + chance.length; kits++) {
 		const p = chance[kits - first] ?? 0;
+		const more = ofNumber(kits);
+		if (ofKits.first + more > most) break;
 		const weighed = { first: ofKits.first, chance: ofKits.chance.map((c) => c * p) };
-		if (p > 0) used = either(used, moved(weighed, ofNumber(kits)));
-		ofKits = plus(ofKits, oneKit);
+		if (p > 0) used = either(used, moved(weighed, more));
+		ofKits = plus(ofKits, oneKit, most);
 	}
-	return used as Counts;
+	return used;
 }

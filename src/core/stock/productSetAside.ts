@@ -5,7 +5,8 @@ import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
-import { amountSetAside, countingSteps } from "./commonStep.ts";
+import { countingSteps } from "./commonStep.ts";
+import { type CountedUse, countedFinely } from "./countedFinely.ts";
 
 interface Inputs {
 	/** Preparations of each day. */
@@ -51,19 +52,18 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 		result: 110,
 		within: 1e-9,
 	},
-	mayCome: (inputs) => {
-		const { sum, steps } = productSum(inputs);
-		return { counts: sum, size: steps.size };
+	mayCome: ({ confidence, ...inputs }) => {
+		const { used, steps } = counted(inputs, confidence);
+		return { counts: used, size: steps.size };
 	},
-	compute: ({ confidence, ...inputs }) => {
-		const { sum, steps } = productSum(inputs);
-		return amountSetAside(sum, confidence, steps);
-	},
+	compute: ({ confidence, ...inputs }) => counted(inputs, confidence).setAside,
 });
 
-function productSum({ preparations, quantities }: Inputs) {
-	const steps = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
-	return { steps, sum: sumAtLevel(preparations, quantities.map(steps.of)) };
+function counted({ preparations, quantities }: Inputs, confidence: number): CountedUse {
+	const first = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
+	return countedFinely(quantities, confidence, first, ({ of, most }) =>
+		sumAtLevel(preparations, quantities.map(of), most),
+	);
 }
 
 /** An amount that use over the days hardly ever reaches: its mean and eight times its spread. */

@@ -42,12 +42,14 @@ function moreLoads(mean: number, kitsInLoad: number): Counts {
  * @param means mean kits of each round
  * @param most as `mostNumbers` gives them
  * @param useOf in steps
+ * @param limit use beyond it may be left out
  */
 export function roundsLoadsAndKits(
 	means: readonly number[],
 	kitsInLoad: number,
 	most: Numbers,
 	useOf: (numbers: Numbers) => number,
+	limit = Number.POSITIVE_INFINITY,
 ): Counts {
 	const perLoad = most.kits + 1;
 	const perRound = perLoad * (most.moreLoads + 1);
@@ -90,6 +92,7 @@ export function roundsLoadsAndKits(
 				kits: at % perLoad,
 			});
 		},
+		limit,
 	);
 }
 

@@ -21,7 +21,10 @@ interface RatesInSteps {
 }
 
 /** How likely each amount of use over the days is, counted in steps. */
-export function stepsUsed({ rates, days, loads, descaleEvery }: UseInputs, { of }: Steps): Counts {
+export function stepsUsed(
+	{ rates, days, loads, descaleEvery }: UseInputs,
+	{ of, most }: Steps,
+): Counts {
 	const steps: RatesInSteps = {
 		perRound: of(rates.perRound),
 		perLoad: rates.perLoad.map(of),
@@ -30,8 +33,8 @@ export function stepsUsed({ rates, days, loads, descaleEvery }: UseInputs, { of 
 	};
 	const oneByOne = days.every((day) => day.kind === "after_each_use");
 	const used = oneByOne
-		? kitByKit(steps, days, descaleEvery)
-		: inRounds(steps, days, loads, descaleEvery);
+		? kitByKit(steps, days, descaleEvery, most)
+		: inRounds(steps, days, loads, descaleEvery, most);
 	return moved(used, of(rates.perDay * days.length));
 }
 
@@ -47,19 +50,22 @@ function inRounds(
 	days: readonly RoundsOfDay[],
 	loads: Loads,
 	every: number,
+	most: number,
 ): Counts {
 	const { perRound, perLoad, perKit, perDescale } = rates;
 	const means = meansOfRounds(days);
 	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
 	if (perDescale > 0 && perRound === 0 && [...perLoad, ...perKit].every((use) => use === 0)) {
 		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
-		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale);
+		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale, most);
 	}
-	const followed = byNumbers(rates, means.map(sum), loads, every);
+	const followed = byNumbers(rates, means.map(sum), loads, every, most);
 	if (followed) return followed;
 	const kitsInLoads = loads.map(({ kits }) => kits);
-	const used = means.map((kinds) => useOfRound(kinds, perKit, perRound, perLoad, kitsInLoads));
-	return perDescale === 0 ? sumOf(used) : withDescaling(perDescale, every, used, idle);
+	const used = means.map((kinds) =>
+		useOfRound(kinds, perKit, perRound, perLoad, kitsInLoads, most),
+	);
+	return perDescale === 0 ? sumOf(used, most) : withDescaling(perDescale, every, used, idle, most);
 }
 
 /**
@@ -71,6 +77,7 @@ function byNumbers(
 	means: readonly number[],
 	loads: Loads,
 	every: number,
+	limit: number,
 ): Counts | undefined {
 	const [ofKit = 0] = perKit;
 	const ofLoad = sum(perLoad);
@@ -86,7 +93,7 @@ function byNumbers(
 	const numbers = (most.rounds + 1) * (most.moreLoads + 1) * (most.kits + 1);
 	// With descalings each step is followed once for each number of rounds since the last.
 	const steps = useOf(most) * (perDescale === 0 ? 1 : Math.min(every, means.length));
-	return numbers < steps ? roundsLoadsAndKits(means, kitsInLoad, most, useOf) : undefined;
+	return numbers < steps ? roundsLoadsAndKits(means, kitsInLoad, most, useOf, limit) : undefined;
 }
 
 /**
@@ -100,14 +107,20 @@ const useOfRound = memoize(
 		perRound: number,
 		perLoad: readonly number[],
 		kitsInLoads: readonly number[],
+		most: number,
 	) =>
-		kitsWithUse(kinds, perKit, (kits) =>
-			kits === 0
-				? 0
-				: perRound +
-					sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number)))),
+		kitsWithUse(
+			kinds,
+			perKit,
+			(kits) =>
+				kits === 0
+					? 0
+					: perRound +
+						sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number)))),
+			most,
 		),
-	(kinds, perKit, perRound, perLoad, kitsInLoads) => [
+	(kinds, perKit, perRound, perLoad, kitsInLoads, most) => [
+		most,
 		...kinds,
 		...perKit,
 		perRound,
@@ -121,6 +134,7 @@ function kitByKit(
 	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
 	days: readonly RoundsOfDay[],
 	every: number,
+	most: number,
 ): Counts {
 	const kinds = perKit.map((_, kind) =>
 		days.reduce((sum, day) => sum + (day.byKind[kind]?.[0] as number), 0),
@@ -131,6 +145,7 @@ function kitByKit(
 		(kits) =>
 			kits * (perRound + sum(perLoad)) +
 			(perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
+		most,
 	);
 }
 

@@ -26,6 +26,8 @@ export interface TakeStep {
 	readonly day: number | null;
 	/** Whether the money pays for them. */
 	readonly paid: boolean;
+	/** Cost of all that is paid for up to here; null where a price of that is not known. */
+	readonly spent: number | null;
 }
 
 interface Inputs {
@@ -66,9 +68,9 @@ export const takeFirst = calculation<Inputs, TakeStep[]>({
 			money: 7,
 		},
 		result: [
-			{ item: "soap", packs: 1, cost: 2, day: 5, paid: true },
-			{ item: "gloves", packs: 1, cost: 4, day: 9, paid: true },
-			{ item: "soap", packs: 1, cost: 2, day: 15, paid: false },
+			{ item: "soap", packs: 1, cost: 2, day: 5, paid: true, spent: 2 },
+			{ item: "gloves", packs: 1, cost: 4, day: 9, paid: true, spent: 6 },
+			{ item: "soap", packs: 1, cost: 2, day: 15, paid: false, spent: 6 },
 		],
 		within: 1e-9,
 	},
@@ -125,17 +127,14 @@ function payable(price: number | null, left: number, money: number): number {
 }
 
 /** One step more, or more packs in the last one. */
-function add(steps: TakeStep[], { item, day }: NextPacks, packs: number, paid: boolean): void {
-	if (packs <= 0) return;
-	const cost = item.price === null ? null : packs * item.price;
+function add(steps: TakeStep[], { item, day }: NextPacks, more: number, paid: boolean): void {
+	if (more <= 0) return;
 	const last = steps.at(-1);
-	if (last?.item !== item.item || last.paid !== paid) {
-		steps.push({ item: item.item, packs, cost, day, paid });
-		return;
-	}
-	steps[steps.length - 1] = {
-		...last,
-		packs: last.packs + packs,
-		cost: cost === null || last.cost === null ? null : last.cost + cost,
-	};
+	const joins = last?.item === item.item && last.paid === paid;
+	if (joins) steps.pop();
+	const packs = joins ? last.packs + more : more;
+	const cost = item.price === null ? null : packs * item.price;
+	const before = steps.length === 0 ? 0 : (steps.at(-1) as TakeStep).spent;
+	const spent = !paid ? before : before === null || cost === null ? null : before + cost;
+	steps.push({ item: item.item, packs, cost, day: joins ? last.day : day, paid, spent });
 }

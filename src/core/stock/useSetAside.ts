@@ -5,7 +5,8 @@ import { oneRound } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
-import { amountSetAside, commonStep } from "./commonStep.ts";
+import { commonStep } from "./commonStep.ts";
+import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
 import { usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
@@ -63,12 +64,15 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		result: 12,
 		within: 1e-9,
 	},
-	mayCome: (use) => {
-		const steps = commonStep(use);
-		return { counts: usedOverDays(use, steps), size: steps.size };
+	mayCome: ({ confidence, ...use }) => {
+		const { used, steps } = counted(use, confidence);
+		return { counts: used, size: steps.size };
 	},
-	compute: ({ confidence, ...use }) => {
-		const steps = commonStep(use);
-		return amountSetAside(usedOverDays(use, steps), confidence, steps);
-	},
+	compute: ({ confidence, ...use }) => counted(use, confidence).setAside,
 });
+
+function counted(use: UseInputs, confidence: number): CountedUse {
+	return countedFinely(Object.values(use.rates).flat(), confidence, commonStep(use), (steps) =>
+		usedOverDays(use, steps),
+	);
+}

@@ -25,7 +25,8 @@ export function usedOverDays(use: UseInputs, steps: Steps): Counts {
 }
 
 const overDays = memoizeByObject((_days: readonly RoundsOfDay[]) =>
-	memoize(addedOverDays, ({ rates, days, loads, descaleEvery }, { of }) => [
+	memoize(addedOverDays, ({ rates, days, loads, descaleEvery }, { of, most }) => [
+		most,
 		loads.length,
 		...loads.map(({ kits }) => kits),
 		rates.perDescale > 0 ? descaleEvery : 0,
@@ -38,7 +39,8 @@ const overDays = memoizeByObject((_days: readonly RoundsOfDay[]) =>
 );
 
 const ofDay = memoizeByObject((_day: RoundsOfDay) =>
-	memoize(stepsUsed, ({ rates, loads }, { of }) => [
+	memoize(stepsUsed, ({ rates, loads }, { of, most }) => [
+		most,
 		loads.length,
 		...loads.map(({ kits }) => kits),
 		of(rates.perDay),
@@ -54,10 +56,14 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	const isLong = days.length > DAYS_ADDED_EXACTLY;
 	if (!days.some((day) => day.forecast)) {
 		if (!descales)
-			return sumOf(days.map((day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)));
+			return sumOf(
+				days.map((day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)),
+				steps.most,
+			);
 		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
 	}
-	if (!descales) return dayByDay(days, (day) => stepsUsed({ ...use, days: [day] }, steps));
+	if (!descales)
+		return dayByDay(days, steps.most, (day) => stepsUsed({ ...use, days: [day] }, steps));
 	if (!isLong)
 		return mixedOver(nodesOf(days), (factor) =>
 			stepsUsed({ ...use, days: days.map((day) => atLevel(day, factor)) }, steps),
@@ -66,17 +72,25 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
 	const even = { rates: { ...rates, perRound, perDescale: 0 }, loads, descaleEvery: 0 };
 	return moved(
-		dayByDay(days, (day) => stepsUsed({ ...even, days: [day] }, steps)),
+		dayByDay(days, steps.most, (day) => stepsUsed({ ...even, days: [day] }, steps)),
 		steps.of((rates.perDescale * (descaleEvery - 1)) / descaleEvery),
 	);
 }
 
 /** Days alike are worked out once. */
-function dayByDay(days: readonly RoundsOfDay[], used: (day: RoundsOfDay) => Counts): Counts {
+function dayByDay(
+	days: readonly RoundsOfDay[],
+	most: number,
+	used: (day: RoundsOfDay) => Counts,
+): Counts {
 	const counts = new Map(
 		[...new Set(days)].map((day) => [day, day.forecast ? givenLevel(day, used) : used(day)]),
 	);
-	return sumAtLevel(days.map((day) => counts.get(day) as Counts));
+	return sumAtLevel(
+		days.map((day) => counts.get(day) as Counts),
+		undefined,
+		most,
+	);
 }
 
 function nodesOf(days: readonly RoundsOfDay[]) {

@@ -10,12 +10,14 @@ import { either, plus } from "../counts/sumOf.ts";
  * @param perDescale use of one descaling, in steps
  * @param used use of each round, nothing where it does not run
  * @param idle chance that each round does not run
+ * @param most use beyond it may be left out
  */
 export function withDescaling(
 	perDescale: number,
 	every: number,
 	used: readonly Counts[],
 	idle: readonly number[],
+	most: number,
 ): Counts {
 	let sinceDescaling: (Counts | undefined)[] = [always(0)];
 	used.forEach((use, round) => {
@@ -25,7 +27,7 @@ export function withDescaling(
 		sinceDescaling.forEach((before, phase) => {
 			if (!before) return;
 			const after = (phase + 1) % every;
-			const added = plus(phase === 0 ? moved(before, perDescale) : before, running);
+			const added = plus(phase === 0 ? moved(before, perDescale) : before, running, most);
 			next[phase] = either(next[phase], { ...before, chance: before.chance.map((p) => p * still) });
 			next[after] = either(next[after], added);
 		});

@@ -99,12 +99,19 @@ describe("what to take first", () => {
 	test("a step knows its cost and the day without it", () => {
 		const items = [wanted("soap 2: 5 15 25"), wanted("gauze 1: 7 12")];
 		expect(takeFirst.compute({ items, money: null })).toEqual([
-			{ item: "soap", packs: 1, cost: 2, day: 5, paid: true },
-			{ item: "gauze", packs: 1, cost: 1, day: 7, paid: true },
-			{ item: "soap", packs: 1, cost: 2, day: 15, paid: true },
+			{ item: "soap", packs: 1, cost: 2, day: 5, paid: true, spent: 2 },
+			{ item: "gauze", packs: 1, cost: 1, day: 7, paid: true, spent: 3 },
+			{ item: "soap", packs: 1, cost: 2, day: 15, paid: true, spent: 5 },
 		]);
 		expect(takeFirst.compute({ items: [wanted("a -: ∞ ∞")], money: null })).toMatchObject([
-			{ cost: null, day: null },
+			{ cost: null, day: null, spent: null },
 		]);
+		// A pack without a price makes what is spent unknown from there on; what is not paid for adds nothing.
+		expect(
+			takeFirst.compute({ items: [wanted("a -: 1 2"), wanted("b 4: 2 3")], money: 3 }),
+		).toMatchObject([{ spent: null }, { paid: false, spent: null }]);
+		expect(
+			takeFirst.compute({ items: [wanted("a 4: 1 2"), wanted("b 1: 2 3 4")], money: 3 }),
+		).toMatchObject([{ paid: false, spent: 0 }, { spent: 2 }]);
 	});
 });

@@ -1,7 +1,10 @@
 import { derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { countTimes } from "../../countTimes.ts";
+import { Grouped } from "../../grouped.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { placedSheet } from "../../sheets/placed.ts";
@@ -11,6 +14,7 @@ import { addDays, type IsoDate } from "../../values/date.ts";
 import type { ProductFigures } from "../chlorine/productFigures.ts";
 import { strengthOfLot, strengthOnDay } from "../chlorine/strengthOfLot.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { itemsByName } from "./itemsByName.ts";
 import { isComing, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 import { type OrderOnTheWay, ordersOnTheWay } from "./ordersOnTheWay.ts";
 
@@ -42,15 +46,24 @@ const quantityOfOrder = countTimes(
 	{ label: itemsSheet.columns.pack_size.label, unit: inMeasure },
 );
 
+/** With thousands of items, each would search all lots for its own. */
+const byItem = memoizeByObject(
+	<T extends { readonly row: GoodRow<{ readonly item: string }> }>(all: readonly T[]) => {
+		const found = new Grouped<string, T>();
+		for (const each of all) found.add(each.row.value.item, each);
+		return found;
+	},
+) as <T extends { readonly row: GoodRow<{ readonly item: string }> }>(
+	all: readonly T[],
+) => Grouped<string, T>;
+
 /** Every lot and order of an item; undefined where the store does not list the item. */
 export function lotsToCount(unit: UnitFigures, firstDay: IsoDate, item: string): LotsToCount {
 	const { read } = unit;
-	const listed = read.tables.items.rows.find(({ value }) => value.item === item);
+	const listed = itemsByName(read.tables.items).get(item);
 	const keepsDays = listed?.value.shelf_life_days ?? null;
-	const stored = lotsOnHand(read).filter(({ row }) => row.value.item === item);
-	const orders = listed
-		? ordersOnTheWay(read.tables).filter(({ row }) => row.value.item === item)
-		: [];
+	const stored = byItem(lotsOnHand(read)).of(item);
+	const orders = listed ? byItem(ordersOnTheWay(read.tables)).of(item) : [];
 	const packSize = listed && cellFigure(itemsSheet, listed, "pack_size");
 	const quantityOf = ({ row }: OrderOnTheWay): Figure =>
 		derive(quantityOfOrder, {

@@ -1,4 +1,5 @@
 import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import { refuse } from "../../refusal.ts";
 import { say } from "../../say.ts";
@@ -104,20 +105,24 @@ const takenOf = calculation<{ wanted: WantedItem; steps: readonly TakeStep[] }, 
 				runsOut: { each: 1, days: [] },
 			},
 			steps: [
-				{ item: "A", packs: 2, cost: 2, day: 1, paid: true },
-				{ item: "B", packs: 4, cost: 8, day: 2, paid: true },
-				{ item: "A", packs: 3, cost: 3, day: 5, paid: true },
-				{ item: "A", packs: 4, cost: 4, day: 9, paid: false },
+				{ item: "A", packs: 2, cost: 2, day: 1, paid: true, spent: 2 },
+				{ item: "B", packs: 4, cost: 8, day: 2, paid: true, spent: 10 },
+				{ item: "A", packs: 3, cost: 3, day: 5, paid: true, spent: 13 },
+				{ item: "A", packs: 4, cost: 4, day: 9, paid: false, spent: 13 },
 			],
 		},
 		result: 5,
 		within: 0,
 	},
-	compute: ({ wanted, steps }) =>
-		steps.reduce(
-			(sum, { item, packs, paid }) => sum + (paid && item === wanted.item ? packs : 0),
-			0,
-		),
+	compute: ({ wanted, steps }) => packsPaid(steps).get(wanted.item) ?? 0,
+});
+
+/** Packs paid for of each item. */
+const packsPaid = memoizeByObject((steps: readonly TakeStep[]) => {
+	const packsOf = new Map<string, number>();
+	for (const { item, packs, paid } of steps)
+		if (paid) packsOf.set(item, (packsOf.get(item) ?? 0) + packs);
+	return packsOf;
 });
 
 /** Shares the money out over the order. */

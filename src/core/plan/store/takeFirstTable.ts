@@ -19,9 +19,9 @@ const stepInputs = {
 };
 
 const exampleSteps: readonly TakeStep[] = [
-	{ item: "A", packs: 2, cost: 3, day: 4, paid: true },
-	{ item: "B", packs: 1, cost: 9, day: 5, paid: false },
-	{ item: "C", packs: 1, cost: 1, day: null, paid: true },
+	{ item: "A", packs: 2, cost: 3, day: 4, paid: true, spent: 3 },
+	{ item: "B", packs: 1, cost: 9, day: 5, paid: false, spent: 3 },
+	{ item: "C", packs: 1, cost: 1, day: null, paid: true, spent: 4 },
 ];
 
 const packsOf = calculation<StepInputs, number>({
@@ -54,13 +54,7 @@ const spentBy = calculation<StepInputs, number | null>({
 	source: definition,
 	inputs: stepInputs,
 	example: { inputs: { steps: exampleSteps, place: 3 }, result: 4, within: 1e-12 },
-	compute: ({ steps, place }) =>
-		steps
-			.slice(0, place)
-			.reduce<number | null>(
-				(sum, { cost, paid }) => (!paid ? sum : sum === null || cost === null ? null : sum + cost),
-				0,
-			),
+	compute: ({ steps, place }) => (steps[place - 1] as TakeStep).spent,
 });
 
 const outWithout = calculation<StepInputs & { firstDay: IsoDate }, string>({

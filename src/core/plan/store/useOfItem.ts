@@ -13,7 +13,7 @@ import { advice, problem } from "../../problem.ts";
 import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
-import { type ItemGroup, type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import { type ItemGroup, itemsSheet } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
@@ -22,6 +22,7 @@ import { isCounted, wholePieces } from "../../stock/wholePieces.ts";
 import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { itemsByName } from "./itemsByName.ts";
 import { type UsedDay, useOfSingleUse } from "./useOfSingleUse.ts";
 
 const usageLabel = say`What is used up`;
@@ -110,12 +111,6 @@ export function expectedOfItem(unit: UnitFigures, item: string, over: OverDays):
 	const parts = { lines, single: derive(useExpected, single) };
 	return derive(useBothWays, { parts: gather(say`Use`, usageUnit, parts) });
 }
-
-/** The row of each item; the first, where one is listed twice. */
-const itemsByName = memoizeByObject(
-	({ rows }: ReadTable<ItemsRow>) =>
-		new Map(rows.toReversed().map((row) => [row.value.item, row] as const)),
-);
 
 /** With thousands of items, each would search all lines for its own. */
 const usageByItem = memoizeByObject(({ rows }: ReadTable<UsageRow>) => {
