@@ -2,8 +2,10 @@ import { routine, withTick } from "../../../core/edit/monday/routine.ts";
 import { movedOn } from "../../../core/edit/movedOn.ts";
 import { plannedDays } from "../../../core/plan/record/plannedDays.ts";
 import { say } from "../../../core/say.ts";
+import { birthsSheet } from "../../../core/sheets/births.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
+import { shownTyped } from "../../format/shownTyped.ts";
 import type { State } from "../../state/store.ts";
 import { LOOKED_AT, type StepPart } from "./mondayStep.ts";
 
@@ -60,7 +62,13 @@ function whatItDoes(state: State, hasMoved: boolean): Child[] {
 				"ul",
 				{ class: "moved-past" },
 				...past.map(({ date, births, note }) =>
-					el("li", {}, [say`${shownDay(date)}: ${births}`, note].filter(Boolean).join(", ")),
+					el(
+						"li",
+						{},
+						[say`${shownDay(date)}: ${shownTyped(births, birthsSheet.columns.births.value)}`, note]
+							.filter(Boolean)
+							.join(", "),
+					),
 				),
 			),
 	];
