@@ -173,9 +173,14 @@ store.subscribe((state) => {
 	view?.paint(state);
 });
 window.addEventListener("beforeprint", hurry);
-window.addEventListener("pagehide", () => {
+function keepAtOnce(): void {
 	hurry();
 	hurryDraft();
+}
+window.addEventListener("pagehide", keepAtOnce);
+// A page put aside paints no more, and a phone may end it without another word.
+document.addEventListener("visibilitychange", () => {
+	if (document.visibilityState === "hidden") keepAtOnce();
 });
 const ways = {
 	start,

@@ -103,6 +103,27 @@ describe.each([
 		await first.close();
 	});
 
+	test("a page that is put aside before it has painted an edit keeps it at once", async () => {
+		const workbook = await open();
+		const { page, context } = workbook;
+		await page.locator(".grid .ht_master tbody tr:first-child td").nth(2).click();
+		// A hidden page is given no frames.
+		await page.evaluate(() => {
+			globalThis.requestAnimationFrame = () => 0;
+		});
+		await page.keyboard.type("aside");
+		await page.keyboard.press("Enter");
+		await page.evaluate(() => {
+			Object.defineProperty(document, "visibilityState", { value: "hidden" });
+			document.dispatchEvent(new Event("visibilitychange"));
+		});
+		const other = (await window(context)).page;
+		await other.getByRole("button", { name: "Go on with the draft" }).click();
+		await expect.poll(() => cellOf(other, 0, 2), patient).toBe("aside");
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
 	test("earlier drafts can be gone back to at any time, and Undo leaves them again", async () => {
 		const workbook = await open();
 		const { page } = workbook;

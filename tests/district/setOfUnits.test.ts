@@ -78,6 +78,10 @@ describe("a set that goes piece by piece is read as it is at once", () => {
 		["UTF-16", new Uint8Array(Buffer.from(`\ufeff${births}`, "utf16le"))],
 		["a mark and other line ends", `\ufeff${births.replaceAll("\n", "\r\n")}`],
 		["lines ended by CR alone", births.replaceAll("\n", "\r")],
+		[
+			"a header ended by CR, rows by LF",
+			`${UNIT_COLUMN},date,births,note\r${"U1,2027-03-01,1,\n".repeat(40)}U2,2027-03-01,2,`,
+		],
 		["a quote that is never closed", `${births}\nU1,2027-03-09,1,"open`],
 		["a row without a unit", `${births}\n,2027-03-09,1,`],
 		["no column of units", births.replace(UNIT_COLUMN, "name")],

@@ -13,7 +13,7 @@ export interface Reader {
 	/** A case takes longer than a look at the coverage: it is looked at after each. */
 	readonly slow?: boolean;
 	/** @throws where anything that must hold does not. */
-	check(input: Uint8Array): void;
+	check(input: Uint8Array): void | Promise<void>;
 }
 
 export interface Find {
@@ -42,32 +42,41 @@ const MOST_FINDS = 20;
  * Coverage is looked at once a batch, because looking costs more than reading; a
  * batch that reached something new is run again in halves, to see which input did.
  */
-export function fuzzed(reader: Reader, cases: number, seed: number, coverage: Coverage): Fuzzed {
+export async function fuzzed(
+	reader: Reader,
+	cases: number,
+	seed: number,
+	coverage: Coverage,
+): Promise<Fuzzed> {
 	const chance = new Chance(seed);
 	const corpus = [...reader.seeds];
 	const reached = new Set<string>();
 	const finds = new Map<string, Find>();
 	let slowestMs = 0;
-	const tryOne = (input: Uint8Array) => {
+	const tryOne = async (input: Uint8Array) => {
 		const started = performance.now();
-		const what = trouble(reader, input);
+		const what = await trouble(reader, input);
 		slowestMs = Math.max(slowestMs, performance.now() - started);
 		if (what !== undefined && !finds.has(what) && finds.size < MOST_FINDS)
 			finds.set(what, { reader: reader.name, what, input });
 	};
-	const keepNew = (inputs: readonly Uint8Array[], run: (input: Uint8Array) => void) => {
-		for (const input of inputs) run(input);
+	const keepNew = async (
+		inputs: readonly Uint8Array[],
+		run: (input: Uint8Array) => Promise<unknown>,
+	): Promise<void> => {
+		for (const input of inputs) await run(input);
 		const blocks = [...coverage.blocks()];
 		if (blocks.every((block) => reached.has(block))) return;
 		const half = Math.ceil(inputs.length / 2);
 		if (half === inputs.length) {
 			for (const block of blocks) reached.add(block);
 			corpus.push(...inputs);
-		} else for (const part of [inputs.slice(0, half), inputs.slice(half)]) keepNew(part, again);
+		} else
+			for (const part of [inputs.slice(0, half), inputs.slice(half)]) await keepNew(part, again);
 	};
-	const again = (input: Uint8Array) => void trouble(reader, input);
+	const again = (input: Uint8Array) => trouble(reader, input);
 	coverage.blocks();
-	for (const input of corpus) tryOne(input);
+	for (const input of corpus) await tryOne(input);
 	for (const block of coverage.blocks()) reached.add(block);
 	const size = reader.slow ? 1 : BATCH;
 	for (let done = 0; done < cases; done += size) {
@@ -77,7 +86,12 @@ export function fuzzed(reader: Reader, cases: number, seed: number, coverage: Co
 			const from = chance.once(2) ? corpus.slice(-16) : corpus;
 			return mutated(chance.pick(from), chance, stock());
 		});
-		keepNew(batch, tryOne);
+		await keepNew(batch, tryOne);
+	}
+	const small: Find[] = [];
+	for (const find of finds.values()) {
+		const isTrue = async (input: Uint8Array) => (await trouble(reader, input)) === find.what;
+		small.push({ ...find, input: await smallest(find.input, isTrue) });
 	}
 	return {
 		reader: reader.name,
@@ -85,17 +99,15 @@ export function fuzzed(reader: Reader, cases: number, seed: number, coverage: Co
 		kept: corpus.length,
 		reached: reached.size,
 		slowestMs,
-		finds: [...finds.values()].map((find) => ({
-			...find,
-			input: smallest(find.input, (input) => trouble(reader, input) === find.what),
-		})),
+		finds: small,
 	};
 }
 
 /** What went wrong, without the parts that differ from input to input. */
-function trouble(reader: Reader, input: Uint8Array): string | undefined {
+async function trouble(reader: Reader, input: Uint8Array): Promise<string | undefined> {
 	try {
-		reader.check(input);
+		const checking = reader.check(input);
+		if (checking) await checking;
 		return undefined;
 	} catch (error) {
 		const { message, stack } = error as Error;

@@ -10,8 +10,8 @@ describe("whatever comes in, a reader ends with what it should", () => {
 	afterAll(() => coverage.stop());
 
 	const each = readers.map(([reader, share]) => ({ name: reader.name, reader, share }));
-	test.each(each)("$name", ({ reader, share }) => {
-		const { finds, reached } = fuzzed(
+	test.each(each)("$name", async ({ reader, share }) => {
+		const { finds, reached } = await fuzzed(
 			reader,
 			Math.round((CASES * share) / 1000),
 			20_270_301,

@@ -10,15 +10,21 @@ const MOST_SHOWN = 200;
 
 const coverage = new Coverage();
 const started = performance.now();
-const results = readers.map(([reader, share]) => {
+const results: (Fuzzed & { readonly seconds: number })[] = [];
+for (const [reader, share] of readers) {
 	const begun = performance.now();
-	const result = fuzzed(reader, Math.round((Number(cases) * share) / 1000), Number(seed), coverage);
+	const result = await fuzzed(
+		reader,
+		Math.round((Number(cases) * share) / 1000),
+		Number(seed),
+		coverage,
+	);
 	const seconds = (performance.now() - begun) / 1000;
 	console.log(
 		`${reader.name}: ${result.cases} cases, ${result.finds.length} finds, ${seconds.toFixed(0)} s`,
 	);
-	return { ...result, seconds };
-});
+	results.push({ ...result, seconds });
+}
 const minutes = (performance.now() - started) / 60_000;
 const finds = results.flatMap((result) => result.finds);
 const total = results.reduce((sum, result) => sum + result.cases, 0);

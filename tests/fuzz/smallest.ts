@@ -1,9 +1,9 @@
 /** A smaller input of which the same is true: pieces are taken away, large ones first, as long as it stays so. */
-export function smallest(
+export async function smallest(
 	input: Uint8Array,
-	isTrue: (input: Uint8Array) => boolean,
+	isTrue: (input: Uint8Array) => Promise<boolean>,
 	tries = 2000,
-): Uint8Array {
+): Promise<Uint8Array> {
 	let result = input;
 	let left = tries;
 	for (let size = Math.ceil(result.length / 2); size >= 1; size = Math.floor(size / 2))
@@ -11,7 +11,7 @@ export function smallest(
 			const shorter = new Uint8Array(
 				Buffer.concat([result.subarray(0, at), result.subarray(at + size)]),
 			);
-			if (isTrue(shorter)) result = shorter;
+			if (await isTrue(shorter)) result = shorter;
 			else at += size;
 		}
 	return result;

@@ -19,7 +19,7 @@ export function mergeAlone(sides: SheetSides, from: "ours" | "theirs", at: numbe
 	const name = nameOfRow(sides, row);
 	const change = { file: sides.file, row: name } as const;
 	const kept = {
-		cells: from === "ours" ? row.cells : cellsIn(sides.columns, row),
+		cells: cellsIn(sides.columns, row),
 		origin: row.origin,
 		changed: row.changed,
 		conflicts: [],

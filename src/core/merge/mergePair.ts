@@ -2,15 +2,23 @@ import type { Change, Conflict } from "./conflict.ts";
 import { type CellState, decided } from "./decided.ts";
 import { bornIn } from "./descent.ts";
 import type { RowMerged } from "./rowMerged.ts";
-import { type MergedColumn, nameOfRow, rowOf, type SheetSides, type SideRow } from "./sheetSide.ts";
+import {
+	cellsIn,
+	type MergedColumn,
+	nameOfRow,
+	rowOf,
+	type SheetSides,
+	type SideRow,
+} from "./sheetSide.ts";
 
 /** Brings a row together that both copies have, cell by cell. */
 export function mergePair(sides: SheetSides, ourRow: number, theirRow: number): RowMerged {
 	const ours = rowOf(sides.ours, ourRow);
 	const theirs = rowOf(sides.theirs, theirRow);
 	const [origin = ""] = [ours.origin, theirs.origin].sort();
+	const own = cellsIn(sides.columns, ours);
 	if (isUntouched(sides, ours, theirs))
-		return { cells: ours.cells, origin, changed: ours.changed, conflicts: [], changes: [] };
+		return { cells: own, origin, changed: ours.changed, conflicts: [], changes: [] };
 	const born = bornIn(origin);
 	const conflicts: Omit<Conflict, "line">[] = [];
 	const changes: Change[] = [];
@@ -45,7 +53,7 @@ export function mergePair(sides: SheetSides, ourRow: number, theirRow: number): 
 		return taken.text;
 	});
 	const isOurs = sides.columns.every((column, at) => cells[at] === (ours.cells[column.ours] ?? ""));
-	return { cells: isOurs ? ours.cells : cells, origin, changed, conflicts, changes };
+	return { cells: isOurs ? own : cells, origin, changed, conflicts, changes };
 }
 
 function isUntouched({ columns }: SheetSides, ours: SideRow, theirs: SideRow): boolean {

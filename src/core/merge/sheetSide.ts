@@ -42,8 +42,15 @@ export function rowOf(side: SheetSide, at: number): SideRow {
 	return { ...side, at, cells: table.rows[at] ?? [], origin, changed: changed.get(origin) ?? NONE };
 }
 
-/** A row's cells in the columns of the merged sheet. */
-export function cellsIn(columns: readonly MergedColumn[], { side, cells }: SideRow): string[] {
+/**
+ * A row's cells in the columns of the merged sheet; the very cells where none of them moves.
+ * A cell beyond the header does, where the merged sheet has columns that the row's own had not.
+ */
+export function cellsIn(
+	columns: readonly MergedColumn[],
+	{ side, cells }: SideRow,
+): readonly string[] {
+	if (cells.every((_, at) => columns[at]?.[side] === at)) return cells;
 	return columns.map((column) => cells[column[side]] ?? "");
 }
 

@@ -74,7 +74,8 @@ async function pileFile(file: string, pieces: AsyncIterable<string>, piles: Unit
 	for await (const piece of pieces) {
 		const { records, lineOf } = plainRecords(`${head ?? ""}${piece}`);
 		if (head === undefined) {
-			head = piece.slice(0, piece.indexOf("\n") + 1);
+			// As many columns, in one line, whatever ends the lines of the file.
+			head = `${(records[0] ?? []).map(() => "x").join()}\n`;
 			const [first = "", ...keys] = (records[0] ?? []).map((key) => key.trim());
 			if (first !== UNIT_COLUMN) return { problems: [noUnitColumn(file, UNIT_COLUMN, first)] };
 			if (keys.length > MOST_COLUMNS) return { problems: [tooManyColumns(file)] };
