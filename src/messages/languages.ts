@@ -15,6 +15,7 @@ interface LanguageOfSite {
 export const languages = [
 	{ code: "en", name: "English", direction: "ltr" },
 	{ code: "fr", name: "Français", direction: "ltr" },
+	{ code: "pt", name: "Português", direction: "ltr" },
 ] as const satisfies readonly LanguageOfSite[];
 
 export type Language = (typeof languages)[number]["code"];
