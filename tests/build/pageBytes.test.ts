@@ -29,7 +29,8 @@ test.each(
 const laterScripts: Readonly<Record<string, number>> = {
 	"beginPage.js": 12_000,
 	"monthPage.js": 14_000,
-	"onPages.js": 64_000,
+	// A language that nobody has reviewed has the English of its cautions beside them.
+	"onPages.js": 68_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
 	"severalUnitsPage.js": 8_000,
