@@ -35,21 +35,24 @@ describe("room", { timeout: 240_000 }, () => {
 		},
 	);
 
-	test.each(["", "fr/"])("no figure of the plan is cut off by its column /%s", async (language) => {
-		const at = { ...site, address: site.address + language };
-		for (const viewport of SCREENS.filter(({ height }) => height > 700)) {
-			const workbook = await WorkbookPage.open(browser, at, { viewport });
-			const small = workbook.page.locator(".grid .ht_master td:nth-child(n + 2) .beneath");
-			await expect.poll(() => small.count(), SOON).toBeGreaterThan(1);
-			const cut = await small.evaluateAll((words) =>
-				words
-					.filter((each) => each.scrollWidth > each.clientWidth)
-					.map(({ textContent }) => textContent),
-			);
-			expect(cut).toEqual([]);
-			await closeClean(workbook);
-		}
-	});
+	test.each(["", "fr/", "pt/"])(
+		"no figure of the plan is cut off by its column /%s",
+		async (language) => {
+			const at = { ...site, address: site.address + language };
+			for (const viewport of SCREENS.filter(({ height }) => height > 700)) {
+				const workbook = await WorkbookPage.open(browser, at, { viewport });
+				const small = workbook.page.locator(".grid .ht_master td:nth-child(n + 2) .beneath");
+				await expect.poll(() => small.count(), SOON).toBeGreaterThan(1);
+				const cut = await small.evaluateAll((words) =>
+					words
+						.filter((each) => each.scrollWidth > each.clientWidth)
+						.map(({ textContent }) => textContent),
+				);
+				expect(cut).toEqual([]);
+				await closeClean(workbook);
+			}
+		},
+	);
 
 	test("a number says why beside the grid; Escape sends the answer away for good, Enter asks again and leads into it and back", async () => {
 		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true });
