@@ -23,7 +23,7 @@ export function wordsOfChoices(): Readonly<Record<string, readonly string[]>> {
 	);
 }
 
-/** The table as it stands in its file. */
+/** The table as it stands in its file: a code a line, however long, which no formatter touches. */
 export function wordsText(): string {
 	const lines = Object.entries(wordsOfChoices()).map(
 		([code, words]) => `\t"${code}": [${words.map((word) => JSON.stringify(word)).join(", ")}]`,
