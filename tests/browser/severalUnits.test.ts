@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { zipTexts } from "../../src/io/zipWorkbook.ts";
+import { inventedUnit, unitName as nameOfUnit } from "../district/inventedUnit.ts";
 import { axeViolations } from "./axeViolations.ts";
 import { enterInStore } from "./enterInStore.ts";
 import { browser, onStick as site } from "./fixture.ts";
@@ -41,6 +43,9 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 			]);
 			await page.locator(".shares-of summary").first().click();
 			await page.locator(".shares-of li").first().waitFor();
+			await page.getByRole("button", { name: "Picture of Unit 1" }).click();
+			await page.locator(".unit-picture").waitFor();
+			await page.getByText("The district's own store", { exact: true }).click();
 			expect(await axeViolations(workbook)).toEqual([]);
 			await workbook.close();
 		},
@@ -58,8 +63,9 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		const again = { name: "copy.csv", text: orderOf(1) };
 		await drop(workbook, [...files, bad, again]);
 		await expect.poll(() => workbook.headline()).toBe("50 units together: 20 packs of 2 items");
+		expect(await page.locator(".units-table tbody tr").count()).toBe(50);
 		const cells = await page
-			.locator(".combined tbody tr")
+			.locator(".order-part tbody tr")
 			.evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)));
 		expect(cells.find((row) => row[0] === "Gauze swab")?.slice(1, 4)).toEqual([
 			"15",
@@ -71,33 +77,140 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 			"250 pairs",
 			"250 pairs",
 		]);
-		const problems = (await page.locator(".problems").textContent()) ?? "";
-		expect(problems).toContain("births.csv: not used.");
-		expect(problems).toContain("copy.csv says the same as order.csv");
+		const first = page.locator(".units-table tbody tr").first();
+		expect(await first.textContent()).toMatch(/^births\.csv✕ not read/);
+		expect(await page.locator(".district-notes").textContent()).toContain(
+			"order.csv says the same as copy.csv",
+		);
 		expect(await page.locator("#unit-name").textContent()).toBe(unitName);
 		const download = page.waitForEvent("download");
-		await page.getByRole("button", { name: "Save the list (CSV)" }).click();
+		await page.getByRole("button", { name: "Save the order (CSV)" }).click();
 		const saved = readFileSync(await (await download).path(), "utf8");
-		expect(saved).toContain("Unit 50: 30");
-		expect(saved.split("\r\n")[1]).toMatch(/^Gauze swab,piece,3500,0,4000,5000,1500,15,1500,36,/);
+		expect(saved.split("\r\n")[1]).toMatch(
+			/^Gauze swab,piece,50,50,0,0,3500,0,4000,5000,1500,,1500,100,15,1500,36,50,/,
+		);
 		const paper = await printed(workbook.page, "Print with each unit's share");
 		expect(paper.text).toContain("50 units together: 20 packs of 2 items");
-		expect(paper.text).toContain("Unit 50: 30");
+		expect(paper.text).toMatch(/Unit 50 +Gauze swab: 30 pieces/);
 		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
+	test("workbooks: the worst first, a broken one with its reason, a picture, its own plan read only", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "several-units");
+		const { page } = workbook;
+		const unitName = await page.locator("#unit-name").textContent();
+		const files = [1, 2, 10].map((seed) => ({
+			name: `unit-${seed}.zip`,
+			bytes: zipTexts(inventedUnit(seed)),
+		}));
+		await drop(workbook, [...files, { name: "broken.zip", text: "PK" }]);
+		const rows = page.locator(".units-table tbody tr");
+		await expect.poll(() => rows.count()).toBe(4);
+		expect(await rows.first().textContent()).toContain("broken.zip is not a zip file");
+		await page.getByRole("button", { name: `Picture of ${nameOfUnit(2)}` }).press("Enter");
+		await page.locator(".unit-picture svg").waitFor();
+		const look = page.getByRole("button", { name: `Its plan: ${nameOfUnit(2)}, read only` });
+		await look.press("Enter");
+		await page.locator(".unit-plan .plain-table td").first().waitFor();
+		await expect.poll(() => workbook.headline()).toBe(nameOfUnit(2));
+		await page.locator(".unit-plan select").selectOption({ label: "What to order" });
+		await page.locator(".unit-plan caption").filter({ hasText: "What to order" }).waitFor();
+		expect(await page.locator(".unit-plan input, .unit-plan [contenteditable]").count()).toBe(0);
+		await page.getByRole("button", { name: "Back to the units" }).press("Enter");
+		await expect.poll(() => look.evaluate((each) => each === document.activeElement)).toBe(true);
+		expect(await page.locator("#unit-name").textContent()).toBe(unitName);
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
+	test("of many units a page of rows is drawn, a search finds the others, and a stop leaves the rest waiting", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "several-units");
+		const { page } = workbook;
+		const zip = zipTexts(inventedUnit(1));
+		const orders = Array.from({ length: 120 }, (_, i) => ({
+			name: `a${i}.csv`,
+			text: orderOf(i + 1),
+		}));
+		await drop(workbook, orders);
+		const rows = page.locator(".units-table tbody tr");
+		await expect.poll(() => workbook.headline()).toContain("120 units together");
+		expect(await rows.count()).toBe(50);
+		await page.getByRole("button", { name: "Next page" }).click();
+		await page.getByText("51 to 100 of 120 units").waitFor();
+		await page.getByLabel("Search units").fill("unit 77");
+		await page.getByText("1 to 1 of 1 unit", { exact: true }).waitFor();
+		// The page answers between two units: it is stopped after the first of the next ones.
+		await page.evaluate(() => {
+			const bar = document.querySelector(".progress");
+			const stop = bar?.querySelector("button");
+			new MutationObserver((_, watch) => {
+				if (!bar?.textContent?.startsWith("1 of")) return;
+				watch.disconnect();
+				setTimeout(() => stop?.click());
+			}).observe(bar as Node, { childList: true, subtree: true, characterData: true });
+		});
+		await drop(
+			workbook,
+			[1, 2, 3, 4].map((i) => ({ name: `w${i}.zip`, bytes: zip })),
+		);
+		await page.locator(".district-notes").getByText("The reading was stopped").waitFor();
+		await page.getByRole("button", { name: "Read on" }).click();
+		await expect.poll(() => workbook.headline()).toContain("121 units together");
+		await workbook.close();
+	});
+
+	test("names that are one, typed on the page, are kept and taken together; a line that is not understood holds the order back", async () => {
+		const workbook = await WorkbookPage.open(browser, site, {}, "several-units");
+		const { page } = workbook;
+		const other = orderOf(2).replace("Gauze swab", "Gauze 10x10");
+		await drop(workbook, [
+			{ name: "a.csv", text: orderOf(1) },
+			{ name: "b.csv", text: other },
+		]);
+		await expect.poll(() => workbook.headline()).toBe("2 units together: 3 packs of 3 items");
+		await page.getByText("Names of items in the district", { exact: true }).click();
+		const names = page.getByLabel("Lines of “Names of items in the district”");
+		await names.fill("Gauze 10x10, Gauze swab");
+		await names.blur();
+		await expect.poll(() => workbook.headline()).toBe("2 units together: 2 packs of 2 items");
+		await page.getByText("The district's own store", { exact: true }).click();
+		const store = page.getByLabel("Lines of “The district's own store”");
+		await store.fill("Gauze swab, some");
+		await store.blur();
+		await page.locator(".district-notes").getByText("There is no order while a line").waitFor();
+		expect(await page.getByRole("button", { name: "Save the order (CSV)" }).isDisabled()).toBe(
+			true,
+		);
+		await store.fill("Gauze swab, 60");
+		await store.blur();
+		await expect.poll(() => workbook.headline()).toBe("2 units together: 1 pack of 1 item");
+		await page.reload();
+		await page.locator("#sheet h1").waitFor();
+		expect(await names.inputValue()).toBe("Gauze 10x10, Gauze swab");
 		await workbook.close();
 	});
 });
 
+interface Dropped {
+	readonly name: string;
+	readonly text?: string;
+	readonly bytes?: Uint8Array;
+}
+
 /** Drops files on the page, wherever the pointer is. */
-async function drop(
-	{ page }: WorkbookPage,
-	files: readonly { readonly name: string; readonly text: string }[],
-): Promise<void> {
+async function drop({ page }: WorkbookPage, files: readonly Dropped[]): Promise<void> {
+	const given = files.map(({ name, text = "", bytes }) => ({
+		name,
+		text,
+		codes: bytes && [...bytes],
+	}));
 	await page.evaluate((all) => {
 		const dataTransfer = new DataTransfer();
-		for (const { name, text } of all) dataTransfer.items.add(new File([text], name));
+		for (const { name, text, codes } of all)
+			dataTransfer.items.add(new File([codes ? new Uint8Array(codes) : text], name));
 		document.body.dispatchEvent(
 			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
 		);
-	}, files);
+	}, given);
 }

@@ -33,7 +33,7 @@ const laterScripts: Readonly<Record<string, number>> = {
 	"onPages.js": 68_000,
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
-	"severalUnitsPage.js": 8_000,
+	"severalUnitsPage.js": 20_000,
 	"twoCopiesPage.js": 12_000,
 	"wordsPage.js": 8_000,
 };

@@ -24,19 +24,27 @@ export interface DistrictUnit {
 	readonly planned?: { readonly read: ReadWorkbook; readonly plan: Plan };
 }
 
+/** A unit that was read, and planned where all of it could be read. */
+interface PlannedFiles {
+	readonly whose: Whose;
+	/** Of reading and planning together. */
+	readonly problems: readonly Problem[];
+	readonly planned?: { readonly read: ReadWorkbook; readonly plan: Plan };
+}
+
 /**
- * Plans one unit for its district.
+ * Plans one unit.
  *
  * Where a file of it cannot be read, or a question is open, no number of the unit counts:
  * without the file the numbers would be others.
  *
  * @param path where its workbook lies, which is its name where it has none
  */
-export function districtUnit(
+export function plannedFiles(
 	path: string,
 	{ workbook, problems: found, questions }: ReadFiles,
 	today: IsoDate | undefined,
-): DistrictUnit {
+): PlannedFiles {
 	const now = migrated(workbook);
 	const read = readToday(now, today);
 	const { unit_name: named } = read.settings;
@@ -46,11 +54,17 @@ export function districtUnit(
 		questions.length === 0 &&
 		Object.keys(workbook.tables).length > 0 &&
 		found.every(({ weight }) => weight === "advice");
-	if (!isRead) return unreadUnit(whose, found);
+	if (!isRead) return { whose, problems: found };
 	const made = plan(now, today);
-	const problems = distinct([...found, ...made.problems]);
-	const line = unitLine(whose, made, read, problems);
-	return { whose, line, problems, planned: { read, plan: made } };
+	return { whose, problems: [...found, ...made.problems], planned: { read, plan: made } };
+}
+
+/** A planned unit as its district sees it: much of it is worked out here, after the plan. */
+export function districtUnit({ whose, problems: found, planned }: PlannedFiles): DistrictUnit {
+	if (!planned) return unreadUnit(whose, found);
+	const problems = distinct(found);
+	const line = unitLine(whose, planned.plan, planned.read, problems);
+	return { whose, line, problems, planned };
 }
 
 /** A unit of which nothing counts, and why. */

@@ -1,14 +1,15 @@
 import { say } from "../../core/say.ts";
+import { droppedFiles, type GivenFile } from "./givenFile.ts";
 
 /**
- * Takes every file dropped on the page for itself, before the page around sees it.
+ * Takes every file and folder dropped on the page for itself, before the page around sees it.
  *
  * @returns what gives the drops back to the page
  */
-export function catchDrops(dropped: (files: readonly File[]) => void): () => void {
+export function catchDrops(dropped: (files: Promise<readonly GivenFile[]>) => void): () => void {
 	const taken = new AbortController();
 	const over = (on: boolean) => {
-		document.body.dataset.drop = say`Drop the units' order files here`;
+		document.body.dataset.drop = say`Drop the units' workbooks or orders here`;
 		document.body.classList.toggle("dropping-orders", on);
 	};
 	const on = (type: "dragover" | "dragleave" | "drop", act: (event: DragEvent) => void) =>
@@ -26,7 +27,7 @@ export function catchDrops(dropped: (files: readonly File[]) => void): () => voi
 	on("dragleave", () => over(false));
 	on("drop", (event) => {
 		over(false);
-		dropped([...(event.dataTransfer?.files ?? [])]);
+		dropped(droppedFiles(event.dataTransfer));
 	});
 	return () => {
 		over(false);

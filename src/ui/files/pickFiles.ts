@@ -6,3 +6,10 @@ export function pickFiles(accept: string, picked: (files: readonly File[]) => vo
 	picker.addEventListener("change", () => picked([...(picker.files ?? [])]));
 	picker.click();
 }
+
+/** Asks the person for a folder, and gives all files in it and in folders below. */
+export function pickFolder(picked: (files: readonly File[]) => void): void {
+	const picker = el("input", { type: "file", webkitdirectory: true });
+	picker.addEventListener("change", () => picked([...(picker.files ?? [])]));
+	picker.click();
+}

@@ -2,9 +2,7 @@ import { describe, expect, test } from "vitest";
 import { entered } from "../../../../src/core/edit/store/entered.ts";
 import { storeBooks } from "../../../../src/core/edit/store/storeBooks.ts";
 import { measureOf, type StoreEntry } from "../../../../src/core/edit/store/storeEntry.ts";
-import { combineOrders } from "../../../../src/core/units/combineOrders.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
-import { zipWorkbook } from "../../../../src/io/zipWorkbook.ts";
 import { amountOf } from "../../../../src/ui/format/amountOf.ts";
 import { counted, listed } from "../../../../src/ui/format/counted.ts";
 import { Store } from "../../../../src/ui/state/store.ts";
@@ -13,9 +11,6 @@ import { orderHeadline } from "../../../../src/ui/subjects/order/orderWords.ts";
 import { doneWords, wrongWords } from "../../../../src/ui/subjects/store/enteredWords.ts";
 import { stepped } from "../../../../src/ui/subjects/store/stockOfItem.ts";
 import { storekeeperLists } from "../../../../src/ui/subjects/store/storekeeperLists.ts";
-import { combinedInSlices } from "../../../../src/ui/subjects/units/combinedInSlices.ts";
-import { combinedLines, packsSaved } from "../../../../src/ui/subjects/units/combinedLines.ts";
-import { OrderPile } from "../../../../src/ui/subjects/units/orderPile.ts";
 import { blank, LOTS } from "../../../core/edit/enteredInStore.ts";
 import { smallUnit } from "../../../core/smallUnit.ts";
 
@@ -156,57 +151,6 @@ test("months show the last week of each, weeks no more than thirteen", () => {
 	}));
 	expect(stepped(weeks, "weeks")).toHaveLength(13);
 	expect(stepped(weeks, "months").map((at) => at.usable)).toEqual([3, 7, 11, 15, 19]);
-});
-
-describe("several units", () => {
-	const header =
-		"item,measure,usable,on_order,use_expected,target_stock,order_packs,order_quantity,cost,run_out_on,order_by,months_of_stock,remark,emergency,pack_size,pack_price,unit_name";
-	const bytes = (text: string) => new TextEncoder().encode(text);
-	const orderOf = (name: string, usable: number) =>
-		bytes(`${header}\ngauze,piece,${usable},0,80,100,1,100,2,,,,,no,100,2,${name}\n`);
-
-	test("files of one name are all counted, the same bytes only once, others named", () => {
-		const pile = new OrderPile();
-		for (const [name, content] of [
-			["order.csv", orderOf("A", 70)],
-			["order.csv", orderOf("B", 60)],
-			["copy.csv", orderOf("A", 70)],
-			["photo.jpg", new Uint8Array([255, 216, 255])],
-			["unit.zip", zipWorkbook(smallUnit(), new Store(smallUnit()).state.plan)],
-		] as const)
-			pile.add({ name, bytes: content });
-		expect(pile.orders).toHaveLength(3);
-		expect(pile.reports.map(({ file, items }) => [file, items])).toEqual([
-			["copy.csv", 0],
-			["photo.jpg", 0],
-		]);
-		const lines = combinedLines(combineOrders(pile.orders));
-		const gauze = lines.find(({ item }) => item === "gauze");
-		expect(gauze).toMatchObject({ need: 70, packs: 1, shares: ["A: 30", "B: 40"] });
-		expect(packsSaved(pile.orders.slice(0, 2), [gauze as (typeof lines)[0]])).toContain("2 packs");
-	});
-
-	test("units that do not say their name are told apart by file, also where the files share a name", () => {
-		const pile = new OrderPile();
-		for (const usable of [70, 60]) pile.add({ name: "order.csv", bytes: orderOf("", usable) });
-		const [gauze] = combinedLines(combineOrders(pile.orders));
-		expect(gauze).toMatchObject({ units: 2, shares: ["order.csv: 30", "order.csv (2): 40"] });
-	});
-
-	test("adding up in slices gives what adding up at once gives", () => {
-		const pile = new OrderPile();
-		for (let i = 0; i < 9; i++) pile.add({ name: `${i}.csv`, bytes: orderOf(`U${i}`, 10 * i) });
-		pile.add({
-			name: "z.csv",
-			bytes: bytes(`${header}\nsoap,mL,1,0,80,100,1,100,2,,,,,no,100,2,Z\n`),
-		});
-		const slices = combinedInSlices(pile.orders);
-		let next = slices.next();
-		let steps = 0;
-		for (; !next.done; next = slices.next()) steps++;
-		expect(steps).toBe(2);
-		expect(combinedLines(next.value)).toEqual(combinedLines(combineOrders(pile.orders)));
-	});
 });
 
 test("amounts and lists are written as people say them", () => {

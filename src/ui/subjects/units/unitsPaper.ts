@@ -1,0 +1,29 @@
+import { say } from "../../../core/say.ts";
+import { el } from "../../dom/el.ts";
+import { counted } from "../../format/counted.ts";
+import type { PrintOut } from "../../page.ts";
+import { headLine } from "../../print/paperHead.ts";
+import { paperTable } from "../../print/paperTable.ts";
+import type { DistrictState } from "./districtLists.ts";
+import { unitCells, unitColumnsShown, worstFirstWords } from "./unitCells.ts";
+
+/** All units, the worst first. @param usual the day on which most plans begin */
+export function unitsPaper(
+	{ district }: DistrictState,
+	notes: readonly string[],
+	usual: string | undefined,
+): PrintOut {
+	const page = () =>
+		el(
+			"section",
+			{ class: "lying" },
+			headLine(say`${counted(district.units.length, "unit")} of the district`, ""),
+			el("h1", {}, say`The units, worst first`),
+			el("p", { class: "paper-small" }, worstFirstWords),
+			...notes.map((words) => el("p", {}, words)),
+			paperTable(say`The units, worst first`, unitColumnsShown, [
+				{ rows: district.units.map(({ row }) => unitCells(row, usual)) },
+			]),
+		);
+	return { name: say`Print the units`, pages: () => [page()] };
+}
