@@ -51,7 +51,7 @@ export class DistrictField {
 			el(
 				"div",
 				{ class: "tools" },
-				button(say`Load ${sheet.file}`, () =>
+				button(say`Read ${sheet.file}`, () =>
 					pickFiles(".csv,.txt,.tsv", async ([file]) => {
 						if (file) await this.load(file);
 					}),

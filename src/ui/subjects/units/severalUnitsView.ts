@@ -51,12 +51,12 @@ export class SeveralUnitsView implements View {
 	readonly #bar = progressBar(() => this.#stopping.abort());
 	readonly #names = new DistrictField(
 		districtNamesSheet,
-		"Bleach 3.5 %, Liquid bleach 3.5 %",
+		say`Gauze 10 x 10, Gauze swab`,
 		() => void this.#sum(),
 	);
 	readonly #stock = new DistrictField(
 		districtStockSheet,
-		"Gauze swab, 200, piece",
+		say`Gauze swab, 200, piece`,
 		() => void this.#sum(),
 	);
 	readonly #units = new UnitsPart({
