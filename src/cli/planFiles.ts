@@ -1,5 +1,5 @@
 import { byPlace } from "../core/byPlace.ts";
-import { type Plan, plan } from "../core/plan/plan.ts";
+import { noPlan, plan } from "../core/plan/plan.ts";
 import { distinct, type Problem } from "../core/problem.ts";
 import type { IsoDate } from "../core/values/date.ts";
 import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
@@ -17,8 +17,6 @@ interface PlanFiles {
 	readonly made: boolean;
 }
 
-const NO_PLAN: Plan = { tables: {}, problems: [], made: false, kinds: [] };
-
 /**
  * Makes the plan of a workbook that was read, and the texts of its files.
  *
@@ -35,7 +33,7 @@ export function planFiles(
 	today?: IsoDate,
 ): PlanFiles {
 	const canPlan = questions.length === 0 && Object.keys(workbook.tables).length > 0;
-	const made = canPlan ? plan(migrated(workbook), today) : NO_PLAN;
+	const made = canPlan ? plan(migrated(workbook), today) : noPlan;
 	const problems = distinct([...found, ...made.problems]).sort(byPlace);
 	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
 	const files: Record<string, string> = {

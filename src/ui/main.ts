@@ -168,9 +168,9 @@ function keepState({ workbook, book }: State): void {
 
 store.subscribe((state) => {
 	soon(byId("kept"), () => keepState(state));
-	soon(byId("rail"), paintShell);
 	workWithDaysAround(unitSetting(state, "plan_start"));
 	view?.paint(state);
+	soon(byId("rail"), store.whole(paintShell));
 });
 window.addEventListener("beforeprint", hurry);
 function keepAtOnce(): void {

@@ -1,5 +1,4 @@
 import { withTexts } from "../../src/core/edit/withTexts.ts";
-import { plan } from "../../src/core/plan/plan.ts";
 import type { Measure } from "../../src/core/sheets/planMeasures.ts";
 import { numberIn, rowsOf, totalOf, valueIn } from "../core/planCells.ts";
 import { floorTotals } from "./floor.ts";
@@ -7,6 +6,7 @@ import { birthsOn, longUnit } from "./longUnit.ts";
 import { bareValues, figures, totalsBy } from "./means.ts";
 import { type Goal, type Measured, measure, report } from "./measure.ts";
 import { MEANS, Sheet, UNIT } from "./sheet.ts";
+import { wholePlan } from "./wholePlan.ts";
 
 /**
  * The means of a plan's days (births → uses → kits to reprocess → rounds → loads →
@@ -56,7 +56,9 @@ for (const days of DAYS) {
 	});
 	const workbook = longUnit(days);
 	const whole = measure(name("whole plan after one edit"), () =>
-		plan(withTexts(workbook, "births.csv", [{ row: 2, column: "births", text: String(edit()) }])),
+		wholePlan(
+			withTexts(workbook, "births.csv", [{ row: 2, column: "births", text: String(edit()) }]),
+		),
 	);
 	const floor = measure(name("bare loop over typed arrays"), () => {
 		edit();
@@ -102,7 +104,7 @@ function checkSame(days: number, fromSheet: readonly number[], births: Float64Ar
 
 /** MEANS as the plan's own sheets show them; they have no loads by themselves. */
 function planTotals(days: number): (number | undefined)[] {
-	const made = plan(longUnit(days));
+	const made = wholePlan(longUnit(days));
 	const gloves = rowsOf(made, "supply-use.csv").find((row) => valueIn(row.item) === "clean gloves");
 	const buckets = numberIn(totalOf(made, "boiled_buckets"), "expected") ?? Number.NaN;
 	const measures: Measure[] = [

@@ -1,7 +1,7 @@
-import { plan } from "../../src/core/plan/plan.ts";
 import { rowsOf } from "../core/planCells.ts";
 import { largeUnit, type Size } from "./largeUnit.ts";
 import { type Goal, type Measured, report, summary } from "./measure.ts";
+import { wholePlan } from "./wholePlan.ts";
 
 /**
  * Units that have very many of one thing, and of all things at once: the plan, which every
@@ -31,7 +31,7 @@ const MOST_GROWTH = 3;
 const rows: Measured[] = [];
 const goals: Goal[] = [];
 
-plan(largeUnit({}));
+wholePlan(largeUnit({}));
 for (const [what, half, whole] of SIZES) {
 	const [small, large] = [timed(half, `half as many ${what}`), timed(whole, what)];
 	rows.push(small, large);
@@ -57,13 +57,13 @@ report("growth", rows, goals);
 function timed(size: Size, what: string): Measured {
 	const workbook = largeUnit(size);
 	const start = performance.now();
-	plan(workbook);
+	wholePlan(workbook);
 	return summary(`${what}: ${Object.values(size).join(", ")}`, [performance.now() - start]);
 }
 
 /** The sheets that take longest, each in a plan of its own. */
 function sheetsOf(size: Size): Measured[] {
-	const made = plan(largeUnit(size));
+	const made = wholePlan(largeUnit(size));
 	return Object.keys(made.tables)
 		.map((file) => {
 			const start = performance.now();

@@ -1,8 +1,9 @@
 import { withTexts } from "../../src/core/edit/withTexts.ts";
-import { type Plan, plan } from "../../src/core/plan/plan.ts";
+import type { Plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { longUnit } from "./longUnit.ts";
 import { heapMb, type Measured, measure, report } from "./measure.ts";
+import { wholePlan } from "./wholePlan.ts";
 
 /**
  * Heap that one plan holds (after a collection, its sheets not looked at; then all of
@@ -17,12 +18,16 @@ for (const days of DAYS) {
 	let run = 0;
 	const edited = (): Workbook =>
 		withTexts(workbook, "births.csv", [{ row: 2, column: "births", text: String(++run / 7) }]);
-	const timed = measure(`${days} days: one edit → new plan`, () => plan(edited()));
-	rows.push({ ...timed, what: `${days} days: held by a plan`, heapMb: held(() => plan(edited())) });
+	const timed = measure(`${days} days: one edit → new plan`, () => wholePlan(edited()));
+	rows.push({
+		...timed,
+		what: `${days} days: held by a plan`,
+		heapMb: held(() => wholePlan(edited())),
+	});
 	rows.push({
 		...timed,
 		what: `${days} days: held by a plan with every sheet looked at`,
-		heapMb: held(() => lookedAt(plan(edited()))),
+		heapMb: held(() => lookedAt(wholePlan(edited()))),
 	});
 	rows.push({ ...timed, what: `${days} days: made on the way to a plan`, heapMb: made(edited) });
 }
@@ -42,7 +47,7 @@ function held(work: () => Plan): number {
 function made(edited: () => Workbook): number {
 	const grown = Array.from({ length: KEPT }, () => {
 		const before = heapMb();
-		plan(edited());
+		wholePlan(edited());
 		return process.memoryUsage().heapUsed / 1e6 - before;
 	});
 	return Math.max(...grown);

@@ -1,8 +1,8 @@
 import { withTexts } from "../../src/core/edit/withTexts.ts";
-import { plan } from "../../src/core/plan/plan.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { type Births, longUnit, withItems } from "./longUnit.ts";
 import { type Measured, measure, report } from "./measure.ts";
+import { wholePlan } from "./wholePlan.ts";
 import { yearWorkbook } from "./yearWorkbook.ts";
 
 /**
@@ -72,6 +72,6 @@ function editing(workbook: Workbook, edit: keyof typeof EDITS): () => unknown {
 	let run = 0;
 	return () => {
 		run = (run + 1) % 97;
-		return plan(withTexts(workbook, file, [{ row, column, text: String(textOf(run)) }]));
+		return wholePlan(withTexts(workbook, file, [{ row, column, text: String(textOf(run)) }]));
 	};
 }

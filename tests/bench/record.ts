@@ -1,8 +1,8 @@
 import { withRow } from "../../src/core/edit/withRow.ts";
-import { plan } from "../../src/core/plan/plan.ts";
 import { monthTable } from "../../src/core/plan/record/monthTable.ts";
 import { longRecord } from "./longRecord.ts";
 import { type Measured, measure, report } from "./measure.ts";
+import { wholePlan } from "./wholePlan.ts";
 
 /**
  * A record that has grown for years: one more line written down → the new plan, and the
@@ -23,7 +23,7 @@ for (const [name, size] of [
 		measure(`${name}: one more use → plan`, () => {
 			run = (run + 1) % 60;
 			const at = `2027-02-28 23:${String(run).padStart(2, "0")}`;
-			return plan(withRow(workbook, "uses.csv", { at, kit: "A", what: "used" }));
+			return wholePlan(withRow(workbook, "uses.csv", { at, kit: "A", what: "used" }));
 		}),
 		measure(`${name}: report of a month`, () =>
 			monthTable(workbook, "2027-02").rows.map(({ done }) => done),

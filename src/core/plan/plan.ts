@@ -1,11 +1,13 @@
-import type { AnyTable } from "../computedTable.ts";
+import type { AnyRow, AnyTable } from "../computedTable.ts";
 import { problemsOf } from "../outcome.ts";
-import { distinct, type Problem } from "../problem.ts";
+import type { Problem } from "../problem.ts";
+import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { computedSheets } from "../sheets/computedSheets.ts";
 import type { IsoDate } from "../values/date.ts";
 import type { Workbook } from "../workbook.ts";
 import { registerAdvice } from "./births/registerAdvice.ts";
 import { productAdvice } from "./chlorine/productAdvice.ts";
+import { Findings, inOrder, type Part } from "./findings.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
 import type { KindCover } from "./kits/coverFigures.ts";
 import { kindsWithoutUse } from "./kits/kindFigures.ts";
@@ -14,8 +16,8 @@ import { pieceAdvice } from "./kits/pieceAdvice.ts";
 import { recordProblems } from "./kits/recordProblems.ts";
 import { shortStepAdvice } from "./methods/shortStepAdvice.ts";
 import { treatmentProblems } from "./methods/treatmentProblems.ts";
-import { plannedUnit } from "./plannedUnit.ts";
-import { planTables } from "./planTables.ts";
+import { type PlannedUnit, plannedUnit } from "./plannedUnit.ts";
+import { type PlanTables, planTables } from "./planTables.ts";
 import { rangeAdvice } from "./rangeAdvice.ts";
 import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
@@ -34,10 +36,25 @@ export interface Plan {
 	readonly made: boolean;
 	/** Each kind of kit: what it has in service, how it comes back, and how many it needs; none where there are no days. */
 	readonly kinds: readonly KindCover[];
+	/** The problems that are known by now: those of what was typed, and all of them once the plan is worked out. */
+	readonly found: readonly Problem[];
+	/** Works out a part of what `problems` waits for. @returns whether there is more */
+	goOn(): boolean;
 }
 
+/** The plan of nothing. */
+export const noPlan: Plan = {
+	tables: {},
+	problems: [],
+	made: false,
+	kinds: [],
+	found: [],
+	goOn: () => false,
+};
+
 /**
- * Makes the plan: the same inputs, the same output, nothing remembered.
+ * Makes the plan: the same inputs, the same output, nothing remembered. What it says is
+ * worked out when it is looked at, and the same whenever that is.
  *
  * @param today by the computer's clock, for what cannot be later than it; left out, nothing is held against a clock
  */
@@ -45,54 +62,83 @@ export function plan(workbook: Workbook, today?: IsoDate): Plan {
 	const read = readToday(workbook, today);
 	const planned = plannedUnit(read);
 	if (!planned.ok) return withoutDates([...read.problems, ...planned.problems]);
-	const { unit, days, first, last } = planned.value;
+	const { unit, days } = planned.value;
 	const made = planTables(unit, days);
-	const missing = made.needed.flatMap(unanswered);
-	return {
-		tables: byFile([...made.needed, ...made.compared, ...made.views]),
-		problems: inOrder([
-			...read.problems,
-			...unknownItems(read.tables),
-			...kindsWithoutUse(read),
-			...checkProblems(read, last),
-			...recordProblems(unit, last),
-			...missing,
-			...made.compared.flatMap(unanswered),
-			...kitAdvice(unit, made),
-			...treatmentProblems(unit),
-			...shortStepAdvice(unit),
-			...pieceAdvice(unit, first),
-			...roundAdvice(unit, made),
-			...productAdvice(unit, first),
-			...rangeAdvice(read),
-			...waterAdvice(unit, made),
-			...registerAdvice(read, unit.register, first),
-			...calibrationAdvice(read),
-			...storeAdvice(read, first, last),
-		]),
-		made: missing.every(({ weight }) => weight === "advice"),
-		kinds: made.cover.kinds,
-	};
+	return new WorkedOut(
+		byFile([...made.needed, ...made.compared, ...made.views]),
+		made.cover.kinds,
+		new Findings(read.problems, partsOf(read, planned.value, made)),
+	);
 }
 
-/** The problems for which cells of a table have no answer. */
-function unanswered(table: AnyTable): readonly Problem[] {
-	const problems: Problem[] = [];
-	for (const row of table.rows)
-		for (const { outcome } of Object.values(row)) problems.push(...problemsOf(outcome));
-	return problems;
+class WorkedOut implements Plan {
+	readonly tables: Plan["tables"];
+	readonly kinds: Plan["kinds"];
+	readonly #findings: Findings;
+
+	constructor(tables: Plan["tables"], kinds: Plan["kinds"], findings: Findings) {
+		this.tables = tables;
+		this.kinds = kinds;
+		this.#findings = findings;
+	}
+
+	get problems(): readonly Problem[] {
+		return this.#findings.problems;
+	}
+
+	get made(): boolean {
+		return this.#findings.made;
+	}
+
+	get found(): readonly Problem[] {
+		return this.#findings.found;
+	}
+
+	goOn(): boolean {
+		return this.#findings.goOn();
+	}
 }
 
-function withoutDates(problems: readonly Problem[]): Plan {
+/** What is looked at for problems, one after the other. */
+function* partsOf(
+	read: ReadWorkbook,
+	{ unit, first, last }: PlannedUnit,
+	made: PlanTables,
+): Generator<Part> {
+	const advised = [
+		() => unknownItems(read.tables),
+		() => kindsWithoutUse(read),
+		() => checkProblems(read, last),
+		() => recordProblems(unit, last),
+	];
+	for (const problems of advised) yield { problems: problems() };
+	for (const { rows } of made.needed)
+		for (const row of rows) yield { problems: unanswered(row), isNeeded: true };
+	for (const { rows } of made.compared) for (const row of rows) yield { problems: unanswered(row) };
+	yield { problems: kitAdvice(unit, made) };
+	yield { problems: treatmentProblems(unit) };
+	yield { problems: shortStepAdvice(unit) };
+	yield { problems: pieceAdvice(unit, first) };
+	yield { problems: roundAdvice(unit, made) };
+	yield { problems: productAdvice(unit, first) };
+	yield { problems: rangeAdvice(read) };
+	yield { problems: waterAdvice(unit, made) };
+	yield { problems: registerAdvice(read, unit.register, first) };
+	yield { problems: calibrationAdvice(read) };
+	yield { problems: storeAdvice(read, first, last) };
+}
+
+/** The problems for which cells of a row have no answer. */
+function unanswered(row: AnyRow): readonly Problem[] {
+	return Object.values(row).flatMap(({ outcome }) => problemsOf(outcome));
+}
+
+function withoutDates(found: readonly Problem[]): Plan {
 	const tables = computedSheets.map((sheet) => ({ sheet, rows: [] }));
-	return { tables: byFile(tables), problems: inOrder(problems), made: false, kinds: [] };
+	const problems = inOrder(found);
+	return { ...noPlan, tables: byFile(tables), problems, found: problems };
 }
 
 function byFile(tables: readonly AnyTable[]): Record<string, AnyTable> {
 	return Object.fromEntries(tables.map((table) => [table.sheet.file, table]));
-}
-
-function inOrder(problems: readonly Problem[]): Problem[] {
-	const advised = (p: Problem) => Number(p.weight === "advice");
-	return distinct(problems).sort((a, b) => advised(a) - advised(b));
 }

@@ -1,4 +1,6 @@
 import type { AnyTable } from "../computedTable.ts";
+import { onceAsked } from "../onceAsked.ts";
+import { withCellsOnDemand } from "../rowOnDemand.ts";
 import type { IsoDate } from "../values/date.ts";
 import { forecastTable } from "./births/forecastTable.ts";
 import { scorecardTable } from "./births/scorecardTable.ts";
@@ -52,6 +54,9 @@ export interface PlanTables {
 	readonly views: readonly AnyTable[];
 }
 
+/** What is set aside for one day: of a year a page shows a week. */
+const ofOneDay = ["loads", "ofMethods", "preparations", "taken", "measures"] as const;
+
 /** All computed sheets of a plan for the days given; at least one day. */
 export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): PlanTables {
 	const litres = litresOfPreparation(unit.read);
@@ -61,24 +66,28 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 	const counts = countsOfPeriod(unit, days);
 	const boiled = boiledLoads(unit, days);
 	const period = measureFigures(unit, litres, counts, boiled.inPeriod(counts));
-	const byDay = days.map((day, d) => {
-		const ofDay = countsOfDay(unit, day);
-		const loads = boiled.onDay(d, ofDay);
-		const { loads: ofMethods, preparations } = ofDay;
-		const taken = litresBoiled(unit, ofDay, ofMethods.chlorine ?? loads);
-		const measures = measureFigures(unit, litres, ofDay, loads);
-		return { day, loads, ofMethods, preparations, taken, measures };
-	});
+	const byDay = days.map((day, d) =>
+		withCellsOnDemand({ day }, ofOneDay, () => {
+			const ofDay = countsOfDay(unit, day);
+			const loads = boiled.onDay(d, ofDay);
+			const { loads: ofMethods, preparations } = ofDay;
+			const taken = litresBoiled(unit, ofDay, ofMethods.chlorine ?? loads);
+			const measures = measureFigures(unit, litres, ofDay, loads);
+			return { loads, ofMethods, preparations, taken, measures };
+		}),
+	);
 	const firstDay = dates[0] as IsoDate;
 	const store = storeFigures(unit, firstDay);
-	const rounds = roundPlans(unit, days);
+	const rounds = onceAsked(() => roundPlans(unit, days));
 	const ward = wardUses(unit, dates);
 	const fires = firesOfPlan(unit, rounds);
 	const boiling = boilingTable(unit, fires);
 	return {
 		days,
 		cover,
-		rounds,
+		get rounds() {
+			return rounds();
+		},
 		fires,
 		needed: [
 			dayPlanTable(unit, cover, byDay),

@@ -3,7 +3,8 @@ import { afterPaint } from "./afterPaint.ts";
 /** So long pieces are done one after the other before a key or a click gets its turn. */
 const SLICE_MS = 8;
 
-type Piece = () => void;
+/** @returns true where it has more to do, which comes before what waits behind it */
+type Piece = () => unknown;
 
 /** What waits, by the element that it draws into. */
 const waiting = new Map<Element, Piece>();
@@ -46,14 +47,24 @@ function work(until: number): void {
 	try {
 		// A piece that asks for another has it done in its turn.
 		for (const [element, piece] of waiting) {
-			waiting.delete(element);
-			if (element.isConnected) piece();
-			if (performance.now() > until) break;
+			while (isGoingOn(element, piece)) if (performance.now() > until) return;
+			if (performance.now() > until) return;
 		}
 	} finally {
 		state = "resting";
 		sayDrawing();
 	}
+}
+
+/** Does some of a piece; one that is done, or failed, or was asked for anew, goes on no longer. */
+function isGoingOn(element: Element, piece: Piece): boolean {
+	let more = false;
+	try {
+		more = element.isConnected && piece() === true;
+	} finally {
+		if (!more && waiting.get(element) === piece) waiting.delete(element);
+	}
+	return more && waiting.get(element) === piece;
 }
 
 /** Whoever needs the page whole sees that it is not yet. */

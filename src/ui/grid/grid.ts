@@ -18,6 +18,8 @@ export interface GridEvents {
 /** A grid on the page. One adapter makes it; no other file knows by what library. */
 export interface Grid {
 	show(model: GridModel): void;
+	/** Shows the same cells, of which some have other problems; what is being typed stays. */
+	mark(model: GridModel): void;
 	select(row: number, column: number): void;
 	/** Where the person is: the cell at which the selection began. */
 	selection(): { readonly row: number; readonly column: number } | undefined;

@@ -62,7 +62,7 @@ export function settingsGrid(state: State): GridModel {
 	const table = tableOf(state.workbook, unitSheet.file);
 	const valueAt = table.header.indexOf("value");
 	const rows = settingRows(state);
-	const problems = problemsAt(state.plan.problems, unitSheet.file);
+	const problems = problemsAt(state.plan.found, unitSheet.file);
 	const valueCell = ({ key, row, column }: SettingRow): GridCell => {
 		const line = row === undefined ? null : lineOf(table, row);
 		const text = row === undefined ? "" : (table.rows[row]?.[valueAt] ?? "");

@@ -25,7 +25,7 @@ export function typedGrid(state: State, file: string): GridModel {
 	const shown = Object.keys(definitions).filter((key) => !definitions[key]?.behind);
 	const keys = [...shown, ...extra];
 	const places = keys.map((key) => table.header.indexOf(key));
-	const problems = problemsAt(state.plan.problems, file);
+	const problems = problemsAt(state.plan.found, file);
 	const text = (row: number, at: number) => table.rows[row]?.[places[at] ?? -1] ?? "";
 	const columns = keys.map((key, at) => {
 		const sample = table.rows.slice(0, SAMPLED_ROWS).map((_, row) => text(row, at));

@@ -1,6 +1,6 @@
 import { readTyped } from "../../core/edit/readPaste.ts";
 import { withTexts } from "../../core/edit/withTexts.ts";
-import type { Place } from "../../core/problem.ts";
+import type { Place, Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { isTyped } from "../../core/sheets/sheetOf.ts";
 import { rewrittenProblem } from "../../io/rewrittenProblem.ts";
@@ -43,6 +43,8 @@ export class Desk {
 	readonly #tallest: number;
 	#at: At | undefined;
 	#editing = false;
+	/** The problems that its cells were painted with. */
+	#found: readonly Problem[] = [];
 
 	/** @param tallest the share of the screen's height that the grid may take */
 	constructor(file: string, cells: PageCells, around: Surroundings, tallest: number) {
@@ -59,8 +61,23 @@ export class Desk {
 	}
 
 	paint(state: State): void {
+		this.#found = state.plan.found;
 		this.shown.take(this.cells.grid(state), this.#editing);
 		this.#paintCells();
+	}
+
+	/** The cells as they were painted, with the problems that have been found since. */
+	mark(state: State): void {
+		const { file } = this.cells.writing(state, []);
+		const { found } = state.plan;
+		const known = new Set(this.#found);
+		this.#found = found;
+		if (!found.some((each) => each.file === file && !known.has(each))) return;
+		this.shown.take(this.cells.grid(state), true);
+		const { model } = this.shown;
+		if (!model || model.rowCount === 0) return;
+		this.#grid?.mark(model);
+		this.#plain.show(model);
 	}
 
 	/** Shows other rows, or the same in another order. */

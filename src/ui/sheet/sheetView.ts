@@ -75,23 +75,34 @@ export class SheetView implements View {
 		const { state } = around.store;
 		// What stands over the cells is there from the first, so that they stay where they are.
 		this.#truths?.paint(state);
+		this.#paintTitle(state);
 		this.paint(state);
 	}
 
-	/** The cells and their answer at once; what stands around them when they have been painted. */
+	/** The cells at once; their answer, and what stands around them, when they have been painted. */
 	paint(state: State): void {
-		const { headline, aboutNow } = this.#on;
-		this.#title.textContent =
-			refusedRows(state, this.file) ?? headline?.(state) ?? this.#page.title;
-		this.#about.textContent = aboutNow?.(state) ?? this.#page.about ?? "";
+		const { store } = this.#around;
+		this.#about.textContent = this.#on.aboutNow?.(state) ?? this.#page.about ?? "";
 		this.#turner?.paint(state);
 		this.#part?.paint(state);
 		this.#desk.paint(state);
 		this.#tools.paint();
+		soon(
+			this.#title,
+			store.whole((whole) => {
+				this.#desk.mark(whole);
+				this.#paintTitle(whole);
+			}),
+		);
 		const truths = this.#truths;
 		if (truths) soon(truths.element, () => truths.paint(state));
 		soon(this.#over, () => this.#paintOver(state));
 		soon(this.#under, () => renew(this.#under, ...this.#notes(state)));
+	}
+
+	#paintTitle(state: State): void {
+		this.#title.textContent =
+			refusedRows(state, this.file) ?? this.#on.headline?.(state) ?? this.#page.title;
 	}
 
 	#paintOver(state: State): void {

@@ -1,6 +1,6 @@
 import { withLineIds } from "../../core/edit/withLineIds.ts";
 import type { Descent } from "../../core/merge/descent.ts";
-import { type Plan, plan } from "../../core/plan/plan.ts";
+import { noPlan, type Plan, plan } from "../../core/plan/plan.ts";
 import type { Problem } from "../../core/problem.ts";
 import type { IsoDate } from "../../core/values/date.ts";
 import type { TextTable, Workbook } from "../../core/workbook.ts";
@@ -52,8 +52,6 @@ interface Step {
 	readonly workbook: Workbook;
 	readonly book: Book;
 }
-
-const noPlan: Plan = { tables: {}, problems: [], made: false, kinds: [] };
 
 /**
  * Holds the workbook of the moment. An edit makes a new workbook and a new plan;
@@ -138,6 +136,23 @@ export class Store {
 		this.#show(this.#now);
 	}
 
+	/**
+	 * Drawing for which the whole plan has to be known, as a piece for `soon`: the plan is
+	 * worked out a part at a time until it is.
+	 */
+	whole(draw: (state: State) => void): () => boolean {
+		return () => {
+			try {
+				if (this.#state.plan.goOn()) return true;
+			} catch (error) {
+				this.#fail(error);
+				return false;
+			}
+			draw(this.#state);
+			return false;
+		};
+	}
+
 	#goOn(next: Step): void {
 		if (next.workbook !== this.#now.workbook) {
 			this.#past.push(letGo(this.#now, next));
@@ -156,7 +171,22 @@ export class Store {
 	#show(now: Step): void {
 		this.#now = now;
 		this.#state = this.#makeState();
+		try {
+			this.#tell();
+		} catch (error) {
+			this.#fail(error);
+		}
+	}
+
+	#tell(): void {
 		for (const listener of this.#listeners) listener(this.#state);
+	}
+
+	/** A mistake of this program: what the plan says is not to be trusted. */
+	#fail(error: unknown): void {
+		if (this.#state.programError !== undefined) throw error;
+		this.#state = { ...this.#state, ...failed(error) };
+		this.#tell();
 	}
 
 	#makeState(): State {
@@ -201,6 +231,20 @@ function planned(
 	try {
 		return { plan: plan(workbook, today) };
 	} catch (error) {
-		return { plan: noPlan, programError: error instanceof Error ? error.message : String(error) };
+		return failed(error);
+	}
+}
+
+function failed(error: unknown): Pick<State, "plan" | "programError"> {
+	return { plan: noPlan, programError: error instanceof Error ? error.message : String(error) };
+}
+
+/** The state with its plan worked out to the end. */
+export function wholeState(state: State): State {
+	try {
+		while (state.plan.goOn());
+		return state;
+	} catch (error) {
+		return { ...state, ...failed(error) };
 	}
 }

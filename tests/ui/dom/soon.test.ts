@@ -39,6 +39,48 @@ describe("what is drawn after the cells", () => {
 		expect(drawing.at(-1)).toBe(false);
 	});
 
+	test("is done in parts where it says so, before what waits behind it", async () => {
+		const done: string[] = [];
+		let parts = 3;
+		soon(element(), () => {
+			done.push(`part ${parts}`);
+			parts -= 1;
+			return parts > 0;
+		});
+		soon(element(), () => done.push("behind"));
+		await painted();
+		expect(done).toEqual(["part 3", "part 2", "part 1", "behind"]);
+		expect(drawing.at(-1)).toBe(false);
+	});
+
+	test("lets a key have its turn between two parts", async () => {
+		const done: string[] = [];
+		let parts = 3;
+		soon(element(), () => {
+			const until = performance.now() + 10;
+			while (performance.now() < until);
+			setTimeout(() => done.push("key"));
+			done.push("part");
+			parts -= 1;
+			return parts > 0;
+		});
+		frame?.();
+		await vi.waitFor(() => expect(parts).toBe(0));
+		expect(done.slice(0, 3)).toEqual(["part", "key", "part"]);
+		expect(drawing.at(-1)).toBe(false);
+	});
+
+	test("a piece asked for anew while it goes on is done as it was asked for last", async () => {
+		const [done, own]: [string[], Element] = [[], element()];
+		soon(own, () => {
+			done.push("before");
+			soon(own, () => done.push("anew"));
+			return true;
+		});
+		await painted();
+		expect(done).toEqual(["before", "anew"]);
+	});
+
 	test("is not done for an element that has gone", async () => {
 		const done: string[] = [];
 		soon(element(false), () => done.push("gone"));

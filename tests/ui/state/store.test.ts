@@ -1,8 +1,9 @@
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { emptyWorkbook } from "../../../src/core/edit/emptyWorkbook.ts";
 import { withTexts } from "../../../src/core/edit/withTexts.ts";
 import { Store } from "../../../src/ui/state/store.ts";
 import { birthsTexts } from "../../../src/ui/subjects/week/birthsOfDays.ts";
+import { smallUnit } from "../../core/smallUnit.ts";
 
 const day = (row: number, column: string, text: string) => ({ row, column, text });
 
@@ -47,4 +48,45 @@ test("births of a day go into its row, or into a new one; a blank makes no row",
 		["2027-03-01", "5", ""],
 		["2027-03-03", "7", ""],
 	]);
+});
+
+test("a mistake of this program found while the plan is worked out is told, and drawn over by an undo", () => {
+	const empty = emptyWorkbook();
+	const store = new Store(empty);
+	const seen: (string | undefined)[] = [];
+	store.subscribe(({ programError }) => seen.push(programError));
+	store.edit(withTexts(empty, "births.csv", [day(0, "date", "2027-03-01")]));
+	vi.spyOn(store.state.plan, "goOn").mockImplementation(() => {
+		throw new Error("a mistake of ours");
+	});
+	const drawn: unknown[] = [];
+	expect(store.whole((state) => drawn.push(state))()).toBe(false);
+	expect(drawn).toEqual([]);
+	expect(seen).toEqual([undefined, "a mistake of ours"]);
+	expect(store.state.plan.tables).toEqual({});
+	store.undo();
+	expect(store.state.programError).toBe(undefined);
+});
+
+test("a mistake found while cells are drawn is told, and drawing goes on without a plan", () => {
+	const empty = emptyWorkbook();
+	const store = new Store(empty);
+	const drawn: number[] = [];
+	store.subscribe(({ plan }) => {
+		if ("day-plan.csv" in plan.tables) throw new Error("a mistake of ours");
+		drawn.push(Object.keys(plan.tables).length);
+	});
+	store.edit(withTexts(empty, "births.csv", [day(0, "date", "2027-03-01")]));
+	expect(store.state.programError).toBe("a mistake of ours");
+	expect(drawn).toEqual([0]);
+});
+
+test("drawing that needs the whole plan waits until it is worked out", () => {
+	const store = new Store(smallUnit());
+	const drawn: number[] = [];
+	const piece = store.whole(({ plan }) => drawn.push(plan.found.length));
+	expect(piece()).toBe(true);
+	expect(drawn).toEqual([]);
+	while (piece());
+	expect(drawn).toEqual([store.state.plan.problems.length]);
 });

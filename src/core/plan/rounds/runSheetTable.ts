@@ -60,9 +60,10 @@ const kits = part("kits", say`Kits`, say`kits`, (s) => s.kits, 3);
 /** Every round of every day, step by step. */
 export function runSheetTable(
 	unit: UnitFigures,
-	rounds: readonly RoundPlan[],
+	plans: () => readonly RoundPlan[],
 ): ComputedTable<typeof runSheetSheet> {
 	return onDemand(runSheetSheet, () => {
+		const rounds = plans();
 		const renewed = renewedInRounds(unit, rounds);
 		return rounds.flatMap((round, i) =>
 			rowsOf(unit, round, renewed[i] ?? [], i === 0 && kitsWait(unit)),

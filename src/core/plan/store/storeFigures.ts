@@ -1,3 +1,4 @@
+import { onceAsked } from "../../onceAsked.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { type Horizon, horizon } from "./horizon.ts";
@@ -13,16 +14,10 @@ export interface StoreFigures {
 }
 
 export function storeFigures(unit: UnitFigures, firstDay: IsoDate): StoreFigures {
-	const ahead = once(() => horizon(unit, firstDay));
-	const items = once(() => unit.read.tables.items.rows.map((row) => itemStock(unit, ahead(), row)));
-	const budget = once(() => orderBudget(unit, ahead(), items()));
+	const ahead = onceAsked(() => horizon(unit, firstDay));
+	const items = onceAsked(() =>
+		unit.read.tables.items.rows.map((row) => itemStock(unit, ahead(), row)),
+	);
+	const budget = onceAsked(() => orderBudget(unit, ahead(), items()));
 	return { ahead, items, budget };
-}
-
-function once<T>(work: () => T): () => T {
-	let done: { readonly value: T } | undefined;
-	return () => {
-		done ??= { value: work() };
-		return done.value;
-	};
 }

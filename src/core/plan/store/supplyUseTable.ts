@@ -1,5 +1,5 @@
 import type { Figure } from "../../calculation.ts";
-import type { ComputedTable } from "../../computedTable.ts";
+import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { itemsSheet } from "../../sheets/items.ts";
@@ -21,19 +21,20 @@ export function supplyUseTable(
 	ward: readonly WardUse[],
 ): ComputedTable<typeof supplyUseSheet> {
 	const inUse = "row" in unit.productInUse ? unit.productInUse.row.value.product : undefined;
-	const rows = unit.read.tables.items.rows.map((row) => {
-		const { item } = row.value;
-		const isProduct = inUse === item;
-		const measure = cellFigure(itemsSheet, row, "measure");
-		const use = isProduct
-			? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
-			: itemIfKnown(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
-		return {
-			item: cellFigure(itemsSheet, row, "item"),
-			measure,
-			expected: use.expected,
-			set_aside: use.setAside,
-		};
-	});
-	return { sheet: supplyUseSheet, rows };
+	return onDemand(supplyUseSheet, () =>
+		unit.read.tables.items.rows.map((row) => {
+			const { item } = row.value;
+			const isProduct = inUse === item;
+			const measure = cellFigure(itemsSheet, row, "measure");
+			const use = isProduct
+				? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
+				: itemIfKnown(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
+			return {
+				item: cellFigure(itemsSheet, row, "item"),
+				measure,
+				expected: use.expected,
+				set_aside: use.setAside,
+			};
+		}),
+	);
 }

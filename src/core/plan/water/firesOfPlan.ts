@@ -1,5 +1,6 @@
 import { derive, type Figure, listOf, nameFigure } from "../../calculation.ts";
 import type { LoadMethod } from "../../methods/method.ts";
+import { onceAsked } from "../../onceAsked.ts";
 import { answer, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import type { IsoDate } from "../../values/date.ts";
@@ -39,12 +40,11 @@ export interface FiresOfPlan {
 }
 
 /** Worked out when it is asked for, and then kept. */
-export function firesOfPlan(unit: UnitFigures, plans: readonly RoundPlan[]): () => FiresOfPlan {
-	let made: FiresOfPlan | undefined;
-	return () => {
-		made ??= madeFires(unit, plans);
-		return made;
-	};
+export function firesOfPlan(
+	unit: UnitFigures,
+	plans: () => readonly RoundPlan[],
+): () => FiresOfPlan {
+	return onceAsked(() => madeFires(unit, plans()));
 }
 
 /** Whether some piece goes this way. */

@@ -219,6 +219,10 @@ export function handsontableGrid(
 			if (goesDown && madeRow) hot.selectCell(before.rowCount, column ?? 0);
 			goesDown = false;
 		},
+		mark(next) {
+			model = next;
+			redraw();
+		},
 		select: (row, column) => {
 			hot.selectCell(row, column);
 		},

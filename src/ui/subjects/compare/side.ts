@@ -14,7 +14,7 @@ import { roundsSheet } from "../../../core/sheets/rounds.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { lineOf } from "../../../core/workbook.ts";
-import { type State, Store } from "../../state/store.ts";
+import { type State, Store, wholeState } from "../../state/store.ts";
 import { trialOf } from "./trialOf.ts";
 import { whatIfTitle } from "./whatIfTitle.ts";
 
@@ -79,7 +79,8 @@ const keysByFile: Readonly<Record<string, string>> = {
 	[stepsSheet.file]: methodTriedEntry.key,
 };
 
-function answerOf(state: State): Pick<Side, "state" | "troubles" | "programError"> {
+function answerOf(made: State): Pick<Side, "state" | "troubles" | "programError"> {
+	const state = wholeState(made);
 	const { plan, programError } = state;
 	const errors = plan.problems.filter(({ weight }) => weight === "error");
 	return {

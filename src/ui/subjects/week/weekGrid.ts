@@ -47,7 +47,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 	const week = isOneOfMany ? rowsOf(state.plan, weekPlanSheet)[at] : undefined;
 	const measures = measuresShown(state);
 	const births = birthsOfDays(state);
-	const problems = problemsAt(state.plan.problems, birthsSheet.file);
+	const problems = problemsAt(state.plan.found, birthsSheet.file);
 	const dayColumns = days.map((date): GridColumn => {
 		const [day = "", ...rest] = shownDay(date).split(" ");
 		return { key: date, label: day, unit: rest.join(" "), numeric: true, width: DAY_PX };
