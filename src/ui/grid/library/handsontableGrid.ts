@@ -128,6 +128,8 @@ export function handsontableGrid(
 	const quiet = () => {
 		for (const part of host.querySelectorAll(".ht_master, [class*=ht_clone]"))
 			part.setAttribute("aria-hidden", "true");
+		// A browser stops with Tab at whatever scrolls and holds no field.
+		for (const scrolls of host.querySelectorAll<HTMLElement>(".wtHolder")) scrolls.tabIndex = -1;
 	};
 	quiet();
 
