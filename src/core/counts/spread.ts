@@ -36,8 +36,15 @@ export function spread(
 }
 
 /** The count with a known amount added, whole or shared between two whole ones. */
-export function moved(counts: Counts, by: number): Counts {
-	return Number.isInteger(by)
-		? { first: counts.first + by, chance: counts.chance }
-		: spread(counts, (count) => count + by);
+export function moved({ first, chance }: Counts, by: number): Counts {
+	const whole = Math.floor(by);
+	const above = by - whole;
+	if (above === 0) return { first: first + by, chance };
+	const shared = new Float64Array(chance.length + 1);
+	for (let i = 0; i < chance.length; i++) {
+		const p = chance[i] as number;
+		shared[i] = (shared[i] as number) + p * (1 - above);
+		shared[i + 1] = p * above;
+	}
+	return { first: first + whole, chance: shared };
 }

@@ -1,26 +1,39 @@
+import { convolved, isWorthTransforming, transformLength } from "./convolved.ts";
 import { always, type Counts, TAIL } from "./counts.ts";
 
 /**
- * The sum of two independent counts (their convolution), exactly.
+ * The sum of two independent counts (their convolution), exactly; of very many amounts within
+ * what cannot be seen in any result (`convolved`).
  *
  * @param most sums beyond it are left out: the chances of all others stay as they are
  */
 export function plus(a: Counts, b: Counts, most = Number.POSITIVE_INFINITY): Counts {
 	const first = a.first + b.first;
 	if (first > most) return { first: most, chance: new Float64Array(1) };
-	const all = a.chance.length + b.chance.length - 1;
-	const chance = new Float64Array(Math.min(all, most - first + 1));
+	const amounts = Math.min(a.chance.length + b.chance.length - 1, most - first + 1);
 	// Use comes in packs and pieces, so many amounts in between cannot occur: those are passed over.
 	const fewer = possible(a) * b.chance.length <= possible(b) * a.chance.length;
-	const [outer, inner] = fewer ? [a.chance, b.chance] : [b.chance, a.chance];
-	for (let i = 0; i < outer.length; i++) {
-		const p = outer[i] as number;
-		if (p === 0) continue;
-		const end = Math.min(inner.length, chance.length - i);
-		for (let j = 0; j < end; j++)
-			chance[i + j] = (chance[i + j] as number) + p * (inner[j] as number);
-	}
+	const [outer, inner] = fewer ? [a, b] : [b, a];
+	const [few, many] = [outer, inner].map(({ chance }) => chance.subarray(0, amounts)) as Both;
+	const length = transformLength(few.length + many.length - 1);
+	const chance = isWorthTransforming(possible(outer) * many.length, length)
+		? convolved(few, many, amounts, length)
+		: multiplied(few, many, amounts);
 	return withoutTails({ first, chance });
+}
+
+type Both = [Float64Array, Float64Array];
+
+function multiplied(few: Float64Array, many: Float64Array, amounts: number): Float64Array {
+	const chance = new Float64Array(amounts);
+	for (let i = 0; i < few.length; i++) {
+		const p = few[i] as number;
+		if (p === 0) continue;
+		const end = Math.min(many.length, amounts - i);
+		for (let j = 0; j < end; j++)
+			chance[i + j] = (chance[i + j] as number) + p * (many[j] as number);
+	}
+	return chance;
 }
 
 /** How many numbers a count can come to. */

@@ -19,12 +19,12 @@ const FINEST = 1e-6;
 const MOST_AMOUNTS = 50_000;
 /** Over more days than this a little too much each day would add up. */
 const FEW_DAYS = 7;
-/** Steps for many days, and where sums are multiplied out. */
-const AMOUNTS_SHARED = 5_000;
+/** The same where sums are multiplied out. */
+const MOST_MULTIPLIED = 5_000;
 /** Steps that only tell within how much to look. */
 const ROUGHLY = 1_000;
 /** What is looked at beyond an amount that is more than enough, in parts of it. */
-const LOOKED_AT = 2;
+const LOOKED_AT = 1.5;
 const ALL = Number.POSITIVE_INFINITY;
 /** Added where amounts are shared between steps: part of each is counted at the step below it. */
 const STEPS_MORE = 5;
@@ -60,7 +60,7 @@ export const countingSteps = memoize(foundSteps, (amounts, most, days) => [
 const sharedSteps = memoize(
 	(amounts: readonly number[], most: number) => {
 		const exact = exactSteps(amounts);
-		return most / exact.size <= AMOUNTS_SHARED ? exact : shared(most / ROUGHLY);
+		return most / exact.size <= MOST_MULTIPLIED ? exact : shared(most / ROUGHLY);
 	},
 	(amounts, most) => [most, ...amounts],
 );
@@ -85,10 +85,14 @@ function shared(size: number): Steps {
 	return { size, of: stepsIn(size), more: STEPS_MORE, most: ALL };
 }
 
-/** Steps for what is set aside where an amount is known that is enough: exact where these are not too many. */
-export function finerSteps(amounts: readonly number[], enough: number): Steps {
+/**
+ * Steps for what is set aside where an amount is known that is enough: exact where these are not too many.
+ *
+ * @param count steps of that amount, where they are shared
+ */
+export function finerSteps(amounts: readonly number[], enough: number, count: number): Steps {
 	const exact = exactSteps(amounts);
-	const steps = enough / exact.size <= AMOUNTS_SHARED ? exact : shared(enough / AMOUNTS_SHARED);
+	const steps = enough / exact.size <= MOST_MULTIPLIED ? exact : shared(enough / count);
 	return { ...steps, most: Math.ceil((LOOKED_AT * enough) / steps.size) };
 }
 

@@ -2,7 +2,7 @@ import type { Counts } from "../counts/counts.ts";
 import { amountSetAside, finerSteps, type Steps } from "./commonStep.ts";
 
 /** What the steps set aside on the safe side may be of all that is set aside. */
-const MOST_OF_ALL = 0.0025;
+const MOST_OF_ALL = 0.005;
 
 /** An amount of use, how likely each is, and the steps it is counted in. */
 export interface CountedUse {
@@ -16,16 +16,18 @@ export interface CountedUse {
  *
  * Steps that share amounts are chosen by the most that is possible, which may be many times what
  * is set aside. They tell within how much of it to look: there steps are finer, and what is
- * beyond is left out, until the steps on the safe side are a quarter of one in a hundred of it.
+ * beyond is left out, until the steps on the safe side are at most half of one in a hundred of it.
  *
  * @param amounts that the use is a sum of
  * @param first the steps to begin with
+ * @param count steps of what is set aside, about
  * @param used how likely each amount is, counted in steps
  */
 export function countedFinely(
 	amounts: readonly number[],
 	confidence: number,
 	first: Steps,
+	count: number,
 	used: (steps: Steps) => Counts,
 ): CountedUse {
 	let steps = first;
@@ -33,6 +35,6 @@ export function countedFinely(
 		const counts = used(steps);
 		const setAside = amountSetAside(counts, confidence, steps);
 		if (steps.more * steps.size <= MOST_OF_ALL * setAside) return { used: counts, steps, setAside };
-		steps = finerSteps(amounts, setAside);
+		steps = finerSteps(amounts, setAside, count);
 	}
 }

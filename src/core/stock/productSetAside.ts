@@ -59,9 +59,12 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 	compute: ({ confidence, ...inputs }) => counted(inputs, confidence).setAside,
 });
 
+/** Of what is set aside: a day has few preparations, so its sums are soon multiplied out. */
+const STEPS = 5000;
+
 function counted({ preparations, quantities }: Inputs, confidence: number): CountedUse {
 	const first = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
-	return countedFinely(quantities, confidence, first, ({ of, most }) =>
+	return countedFinely(quantities, confidence, first, STEPS, ({ of, most }) =>
 		sumAtLevel(preparations, quantities.map(of), most),
 	);
 }

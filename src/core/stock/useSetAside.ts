@@ -71,8 +71,12 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	compute: ({ confidence, ...use }) => counted(use, confidence).setAside,
 });
 
+/** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */
+const STEPS = 2000;
+
 function counted(use: UseInputs, confidence: number): CountedUse {
-	return countedFinely(Object.values(use.rates).flat(), confidence, commonStep(use), (steps) =>
+	const amounts = Object.values(use.rates).flat();
+	return countedFinely(amounts, confidence, commonStep(use), STEPS, (steps) =>
 		usedOverDays(use, steps),
 	);
 }
