@@ -1,9 +1,10 @@
 import { availableParallelism } from "node:os";
-import { join, resolve } from "node:path";
+import { join, relative, resolve } from "node:path";
 import type { Problem } from "../core/problem.ts";
 import { itemNames } from "../core/units/itemNames.ts";
 import { storeStock } from "../core/units/storeStock.ts";
 import type { IsoDate } from "../core/values/date.ts";
+import { begunBeside } from "../io/begunBeside.ts";
 import { begunFiles } from "../io/district/begunFiles.ts";
 import { pileUnits } from "../io/district/pileUnits.ts";
 import { UnitPiles } from "../io/district/unitPiles.ts";
@@ -15,6 +16,7 @@ import { plannedUnits } from "./district/plannedUnits.ts";
 import { Progress } from "./district/progress.ts";
 import { setFilesIn, unitsTasks } from "./district/unitsTasks.ts";
 import { WholeFiles } from "./district/wholeFiles.ts";
+import { notWritten } from "./notWritten.ts";
 import { problemLine } from "./problemLine.ts";
 import { READING_USAGE, readingArguments } from "./readingArguments.ts";
 
@@ -66,7 +68,7 @@ export const unitsCommand: Command = async (args, lines, today) => {
 	try {
 		return await districtPlanned(wanted, lines, today, stopping.signal);
 	} catch (trouble) {
-		lines.error(`Error: nothing could be written to ${wanted.out} (${String(trouble)}).`);
+		lines.error(inWords(trouble, wanted));
 		return 1;
 	} finally {
 		for (const signal of STOPS) process.off(signal, stop);
@@ -93,8 +95,8 @@ async function districtPlanned(
 		isTerminal,
 		write: (text) => (isTerminal ? process.stderr.write(text) : error(text.trimEnd())),
 	});
-	const piles = new UnitPiles(join(out, `.piles-${process.pid}`));
 	const files = await WholeFiles.begin(out, begunFiles());
+	const piles = new UnitPiles(await begunBeside(join(out, "piles")));
 	try {
 		const run = new DistrictRun(files, nameOf);
 		const set = await pileUnits(await setFilesIn(from), piles, answers);
@@ -129,6 +131,15 @@ async function districtPlanned(
 	} finally {
 		await piles.clear();
 	}
+}
+
+/** What kept the lists from being made, in plain words. @throws what is no trouble of files */
+function inWords(trouble: unknown, { from, out }: Wanted): string {
+	const { path, code } = trouble as NodeJS.ErrnoException;
+	const isIn = (folder: string) => path !== undefined && !relative(folder, path).startsWith("..");
+	if (!isIn(from) || isIn(out)) return notWritten(out, trouble);
+	const why = code === "ENOENT" ? "it is not there" : String(trouble);
+	return `Error: ${path} could not be read: ${why}. Nothing was written.`;
 }
 
 /** A file that a whole set lacks, or a question that it leaves open; a single row without a unit is only named. */

@@ -1,6 +1,8 @@
-import { mkdir, open } from "node:fs/promises";
+import { mkdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { type StagedFile, stagedFile } from "./stagedFile.ts";
+import type { StagedFile } from "./growingFile.ts";
+import { stagedFile } from "./stagedFile.ts";
+import { takeNames } from "./takeNames.ts";
 
 /**
  * Writes files into a folder, which is made where it does not exist.
@@ -23,17 +25,9 @@ export async function writeFiles(
 			await mkdir(dirname(file), { recursive: true });
 			staged.push(await stagedFile(file, contents));
 		}
-		for (const { takeName } of staged) await takeName();
+		await takeNames(staged);
 	} catch (error) {
 		for (const { discard } of staged) await discard();
 		throw error;
 	}
-	for (const folder of new Set(staged.map(({ folder }) => folder))) await namesOnDisk(folder);
-}
-
-/** Brings the names of a folder onto the disk; some systems do not let a folder be opened for that. */
-async function namesOnDisk(folder: string): Promise<void> {
-	const opened = await open(folder).catch(() => undefined);
-	await opened?.sync().catch(() => undefined);
-	await opened?.close();
 }

@@ -1,14 +1,6 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import {
-	existsSync,
-	mkdirSync,
-	mkdtempSync,
-	readdirSync,
-	readFileSync,
-	rmSync,
-	writeFileSync,
-} from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -41,7 +33,9 @@ test.each(["SIGINT", "SIGTERM"] as const)(
 		});
 		const ended = once(running, "close");
 		await expect
-			.poll(() => existsSync(join(out, "units.csv.part")), { timeout: 50_000 })
+			.poll(() => readdirSync(out).some((name) => /^\.units\.csv\.\d+\.part$/.test(name)), {
+				timeout: 50_000,
+			})
 			.toBe(true);
 		running.kill(signal);
 		const [code] = await ended;

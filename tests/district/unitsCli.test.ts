@@ -36,7 +36,7 @@ const begin = () => {
 const end = () => rmSync(place, { recursive: true });
 
 const run = (...given: string[]) =>
-	terminal(unitsCommand, [district, "--out", out, "--workers", "2", ...given]);
+	terminal(unitsCommand, [district, "--out", out, "--workers", "1", ...given]);
 
 /** A list that was written, row by row by column. */
 function list(file: string): Record<string, string>[] {
@@ -66,7 +66,7 @@ describe("a district of folders and zips", () => {
 		begin();
 		for (const [seed, files] of invented.entries())
 			writeUnit(join(district, seed % 2 === 0 ? `east/u${seed}` : `u${seed}.zip`), files);
-		expect((await run()).status).toBe(0);
+		expect((await run("--workers", "2")).status).toBe(0);
 	}, SLOW_MACHINE_MS);
 	afterAll(end);
 
@@ -143,7 +143,7 @@ describe("a district of folders and zips", () => {
 
 	test("as many workers as asked for change nothing", async () => {
 		const files = districtSheets.map(({ file }) => readFileSync(join(out, file), "utf8"));
-		await terminal(unitsCommand, [district, "--out", out, "--workers", "1"]);
+		await run();
 		expect(districtSheets.map(({ file }) => readFileSync(join(out, file), "utf8"))).toEqual(files);
 	});
 
@@ -180,7 +180,7 @@ describe("what cannot be read", () => {
 	beforeEach(begin);
 	afterEach(end);
 
-	test("is a row with its reason, and keeps no other from being planned", async () => {
+	test("is a row with its reason, and keeps no other from being planned; a second workbook of a unit is counted, and said", async () => {
 		writeUnit(join(district, "good"), inventedUnit(1));
 		writeFileSync(join(district, "torn.zip"), "PK and no more");
 		mkdirSync(join(district, "empty"));
@@ -188,20 +188,25 @@ describe("what cannot be read", () => {
 			...inventedUnit(2),
 			"uses.csv": 'at,kit,what\n"2027-01-04 10:00,K1,used\n',
 		});
+		writeUnit(join(district, "twice"), inventedUnit(1));
 		const { status, stdout } = await run();
 		expect({ status, stdout }).toEqual({
 			status: 0,
-			stdout: expect.stringContaining("1 of 4 units planned"),
+			stdout: expect.stringContaining("2 of 5 units planned"),
 		});
 		expect(list("units.csv").map(({ path, unit, state }) => [path, unit, state])).toEqual([
 			["empty", "empty", "not_read"],
 			["good", unitName(1), "look"],
 			["open", unitName(2), "not_read"],
 			["torn.zip", "torn.zip", "not_read"],
+			["twice", unitName(1), "look"],
 		]);
 		for (const { state, in_words: why } of list("units.csv"))
 			if (state === "not_read") expect(why).not.toBe("");
-		expect(list("units-needs.csv").every(({ path }) => path === "good")).toBe(true);
+		const counted = new Set(list("units-needs.csv").map(({ path }) => path));
+		expect(counted).toEqual(new Set(["good", "twice"]));
+		const named = list("units-problems.csv").filter(({ code }) => code === "unit-named-twice");
+		expect(named.map(({ path }) => path)).toEqual(["twice"]);
 	});
 
 	test("1 where no unit could be read, and the lists say why", async () => {
@@ -222,31 +227,43 @@ describe("what cannot be read", () => {
 	});
 
 	test("1 where there is no such folder", async () => {
-		expect((await run()).status).toBe(1);
-	});
-
-	test("a second workbook of a unit is counted, and said", async () => {
-		for (const name of ["a", "b"]) writeUnit(join(district, name), inventedUnit(1));
-		await run();
-		expect(
-			list("units-problems.csv")
-				.filter(({ code }) => code === "unit-named-twice")
-				.map(({ path }) => path),
-		).toEqual(["b"]);
+		const { status, stderr } = await run();
+		expect({ status, stderr }).toEqual({
+			status: 1,
+			stderr: `Error: ${district} could not be read: it is not there. Nothing was written.\n`,
+		});
 	});
 });
 
-test("as a person starts it: 0, and the folder written to is no unit", () => {
+test("as a person starts it: 0, and the folder written to is no unit; what killed runs began is cleared away", async () => {
 	begin();
 	writeUnit(join(district, "one"), inventedUnit(1));
 	out = join(district, "out");
-	for (const _ of ["first", "again"]) {
-		const { status, stdout } = started("units", [district, "--out", out]);
-		expect({ status, stdout }).toEqual({
-			status: 0,
-			stdout: expect.stringContaining("1 of 1 units planned"),
-		});
-	}
+	const planned = { status: 0, stdout: expect.stringContaining("1 of 1 units planned") };
+	const { status, stdout } = started("units", [district, "--out", out, "--workers", "1"]);
+	expect({ status, stdout }).toEqual(planned);
+	const lists = readdirSync(out);
+	// No process has this number.
+	mkdirSync(join(out, ".piles.4194305.part"));
+	writeFileSync(join(out, ".units.csv.4194305.part"), "half");
+	expect(await run()).toMatchObject(planned);
+	expect(readdirSync(out)).toEqual(lists);
+	end();
+}, 60_000);
+
+test("1 and a plain reason where the lists cannot be written; nothing of them is left", async () => {
+	begin();
+	writeUnit(join(district, "one"), inventedUnit(1));
+	mkdirSync(join(out, "units-order.csv", "below"), { recursive: true });
+	const { status, stderr } = await run();
+	expect({ status, stderr }).toEqual({
+		status: 1,
+		stderr: expect.stringContaining(
+			`Error: the files could not be written to ${out}: a folder stands where a file is needed. Whatever is there is whole.`,
+		),
+	});
+	expect(readdirSync(out)).toEqual(["units-order.csv"]);
+	end();
 }, 60_000);
 
 test.each([

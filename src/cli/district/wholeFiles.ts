@@ -1,5 +1,7 @@
-import { type FileHandle, mkdir, open, rename, rm } from "node:fs/promises";
+import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
+import { type GrowingFile, growingFile, type StagedFile } from "../../io/growingFile.ts";
+import { takeNames } from "../../io/takeNames.ts";
 
 /** Text that waits to be written, in characters. */
 const ENOUGH = 1 << 16;
@@ -9,54 +11,45 @@ const ENOUGH = 1 << 16;
  * until then each has another name.
  */
 export class WholeFiles {
-	readonly #folder: string;
-	readonly #files: ReadonlyMap<string, { readonly handle: FileHandle; text: string }>;
+	readonly #files = new Map<string, { readonly file: GrowingFile; text: string }>();
 
-	private constructor(folder: string, files: ReadonlyMap<string, FileHandle>) {
-		this.#folder = folder;
-		this.#files = new Map([...files].map(([name, handle]) => [name, { handle, text: "" }]));
-	}
+	private constructor() {}
 
 	/** Begins the files with their first text; the folder is made where it does not exist. */
 	static async begin(folder: string, begun: Readonly<Record<string, string>>): Promise<WholeFiles> {
 		await mkdir(folder, { recursive: true });
-		const files = new Map<string, FileHandle>();
-		for (const name of Object.keys(begun))
-			files.set(name, await open(join(folder, unfinished(name)), "w"));
-		const whole = new WholeFiles(folder, files);
-		for (const [name, text] of Object.entries(begun)) await whole.write(name, text);
+		const whole = new WholeFiles();
+		try {
+			for (const [name, text] of Object.entries(begun))
+				whole.#files.set(name, { file: await growingFile(join(folder, name)), text });
+		} catch (trouble) {
+			await whole.drop();
+			throw trouble;
+		}
 		return whole;
 	}
 
 	async write(name: string, text: string): Promise<void> {
-		const file = this.#files.get(name);
-		if (!file) throw new Error(`no such file was begun: ${name}`);
-		file.text += text;
-		if (file.text.length < ENOUGH) return;
-		await file.handle.appendFile(file.text);
-		file.text = "";
+		const written = this.#files.get(name);
+		if (!written) throw new Error(`no such file was begun: ${name}`);
+		written.text += text;
+		if (written.text.length < ENOUGH) return;
+		await written.file.append(written.text);
+		written.text = "";
 	}
 
 	/** Gives all files their names, in place of those of before. */
 	async finish(): Promise<void> {
-		for (const { handle, text } of this.#files.values()) {
-			await handle.appendFile(text);
-			await handle.sync();
-			await handle.close();
+		const staged: StagedFile[] = [];
+		for (const { file, text } of this.#files.values()) {
+			await file.append(text);
+			staged.push(await file.end());
 		}
-		for (const name of this.#files.keys())
-			await rename(join(this.#folder, unfinished(name)), join(this.#folder, name));
+		await takeNames(staged);
 	}
 
 	/** Leaves nothing of what was written; files of before stay. */
 	async drop(): Promise<void> {
-		for (const [name, { handle }] of this.#files) {
-			await handle.close().catch(() => undefined);
-			await rm(join(this.#folder, unfinished(name)), { force: true });
-		}
+		for (const { file } of this.#files.values()) await file.discard().catch(() => undefined);
 	}
-}
-
-function unfinished(name: string): string {
-	return `${name}.part`;
 }

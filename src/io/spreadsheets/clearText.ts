@@ -18,8 +18,10 @@ const LAST = 2_958_465;
  * @example clearText(46447.875, "dateTime") // "2027-02-28 21:00"
  */
 export function clearText(serial: number, shown: Shown, from1904 = false): string {
-	if (shown === "percent") return `${Number((serial * 100).toPrecision(15))}%`;
-	if (shown === "number" || serial < 0 || serial > LAST) return String(serial);
+	const percent = Number((serial * 100).toPrecision(15));
+	if (shown === "percent" && Number.isFinite(percent)) return `${percent}%`;
+	if (shown === "number" || shown === "percent" || serial < 0 || serial > LAST)
+		return String(serial);
 	const seconds = Math.round(serial * SECONDS);
 	if (shown === "time") return clockText(seconds);
 	const days = Math.floor(seconds / SECONDS);

@@ -7,6 +7,12 @@ import { readXml } from "./readXml.ts";
 const ODS_CONTENT = "content.xml";
 
 /** Kinds of value that say nothing of how numbers are written. */
+/** Kinds of cell that hold a number, and how it is shown. */
+const NUMBERS: ReadonlyMap<string, "number" | "percent"> = new Map([
+	["float", "number"],
+	["currency", "number"],
+	["percentage", "percent"],
+]);
 const TEXTS = new Set(["boolean", "string"]);
 
 type Attribute = (name: string) => string | undefined;
@@ -98,13 +104,18 @@ function cellOf(attribute: Attribute): Cell {
 	const times = timesIn(attribute("number-columns-repeated"));
 	const type = attribute("value-type") ?? "";
 	const value = valueIn(type, attribute);
-	return { times, value, isNumber: value !== undefined && !TEXTS.has(type), paragraphs: [] };
+	const isDamaged = NUMBERS.has(type) && !isNumeral(attribute("value"));
+	const isNumber = value !== undefined && !TEXTS.has(type) && !isDamaged;
+	return { times, value, isNumber, paragraphs: [] };
 }
 
 function valueIn(type: string, attribute: Attribute): string | undefined {
-	const number = Number(attribute("value") ?? "");
-	if (type === "float" || type === "currency") return clearText(number, "number");
-	if (type === "percentage") return clearText(number, "percent");
+	const shown = NUMBERS.get(type);
+	// What is damaged stays as it is, for the person to see; what is not there is no 0.
+	if (shown)
+		return isNumeral(attribute("value"))
+			? clearText(Number(attribute("value")), shown)
+			: attribute("value");
 	if (type === "date")
 		return attribute("date-value")
 			?.replace("T", " ")
@@ -112,6 +123,10 @@ function valueIn(type: string, attribute: Attribute): string | undefined {
 	if (type === "time") return clockIn(attribute("time-value") ?? "");
 	if (type === "boolean") return attribute("boolean-value")?.toUpperCase();
 	return type === "string" ? attribute("string-value") : undefined;
+}
+
+function isNumeral(text = ""): boolean {
+	return text.trim() !== "" && Number.isFinite(Number(text));
 }
 
 /** @example "PT07H30M00S" → "07:30" */

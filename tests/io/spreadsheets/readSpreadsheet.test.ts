@@ -90,6 +90,22 @@ describe(".ods", () => {
 		const noted = `<table:table-row><table:table-cell office:value-type="string"><office:annotation><text:p>who wrote it</text:p></office:annotation><text:p>K1</text:p></table:table-cell></table:table-row>`;
 		expect(rowsIn(odsOf({ any: noted }))).toEqual([[["K1"]]]);
 	});
+
+	test.each([
+		['value-type="float"', "", [""]],
+		['value-type="float" office:value=""', "", [""]],
+		['value-type="float" office:value="1,5"', "1.5", ["1,5"]],
+		['value-type="currency" office:value="1e999"', "", ["1e999"]],
+		['value-type="percentage" office:value="x"', "7 %", ["x"]],
+	])(
+		"a number that is damaged stays as it is, and one that is missing is no 0: %s",
+		(type, shown, cells) => {
+			const damaged = `<table:table-cell office:${type}><text:p>${shown}</text:p></table:table-cell>`;
+			const kept = '<table:table-cell office:value-type="float" office:value="2"/>';
+			const rows = `<table:table-row>${kept}</table:table-row><table:table-row>${damaged}${kept}</table:table-row>`;
+			expect(rowsIn(odsOf({ any: rows }))).toEqual([[["2"], [...cells, "2"]]]);
+		},
+	);
 });
 
 describe("which sheet it is", () => {
