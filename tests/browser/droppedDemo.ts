@@ -33,7 +33,7 @@ export async function dropDemo(
 			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
 		);
 	}, files);
-	await workbook.page.locator("#told p", { hasText: /opened|ouvert/ }).waitFor();
+	await workbook.page.locator("#told p", { hasText: /opened|ouvert|aberto/ }).waitFor();
 }
 
 function withSettings(text: string, settings: Readonly<Record<string, string>>): string {
