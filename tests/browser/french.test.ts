@@ -131,7 +131,7 @@ describe.each([
 		const { page } = workbook;
 		await workbook.type(0, 1, "12.5");
 		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12.5");
-		await page.locator(".foot a[hreflang=fr]").click();
+		await page.locator(".rail a[hreflang=fr]").click();
 		await page.getByRole("button", { name: "Reprendre le brouillon" }).click();
 		await expect.poll(async () => (await workbook.row("2027-03-01"))[1]).toBe("12,5");
 		expect(page.url()).toMatch(/fr\/index\.html#births\.csv$/);

@@ -1,3 +1,4 @@
+import { atMost } from "../atMost.ts";
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
@@ -18,7 +19,7 @@ interface Inputs {
 const FAR_OVER_PCT = 20;
 const ROUNDING_ERROR = 1e-9;
 
-const shown = (pct: number) => say`${Number(pct.toFixed(3))} %`;
+const shown = (pct: number) => say`${atMost(pct, 3)} %`;
 
 /** What to look out for in a mix, in words; empty where there is nothing. */
 export const mixingRemark = calculation<Inputs, string>({

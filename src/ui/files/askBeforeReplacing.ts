@@ -2,6 +2,7 @@ import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { unreadCopy } from "../../io/history/unreadCopy.ts";
+import { problemWords } from "../format/problemWords.ts";
 import { ask } from "../shell/ask.ts";
 import { titleOf } from "../shell/titleOf.ts";
 import type { State } from "../state/store.ts";
@@ -31,7 +32,7 @@ export async function askBeforeReplacing(
 		text: [
 			what,
 			why
-				? say`They cannot be brought together: ${why.message}`
+				? say`They cannot be brought together: ${problemWords(why)}`
 				: say`If the two are copies of one workbook, bring them together: no line of either is lost, and you see what comes from where first.`,
 		],
 		answers: [

@@ -2,6 +2,7 @@ import { tableOf } from "../../core/edit/withTexts.ts";
 import { say } from "../../core/say.ts";
 import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
+import { problemWords } from "../format/problemWords.ts";
 import type { Page } from "../page.ts";
 import { pages } from "../pages.ts";
 import { FIRST_LINE } from "../sheet/cellOf.ts";
@@ -19,7 +20,7 @@ export function namesIn(state: State): Findable[] {
 		findable(problem, {
 			row: problem.line === null ? "" : say`line ${problem.line}`,
 			column: say`problem`,
-			text: problem.message,
+			text: problemWords(problem),
 		}),
 	);
 	return [...names, ...problems];

@@ -2,7 +2,7 @@ import type { Problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
 import { sheetOf } from "../../core/sheets/sheetOf.ts";
 import { shownWord } from "./choiceWords.ts";
-import { shownDay } from "./shownDay.ts";
+import { daysInWords } from "./daysInWords.ts";
 
 /** What was typed stands between quotation marks, and stays as it was. */
 const QUOTED = /("[^"]*"|“[^”]*”|«[^»]*»)/;
@@ -22,7 +22,7 @@ export function problemWords({ code, message }: Problem): string {
 }
 
 function inWords(text: string, isOfForm: boolean): string {
-	const days = isOfForm ? text : text.replace(/\b\d{4}-\d\d-\d\d\b/g, shownDay);
+	const days = isOfForm ? text : daysInWords(text);
 	return days
 		.replace(/\b[a-z]+(-[a-z]+)*\.csv\b/g, (file) => {
 			const title = sheetOf(file)?.title;

@@ -4,6 +4,7 @@ import type { Counts } from "../../core/counts/counts.ts";
 import { decimalSign } from "../../core/language.ts";
 import { say } from "../../core/say.ts";
 import { shownWord } from "./choiceWords.ts";
+import { daysInWords } from "./daysInWords.ts";
 import { partWords } from "./partWords.ts";
 import { semicolon } from "./semicolon.ts";
 import { shownDay } from "./shownDay.ts";
@@ -42,8 +43,7 @@ function shownText({ signed, coded, value: kind }: Column<unknown>, text: string
 	if (signed) return text.replace(/^-/, "−").replace(".", decimalSign);
 	if (kind.tableSchema.type === "date") return shownDay(text);
 	if (kind.options || coded) return shownWord(text);
-	// Sentences of the core tell days as files have them.
-	return text.replace(/\b\d{4}-\d\d-\d\d\b/g, shownDay);
+	return daysInWords(text);
 }
 
 function shownValue(value: unknown): string {

@@ -1,6 +1,7 @@
 import { readSettings, type Settings } from "../../core/read/readSettings.ts";
 import { say } from "../../core/say.ts";
 import { unitSheet } from "../../core/sheets/unit.ts";
+import { waitsFor } from "../format/waitsFor.ts";
 import type { State } from "./store.ts";
 
 /** One setting of the unit: its value, or the problems because of which it has none. */
@@ -29,5 +30,5 @@ export function printedSetting<K extends keyof Settings>(state: State, key: K) {
 	const outcome = settingOutcome(state, key);
 	return outcome.ok
 		? { value: outcome.value, why: "" }
-		: { value: undefined, why: say`Write it by hand: ${outcome.problems[0]?.message ?? ""}` };
+		: { value: undefined, why: say`Write it by hand: ${waitsFor(outcome)}` };
 }

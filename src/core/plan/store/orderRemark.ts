@@ -1,3 +1,4 @@
+import { atMost } from "../../atMost.ts";
 import { calculation } from "../../calculation.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
@@ -107,7 +108,7 @@ function late({ orderBy, knownSince, firstDay, packs }: Inputs): string[] {
 function notCome({ overdue }: Inputs): string[] {
 	if (overdue === 0) return [];
 	return [
-		say`Of what is on the way, ${Number(overdue.toFixed(1))} is overdue: ask where it is. It is in no day's stock until it is received.`,
+		say`Of what is on the way, ${atMost(overdue, 1)} is overdue: ask where it is. It is in no day's stock until it is received.`,
 	];
 }
 
@@ -118,19 +119,19 @@ function countedLongAgo({ countedDaysAgo, countEveryDays }: Inputs): string[] {
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {
 	return projection.waste.map(({ lot, day, quantity, why }) => {
-		const amount = Number(quantity.toFixed(1));
+		const amount = atMost(quantity, 1);
 		const on = day <= 0 ? undefined : addDays(firstDay, day);
 		return why === "out of date" ? outOfDate(lot, amount, on) : tooWeak(lot, amount, on);
 	});
 }
 
-function outOfDate(lot: string, amount: number, on: IsoDate | undefined): string {
+function outOfDate(lot: string, amount: string, on: IsoDate | undefined): string {
 	return on === undefined
 		? say`Lot ${lot}: ${amount} unused and out of date already.`
 		: say`Lot ${lot}: ${amount} unused and out of date on ${on}.`;
 }
 
-function tooWeak(lot: string, amount: number, on: IsoDate | undefined): string {
+function tooWeak(lot: string, amount: string, on: IsoDate | undefined): string {
 	return on === undefined
 		? say`Lot ${lot}: ${amount} unused and too weak for the strength wanted already.`
 		: say`Lot ${lot}: ${amount} unused and too weak for the strength wanted on ${on}.`;

@@ -1,3 +1,4 @@
+import { atMost } from "../../atMost.ts";
 import { calculation, derive, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
@@ -75,7 +76,7 @@ const countItAgain = calculation<OnHandInputs, string>({
 	compute: ({ listed, entries }) => {
 		const { short } = booksAfter(listed, entries);
 		return short > 0
-			? say`${Number(short.toFixed(3))} more went out than the books held: count this lot.`
+			? say`${atMost(short, 3)} more went out than the books held: count this lot.`
 			: "";
 	},
 });

@@ -4,6 +4,7 @@ import { stepsSheet } from "../../../core/sheets/steps.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
 
 const { step, basis, minutes, hands_on } = stepsSheet.columns;
@@ -12,7 +13,7 @@ const counted = { round: say`once a round`, kit: say`for each kit`, load: say`fo
 /** The proposed steps with their minutes and where they come from, to be read before they are taken. */
 export function proposalTable(workbook: Workbook): HTMLElement {
 	const proposed = stepsFor(workbook);
-	if (!proposed.ok) return el("p", { class: "reason" }, proposed.problems[0]?.message);
+	if (!proposed.ok) return el("p", { class: "reason" }, waitsFor(proposed));
 	const steps = proposed.value;
 	const sourced = [...new Set(steps.map(({ source }) => source))].filter(
 		({ mark }) => mark !== "common practice, no source",

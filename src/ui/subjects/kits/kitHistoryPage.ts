@@ -15,6 +15,7 @@ import { cautionList } from "../../sheet/cautionList.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import { wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { checkSheet } from "./checkSheet.ts";
 import { historyTable } from "./historyTable.ts";
@@ -154,7 +155,7 @@ function standsWords(row: ComputedRow<typeof kitRegisterSheet>): string {
 	const words = [
 		wordIn(row.kind),
 		since === "" ? "" : say`disinfected on ${shownDayAndYear(since)}`,
-		wordIn(row.reason),
+		sentenceIn(row.reason),
 		wordIn(row.counts) === "yes" ? say`the plan counts on it` : say`the plan does not count on it`,
 	];
 	return say`: ${words.filter(Boolean).join(semicolon)}.`;

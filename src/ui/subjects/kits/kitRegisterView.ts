@@ -7,6 +7,7 @@ import { semicolon } from "../../format/semicolon.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { stateMark } from "./stateMark.ts";
 
@@ -49,7 +50,7 @@ function line(row: ComputedRow<typeof kitRegisterSheet>): HTMLElement {
 
 function detail(row: ComputedRow<typeof kitRegisterSheet>): string {
 	const until = wordIn(row.ready_until);
-	const reason = wordIn(row.reason);
+	const reason = sentenceIn(row.reason);
 	const order = numberIn(row.use_next);
 	const words = [
 		wordIn(row.state) === "ready" && until !== "" ? say`until ${shownDay(until)}` : reason,

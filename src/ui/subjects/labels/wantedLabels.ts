@@ -10,6 +10,7 @@ import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { type KitLabel, kitLabel } from "./kitLabel.ts";
@@ -97,7 +98,7 @@ function labelOfKit(
 		return setApartLabel({
 			...named,
 			state: stands as SetApart["state"],
-			reason: wordIn(row.reason),
+			reason: sentenceIn(row.reason),
 		});
 	const isKnownReady = wordIn(row.recorded) === "yes";
 	const since = wordIn(row.ready_since) || undefined;

@@ -1,12 +1,13 @@
 import type { ComputedRow, FiguresOf } from "../../../core/computedTable.ts";
-import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import { mixingDaysSheet } from "../../../core/sheets/mixingDays.ts";
 import type { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import type { wallTableSheet } from "../../../core/sheets/wallTable.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { storeOf } from "./strengthView.ts";
 
@@ -91,17 +92,17 @@ export function remarkOn(state: State, { product, lot }: Mix): string {
 	const row = rowsOf(state.plan, mixingSheet).find(
 		(r) => wordIn(r.product) === product && wordIn(r.lot) === lot,
 	);
-	return wordIn(row?.remark);
+	return sentenceIn(row?.remark);
 }
 
 /** What the mixing sheet knows of the lot of one of its rows; "" where there is nothing to know. */
 export function remarkOnLotIn({ remark }: ComputedRow<typeof mixingSheet>): string {
 	const { ofLot } = remark.origin.kind === "computed" ? remark.origin.inputs : {};
-	return ofLot ? wordIn(ofLot as typeof remark) : "";
+	return ofLot ? sentenceIn(ofLot as typeof remark) : "";
 }
 
 /** Why there is nothing to mix by on the first day; "" where no reason is known. */
 export function whyNoMix(state: State): string {
 	const cell = rowsOf(state.plan, mixingDaysSheet)[0]?.product_quantity;
-	return cell ? (problemsOf(cell.outcome)[0]?.message ?? "") : "";
+	return waitsFor(cell?.outcome);
 }

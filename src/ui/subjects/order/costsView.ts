@@ -6,6 +6,7 @@ import { costsSheet } from "../../../core/sheets/costs.ts";
 import { el } from "../../dom/el.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 
@@ -33,7 +34,7 @@ function costsSentence(state: State): string | undefined {
 	const week = numberIn(now?.per_week);
 	if (!now || week === undefined) return undefined;
 	const currency = unitSetting(state, "currency") || say`money`;
-	return [change(changes, week, currency), wordIn(now.remark), notCounted]
+	return [change(changes, week, currency), sentenceIn(now.remark), notCounted]
 		.filter(Boolean)
 		.join(" ");
 }

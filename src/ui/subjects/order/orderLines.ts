@@ -1,10 +1,11 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
-import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { keptSince } from "../../../core/plan/store/keptSince.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 
@@ -59,8 +60,8 @@ function lineOf(row: ComputedRow<typeof orderSheet>, firstDay: string, since: st
 		onOrder: numberIn(row.on_order),
 		runsOutOn: wordIn(row.run_out_on),
 		orderBy,
-		remark: wordIn(row.remark),
-		waitsFor: row.order_packs ? (problemsOf(row.order_packs.outcome)[0]?.message ?? "") : "",
+		remark: sentenceIn(row.remark),
+		waitsFor: waitsFor(row.order_packs?.outcome),
 	};
 }
 

@@ -1,8 +1,8 @@
-import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { isNeeded, type Stopped } from "../../../core/stock/stopsWithout.ts";
 import { inOrder } from "../../../core/values/inOrder.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
@@ -51,7 +51,7 @@ export function takenOrder(state: State): TakenOrder | undefined {
 			outWithTaken: wordIn(row.take_run_out_on),
 			outWithAll: wordIn(row.full_run_out_on),
 			stops: (wordIn(row.stops) || "less") as Stopped,
-			waitsFor: problemsOf(outcome)[0]?.message ?? "",
+			waitsFor: waitsFor(outcome),
 		};
 	});
 	const sum = (amounts: readonly (number | undefined)[]) =>

@@ -10,6 +10,7 @@ import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { shownWord } from "../../format/choiceWords.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
@@ -58,7 +59,7 @@ export function dayRounds(state: State, day: IsoDate): ShownRound[] {
 			kits: Math.max(before?.kits ?? 0, numberIn(row.kits) ?? 0),
 			steps: outcome?.ok ? [...(before?.steps ?? []), stepOf(row, sort, before)] : [],
 			onlyIf: wordIn(row.only_if),
-			waitsFor: outcome?.ok ? "" : (outcome?.problems[0]?.message ?? ""),
+			waitsFor: waitsFor(outcome),
 		});
 	}
 	return [...rounds.values()];

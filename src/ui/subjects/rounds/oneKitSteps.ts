@@ -6,6 +6,7 @@ import { timedSteps } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
 import { stepsSheet } from "../../../core/sheets/steps.ts";
 import { shownWord } from "../../format/choiceWords.ts";
+import { problemWords } from "../../format/problemWords.ts";
 import type { State } from "../../state/store.ts";
 import { settingOutcome } from "../../state/unitSetting.ts";
 import { waysOf } from "../../state/waysOf.ts";
@@ -17,11 +18,11 @@ const ONE_KIT = say`One kit, as it comes`;
 export function oneKitSteps(state: State): ShownRound {
 	const { rows, badRows } = readTable(stepsSheet, state.workbook.tables[stepsSheet.file]);
 	const outcome = settingOutcome(state, "workers_per_round");
-	const waitsFor =
-		[...badRows.flatMap(({ problems }) => problems), ...problemsOf(outcome)][0]?.message ??
-		(rows.length === 0 ? say`the steps of a round` : "");
-	if (waitsFor !== "" || !outcome.ok)
+	const [first] = [...badRows.flatMap(({ problems }) => problems), ...problemsOf(outcome)];
+	if (first || rows.length === 0 || !outcome.ok) {
+		const waitsFor = first ? problemWords(first) : say`the steps of a round`;
 		return { name: ONE_KIT, kits: 1, steps: [], onlyIf: "", waitsFor };
+	}
 	const steps = rows.map(({ value }) => value);
 	const workers = outcome.value;
 	const { treated } = waysOf(state);
@@ -43,7 +44,7 @@ export function oneKitSteps(state: State): ShownRound {
 		name: ONE_KIT,
 		kits: 1,
 		onlyIf: "",
-		waitsFor,
+		waitsFor: "",
 		steps: timed.map(({ step, startsAt, endsAt, handsOn, method }) => ({
 			step,
 			sort: sortOf(step, handsOn === "yes", method ?? "", holds),

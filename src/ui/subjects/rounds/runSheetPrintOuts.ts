@@ -4,6 +4,7 @@ import { type Child, el } from "../../dom/el.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
 import { levelWords } from "../../format/levelWords.ts";
+import { problemWords } from "../../format/problemWords.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
@@ -53,7 +54,8 @@ function today(days: readonly IsoDate[]): IsoDate[] {
 
 function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 	if (days.length === 0) {
-		const waits = state.plan.problems[0]?.message ?? say`the rounds of the day`;
+		const [first] = state.plan.problems;
+		const waits = first ? problemWords(first) : say`the rounds of the day`;
 		return [page(state, paperHead(state, say`No rounds yet. They need: ${waits}`, ""), [])];
 	}
 	return days.map((day) => {

@@ -2,6 +2,7 @@ import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import { stateMark } from "../kits/stateMark.ts";
 import type { KitRow } from "./kitRow.ts";
 import { waitsForTest } from "./waitsForRound.ts";
@@ -46,7 +47,7 @@ function detail(row: KitRow): string {
 	const until = wordIn(row.ready_until);
 	return wordIn(row.state) === "ready" && until !== ""
 		? say`until ${shownDay(until)}`
-		: wordIn(row.reason);
+		: sentenceIn(row.reason);
 }
 
 /** What comes next for it: to be used, or after its round to be tested. */

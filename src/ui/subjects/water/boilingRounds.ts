@@ -1,7 +1,7 @@
-import { problemsOf } from "../../../core/outcome.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { type Moment, momentLater, momentOf } from "../../format/moment.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
@@ -58,7 +58,7 @@ export function boilingRounds(state: State): BoilingRound[] {
 			pots: wordIn(row.pots),
 			onlyIf: wordIn(row.only_if),
 			pieces,
-			waitsFor: row.light_by ? (problemsOf(row.light_by.outcome)[0]?.message ?? "") : "",
+			waitsFor: waitsFor(row.light_by?.outcome),
 		};
 	});
 }

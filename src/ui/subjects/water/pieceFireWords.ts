@@ -7,6 +7,7 @@ import { levelWords } from "../../format/levelWords.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { shownMinutes } from "../../format/shownMinutes.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import type { State } from "../../state/store.ts";
 import { waysOf } from "../../state/waysOf.ts";
 
@@ -19,8 +20,7 @@ export function pieceFireWords(state: State): string[] {
 		const { fire, fuel, fuelMeasure } = pieceFire(read, method);
 		const known = valueIn(fire);
 		const amount = valueIn(fuel);
-		if (!known || amount === undefined)
-			return fire.outcome.ok ? "" : (fire.outcome.problems[0]?.message ?? "");
+		if (!known || amount === undefined) return waitsFor(fire.outcome);
 		const litres = shownAs(boilingSheet.columns.start_litres, known.startLitres);
 		const heating = shownMinutes(Math.ceil(known.heatMinutes));
 		const hold = shownPlain(known.holdMinutes);

@@ -49,7 +49,7 @@ test("a kit whose days are over waits for a round, used or not", () => {
 		"kits.csv":
 			"kit,kind,status,ready_since,note\nA,bag set,in_service,2027-02-10,\nB,bag set,in_service,,",
 	});
-	expect(a).toContain("To be reprocessed. DO NOT USE. Why: ready only until 2027-02-17");
+	expect(a).toContain("To be reprocessed. DO NOT USE. Why: ready only until Wed 17 Feb");
 });
 
 test("a kit that fails a test gets no label of a ready one", () => {
