@@ -1,12 +1,13 @@
 import type { ComputedTable } from "../../../core/computedTable.ts";
-import { problemsOf } from "../../../core/outcome.ts";
 import { say } from "../../../core/say.ts";
 import type { unitsOrderSheet } from "../../../core/sheets/unitsOrder.ts";
 import type { ItemNames } from "../../../core/units/itemNames.ts";
 import { needOf } from "../../../core/units/needOf.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { counted } from "../../format/counted.ts";
+import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { HeldUnit } from "./heldUnit.ts";
 
 /** One item of the district's order, as a person reads it. */
@@ -49,8 +50,8 @@ export function orderLines({ rows }: ComputedTable<typeof unitsOrderSheet>): Ord
 					say`In ${counted(urgent, "unit")} it runs out before an order can arrive: find some elsewhere today.`,
 				unknown > 0 &&
 					say`${counted(unknown, "unit")} gave no stock or target, so nothing of theirs is in the sum.`,
-				wordIn(row.remark),
-				problemsOf(row.order_packs.outcome)[0]?.message,
+				sentenceIn(row.remark),
+				waitsFor(row.order_packs.outcome),
 			]
 				.filter(Boolean)
 				.join(" "),
