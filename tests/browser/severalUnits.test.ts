@@ -92,6 +92,8 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		const paper = await printed(workbook.page, "Print with each unit's share");
 		expect(paper.text).toContain("50 units together: 20 packs of 2 items");
 		expect(paper.text).toMatch(/Unit 50 +Gauze swab: 30 pieces/);
+		// A page that stood another way than the first would be cut: the last column would be missing.
+		expect(paper.pages.slice(1).every((text) => text.includes("Given, by, date"))).toBe(true);
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});

@@ -55,12 +55,12 @@ function costWords(lines: readonly OrderLine[]) {
 	];
 }
 
-/** What each unit gets, a row a unit, on as many pages as that takes. */
+/** What each unit gets, a row a unit, on as many pages as that takes; it lies as the order before it does, or it would be cut. */
 function sharesPage({ district, nameOf }: DistrictState): HTMLElement {
 	const title = say`What each unit needs`;
 	return el(
 		"section",
-		{ class: "upright" },
+		{ class: "lying" },
 		headLine(say`Combined order of ${counted(district.counted, "unit")}`, ""),
 		el("h1", {}, title),
 		paperTable(

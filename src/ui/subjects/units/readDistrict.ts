@@ -22,10 +22,10 @@ export async function readDistrict(
 	const all = district.waiting.length;
 	const asked = answersOnce();
 	for (;;) {
-		const next = district.waiting[0];
+		const [next, ...rest] = district.waiting;
 		if (!next || stopped.aborted) break;
+		district.waiting = rest;
 		district.add(await readUnit(next, today, asked));
-		district.waiting = district.waiting.slice(1);
 		const read = all - district.waiting.length;
 		bar.show(read, all, say`${read} of ${counted(all, "unit")} read and planned`);
 		await nextTurn();

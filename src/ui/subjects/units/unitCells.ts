@@ -1,3 +1,4 @@
+import { nowhere } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import type { UnitState } from "../../../core/sheets/units.ts";
 import { kitsShort, type UnitRow } from "../../../core/units/worstFirst.ts";
@@ -75,6 +76,18 @@ export function unitCells(row: UnitRow, usual: string | undefined): Child[] {
 				),
 		number(row.orders_late),
 		number(row.problems),
-		problemWords({ code: "", message: row.in_words } as Parameters<typeof problemWords>[0]),
+		el("span", { class: "unit-words" }, inWords(row)),
 	];
+}
+
+/** What stands in files in codes, as pages tell it. */
+function inWords({ in_words: message }: UnitRow): string {
+	return problemWords({
+		...nowhere,
+		weight: "advice",
+		code: "",
+		received: "",
+		allowed: "",
+		message,
+	});
 }

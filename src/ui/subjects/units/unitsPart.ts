@@ -67,6 +67,7 @@ export class UnitsPart {
 		button.addEventListener("click", () => {
 			this.#at += by;
 			this.#draw();
+			if (button.disabled) this.#table.focus();
 		});
 		return button;
 	}
@@ -117,7 +118,10 @@ export class UnitsPart {
 			else row?.after(pictureRow(unit));
 		});
 		look.addEventListener("click", () => this.#acts.look(unit, look));
-		out.addEventListener("click", () => this.#acts.takeOut(unit));
+		out.addEventListener("click", () => {
+			this.#acts.takeOut(unit);
+			this.#table.focus();
+		});
 		const isWorkbook = unit.given.kind === "workbook" && unit.row.state !== "not_read";
 		return el(
 			"div",
