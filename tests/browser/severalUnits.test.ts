@@ -93,7 +93,9 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		expect(paper.text).toContain("50 units together: 20 packs of 2 items");
 		expect(paper.text).toMatch(/Unit 50 +Gauze swab: 30 pieces/);
 		// A page that stood another way than the first would be cut: the last column would be missing.
-		expect(paper.pages.slice(1).every((text) => text.includes("Given, by, date"))).toBe(true);
+		const shares = paper.pages.filter((text) => /Unit \d+ +Gauze swab: 30/.test(text));
+		expect(shares.length).toBeGreaterThan(1);
+		expect(shares.filter((text) => !text.includes("Given,"))).toEqual([]);
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});
