@@ -25,7 +25,7 @@ const two = (number: number) => String(number).padStart(2, "0");
 /** A unit that has very many of some things, all invented. */
 export function largeUnit(size: Size): Workbook {
 	return unitWith(
-		{ plan_days: size.days ?? 7 },
+		{ plan_days: size.days ?? 7, ...(size.rounds && { stoves: STOVES }) },
 		{ ...store(size), ...kits(size), ...rounds(size), ...register(size) },
 	);
 }
@@ -71,11 +71,20 @@ function kits({ kits: count = 0, kinds = 1 }: Size): Record<string, string> {
 	};
 }
 
+/** As many as can be said, for the water of many rounds. */
+const STOVES = 10;
+/** Steps with which a round ends within the hour, so that even 24 of them are possible. */
+const SHORT = `step,basis,minutes,hands_on,method
+prepare,round,2,yes,chlorine
+wash and dry,kit,3,yes,
+soak,load,20,no,
+rinse and store,round,2,yes,`;
+
 function rounds({ rounds: count }: Size): Record<string, string> {
 	if (count === undefined) return {};
 	const minute = (i: number) => Math.floor((i * 1440) / count);
 	const clock = (i: number) => `${two(Math.floor(minute(i) / 60))}:${two(minute(i) % 60)}`;
-	return { "rounds.csv": list("start,label", count, (i) => `${clock(i)},`) };
+	return { "rounds.csv": list("start,label", count, (i) => `${clock(i)},`), "steps.csv": SHORT };
 }
 
 function register({ register: days }: Size): Record<string, string> {

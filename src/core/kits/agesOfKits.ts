@@ -116,10 +116,21 @@ export class AgesOfKits {
 	lessOne(there: number, later: LaterEnds): AgesOfKits {
 		const less = new AgesOfKits(this.kits, this.ends);
 		less.none = this.none;
+		const others = there - 1;
+		// As `addNext`, for all ends at once: what is left for an end to come goes on to the one after it.
+		let share = 0;
 		for (let end = 0; end < this.ends; end++) {
 			for (let n = 2; n <= there; n++) less.add(end, n - 1, this.at(end, n));
+			if (share > 0) {
+				for (let n = 1; n <= others; n++)
+					less.add(end, n, share * later.size(end, n) * later.ending(end + 1, others - n));
+				share *= later.size(end, 0);
+			}
 			const last = this.at(end, 1);
-			if (last > UNSEEN) less.addNext(end, there - 1, later, last);
+			if (last <= UNSEEN) continue;
+			const together = others === 0 ? 0 : later.ending(end + 1, others);
+			if (together === 0) less.addNext(end, others, later, last);
+			else share += last / together;
 		}
 		return less;
 	}
