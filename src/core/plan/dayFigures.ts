@@ -8,6 +8,7 @@ import { memoizeByObject, memoized } from "../memoize.ts";
 import { valueIn } from "../outcome.ts";
 import type { ReadTable } from "../read/goodRow.ts";
 import { roundsThatRun } from "../rounds/roundsThatRun.ts";
+import { withCellsOnDemand } from "../rowOnDemand.ts";
 import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -90,10 +91,20 @@ export function withCounts(unit: UnitFigures, days: readonly DayDemand[]): DayFi
 	return days.map((day) => countedDay(unit, day));
 }
 
+const countsOfDay = [
+	"kitUses",
+	"expiries",
+	"toReprocess",
+	"roundCounts",
+	"loadCounts",
+	"preparationCounts",
+	"preparation",
+] as const;
+
+/** How many kits are enough is looked for without them, for each of many changes. */
 function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
 	const { kinds, rounds } = day;
-	return {
-		...day,
+	return withCellsOnDemand(day, countsOfDay, () => ({
 		kitUses: together(kinds, say`Kits used, average`, say`kits`, (kind) => kind.uses),
 		expiries: together(
 			kinds,
@@ -111,7 +122,7 @@ function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
 		loadCounts: loadsOn(unit, rounds),
 		preparationCounts: preparationsOn(unit, rounds),
 		preparation: unit.preparationOn(day.date),
-	};
+	}));
 }
 
 interface UsedDay {

@@ -97,7 +97,7 @@ function loadsOf(unit: UnitFigures, days: readonly DayFigures[]): Loads {
 	if (unit.loads.outcome.ok && !soak) return { policy, boiled: undefined };
 	if (policy === "after_use") return { policy, boiled: undefined };
 	const prepared = {
-		days: roundsByDate(days.map((day) => ({ ...day, rounds: roundsBy(soak, day.rounds) }))),
+		days: roundsByDate(days.map(({ date, rounds }) => ({ date, rounds: roundsBy(soak, rounds) }))),
 		confidence: plan_confidence,
 		kitsInService: unit.kitsInService,
 		kitsInLoad: unit.kitsInLoad,

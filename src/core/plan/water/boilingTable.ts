@@ -1,11 +1,13 @@
 import { derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { Grouped } from "../../grouped.ts";
 import { valueIn } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
 import { writeClock } from "../../values/clock.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
 import { policyKept } from "../../water/boilPolicy.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -32,11 +34,19 @@ export function boilingTable(
 ): ComputedTable<typeof boilingSheet> {
 	return onDemand(boilingSheet, () => {
 		const all = fires();
+		const lit = firesByNeed(all);
 		const rows = [
-			...all.rounds.flatMap((water) => rowsOf(unit, all, water)),
+			...all.rounds.flatMap((water) => {
+				const its = lit.of(water.index);
+				const shown = its.length > 0 ? its : [null];
+				return shown.map((at) => rowOf(unit, all, water, at));
+			}),
 			...all.pieces.map((load) => piecesRow(unit, all, load)),
 		];
-		return rows.sort((a, b) => byClock(a).localeCompare(byClock(b)));
+		return rows
+			.map((row) => ({ row, at: byClock(row) }))
+			.sort((a, b) => inOrder(a.at, b.at))
+			.map(({ row }) => row);
 	});
 }
 
@@ -45,11 +55,11 @@ function byClock({ light_by, date }: Row): string {
 	return valueIn(light_by) ?? `9999 ${valueIn(date)}`;
 }
 
-function rowsOf(unit: UnitFigures, all: FiresOfPlan, water: RoundWater): Row[] {
-	const schedule = valueIn(all.schedule);
-	const its = (schedule?.fires ?? []).flatMap(({ need }, at) => (need === water.index ? [at] : []));
-	const shown: (number | null)[] = its.length > 0 ? its : [null];
-	return shown.map((at) => rowOf(unit, all, water, at));
+/** Which fires of the schedule are lit for each need. */
+function firesByNeed({ schedule }: FiresOfPlan): Grouped<number | undefined, number> {
+	const lit = new Grouped<number | undefined, number>();
+	for (const [at, { need }] of (valueIn(schedule)?.fires ?? []).entries()) lit.add(need, at);
+	return lit;
 }
 
 /** @param at which fire of the schedule; null where there is none */
