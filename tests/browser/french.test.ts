@@ -216,6 +216,7 @@ describe.each([
 			"what-if",
 		]) {
 			await workbook.goTo(file);
+			await workbook.drawn();
 			const shown = await workbook.page.locator("main").innerText();
 			const left = [...names.keys()].filter((name) => holds(shown, name));
 			expect(left, file).toEqual([]);

@@ -62,13 +62,13 @@ describe("finding the way", { timeout: 60_000 }, () => {
 		const current = () => views.locator("[aria-current=page]").textContent();
 		await expect.poll(current, SOON).toBe("As entered");
 		const rail = page.locator('.rail a[data-sheet="kit-register.csv"]');
-		expect(await rail.getAttribute("aria-current")).toBe("true");
+		await expect.poll(() => rail.getAttribute("aria-current"), SOON).toBe("true");
 		expect(await page.locator('.rail a[data-sheet="kits.csv"]').isVisible()).toBe(false);
 		await views.getByRole("link", { name: "How they stand" }).focus();
 		await page.keyboard.press("Enter");
 		await expect.poll(current, SOON).toBe("How they stand");
 		expect(new URL(page.url()).hash).toBe("#kit-register.csv");
-		expect(await focusIn(workbook, "#views")).toBe(true);
+		await expect.poll(() => focusIn(workbook, "#views"), SOON).toBe(true);
 		expect((await workbook.table())[0]?.[0]).toBe("Kit");
 		expect(await axeViolations(workbook)).toEqual([]);
 		await workbook.goTo("unit.csv");

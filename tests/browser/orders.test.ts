@@ -68,9 +68,9 @@ describe("an order with less money than it costs", { timeout: 90_000 }, () => {
 			);
 		const steps = page.getByRole("region", { name: "What to take first" }).locator("tbody tr");
 		await expect.poll(() => steps.count()).toBe(2);
-		expect(await steps.last().textContent()).toContain("not paid for");
+		await expect.poll(() => steps.last().textContent()).toContain("not paid for");
 		const out = page.getByRole("region", { name: "What then runs out" }).locator("tbody tr");
-		expect(await out.textContent()).toMatch(/1 of 2.*disinfection/);
+		await expect.poll(() => out.textContent()).toMatch(/1 of 2.*disinfection/);
 
 		const sent = page.locator(".order-packs").first().getByLabel("Liquid bleach 3.5 %");
 		await sent.fill("a few");

@@ -35,7 +35,7 @@ describe("room", { timeout: 240_000 }, () => {
 		},
 	);
 
-	test.each(["", "fr/", "pt/"])(
+	test.each(languages.map(({ code }) => folderOf(code)))(
 		"no figure of the plan is cut off by its column /%s",
 		async (language) => {
 			const at = { ...site, address: site.address + language };

@@ -78,7 +78,7 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 			"250 pairs",
 		]);
 		const first = page.locator(".units-table tbody tr").first();
-		expect(await first.textContent()).toMatch(/^births\.csv✕ not read/);
+		await expect.poll(() => first.textContent()).toMatch(/^births\.csv✕ not read/);
 		expect(await page.locator(".district-notes").textContent()).toContain(
 			"order.csv says the same as copy.csv",
 		);
@@ -111,7 +111,7 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		await drop(workbook, [...files, { name: "broken.zip", text: "PK" }]);
 		const rows = page.locator(".units-table tbody tr");
 		await expect.poll(() => rows.count()).toBe(4);
-		expect(await rows.first().textContent()).toContain("broken.zip is not a zip file");
+		await expect.poll(() => rows.first().textContent()).toContain("broken.zip is not a zip file");
 		await page.getByRole("button", { name: `Picture of ${nameOfUnit(2)}` }).press("Enter");
 		await page.locator(".unit-picture svg").waitFor();
 		const look = page.getByRole("button", { name: `Its plan: ${nameOfUnit(2)}, read only` });
@@ -139,7 +139,7 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		await drop(workbook, orders);
 		const rows = page.locator(".units-table tbody tr");
 		await expect.poll(() => workbook.headline()).toContain("120 units together");
-		expect(await rows.count()).toBe(50);
+		await expect.poll(() => rows.count()).toBe(50);
 		await page.getByRole("button", { name: "Next page" }).click();
 		await page.getByText("51 to 100 of 120 units").waitFor();
 		await page.getByLabel("Search units").fill("unit 77");
@@ -191,7 +191,7 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		await expect.poll(() => workbook.headline()).toBe("2 units together: 1 pack of 1 item");
 		await page.reload();
 		await page.locator("#sheet h1").waitFor();
-		expect(await names.inputValue()).toBe("Gauze 10x10, Gauze swab");
+		await expect.poll(() => names.inputValue()).toBe("Gauze 10x10, Gauze swab");
 		await workbook.close();
 	});
 });

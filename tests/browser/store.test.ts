@@ -31,8 +31,10 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await workbook.click(0, 0);
 		await workbook.paste("2027-01-04\t60\r\n2027-01-05\t4\r\n");
 		expect((await workbook.table()).length).toBe(rows);
-		expect(await workbook.headline()).not.toBe(before);
-		expect(await workbook.page.locator(".under").textContent()).toContain("60 births on Mon 4 Jan");
+		await expect.poll(() => workbook.headline()).not.toBe(before);
+		await expect
+			.poll(() => workbook.page.locator(".under").textContent())
+			.toContain("60 births on Mon 4 Jan");
 		await workbook.close();
 	});
 
@@ -90,7 +92,9 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await page.keyboard.type("139");
 		await page.keyboard.press("Enter");
 		expect(await wrong.textContent()).toBe("");
-		expect(await page.locator(".entry-said").textContent()).toContain("1 less than that");
+		await expect
+			.poll(() => page.locator(".entry-said").textContent())
+			.toContain("1 less than that");
 		await workbook.close();
 	});
 

@@ -47,7 +47,7 @@ describe("what if", { timeout: 60_000 }, () => {
 	test("a copy is kept by keyboard, settings are changed, and both stand side by side", async () => {
 		const workbook = await WorkbookPage.open(browser, site, {}, "what-if");
 		const { page } = workbook;
-		expect(await workbook.headline()).toContain("Change something in the copy");
+		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
 		await page.getByLabel("Name of the new copy").focus();
 		await page.keyboard.press("Enter");
 		expect(await page.locator("#store-kept-name-wrong").textContent()).toContain("needs a name");
@@ -86,7 +86,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		await expect
 			.poll(() => page.locator("#store-trial-workers_per_round-wrong").textContent())
 			.toContain("allowed is");
-		expect(await workbook.headline()).toContain("Change something in the copy");
+		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
 		await page.keyboard.press("Control+A");
 		await page.keyboard.type("3");
 		await page.keyboard.press("Enter");
@@ -106,10 +106,10 @@ describe("what if", { timeout: 60_000 }, () => {
 		await expect.poll(() => rowOf(workbook, "Kits listed as in service")).toEqual(["6", "3"]);
 		await page.getByRole("button", { name: "Use this", exact: true }).press("Enter");
 		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
-		expect(await people.inputValue()).toBe("3");
+		await expect.poll(() => people.inputValue()).toBe("3");
 		await page.locator("#undo").click();
 		await expect.poll(() => people.inputValue()).toBe("1");
-		expect(await page.getByLabel(/^Kits listed/).inputValue()).toBe("6");
+		await expect.poll(() => page.getByLabel(/^Kits listed/).inputValue()).toBe("6");
 		await closeClean(workbook);
 	});
 
@@ -126,7 +126,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		await expect.poll(() => beds.evaluate((field) => field === document.activeElement)).toBe(true);
 		await page.getByRole("button", { name: "Throw away" }).click();
 		await expect.poll(() => beds.inputValue()).toBe("2");
-		expect(await workbook.headline()).toContain("Change something in the copy");
+		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
 		expect(await page.locator("#undo").isDisabled()).toBe(true);
 		await closeClean(workbook);
 	});
@@ -203,7 +203,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		await (await download).saveAs(path);
 		await page.locator(".start summary").click();
 		await page.getByRole("button", { name: "Start from the demo" }).click();
-		expect(await workbook.headline()).toContain("Change something in the copy");
+		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
 		const chooser = page.waitForEvent("filechooser");
 		await page.locator("#open-files").click();
 		await (await chooser).setFiles(path);

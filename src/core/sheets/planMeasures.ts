@@ -20,6 +20,8 @@ export interface PlanMeasure {
 	readonly word: string;
 	/** "" where the product in use says it. */
 	readonly unit: string;
+	/** The unit of a single one, where that is another word. */
+	readonly one?: string;
 	/** Begins the keys of its columns, where that is not its own key. */
 	readonly stem?: string;
 	/** Absent where day-plan.csv does not show it. */
@@ -43,6 +45,7 @@ export const kitMeasures = {
 	births: {
 		word: say`births`,
 		unit: say`births`,
+		one: say`birth`,
 		expected: { label: say`Births, average`, help: say`Mean number of births.`, decimals: 1 },
 		setAside: { label: say`Births, prepare for`, help: asPlanned, decimals: 0 },
 		row: { group: "births", label: say`Births`, large: "expected" },
@@ -50,11 +53,13 @@ export const kitMeasures = {
 	kits_used: {
 		word: say`kits used`,
 		unit: say`kits`,
+		one: say`kit`,
 		expected: { label: say`Kits used, average`, help: say`Kits used on a baby.`, decimals: 1 },
 	},
 	kits_expired: {
 		word: say`kits gone out of date`,
 		unit: say`kits`,
+		one: say`kit`,
 		expected: {
 			label: say`Kits gone out of date, average`,
 			help: say`Ready kits that were not used in time.`,
@@ -64,6 +69,7 @@ export const kitMeasures = {
 	kits_to_reprocess: {
 		word: say`kits to reprocess`,
 		unit: say`kits`,
+		one: say`kit`,
 		expected: {
 			label: say`Kits to reprocess, average`,
 			help: say`Used and out of date together.`,
@@ -78,6 +84,7 @@ export const solutionMeasures = {
 	rounds: {
 		word: say`rounds`,
 		unit: say`rounds`,
+		one: say`round`,
 		expected: {
 			label: say`Rounds that run, average`,
 			help: say`Rounds with at least one kit.`,
@@ -130,6 +137,7 @@ export const supplyMeasures = {
 	boiled_buckets: {
 		word: say`rinse buckets`,
 		unit: say`buckets`,
+		one: say`bucket`,
 		setAside: {
 			label: say`Boiled water, prepare for`,
 			help: say`Rinse buckets to fill.`,
@@ -147,6 +155,7 @@ export const supplyMeasures = {
 	gauze_pieces: {
 		word: say`gauze`,
 		unit: say`pieces`,
+		one: say`piece`,
 		expected: {
 			label: say`Gauze, average`,
 			help: say`All items of the group gauze.`,

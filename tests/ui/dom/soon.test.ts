@@ -20,7 +20,9 @@ afterAll(() => vi.unstubAllGlobals());
 
 const painted = async () => {
 	frame?.();
-	await new Promise((done) => setTimeout(done, 20));
+	await vi.waitFor(() => expect(drawing.at(-1)).toBe(false));
+	// What would be drawn once too often has its turn.
+	await new Promise((done) => setTimeout(done));
 };
 
 describe("what is drawn after the cells", () => {

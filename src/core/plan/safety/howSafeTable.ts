@@ -70,7 +70,7 @@ function rowOf(
 		madeEachRound: valueIn(unit.read.settings.solution_made) === "each_round",
 		canFillSoak:
 			(valueIn(unit.kitsInService) ?? 0) > (valueIn(unit.kitsInLoad) ?? Number.POSITIVE_INFINITY),
-		unit: of,
+		measured,
 	};
 	const isFar = valueIn(kept.far_safer) === "yes";
 	return [

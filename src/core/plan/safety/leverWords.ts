@@ -1,6 +1,6 @@
 import { fixed } from "../../fixed.ts";
 import { say } from "../../say.ts";
-import type { Measure } from "../../sheets/planMeasures.ts";
+import { type Measure, type PlanMeasure, planMeasures } from "../../sheets/planMeasures.ts";
 import { of100, type SafetyRow } from "./safetyRow.ts";
 
 /** What the words on a measure hang on. */
@@ -12,15 +12,17 @@ export interface LeverFacts {
 	readonly madeEachRound: boolean;
 	/** Whether the unit has more kits in service than go into one soak now. */
 	readonly canFillSoak: boolean;
-	/** Unit of the amounts. */
-	readonly unit: string;
+	/** What the product is counted in, as files have it; "" where that is not known. */
+	readonly measured: string;
 }
 
 type Kept = Pick<SafetyRow, "asked_of_100" | "one_less" | "one_less_of_100">;
 
 /** What would bring a measure's number nearer to what was asked, in words. */
 export function leverWords(measure: Measure, facts: LeverFacts, kept: Kept): string {
-	return [ofMeasure(measure, facts), withLess(kept, facts.unit)].filter(Boolean).join(" ");
+	return [ofMeasure(measure, facts), withLess(kept, unitOf(measure, facts))]
+		.filter(Boolean)
+		.join(" ");
 }
 
 function ofMeasure(measure: Measure, facts: LeverFacts): string {
@@ -50,12 +52,20 @@ function ofMeasure(measure: Measure, facts: LeverFacts): string {
 /** How sure the plan should be has no smaller value. */
 const LEAST_OF_100 = 50;
 
+type Unit = readonly [one: string, many: string];
+
+function unitOf(measure: Measure, { measured }: LeverFacts): Unit {
+	if (measured === "tablet" && measure === "chlorine") return [say`tablet`, say`tablets`];
+	const { unit, one = unit }: PlanMeasure = planMeasures[measure];
+	return unit === "" ? [measured, measured] : [one, unit];
+}
+
 /** The next smaller number, and how sure the plan would then be. */
-function withLess({ asked_of_100, one_less, one_less_of_100 }: Kept, unit: string): string {
+function withLess({ asked_of_100, one_less, one_less_of_100 }: Kept, [one, many]: Unit): string {
 	const less = one_less.outcome.ok ? one_less.outcome.value : null;
 	const [asked, enough] = [of100(asked_of_100), of100(one_less_of_100)];
 	if (less === null || less === 0 || asked === undefined || enough === undefined) return "";
-	const [amount, share] = [`${short(less)} ${unit}`, short(enough)];
+	const [amount, share] = [`${short(less)} ${less === 1 ? one : many}`, short(enough)];
 	if (enough >= asked) return say`${amount} would already be enough on ${share} of 100.`;
 	return enough < LEAST_OF_100
 		? say`The next smaller, ${amount}, is enough on ${share} of 100 only.`
