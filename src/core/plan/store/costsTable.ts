@@ -5,6 +5,7 @@ import { say } from "../../say.ts";
 import { costsSheet } from "../../sheets/costs.ts";
 import { commonPractice } from "../../source.ts";
 import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { type CostFigures, costsOf, ruleChanges } from "./costFigures.ts";
 import { signed } from "./stockTable.ts";
@@ -94,8 +95,9 @@ function rowOf(
 	const after = valueIn(week);
 	const saved =
 		before === undefined || after === undefined ? "" : signed(Number((before - after).toFixed(2)));
-	const missing =
-		costs.withoutPrice.length === 0 ? "" : say`Without a price: ${costs.withoutPrice.join(", ")}.`;
+	// By name, in whatever order they are listed.
+	const unpriced = [...costs.withoutPrice].sort(inOrder);
+	const missing = unpriced.length === 0 ? "" : say`Without a price: ${unpriced.join(", ")}.`;
 	const why = problemsOf(week.outcome)[0]?.message ?? "";
 	return {
 		what: nameFigure(say`What`, name),
