@@ -1,50 +1,20 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Chance } from "../fuzz/chance.ts";
 import { mutated } from "../fuzz/mutated.ts";
 import { sampleFiles } from "../fuzz/sample.ts";
 import { TROUBLE, textBytes } from "../fuzz/textBytes.ts";
+import type { Action } from "./action.ts";
 import { chooseCell } from "./chooseCell.ts";
 import { dropFiles } from "./dropFiles.ts";
-import type { Soak } from "./soak.ts";
+import { textFor } from "./textFor.ts";
+import { workOn } from "./workOn.ts";
 
-/** One thing a person does; false where the page has nothing to do it to. */
-export interface Action {
-	readonly name: string;
-	/** How often it comes, beside the others. */
-	readonly weight: number;
-	act(soak: Soak): Promise<boolean>;
-}
-
-const RIGHT = [
-	"6",
-	"0",
-	"12",
-	"6,5",
-	"0.5",
-	"1",
-	"24",
-	"07:30",
-	"14:00",
-	"2027-03-02",
-	"2027-03-05",
-	"yes",
-	"no",
-	"bag set",
-	"in_service",
-	"gauze",
-	"K1",
-	"03:10 14:25",
-	"Liquid bleach 3.5 %",
-	"ordered; comes on Friday",
-];
-const WRONG = [
-	...TROUBLE.filter((text) => !/[\0\t\n\r]/.test(text)),
-	"many",
-	"half past",
-	"-5",
-	"31.02.2027",
-];
-const textFor = (chance: Chance) =>
-	chance.once(8) ? "" : chance.pick(chance.once(3) ? WRONG : RIGHT);
+/** The sample as other programs keep it. */
+const spreadsheets = ["sample.ods", "sample.xlsx"].map((name) => ({
+	name,
+	bytes: new Uint8Array(readFileSync(join(import.meta.dirname, "../io/locales", name))),
+}));
 const words = [...TROUBLE, ",", ";", "\n", '"', "\r\n"].map(textBytes);
 
 /** Presses a key on a cell of the sheet, as a person who first clicks it. */
@@ -198,6 +168,36 @@ export const actions: readonly Action[] = [
 			return true;
 		},
 	},
+	{
+		name: "drop a spreadsheet, now and then damaged",
+		weight: 1,
+		async act({ page, chance }) {
+			const { name, bytes } = chance.pick(spreadsheets);
+			const given = chance.once(3) ? mutated(bytes, chance, { words, other: bytes }) : bytes;
+			await dropFiles(page, [{ name, bytes: given }]);
+			return true;
+		},
+	},
+	{
+		name: "bring together with what was saved last",
+		weight: 2,
+		async act({ page, saved }) {
+			if (!saved) return false;
+			await page.evaluate(() => {
+				location.hash = "#two-copies";
+			});
+			await page.locator("#sheet .two-copies").waitFor();
+			await dropFiles(page, [{ name: "saved.zip", bytes: saved }]);
+			const take = page.getByRole("button", { name: "Bring both together" });
+			if ((await take.count()) > 0) await take.click();
+			return true;
+		},
+	},
+	workOn("today", "do things under Today"),
+	workOn("monday", "do things under Monday"),
+	workOn("what-if", "try things under What if?"),
+	workOn("month", "do things under Month"),
+	workOn("storekeeper", "do things in the store"),
 	{
 		name: "find",
 		weight: 1,

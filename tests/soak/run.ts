@@ -65,7 +65,7 @@ function report(): string[] {
 	return [
 		"# What came of working in one page for very long",
 		"",
-		"Written by `npm run soak`: the built site over `file://` in Chromium, and a person who does things at random: right and wrong text in all sheets, by keyboard, in the field beside the grid and pasted; rows inserted and deleted; undo and redo; files dropped, whole and damaged; saving. Each saved file is read and planned anew and must hold the same results; at the end the saved file, opened in a fresh page, must show the same worked-out sheets. The times are of one run on a shared machine and are not a measure of speed.",
+		"Written by `npm run soak`: the built site over `file://` in Chromium, and a person who does things at random: right and wrong text in all sheets, by keyboard, in the field beside the grid and pasted; rows inserted and deleted; undo and redo; files dropped, whole and damaged, spreadsheets among them; whatever can be pressed, ticked, chosen or filled in under Today, Monday, What if?, Month and in the store; the workbook brought together with the one saved last; saving. Each saved file is read and planned anew and must hold the same results; at the end the saved file, opened in a fresh page, must show the same worked-out sheets. The times are of one run on a shared machine and are not a measure of speed.",
 		"",
 		`${Number(count).toLocaleString("en")} actions, seed ${seed}, ${minutes().toFixed(0)} minutes, ${browser.version()}, ${cpus().length} cores (${cpus()[0]?.model ?? ""}).`,
 		"",

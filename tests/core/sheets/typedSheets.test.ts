@@ -1,6 +1,6 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
-import { expect, it } from "vitest";
+import { expect, test } from "vitest";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import type { Sheet } from "../../../src/core/sheet.ts";
 import { combinedOrderSheet } from "../../../src/core/sheets/combinedOrder.ts";
@@ -37,14 +37,14 @@ const apart: readonly Sheet[] = [
 	...ofDistrict,
 ];
 
-it("lists every sheet that is defined", async () => {
+test("lists every sheet that is defined", async () => {
 	const listed = [...typedSheets, ...computedSheets, ...apart].map(({ file }) => file);
 	const defined = (await definedSheets()).map(({ file }) => file);
 	expect(defined.length).toBeGreaterThan(40);
 	expect(defined.sort()).toEqual(listed.sort());
 });
 
-it("lists as typed the sheets that have a column to fill in, and no other", async () => {
+test("lists as typed the sheets that have a column to fill in, and no other", async () => {
 	const filledIn = (await definedSheets()).filter(({ columns }) =>
 		Object.values(columns).some(({ role }) => role === "typed"),
 	);
@@ -53,7 +53,7 @@ it("lists as typed the sheets that have a column to fill in, and no other", asyn
 	);
 });
 
-it("reads every sheet that is listed", () => {
+test("reads every sheet that is listed", () => {
 	const unknownColumn = { header: ["nobody"], rows: [] };
 	const tables = Object.fromEntries(typedSheets.map(({ file }) => [file, unknownColumn]));
 	const told = readWorkbook({ tables })
