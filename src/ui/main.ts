@@ -15,6 +15,7 @@ import { FindDialog } from "./find/findDialog.ts";
 import { workWithDaysAround } from "./format/shownDay.ts";
 import type { Page, View } from "./page.ts";
 import { printedFoot, printedHead } from "./print/printedHead.ts";
+import { beforePrint } from "./print/printOut.ts";
 import { problemList } from "./sheet/problemList.ts";
 import { SheetView } from "./sheet/sheetView.ts";
 import { documentTitle } from "./shell/documentTitle.ts";
@@ -172,7 +173,10 @@ store.subscribe((state) => {
 	view?.paint(state);
 	soon(byId("rail"), store.whole(paintShell));
 });
-window.addEventListener("beforeprint", hurry);
+window.addEventListener("beforeprint", () => {
+	hurry();
+	beforePrint(view, store.state);
+});
 function keepAtOnce(): void {
 	hurry();
 	hurryDraft();

@@ -16,6 +16,8 @@ export interface Surroundings {
 /** Something on the screen that is mounted once and painted at every change. */
 export interface View {
 	readonly file: string;
+	/** The form that a print of the page gives, by its button or the browser's own; without it the page as it stands. */
+	readonly onPaper?: PrintOut | undefined;
 	paint(state: State): void;
 	show(place: Place): void;
 	destroy(): void;

@@ -1,20 +1,14 @@
 import { say } from "../../core/say.ts";
 import { type Child, el } from "../dom/el.ts";
-import { shownDayAndYear } from "../format/shownDay.ts";
 import { standing } from "../shell/standing.ts";
-import { daysOf } from "../state/daysOf.ts";
 import type { State } from "../state/store.ts";
 import { unitSetting } from "../state/unitSetting.ts";
-import { headLine } from "./paperHead.ts";
+import { headLine } from "./headLine.ts";
+import { planDays } from "./planDays.ts";
 
-/** Unit and dates, for the head of a printed page. */
-export function printedHead(state: State): Child[] {
-	const days = daysOf(state);
-	const period =
-		days.length === 0
-			? ""
-			: say`${shownDayAndYear(days[0] ?? "")} to ${shownDayAndYear(days.at(-1) ?? "")}`;
-	return [headLine(unitSetting(state, "unit_name") ?? "", period)];
+/** Head of a page that prints as it stands on the screen. */
+export function printedHead(state: State): HTMLElement[] {
+	return [headLine(unitSetting(state, "unit_name") ?? "", planDays(state))];
 }
 
 /** Who prepared and who checked, room to write, and whose word comes first. */

@@ -1,12 +1,14 @@
-import { el } from "../dom/el.ts";
+import { type Child, el } from "../dom/el.ts";
 import { standing } from "../shell/standing.ts";
 
 /** Room to sign, one box for each who does, and whose word comes first. */
-export function signatures(...who: readonly string[]): HTMLElement {
-	return el(
-		"footer",
-		{ class: "signatures" },
-		el("div", {}, ...who.map((words) => el("span", { class: "write" }, words))),
+export function signatures(...who: readonly string[]): Child[] {
+	return [
+		el(
+			"div",
+			{ class: "signatures" },
+			...who.map((words) => el("span", { class: "write" }, words)),
+		),
 		el("p", { class: "standing" }, standing),
-	);
+	];
 }

@@ -3,7 +3,7 @@ import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import { renew } from "../dom/renew.ts";
 import { soon } from "../dom/soon.ts";
-import type { GridPage, PageTitle, SheetPart, Surroundings, View } from "../page.ts";
+import type { GridPage, PageTitle, PrintOut, SheetPart, Surroundings, View } from "../page.ts";
 import type { State } from "../state/store.ts";
 import { cautionList } from "./cautionList.ts";
 import { Desk } from "./desk.ts";
@@ -109,6 +109,10 @@ export class SheetView implements View {
 		const { over, cautions } = this.#on;
 		const room = this.#over.clientWidth || window.innerWidth - 32;
 		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
+	}
+
+	get onPaper(): PrintOut | undefined {
+		return this.#on.prints?.[0];
 	}
 
 	show(place: Place): void {

@@ -2,13 +2,9 @@ import { say } from "../../../core/say.ts";
 import type { Sheet } from "../../../core/sheet.ts";
 import { roundsDoneSheet } from "../../../core/sheets/roundsDone.ts";
 import { usesSheet } from "../../../core/sheets/uses.ts";
-import { el } from "../../dom/el.ts";
-import { shownDayAndYear } from "../../format/shownDay.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { paperTable } from "../../print/paperTable.ts";
 import { printOut } from "../../print/printOut.ts";
-import { standing } from "../../shell/standing.ts";
-import { daysOf } from "../../state/daysOf.ts";
 import type { State } from "../../state/store.ts";
 import { roundsLack } from "./roundsLack.ts";
 
@@ -22,20 +18,18 @@ export function printLog(state: State): void {
 
 /** Its columns are those of the sheets that this unit fills, in their order, so that it is copied in without a thought. */
 export function logPage(state: State): HTMLElement {
-	const days = daysOf(state);
-	const [from = "", to = ""] = [days[0], days.at(-1)].map((day) => shownDayAndYear(day ?? ""));
-	return el(
-		"section",
-		{ class: "paper-page bench-log" },
-		...paperHead(state, say`Log for the bench`, say`${from} to ${to}`),
-		el(
-			"p",
-			{ class: "paper-caution" },
-			say`No name or number of a mother or a baby. What happened: used, opened, or no kit ready. Copied into the workbook on Monday.`,
-		),
+	return paperForm(
+		state,
+		"bench-log",
+		{
+			way: "lying",
+			title: say`Log for the bench`,
+			cautions: [
+				say`No name or number of a mother or a baby. What happened: used, opened, or no kit ready. Copied into the workbook on Monday.`,
+			],
+		},
 		logTable(usesSheet, USES),
 		logTable(roundsDoneSheet, ROUNDS, roundsLack(state)),
-		el("p", { class: "standing" }, standing),
 	);
 }
 

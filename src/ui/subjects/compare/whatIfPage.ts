@@ -3,8 +3,9 @@ import type { Place } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import { capital } from "../../format/capital.ts";
-import type { OwnPage, Surroundings, View } from "../../page.ts";
-import { portraitPage } from "../../print/portraitPage.ts";
+import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
+import { paperForm } from "../../print/paperForm.ts";
+import { printedFoot } from "../../print/printedHead.ts";
 import { printOut } from "../../print/printOut.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import { problemItem, problemList } from "../../sheet/problemList.ts";
@@ -59,7 +60,11 @@ class WhatIfView implements View {
 			{ class: "what-if-choosing" },
 			chooser("what-if-left", say`Compare`, this.#left),
 			chooser("what-if-right", say`with`, this.#right),
-			el("button", { type: "button", onclick: () => this.#print() }, say`Print this page`),
+			el(
+				"button",
+				{ type: "button", onclick: () => printOut(this.#form(), this.#around.store.state) },
+				say`Print this page`,
+			),
 		);
 		fill(
 			place,
@@ -197,12 +202,23 @@ class WhatIfView implements View {
 		});
 	}
 
-	#print(): void {
+	/** Two sides that are the same are no comparison. */
+	get onPaper(): PrintOut | undefined {
+		const hasTwo = this.#left.options.length > 1 && this.#left.value !== this.#right.value;
+		return hasTwo ? this.#form() : undefined;
+	}
+
+	#form(): PrintOut {
 		const sides = this.#sides();
-		const page = (state: State) => [
-			portraitPage(state, [], this.#title.textContent ?? "", ...parts(sides)),
+		const pages = (state: State) => [
+			paperForm(
+				state,
+				"two-sides",
+				{ title: this.#title.textContent ?? "", end: printedFoot() },
+				...parts(sides),
+			),
 		];
-		printOut({ name: say`Print this page`, pages: page }, this.#around.store.state);
+		return { name: say`Print this page`, pages };
 	}
 }
 

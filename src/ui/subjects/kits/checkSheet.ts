@@ -4,8 +4,8 @@ import { say } from "../../../core/say.ts";
 import { checksSheet } from "../../../core/sheets/checks.ts";
 import { kindsSheet } from "../../../core/sheets/kinds.ts";
 import { el } from "../../dom/el.ts";
-import { paperHead } from "../../print/paperHead.ts";
-import { standing } from "../../shell/standing.ts";
+import { paperForm } from "../../print/paperForm.ts";
+import { planDays } from "../../print/planDays.ts";
 import type { State } from "../../state/store.ts";
 
 const COLUMNS = 6;
@@ -17,15 +17,16 @@ export function checkSheet(state: State, kit: string, kind: string): HTMLElement
 	const { rows } = readTable(kindsSheet, state.workbook.tables[kindsSheet.file]);
 	const pieces = rows.filter(({ value }) => value.kind === kind);
 	const total = pieces.reduce((sum, { value }) => sum + value.count, 0);
-	return el(
-		"section",
-		{ class: "paper-page check-paper" },
-		...paperHead(state, say`Readiness checks of kit ${kit}`, kind),
-		el(
-			"p",
-			{ class: "paper-caution" },
-			say.safety`Count every loose piece before putting together. One “no”, or one piece short: the kit is not ready; set it apart and write why. When in doubt do not use. Test again before each birth.`,
-		),
+	return paperForm(
+		state,
+		"check-paper",
+		{
+			title: say`Readiness checks of kit ${kit}`,
+			when: `${kind} · ${planDays(state)}`,
+			cautions: [
+				say.safety`Count every loose piece before putting together. One “no”, or one piece short: the kit is not ready; set it apart and write why. When in doubt do not use. Test again before each birth.`,
+			],
+		},
 		el(
 			"table",
 			{ class: "check-table" },
@@ -41,7 +42,6 @@ export function checkSheet(state: State, kit: string, kind: string): HTMLElement
 				line(say`Checked by`, ""),
 			),
 		),
-		el("p", { class: "standing" }, standing),
 	);
 }
 

@@ -8,8 +8,8 @@ import { type Child, el, fill } from "../../dom/el.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
-import type { OwnPage, Surroundings, View } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
@@ -81,6 +81,11 @@ class KitHistoryView implements View {
 
 	destroy(): void {}
 
+	get onPaper(): PrintOut | undefined {
+		const row = this.#row();
+		return row && { name: say`Checks`, pages: () => [this.#historyPaper(row)] };
+	}
+
 	#row(): ComputedRow<typeof kitRegisterSheet> | undefined {
 		const { state } = this.#around.store;
 		return rowsOf(state.plan, kitRegisterSheet).find((row) => wordIn(row.kit) === this.#kits.value);
@@ -107,10 +112,14 @@ class KitHistoryView implements View {
 	#historyPaper(row: ComputedRow<typeof kitRegisterSheet>): HTMLElement {
 		const { state } = this.#around.store;
 		const when = daysOf(state)[0];
-		return el(
-			"section",
-			{ class: "paper-page" },
-			...paperHead(state, titleWords(row), when === undefined ? "" : shownDayAndYear(when)),
+		return paperForm(
+			state,
+			"history-paper",
+			{
+				title: titleWords(row),
+				when: when === undefined ? "" : shownDayAndYear(when),
+				cautions: readinessCautions,
+			},
 			el("p", {}, stateMark(wordIn(row.state)), standsWords(row)),
 			historyTable(checksOf(state, row)),
 		);

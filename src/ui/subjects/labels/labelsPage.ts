@@ -3,14 +3,13 @@ import { date } from "../../../core/values/date.ts";
 import { dateTime } from "../../../core/values/dateTime.ts";
 import { el, fill } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
-import type { OwnPage, Surroundings, View } from "../../page.ts";
+import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
 import { printOut } from "../../print/printOut.ts";
 import { cautionList } from "../../sheet/cautionList.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import { TruthsPart } from "../../sheet/truthsPart.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { waysOf } from "../../state/waysOf.ts";
 import { mixingCautions } from "../mixing/mixingCautions.ts";
 import { labelSheets, sheetsFor } from "./labelSheets.ts";
@@ -119,15 +118,17 @@ class LabelsView implements View {
 		};
 	}
 
+	get onPaper(): PrintOut | undefined {
+		const labels = wantedLabels(this.#around.store.state, this.#wanted());
+		if (labels.length === 0) return undefined;
+		return { name: say`Labels`, pages: (state) => labelSheets(state, labels) };
+	}
+
 	#print(): void {
 		const { store, tell } = this.#around;
-		const labels = wantedLabels(store.state, this.#wanted());
-		if (labels.length === 0) {
-			tell([say`Choose at least one label.`]);
-			return;
-		}
-		const unit = unitSetting(store.state, "unit_name") ?? "";
-		printOut({ name: say`Labels`, pages: () => labelSheets(labels, unit) }, store.state);
+		const { onPaper } = this;
+		if (onPaper) printOut(onPaper, store.state);
+		else tell([say`Choose at least one label.`]);
 	}
 }
 

@@ -7,7 +7,7 @@ import { el, fill } from "../../dom/el.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { shownFigure } from "../../format/shownFigure.ts";
 import type { OwnPage } from "../../page.ts";
-import { portraitPage } from "../../print/portraitPage.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
@@ -35,7 +35,13 @@ export const disagreementsPage: OwnPage = {
 		);
 		const paint = (state: State) => fill(list, ...topicParts(state, goTo));
 		paint(store.state);
-		return { file: disagreementsTitle.file, paint, show: () => {}, destroy: () => {} };
+		return {
+			file: disagreementsTitle.file,
+			onPaper: print,
+			paint,
+			show: () => {},
+			destroy: () => {},
+		};
 	},
 };
 
@@ -43,10 +49,10 @@ const introduction = say`Your national protocol decides, then the maker's instru
 
 function pagesOf(state: State): HTMLElement[] {
 	return [
-		portraitPage(
+		paperForm(
 			state,
-			[],
-			disagreementsTitle.title,
+			"to-read",
+			{ title: disagreementsTitle.title },
 			el("p", { class: "paper-how" }, introduction),
 			el("div", { class: "topics" }, ...topicParts(state)),
 		),

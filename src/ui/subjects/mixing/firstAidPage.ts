@@ -3,7 +3,7 @@ import type { Source } from "../../../core/source.ts";
 import { el, fill } from "../../dom/el.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import type { OwnPage, PrintOut } from "../../page.ts";
-import { portraitPage } from "../../print/portraitPage.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
 import { markWords } from "../../sheet/markWords.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
@@ -26,7 +26,13 @@ export const firstAidPage: OwnPage = {
 			numbersToCall(),
 			mishapParts(),
 		);
-		return { file: firstAidTitle.file, paint: () => {}, show: () => {}, destroy: () => {} };
+		return {
+			file: firstAidTitle.file,
+			onPaper: firstAidOut,
+			paint: () => {},
+			show: () => {},
+			destroy: () => {},
+		};
 	},
 };
 
@@ -34,10 +40,10 @@ export const firstAidPage: OwnPage = {
 export const firstAidOut: PrintOut = {
 	name: say`Print first aid for the wall`,
 	pages: (state: State) => [
-		portraitPage(
+		paperForm(
 			state,
-			[],
-			firstAidTitle.title,
+			"to-read",
+			{ title: firstAidTitle.title },
 			el("p", { class: "paper-how" }, introduction),
 			numbersToCall(),
 			mishapParts(),

@@ -7,7 +7,9 @@ import { litreWords, quantityWords } from "../../format/litreWords.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import type { PrintOut } from "../../page.ts";
-import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
+import { paperForm } from "../../print/paperForm.ts";
+import { printedFoot } from "../../print/printedHead.ts";
+import { uprightTable } from "../../print/uprightTable.ts";
 import { truthsOnPaper } from "../../sheet/truthsPart.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
@@ -19,10 +21,14 @@ import { mixingRules, mixSteps } from "./mixSteps.ts";
 export const mixingSheetOut: PrintOut = {
 	name: say`Print the mixing sheet`,
 	pages: (state) => [
-		portraitPage(
+		paperForm(
 			state,
-			mixingCautions,
-			say`Mixing chlorine solution: ${nameOfProductInUse(state)}`,
+			"mixing-sheet",
+			{
+				title: say`Mixing chlorine solution: ${nameOfProductInUse(state)}`,
+				cautions: mixingCautions,
+				end: printedFoot(),
+			},
 			truthsOnPaper(state),
 			firstDay(state),
 			daysTable(state),

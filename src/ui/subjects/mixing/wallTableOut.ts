@@ -12,9 +12,8 @@ import { shownAs } from "../../format/shownFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
-import { uprightTable } from "../../print/portraitPage.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
+import { paperForm } from "../../print/paperForm.ts";
+import { uprightTable } from "../../print/uprightTable.ts";
 import { standing } from "../../shell/standing.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -47,16 +46,23 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 	const hours = printedSetting(state, "solution_life_hours");
 	const pct = printedSetting(state, "target_strength_pct");
 	const start = unitSetting(state, "plan_start");
-	return el(
-		"section",
-		{ class: `portrait-page wall-page${lots.length === 1 ? " one-lot" : ""}` },
-		el("div", { class: "hang", "aria-hidden": "true" }),
-		...paperHead(
-			state,
-			say`${product}: mixing ${pct.value === undefined ? TO_WRITE : shownPlain(pct.value)} % solution`,
-			say`made for ${start === undefined ? TO_WRITE : shownDayAndYear(start)}`,
-		),
-		cautionList(mixingCautions),
+	return paperForm(
+		state,
+		`wall-page${lots.length === 1 ? " one-lot" : ""}`,
+		{
+			title: say`${product}: mixing ${pct.value === undefined ? TO_WRITE : shownPlain(pct.value)} % solution`,
+			when: say`made for ${start === undefined ? TO_WRITE : shownDayAndYear(start)}`,
+			cautions: mixingCautions,
+			end: [
+				el(
+					"div",
+					{ class: "sign-line" },
+					el("span", {}, say`Prepared by, date`),
+					el("span", {}, say`Checked by, date`),
+				),
+				el("p", { class: "standing" }, standing),
+			],
+		},
 		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours), " ", pct.why),
 		mixes[0]?.measure === "g" &&
 			el("p", { class: "wall-how" }, settleWords(printedSetting(state, "settle_minutes"))),
@@ -67,13 +73,6 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 				at === 0 && lots.length > 1,
 			),
 		),
-		el(
-			"div",
-			{ class: "sign-line" },
-			el("span", {}, say`Prepared by, date`),
-			el("span", {}, say`Checked by, date`),
-		),
-		el("p", { class: "standing" }, standing),
 	);
 }
 

@@ -1,7 +1,6 @@
 import { say } from "../../../core/say.ts";
 import type { PrintOut } from "../../page.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { labelSheets } from "../labels/labelSheets.ts";
 import { wantedLabels } from "../labels/wantedLabels.ts";
 import { orderForm } from "../order/orderForm.ts";
@@ -27,5 +26,5 @@ export const papersOfWeek: readonly PrintOut[] = [
 /** One of each, to begin the week with; the page of the labels makes more. */
 function labels(state: State): HTMLElement[] {
 	const each = { solutions: 1, mix: 0, made: undefined, rinseSets: 1, perKit: 1, done: undefined };
-	return labelSheets(wantedLabels(state, each), unitSetting(state, "unit_name") ?? "");
+	return labelSheets(state, wantedLabels(state, each));
 }

@@ -1,8 +1,10 @@
 import { el } from "../../dom/el.ts";
 import { SemanticTable } from "../../grid/library/semanticTable.ts";
-import { printedFoot, printedHead } from "../../print/printedHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
+import { printedFoot } from "../../print/printedHead.ts";
 import type { State } from "../../state/store.ts";
 import { tonightList } from "../water/tonightList.ts";
+import { dayCautions } from "../week/dayCautions.ts";
 import { weekGrid } from "../week/weekGrid.ts";
 import { weekHeadline } from "../week/weekHeadline.ts";
 import { weekNotes } from "../week/weekPage.ts";
@@ -20,13 +22,11 @@ function page(state: State, week: ShownWeek): HTMLElement {
 	const notes = isLast
 		? weekNotes(state, async () => {}, week)
 		: [tonightList(state, isStartedFor(week))];
-	return el(
-		"section",
-		{ class: "plan-paper" },
-		...printedHead(state),
-		el("h1", {}, weekHeadline(state)),
+	return paperForm(
+		state,
+		"plan-paper",
+		{ title: weekHeadline(state), cautions: dayCautions, end: printedFoot() },
 		el("div", { class: "as-table" }, table.element),
 		el("div", { class: "under" }, ...notes),
-		...(isLast ? printedFoot() : []),
 	);
 }

@@ -11,8 +11,8 @@ import { computedCsv } from "../../../io/computedCsv.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { saveFile } from "../../files/saveFile.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-import type { OwnPage, Surroundings, View } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
@@ -67,7 +67,9 @@ class MonthView implements View {
 				this.#from,
 				el("label", { for: "report-to" }, say`Last day`),
 				this.#to,
-				button(say`Print this page`, (state) => this.#print(state)),
+				button(say`Print this page`, (state) => {
+					if (this.onPaper) printOut(this.onPaper, state);
+				}),
 				button(say`Print the pictures`, (state) => this.#printPictures(state)),
 				button(say`Save as month.csv`, (state) => this.#save(state)),
 			),
@@ -134,19 +136,22 @@ class MonthView implements View {
 		]);
 	}
 
-	#print(state: State): void {
+	get onPaper(): PrintOut | undefined {
 		const span = this.#span();
-		if (daysOfSpan(span).length === 0) return;
-		const pages = () => [
-			el(
-				"section",
-				{ class: "upright month-report" },
-				...paperHead(state, say`Planned and done`, shownSpan(span)),
+		if (daysOfSpan(span).length === 0) return undefined;
+		const pages = (state: State) => [
+			paperForm(
+				state,
+				"month-report",
+				{
+					title: say`Planned and done`,
+					when: shownSpan(span),
+					end: signatures(say`Prepared by, date`, say`Seen by the supervisor, date`),
+				},
 				...parts(state, span),
-				signatures(say`Prepared by, date`, say`Seen by the supervisor, date`),
 			),
 		];
-		printOut({ name: say`Planned and done`, pages }, state);
+		return { name: say`Planned and done`, pages };
 	}
 
 	/** Two pictures stand side by side where there is room for them. */
@@ -161,10 +166,10 @@ class MonthView implements View {
 		if (days.length === 0) return;
 		const name = say`Planned and done, in pictures`;
 		const pages = () => [
-			el(
-				"section",
-				{ class: "upright month-report" },
-				...paperHead(state, name, shownSpan(span)),
+			paperForm(
+				state,
+				"month-report",
+				{ title: name, when: shownSpan(span) },
 				monthPictures(readWorkbook(state.workbook), days, PAPER_PICTURE_PX, true),
 			),
 		];

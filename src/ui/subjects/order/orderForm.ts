@@ -5,9 +5,8 @@ import { semicolon } from "../../format/semicolon.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import type { PrintOut } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { signatures } from "../../print/signatures.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { missingPieces } from "../kits/missingPieces.ts";
@@ -29,18 +28,25 @@ function orderPage(state: State): HTMLElement {
 	const currency = unitSetting(state, "currency") ?? "";
 	const taken = takenOrder(state);
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	return el(
-		"section",
-		{ class: "upright" },
-		...paperHead(state, say`Order form`, say`Worked out for ${shownDayAndYear(firstDay)}`),
+	return paperForm(
+		state,
+		"order-form",
+		{
+			title: say`Order form`,
+			when: say`Worked out for ${shownDayAndYear(firstDay)}`,
+			cautions: storeCautions,
+			end: signatures(
+				say`Ordered by, date`,
+				say`Approved by, date`,
+				say`Received and checked by, date`,
+			),
+		},
 		el("p", { class: "paper-answer" }, `${orderHeadline(state) ?? say`Nothing to order yet`}.`),
 		shownOrder(lines, currency, true, taken),
 		el("p", { class: "paper-total" }, ...total(lines, currency, taken)),
 		...takenParts(state),
 		piecesToFind(state),
 		nothingNeeded(lines),
-		cautionList(storeCautions),
-		signatures(say`Ordered by, date`, say`Approved by, date`, say`Received and checked by, date`),
 	);
 }
 

@@ -9,9 +9,8 @@ import { shownDayAndYear } from "../../format/shownDay.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import { type EveryPage, paperForm } from "../../print/paperForm.ts";
 import { printedFoot } from "../../print/printedHead.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
 import { truthsOnPaper } from "../../sheet/truthsPart.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
@@ -56,7 +55,7 @@ function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 	if (days.length === 0) {
 		const [first] = state.plan.problems;
 		const waits = first ? problemWords(first) : say`the rounds of the day`;
-		return [page(state, paperHead(state, say`No rounds yet. They need: ${waits}`, ""), [])];
+		return [page(state, { title: say`No rounds yet. They need: ${waits}` }, [], [])];
 	}
 	return days.map((day) => {
 		const rounds = dayRounds(state, day);
@@ -65,30 +64,40 @@ function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 		);
 		return page(
 			state,
-			[...paperHead(state, say`Work sheet`, shownDayAndYear(day)), ...needs],
+			{ title: say`Work sheet`, when: shownDayAndYear(day) },
+			needs,
 			rounds.map((round) => roundRows(state, round, day)),
 		);
 	});
 }
 
 function oneKitPage(state: State): HTMLElement {
-	const head = paperHead(
-		state,
-		say`Work sheet for one kit, as it comes`,
-		say`Date: ______________`,
-	);
-	return page(state, head, [roundRows(state, oneKitSteps(state), undefined)]);
+	const words = {
+		title: say`Work sheet for one kit, as it comes`,
+		when: say`Date: ______________`,
+	};
+	return page(state, words, [], [roundRows(state, oneKitSteps(state), undefined)]);
 }
 
-function page(state: State, head: readonly Child[], rounds: readonly HTMLElement[]): HTMLElement {
+function page(
+	state: State,
+	words: Pick<EveryPage, "title" | "when">,
+	needs: readonly Child[],
+	rounds: readonly HTMLElement[],
+): HTMLElement {
 	const truths = truthsOnPaper(state);
 	const rows = rounds.reduce((sum, round) => sum + round.childElementCount, 0);
 	const roomy = ROOMY_ROWS - (truths ? ROWS_OF_TRUTHS : 0);
-	const dense = rows > roomy && rows <= ONE_PAGE_ROWS ? " dense" : "";
-	return el(
-		"section",
-		{ class: `paper-page run-paper${dense}` },
-		...head,
+	const room = rows > ONE_PAGE_ROWS ? " long" : rows > roomy ? " dense" : "";
+	return paperForm(
+		state,
+		`run-paper${room}`,
+		{
+			...words,
+			cautions: [...dayCautions, pourAwayWords(printedSetting(state, "pour_away"))],
+			end: printedFoot(),
+		},
+		...needs,
 		truths,
 		el(
 			"table",
@@ -107,8 +116,6 @@ function page(state: State, head: readonly Child[], rounds: readonly HTMLElement
 			...rounds,
 		),
 		el("p", { class: "hint" }, levelWords(waysOf(state).treated)),
-		cautionList([...dayCautions, pourAwayWords(printedSetting(state, "pour_away"))]),
-		...printedFoot(),
 	);
 }
 

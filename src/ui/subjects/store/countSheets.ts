@@ -8,10 +8,9 @@ import { amountOf } from "../../format/amountOf.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { shownDateAndYear, shownDayAndYear } from "../../format/shownDay.ts";
 import type { PrintOut } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { type PaperColumn, paperTable } from "../../print/paperTable.ts";
 import { signatures } from "../../print/signatures.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
@@ -50,15 +49,19 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 	});
 	const books: readonly PaperColumn[] = withBooks ? [{ label: say`Books say`, numeric: true }] : [];
 	const spare = Array.from({ length: SPARE_ROWS }, () => [""]);
-	return el(
-		"section",
-		{ class: "upright count-sheet" },
-		...paperHead(
-			state,
-			say`Stock count`,
-			say`Plan from ${shownDayAndYear(firstDay)}; counted on: ______________`,
-		),
-		cautionList(storeCautions),
+	return paperForm(
+		state,
+		"count-sheet",
+		{
+			title: say`Stock count`,
+			when: say`Plan from ${shownDayAndYear(firstDay)}; counted on: ______________`,
+			cautions: storeCautions,
+			end: signatures(
+				say`Counted by, date`,
+				say`Checked by, date`,
+				say`Entered in the books by, date`,
+			),
+		},
 		paperTable(
 			say`What is on the shelf, lot by lot`,
 			[
@@ -72,6 +75,5 @@ function countPage(state: State, withBooks: boolean): HTMLElement {
 			],
 			[{ rows }, { heading: say`On the shelf and not in the books`, rows: spare }],
 		),
-		signatures(say`Counted by, date`, say`Checked by, date`, say`Entered in the books by, date`),
 	);
 }

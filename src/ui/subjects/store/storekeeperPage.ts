@@ -2,11 +2,13 @@ import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type { OwnPage, PrintOut, View } from "../../page.ts";
-import { paperHead } from "../../print/paperHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
 import { signatures } from "../../print/signatures.ts";
+import { cautionList } from "../../sheet/cautionList.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
+import { storeCautions } from "./storeCautions.ts";
 import { storekeeperHeadline } from "./storekeeperLists.ts";
 import { storekeeperSheet } from "./storekeeperSheet.ts";
 import { storekeeperTitle } from "./storekeeperTitle.ts";
@@ -14,12 +16,16 @@ import { storekeeperTitle } from "./storekeeperTitle.ts";
 const onPaper: PrintOut = {
 	name: say`Print this page`,
 	pages: (state) => [
-		el(
-			"section",
-			{ class: "upright storekeeper" },
-			...paperHead(state, storekeeperHeadline(state), asOf(state)),
+		paperForm(
+			state,
+			"storekeeper",
+			{
+				title: storekeeperHeadline(state),
+				when: asOf(state),
+				cautions: storeCautions,
+				end: signatures(say`Seen by the storekeeper, date`, say`Handed over by, date`),
+			},
 			storekeeperSheet(state),
-			signatures(say`Seen by the storekeeper, date`, say`Handed over by, date`),
 		),
 	],
 };
@@ -42,9 +48,11 @@ export const storekeeperPage: OwnPage = {
 			el("header", { class: "sheet-head" }, title, about),
 			el("div", { class: "tools" }, print),
 			sheet,
+			cautionList(storeCautions),
 		);
 		const view: View = {
 			file: storekeeperTitle.file,
+			onPaper,
 			paint(state) {
 				title.textContent = storekeeperHeadline(state);
 				fill(

@@ -1,19 +1,12 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
 import type { State } from "../../state/store.ts";
-import { storeCautions } from "./storeCautions.ts";
 import { storekeeperLists } from "./storekeeperLists.ts";
 import type { ToDo, ToDoList } from "./toDo.ts";
 
 /** The storekeeper's lists, large; the same on the screen and on paper. */
 export function storekeeperSheet(state: State): HTMLElement {
-	return el(
-		"div",
-		{ class: "to-do-lists" },
-		...storekeeperLists(state).map(listOf),
-		cautionList(storeCautions),
-	);
+	return el("div", { class: "to-do-lists" }, ...storekeeperLists(state).map(listOf));
 }
 
 function listOf({ urgent, word, title, lines }: ToDoList): HTMLElement {

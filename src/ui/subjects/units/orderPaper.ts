@@ -1,12 +1,14 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
+import { shownDayAndYear } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import type { PrintOut } from "../../page.ts";
-import { headLine } from "../../print/paperHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { paperTable } from "../../print/paperTable.ts";
 import { signatures } from "../../print/signatures.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
+import { clockNow } from "../../state/clockNow.ts";
+import type { State } from "../../state/store.ts";
 import { storeCautions } from "../store/storeCautions.ts";
 import type { DistrictState } from "./districtLists.ts";
 import { isFolded, needsOf, type OrderLine, orderHeadline, orderLines } from "./orderLines.ts";
@@ -14,32 +16,47 @@ import { orderTable } from "./orderTable.ts";
 
 /** @param notes what must be known of the sums: other weeks, units that are lacking */
 export function orderPaper(
-	state: DistrictState,
+	district: DistrictState,
 	notes: readonly string[],
 	withShares: boolean,
 ): PrintOut {
 	return {
 		name: say`Print the order`,
-		pages: () => [orderPage(state, notes), ...(withShares ? [sharesPage(state)] : [])],
+		pages: (state) => [
+			orderPage(state, district, notes),
+			...(withShares ? [sharesPage(state, district)] : []),
+		],
 	};
 }
 
-function orderPage({ district, sums }: DistrictState, notes: readonly string[]): HTMLElement {
+/** Whose it is, and when it was put together: the plans of the units may begin on different days. */
+function headOf({ district }: DistrictState) {
+	return {
+		whose: say`Combined order of ${counted(district.counted, "unit")}`,
+		when: say`Put together on ${shownDayAndYear(clockNow().date)}`,
+	};
+}
+
+function orderPage(state: State, all: DistrictState, notes: readonly string[]): HTMLElement {
+	const { district, sums } = all;
 	const lines = orderLines(sums.table);
 	const shown = lines.filter((line) => !isFolded(line));
 	const left = lines.filter(isFolded).map(({ item }) => item);
-	return el(
-		"section",
-		{ class: "lying" },
-		headLine(say`Combined order of ${counted(district.counted, "unit")}`, ""),
-		el("h1", {}, orderHeadline(district.counted, lines)),
+	return paperForm(
+		state,
+		"combined-order",
+		{
+			way: "lying",
+			...headOf(all),
+			title: orderHeadline(district.counted, lines),
+			cautions: storeCautions,
+			end: signatures(say`Prepared by, date`, say`Checked by, date`, say`Approved by, date`),
+		},
 		...notes.map((words) => el("p", {}, words)),
 		orderTable(say`All units together`, shown),
 		el("p", { class: "paper-total" }, ...costWords(shown)),
 		left.length > 0 &&
 			el("p", { class: "paper-small" }, say`Nothing to order of: ${left.join(", ")}.`),
-		cautionList(storeCautions),
-		signatures(say`Prepared by, date`, say`Checked by, date`, say`Approved by, date`),
 	);
 }
 
@@ -56,13 +73,13 @@ function costWords(lines: readonly OrderLine[]) {
 }
 
 /** What each unit gets, a row a unit, on as many pages as that takes; it lies as the order before it does, or it would be cut. */
-function sharesPage({ district, nameOf }: DistrictState): HTMLElement {
+function sharesPage(state: State, all: DistrictState): HTMLElement {
+	const { district, nameOf } = all;
 	const title = say`What each unit needs`;
-	return el(
-		"section",
-		{ class: "lying" },
-		headLine(say`Combined order of ${counted(district.counted, "unit")}`, ""),
-		el("h1", {}, title),
+	return paperForm(
+		state,
+		"combined-shares",
+		{ way: "lying", ...headOf(all), title, cautions: storeCautions },
 		paperTable(
 			title,
 			[

@@ -223,6 +223,11 @@ export class SeveralUnitsView implements View {
 		}
 	}
 
+	get onPaper(): PrintOut | undefined {
+		const state = this.#state;
+		return state && orderPaper(state, districtNotes(district, state.sums), false);
+	}
+
 	#print(paper: (state: DistrictState, notes: readonly string[]) => PrintOut): void {
 		const state = this.#state;
 		if (!state) return;

@@ -9,7 +9,9 @@ import { shownAs } from "../../format/shownFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { TO_WRITE } from "../../format/toWrite.ts";
 import type { PrintOut } from "../../page.ts";
-import { portraitPage, uprightTable } from "../../print/portraitPage.ts";
+import { paperForm } from "../../print/paperForm.ts";
+import { printedFoot } from "../../print/printedHead.ts";
+import { uprightTable } from "../../print/uprightTable.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting } from "../../state/unitSetting.ts";
 import { boilingCautions } from "./boilingCautions.ts";
@@ -20,10 +22,10 @@ import { holdShown } from "./holdShown.ts";
 export const boilingSheetOut: PrintOut = {
 	name: say`Print the boiling sheet`,
 	pages: (state) => [
-		portraitPage(
+		paperForm(
 			state,
-			boilingCautions,
-			say`Boiled water and fires`,
+			"boiling-sheet",
+			{ title: say`Boiled water and fires`, cautions: boilingCautions, end: printedFoot() },
 			el("p", { class: "paper-how" }, howWords(state)),
 			uprightTable(
 				"boiling-lines",

@@ -2,12 +2,10 @@ import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
 import { SemanticTable } from "../../grid/library/semanticTable.ts";
 import type { PrintOut } from "../../page.ts";
-import { headLine } from "../../print/paperHead.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printedFoot } from "../../print/printedHead.ts";
-import { cautionList } from "../../sheet/cautionList.ts";
 import { truthsOnPaper } from "../../sheet/truthsPart.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { tonightList } from "../water/tonightList.ts";
 import { dayCautions } from "./dayCautions.ts";
 import { weekGrid } from "./weekGrid.ts";
@@ -25,20 +23,19 @@ export const everyWeekOut: PrintOut = {
 export function weekPaper(state: State, week: ShownWeek): HTMLElement {
 	const table = new SemanticTable();
 	table.show(weekGrid(state, week));
-	return el(
-		"section",
-		{ class: "week-paper lying" },
-		headLine(unitSetting(state, "unit_name") ?? "", weekName(week)),
-		el("h1", {}, weekHeadline(state)),
+	return paperForm(
+		state,
+		"week-paper",
+		{
+			way: "lying",
+			title: weekHeadline(state),
+			when: weekName(week),
+			cautions: dayCautions,
+			end: printedFoot(),
+		},
 		truthsOnPaper(state),
 		week.of > 1 && el("p", { class: "paper-small" }, say`Week ${week.at + 1} of ${week.of}`),
 		table.element,
-		el(
-			"div",
-			{ class: "under" },
-			tonightList(state, isStartedFor(week)) ?? el("div", {}),
-			cautionList(dayCautions),
-		),
-		...printedFoot(),
+		tonightList(state, isStartedFor(week)),
 	);
 }

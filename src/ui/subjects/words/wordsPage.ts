@@ -5,7 +5,7 @@ import { languages } from "../../../messages/languages.ts";
 import { el, fill } from "../../dom/el.ts";
 import { capital } from "../../format/capital.ts";
 import type { OwnPage, PrintOut } from "../../page.ts";
-import { portraitPage } from "../../print/portraitPage.ts";
+import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import termsInLanguages from "./termsInLanguages.json" with { type: "json" };
@@ -27,17 +27,23 @@ export const wordsPage: OwnPage = {
 			),
 			el("div", { class: "topics" }, wordsList()),
 		);
-		return { file: wordsTitle.file, paint: () => {}, show: () => {}, destroy: () => {} };
+		return {
+			file: wordsTitle.file,
+			onPaper: wordsOut,
+			paint: () => {},
+			show: () => {},
+			destroy: () => {},
+		};
 	},
 };
 
 const wordsOut: PrintOut = {
 	name: say`Print the words`,
 	pages: (state) => [
-		portraitPage(
+		paperForm(
 			state,
-			[],
-			wordsTitle.title,
+			"to-read",
+			{ title: wordsTitle.title },
 			el("p", { class: "paper-how" }, introduction),
 			wordsList(),
 		),
