@@ -3,6 +3,7 @@ import { say } from "../../../core/say.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { counted } from "../../format/counted.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
+import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import type { ToDo } from "../store/toDo.ts";
 
@@ -11,7 +12,7 @@ export function missingPieces(state: State): ToDo[] {
 	return rowsOf(state.plan, kitRegisterSheet).flatMap((row) => {
 		const missing = numberIn(row.missing) ?? 0;
 		if (missing === 0) return [];
-		const checked = wordIn(row.last_checked);
+		const checked = sentenceIn(row.last_checked);
 		return [
 			{
 				item: say`${wordIn(row.kind)}, kit ${wordIn(row.kit)}`,
