@@ -3,9 +3,9 @@ import { expect } from "vitest";
 import type { Printed } from "./paper.ts";
 
 const { version } = createRequire(import.meta.url)("../../package.json") as { version: string };
-/** The invented unit of the demo, and a day of its plan. */
+/** The invented unit of the demo, and a day of its plan, or the month on record. */
 const UNIT = "Willow Ford";
-const A_DAY = /\b[1-7] Mar 2027/;
+const A_DAY = /\b[1-7] Mar 2027|\bFeb 2027/;
 
 /** Sheets whose act can hurt someone, and words of the caution that must be with them on paper. */
 const cautioned: Readonly<Record<string, RegExp>> = {
