@@ -11,7 +11,7 @@ import {
 
 /**
  * What becomes of a row that one copy has: it is an addition, unless the other copy has
- * seen it and so must have deleted it. Deleted there and changed here, a person chooses.
+ * seen it and deleted it. Deleted there and changed here, a person chooses.
  */
 export function mergeAlone(sides: SheetSides, from: "ours" | "theirs", at: number): RowMerged {
 	const row = rowOf(sides[from], at);
@@ -52,11 +52,18 @@ export function mergeAlone(sides: SheetSides, from: "ours" | "theirs", at: numbe
 	return { ...(stays ? kept : gone), changes: [], conflicts: [conflict] };
 }
 
-/** The other copy knew the row, and it is not there: unless this copy knows of that and has it all the same. */
+/**
+ * The other copy knew the row and says when it was deleted, and this copy did not know of
+ * that. A row that is merely not there is none of it: what a copy remembers may be damaged.
+ */
 function isDeleted({ origin, saves }: SideRow, { descent, saves: theirs }: SheetSide): boolean {
 	const deletedIn = descent.gone.get(origin);
-	const isKnown = deletedIn !== undefined && saves.has(deletedIn);
-	return !descent.altered && theirs.has(bornIn(origin)) && !isKnown;
+	return (
+		!descent.altered &&
+		deletedIn !== undefined &&
+		!saves.has(deletedIn) &&
+		theirs.has(bornIn(origin))
+	);
 }
 
 /** The last save in which the row was changed and which the other copy has not seen. */

@@ -61,8 +61,8 @@ export function mergeSheet(
 }
 
 /**
- * Rows of one origin are one. Of all others what they say decides; but two rows that each
- * copy knew of are two, of which the other deleted one.
+ * Rows of one origin are one. Of all others what they say decides; but of two rows, each
+ * of which the other copy says it deleted, neither is the other.
  */
 function pairsOf(file: string, ours: SheetSide, theirs: SheetSide): Pairs {
 	const [one, other] = [ours.descent, theirs.descent];
@@ -73,7 +73,10 @@ function pairsOf(file: string, ours: SheetSide, theirs: SheetSide): Pairs {
 		if (partner !== undefined && pairs.ofOther[partner] === ALONE) pair(pairs, at, partner);
 	});
 	const isNew = (from: SheetSide, to: SheetSide, wanted: boolean): Takes => {
-		return (row) => !to.saves.has(bornIn(from.descent.origins[row] ?? "")) === wanted;
+		return (row) => {
+			const origin = from.descent.origins[row] ?? "";
+			return !(to.saves.has(bornIn(origin)) && to.descent.gone.has(origin)) === wanted;
+		};
 	};
 	for (const [our, their] of [
 		[true, true],

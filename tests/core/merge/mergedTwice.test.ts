@@ -51,3 +51,14 @@ test.each([
 		expect(whole(mergeCopies(together, ours))).toEqual(both);
 	},
 );
+
+test("rows that a damaged memory takes for others' are deleted by nobody", () => {
+	const ours = copy("kit,note\nA,torn\nB,");
+	const [kits] = Object.values(ours.descent.sheets);
+	const [save] = ours.descent.saves;
+	if (!kits || !save) throw new Error("A workbook without a history has one save and its sheet.");
+	// The same save, of which it remembers other rows than there were.
+	const damaged = { ...kits, origins: [`${save.id}.9`, `${save.id}.10`] };
+	const theirs = { ...ours, descent: { ...ours.descent, sheets: { [KITS]: damaged } } };
+	expect(whole(mergeCopies(ours, theirs))).toEqual(["kit,note", "A,torn", "B,"]);
+});
