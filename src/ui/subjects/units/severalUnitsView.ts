@@ -225,7 +225,8 @@ export class SeveralUnitsView implements View {
 
 	get onPaper(): PrintOut | undefined {
 		const state = this.#state;
-		return state && orderPaper(state, districtNotes(district, state.sums), false);
+		if (!state || state.sums.table.rows.length === 0) return undefined;
+		return orderPaper(state, districtNotes(district, state.sums), false);
 	}
 
 	#print(paper: (state: DistrictState, notes: readonly string[]) => PrintOut): void {
