@@ -20,6 +20,7 @@ import { type Amount, FULL, SMALLEST, unitOf, YEAR } from "./print/sizesOfData.t
 const growing = new Set([
 	"Print this day’s work sheet",
 	"Print the order form",
+	"Print the boiling sheet",
 	"Print one with what the books say",
 ]);
 const isGrowing = ({ on, button }: Form) => growing.has(button) || on === "today";
