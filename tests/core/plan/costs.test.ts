@@ -58,7 +58,7 @@ describe("as it is now", () => {
 
 	test("without any price nothing costs anything, and all that is used is named", () => {
 		const [now] = costs({ price: "" });
-		expect([now?.[1], now?.[5]]).toEqual([0, "Without a price: soap, liquid."]);
+		expect([now?.[1], now?.[5]]).toEqual([0, "Without a price: liquid, soap."]);
 	});
 });
 
