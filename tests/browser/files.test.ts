@@ -86,7 +86,9 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		const before = await workbook.table();
 		await drop(workbook, "holiday.txt", "sun, sea");
 		await workbook.page.locator("#told", { hasText: "Nothing was opened" }).waitFor();
-		expect(await workbook.page.locator("#trouble").textContent()).toContain("holiday.txt");
+		await expect
+			.poll(() => workbook.page.locator("#trouble").textContent())
+			.toContain("holiday.txt");
 		expect(await workbook.table()).toEqual(before);
 		await workbook.close();
 	});

@@ -115,9 +115,11 @@ export class WorkbookPage {
 				new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }),
 			);
 		}, text);
+		await this.drawn();
 	}
 
 	async headline(): Promise<string> {
+		await this.drawn();
 		return (await this.page.locator("#sheet h1").textContent()) ?? "";
 	}
 
