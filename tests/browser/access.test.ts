@@ -61,7 +61,9 @@ describe("whoever reads it, and however", { timeout: 120_000 }, () => {
 		await workbook.goTo("births.csv");
 		await workbook.type(0, 1, "many");
 		await workbook.page.locator(".under .problem-words").first().waitFor();
-		expect(await workbook.page.locator(".under .problem-mark").first().textContent()).toBe("!");
+		await expect
+			.poll(() => workbook.page.locator(".under .problem-mark").first().textContent())
+			.toBe("!");
 		expect(await axeViolations(workbook)).toEqual([]);
 		await workbook.close();
 	});

@@ -38,7 +38,7 @@ describe.each([
 		wanted[2]?.splice(1, 2, "X-1", "77");
 		wanted[1]?.splice(1, 2, "X-2", "88");
 		wanted.splice(-1, 0, ["", "X-3", "99", "", "", "", "", ""].slice(0, file[0]?.length));
-		expect(await workbook.table()).toEqual(wanted);
+		await expect.poll(() => workbook.table()).toEqual(wanted);
 		await closeClean(workbook);
 	});
 
@@ -52,13 +52,15 @@ describe.each([
 		const seen = (await lines(workbook)).filter((line) => line !== "+").map(Number);
 		expect(seen.length).toBeGreaterThan(1);
 		// The selected row is out of sight: nothing can be written there, and the field keeps the focus.
-		expect(await page.locator(".pane input").count()).toBe(0);
+		await expect.poll(() => page.locator(".pane input").count()).toBe(0);
 		expect(await focusIn(workbook, "#arrange-contains")).toBe(true);
 		await workbook.click(0, 0);
 		await page.keyboard.press("Control+a");
 		await page.getByRole("button", { name: "Delete rows" }).click();
 		await page.getByRole("button", { name: "All rows, as in the file" }).click();
-		expect(await workbook.table()).toEqual(file.filter((__, at) => !seen.includes(at + 1)));
+		await expect
+			.poll(() => workbook.table())
+			.toEqual(file.filter((__, at) => !seen.includes(at + 1)));
 		await closeClean(workbook);
 	});
 
@@ -69,10 +71,10 @@ describe.each([
 		await arrange(workbook, { by: "Kit", order: "descending", contains: "no such text" });
 		await expect.poll(() => lines(workbook), SOON).toEqual(["+"]);
 		await page.locator(".under .problem-list button").first().click();
-		expect(await page.locator("#told").textContent()).toContain("filter hid this row");
-		expect(await page.locator("#entry-field").inputValue()).toBe("yesterday");
+		await expect.poll(() => page.locator("#told").textContent()).toContain("filter hid this row");
+		await expect.poll(() => page.locator("#entry-field").inputValue()).toBe("yesterday");
 		expect(await status(workbook)).toContain("7 of 7 rows shown, sorted by Kit");
-		expect(await page.getByLabel("contains").inputValue()).toBe("");
+		await expect.poll(() => page.getByLabel("contains").inputValue()).toBe("");
 		await closeClean(workbook);
 	});
 

@@ -139,7 +139,7 @@ describe.each([
 		await page.locator("#earlier-drafts").click();
 		await page.locator(".drafts button").first().click();
 		await expect.poll(() => cellOf(page, 0, 2), patient).toBe("earlier");
-		expect(await page.locator("#kept").textContent()).toContain("not yet saved");
+		await expect.poll(() => page.locator("#kept").textContent()).toContain("not yet saved");
 		await page.getByRole("button", { name: "Undo" }).click();
 		await expect.poll(() => cellOf(page, 0, 2), patient).toBe("");
 		expect(workbook.errors).toEqual([]);
@@ -232,7 +232,7 @@ describe.each([
 		await expect.poll(() => cellOf(page, 0, 2), patient).toBe("old");
 		await page.reload();
 		await page.locator("#opening", { hasText: "Old Mill" }).waitFor();
-		expect(await page.locator(".drafts button").count()).toBe(0);
+		await expect.poll(() => page.locator(".drafts button").count()).toBe(0);
 		await workbook.close();
 	});
 });
@@ -246,7 +246,7 @@ test("storage that is full is said, and the workbook can still be saved", async 
 	await workbook.type(0, 2, "11");
 	await page.locator("#kept.trouble", { hasText: "no room left in this browser" }).waitFor();
 	await expectSaving(page);
-	expect(await page.locator("#kept").textContent()).toContain("cannot keep a draft");
+	await expect.poll(() => page.locator("#kept").textContent()).toContain("cannot keep a draft");
 	await tools.send("Storage.overrideQuotaForOrigin", { origin });
 	await type(page, 1, "12");
 	await expect.poll(() => page.locator("#kept").textContent(), patient).toContain("Draft kept");

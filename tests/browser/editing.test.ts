@@ -21,9 +21,9 @@ describe.each([
 			);
 		expect(await sheet(workbook, "births.csv")).not.toEqual(before.births);
 		await workbook.page.keyboard.press("Control+z");
-		expect(await workbook.table()).toEqual(before.births);
+		await expect.poll(() => workbook.table()).toEqual(before.births);
 		await workbook.goTo("this-week");
-		expect(await workbook.table()).toEqual(before.plan);
+		await expect.poll(() => workbook.table()).toEqual(before.plan);
 		expect(workbook.errors).toEqual([]);
 		expect(workbook.requestsElsewhere).toEqual([]);
 		await workbook.close();
@@ -55,9 +55,11 @@ describe.each([
 		expect((await workbook.table())[1]?.[WEDNESDAY]).toBe("many");
 		await expect.poll(() => workbook.page.locator(".grid .ht_master td.bad").count()).toBe(1);
 		expect((await workbook.row("Boiled water"))[WEDNESDAY]).toBe("–");
-		expect(await workbook.headline()).toContain("many");
+		await expect.poll(() => workbook.headline()).toContain("many");
 		await workbook.click(6, WEDNESDAY);
-		expect(await workbook.page.locator(".pane .reason").first().textContent()).toContain("many");
+		await expect
+			.poll(() => workbook.page.locator(".pane .reason").first().textContent())
+			.toContain("many");
 		await workbook.close();
 	});
 });

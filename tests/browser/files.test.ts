@@ -62,7 +62,7 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		await (await download).saveAs(path);
 		await workbook.page.locator(".start summary").click();
 		await workbook.page.locator("#start-empty").click();
-		expect(await workbook.headline()).toContain("still missing");
+		await expect.poll(() => workbook.headline()).toContain("still missing");
 		const chooser = workbook.page.waitForEvent("filechooser");
 		await workbook.page.locator("#open-files").click();
 		await (await chooser).setFiles(path);
@@ -89,7 +89,7 @@ describe("files, in and out", { timeout: 60_000 }, () => {
 		await expect
 			.poll(() => workbook.page.locator("#trouble").textContent())
 			.toContain("holiday.txt");
-		expect(await workbook.table()).toEqual(before);
+		await expect.poll(() => workbook.table()).toEqual(before);
 		await workbook.close();
 	});
 

@@ -24,9 +24,9 @@ describe.each([
 			.locator(`a[data-sheet="kits.csv"][aria-current=page]`)
 			.waitFor({ state: "attached" });
 		expect(await page.locator("dialog.find").isVisible()).toBe(false);
-		expect(await page.locator(".pane input, .pane select").inputValue()).toContain(
-			"on the trolley",
-		);
+		await expect
+			.poll(() => page.locator(".pane input, .pane select").inputValue())
+			.toContain("on the trolley");
 		expect(await focusIn(workbook, ".grid")).toBe(true);
 		// The window opens again from within the grid, with the words of last time; Escape leaves it.
 		await page.keyboard.press("Control+k");
@@ -55,12 +55,14 @@ describe.each([
 		expect(await spoken(workbook)).toContain("Date; Mon 1 Mar");
 		await look("delivery beds");
 		await hits.filter({ hasText: "Settings of the unit" }).first().click();
-		expect(await page.locator(".pane .entry-label").textContent()).toMatch(/delivery beds/i);
+		await expect
+			.poll(() => page.locator(".pane .entry-label").textContent())
+			.toMatch(/delivery beds/i);
 		await workbook.goTo("kits.csv");
 		await workbook.type(2, 3, "yesterday");
 		await look("yesterday");
 		await hits.filter({ hasText: "line 4, problem" }).click();
-		expect(await page.locator("#entry-field").inputValue()).toBe("yesterday");
+		await expect.poll(() => page.locator("#entry-field").inputValue()).toBe("yesterday");
 		await closeClean(workbook);
 	});
 });

@@ -79,12 +79,12 @@ describe.each([
 			done(entry);
 		}
 		expect(entries).toBeLessThanOrEqual(MOST_ENTRIES);
-		expect(await workbook.headline()).toBe("The first plan is ready");
-		expect(await page.locator(".begin-answer").textContent()).toMatch(/kits are needed/);
+		await expect.poll(() => workbook.headline()).toBe("The first plan is ready");
+		await expect.poll(() => page.locator(".begin-answer").textContent()).toMatch(/kits are needed/);
 
 		await page.keyboard.press("Enter");
 		await page.locator(`a[data-sheet="this-week"][aria-current=page]`).waitFor();
-		expect(await page.locator(".problem-list.error").count()).toBe(0);
+		await expect.poll(() => page.locator(".problem-list.error").count()).toBe(0);
 		expect((await workbook.row("Chlorine solution")).every((cell) => cell !== "–")).toBe(true);
 		done("open the plan");
 
@@ -123,14 +123,14 @@ describe("beginning", { timeout: 60_000 }, () => {
 		await page.keyboard.type("many");
 		await page.keyboard.press("Enter");
 		const reason = page.locator(".begin-line", { hasText: "Births a day" }).locator(".reason");
-		expect(await reason.textContent()).toContain("a number from 0 to 500");
+		await expect.poll(() => reason.textContent()).toContain("a number from 0 to 500");
 		expect(await births.evaluate((field) => field === document.activeElement)).toBe(true);
-		expect(await births.inputValue()).toBe("many");
+		await expect.poll(() => births.inputValue()).toBe("many");
 		await births.fill("6");
 		await page.keyboard.press("Enter");
-		expect(await reason.textContent()).toBe("");
+		await expect.poll(() => reason.textContent()).toBe("");
 		await page.keyboard.press("Control+z");
-		expect(await births.inputValue()).toBe("");
+		await expect.poll(() => births.inputValue()).toBe("");
 		expect(await missing(page)).toContain("Births a day");
 		await workbook.close();
 	});
@@ -171,8 +171,8 @@ describe("beginning", { timeout: 60_000 }, () => {
 		await page.getByRole("button", { name: "Start from last week" }).click();
 		const step = page.locator(".monday-step", { hasText: "Move on to the new week" });
 		await step.waitFor();
-		expect(await step.textContent()).toContain("Mon 8 Mar 2027 to Sun 14 Mar 2027");
-		expect(await step.textContent()).toContain("Wed 3 Mar: 8");
+		await expect.poll(() => step.textContent()).toContain("Mon 8 Mar 2027 to Sun 14 Mar 2027");
+		await expect.poll(() => step.textContent()).toContain("Wed 3 Mar: 8");
 		await page.getByRole("button", { name: "Move on to Mon 8 Mar" }).click();
 		await workbook.goTo("this-week");
 		expect((await workbook.table())[0]?.[1]).toContain("8 Mar");

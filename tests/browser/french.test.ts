@@ -90,14 +90,12 @@ describe.each([
 		expect((await workbook.row("K1"))[2]).toBe("en service");
 		await workbook.type(0, 2, "Hors service");
 		await expect.poll(async () => (await workbook.row("K1"))[2]).toBe("hors service");
-		expect(await page.locator(".problem-list.error").count()).toBe(0);
+		await expect.poll(() => page.locator(".problem-list.error").count()).toBe(0);
 		await workbook.click(1, 2);
 		await page.getByRole("button", { name: "À propos de cette cellule" }).click();
-		expect(await page.locator("#entry-field option").allTextContents()).toEqual([
-			"",
-			"en service",
-			"hors service",
-		]);
+		await expect
+			.poll(() => page.locator("#entry-field option").allTextContents())
+			.toEqual(["", "en service", "hors service"]);
 		await page.locator("#entry-field").selectOption({ label: "hors service" });
 		await expect.poll(async () => (await workbook.row("K2"))[2]).toBe("hors service");
 		const saved = await savedFiles(workbook);

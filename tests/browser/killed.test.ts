@@ -76,7 +76,7 @@ describe.each([
 			await expect.poll(() => notes(now.page), patient).toContain("killed after 1000");
 			const found = await notes(now.page);
 			expect(ms >= SURELY_KEPT_MS ? [edited] : [edited, kept]).toContainEqual(found);
-			expect(await now.page.locator("#told").textContent()).toBe("");
+			await expect.poll(() => now.page.locator("#told").textContent()).toBe("");
 			kept = found;
 		}
 		await now.kill();

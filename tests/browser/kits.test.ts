@@ -50,9 +50,9 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		await sets?.fill("2");
 		await perKit?.fill("1");
 		await expect.poll(count).toBe(3 + 2 * 3 + 6);
-		expect(await page.locator(".label-count").textContent()).toBe(
-			"15 labels on 3 sheets: 3 for solution, 6 for rinse buckets, 6 for kits.",
-		);
+		await expect
+			.poll(() => page.locator(".label-count").textContent())
+			.toBe("15 labels on 3 sheets: 3 for solution, 6 for rinse buckets, 6 for kits.");
 		await page.getByLabel("Made at").fill("2027-03-01T21:15");
 		for (const [format, points] of [
 			["A4", A4_POINTS],
@@ -105,7 +105,7 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 			"lots.csv": (text) => text.replace(/^Liquid bleach.*\r?\n/gm, ""),
 		});
 		const label = workbook.page.locator(".label-solution").first();
-		expect(await label.textContent()).toContain("lot ________");
+		await expect.poll(() => label.textContent()).toContain("lot ________");
 		await expect.poll(() => label.locator(".line-to-write").count()).toBe(3);
 		await closeClean(workbook);
 	});

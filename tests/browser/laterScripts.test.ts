@@ -58,7 +58,7 @@ describe.each([
 			location.hash = "#mixing.csv";
 		});
 		await workbook.page.getByText("This page could not be loaded").waitFor();
-		expect(await title.textContent()).toBe(plan);
+		await expect.poll(() => title.textContent()).toBe(plan);
 		comes = true;
 		await expect
 			.poll(async () => {

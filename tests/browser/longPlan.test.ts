@@ -67,7 +67,9 @@ describe("a long plan", { timeout: 120_000 }, () => {
 	test("a plan of a week has nothing to turn", async () => {
 		const workbook = await opened(7);
 		await expect.poll(() => head(workbook), SOON).toHaveLength(9);
-		expect(await workbook.page.getByRole("button", { name: "Next week" }).count()).toBe(0);
+		await expect
+			.poll(() => workbook.page.getByRole("button", { name: "Next week" }).count())
+			.toBe(0);
 		await closeClean(workbook);
 	});
 });

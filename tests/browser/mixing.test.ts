@@ -38,7 +38,9 @@ describe.each([
 	test("the instruction follows the container, by keyboard alone, with the cautions beside it", async () => {
 		const workbook = await open("mixing.csv");
 		const steps = workbook.page.locator(".mix-steps");
-		expect(await steps.textContent()).toMatch(/4\.67\sL of cold water.*830\smL of Liquid bleach/);
+		await expect
+			.poll(() => steps.textContent())
+			.toMatch(/4\.67\sL of cold water.*830\smL of Liquid bleach/);
 		await workbook.page.getByLabel("Make up to").focus();
 		for (let size = 0; size < 5; size++) await workbook.page.keyboard.press("ArrowDown");
 		await expect
@@ -47,7 +49,9 @@ describe.each([
 		const instruction = await workbook.page.locator(".mix").boundingBox();
 		const cautions = await workbook.page.locator(".over .cautions").boundingBox();
 		expect(cautions?.y).toBe(instruction?.y);
-		expect(await workbook.page.locator(".over .cautions").textContent()).toMatch(/vinegar/);
+		await expect
+			.poll(() => workbook.page.locator(".over .cautions").textContent())
+			.toMatch(/vinegar/);
 		await workbook.close();
 	});
 
@@ -56,7 +60,7 @@ describe.each([
 		const [, first = []] = await workbook.table();
 		const text = (await workbook.page.locator(".mix-steps").textContent()) ?? "";
 		for (const at of [3, 5]) expect(text.replace(/\s/g, " ")).toContain(String(first[at]));
-		expect(await workbook.headline()).toContain("830");
+		await expect.poll(() => workbook.headline()).toContain("830");
 		await workbook.close();
 	});
 });
@@ -75,7 +79,9 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		const row = (await workbook.table()).find((cells) => cells[1] === "B-0211") ?? [];
 		expect(row).toContain("1.50");
 		expect(row.at(-1)).toContain("differs from the computed strength");
-		expect(await workbook.page.locator("figcaption").textContent()).toContain("Dots are readings");
+		await expect
+			.poll(() => workbook.page.locator("figcaption").textContent())
+			.toContain("Dots are readings");
 		await workbook.close();
 	});
 
@@ -84,13 +90,13 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		await dropDemo(workbook, { settings: { room_c: "40" } });
 		const caption = workbook.page.locator("figcaption");
 		await expect.poll(() => caption.textContent()).toMatch(/never cools to 37 °C by itself/);
-		expect(await workbook.page.locator(".boil .next").textContent()).toMatch(
-			/no time to light the stove yet\. Water does not cool to 37 °C/,
-		);
+		await expect
+			.poll(() => workbook.page.locator(".boil .next").textContent())
+			.toMatch(/no time to light the stove yet\. Water does not cool to 37 °C/);
 		await workbook.goTo("unit.csv");
-		expect(await workbook.page.locator(".problem-list.error").textContent()).toMatch(
-			/does not cool to 37 °C in a room of 40 °C/,
-		);
+		await expect
+			.poll(() => workbook.page.locator(".problem-list.error").textContent())
+			.toMatch(/does not cool to 37 °C in a room of 40 °C/);
 		await workbook.close();
 	});
 
@@ -102,11 +108,11 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 			.toMatch(/light the stove by 0\d:\d\d the same day/);
 		await workbook.page.getByRole("img", { name: /Temperature of the boiled water/ }).waitFor();
 		await workbook.goTo("this-week");
-		expect(await workbook.headline()).toContain("kits are enough");
-		expect(await workbook.page.locator(".problem-list.error").count()).toBe(0);
-		expect(await workbook.page.locator(".problem-list.advice").textContent()).toContain(
-			"go by an estimate for the fuel",
-		);
+		await expect.poll(() => workbook.headline()).toContain("kits are enough");
+		await expect.poll(() => workbook.page.locator(".problem-list.error").count()).toBe(0);
+		await expect
+			.poll(() => workbook.page.locator(".problem-list.advice").textContent())
+			.toContain("go by an estimate for the fuel");
 		await workbook.close();
 	});
 
@@ -131,7 +137,9 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		await expect
 			.poll(() => workbook.page.locator("figcaption").last().textContent())
 			.toMatch(/from your own two readings/);
-		expect(await workbook.page.locator(".boil .next").textContent()).not.toContain("22:56");
+		await expect
+			.poll(() => workbook.page.locator(".boil .next").textContent())
+			.not.toContain("22:56");
 		await workbook.close();
 	});
 
@@ -145,24 +153,28 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		});
 		const said = workbook.page.locator(".said");
 		await expect.poll(() => said.textContent()).toMatch(/Tap 60 L, Rain tank 20 L, not covered/);
-		expect(await workbook.headline()).toMatch(/^Fetch \d+ L on Mon 1 Mar: \d+ containers$/);
+		await expect
+			.poll(() => workbook.headline())
+			.toMatch(/^Fetch \d+ L on Mon 1 Mar: \d+ containers$/);
 		await workbook.goTo("ward-use.csv");
-		expect(await workbook.headline()).toMatch(/^10 L a day of other solution/);
-		expect(await said.textContent()).toContain("kept apart from the kits' figures");
+		await expect.poll(() => workbook.headline()).toMatch(/^10 L a day of other solution/);
+		await expect.poll(() => said.textContent()).toContain("kept apart from the kits' figures");
 		await workbook.close();
 	});
 
 	test("every disagreement leads to where this unit decides it", async () => {
 		const workbook = await open("disagreements");
 		const { page } = workbook;
-		expect(await page.locator(".topic").count()).toBeGreaterThan(10);
+		await expect.poll(() => page.locator(".topic").count()).toBeGreaterThan(10);
 		const boil = page.locator(".topic", { hasText: "keep water at the boil" });
-		expect(await boil.textContent()).toMatch(/seen.*Others: 20 minutes.*here: 1 min/);
+		await expect.poll(() => boil.textContent()).toMatch(/seen.*Others: 20 minutes.*here: 1 min/);
 		await boil.getByRole("button", { name: "Go to the setting" }).click();
 		await page
 			.locator(`a[data-sheet="unit.csv"][aria-current=page]`)
 			.waitFor({ state: "attached" });
-		expect(await page.locator(".entry-label").textContent()).toBe("Keep at the boil for");
+		await expect
+			.poll(() => page.locator(".entry-label").textContent())
+			.toBe("Keep at the boil for");
 		await workbook.close();
 	});
 

@@ -47,10 +47,10 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 	await page.locator(".start summary").click();
 	await monday.click("Start from last week");
 	await page.locator(`a[data-sheet="monday"][aria-current=page]`).waitFor();
-	expect(await workbook.headline()).toBe("Monday: prepare the week from Mon 8 Mar");
+	await expect.poll(() => workbook.headline()).toBe("Monday: prepare the week from Mon 8 Mar");
 
 	const births = page.getByLabel(/^Births, /);
-	expect(await births.count()).toBe(7);
+	await expect.poll(() => births.count()).toBe(7);
 	for (let day = 0; day < 7; day++) await monday.fill(/^Births, /, String(4 + (day % 3)), day);
 	await monday.click("Keep these days");
 	await expect
@@ -154,6 +154,6 @@ test("what cannot be entered is named beside its table, and nothing is written",
 			.nth(2)
 			.getAttribute("aria-invalid"),
 	).toBe("true");
-	expect(await workbook.headline()).toBe("Monday: prepare the week from Mon 8 Mar");
+	await expect.poll(() => workbook.headline()).toBe("Monday: prepare the week from Mon 8 Mar");
 	await workbook.close();
 });

@@ -23,7 +23,7 @@ describe("finding the way", { timeout: 60_000 }, () => {
 		await chooser;
 		await closeClean(workbook);
 		const direct = await WorkbookPage.open(browser, site, {}, "order.csv");
-		expect(await direct.page.locator("dialog[open]").count()).toBe(0);
+		await expect.poll(() => direct.page.locator("dialog[open]").count()).toBe(0);
 		await closeClean(direct);
 	});
 

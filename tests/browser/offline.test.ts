@@ -132,7 +132,9 @@ describe("without a network", { timeout: 60_000 }, () => {
 			.toBe("none");
 		await cutOff(workbook);
 		await workbook.page.reload();
-		expect(await workbook.page.locator("#offline").textContent()).toContain("Kept on this device");
+		await expect
+			.poll(() => workbook.page.locator("#offline").textContent())
+			.toContain("Kept on this device");
 		expect(await sourcesTitle(workbook)).toBe(before);
 		await workbook.close();
 	});
@@ -162,8 +164,8 @@ test("from a memory stick nothing is asked of the browser to keep", {
 	timeout: 60_000,
 }, async () => {
 	const workbook = await WorkbookPage.open(browser, onStick, { serviceWorkers: "allow" });
-	expect(await workbook.page.locator("link[rel=manifest]").count()).toBe(0);
-	expect(await workbook.page.locator("#offline").textContent()).toBe("");
+	await expect.poll(() => workbook.page.locator("link[rel=manifest]").count()).toBe(0);
+	await expect.poll(() => workbook.page.locator("#offline").textContent()).toBe("");
 	expect(workbook.errors).toEqual([]);
 	await workbook.close();
 });

@@ -7,14 +7,14 @@ describe("an order from the day it is placed to the day it comes", { timeout: 90
 		const workbook = await WorkbookPage.open(browser, site, {}, "order.csv");
 		const { page } = workbook;
 		const said = page.locator(".entry-said");
-		expect(await workbook.headline()).toBe("Order 2 packs of Liquid bleach 3.5 % today");
+		await expect.poll(() => workbook.headline()).toBe("Order 2 packs of Liquid bleach 3.5 % today");
 		await page.getByText("Write down what was ordered").first().click();
 		await page.getByRole("button", { name: "These are ordered" }).click();
-		expect(await said.textContent()).toMatch(/^1 order written down, placed on /);
+		await expect.poll(() => said.textContent()).toMatch(/^1 order written down, placed on /);
 		await expect.poll(() => workbook.headline()).toBe("Nothing to order today");
 
 		await workbook.goTo("placed.csv");
-		expect(await workbook.headline()).toBe("2 orders on the way");
+		await expect.poll(() => workbook.headline()).toBe("2 orders on the way");
 		expect((await workbook.table())[3]?.slice(0, 3)).toEqual([
 			"2027-03-01",
 			"Liquid bleach 3.5 %",
@@ -26,12 +26,16 @@ describe("an order from the day it is placed to the day it comes", { timeout: 90
 		};
 		await choose();
 		await page.getByRole("button", { name: "Received", exact: true }).click();
-		expect(await page.locator("#store-lot-wrong").textContent()).toContain("Lot is blank");
+		await expect
+			.poll(() => page.locator("#store-lot-wrong").textContent())
+			.toContain("Lot is blank");
 		await page.getByLabel("Lot on the box or bottle").fill("B-0400");
 		await page.getByLabel("Expires on").fill("2027-09-30");
 		await page.getByRole("button", { name: "Received", exact: true }).click();
-		expect(await said.textContent()).toMatch(/^Liquid bleach 3.5 %, lot B-0400: .* received on /);
-		expect(await workbook.headline()).toBe("1 order on the way");
+		await expect
+			.poll(() => said.textContent())
+			.toMatch(/^Liquid bleach 3.5 %, lot B-0400: .* received on /);
+		await expect.poll(() => workbook.headline()).toBe("1 order on the way");
 
 		await workbook.goTo("stock.csv");
 		const lots = async () => (await workbook.table()).map((cells) => cells[1]);
@@ -39,11 +43,11 @@ describe("an order from the day it is placed to the day it comes", { timeout: 90
 		await page.locator("#undo").click();
 		await expect.poll(lots).not.toContain("B-0400");
 		await workbook.goTo("placed.csv");
-		expect(await workbook.headline()).toBe("2 orders on the way");
+		await expect.poll(() => workbook.headline()).toBe("2 orders on the way");
 
 		await choose();
 		await page.getByRole("button", { name: "Give this order up" }).click();
-		expect(await workbook.headline()).toBe("1 order on the way");
+		await expect.poll(() => workbook.headline()).toBe("1 order on the way");
 		expect((await workbook.table())[3]?.[2]).toBe("0");
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();

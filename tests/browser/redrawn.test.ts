@@ -36,7 +36,9 @@ test("after undo the cell opens with the text that stands there", async () => {
 	await workbook.page.keyboard.press("ArrowUp");
 	await workbook.page.keyboard.press("Control+z");
 	await workbook.page.keyboard.press("F2");
-	await expect(workbook.page.locator(".grid textarea").first().inputValue()).resolves.toBe(before);
+	await expect
+		.poll(() => workbook.page.locator(".grid textarea").first().inputValue())
+		.toBe(before);
 	await workbook.page.keyboard.press("Escape");
 	await workbook.close();
 });

@@ -22,23 +22,27 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		const who = page.locator(".who li");
 		await expect.poll(() => who.count()).toBe(3);
 		const soaks = page.locator(".timeline svg text", { hasText: "soak" });
-		await expect(soaks.allTextContents()).resolves.toEqual([
-			"soak 08:06, out from 08:26",
-			"soak 15:06, out from 15:26",
-			"soak 22:06, out from 22:26",
-		]);
-		expect(await who.first().textContent()).toBe(
-			"Morning: 1 person 07:00–08:06, 08:26–08:35 and 09:00–09:29; nobody busy 08:06–08:26 and 08:35–09:00.",
-		);
+		await expect
+			.poll(() => soaks.allTextContents())
+			.toEqual([
+				"soak 08:06, out from 08:26",
+				"soak 15:06, out from 15:26",
+				"soak 22:06, out from 22:26",
+			]);
+		await expect
+			.poll(() => who.first().textContent())
+			.toBe(
+				"Morning: 1 person 07:00–08:06, 08:26–08:35 and 09:00–09:29; nobody busy 08:06–08:26 and 08:35–09:00.",
+			);
 		await page.getByRole("button", { name: "Next day →" }).focus();
 		for (const day of ["Tue 2 Mar", "Wed 3 Mar"]) {
 			await page.keyboard.press("Enter");
-			await expect(page.locator(".run-sheet h2").textContent()).resolves.toBe(day);
+			await expect.poll(() => page.locator(".run-sheet h2").textContent()).toBe(day);
 		}
 		await page.getByLabel("Day", { exact: true }).selectOption("2027-03-07");
-		await expect(page.locator(".run-sheet h2").textContent()).resolves.toBe("Sun 7 Mar");
+		await expect.poll(() => page.locator(".run-sheet h2").textContent()).toBe("Sun 7 Mar");
 		await page.getByRole("button", { name: "Next day →" }).press("Enter");
-		await expect(page.locator(".run-sheet h2").textContent()).resolves.toBe("Sun 7 Mar");
+		await expect.poll(() => page.locator(".run-sheet h2").textContent()).toBe("Sun 7 Mar");
 		await closeClean(workbook);
 	});
 
@@ -91,22 +95,24 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 	test("where each kit comes as it is used, the run sheet says so and gives minutes for one kit", async () => {
 		const workbook = await open("run-sheet.csv", setting("reprocessing", "after_each_use"));
 		const { page } = workbook;
-		expect(await workbook.headline()).toBe("Each kit takes 110 minutes as it comes");
-		expect(await page.locator(".run-sheet").textContent()).toContain(
-			"reprocesses each kit as soon as it has been used",
-		);
-		expect(await page.locator(".timeline svg").textContent()).toContain("soak min 38");
+		await expect.poll(() => workbook.headline()).toBe("Each kit takes 110 minutes as it comes");
+		await expect
+			.poll(() => page.locator(".run-sheet").textContent())
+			.toContain("reprocesses each kit as soon as it has been used");
+		await expect.poll(() => page.locator(".timeline svg").textContent()).toContain("soak min 38");
 		const paper = await printed(page, "Print this day’s work sheet");
 		expect(paper.pages).toHaveLength(1);
 		expect(paper.pages[0]).toContain("38–58 min");
 		expect(paper.pages[0]).toContain("White crust");
 		await workbook.goTo("kit-cover.csv");
-		expect(await page.locator(".in-words").first().textContent()).toContain("With 4 kits");
+		await expect
+			.poll(() => page.locator(".in-words").first().textContent())
+			.toContain("With 4 kits");
 		await expect.poll(() => page.locator(".brief tbody tr").count()).toBe(3);
 		await workbook.goTo("day-cover.csv");
-		expect(await page.locator(".through-day figcaption").textContent()).toContain(
-			"No hour stands out",
-		);
+		await expect
+			.poll(() => page.locator(".through-day figcaption").textContent())
+			.toContain("No hour stands out");
 		await closeClean(workbook);
 	});
 
@@ -128,7 +134,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		await page
 			.locator(`a[data-sheet="levers.csv"][aria-current=page]`)
 			.waitFor({ state: "attached" });
-		expect(await workbook.headline()).toBe("What would help most: one more kit");
+		await expect.poll(() => workbook.headline()).toBe("What would help most: one more kit");
 		await closeClean(workbook);
 	});
 
@@ -154,21 +160,22 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 				`${text}S1,Suction kit,in_service,2027-02-27,\nS2,Suction kit,in_service,2027-02-28,\n`,
 		});
 		const { page } = workbook;
-		await expect(page.locator(".through-day h2").allTextContents()).resolves.toEqual([
-			"Bag and mask kit",
-			"Suction kit",
-		]);
+		await expect
+			.poll(() => page.locator(".through-day h2").allTextContents())
+			.toEqual(["Bag and mask kit", "Suction kit"]);
 		await workbook.goTo("kit-cover.csv");
-		await expect(page.locator(".in-words").allTextContents()).resolves.toEqual([
-			expect.stringContaining("(Bag and mask kit)"),
-			expect.stringContaining("(Suction kit)"),
-			UNDER_WHAT,
-		]);
+		await expect
+			.poll(() => page.locator(".in-words").allTextContents())
+			.toEqual([
+				expect.stringContaining("(Bag and mask kit)"),
+				expect.stringContaining("(Suction kit)"),
+				UNDER_WHAT,
+			]);
 		await expect.poll(() => page.locator(".brief caption").count()).toBe(2);
 		await workbook.goTo("kit-register.csv");
-		expect(await workbook.headline()).toBe(
-			"Use K1 (Bag and mask kit) or S1 (Suction kit) next; 6 of 9 kits count",
-		);
+		await expect
+			.poll(() => workbook.headline())
+			.toBe("Use K1 (Bag and mask kit) or S1 (Suction kit) next; 6 of 9 kits count");
 		await closeClean(workbook);
 	});
 
@@ -179,16 +186,18 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 		await workbook.click(blankRow, 0);
 		await workbook.paste("2027-02-28 20:00\tK1\t12\tyes\tyes\tyes\tno\tyes\tyes\tleaks");
 		await workbook.goTo("kit-register.csv");
-		expect(await workbook.headline()).toBe("Use K2 next; 3 of 7 kits count");
+		await expect.poll(() => workbook.headline()).toBe("Use K2 next; 3 of 7 kits count");
 		const line = page.locator(".kit-lines li", { hasText: "K1" });
-		expect(await line.textContent()).toContain("✕ in repair");
-		expect(await line.textContent()).toContain("the seal does not hold; not counted");
+		await expect.poll(() => line.textContent()).toContain("✕ in repair");
+		await expect.poll(() => line.textContent()).toContain("the seal does not hold; not counted");
 		await workbook.goTo("this-week");
-		expect(await workbook.headline()).toBe("4 kits are needed; this unit has only 3 in service");
+		await expect
+			.poll(() => workbook.headline())
+			.toBe("4 kits are needed; this unit has only 3 in service");
 		await workbook.goTo("kit-history");
-		expect(await workbook.headline()).toBe("Kit K1: in repair");
+		await expect.poll(() => workbook.headline()).toBe("Kit K1: in repair");
 		const first = page.locator(".history tbody tr").first();
-		expect(await first.textContent()).toContain("the seal does not hold");
+		await expect.poll(() => first.textContent()).toContain("the seal does not hold");
 		await first.getByRole("button").click();
 		await page.locator(`a[data-sheet="checks.csv"][aria-current=page]`).waitFor();
 		await closeClean(workbook);

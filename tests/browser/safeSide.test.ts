@@ -19,9 +19,9 @@ describe("on the safe side, and said", { timeout: 60_000 }, () => {
 		await page.keyboard.press("Enter");
 		const lines = part.locator("li");
 		await expect.poll(() => lines.count()).toBeGreaterThan(2);
-		expect(await lines.first().textContent()).toMatch(
-			/^Vinegar, each day: Prepare for 1 L, average 0\.1/,
-		);
+		await expect
+			.poll(() => lines.first().textContent())
+			.toMatch(/^Vinegar, each day: Prepare for 1 L, average 0\.1/);
 		expect(await axeViolations(workbook)).toEqual([]);
 		await workbook.type(0, 1, "9");
 		await expect.poll(() => lines.count()).toBeGreaterThan(2);

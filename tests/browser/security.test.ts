@@ -147,7 +147,7 @@ describe.each([
 			await page.locator("#offline", { hasText: "Kept on this device" }).waitFor();
 		await dropZip(workbook, hostileZip());
 		await page.locator("#told p", { hasText: "opened" }).waitFor();
-		expect(await page.locator("#trouble").textContent()).toContain(PAYLOAD);
+		await expect.poll(() => page.locator("#trouble").textContent()).toContain(PAYLOAD);
 		await page.evaluate(() => {
 			window.print = () => {};
 		});

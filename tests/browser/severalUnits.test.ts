@@ -63,7 +63,7 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		const again = { name: "copy.csv", text: orderOf(1) };
 		await drop(workbook, [...files, bad, again]);
 		await expect.poll(() => workbook.headline()).toBe("50 units together: 20 packs of 2 items");
-		expect(await page.locator(".units-table tbody tr").count()).toBe(50);
+		await expect.poll(() => page.locator(".units-table tbody tr").count()).toBe(50);
 		const cells = await page
 			.locator(".order-part tbody tr")
 			.evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)));
@@ -79,10 +79,10 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		]);
 		const first = page.locator(".units-table tbody tr").first();
 		await expect.poll(() => first.textContent()).toMatch(/^births\.csv✕ not read/);
-		expect(await page.locator(".district-notes").textContent()).toContain(
-			"order.csv says the same as copy.csv",
-		);
-		expect(await page.locator("#unit-name").textContent()).toBe(unitName);
+		await expect
+			.poll(() => page.locator(".district-notes").textContent())
+			.toContain("order.csv says the same as copy.csv");
+		await expect.poll(() => page.locator("#unit-name").textContent()).toBe(unitName);
 		const download = page.waitForEvent("download");
 		await page.getByRole("button", { name: "Save the order (CSV)" }).click();
 		const saved = readFileSync(await (await download).path(), "utf8");
@@ -120,10 +120,12 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		await expect.poll(() => workbook.headline()).toBe(nameOfUnit(2));
 		await page.locator(".unit-plan select").selectOption({ label: "What to order" });
 		await page.locator(".unit-plan caption").filter({ hasText: "What to order" }).waitFor();
-		expect(await page.locator(".unit-plan input, .unit-plan [contenteditable]").count()).toBe(0);
+		await expect
+			.poll(() => page.locator(".unit-plan input, .unit-plan [contenteditable]").count())
+			.toBe(0);
 		await page.getByRole("button", { name: "Back to the units" }).press("Enter");
 		await expect.poll(() => look.evaluate((each) => each === document.activeElement)).toBe(true);
-		expect(await page.locator("#unit-name").textContent()).toBe(unitName);
+		await expect.poll(() => page.locator("#unit-name").textContent()).toBe(unitName);
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});

@@ -80,7 +80,7 @@ describe("the zip for a memory stick, unpacked", { timeout: 60_000 }, () => {
 		const page = await browser.newPage();
 		await page.goto(pathToFileURL(join(alone, "Open Basinbook.html")).href);
 		await page.waitForLoadState("load");
-		expect(await page.locator("main").textContent()).toContain("Take the whole folder");
+		await expect.poll(() => page.locator("main").textContent()).toContain("Take the whole folder");
 		await page.close();
 		rmSync(alone, { recursive: true });
 	});

@@ -17,7 +17,9 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await workbook.goTo("forecast.csv");
 		await expect.poll(() => own.count()).toBe(3);
 		await expect.poll(() => workbook.page.locator(".past-dot circle").count()).toBe(55);
-		expect(await workbook.page.locator("figcaption").textContent()).toContain("3 days carry");
+		await expect
+			.poll(() => workbook.page.locator("figcaption").textContent())
+			.toContain("3 days carry");
 		await workbook.page.keyboard.press("Control+z");
 		await expect.poll(() => own.count()).toBe(2);
 		expect(workbook.errors).toEqual([]);
@@ -41,8 +43,12 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 	test("the scorecard and the learned share of kits speak in words", async () => {
 		const workbook = await open("scorecard.csv");
 		const { page } = workbook;
-		expect(await page.locator(".saying").textContent()).toMatch(/46 of them \(98 in 100\)/);
-		expect(await page.locator(".share.taken").textContent()).toContain("your setting: in the plan");
+		await expect
+			.poll(() => page.locator(".saying").textContent())
+			.toMatch(/46 of them \(98 in 100\)/);
+		await expect
+			.poll(() => page.locator(".share.taken").textContent())
+			.toContain("your setting: in the plan");
 		await page.getByRole("link", { name: "Settings of the unit" }).last().click();
 		await page.locator('a[data-sheet="unit.csv"][aria-current=page]').waitFor();
 		await workbook.close();
@@ -54,9 +60,11 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		const stock = await workbook.table();
 		await enterInStore(workbook, { Item: "Gauze swab", "How much": "20", "By whom": "A. N." });
 		const said = page.locator(".entry-said");
-		expect(await said.textContent()).toBe(
-			"Gauze swab, lot G-301. Counted 20 pieces; the books said 140: 120 less than that. On hand now: 20 pieces.",
-		);
+		await expect
+			.poll(() => said.textContent())
+			.toBe(
+				"Gauze swab, lot G-301. Counted 20 pieces; the books said 140: 120 less than that. On hand now: 20 pieces.",
+			);
 		const line = (await workbook.table()).find((cells) => cells[1] === "G-301");
 		expect(line?.[3]).toBe("20.0");
 		expect(line?.[4]).toBe("−120");
@@ -69,12 +77,14 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 			"A. N.",
 		]);
 		await workbook.goTo("order.csv");
-		expect(await workbook.headline()).toContain("Gauze swab runs out before an order can arrive");
+		await expect
+			.poll(() => workbook.headline())
+			.toContain("Gauze swab runs out before an order can arrive");
 		await workbook.goTo("stock.csv");
 		await page.locator("#undo").click();
 		await expect.poll(() => workbook.table()).toEqual(stock);
 		await workbook.goTo("order.csv");
-		expect(await workbook.headline()).toBe("Order 2 packs of Liquid bleach 3.5 % today");
+		await expect.poll(() => workbook.headline()).toBe("Order 2 packs of Liquid bleach 3.5 % today");
 		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});
@@ -86,12 +96,12 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await page.keyboard.type("1,000");
 		await page.keyboard.press("Enter");
 		const wrong = page.locator("#store-quantity-wrong");
-		expect(await wrong.textContent()).toMatch(/“1,000” was found; allowed is a number/);
+		await expect.poll(() => wrong.textContent()).toMatch(/“1,000” was found; allowed is a number/);
 		expect(await page.evaluate(() => document.activeElement?.id)).toBe("store-quantity");
 		await page.keyboard.press("Control+a");
 		await page.keyboard.type("139");
 		await page.keyboard.press("Enter");
-		expect(await wrong.textContent()).toBe("");
+		await expect.poll(() => wrong.textContent()).toBe("");
 		await expect
 			.poll(() => page.locator(".entry-said").textContent())
 			.toContain("1 less than that");
@@ -105,9 +115,9 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		await enterInStore(workbook, { Item: "Liquid bleach 3.5 %" });
 		await page.getByLabel("Lot", { exact: true }).selectOption("B-0251");
 		await enterInStore(workbook, { "How much": "3000" });
-		expect(await page.locator(".entry-said").textContent()).toContain(
-			"3\u202f000 mL, 1\u202f000 less than ordered",
-		);
+		await expect
+			.poll(() => page.locator(".entry-said").textContent())
+			.toContain("3\u202f000 mL, 1\u202f000 less than ordered");
 		expect((await workbook.table()).find((cells) => cells[1] === "B-0251")?.[3]).toBe(
 			"3\u202f000.0",
 		);
@@ -123,10 +133,12 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		const workbook = await open("stock-ahead.csv");
 		const { page } = workbook;
 		const words = page.locator(".stock-ahead figcaption");
-		expect(await words.textContent()).toContain("Liquid bleach 3.5 % runs out on Sat 20 Mar");
-		expect(await page.locator(".arrival-label").textContent()).toContain("+4\u202f000");
+		await expect
+			.poll(() => words.textContent())
+			.toContain("Liquid bleach 3.5 % runs out on Sat 20 Mar");
+		await expect.poll(() => page.locator(".arrival-label").textContent()).toContain("+4\u202f000");
 		await page.getByLabel("Item", { exact: true }).selectOption("Gauze swab");
-		expect(await words.textContent()).toContain("Gauze swab runs out on Wed 24 Mar");
+		await expect.poll(() => words.textContent()).toContain("Gauze swab runs out on Wed 24 Mar");
 		await expect.poll(() => page.locator(".stock-bar rect").count()).toBe(13);
 		await page.getByRole("button", { name: "Months" }).click();
 		await expect.poll(() => page.locator(".stock-bar rect").count()).toBe(6);

@@ -45,7 +45,7 @@ test("a kit from its use to the next baby, on a phone: two taps, six acts at mos
 }, async () => {
 	const workbook = await open(phone);
 	const { page } = workbook;
-	expect(await workbook.headline()).toBe("3 kits are ready: use K1 next");
+	await expect.poll(() => workbook.headline()).toBe("3 kits are ready: use K1 next");
 
 	const use = acting(workbook);
 	await use.tap("Kit K1 was used");
@@ -73,8 +73,10 @@ test("a kit from its use to the next baby, on a phone: two taps, six acts at mos
 	// The last tests are under the edge of this screen: nobody passes what was not looked at.
 	await expect.poll(() => all.getAttribute("aria-disabled")).toBe("true");
 	await all.dispatchEvent("click");
-	expect(await page.locator(".bench-form > .reason").textContent()).toContain("Look at every test");
-	expect(await page.locator(".bench-test input:checked").count()).toBe(0);
+	await expect
+		.poll(() => page.locator(".bench-form > .reason").textContent())
+		.toContain("Look at every test");
+	await expect.poll(() => page.locator(".bench-test input:checked").count()).toBe(0);
 	for (const one of await page.locator(".bench-test").all()) await one.scrollIntoViewIfNeeded();
 	await expect.poll(() => all.getAttribute("aria-disabled")).toBe("false");
 	await all.click();
@@ -138,7 +140,9 @@ test("a need that found no kit ready says first what to do, as the unit wrote it
 	await page.keyboard.press("Enter");
 	await workbook.goTo("today");
 	await page.getByRole("button", { name: "No kit was ready", exact: true }).click();
-	expect(await page.getByRole("dialog").textContent()).toContain("Theatre, extension 12");
+	await expect
+		.poll(() => page.getByRole("dialog").textContent())
+		.toContain("Theatre, extension 12");
 	await page.getByRole("button", { name: "Write it down" }).click();
 	await page.getByText("A kit was needed and none was ready: Mon 1 Mar 2027, 09:40.").waitFor();
 	await workbook.goTo("this-week");
@@ -157,23 +161,29 @@ test("by the clock: the stove of the evening before, what is late, what runs, an
 	);
 	await evening.page.locator("#today-day").selectOption("2027-03-03");
 	await expect.poll(async () => (await acts(evening)).join()).toContain("Wed 3 Mar");
-	expect(await evening.page.locator(".about").textContent()).toContain("Wed 3 Mar 2027 is shown");
+	await expect
+		.poll(() => evening.page.locator(".about").textContent())
+		.toContain("Wed 3 Mar 2027 is shown");
 	await evening.close();
 
 	const morning = await open({}, "today", "2027-03-01T07:20:00");
-	expect(await morning.page.locator(".act.late").textContent()).toContain("for Afternoon");
-	expect(await morning.page.locator(".act.runs").textContent()).toContain("Kit K4 waits.");
+	await expect
+		.poll(() => morning.page.locator(".act.late").textContent())
+		.toContain("for Afternoon");
+	await expect
+		.poll(() => morning.page.locator(".act.runs").textContent())
+		.toContain("Kit K4 waits.");
 	await morning.close();
 
 	const over = await open({}, "today", "2027-03-09T07:20:00");
-	expect(await over.page.locator(".about").textContent()).toContain(
-		"The plan ended on Sun 7 Mar 2027",
-	);
+	await expect
+		.poll(() => over.page.locator(".about").textContent())
+		.toContain("The plan ended on Sun 7 Mar 2027");
 	await over.close();
 
 	const wrong = await open({}, "today", "2010-01-01T00:10:00");
-	expect(await wrong.page.locator(".about").textContent()).toContain("set the clock");
-	expect(await wrong.headline()).toBe("3 kits are ready: use K1 next");
+	await expect.poll(() => wrong.page.locator(".about").textContent()).toContain("set the clock");
+	await expect.poll(() => wrong.headline()).toBe("3 kits are ready: use K1 next");
 	await wrong.close();
 });
 

@@ -24,7 +24,7 @@ describe.each([
 		for (const row of [2, 3]) expect(after[row]?.slice(1, 3)).toEqual(before[1]?.slice(1, 3));
 		expect(after[4]).toEqual(before[4]);
 		await page.keyboard.press("Control+z");
-		expect(await workbook.table()).toEqual(before);
+		await expect.poll(() => workbook.table()).toEqual(before);
 		await workbook.click(1, 0);
 		await page.getByRole("button", { name: "Fill down" }).click();
 		expect((await workbook.table())[2]?.[0]).toBe(before[1]?.[0]);
@@ -61,23 +61,25 @@ describe.each([
 		await workbook.click(1, 2);
 		await page.keyboard.press("Alt+Insert");
 		const blank = before[1]?.map(() => "");
-		expect(await workbook.table()).toEqual([...before.slice(0, 2), blank, ...before.slice(2)]);
+		await expect
+			.poll(() => workbook.table())
+			.toEqual([...before.slice(0, 2), blank, ...before.slice(2)]);
 		expect(await status(workbook)).toBe("Line 3 is a new, empty row.");
 		expect(await lines(workbook)).toEqual(["2", "3", "4", "5", "6", "7", "8", "9", "+"]);
 		await page.keyboard.press("Control+z");
-		expect(await workbook.table()).toEqual(before);
+		await expect.poll(() => workbook.table()).toEqual(before);
 		await page.keyboard.press("Shift+ArrowDown");
 		await page.keyboard.press("Alt+Delete");
-		expect(await workbook.table()).toEqual([...before.slice(0, 2), ...before.slice(4)]);
+		await expect.poll(() => workbook.table()).toEqual([...before.slice(0, 2), ...before.slice(4)]);
 		expect(await status(workbook)).toBe("2 rows were deleted; Undo brings them back.");
 		expect(await lines(workbook)).toEqual(["2", "3", "4", "5", "6", "+"]);
 		await page.keyboard.press("Control+z");
-		expect(await workbook.table()).toEqual(before);
+		await expect.poll(() => workbook.table()).toEqual(before);
 		await page.getByRole("button", { name: "Insert row" }).click();
 		await page.getByRole("button", { name: "Delete rows" }).click();
-		expect(await workbook.table()).toEqual(before.toSpliced(2, 1));
+		await expect.poll(() => workbook.table()).toEqual(before.toSpliced(2, 1));
 		await workbook.goTo("day-plan.csv");
-		expect(await page.getByRole("button", { name: "Delete rows" }).count()).toBe(0);
+		await expect.poll(() => page.getByRole("button", { name: "Delete rows" }).count()).toBe(0);
 		await workbook.click(0, 1);
 		await page.keyboard.press("Alt+Delete");
 		expect(await status(workbook)).toContain("not yours to add or delete");
@@ -102,7 +104,7 @@ describe.each([
 		await page.getByRole("button", { name: "Keyboard shortcuts" }).focus();
 		await page.keyboard.press("?");
 		const does = keyList.flatMap(({ keys }) => keys.map((key) => key.does));
-		expect(await dialog.locator("dd").allTextContents()).toEqual(does);
+		await expect.poll(() => dialog.locator("dd").allTextContents()).toEqual(does);
 		await page.getByLabel("The key ? alone").uncheck();
 		await page.keyboard.press("Escape");
 		await page.keyboard.press("?");
@@ -116,7 +118,7 @@ describe.each([
 		await page.keyboard.press("Enter");
 		expect((await workbook.table())[1]?.[1]).toBe("?");
 		await page.goto(`${site.address}guide.html`);
-		expect(await page.locator("#keys dd").allTextContents()).toEqual(does);
+		await expect.poll(() => page.locator("#keys dd").allTextContents()).toEqual(does);
 		await closeClean(workbook);
 	});
 

@@ -61,12 +61,14 @@ test("two copies of two people, in browsers of their own, come together; undo ta
 	await ward.page.getByRole("dialog", { name: "Open another workbook?" }).waitFor();
 	await button(ward, "Bring both together").click();
 	await ward.page.locator("fieldset.conflict").waitFor();
-	expect(await ward.page.locator(".two-copies").textContent()).toContain("as it was saved");
-	expect(await ward.page.locator("fieldset.conflict").count()).toBe(1);
+	await expect
+		.poll(() => ward.page.locator(".two-copies").textContent())
+		.toContain("as it was saved");
+	await expect.poll(() => ward.page.locator("fieldset.conflict").count()).toBe(1);
 	expect(await axeViolations(ward)).toEqual([]);
 	await button(ward, "Bring both together").click();
 	await ward.page.getByRole("status").filter({ hasText: "still to be chosen" }).waitFor();
-	expect(await ward.page.locator("fieldset.conflict input:focus").count()).toBe(1);
+	await expect.poll(() => ward.page.locator("fieldset.conflict input:focus").count()).toBe(1);
 	await ward.page.getByRole("radio", { name: /The other copy.*said by the store/s }).check();
 	await button(ward, "Bring both together").click();
 	await ward.page.locator("#told", { hasText: "one workbook now" }).waitFor();
@@ -86,7 +88,7 @@ test("two copies of two people, in browsers of their own, come together; undo ta
 	await store.goTo("two-copies");
 	await dropSaved(store, both);
 	await store.page.locator(".from-where").waitFor();
-	expect(await store.page.locator("fieldset.conflict").count()).toBe(0);
+	await expect.poll(() => store.page.locator("fieldset.conflict").count()).toBe(0);
 	await button(store, "Bring both together").click();
 	await store.goTo("births.csv");
 	await expect.poll(async () => (await store.table())[4]?.[2], patient).toBe("a market day");
@@ -114,7 +116,7 @@ describe.each([
 		);
 		const dialog = workbook.page.getByRole("dialog", { name: "Replace these sheets?" });
 		await dialog.waitFor();
-		expect(await dialog.textContent()).toContain("Kits used");
+		await expect.poll(() => dialog.textContent()).toContain("Kits used");
 		await button(workbook, "Open nothing").click();
 		await workbook.page.locator("#told", { hasText: "Nothing was opened" }).waitFor();
 		expect((await workbook.table()).length).toBe(lines + 1);

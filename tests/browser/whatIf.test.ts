@@ -50,23 +50,27 @@ describe("what if", { timeout: 60_000 }, () => {
 		await expect.poll(() => workbook.headline()).toContain("Change something in the copy");
 		await page.getByLabel("Name of the new copy").focus();
 		await page.keyboard.press("Enter");
-		expect(await page.locator("#store-kept-name-wrong").textContent()).toContain("needs a name");
+		await expect
+			.poll(() => page.locator("#store-kept-name-wrong").textContent())
+			.toContain("needs a name");
 		await page.keyboard.type("As it was");
 		await page.keyboard.press("Enter");
-		expect(await page.locator("#sheet").textContent()).toContain(
-			"Both sides have the same settings",
-		);
+		await expect
+			.poll(() => page.locator("#sheet").textContent())
+			.toContain("Both sides have the same settings");
 		await page.getByLabel("Name of the new copy").fill("As it was");
 		await page.keyboard.press("Enter");
-		expect(await page.locator("#store-kept-name-wrong").textContent()).toContain("kept already");
+		await expect
+			.poll(() => page.locator("#store-kept-name-wrong").textContent())
+			.toContain("kept already");
 
 		await workbook.goTo("begin");
 		await page.getByLabel("Delivery beds").fill("9");
 		await page.keyboard.press("Enter");
 		await workbook.goTo("what-if");
-		expect(await workbook.headline()).toMatch(
-			/^Both are as safe: .* needs \d kits, \d kits? fewer$/,
-		);
+		await expect
+			.poll(() => workbook.headline())
+			.toMatch(/^Both are as safe: .* needs \d kits, \d kits? fewer$/);
 		expect(await rowOf(workbook, "Delivery beds")).toEqual(["9", "2"]);
 		expect((await rowOf(workbook, "Decided by"))[0]).toBe("beds");
 		expect((await rowOf(workbook, "Kits needed"))[2]).toMatch(/^−\d$/);
@@ -79,7 +83,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		const before = await savedBytes(page, join(folder, "before.zip"));
 		const people = page.getByLabel(/^People/);
 		await people.focus();
-		expect(await people.inputValue()).toBe("1");
+		await expect.poll(() => people.inputValue()).toBe("1");
 		await page.keyboard.press("Control+A");
 		await page.keyboard.type("many");
 		await page.keyboard.press("Enter");
@@ -136,7 +140,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		expect((await rowOf(workbook, "Times no kit is ready when needed"))[2]).toContain("worse");
 		await expect.poll(() => workbook.page.locator(".verdict").count()).toBe(1);
 		await workbook.page.getByLabel("Compare").selectOption(COPY);
-		expect(await workbook.headline()).toContain("choose two different");
+		await expect.poll(() => workbook.headline()).toContain("choose two different");
 		await workbook.page.getByLabel("with", { exact: true }).selectOption("");
 		expect((await rowOf(workbook, "Times no kit is ready when needed"))[2]).toContain("better");
 		await closeClean(workbook);
@@ -147,19 +151,19 @@ describe("what if", { timeout: 60_000 }, () => {
 		const { page } = workbook;
 		const title = await workbook.headline();
 		await page.getByRole("button", { name: `Use this copy: ${COPY}` }).click();
-		expect(await page.locator("#sheet").textContent()).toContain(
-			"Both sides have the same settings",
-		);
+		await expect
+			.poll(() => page.locator("#sheet").textContent())
+			.toContain("Both sides have the same settings");
 		await workbook.goTo("rounds.csv");
 		expect((await workbook.table()).slice(1, 3).map(([at]) => at)).toEqual(["09:00", ""]);
 		await page.keyboard.press("Control+z");
 		expect((await workbook.table())[1]?.[0]).toBe("07:00");
 		await workbook.goTo("what-if");
-		expect(await workbook.headline()).toBe(title);
+		await expect.poll(() => workbook.headline()).toBe(title);
 		await page.getByRole("button", { name: `Delete the copy: ${COPY}` }).click();
-		expect(await page.locator(".kept-copies li").count()).toBe(0);
+		await expect.poll(() => page.locator(".kept-copies li").count()).toBe(0);
 		await page.getByRole("button", { name: "Undo" }).click();
-		expect(await workbook.headline()).toBe(title);
+		await expect.poll(() => workbook.headline()).toBe(title);
 		await closeClean(workbook);
 	});
 
@@ -170,7 +174,7 @@ describe("what if", { timeout: 60_000 }, () => {
 		await asked.focus();
 		await page.keyboard.press("Enter");
 		const pane = page.locator(".what-if .pane");
-		expect(await pane.textContent()).toContain("Why this number?");
+		await expect.poll(() => pane.textContent()).toContain("Why this number?");
 		await page.keyboard.press("Escape");
 		expect(await asked.evaluate((button) => button === document.activeElement)).toBe(true);
 		await page.keyboard.press("Enter");
@@ -186,8 +190,10 @@ describe("what if", { timeout: 60_000 }, () => {
 		const workbook = await openChanged(browser, site, "what-if", {
 			"kept-settings.csv": () => "name,of,key,value\nodd,setting,delivery_beds,three\n",
 		});
-		expect(await workbook.headline()).toContain("No answer yet for “odd”");
-		expect(await workbook.page.locator(".what-if-troubles").textContent()).toContain("three");
+		await expect.poll(() => workbook.headline()).toContain("No answer yet for “odd”");
+		await expect
+			.poll(() => workbook.page.locator(".what-if-troubles").textContent())
+			.toContain("three");
 		const [now, odd] = await rowOf(workbook, "Kits needed");
 		expect([now, odd]).toEqual([expect.stringMatching(/^\d$/), "–"]);
 		await closeClean(workbook);
