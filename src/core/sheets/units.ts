@@ -4,6 +4,7 @@ import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
 import { amount, day, wholeAmount, words } from "./computedValues.ts";
+import { dayPlanSheet } from "./dayPlan.ts";
 import { unitColumns } from "./unitColumns.ts";
 
 /** How a unit stands, the worst first. */
@@ -37,20 +38,8 @@ export const unitsSheet = sheet({
 			decimals: 1,
 			help: say`Over the days of the plan.`,
 		}),
-		kits_needed: computed({
-			label: say`Kits needed`,
-			unit: say`kits`,
-			value: wholeAmount(),
-			decimals: 0,
-			help: say`Kits the unit must own so that one is ready.`,
-		}),
-		kits_in_service: computed({
-			label: say`Kits in service`,
-			unit: say`kits`,
-			value: wholeAmount(),
-			decimals: 0,
-			help: say`Kits the unit has in service.`,
-		}),
+		kits_needed: dayPlanSheet.columns.kits_needed,
+		kits_in_service: dayPlanSheet.columns.kits_in_service,
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,
 			unit: say`per 1,000 uses`,

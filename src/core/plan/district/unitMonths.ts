@@ -8,6 +8,7 @@ import { unitsTrendSheet } from "../../sheets/unitsTrend.ts";
 import { definition } from "../../source.ts";
 import { daysOfMonth, type IsoMonth, monthBefore, monthOf } from "../../values/isoMonth.ts";
 import { spanTable } from "../record/monthTable.ts";
+import { recordedDays } from "../record/recordedDays.ts";
 import type { Whose } from "./unitLine.ts";
 
 type Row = ComputedRow<typeof unitsTrendSheet>;
@@ -80,14 +81,7 @@ function isBlank({ planned_expected, planned_set_aside, done }: MonthRow): boole
 
 /** The last months of which something is written down, the earliest first. */
 function monthsOf({ tables }: ReadWorkbook): IsoMonth[] {
-	const { uses, roundsDone, checks, journal, records, pastPlans } = tables;
-	const days = [
-		...uses.rows.map(({ value }) => value.at.date),
-		...roundsDone.rows.map(({ value }) => value.date),
-		...checks.rows.map(({ value }) => value.checked_at.date),
-		...journal.rows.map(({ value }) => value.day),
-		...records.rows.map(({ value }) => value.date),
-		...pastPlans.rows.map(({ value }) => value.date),
-	];
+	const planned = tables.pastPlans.rows.map(({ value }) => value.date);
+	const days = [...recordedDays(tables), ...planned];
 	return [...new Set(days.map(monthOf))].sort().slice(-MOST_MONTHS);
 }

@@ -1,5 +1,6 @@
 import type { ReadTables } from "../../read/readWorkbook.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
+import { recordedDays } from "../record/recordedDays.ts";
 
 /** The day that a page of today shows, and why it is that one. */
 export interface DayToShow {
@@ -31,15 +32,8 @@ export function dayToShow(clock: IsoDate, days: readonly IsoDate[], tables: Read
 
 /** The latest day of which anything is written down as done; "" where nothing is. */
 export function lastRecordedDay(tables: ReadTables): IsoDate | "" {
-	const { uses, roundsDone, checks, journal, records, placed } = tables;
-	const days = [
-		...uses.rows.map(({ value }) => value.at.date),
-		...roundsDone.rows.map(({ value }) => value.date),
-		...checks.rows.map(({ value }) => value.checked_at.date),
-		...journal.rows.map(({ value }) => value.day),
-		...records.rows.map(({ value }) => value.date),
-		...placed.rows.map(({ value }) => value.ordered_on),
-	];
+	const ordered = tables.placed.rows.map(({ value }) => value.ordered_on);
+	const days = [...recordedDays(tables), ...ordered];
 	return days.reduce((latest, day) => (day > latest ? day : latest), "");
 }
 

@@ -10,6 +10,7 @@ import { answerClipboard } from "./answerClipboard.ts";
 import { cellEditor } from "./cellEditor.ts";
 import { choiceEditor } from "./choiceEditor.ts";
 import { gridHeight } from "./gridHeight.ts";
+import { listenQuietly } from "./listenQuietly.ts";
 import { markSelection } from "./markSelection.ts";
 import { rangeOf } from "./rangeOf.ts";
 import { redrawCell, renderCell } from "./renderCell.ts";
@@ -246,9 +247,4 @@ export function handsontableGrid(
 			hot.destroy();
 		},
 	};
-}
-
-/** Takes keys without dropping the focus, which the library does unless told not to. */
-function listenQuietly(hot: object): void {
-	(hot as { listen(dropFocus: boolean): void }).listen(false);
 }

@@ -34,6 +34,9 @@ import { unitPlanView } from "./unitPlanView.ts";
 import { unitsPaper } from "./unitsPaper.ts";
 import { UnitsPart } from "./unitsPart.ts";
 
+/** What must be there for a button to be of use. */
+type Needs = "nothing" | "units" | "waiting" | "order";
+
 const FILES = ".zip,.xlsx,.xlsm,.ods,.csv,.txt,.tsv";
 
 /** What was read stays while the person looks at other sheets. */
@@ -66,10 +69,7 @@ export class SeveralUnitsView implements View {
 			void this.#sum();
 		},
 	});
-	readonly #buttons: readonly {
-		readonly element: HTMLButtonElement;
-		readonly needs: "nothing" | "units" | "waiting" | "order";
-	}[];
+	readonly #buttons: readonly { readonly element: HTMLButtonElement; readonly needs: Needs }[];
 	#stopping = new AbortController();
 	#state: DistrictState | undefined;
 	#run = 0;
@@ -77,11 +77,10 @@ export class SeveralUnitsView implements View {
 	constructor(place: HTMLElement, store: Store) {
 		this.#place = place;
 		this.#store = store;
-		const button = (
-			needs: "nothing" | "units" | "waiting" | "order",
-			words: string,
-			act: () => void,
-		) => ({ needs, element: el("button", { type: "button", onclick: act }, words) });
+		const button = (needs: Needs, words: string, act: () => void) => ({
+			needs,
+			element: el("button", { type: "button", onclick: act }, words),
+		});
 		this.#buttons = [
 			button("nothing", say`Choose files`, () =>
 				pickFiles(FILES, (files) => void this.#take(pickedFiles(files))),
@@ -157,7 +156,7 @@ export class SeveralUnitsView implements View {
 		for (const { element } of this.#buttons) element.disabled = true;
 		const all = district.waiting.length;
 		this.#bar.show(0, all, say`0 of ${counted(all, "unit")} read and planned`);
-		await readDistrict(district, this.#today, this.#bar, this.#stopping.signal);
+		await readDistrict(district, clockNow().date, this.#bar, this.#stopping.signal);
 		await this.#sum();
 		this.#bar.done(
 			say`${counted(all - district.waiting.length, "unit")} read; ${counted(district.units.length, "unit")} in the list.`,
@@ -242,13 +241,9 @@ export class SeveralUnitsView implements View {
 			fill(this.#place, this.#page);
 			from.focus();
 		});
-		const view = await unitPlanView(unit, this.#today, back);
+		const view = await unitPlanView(unit, clockNow().date, back);
 		if (!this.#page.isConnected) return;
 		fill(this.#place, view);
 		view.querySelector("h1")?.focus();
-	}
-
-	get #today(): string {
-		return clockNow().date;
 	}
 }
