@@ -4,14 +4,20 @@
 --
 -- For many districts, each in a folder of its own, write '*/units-needs.csv' for 'units-needs.csv',
 -- and so on; for files in object storage, 's3://bucket/*/units-needs.csv' (after: INSTALL httpfs; LOAD httpfs;).
--- What no unit knows is blank in the lists, and so in no sum.
+-- What no unit knows is blank in the lists, and so in no sum. Columns that a sum or an order needs have
+-- their type here, because a column that is blank in every row tells none.
 
 CREATE OR REPLACE VIEW units AS
-	SELECT * FROM read_csv('units.csv', header = true, nullstr = '');
+	SELECT * FROM read_csv('units.csv', header = true, nullstr = '', types = {
+		'births_expected': 'DOUBLE', 'kits_needed': 'DOUBLE', 'kits_in_service': 'DOUBLE',
+		'unmet_per_1000_uses': 'DOUBLE', 'orders_late': 'INTEGER', 'first_run_out': 'DATE'});
 CREATE OR REPLACE VIEW needs AS
-	SELECT * FROM read_csv('units-needs.csv', header = true, nullstr = '', types = {'run_out_on': 'DATE', 'order_by': 'DATE'});
+	SELECT * FROM read_csv('units-needs.csv', header = true, nullstr = '', types = {
+		'usable': 'DOUBLE', 'on_order': 'DOUBLE', 'target_stock': 'DOUBLE', 'need': 'DOUBLE',
+		'pack_size': 'DOUBLE', 'order_packs': 'DOUBLE', 'run_out_on': 'DATE', 'order_by': 'DATE'});
 CREATE OR REPLACE VIEW months AS
-	SELECT * FROM read_csv('units-trend.csv', header = true, nullstr = '', types = {'month': 'VARCHAR'});
+	SELECT * FROM read_csv('units-trend.csv', header = true, nullstr = '', types = {
+		'month': 'VARCHAR', 'planned_expected': 'DOUBLE', 'done': 'DOUBLE', 'change': 'DOUBLE'});
 
 -- How the units stand.
 SELECT state, count(*) AS units, sum(births_expected) AS births, sum(kits_needed) AS kits_needed,

@@ -1,19 +1,18 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { DuckDBInstance } from "@duckdb/node-api";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { unitsCommand } from "../../src/cli/unitsCommand.ts";
 import { readCsv } from "../../src/io/readCsv.ts";
+import { workbookFiles } from "../../src/io/workbookFiles.ts";
+import { unitWith } from "../core/smallUnit.ts";
 import { expectWithin } from "../expectWithin.ts";
 import { terminal } from "../io/terminal.ts";
 import { inventedUnit, writeUnit } from "./inventedUnit.ts";
+import { type Row, rowsOfScript } from "./otherEngine.ts";
 
-/** The script of the manual, run as it stands there over lists that were just written. */
-const SCRIPT = readFileSync("docs/manual/units.sql", "utf8");
 const MANY = 10;
 
-type Row = Record<string, unknown>;
 let place: string;
 let asked: Row[][];
 
@@ -27,22 +26,6 @@ beforeAll(async () => {
 	asked = await rowsOfScript(out);
 }, 120_000);
 afterAll(() => rmSync(place, { recursive: true }));
-
-/** The rows of every question of the script, asked from the folder of the lists. */
-async function rowsOfScript(folder: string): Promise<Row[][]> {
-	const instance = await DuckDBInstance.create(":memory:");
-	const connection = await instance.connect();
-	await connection.run(`SET file_search_path = '${folder}'`);
-	const statements = SCRIPT.replace(/^--.*$/gm, "").split(/;\s*$/m);
-	const rows: Row[][] = [];
-	for (const statement of statements.filter((text) => text.trim() !== "")) {
-		const reader = await connection.runAndReadAll(statement);
-		if (!statement.includes("CREATE")) rows.push(reader.getRowObjectsJson());
-	}
-	connection.closeSync();
-	instance.closeSync();
-	return rows;
-}
 
 function list(file: string): Record<string, string>[] {
 	const { table } = readCsv(file, readFileSync(join(place, "out", file), "utf8"));
@@ -121,4 +104,13 @@ describe("another engine finds the same", () => {
 		const [, , , first = []] = asked;
 		expect(first[0]).toMatchObject({ path: "torn.zip", state: "not_read" });
 	});
+});
+
+test("a district whose units record nothing has its sums too", async () => {
+	const district = join(place, "no-records");
+	const out = join(place, "no-records-out");
+	writeUnit(join(district, "one"), workbookFiles(unitWith({ unit_name: "One" })));
+	await terminal(unitsCommand, [district, "--out", out, "--workers", "1"]);
+	const [states = []] = await rowsOfScript(out);
+	expect(states).toMatchObject([{ units: "1" }]);
 });

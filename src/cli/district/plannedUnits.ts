@@ -7,7 +7,10 @@ import type { UnitDone } from "./unitDone.ts";
 const WORKER = new URL("./planUnits.ts", import.meta.url).href;
 /** So many tasks wait for each worker, so that none waits for a task. */
 const TASKS_PER_WORKER = 3;
+/** A plan makes much that is let go at once: swept in larger portions that is cheaper. */
 const YOUNG_MB = 64;
+/** More than any unit within the limits needs. With a limit, a worker tidies up before it has taken all that the machine would give. */
+const OLD_MB = 1024;
 
 /**
  * Plans the units of tasks by a pool of workers that are kept, and gives them in the order
@@ -30,8 +33,7 @@ export async function* plannedUnits(
 		maxThreads: workers,
 		isolateWorkers: false,
 		workerData: district,
-		// A plan makes much that is let go at once: swept in larger portions that is cheaper.
-		resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+		resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB, maxOldGenerationSizeMb: OLD_MB },
 	});
 	const run = async (task: UnitsTask): Promise<UnitDone[]> => {
 		try {
