@@ -13,8 +13,8 @@ import { Chance } from "../fuzz/chance.ts";
 import { mutations } from "../fuzz/mutated.ts";
 import { terminal } from "../io/terminal.ts";
 
-/** One in five is damaged, so that each worker comes by some at every task: in each way that the fuzzer knows: its zip, or a file in it. */
-const ONE_IN = 5;
+/** One in twenty is damaged, in each way that the fuzzer knows: its zip, or a file in it. */
+const ONE_IN = 20;
 const KINDS = ["zip", "file"] as const;
 const COUNT = mutations.length * ONE_IN;
 const pathOf = (unit: number) => `u${String(unit).padStart(4, "0")}.zip`;

@@ -22,7 +22,7 @@ import { checkDataPackage } from "../../src/io/checkDataPackage.ts";
 import { readCsv } from "../../src/io/readCsv.ts";
 import { readFiles } from "../../src/io/readFiles.ts";
 import { expectWithin } from "../expectWithin.ts";
-import { started, terminal } from "../io/terminal.ts";
+import { terminal } from "../io/terminal.ts";
 import { inventedUnit, OTHER_NAME, unitName, writeUnit } from "./inventedUnit.ts";
 
 let place: string;
@@ -233,46 +233,4 @@ describe("what cannot be read", () => {
 			stderr: `Error: ${district} could not be read: it is not there. Nothing was written.\n`,
 		});
 	});
-});
-
-test("as a person starts it: 0, and the folder written to is no unit; what killed runs began is cleared away", async () => {
-	begin();
-	writeUnit(join(district, "one"), inventedUnit(1));
-	out = join(district, "out");
-	const planned = { status: 0, stdout: expect.stringContaining("1 of 1 units planned") };
-	const { status, stdout } = started("units", [district, "--out", out, "--workers", "1"]);
-	expect({ status, stdout }).toEqual(planned);
-	const lists = readdirSync(out);
-	// No process has this number.
-	mkdirSync(join(out, ".piles.4194305.part"));
-	writeFileSync(join(out, ".units.csv.4194305.part"), "half");
-	expect(await run()).toMatchObject(planned);
-	expect(readdirSync(out)).toEqual(lists);
-	end();
-}, 60_000);
-
-test("1 and a plain reason where the lists cannot be written; nothing of them is left", async () => {
-	begin();
-	writeUnit(join(district, "one"), inventedUnit(1));
-	mkdirSync(join(out, "units-order.csv", "below"), { recursive: true });
-	const { status, stderr } = await run();
-	expect({ status, stderr }).toEqual({
-		status: 1,
-		stderr: expect.stringContaining(
-			`Error: the files could not be written to ${out}: a folder stands where a file is needed. Whatever is there is whole.`,
-		),
-	});
-	expect(readdirSync(out)).toEqual(["units-order.csv"]);
-	end();
-}, 60_000);
-
-test.each([
-	["no folder to write to", () => [district]],
-	["two districts", () => [district, district, "--out", out]],
-	["no workers", () => [district, "--out", out, "--workers", "0"]],
-	["part of a worker", () => [district, "--out", out, "--workers", "1.5"]],
-])("2 with usage: %s", async (_, given) => {
-	const { status, stderr } = await terminal(unitsCommand, given());
-	expect(status).toBe(2);
-	expect(stderr).toContain("npm run units -- FOLDER --out FOLDER");
 });

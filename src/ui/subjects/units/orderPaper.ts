@@ -10,8 +10,14 @@ import { signatures } from "../../print/signatures.ts";
 import { clockNow } from "../../state/clockNow.ts";
 import type { State } from "../../state/store.ts";
 import { storeCautions } from "../store/storeCautions.ts";
+import {
+	type DistrictLine,
+	districtLines,
+	isFolded,
+	needsOf,
+	orderHeadline,
+} from "./districtLines.ts";
 import type { DistrictState } from "./districtLists.ts";
-import { isFolded, needsOf, type OrderLine, orderHeadline, orderLines } from "./orderLines.ts";
 import { orderTable } from "./orderTable.ts";
 
 /** @param notes what must be known of the sums: other weeks, units that are lacking */
@@ -39,7 +45,7 @@ function headOf({ district }: DistrictState) {
 
 function orderPage(state: State, all: DistrictState, notes: readonly string[]): HTMLElement {
 	const { district, sums } = all;
-	const lines = orderLines(sums.table);
+	const lines = districtLines(sums.table);
 	const shown = lines.filter((line) => !isFolded(line));
 	const left = lines.filter(isFolded).map(({ item }) => item);
 	return paperForm(
@@ -60,7 +66,7 @@ function orderPage(state: State, all: DistrictState, notes: readonly string[]): 
 	);
 }
 
-function costWords(lines: readonly OrderLine[]) {
+function costWords(lines: readonly DistrictLine[]) {
 	const cost = lines.reduce((sum, line) => sum + (line.cost ?? 0), 0);
 	const unpriced = lines.filter((line) => (line.packs ?? 0) > 0 && line.cost === undefined);
 	return [

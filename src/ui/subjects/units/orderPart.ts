@@ -3,19 +3,19 @@ import type { ItemNames } from "../../../core/units/itemNames.ts";
 import { el, fill } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
 import type { District } from "./district.ts";
-import { isFolded, type OrderLine, packsSaved, sharesOf } from "./orderLines.ts";
+import { type DistrictLine, isFolded, packsSaved, sharesOf } from "./districtLines.ts";
 import { orderTable } from "./orderTable.ts";
 
 /** The order of all units on the screen; items of which nothing is ordered fold away. */
 export function orderPart(
-	lines: readonly OrderLine[],
+	lines: readonly DistrictLine[],
 	{ units }: District,
 	nameOf: ItemNames,
 ): HTMLElement {
 	const saved = packsSaved(lines);
 	const none = lines.filter(isFolded);
-	const shares = (line: OrderLine) => sharesOf(line, units, nameOf);
-	const room = (name: string, shown: readonly OrderLine[]) =>
+	const shares = (line: DistrictLine) => sharesOf(line, units, nameOf);
+	const room = (name: string, shown: readonly DistrictLine[]) =>
 		el(
 			"div",
 			{ class: "combined", tabindex: 0, role: "region", "aria-label": name },

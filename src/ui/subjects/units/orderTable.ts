@@ -6,7 +6,7 @@ import { shownDay } from "../../format/shownDay.ts";
 import { DASH } from "../../format/shownFigure.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
 import { type PaperColumn, paperTable } from "../../print/paperTable.ts";
-import type { OrderLine } from "./orderLines.ts";
+import type { DistrictLine } from "./districtLines.ts";
 
 const columns: readonly PaperColumn[] = [
 	{ label: say`Item` },
@@ -23,15 +23,15 @@ const columns: readonly PaperColumn[] = [
 /** The district's order as a table. @param shares what each unit needs of a line; left out, only how many are short */
 export function orderTable(
 	name: string,
-	lines: readonly OrderLine[],
-	shares?: (line: OrderLine) => readonly string[],
+	lines: readonly DistrictLine[],
+	shares?: (line: DistrictLine) => readonly string[],
 ): HTMLElement {
 	return paperTable(name, columns, [{ rows: lines.map((line) => cellsOf(line, shares)) }]);
 }
 
 function cellsOf(
-	line: OrderLine,
-	shares: ((line: OrderLine) => readonly string[]) | undefined,
+	line: DistrictLine,
+	shares: ((line: DistrictLine) => readonly string[]) | undefined,
 ): Child[] {
 	const number = (value: number | undefined) => (value === undefined ? DASH : shownPlain(value));
 	const amount = (value: number | undefined) =>

@@ -19,11 +19,11 @@ import { clockNow } from "../../state/clockNow.ts";
 import type { Store } from "../../state/store.ts";
 import { District } from "./district.ts";
 import { DistrictField } from "./districtField.ts";
+import { districtLines, orderHeadline } from "./districtLines.ts";
 import { type DistrictState, districtLists } from "./districtLists.ts";
 import { districtNotes, usualDay } from "./districtNotes.ts";
 import { givenUnits } from "./givenUnits.ts";
 import type { HeldUnit } from "./heldUnit.ts";
-import { orderHeadline, orderLines } from "./orderLines.ts";
 import { orderPaper } from "./orderPaper.ts";
 import { orderPart } from "./orderPart.ts";
 import { progressBar } from "./progressBar.ts";
@@ -194,7 +194,7 @@ export class SeveralUnitsView implements View {
 	#draw(hasOrder: boolean): void {
 		const state = this.#state;
 		const { units } = district;
-		const lines = state && hasOrder ? orderLines(state.sums.table) : [];
+		const lines = state && hasOrder ? districtLines(state.sums.table) : [];
 		this.#title.textContent =
 			units.length === 0 ? severalUnitsTitle.title : orderHeadline(district.counted, lines);
 		const notes = state

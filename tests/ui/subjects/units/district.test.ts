@@ -5,16 +5,16 @@ import { unzip } from "../../../../src/io/unzip.ts";
 import { zipTexts, zipWorkbook } from "../../../../src/io/zipWorkbook.ts";
 import { Store } from "../../../../src/ui/state/store.ts";
 import { District } from "../../../../src/ui/subjects/units/district.ts";
+import {
+	districtLines,
+	isFolded,
+	orderHeadline,
+	packsSaved,
+	sharesOf,
+} from "../../../../src/ui/subjects/units/districtLines.ts";
 import { districtLists } from "../../../../src/ui/subjects/units/districtLists.ts";
 import { districtNotes, usualDay } from "../../../../src/ui/subjects/units/districtNotes.ts";
 import { givenUnits } from "../../../../src/ui/subjects/units/givenUnits.ts";
-import {
-	isFolded,
-	orderHeadline,
-	orderLines,
-	packsSaved,
-	sharesOf,
-} from "../../../../src/ui/subjects/units/orderLines.ts";
 import { readUnit } from "../../../../src/ui/subjects/units/readUnit.ts";
 import { unitWith } from "../../../core/smallUnit.ts";
 
@@ -79,7 +79,7 @@ describe("files as units send them", () => {
 			["order.csv", orderOf("", 70)],
 			["order.csv", orderOf("", 60)],
 		);
-		const [line] = orderLines(sumsOf(district).table);
+		const [line] = districtLines(sumsOf(district).table);
 		expect(line).toMatchObject({ item: "gauze", need: 70, packs: 1, unitPacks: 2, short: 2 });
 		expect(line && sharesOf(line, district.units, itemNames([]))).toEqual([
 			"order.csv: 30 pieces, 1 pack of its own",
@@ -109,7 +109,7 @@ test("two workbooks of one unit are both counted, and named; one taken out count
 	const [first] = district.units;
 	if (first) district.takeOut(first);
 	expect(district.problems).toEqual([]);
-	expect(orderLines(sumsOf(district).table)[0]?.need).toBe(40);
+	expect(districtLines(sumsOf(district).table)[0]?.need).toBe(40);
 	district.receive(
 		givenUnits([{ path: "a.csv", file: new File([orderOf("A", 70)], "a.csv") }]).units,
 	);
@@ -125,7 +125,11 @@ test("items are one by the table of names alone; what needs no pack folds away",
 		["c.csv", orderOf("C", 200, "soap")],
 	);
 	const lines = (names: { item: string; name: string }[]) =>
-		orderLines(sumsOf(district, names).table).map((line) => [line.item, line.need, isFolded(line)]);
+		districtLines(sumsOf(district, names).table).map((line) => [
+			line.item,
+			line.need,
+			isFolded(line),
+		]);
 	expect(lines([])).toEqual([
 		["gauze", 30, false],
 		["gauze 10x10", 40, false],

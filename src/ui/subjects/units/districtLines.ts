@@ -11,7 +11,7 @@ import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { HeldUnit } from "./heldUnit.ts";
 
 /** One item of the district's order, as a person reads it. */
-export interface OrderLine {
+export interface DistrictLine {
 	readonly item: string;
 	readonly measure: string;
 	readonly need: number | undefined;
@@ -30,8 +30,8 @@ export interface OrderLine {
 }
 
 /** The items to order: urgent ones first; last those of which no pack is ordered. */
-export function orderLines({ rows }: ComputedTable<typeof unitsOrderSheet>): OrderLine[] {
-	const lines = rows.map((row): OrderLine => {
+export function districtLines({ rows }: ComputedTable<typeof unitsOrderSheet>): DistrictLine[] {
+	const lines = rows.map((row): DistrictLine => {
 		const urgent = numberIn(row.units_run_out_first) ?? 0;
 		const unknown = numberIn(row.units_unknown) ?? 0;
 		return {
@@ -58,17 +58,17 @@ export function orderLines({ rows }: ComputedTable<typeof unitsOrderSheet>): Ord
 			isUrgent: urgent > 0,
 		};
 	});
-	const rank = (line: OrderLine) => (line.isUrgent ? 0 : line.packs === 0 ? 2 : 1);
+	const rank = (line: DistrictLine) => (line.isUrgent ? 0 : line.packs === 0 ? 2 : 1);
 	return lines.sort((one, other) => rank(one) - rank(other));
 }
 
 /** Whether nothing of an item is ordered and nobody has to do anything about it. */
-export function isFolded({ packs, isUrgent }: OrderLine): boolean {
+export function isFolded({ packs, isUrgent }: DistrictLine): boolean {
 	return packs === 0 && !isUrgent;
 }
 
 /** How many packs of how many items for how many units, in one line. */
-export function orderHeadline(units: number, lines: readonly OrderLine[]): string {
+export function orderHeadline(units: number, lines: readonly DistrictLine[]): string {
 	const ordered = lines.filter(({ packs }) => (packs ?? 0) > 0);
 	const packs = ordered.reduce((sum, line) => sum + (line.packs ?? 0), 0);
 	const urgent = lines.filter(({ isUrgent }) => isUrgent).length;
@@ -77,8 +77,8 @@ export function orderHeadline(units: number, lines: readonly OrderLine[]): strin
 }
 
 /** What ordering together saves against each unit rounding up its own packs. */
-export function packsSaved(lines: readonly OrderLine[]): string | undefined {
-	const sumOf = (of: (line: OrderLine) => number | undefined) =>
+export function packsSaved(lines: readonly DistrictLine[]): string | undefined {
+	const sumOf = (of: (line: DistrictLine) => number | undefined) =>
 		lines.reduce((sum, line) => sum + (of(line) ?? 0), 0);
 	const [alone, together] = [sumOf(({ unitPacks }) => unitPacks), sumOf(({ packs }) => packs)];
 	if (alone <= together) return undefined;
@@ -87,7 +87,7 @@ export function packsSaved(lines: readonly OrderLine[]): string | undefined {
 
 /** What each unit that is short needs of an item, and how many packs of its own that is. */
 export function sharesOf(
-	{ item, measure }: OrderLine,
+	{ item, measure }: DistrictLine,
 	units: readonly HeldUnit[],
 	nameOf: ItemNames,
 ): string[] {
