@@ -5,8 +5,10 @@ import { mutated } from "../fuzz/mutated.ts";
 import { sampleFiles } from "../fuzz/sample.ts";
 import { TROUBLE, textBytes } from "../fuzz/textBytes.ts";
 import type { Action } from "./action.ts";
+import { bringTogether } from "./bringTogether.ts";
 import { chooseCell } from "./chooseCell.ts";
 import { dropFiles } from "./dropFiles.ts";
+import { fillInBeside } from "./fillInBeside.ts";
 import { textFor } from "./textFor.ts";
 import { workOn } from "./workOn.ts";
 
@@ -53,33 +55,7 @@ export const actions: readonly Action[] = [
 			return true;
 		},
 	},
-	{
-		name: "fill in the field beside the grid",
-		weight: 16,
-		async act(soak) {
-			const { page, chance } = soak;
-			if (!(await chooseCell(page, chance))) return false;
-			const list = page.locator("select#entry-field");
-			const options = await list.locator("option").count();
-			if (options > 0) {
-				await list.selectOption({ index: chance.below(options) });
-				return true;
-			}
-			const field = page.locator("input#entry-field");
-			if ((await field.count()) === 0) return false;
-			const text = textFor(chance);
-			const cell = await page.locator(".entry-label").textContent();
-			await field.fill(text);
-			await field.press("Enter");
-			const kept = await page.locator("input#entry-field").inputValue();
-			const now = await page.locator(".entry-label").textContent();
-			if (kept !== text)
-				soak.trouble(
-					`"${text}" was typed into ${cell} (${page.url().split("#")[1]}), and "${kept}" stands in ${now}`,
-				);
-			return true;
-		},
-	},
+	fillInBeside,
 	{
 		name: "paste a block",
 		weight: 10,
@@ -138,7 +114,8 @@ export const actions: readonly Action[] = [
 		async act({ page, chance }) {
 			const { name, bytes } = chance.pick(sampleFiles);
 			const other = chance.pick(sampleFiles).bytes;
-			await dropFiles(page, [{ name, bytes: mutated(bytes, chance, { words, other }) }]);
+			const damaged = mutated(bytes, chance, { words, other });
+			await dropFiles(page, [{ name, bytes: damaged }], chance);
 			return true;
 		},
 	},
@@ -146,15 +123,15 @@ export const actions: readonly Action[] = [
 		name: "drop a sheet",
 		weight: 2,
 		async act({ page, chance }) {
-			await dropFiles(page, [chance.pick(sampleFiles)]);
+			await dropFiles(page, [chance.pick(sampleFiles)], chance);
 			return true;
 		},
 	},
 	{
 		name: "drop the whole sample",
 		weight: 1,
-		async act({ page }) {
-			await dropFiles(page, sampleFiles);
+		async act({ page, chance }) {
+			await dropFiles(page, sampleFiles, chance);
 			return true;
 		},
 	},
@@ -164,7 +141,7 @@ export const actions: readonly Action[] = [
 		async act({ page, chance, saved }) {
 			if (!saved) return false;
 			const bytes = chance.once(3) ? mutated(saved, chance, { words, other: saved }) : saved;
-			await dropFiles(page, [{ name: "saved.zip", bytes }]);
+			await dropFiles(page, [{ name: "saved.zip", bytes }], chance);
 			return true;
 		},
 	},
@@ -174,25 +151,11 @@ export const actions: readonly Action[] = [
 		async act({ page, chance }) {
 			const { name, bytes } = chance.pick(spreadsheets);
 			const given = chance.once(3) ? mutated(bytes, chance, { words, other: bytes }) : bytes;
-			await dropFiles(page, [{ name, bytes: given }]);
+			await dropFiles(page, [{ name, bytes: given }], chance);
 			return true;
 		},
 	},
-	{
-		name: "bring together with what was saved last",
-		weight: 2,
-		async act({ page, saved }) {
-			if (!saved) return false;
-			await page.evaluate(() => {
-				location.hash = "#two-copies";
-			});
-			await page.locator("#sheet .two-copies").waitFor();
-			await dropFiles(page, [{ name: "saved.zip", bytes: saved }]);
-			const take = page.getByRole("button", { name: "Bring both together" });
-			if ((await take.count()) > 0) await take.click();
-			return true;
-		},
-	},
+	bringTogether,
 	workOn("today", "do things under Today"),
 	workOn("monday", "do things under Monday"),
 	workOn("what-if", "try things under What if?"),

@@ -66,6 +66,20 @@ export class Soak {
 		}
 	}
 
+	async goTo(file: string): Promise<boolean> {
+		await this.#workbook.goTo(file);
+		return true;
+	}
+
+	close(): Promise<void> {
+		return this.#workbook.close();
+	}
+
+	/** Waits for what is drawn after the cells, as a person does who reads it. */
+	drawn(): Promise<void> {
+		return this.#workbook.drawn();
+	}
+
 	trouble(words: string): void {
 		this.troubles.push(`${this.#lastDone}: ${words}`);
 	}
@@ -101,7 +115,7 @@ export class Soak {
 	async shown(files: readonly string[]): Promise<Record<string, string[][]>> {
 		const all: Record<string, string[][]> = {};
 		for (const file of files) {
-			await this.#workbook.goTo(file);
+			await this.goTo(file);
 			all[file] = await this.#workbook.table();
 		}
 		return all;
