@@ -41,7 +41,7 @@ const subjects: Record<string, Record<"settings" | "calculations", Record<string
 for (const [path, module] of Object.entries(modules)) {
 	const [subject = ""] = path.replace("../../src/core/", "").split("/");
 	if (subject === "sheets") continue;
-	for (const [name, value] of Object.entries(module)) {
+	for (const [name, value] of Object.entries(module).sort(byName)) {
 		const words = () => (subjects[subject] ??= { settings: {}, calculations: {} });
 		if (isCalculation(value)) words().calculations[name] = calculationWords(value);
 		if (path.endsWith("/settings.ts") && name.endsWith("ettings"))
@@ -61,6 +61,11 @@ test("every setting is one of a subject's, and no file is left of what is gone",
 	const files = Object.keys(subjects).map((subject) => `${subject}.json`);
 	expect(readdirSync(GOLDEN)).toEqual([...files, "sheets"].sort());
 });
+
+/** A loader may list what a module exports in any order. */
+function byName([a]: [string, unknown], [b]: [string, unknown]): number {
+	return a < b ? -1 : 1;
+}
 
 function isCalculation(value: unknown): value is Calculation {
 	return typeof value === "object" && value !== null && "compute" in value && "formula" in value;

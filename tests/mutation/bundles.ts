@@ -6,8 +6,9 @@ import { copy } from "./instrumented.ts";
 /**
  * Test files that judge src/core. Left out are the clock change, which sets the zone of the whole
  * process; expectWithin, which judges the tests themselves; edits, which loads the core afresh by
- * itself, as is done here for each mutant; and those that try whole plans by the hundred, which
- * would take seconds for each of thousands of mutants.
+ * itself, as is done here for each mutant; typedSheets, which asks what lies in the folder; and
+ * those that try whole plans by the hundred, which would take seconds for each of thousands of
+ * mutants.
  */
 const TESTS = [
 	"tests/core/**/*.test.ts",
@@ -15,10 +16,11 @@ const TESTS = [
 	"tests/reference/**/*.test.ts",
 	"tests/properties/**/*.test.ts",
 ];
-const NOT = /clockChange|expectWithin|edits|simulation|planIsWhole|properties.(orders|registers)/;
+const NOT =
+	/clockChange|expectWithin|edits|typedSheets|simulation|planIsWhole|properties.(orders|registers)/;
 
-/** One script for each test file, with the broken core built in. Returns their paths. */
-export async function bundles(): Promise<readonly string[]> {
+/** One script for each test file, with the broken core built in. */
+export async function bundles(): Promise<readonly { source: string; script: string }[]> {
 	const files = TESTS.flatMap((pattern) => globSync(pattern, { cwd: copy })).filter(
 		(file) => !NOT.test(file),
 	);
@@ -40,5 +42,5 @@ export async function bundles(): Promise<readonly string[]> {
 				},
 			},
 		});
-	return files.map((_, at) => `${outDir}/${at}.cjs`);
+	return files.map((source, at) => ({ source, script: `${outDir}/${at}.cjs` }));
 }

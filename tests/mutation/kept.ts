@@ -1,40 +1,64 @@
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, globSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Mutant } from "./instrumented.ts";
+import type { Fate } from "./report.ts";
 
-const path = fileURLToPath(new URL("../../coverage/mutants-noticed.json", import.meta.url));
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const path = `${root}coverage/mutants.json`;
 
 /**
- * Mutants that an earlier run saw noticed, so that a run that was ended, or that follows new tests,
- * only tries the others. One counts as long as its source file is the same to the letter; whoever
- * takes tests away deletes the file first.
+ * What became of mutants in earlier runs, so that a run that was ended, or that follows new tests,
+ * only tries the others. It counts as long as the mutant's source file is the same to the letter;
+ * that nothing noticed it, as long as every test is too. Whoever takes tests away deletes the file
+ * first.
  */
 export class Kept {
-	readonly #noticed = new Set<string>(
-		existsSync(path) ? JSON.parse(readFileSync(path, "utf8")) : [],
+	readonly #fates: Record<string, string> = existsSync(path)
+		? JSON.parse(readFileSync(path, "utf8"))
+		: {};
+	readonly #tests = digest(
+		...globSync("tests/{core,golden,properties,reference}/**/*.ts", { cwd: root })
+			.sort()
+			.map((file) => readFileSync(root + file, "utf8")),
 	);
 	readonly #sources = new Map<string, string>();
 
-	has(mutant: Mutant): boolean {
-		return this.#noticed.has(this.#key(mutant));
+	fateOf(mutant: Mutant): Fate | undefined {
+		const [fate, tests] = (this.#fates[this.#key(mutant)] ?? "").split(" by ");
+		if (!fate || (tests !== undefined && tests !== this.#tests)) return undefined;
+		return fate as Fate;
 	}
 
-	add(mutant: Mutant): void {
-		this.#noticed.add(this.#key(mutant));
+	add(mutant: Mutant, fate: Fate): void {
+		const noticed = fate === "killed" || fate === "never ends";
+		this.#fates[this.#key(mutant)] = noticed ? fate : `${fate} by ${this.#tests}`;
 	}
 
 	save(): void {
-		writeFileSync(path, JSON.stringify([...this.#noticed]));
+		writeFileSync(path, JSON.stringify(this.#fates));
+	}
+
+	/** In an order by chance, which is the same in the next run where nothing has changed. */
+	drawn(mutants: readonly Mutant[]): Mutant[] {
+		return mutants
+			.map((mutant) => ({ mutant, place: digest(this.#key(mutant)) }))
+			.sort((a, b) => (a.place < b.place ? -1 : 1))
+			.map(({ mutant }) => mutant);
 	}
 
 	#key({ file, line, column, mutator, replacement }: Mutant): string {
 		let source = this.#sources.get(file);
 		if (!source) {
-			const bytes = readFileSync(new URL(`../../${file}`, import.meta.url));
-			source = createHash("sha256").update(bytes).digest("hex").slice(0, 16);
+			source = digest(readFileSync(root + file, "utf8"));
 			this.#sources.set(file, source);
 		}
 		return [source, line, column, mutator, replacement].join(" ");
 	}
+}
+
+function digest(...texts: readonly string[]): string {
+	const hash = createHash("sha256");
+	for (const text of texts) hash.update(text);
+	return hash.digest("hex").slice(0, 16);
 }

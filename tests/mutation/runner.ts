@@ -22,12 +22,19 @@ const switches: Switches = { notesLeft: 0 };
 /** A mutant met so often in one test goes round for ever. */
 const MOST_HITS = 5_000_000;
 
-/** A test by its file and name, how long it took, and the mutants it came by. */
-export interface Timed {
-	readonly file: string;
-	readonly name: string;
-	readonly ms: number;
-	readonly mutants: readonly string[];
+/** A test file with nothing broken: how long it and each of its tests took, and the mutants they came by. */
+export interface Ran {
+	/** The test file, and its script. */
+	readonly source: string;
+	readonly script: string;
+	readonly loadMs: number;
+	/** Mutants it came by before its first test. */
+	readonly loading: ReadonlySet<string>;
+	readonly tests: readonly {
+		readonly name: string;
+		readonly ms: number;
+		readonly mutants: ReadonlySet<string>;
+	}[];
 }
 
 /** Where the broken program notes what it comes by: too slow to be done thousands of times. */
@@ -58,39 +65,61 @@ function loaded(file: string): Loaded {
 	return (globalThis as unknown as { loaded: Loaded }).loaded;
 }
 
-/** Runs every test once with nothing broken. Throws where one fails. */
-export function dryRun(file: string): { tests: Timed[]; loading: string[] } {
+/**
+ * Runs every test twice with nothing broken: to note the mutants it comes by, and, since noting
+ * is slow, to time it. Tests that wait for something are left out: what is asked thousands of
+ * times answers at once.
+ *
+ * @throws Error where one fails
+ */
+export function dryRun({ source, script }: { source: string; script: string }): Ran {
 	delete switches.activeMutant;
 	delete switches.currentTestId;
-	switches.mutantCoverage = { static: {}, perTest: {} };
-	switches.notesLeft = MOST_NOTES;
-	const { tests, before } = loaded(file);
-	for (const prepare of before) prepare();
-	const timed = tests.map(({ name, run }) => {
+	const hits = { static: {}, perTest: {} as Record<string, Hits> };
+	switches.mutantCoverage = hits;
+	const collected = prepared(script, MOST_NOTES).tests.filter(({ name, run }) => {
 		switches.currentTestId = name;
 		switches.notesLeft = MOST_NOTES;
-		const from = performance.now();
 		try {
-			run();
+			const waits = run();
+			if (waits instanceof Promise) waits.catch(() => {});
+			return !(waits instanceof Promise);
 		} catch (error) {
-			throw new Error(`${file}: ${name} fails with nothing broken`, { cause: error });
+			throw new Error(`${source}: ${name} fails with nothing broken`, { cause: error });
 		}
-		const ms = performance.now() - from;
-		return { file, name, ms, mutants: Object.keys(switches.mutantCoverage?.perTest[name] ?? {}) };
 	});
 	delete switches.currentTestId;
-	return { tests: timed, loading: Object.keys(switches.mutantCoverage?.static ?? {}) };
+	const asked = new Set(collected.map(({ name }) => name));
+	const begun = performance.now();
+	const again = prepared(script, 0).tests.filter(({ name }) => asked.has(name));
+	const loadMs = performance.now() - begun;
+	const tests = again.map(({ name, run }) => {
+		const from = performance.now();
+		run();
+		return {
+			name,
+			ms: performance.now() - from,
+			mutants: new Set(Object.keys(hits.perTest[name] ?? {})),
+		};
+	});
+	return { source, script, loadMs, loading: new Set(Object.keys(hits.static)), tests };
+}
+
+/** Loads a file's tests, and does what must be done before them. */
+function prepared(script: string, notes: number): Loaded {
+	switches.notesLeft = notes;
+	const file = loaded(script);
+	for (const prepare of file.before) prepare();
+	return file;
 }
 
 /** True where one of these tests of a file fails with the mutant in place: it is killed. */
 export function kills(mutant: string, file: string, names: readonly string[]): boolean {
-	switches.notesLeft = 0;
 	switches.activeMutant = mutant;
 	switches.hitCount = 0;
 	switches.hitLimit = MOST_HITS;
 	try {
-		const { tests, before } = loaded(file);
-		for (const prepare of before) prepare();
+		const { tests } = prepared(file, 0);
 		const wanted = new Set(names);
 		if (tests.length === 0) return true;
 		for (const { name, run } of tests) if (wanted.has(name)) run();

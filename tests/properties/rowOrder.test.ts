@@ -1,11 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import type { TextTable, Workbook } from "../../src/core/workbook.ts";
-import { readFiles } from "../../src/io/readFiles.ts";
 import { unitWith } from "../core/smallUnit.ts";
+import { demoWorkbook } from "../demoWorkbook.ts";
 import { always } from "./workbooks.ts";
 
 /**
@@ -129,11 +127,7 @@ const unit = fc
 	);
 
 test("the demo's rows in another order: the same plan", () => {
-	const folder = join(import.meta.dirname, "../../sample-csv");
-	const files = readdirSync(folder)
-		.filter((name) => name.endsWith(".csv"))
-		.map((name) => ({ name, bytes: new Uint8Array(readFileSync(join(folder, name))) }));
-	const { workbook } = readFiles(files);
+	const workbook = demoWorkbook();
 	fc.assert(
 		fc.property(mixed, (numbers) => {
 			expectSame(workbook, numbers);

@@ -1,9 +1,9 @@
 import { plan } from "../../../../src/core/plan/plan.ts";
 import type { TextTable, Workbook } from "../../../../src/core/workbook.ts";
-import { readFolder } from "../../../../src/io/readFolder.ts";
+import { demoWorkbook } from "../../../demoWorkbook.ts";
 import { tableOf } from "../../smallUnit.ts";
 
-const { workbook: demo } = await readFolder("sample-csv");
+const demo = demoWorkbook();
 
 /** Steps with the same work before and after, whatever the method, in seven lines. */
 export const STEPS = `step,basis,minutes,hands_on,method

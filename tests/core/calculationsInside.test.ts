@@ -1,0 +1,40 @@
+import { describe, expect, test } from "vitest";
+import type { Calculation, Figure } from "../../src/core/calculation.ts";
+import { plan } from "../../src/core/plan/plan.ts";
+import { readTable } from "../../src/core/read/readTable.ts";
+import { orderSheet } from "../../src/core/sheets/order.ts";
+import { combineOrders } from "../../src/core/units/combineOrders.ts";
+import { variants } from "../golden/variants.ts";
+import { expectExample } from "./expectExample.ts";
+import { expectWords } from "./expectWords.ts";
+import { calculationsBehind } from "./planCells.ts";
+import { tableOf } from "./smallUnit.ts";
+
+/** Calculations that a module keeps to itself show in what cells come from; a list is none of them. */
+const orders = tableOf(`item,measure,usable,on_order,use_expected,target_stock,order_packs,pack_size
+	gauze,piece,0,0,90,100,1,100`);
+const tables = [
+	...Object.values(variants).flatMap((workbook) => Object.values(plan(workbook).tables)),
+	combineOrders([{ file: orderSheet.file, rows: readTable(orderSheet, orders) }]),
+];
+const seen = new Set<Figure<unknown>>();
+const used = new Set<Calculation>();
+for (const { rows } of tables)
+	for (const row of rows)
+		for (const cell of Object.values<Figure<unknown>>(row)) calculationsBehind(cell, used, seen);
+const described = [...new Map([...used].map((c) => [`${c.key}: ${c.label}`, c])).entries()].filter(
+	([, { key }]) => key !== "list",
+);
+
+test("the calculations are found, each with its example", () => {
+	expect(described.length).toBeGreaterThanOrEqual(130);
+	expect(described.flatMap(([name, { example }]) => (example ? [] : [name]))).toEqual([]);
+});
+
+describe("every example gives what it says", () => {
+	test.each(described)("%s", (_name, calculation) => expectExample(calculation));
+});
+
+describe("every calculation says what it is", () => {
+	test.each(described)("%s", (_name, calculation) => expectWords(calculation));
+});

@@ -1,0 +1,61 @@
+import type { Ran } from "./runner.ts";
+import type { Task } from "./worker.ts";
+
+/**
+ * Tests are asked until these would take so long with nothing broken; slower ones are never asked.
+ * Both can only let a mutant live.
+ */
+const MOST_MS = 8000;
+const MOST_MS_OF_TEST = 2000;
+/** Tests that come by fewer mutants are of one calculation, the others of whole plans. */
+const WHOLE_PLANS = 2000;
+/** Loads every module and plans nothing: it holds what a mutant changes while modules load. */
+const DEFINITIONS = "tests/golden/definitions.test.ts";
+
+/** Which tests are asked about a mutant, and in which order. */
+export class Tasks {
+	readonly #files: readonly Ran[];
+	readonly #met: ReadonlyMap<Ran, ReadonlySet<string>>;
+	readonly #definitions: Ran | undefined;
+
+	constructor(files: readonly Ran[]) {
+		this.#met = new Map(
+			files.map((file) => [
+				file,
+				new Set([...file.loading, ...file.tests.flatMap(({ mutants }) => [...mutants])]),
+			]),
+		);
+		const reach = (file: Ran) => this.#met.get(file)?.size ?? 0;
+		const byReach = [...files].sort((a, b) => reach(a) - reach(b));
+		// Of one calculation, the most special first; then of whole plans, the widest first.
+		const special = byReach.filter((file) => reach(file) < WHOLE_PLANS);
+		const whole = byReach.filter((file) => reach(file) >= WHOLE_PLANS).reverse();
+		this.#files = [...special, ...whole];
+		this.#definitions = files.find(({ source }) => source === DEFINITIONS);
+	}
+
+	of(mutant: string): Task {
+		const task = { mutant, files: [] as { file: string; names: string[] }[], ms: 0 };
+		for (const file of this.#filesFor(mutant)) {
+			if (!this.#met.get(file)?.has(mutant)) continue;
+			const names: string[] = [];
+			let ms = file.loadMs;
+			for (const test of file.tests) {
+				if (!file.loading.has(mutant) && !test.mutants.has(mutant)) continue;
+				if (test.ms > MOST_MS_OF_TEST || task.ms + ms + test.ms > MOST_MS) continue;
+				names.push(test.name);
+				ms += test.ms;
+			}
+			if (names.length === 0) continue;
+			task.files.push({ file: file.script, names });
+			task.ms += ms;
+		}
+		return task;
+	}
+
+	#filesFor(mutant: string): readonly Ran[] {
+		const first = this.#definitions;
+		if (!first?.loading.has(mutant)) return this.#files;
+		return [first, ...this.#files.filter((file) => file !== first)];
+	}
+}
