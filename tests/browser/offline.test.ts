@@ -1,6 +1,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { BrowserContext } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { keptFiles } from "../../src/build/keptFiles.ts";
 import { writeServiceWorker } from "../../src/build/offline.ts";
@@ -23,16 +24,27 @@ describe("without a network", { timeout: 60_000 }, () => {
 		rmSync(folder, { recursive: true });
 	});
 
-	/** Opens the workbook and waits until the browser has kept it. */
-	async function kept(): Promise<WorkbookPage> {
-		const workbook = await WorkbookPage.open(browser, site, { serviceWorkers: "allow" });
+	/** Opens the workbook and waits until the browser has kept it, and answers this window too. */
+	async function kept(prepare?: (context: BrowserContext) => Promise<void>): Promise<WorkbookPage> {
+		const options = { serviceWorkers: "allow" } as const;
+		const workbook = await WorkbookPage.open(browser, site, options, "this-week", prepare);
 		await workbook.page.locator("#offline", { hasText: "Kept on this device" }).waitFor();
+		const answers = () => workbook.page.evaluate(() => navigator.serviceWorker.controller !== null);
+		await expect.poll(answers).toBe(true);
+		expect(workbook.errors).toEqual([]);
 		return workbook;
 	}
 
 	async function cutOff(workbook: WorkbookPage): Promise<void> {
 		await workbook.context.setOffline(true);
 		site.close();
+	}
+
+	/** Opens the page again; what it was still bringing when the network went is no fault of it. */
+	async function reload({ page, errors }: WorkbookPage): Promise<void> {
+		await page.reload();
+		errors.splice(0);
+		await page.locator("#sheet h1").waitFor();
 	}
 
 	/** The title of the sources page, as a person with an open window gets it. */
@@ -56,15 +68,15 @@ describe("without a network", { timeout: 60_000 }, () => {
 		const workbook = await kept();
 		await cutOff(workbook);
 		const { page } = workbook;
-		await page.reload();
+		await reload(workbook);
 		await workbook.type(0, 2, "11");
-		expect((await workbook.table())[1]?.[2]).toBe("11");
+		await expect.poll(async () => (await workbook.table())[1]?.[2]).toBe("11");
 		const download = page.waitForEvent("download");
 		await page.getByRole("button", { name: "Save workbook" }).click();
 		expect((await download).suggestedFilename()).toMatch(/\.zip$/);
 		for (const other of OTHERS) {
 			await page.goto(site.address + other);
-			expect(await page.locator("h1").count(), other).toBe(1);
+			await expect.poll(() => page.locator("h1").count(), { message: other }).toBe(1);
 		}
 		await page.goto(site.address);
 		await page.locator("#sheet h1").waitFor();
@@ -73,6 +85,24 @@ describe("without a network", { timeout: 60_000 }, () => {
 		await page.goto(`${site.address}sources.html`);
 		await page.locator(".foot a", { hasText: "Licences" }).click();
 		await expect.poll(() => page.locator("body").textContent()).toContain("handsontable 6.2.2");
+		await workbook.close();
+	});
+
+	test("a part that the first visit has not brought yet comes from what is kept", async () => {
+		const workbook = await kept(async (context) => {
+			await context.addInitScript(() => {
+				globalThis.requestIdleCallback = () => 0;
+			});
+		});
+		const { page } = workbook;
+		const parts = () =>
+			page.locator("script[src]").evaluateAll((all) => all.map((one) => one.getAttribute("src")));
+		await cutOff(workbook);
+		expect((await parts()).join()).not.toContain("monthPage");
+		await workbook.goTo("month");
+		await expect.poll(async () => (await parts()).join()).toContain("monthPage");
+		expect(await page.locator("#told").textContent()).toBe("");
+		expect(workbook.errors).toEqual([]);
 		await workbook.close();
 	});
 

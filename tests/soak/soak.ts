@@ -61,7 +61,10 @@ export class Soak {
 		} finally {
 			for (const error of this.#workbook.errors.splice(0)) this.trouble(error);
 			for (const url of this.#workbook.requestsElsewhere.splice(0)) this.trouble(`request: ${url}`);
-			const broken = await this.page.locator("#trouble > p.reason").allTextContents();
+			const broken = await this.page
+				.locator("#trouble > p.reason")
+				.allTextContents()
+				.catch((error: Error) => [error.message]);
 			for (const words of broken) this.trouble(words);
 		}
 	}
@@ -81,7 +84,9 @@ export class Soak {
 	}
 
 	trouble(words: string): void {
-		this.troubles.push(`${this.#lastDone}: ${words}`);
+		const trouble = `${this.#lastDone}: ${words}`;
+		console.error(trouble);
+		this.troubles.push(trouble);
 	}
 
 	/** Saves the workbook as a person does, and works out anew what is in the file. */

@@ -14,6 +14,7 @@ interface Asked extends Event {
 }
 interface Worker {
 	readonly registration: ServiceWorkerRegistration;
+	readonly clients: { claim(): Promise<void> };
 	addEventListener(type: "install" | "activate", act: (event: Lasting) => void): void;
 	addEventListener(type: "fetch", act: (event: Asked) => void): void;
 }
@@ -29,7 +30,7 @@ const ours = `${site}#`;
 const store = `${ours}${version}`;
 
 worker.addEventListener("install", (event) => event.waitUntil(keepAll()));
-worker.addEventListener("activate", (event) => event.waitUntil(dropOlder()));
+worker.addEventListener("activate", (event) => event.waitUntil(begin()));
 worker.addEventListener("fetch", (event) => {
 	const address = keptAddress(event.request);
 	if (address !== undefined) event.respondWith(answer(address, event.request));
@@ -45,6 +46,12 @@ async function keepAll(): Promise<void> {
 		await cache.put(address, new Response(await response.blob(), { headers }));
 	});
 	await Promise.all(all);
+}
+
+/** The window of the first visit is answered from here too, before it has brought every part. */
+async function begin(): Promise<void> {
+	await dropOlder();
+	await worker.clients.claim();
 }
 
 async function dropOlder(): Promise<void> {
