@@ -72,7 +72,8 @@ function latestUpTo(sorted: readonly IsoDate[], day: IsoDate): IsoDate | undefin
 	let [from, to] = [0, sorted.length];
 	while (from < to) {
 		const middle = (from + to) >> 1;
-		if ((sorted[middle] as IsoDate) <= day) from = middle + 1;
+		const there = sorted[middle] as IsoDate;
+		if (there <= day) from = middle + 1;
 		else to = middle;
 	}
 	return sorted[from - 1];
