@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { expectExample } from "./expectExample.ts";
+import { expectPromise } from "./expectPromise.ts";
 import { expectWords } from "./expectWords.ts";
 import { isCalculation } from "./isCalculation.ts";
 
@@ -18,6 +19,12 @@ test("the calculations are found, each with its example", () => {
 
 describe("every example gives what it says", () => {
 	test.each(described)("%s", (_name, calculation) => expectExample(calculation));
+});
+
+describe("what may come is what is set aside for", () => {
+	const promising = described.filter(([, { mayCome, follows }]) => mayCome || follows);
+
+	test.each(promising)("%s", (_name, calculation) => expectPromise(calculation));
 });
 
 describe("every calculation says what it is", () => {

@@ -6,6 +6,7 @@ import { orderSheet } from "../../src/core/sheets/order.ts";
 import { combineOrders } from "../../src/core/units/combineOrders.ts";
 import { variants } from "../golden/variants.ts";
 import { expectExample } from "./expectExample.ts";
+import { expectPromise } from "./expectPromise.ts";
 import { expectWords } from "./expectWords.ts";
 import { calculationsBehind } from "./planCells.ts";
 import { tableOf } from "./smallUnit.ts";
@@ -33,6 +34,12 @@ test("the calculations are found, each with its example", () => {
 
 describe("every example gives what it says", () => {
 	test.each(described)("%s", (_name, calculation) => expectExample(calculation));
+});
+
+describe("what may come is what is set aside for", () => {
+	const promising = described.filter(([, { mayCome, follows }]) => mayCome || follows);
+
+	test.each(promising)("%s", (_name, calculation) => expectPromise(calculation));
 });
 
 describe("every calculation says what it is", () => {

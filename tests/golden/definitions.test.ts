@@ -91,6 +91,7 @@ function columnWords(column: Column<unknown>) {
 		signed && "signed",
 		coded && "coded",
 		value.numeric && "numeric",
+		value.written && `written as ${value.written}`,
 		value.options && `options: ${value.options.join(" ")}`,
 		added && "added",
 		source && `${source.mark}: ${source.url ?? source.place ?? ""}`,

@@ -64,7 +64,7 @@ export const vinegarExpected = calculation<VinegarInputs, number>({
 	source: sources.vinegarStrength,
 	caution: CAUTION,
 	inputs: vinegarInputs,
-	example: { inputs: { rounds: 7, everyRounds: 14, litresEach: 1 }, result: 0.5, within: 0 },
+	example: { inputs: { rounds: 7, everyRounds: 14, litresEach: 3 }, result: 1.5, within: 0 },
 	compute: ({ rounds, everyRounds, litresEach }) =>
 		everyRounds === 0 ? 0 : (rounds / everyRounds) * litresEach,
 });
@@ -79,7 +79,7 @@ export const vinegarSetAside = calculation<VinegarInputs, number>({
 	rounding: say`Up to whole descalings.`,
 	caution: CAUTION,
 	inputs: vinegarInputs,
-	example: { inputs: { rounds: 8, everyRounds: 7, litresEach: 1 }, result: 2, within: 0 },
+	example: { inputs: { rounds: 8, everyRounds: 7, litresEach: 3 }, result: 6, within: 0 },
 	// Wherever in its count of rounds the first day falls, each place as likely as the others.
 	follows: {
 		input: "rounds",

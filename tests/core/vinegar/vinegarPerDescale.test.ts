@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { always, mean } from "../../../src/core/counts/counts.ts";
 import {
 	vinegarExpected,
 	vinegarPerDescale,
@@ -52,4 +53,19 @@ describe("vinegar over rounds", () => {
 	])("%d rounds set aside, every %d: %d L", (rounds, everyRounds, litres) => {
 		expect(answerOf(vinegarSetAside, { rounds, everyRounds, litresEach: 1 })).toBe(litres);
 	});
+
+	test.each([
+		[8, 7, 1.5, (8 / 7) * 1.5],
+		[3, 1, 2, 6],
+		[100, 0, 2, 0],
+	])(
+		"of %d rounds, every %d, at %d L: %d L may come in the mean",
+		(rounds, every, each, litres) => {
+			const may = vinegarSetAside.follows?.turned(
+				{ counts: always(rounds), size: 1 },
+				{ rounds, everyRounds: every, litresEach: each },
+			);
+			expectWithin(may ? mean(may.counts) * may.size : Number.NaN, litres, 1e-12, "L");
+		},
+	);
 });
