@@ -137,6 +137,15 @@ const cases: readonly Case[] = [
 		"product-in-use",
 		["chlorine_product", "chlorine_quantity_set_aside"],
 	],
+	[
+		"one product in use, and another row that nobody can read",
+		smallUnit({
+			"chlorine.csv":
+				"product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use\nliquid,liquid,3.5,pct_w_v,,,,yes\npowder,powder,70,pct_w_w,,,,perhaps",
+		}),
+		"bad-cell",
+		["chlorine_product", "chlorine_quantity_set_aside"],
+	],
 	["vinegar too weak", unitWith({ vinegar_acid_pct: 2 }), "vinegar-too-weak", vinegar],
 	[
 		"usage nobody can read",

@@ -30,6 +30,21 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 			},
 			[30, 0, 28, 0],
 		],
+		[
+			"what goes out of date after the next order comes is usable",
+			{ lots: ["S1 100 - - - 2027-03-20"] },
+			[100, 0, 28, 0],
+		],
+		[
+			"what is on its way goes out of date, the one here does not",
+			{ lots: ["S1 100 - - - -", "S2 90 - - 2027-03-03 2027-03-04"] },
+			[100, 4, 28, 0],
+		],
+		[
+			"the one here goes out of date, what is on its way does not",
+			{ lots: ["S1 100 - - - 2027-03-04", "S2 90 - - 2027-03-03 -"] },
+			[8, 90, 28, 0],
+		],
 		["nothing is used", { usage: ["soap,day,0,"] }, [0, 0, 0, 0]],
 	])("%s", (_what, store, expected) => {
 		const found = orderOf(planOfStore(store), "usable", "on_order", "target_stock", "order_packs");

@@ -42,6 +42,23 @@ test.each(["expected", "set_aside"])("the store's %s use of the product counts i
 	expectWithin(liquid(made, column), liquid(without, column) + (7 * 870) / 1000, 1e-9, "L");
 });
 
+test("the stock ahead goes down by it", () => {
+	const lots = {
+		"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+			liquid,L1,1000,2027-02-28,,,2030-01-01`,
+	};
+	const ahead = (changes: Record<string, string>) =>
+		contentOf(plan(unitWith(heat, changes)), "stock-ahead.csv", "item", "usable")
+			.filter(([item]) => item === "liquid")
+			.map(([, litres]) => Number(litres));
+	const [alone, shared] = [ahead(lots), ahead({ ...lots, ...uses })];
+	// 3 L at 1 % ÷ (5.5 L at 0.5 %) = 12 ÷ 11 preparations a day of 790 mL.
+	alone.slice(0, 10).forEach((litres, week) => {
+		const wards = (week + 1) * 7 * (12 / 11) * 0.79;
+		expectWithin(shared[week] as number, litres - wards, 1e-9, "L");
+	});
+});
+
 test("the water to fetch counts it", () => {
 	for (const column of ["litres_expected", "litres_set_aside"])
 		columnOf(made, "water.csv", column).forEach((litres, day) => {

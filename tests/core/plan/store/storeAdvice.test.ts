@@ -51,6 +51,13 @@ describe("what cannot be right about lots and journal", () => {
 			"expires_on",
 		],
 		[
+			"a lot that expires before it came, later than it was to arrive",
+			{ lots: ["S0 5 - - - -", "S1 5 - 2027-02-20 2027-02-10 2027-02-15"] },
+			"expires-before-received",
+			"lots.csv",
+			"expires_on",
+		],
+		[
 			"a lot of an item that is not listed",
 			{
 				files: {
