@@ -163,6 +163,15 @@ describe("other ways of working", () => {
 		);
 	});
 
+	test("with one kit in service its word is of one", () => {
+		const made = plan(
+			smallUnit({ "kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_service,," }),
+		);
+		expect(made.problems.find((p) => p.code === "too-few-kits")?.message).toMatch(
+			/^One kit is in service and \d are needed\.$/,
+		);
+	});
+
 	test("without births nothing is used, and kits go out of date", () => {
 		const made = plan(unitWith({ births_per_day: 0 }));
 		const [day] = rowsOf(made, "day-plan.csv");

@@ -102,13 +102,24 @@ describe("two kinds planned apart", () => {
 		}
 	});
 
-	test("too few of one kind is said of that kind, however many there are of the other", () => {
-		const uses20 = "kind,uses_per_100_births\nbag set,6\nsuction,40";
-		const short = plan(unitWith({ delivery_beds: 1 }, { ...two, "kind-use.csv": uses20 }));
-		expect(short.problems.filter((p) => p.code === "too-few-kits").map((p) => p.message)).toEqual([
-			expect.stringMatching(/^2 kits of the kind suction are in service and \d are needed\.$/),
-		]);
-	});
+	test.each([
+		[0, /^No kit of the kind suction is in service; \d are needed\.$/],
+		[1, /^One kit of the kind suction is in service and \d are needed\.$/],
+		[2, /^2 kits of the kind suction are in service and \d are needed\.$/],
+	])(
+		"%d of one kind is too few of that kind, however many there are of the other",
+		(have, words) => {
+			const uses20 = "kind,uses_per_100_births\nbag set,6\nsuction,40";
+			const kits = KITS.split("\n")
+				.slice(0, 4 + have)
+				.join("\n");
+			const changes = { ...two, "kits.csv": kits, "kind-use.csv": uses20 };
+			const short = plan(unitWith({ delivery_beds: 1 }, changes));
+			expect(short.problems.filter((p) => p.code === "too-few-kits").map((p) => p.message)).toEqual(
+				[expect.stringMatching(words)],
+			);
+		},
+	);
 });
 
 const roundsOf = "start,label\n07:00,\n19:00,";
