@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { zipTexts } from "../../src/io/zipWorkbook.ts";
 import { inventedUnit, unitName as nameOfUnit } from "../district/inventedUnit.ts";
 import { axeViolations } from "./axeViolations.ts";
+import { drop } from "./drop.ts";
 import { enterInStore } from "./enterInStore.ts";
 import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
@@ -197,26 +198,3 @@ describe("several units' orders, on a memory stick", { timeout: 90_000 }, () => 
 		await workbook.close();
 	});
 });
-
-interface Dropped {
-	readonly name: string;
-	readonly text?: string;
-	readonly bytes?: Uint8Array;
-}
-
-/** Drops files on the page, wherever the pointer is. */
-async function drop({ page }: WorkbookPage, files: readonly Dropped[]): Promise<void> {
-	const given = files.map(({ name, text = "", bytes }) => ({
-		name,
-		text,
-		codes: bytes && [...bytes],
-	}));
-	await page.evaluate((all) => {
-		const dataTransfer = new DataTransfer();
-		for (const { name, text, codes } of all)
-			dataTransfer.items.add(new File([codes ? new Uint8Array(codes) : text], name));
-		document.body.dispatchEvent(
-			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
-		);
-	}, given);
-}

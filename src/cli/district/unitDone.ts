@@ -18,7 +18,6 @@ import {
 	type DistrictUnit,
 	districtUnit,
 	ordersOf,
-	plannedFiles,
 	unreadUnit,
 } from "../../io/district/districtUnit.ts";
 import { problemLines } from "../../io/district/problemLines.ts";
@@ -36,14 +35,14 @@ export interface UnitDone {
 	readonly months: readonly TrendRow[];
 }
 
-/** Plans one unit, and keeps what its district asks for. @param path as plannedFiles has it */
+/** Plans one unit, and keeps what its district asks for. @param path as unitInPieces has it */
 export function unitDone(
 	path: string,
 	given: ReadFiles,
 	nameOf: ItemNames,
 	today: IsoDate | undefined,
 ): UnitDone {
-	const unit = districtUnit(plannedFiles(path, given, today));
+	const unit = districtUnit(path, given, today);
 	if (!unit.planned) return kept(unit);
 	const { read, plan } = unit.planned;
 	const months = unitMonths(unit.whose, read, nameOf);

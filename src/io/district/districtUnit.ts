@@ -24,27 +24,19 @@ export interface DistrictUnit {
 	readonly planned?: { readonly read: ReadWorkbook; readonly plan: Plan };
 }
 
-/** A unit that was read, and planned where all of it could be read. */
-interface PlannedFiles {
-	readonly whose: Whose;
-	/** Of reading and planning together. */
-	readonly problems: readonly Problem[];
-	readonly planned?: { readonly read: ReadWorkbook; readonly plan: Plan };
-}
-
 /**
- * Plans one unit.
+ * Plans one unit in pieces, so that a page can stay alive in between.
  *
  * Where a file of it cannot be read, or a question is open, no number of the unit counts:
  * without the file the numbers would be others.
  *
  * @param path where its workbook lies, which is its name where it has none
  */
-export function plannedFiles(
+export function* unitInPieces(
 	path: string,
 	{ workbook, problems: found, questions }: ReadFiles,
 	today: IsoDate | undefined,
-): PlannedFiles {
+): Generator<void, DistrictUnit> {
 	const now = migrated(workbook);
 	const read = readToday(now, today);
 	const { unit_name: named } = read.settings;
@@ -54,17 +46,29 @@ export function plannedFiles(
 		questions.length === 0 &&
 		Object.keys(workbook.tables).length > 0 &&
 		found.every(({ weight }) => weight === "advice");
-	if (!isRead) return { whose, problems: found };
+	if (!isRead) return unreadUnit(whose, found);
+	yield;
 	const made = plan(now, today);
-	return { whose, problems: [...found, ...made.problems], planned: { read, plan: made } };
+	do yield;
+	while (made.goOn());
+	// The list that takes longest, here for a piece of its own.
+	rowsOf(made, orderSheet);
+	yield;
+	const problems = distinct([...found, ...made.problems]);
+	const line = unitLine(whose, made, read, problems);
+	return { whose, line, problems, planned: { read, plan: made } };
 }
 
-/** A planned unit as its district sees it: much of it is worked out here, after the plan. */
-export function districtUnit({ whose, problems: found, planned }: PlannedFiles): DistrictUnit {
-	if (!planned) return unreadUnit(whose, found);
-	const problems = distinct(found);
-	const line = unitLine(whose, planned.plan, planned.read, problems);
-	return { whose, line, problems, planned };
+/** Plans one unit at once. @param path as `unitInPieces` has it */
+export function districtUnit(
+	path: string,
+	read: ReadFiles,
+	today: IsoDate | undefined,
+): DistrictUnit {
+	const pieces = unitInPieces(path, read, today);
+	let piece = pieces.next();
+	while (!piece.done) piece = pieces.next();
+	return piece.value;
 }
 
 /** A unit of which nothing counts, and why. */

@@ -18,6 +18,7 @@ const things = {
 	item: [(n) => say`${n} item`, (n) => say`${n} items`],
 	kit: [(n) => say`${n} kit`, (n) => say`${n} kits`],
 	lot: [(n) => say`${n} lot`, (n) => say`${n} lots`],
+	minute: [(n) => say`${n} minute`, (n) => say`${n} minutes`],
 	order: [(n) => say`${n} order`, (n) => say`${n} orders`],
 	pack: [(n) => say`${n} pack`, (n) => say`${n} packs`],
 	pair: [(n) => say`${n} pair`, (n) => say`${n} pairs`],

@@ -24,8 +24,7 @@ export class District {
 	readonly #seen = new Map<string, HeldUnit>();
 	/** Files that said the same as another one, letter by letter. */
 	readonly #twins: Problem[] = [];
-	/** What was given and not read yet: more after a stop. */
-	waiting: readonly GivenUnit[] = [];
+	readonly #waiting: GivenUnit[] = [];
 	readonly #paths = new Map<string, number>();
 
 	get units(): readonly HeldUnit[] {
@@ -46,7 +45,17 @@ export class District {
 			this.#paths.set(unit.path, times);
 			return times === 1 ? unit : { ...unit, path: `${unit.path} (${times})` };
 		});
-		this.waiting = [...this.waiting, ...named];
+		this.#waiting.push(...named);
+	}
+
+	/** How many were given and not read yet: more than none after a stop. */
+	get waiting(): number {
+		return this.#waiting.length;
+	}
+
+	/** The next that waits; it waits no longer. */
+	next(): GivenUnit | undefined {
+		return this.#waiting.shift();
 	}
 
 	/** The same text given twice is one unit, not two. */

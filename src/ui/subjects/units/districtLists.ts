@@ -1,4 +1,3 @@
-import type { Problem } from "../../../core/problem.ts";
 import type { RowOf } from "../../../core/sheet.ts";
 import { districtNamesSheet } from "../../../core/sheets/districtNames.ts";
 import { districtStockSheet } from "../../../core/sheets/districtStock.ts";
@@ -13,20 +12,9 @@ import { begunFiles } from "../../../io/district/begunFiles.ts";
 import { problemLines } from "../../../io/district/problemLines.ts";
 import { csvLines } from "../../../io/writeCsv.ts";
 import { zipFiles } from "../../../io/zipFiles.ts";
-import type { District, DistrictSums } from "./district.ts";
+import type { DistrictState } from "./districtState.ts";
 import type { HeldUnit } from "./heldUnit.ts";
 import { withHeader } from "./readDistrictText.ts";
-
-/** What the page has of a district, with the tables of its own as they were typed. */
-export interface DistrictState {
-	readonly district: District;
-	readonly sums: DistrictSums;
-	readonly nameOf: ItemNames;
-	readonly names: string;
-	readonly stock: string;
-	/** What concerns several units or none. */
-	readonly problems: readonly Problem[];
-}
 
 /** The district's lists as the command line writes them, and its own two tables, in one zip. */
 export function districtLists(state: DistrictState): Uint8Array {

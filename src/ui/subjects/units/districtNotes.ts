@@ -25,9 +25,9 @@ export function districtNotes(district: District, sums: DistrictSums): string[] 
 }
 
 function waitingNote({ waiting }: District): string[] {
-	if (waiting.length === 0) return [];
+	if (waiting === 0) return [];
 	return [
-		say`The reading was stopped, and the list and the sums lack what was not read: ${counted(waiting.length, "unit")}.`,
+		say`The reading was stopped, and the list and the sums lack what was not read: ${counted(waiting, "unit")}.`,
 	];
 }
 

@@ -17,7 +17,7 @@ import {
 	needsOf,
 	orderHeadline,
 } from "./districtLines.ts";
-import type { DistrictState } from "./districtLists.ts";
+import type { DistrictState } from "./districtState.ts";
 import { orderTable } from "./orderTable.ts";
 
 /** @param notes what must be known of the sums: other weeks, units that are lacking */

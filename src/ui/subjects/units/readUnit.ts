@@ -4,13 +4,14 @@ import type { Customs, Question } from "../../../core/read/block/blockTable.ts";
 import { say } from "../../../core/say.ts";
 import { failedUnit } from "../../../core/units/unitsProblems.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
-import { districtUnit, plannedFiles } from "../../../io/district/districtUnit.ts";
+import { unitInPieces } from "../../../io/district/districtUnit.ts";
 import { tooLargeFile } from "../../../io/fileProblems.ts";
 import { type ReadFiles, readFiles } from "../../../io/readFiles.ts";
 import { readOrder } from "../../../io/readOrders.ts";
 import { isZip, type NamedBytes, unzip } from "../../../io/unzip.ts";
 import { MOST_BYTES } from "../../../io/zipRefusals.ts";
-import { nextTurn } from "../../dom/nextTurn.ts";
+import { breath } from "../../dom/breath.ts";
+import { inPieces } from "../../dom/inPieces.ts";
 import { bytesOf } from "../../files/savedFile.ts";
 import { spreadsheets } from "../../files/spreadsheets.ts";
 import type { GivenUnit } from "./givenUnits.ts";
@@ -25,8 +26,11 @@ export interface ReadUnit {
 /** A saved workbook holds the order as this program wrote it. */
 const OWN: Customs = { numbers: "point" };
 
+/** So long pieces of a unit's plan are worked out one after the other before a key or a click gets its turn. */
+const SLICE_MS = 10;
+
 /**
- * Reads and plans what one unit sent, with a turn for the page between its parts.
+ * Reads and plans what one unit sent, with a turn for the page between its pieces.
  *
  * @param asked what only the person can know of an order's numbers or dates; undefined: no answer
  */
@@ -47,11 +51,13 @@ export async function readUnit(
 		const isEmpty = Object.keys(read.workbook.tables).length === 0;
 		const [order] = isEmpty ? files.bytes.flatMap(ordersInside) : [];
 		if (order) return await readOrderUnit(given, [order], async () => OWN);
-		await nextTurn();
-		const planned = plannedFiles(given.path, read, today);
-		await nextTurn();
-		const unit = heldUnit(given, districtUnit(planned));
-		return { unit, mark: isEmpty ? "" : digest(read.workbook.tables) };
+		const pause = breath(SLICE_MS);
+		const unit = await inPieces(unitInPieces(given.path, read, today), pause);
+		await pause();
+		return {
+			unit: heldUnit(given, unit),
+			mark: isEmpty ? "" : digest(read.workbook.tables),
+		};
 	} catch (trouble) {
 		return unread([failedUnit(trouble)]);
 	}

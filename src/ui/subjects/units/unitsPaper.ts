@@ -7,7 +7,7 @@ import { paperForm } from "../../print/paperForm.ts";
 import { paperTable } from "../../print/paperTable.ts";
 import { clockNow } from "../../state/clockNow.ts";
 import type { State } from "../../state/store.ts";
-import type { DistrictState } from "./districtLists.ts";
+import type { DistrictState } from "./districtState.ts";
 import { unitCells, unitColumnsShown, worstFirstWords } from "./unitCells.ts";
 
 /** All units, the worst first. @param usual the day on which most plans begin */

@@ -25,6 +25,11 @@ const orderOf = (name: string, usable: number, item = "gauze") =>
 
 type Text = string | Uint8Array;
 
+async function readAll(district: District): Promise<void> {
+	for (let unit = district.next(); unit; unit = district.next())
+		district.add(await readUnit(unit, undefined, async () => undefined));
+}
+
 /** A district of files, read one after the other as the page does. */
 async function districtOf(...files: readonly (readonly [name: string, content: Text])[]) {
 	const district = new District();
@@ -33,9 +38,7 @@ async function districtOf(...files: readonly (readonly [name: string, content: T
 		file: new File([content as BlobPart], path.split("/").at(-1) as string),
 	}));
 	district.receive(givenUnits(given).units);
-	for (const unit of district.waiting)
-		district.add(await readUnit(unit, undefined, async () => undefined));
-	district.waiting = [];
+	await readAll(district);
 	return district;
 }
 
@@ -113,8 +116,7 @@ test("two workbooks of one unit are both counted, and named; one taken out count
 	district.receive(
 		givenUnits([{ path: "a.csv", file: new File([orderOf("A", 70)], "a.csv") }]).units,
 	);
-	for (const unit of district.waiting)
-		district.add(await readUnit(unit, undefined, async () => undefined));
+	await readAll(district);
 	expect(district.units).toHaveLength(2);
 });
 
