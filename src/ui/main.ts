@@ -160,8 +160,10 @@ function beginsInStore(workbook: Workbook): boolean {
 }
 
 function keepState({ workbook, book }: State): void {
-	void keepDraft(workbook, descentOf(book.in), (trouble) => {
-		if (trouble === draftTrouble) return;
+	void keepDraft(workbook, descentOf(book.in), ({ isWriting, trouble }) => {
+		byId("kept").toggleAttribute("data-keeping", isWriting);
+		// Words of trouble stay until a draft is written.
+		if (trouble === draftTrouble || (isWriting && !trouble)) return;
 		draftTrouble = trouble;
 		paintShell();
 	});

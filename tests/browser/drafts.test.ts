@@ -253,3 +253,33 @@ test("storage that is full is said, and the workbook can still be saved", async 
 	expect(workbook.errors).toEqual([]);
 	await workbook.close();
 }, 120_000);
+
+test("a draft that takes long to come to the disk is said to be on its way, until it is there", async () => {
+	const workbook = await WorkbookPage.open(browser, served, {}, "births.csv");
+	const { page } = workbook;
+	await page.evaluate(() => {
+		const { prototype } = IDBObjectStore;
+		const put = prototype.put;
+		const wait = (store: IDBObjectStore) => {
+			if (document.title !== "go on") store.get("nothing").onsuccess = () => wait(store);
+		};
+		IDBTransaction.prototype.commit = () => undefined;
+		prototype.put = function (...given) {
+			wait(this);
+			return put.apply(this, given);
+		};
+	});
+	const writing = page.locator("#kept[data-keeping]");
+	const told = page.locator("#kept.trouble", { hasText: "still being written" });
+	await workbook.type(0, 2, "11");
+	await writing.waitFor();
+	expect(await told.count()).toBe(0);
+	await told.waitFor();
+	await page.evaluate(() => {
+		document.title = "go on";
+	});
+	await writing.waitFor({ state: "detached" });
+	await expect.poll(() => page.locator("#kept").textContent()).toContain("Draft kept");
+	expect(workbook.errors).toEqual([]);
+	await workbook.close();
+}, 60_000);

@@ -1,33 +1,33 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { BrowserContext, Page } from "playwright-core";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { readZip } from "../io/readZip.ts";
 import { type KillableBrowser, startKillableBrowser } from "./killableBrowser.ts";
 import { answer, answerFilePickers, fileOf } from "./pagesDisk.ts";
 import { type Site, servedSite, siteOnStick } from "./site.ts";
+import { withoutFilePickers } from "./workbookPage.ts";
 
-/** From this long after an edit a killed browser takes nothing with it; measured: 1 to 60 ms. */
-const SURELY_KEPT_MS = 200;
-/** The first is long, so that every later opening finds a draft. */
-const KILLED_AFTER_MS = [1000, SURELY_KEPT_MS, 50, 0];
+/** How long after an edit; the first is killed once the page says that the edit is kept. */
+const KILLED_AFTER_MS = ["kept", 1000, 200, 50, 0] as const;
 const NOTE = 2;
-const patient = { timeout: 10_000 };
+const patient = { timeout: 15_000 };
 
 let profile: string;
 let site: Site;
 const started: KillableBrowser[] = [];
-const begin = (start: () => Site | Promise<Site>) => async () => {
+async function begin(start: () => Site | Promise<Site>): Promise<void> {
 	profile = mkdtempSync(join(tmpdir(), "basinbook profile "));
 	site = await start();
-};
-async function end(): Promise<void> {
-	for (const { kill } of started.splice(0)) await kill();
-	site?.close();
-	rmSync(profile, { recursive: true, force: true });
 }
+afterEach(async () => {
+	for (const { kill } of started.splice(0)) await kill();
+	site.close();
+	rmSync(profile, { recursive: true, force: true });
+});
 
-async function opened(prepare?: (context: KillableBrowser["context"]) => Promise<void>) {
+async function opened(prepare?: (context: BrowserContext) => Promise<void>) {
 	const browser = await startKillableBrowser(profile);
 	started.push(browser);
 	const { context, kill } = browser;
@@ -38,9 +38,16 @@ async function opened(prepare?: (context: KillableBrowser["context"]) => Promise
 	await page.locator("#sheet h1").waitFor();
 	return { page, kill };
 }
-const goOn = (page: Page) => page.getByRole("button", { name: "Go on with the draft" }).click();
-const notes = async (page: Page) =>
-	page.locator(`.as-table tbody td:nth-of-type(${NOTE + 1})`).allTextContents();
+/** The draft that is offered; it begins with what was kept first. */
+async function goOn(page: Page, first: string): Promise<string[]> {
+	await page.getByRole("button", { name: "Go on with the draft" }).click();
+	await expect.poll(async () => (await notes(page))[0], patient).toBe(first);
+	return notes(page);
+}
+async function notes(page: Page): Promise<string[]> {
+	await page.locator("body[data-drawing]").waitFor({ state: "detached" });
+	return page.locator(`.as-table tbody td:nth-of-type(${NOTE + 1})`).allTextContents();
+}
 
 /** Ends when the page has dealt with the last key. */
 async function note(page: Page, row: number, words: string): Promise<void> {
@@ -51,6 +58,17 @@ async function note(page: Page, row: number, words: string): Promise<void> {
 	await page.keyboard.type(words);
 	await page.keyboard.press("Enter");
 }
+/** Whether the page knows of the edit, and has it on the disk. */
+const isKept = (page: Page, words: string) =>
+	page.evaluate(
+		(text) =>
+			document.querySelector(".grid")?.textContent?.includes(text) &&
+			document.querySelector("body[data-drawing], #kept[data-keeping]") === null,
+		words,
+	);
+const untilKept = (page: Page, words: string) =>
+	expect.poll(() => isKept(page, words), patient).toBe(true);
+const isSame = (one: Uint8Array, other: Uint8Array) => Buffer.compare(one, other) === 0;
 /** By the page's own clock, which a busy machine holds up as it does all else of the page. */
 const later = (page: Page, ms: number) =>
 	page.evaluate((wait) => new Promise<void>((done) => setTimeout(done, wait)), ms);
@@ -58,65 +76,113 @@ const later = (page: Page, ms: number) =>
 describe.each([
 	["served", servedSite],
 	["on a memory stick", siteOnStick],
-] as const)("a browser that is killed, %s", { timeout: 120_000 }, (_, start) => {
-	beforeAll(begin(start));
-	afterAll(end);
+] as const)("a browser that is killed, %s", { timeout: 180_000 }, (_, start) => {
+	beforeEach(() => begin(start));
 
-	test("opens again with the edit, or with what was before it; from 200 ms on with the edit", async () => {
+	test("opens again with the edit once it was kept, and before that with the edit or with what was before it", async () => {
 		let now = await opened();
-		let kept = await notes(now.page);
-		for (const [row, ms] of KILLED_AFTER_MS.entries()) {
-			const edited = kept.with(row, `killed after ${ms}`);
-			await note(now.page, row, `killed after ${ms}`);
-			if (ms > 0) await later(now.page, ms);
+		let before = await notes(now.page);
+		for (const [row, when] of KILLED_AFTER_MS.entries()) {
+			const words = `killed: ${when}`;
+			const edited = before.with(row, words);
+			await note(now.page, row, words);
+			if (when === "kept") await untilKept(now.page, words);
+			else if (when > 0) await later(now.page, when);
+			const kept = await isKept(now.page, words);
 			await now.kill();
 
 			now = await opened();
-			await goOn(now.page);
-			await expect.poll(() => notes(now.page), patient).toContain("killed after 1000");
-			const found = await notes(now.page);
-			expect(ms >= SURELY_KEPT_MS ? [edited] : [edited, kept]).toContainEqual(found);
+			before = await goOn(now.page, "killed: kept");
+			expect(kept ? [edited] : [edited, edited.with(row, "")]).toContainEqual(before);
 			await expect.poll(() => now.page.locator("#told").textContent()).toBe("");
-			kept = found;
 		}
+		await now.kill();
+	});
+
+	test("while a download is written leaves the one before whole, and opens again with the edit", async () => {
+		const folder = join(profile, "saved");
+		mkdirSync(folder);
+		// A browser names a download once it is whole; here each gets a name of its own.
+		const whole = () => readdirSync(folder).filter((name) => !name.endsWith(".crdownload"));
+		const bytesOf = (name: string) => readFileSync(join(folder, name));
+		const { page, kill } = await opened(withoutFilePickers);
+		const tools = await page.context().newCDPSession(page);
+		await tools.send("Browser.setDownloadBehavior", {
+			behavior: "allowAndName",
+			downloadPath: folder,
+		});
+		await note(page, 0, "saved");
+		await page.locator("#save-workbook").click();
+		await expect.poll(() => whole().length, patient).toBe(1);
+		const [first = ""] = whole();
+		const saved = bytesOf(first);
+		await note(page, 1, "not saved");
+		await untilKept(page, "not saved");
+		await page.locator("#save-workbook").click();
+		await kill();
+
+		expect(isSame(bytesOf(first), saved)).toBe(true);
+		for (const name of whole()) {
+			const { workbook, problems } = readZip(bytesOf(name));
+			expect(problems.filter(({ weight }) => weight === "error")).toEqual([]);
+			expect(workbook.tables["births.csv"]?.rows[0]?.[NOTE]).toBe("saved");
+		}
+		const now = await opened();
+		expect((await goOn(now.page, "saved"))[1]).toBe("not saved");
 		await now.kill();
 	});
 });
 
-test("a browser that is killed while a file is saved leaves the file whole, as it was before", async () => {
-	await begin(servedSite)();
-	try {
-		const before = await opened(answerFilePickers);
-		await note(before.page, 0, "saved");
-		await answer(before.page, "a.zip");
-		await before.page.locator("#save-workbook").click();
-		await before.page.locator("#kept", { hasText: "Saved in a.zip" }).waitFor();
-		const whole = await fileOf(before.page, "a.zip");
-		await note(before.page, 1, "not saved");
-		const written = before.page.evaluate(
-			() =>
-				new Promise<void>((all) => {
-					FileSystemWritableFileStream.prototype.close = () => {
-						all();
-						return new Promise(() => {});
-					};
-				}),
-		);
-		await before.page.locator("#save-workbook").click();
-		await written;
-		await before.kill();
+/** Whoever asks for a file's end waits for ever. @returns a promise that ends when somebody asks */
+const holdTheEnd = (page: Page) =>
+	page.evaluate(
+		() =>
+			new Promise<void>((asked) => {
+				FileSystemWritableFileStream.prototype.close = () => {
+					asked();
+					return new Promise(() => {});
+				};
+			}),
+	);
 
+describe("a browser that is killed while a file is saved", { timeout: 180_000 }, () => {
+	beforeEach(() => begin(servedSite));
+
+	test.each([
+		["before the end leaves it whole, as it was before", "held"],
+		["after the end leaves it whole, as it is now", "ended"],
+	] as const)("%s", async (_, until) => {
 		const { page, kill } = await opened(answerFilePickers);
-		expect(await fileOf(page, "a.zip")).toEqual(whole);
-		await goOn(page);
-		await expect.poll(() => notes(page), patient).toContain("not saved");
+		const saved = page.locator("#kept", { hasText: "Saved in a.zip" });
+		await note(page, 0, "saved");
 		await answer(page, "a.zip");
-		await page.locator("#open-files").click();
-		await page.getByRole("button", { name: "Open it in place of this one" }).click();
-		await page.locator("#told", { hasText: "was opened" }).waitFor();
-		expect((await notes(page)).slice(0, 2)).toEqual(["saved", ""]);
+		await page.locator("#save-workbook").click();
+		await saved.waitFor();
+		await note(page, 1, "the last edit");
+		await untilKept(page, "the last edit");
+		let whole = await fileOf(page, "a.zip");
+		const held = until === "held" ? holdTheEnd(page) : undefined;
+		await page.locator("#save-workbook").click();
+		if (held) await held;
+		else {
+			await saved.waitFor();
+			const before = whole;
+			whole = await fileOf(page, "a.zip");
+			expect(isSame(whole, before)).toBe(false);
+		}
 		await kill();
-	} finally {
-		await end();
-	}
-}, 120_000);
+
+		const now = await opened(answerFilePickers);
+		expect(isSame(await fileOf(now.page, "a.zip"), whole)).toBe(true);
+		expect((await goOn(now.page, "saved"))[1]).toBe("the last edit");
+		await answer(now.page, "a.zip");
+		await now.page.locator("#open-files").click();
+		await now.page.getByRole("button", { name: "Open it in place of this one" }).click();
+		await now.page.locator("#told", { hasText: "was opened" }).waitFor();
+		const second = until === "held" ? "" : "the last edit";
+		await expect
+			.poll(async () => (await notes(now.page)).slice(0, 2), patient)
+			.toEqual(["saved", second]);
+		await now.kill();
+	});
+});

@@ -129,7 +129,7 @@ export class WorkbookPage {
 }
 
 /** As in browsers that cannot write files: Save downloads, and Open asks through a file field. */
-async function withoutFilePickers(context: BrowserContext): Promise<void> {
+export async function withoutFilePickers(context: BrowserContext): Promise<void> {
 	await context.addInitScript(() => {
 		Reflect.deleteProperty(globalThis, "showSaveFilePicker");
 		Reflect.deleteProperty(globalThis, "showOpenFilePicker");
