@@ -3,13 +3,14 @@ import { expect, test } from "vitest";
 import { planFiles } from "../../src/cli/planFiles.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { dataPackage } from "../../src/io/dataPackage.ts";
-import { readFolder } from "../../src/io/readFolder.ts";
+
 import { writeCsv } from "../../src/io/writeCsv.ts";
+import { readDemo } from "../readDemo.ts";
 import { expectGolden } from "./expectGolden.ts";
 
 /** The sample workbook's plan, file by file, as it was last looked at and found right. */
 const GOLDEN = "tests/golden/sample";
-const read = await readFolder("sample-csv");
+const read = readDemo();
 const { files, problems, made } = planFiles(read, false);
 
 test.each([...computedSheets.map(({ file }) => file), "problems.csv"])("%s", (file) => {

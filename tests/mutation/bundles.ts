@@ -12,7 +12,7 @@ import { copy } from "./instrumented.ts";
  */
 const TESTS = [
 	"tests/core/**/*.test.ts",
-	"tests/golden/{definitions,variants}.test.ts",
+	"tests/golden/*.test.ts",
 	"tests/reference/**/*.test.ts",
 	"tests/properties/**/*.test.ts",
 ];

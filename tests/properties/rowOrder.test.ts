@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
 import type { TextTable, Workbook } from "../../src/core/workbook.ts";
 import { unitWith } from "../core/smallUnit.ts";
-import { demoWorkbook } from "../demoWorkbook.ts";
+import { readDemo } from "../readDemo.ts";
 import { always } from "./workbooks.ts";
 
 /**
@@ -127,7 +127,7 @@ const unit = fc
 	);
 
 test("the demo's rows in another order: the same plan", () => {
-	const workbook = demoWorkbook();
+	const { workbook } = readDemo();
 	fc.assert(
 		fc.property(mixed, (numbers) => {
 			expectSame(workbook, numbers);

@@ -1,9 +1,9 @@
 import { plan } from "../../../../src/core/plan/plan.ts";
 import type { TextTable, Workbook } from "../../../../src/core/workbook.ts";
-import { demoWorkbook } from "../../../demoWorkbook.ts";
+import { readDemo } from "../../../readDemo.ts";
 import { tableOf } from "../../smallUnit.ts";
 
-const demo = demoWorkbook();
+const { workbook: demo } = readDemo();
 
 /** Steps with the same work before and after, whatever the method, in seven lines. */
 export const STEPS = `step,basis,minutes,hands_on,method

@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Workbook } from "../src/core/workbook.ts";
-import { readFiles } from "../src/io/readFiles.ts";
+import { type ReadFiles, readFiles } from "../src/io/readFiles.ts";
 
 const FOLDER = "sample-csv";
 
 /** The demo as it lies in the project. */
-export function demoWorkbook(): Workbook {
+export function readDemo(): ReadFiles {
 	const files = readdirSync(FOLDER)
-		.filter((name) => name.endsWith(".csv"))
+		.filter((name) => /\.(csv|json)$/.test(name))
+		.sort()
 		.map((name) => ({ name, bytes: new Uint8Array(readFileSync(join(FOLDER, name))) }));
-	return readFiles(files).workbook;
+	return readFiles(files);
 }
