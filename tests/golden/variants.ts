@@ -81,6 +81,63 @@ const chlorine = (used: "liquid" | "powder" | "tablets", fade: number) => ({
 	].join("\n"),
 });
 
+const treated = {
+	...kinds,
+	"steps.csv": `step,basis,minutes,hands_on,method
+		prepare,round,10,yes,
+		take apart and wash,kit,20,yes,
+		soak,load,20,no,chlorine
+		rinse,load,9,yes,chlorine
+		boil,load,45,no,boiling
+		pack and send away,kit,6,yes,autoclave
+		dry and put together,kit,9,yes,`,
+	"treatments.csv": `kind,piece,method,note
+		bag set,bag,boiling,
+		bag set,valve,autoclave,
+		suction set,,chlorine,
+		suction set,catheter,single_use,
+		suction set,tube,boiling,not in its list`,
+};
+
+const record = {
+	"kits.csv": `kit,kind,status,ready_since,note
+		A,bag set,in_service,2027-02-20,
+		B,bag set,in_service,2027-02-27,
+		C,bag set,in_service,,
+		D,bag set,out_of_service,,torn mask`,
+	"uses.csv": `at,kit,what,by,note
+		2027-02-06 03:15,,none_ready,Ama,
+		2027-02-26 04:35,A,used,Esi,
+		2027-02-27 23:50,B,opened,Ama,not needed
+		2027-02-28 02:10,Z,used,,no such kit
+		2027-03-09 02:10,C,used,,after the plan began`,
+	"rounds-done.csv": `date,start,ended,kits,product,lot,litres,strength_reading_pct,soak_in,soak_out,descaled,done_by,released_by,note
+		2027-02-20,07:00,08:35,A,liquid,L1,8,,07:40,08:00,yes,Ama,Esi,
+		2027-02-26,14:00,15:40,A C,liquid,L1,8,0.5,14:42,15:02,no,Kofi,,
+		2027-02-28,07:00,08:30,B,liquid,L9,8,0.3,07:38,07:50,no,Ama,Esi,too short`,
+	"checks.csv": `checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note,purpose,damage,checked_by
+		2027-02-20 08:40,A,5,yes,yes,yes,yes,yes,yes,,after_round,no,Esi
+		2027-02-26 15:50,A,5,yes,yes,yes,yes,yes,yes,,after_round,no,Esi
+		2027-02-26 15:55,C,4,yes,yes,yes,yes,no,yes,,after_round,no,Esi`,
+	"placed.csv": `ordered_on,item,packs,expected_on,received_on,packs_received,lot,note
+		2027-01-28,gauze squares,4,2027-02-12,2027-02-15,3,G1,one short
+		2027-02-22,clean gloves,2,2027-03-03,,,,
+		2027-02-10,vinegar,1,2027-02-20,,,,overdue
+		2027-02-11,ribbon,1,2027-03-20,,,,not an item`,
+	"past-plans.csv": `date,measure_of,expected,set_aside
+		2027-02-22,births,5.3,9
+		2027-02-22,kits_used,0.5,2
+		2027-02-23,births,5.3,9
+		2027-02-26,kits_used,0.5,2`,
+	"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+		liquid,L1,10,2027-01-10,2027-01-20,,2027-07-10
+		gauze squares,G1,300,,2027-02-15,,2027-03-20
+		gauze squares,G2,300,,2027-01-15,,2028-03-20`,
+	"journal.csv": `day,item,lot,entry,quantity,note
+		2027-02-20,gauze squares,G2,issue,20,
+		2027-02-25,liquid,L1,count,8,`,
+};
+
 /** Small invented units that between them use every sheet and most settings, well and badly. */
 export const variants: Readonly<Record<string, Workbook>> = {
 	plain: unitWith(SHORT),
@@ -116,6 +173,8 @@ export const variants: Readonly<Record<string, Workbook>> = {
 		{ ...SHORT, kit_share_from_register: "yes", births_per_day: 4 },
 		{ ...register, ...ward },
 	),
+	"each piece its own way": unitWith({ ...SHORT, births_per_day: 9, spare_kits: 1 }, treated),
+	"a record that is kept": unitWith({ ...SHORT, review_days: 10 }, { ...register, ...record }),
 	"few births, many kits": unitWith(
 		{ ...SHORT, births_per_day: 0.4, ready_life_days: 2, descale_every_rounds: 3 },
 		{ "births.csv": "date,births,note\n2027-03-02,0,closed\n2027-03-09,3,after the plan" },
