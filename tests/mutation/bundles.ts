@@ -7,8 +7,8 @@ import { copy } from "./instrumented.ts";
  * Test files that judge src/core. Left out are the clock change, which sets the zone of the whole
  * process; expectWithin, which judges the tests themselves; edits, which loads the core afresh by
  * itself, as is done here for each mutant; typedSheets, which asks what lies in the folder; and
- * those that try whole plans by the hundred, which would take seconds for each of thousands of
- * mutants.
+ * those that try whole plans or play days by the hundred, which would take seconds for each of
+ * thousands of mutants. That can only let a mutant live.
  */
 const TESTS = [
 	"tests/core/**/*.test.ts",
@@ -16,8 +16,13 @@ const TESTS = [
 	"tests/reference/**/*.test.ts",
 	"tests/properties/**/*.test.ts",
 ];
-const NOT =
-	/clockChange|expectWithin|edits|typedSheets|simulation|planIsWhole|properties.(orders|registers)/;
+const NOT = new RegExp(
+	[
+		"clockChange|expectWithin|edits|typedSheets",
+		"[sS]imulation|planIsWhole|rowOrder|moreNeedsMore|dailyBirths|longTotals|longUse|played",
+		"wholeRegisters|weekOfDays|properties.(orders|registers|level|forecast|chlorineAndKits)",
+	].join("|"),
+);
 
 /** One script for each test file, with the broken core built in. */
 export async function bundles(): Promise<readonly { source: string; script: string }[]> {
@@ -25,7 +30,8 @@ export async function bundles(): Promise<readonly { source: string; script: stri
 		(file) => !NOT.test(file),
 	);
 	const outDir = `${copy}bundles`;
-	for (const [at, file] of files.entries())
+	const named = files.map((source) => ({ source, name: source.replaceAll(/\W+/g, "-") }));
+	for (const [at, { source, name }] of named.entries())
 		await build({
 			configFile: false,
 			root: copy,
@@ -37,10 +43,10 @@ export async function bundles(): Promise<readonly { source: string; script: stri
 				emptyOutDir: at === 0,
 				minify: false,
 				rolldownOptions: {
-					input: { [String(at)]: `${copy}${file}` },
+					input: { [name]: `${copy}${source}` },
 					output: { format: "cjs", entryFileNames: "[name].cjs", codeSplitting: false },
 				},
 			},
 		});
-	return files.map((source, at) => ({ source, script: `${outDir}/${at}.cjs` }));
+	return named.map(({ source, name }) => ({ source, script: `${outDir}/${name}.cjs` }));
 }

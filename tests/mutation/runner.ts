@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { performance } from "node:perf_hooks";
 import vm from "node:vm";
 import type { Loaded } from "./collected.ts";
 
@@ -40,7 +39,7 @@ export interface Ran {
 /** Where the broken program notes what it comes by: too slow to be done thousands of times. */
 const NOTES = "var a = arguments;";
 /** By then a test goes over ground it has gone over before. */
-const MOST_NOTES = 500_000;
+const MOST_NOTES = 100_000;
 
 const scripts = new Map<
 	string,
@@ -65,44 +64,60 @@ function loaded(file: string): Loaded {
 	return (globalThis as unknown as { loaded: Loaded }).loaded;
 }
 
+/** Slower tests are never asked, which can only let a mutant live. */
+const MOST_MS_OF_TEST = 1000;
+
 /**
- * Runs every test twice with nothing broken: to note the mutants it comes by, and, since noting
- * is slow, to time it. Tests that wait for something are left out: what is asked thousands of
- * times answers at once.
+ * Runs every test twice with nothing broken: to time it, and to note the mutants it comes by,
+ * which is slow. Tests that wait for something are left out: what is asked thousands of times
+ * answers at once.
  *
  * @throws Error where one fails
  */
 export function dryRun({ source, script }: { source: string; script: string }): Ran {
 	delete switches.activeMutant;
 	delete switches.currentTestId;
+	delete switches.mutantCoverage;
+	const begun = workedMs();
+	const plain = prepared(script, 0).tests;
+	const loadMs = workedMs() - begun;
+	const timed = new Map(
+		plain.flatMap(({ name, run }): [string, number][] => {
+			const from = workedMs();
+			const waits = tried(source, name, run);
+			const ms = workedMs() - from;
+			return waits || ms > MOST_MS_OF_TEST ? [] : [[name, ms]];
+		}),
+	);
 	const hits = { static: {}, perTest: {} as Record<string, Hits> };
 	switches.mutantCoverage = hits;
-	const collected = prepared(script, MOST_NOTES).tests.filter(({ name, run }) => {
+	for (const { name, run } of prepared(script, MOST_NOTES).tests) {
+		if (!timed.has(name)) continue;
 		switches.currentTestId = name;
 		switches.notesLeft = MOST_NOTES;
-		try {
-			const waits = run();
-			if (waits instanceof Promise) waits.catch(() => {});
-			return !(waits instanceof Promise);
-		} catch (error) {
-			throw new Error(`${source}: ${name} fails with nothing broken`, { cause: error });
-		}
-	});
+		tried(source, name, run);
+	}
 	delete switches.currentTestId;
-	const asked = new Set(collected.map(({ name }) => name));
-	const begun = performance.now();
-	const again = prepared(script, 0).tests.filter(({ name }) => asked.has(name));
-	const loadMs = performance.now() - begun;
-	const tests = again.map(({ name, run }) => {
-		const from = performance.now();
-		run();
-		return {
-			name,
-			ms: performance.now() - from,
-			mutants: new Set(Object.keys(hits.perTest[name] ?? {})),
-		};
-	});
+	const mutantsOf = (name: string) => new Set(Object.keys(hits.perTest[name] ?? {}));
+	const tests = [...timed].map(([name, ms]) => ({ name, ms, mutants: mutantsOf(name) }));
 	return { source, script, loadMs, loading: new Set(Object.keys(hits.static)), tests };
+}
+
+/** Work of this process so far: a clock would count what others do on the machine. */
+function workedMs(): number {
+	const { user, system } = process.cpuUsage();
+	return (user + system) / 1000;
+}
+
+/** True for a test that waits for something. */
+function tried(source: string, name: string, run: () => unknown): boolean {
+	try {
+		const waits = run();
+		if (waits instanceof Promise) waits.catch(() => {});
+		return waits instanceof Promise;
+	} catch (error) {
+		throw new Error(`${source}: ${name} fails with nothing broken`, { cause: error });
+	}
 }
 
 /** Loads a file's tests, and does what must be done before them. */

@@ -1,12 +1,8 @@
 import type { Ran } from "./runner.ts";
 import type { Task } from "./worker.ts";
 
-/**
- * Tests are asked until these would take so long with nothing broken; slower ones are never asked.
- * Both can only let a mutant live.
- */
-const MOST_MS = 8000;
-const MOST_MS_OF_TEST = 2000;
+/** Tests are asked until these would take so long with nothing broken, which can only let a mutant live. */
+const MOST_MS = 6000;
 /** Tests that come by fewer mutants are of one calculation, the others of whole plans. */
 const WHOLE_PLANS = 2000;
 /** Loads every module and plans nothing: it holds what a mutant changes while modules load. */
@@ -42,7 +38,7 @@ export class Tasks {
 			let ms = file.loadMs;
 			for (const test of file.tests) {
 				if (!file.loading.has(mutant) && !test.mutants.has(mutant)) continue;
-				if (test.ms > MOST_MS_OF_TEST || task.ms + ms + test.ms > MOST_MS) continue;
+				if (task.ms + ms + test.ms > MOST_MS) continue;
 				names.push(test.name);
 				ms += test.ms;
 			}
