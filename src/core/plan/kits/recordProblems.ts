@@ -109,7 +109,10 @@ function unknownKit(place: Parameters<typeof problem>[0], mark: string): Problem
 		code: "unknown-kit",
 		received: mark,
 		allowed: say`a kit in the list of kits`,
-		message: say`There is no kit "${mark}" in the list of kits; the line is kept and does not count for it.`,
+		message:
+			mark === ""
+				? say`No kit is named; the line is kept and counts for none.`
+				: say`There is no kit "${mark}" in the list of kits; the line is kept and does not count for it.`,
 	});
 }
 
