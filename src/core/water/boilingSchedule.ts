@@ -1,4 +1,5 @@
 import { calculation } from "../calculation.ts";
+import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
@@ -36,6 +37,16 @@ export function canBeScheduled(needs: readonly WaterNeed[], hearth: Hearth): boo
 		placedBatches(batchesFor(needs, tried), tried, true).without.length === 0;
 	return does(hearth) || (hearth.potsOnStove > 1 && does({ ...hearth, potsOnStove: 1 }));
 }
+
+/** Schedules kept: that of the workbook, and those of what is tried beside it. */
+const MOST_SCHEDULES = 8;
+
+/** Most edits leave the water of every round as it was. */
+const scheduleOnce = memoize(
+	scheduleOf,
+	(needs, hearth) => [JSON.stringify([needs, hearth])],
+	MOST_SCHEDULES,
+);
 
 interface Inputs extends Hearth {
 	readonly needs: readonly WaterNeed[];
@@ -95,5 +106,5 @@ export const boilingSchedule = calculation<Inputs, Schedule>({
 		},
 		within: 1e-9,
 	},
-	compute: ({ needs, ...hearth }) => scheduleOf(needs, hearth),
+	compute: ({ needs, ...hearth }) => scheduleOnce(needs, hearth),
 });

@@ -142,10 +142,16 @@ function latestStart(
 	const latest = latestEnd - stoveMinutes;
 	const earliest = earliestEnd - stoveMinutes;
 	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
-	const near = [...fixed, ...placed.slice(-MOST_NEAR)].filter(
-		(other) =>
-			other.start < latest + potMinutes - NEAR && other.start + other.batch.potMinutes > earliest,
-	);
+	const near: PlacedBatch[] = [];
+	const addNear = (others: readonly PlacedBatch[], from: number) => {
+		for (let i = from; i < others.length; i++) {
+			const other = others[i] as PlacedBatch;
+			if (other.start >= latest + potMinutes - NEAR) continue;
+			if (other.start + other.batch.potMinutes > earliest) near.push(other);
+		}
+	};
+	addNear(fixed, 0);
+	addNear(placed, Math.max(0, placed.length - MOST_NEAR));
 	const starts = near
 		.flatMap(({ start }) => [start - stoveMinutes, start - potMinutes])
 		.filter((start) => start >= earliest - NEAR && start < latest)
