@@ -1,10 +1,18 @@
 import { afterAll, describe, expect, test } from "vitest";
 import { startFirefox } from "./firefox.ts";
 import { browser, served } from "./fixture.ts";
+import {
+	districtOf,
+	FULL_DISTRICT,
+	LARGE_DISTRICT,
+	ONE_UNIT,
+	type SentUnits,
+} from "./print/districtOf.ts";
 import { expectForm } from "./print/expectForm.ts";
-import { type Form, forms } from "./print/forms.ts";
+import { districtForms, type Form, forms } from "./print/forms.ts";
 import {
 	chromiumPrinter,
+	dropDistrict,
 	dropUnit,
 	type Format,
 	firefoxPrinter,
@@ -29,12 +37,19 @@ const isGrowing = ({ on, button }: Form) => growing.has(button) || on === "today
 const ofYear = ({ on, button }: Form) =>
 	["this-week", "order.csv", "births.csv"].includes(on) && button === "";
 
-interface Part {
+interface On {
 	readonly make: "Chromium" | "Firefox";
 	readonly format: Format;
-	readonly amount: Amount;
 	readonly name: string;
+}
+
+interface Part extends On {
+	readonly amount: Amount;
 	readonly which: (form: Form) => boolean;
+}
+
+interface District extends On {
+	readonly sent: SentUnits;
 }
 
 const all = () => true;
@@ -55,8 +70,24 @@ const whole = (["Chromium", "Firefox"] as const).flatMap((make) =>
 	),
 );
 
+const districtsInSuite: readonly District[] = [
+	{ make: "Chromium", format: "A4", sent: ONE_UNIT, name: "one unit" },
+	{ make: "Chromium", format: "A4", sent: FULL_DISTRICT, name: "a district" },
+];
+const sizes = [
+	["one unit", ONE_UNIT],
+	["a district", FULL_DISTRICT],
+	["a large district", LARGE_DISTRICT],
+] as const;
+const allDistricts = (["Chromium", "Firefox"] as const).flatMap((make) =>
+	(["A4", "Letter"] as const).flatMap((format) =>
+		sizes.map(([name, sent]): District => ({ make, format, name, sent })),
+	),
+);
+
 /** WHOLE_MATRIX=1 asks for every form, amount, browser and paper. */
 const parts = process.env.WHOLE_MATRIX ? whole : inSuite;
+const districts = process.env.WHOLE_MATRIX ? allDistricts : districtsInSuite;
 
 describe("every page of every form says whose it is", { timeout: 600_000 }, () => {
 	const open: (() => Promise<void>)[] = [];
@@ -88,15 +119,29 @@ describe("every page of every form says whose it is", { timeout: 600_000 }, () =
 		const printer = await printerOf(make);
 		await goTo(printer, "this-week");
 		await dropUnit(printer, unitOf(amount));
-		let printed = 0;
-		for (const form of forms.filter(which)) {
-			await goTo(printer, form.on);
-			if (form.button !== "") await pressPrint(printer, form.button);
-			const paper = await readPaper(printer, format);
-			await putAway(printer);
-			expectForm(paper, form, `${form.on}: ${form.button || "as the browser prints it"}`);
-			printed++;
-		}
-		expect(printed).toBeGreaterThan(2);
+		expect(await printAll(printer, format, forms.filter(which))).toBeGreaterThan(2);
+	});
+
+	test.each(districts)("of $name in $make on $format", async ({ make, format, sent }) => {
+		const printer = await printerOf(make);
+		await goTo(printer, "several-units");
+		await dropDistrict(printer, districtOf(sent));
+		expect(await printAll(printer, format, districtForms)).toBe(districtForms.length);
 	});
 });
+
+/** Prints forms one after the other and holds each against what its pages must say. @returns how many */
+async function printAll(
+	printer: Printer,
+	format: Format,
+	printing: readonly Form[],
+): Promise<number> {
+	for (const form of printing) {
+		await goTo(printer, form.on);
+		if (form.button !== "") await pressPrint(printer, form.button);
+		const paper = await readPaper(printer, format);
+		await putAway(printer);
+		expectForm(paper, form, `${form.on}: ${form.button || "as the browser prints it"}`);
+	}
+	return printing.length;
+}

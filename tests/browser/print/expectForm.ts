@@ -4,7 +4,7 @@ import type { Form } from "./forms.ts";
 import type { Paper } from "./readPaper.ts";
 
 const { version } = createRequire(import.meta.url)("../../../package.json") as { version: string };
-const UNIT = "Willow Ford";
+const UNIT = /Willow Ford/;
 const A_DAY = /\b[A-Z][a-z]{2} 20\d\d\b|Date: _/;
 /** The margin in points, less what a browser rounds off. */
 const MARGIN = 24;
@@ -19,7 +19,7 @@ export function expectForm(paper: Paper, form: Form, what: string): void {
 	expect(pages.length, what).toBeGreaterThan(0);
 	for (const [at, page] of pages.entries()) {
 		const where = `${what}, page ${at + 1} of ${pages.length}`;
-		expect(page.text, where).toContain(UNIT);
+		expect(page.text, where).toMatch(form.whose ?? UNIT);
 		expect(page.text, where).toMatch(A_DAY);
 		expect(page.text, where).toContain(`Basinbook ${version}`);
 		if (form.caution) expect(page.text, where).toMatch(form.caution);

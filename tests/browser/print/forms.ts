@@ -10,6 +10,8 @@ export interface Form {
 	/** The words on its button; "" for the browser's own print. */
 	readonly button: string;
 	readonly caution?: RegExp;
+	/** Whose it says it is; the unit's where left out. */
+	readonly whose?: RegExp;
 	readonly lies?: true;
 }
 
@@ -49,4 +51,20 @@ export const forms: readonly Form[] = [
 	{ on: "births.csv", button: "", lies: true },
 	{ on: "items.csv", button: "", lies: true },
 	{ on: "kits.csv", button: "", lies: true },
+];
+
+const TOGETHER = /Combined order of \d/;
+
+/** Those of a district. */
+export const districtForms: readonly Form[] = [
+	{ on: "several-units", button: "Print the order", caution: STORE, whose: TOGETHER, lies: true },
+	{
+		on: "several-units",
+		button: "Print with each unit's share",
+		caution: STORE,
+		whose: TOGETHER,
+		lies: true,
+	},
+	{ on: "several-units", button: "Print the units", whose: /units? of the district/, lies: true },
+	{ on: "several-units", button: "", caution: STORE, whose: TOGETHER, lies: true },
 ];

@@ -1,5 +1,6 @@
 import type { Page as ChromiumPage } from "playwright-core";
 import type { Page as FirefoxPage } from "puppeteer-core";
+import type { SentFile } from "./districtOf.ts";
 import type { Sheets } from "./sizesOfData.ts";
 
 export type Format = "A4" | "Letter";
@@ -33,6 +34,25 @@ export async function dropUnit(printer: Printer, sheets: Sheets): Promise<void> 
 			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
 		);
 	}, sheets);
+}
+
+/** Drops what a district's units sent on *Several units*, and waits until all is read. */
+export async function dropDistrict(printer: Printer, files: readonly SentFile[]): Promise<void> {
+	await printer.run(async (sent) => {
+		const dataTransfer = new DataTransfer();
+		for (const { name, base64 } of sent) {
+			const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+			dataTransfer.items.add(new File([bytes], name));
+		}
+		document.body.dispatchEvent(
+			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
+		);
+		const until = performance.now() + 300_000;
+		while (!document.querySelector(".order-part")) {
+			if (performance.now() > until) throw new Error("the units are not read");
+			await new Promise((next) => setTimeout(next, 50));
+		}
+	}, files);
 }
 
 /** Goes to a page, and waits until it is whole. */
