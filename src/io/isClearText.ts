@@ -2,8 +2,8 @@
 const OTHERS = [
 	// A comma between digits stands in quotes where commas part the cells.
 	/"[^"\n]*\d,\d/,
-	// A point with three digits behind it parts thousands in half of the world.
-	/(?:^|[,"\n])[+-]?\d{1,3}\.\d{3}(?:$|[,".\r\n])/,
+	// A point with three digits behind it parts thousands in half of the world, behind a nought nowhere.
+	/(?:^|[,"\n])[+-]?[1-9]\d{0,2}\.\d{3}(?:$|[,".\r\n])/,
 	/\d[/.]\d{1,2}[/.]\d/,
 	/\d[ \u00a0\u202f\u2009'’]\d{3}(?!\d)/,
 	/\d\s?%|\p{Sc}/u,

@@ -77,13 +77,15 @@ function planned(what: string, folder: string, units: number, workers: number): 
 
 /** So many units have births of their own before one has those of another. */
 const DIFFERENT = 5000;
+/** A point with three digits behind it may mean thousands: such a set is read as a whole. */
+const CLEAR_DECIMALS = 4;
 
 /** A set of small units that differ in their births, written unit by unit. */
 function writeSet(folder: string, count: number): void {
 	mkdirSync(folder);
 	const written = (name: string, cells: readonly string[], unit: number) =>
 		name === birthsSheet.file
-			? cells.with(1, String(Number(cells[1]) + (unit % DIFFERENT) / 1000))
+			? cells.with(1, (Number(cells[1]) + (unit % DIFFERENT) / 1000).toFixed(CLEAR_DECIMALS))
 			: cells;
 	for (const [name, { header, rows: own }] of Object.entries(longUnit(7).tables)) {
 		const file = openSync(join(folder, name), "w");
