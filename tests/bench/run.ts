@@ -9,6 +9,7 @@ const BENCHES = [
 	"engine",
 	"units",
 	"district",
+	"districtSet",
 	"memory",
 	"combine",
 	"forecast",
