@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Figure } from "../../src/core/calculation.ts";
 import type { Columns } from "../../src/core/column.ts";
+import { problemsOf } from "../../src/core/outcome.ts";
 import { type Plan, plan } from "../../src/core/plan/plan.ts";
+import { problemKey } from "../../src/core/problem.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { always, spoiltWorkbook, strangeWorkbook, validWorkbook } from "./workbooks.ts";
 
@@ -45,6 +47,12 @@ function expectWhole(workbook: Workbook): void {
 			}
 		}
 	}
+	const listed = new Set(made.problems.map(problemKey));
+	// Days that are like others are not looked at for problems: none may be missed by it.
+	for (const row of made.tables["day-plan.csv"]?.rows ?? [])
+		for (const [column, { outcome }] of Object.entries(row))
+			for (const problem of problemsOf(outcome))
+				if (!listed.has(problemKey(problem))) faults.push(`day-plan.csv ${column}: not listed`);
 	expect(faults).toEqual([]);
 	for (const { message, code } of made.problems) {
 		expect(message.trim()).not.toBe("");

@@ -65,7 +65,7 @@ export function plan(workbook: Workbook, today?: IsoDate): Plan {
 	const { unit, days } = planned.value;
 	const made = planTables(unit, days);
 	return new WorkedOut(
-		byFile([...made.needed, ...made.compared, ...made.views]),
+		byFile([made.dayPlan, ...made.needed, ...made.compared, ...made.views]),
 		made.cover.kinds,
 		new Findings(read.problems, partsOf(read, planned.value, made)),
 	);
@@ -112,6 +112,7 @@ function* partsOf(
 		() => recordProblems(unit, last),
 	];
 	for (const problems of advised) yield { problems: problems() };
+	yield* partsOfDays(made);
 	for (const { rows } of made.needed)
 		for (const row of rows) yield { problems: unanswered(row), isNeeded: true };
 	for (const { rows } of made.compared) for (const row of rows) yield { problems: unanswered(row) };
@@ -126,6 +127,17 @@ function* partsOf(
 	yield { problems: registerAdvice(read, unit.register, first) };
 	yield { problems: calibrationAdvice(read) };
 	yield { problems: storeAdvice(read, first, last) };
+}
+
+/** Of days that are alike one is enough, if all of its cells have an answer. */
+function* partsOfDays({ dayPlan, likeDay }: PlanTables): Generator<Part> {
+	const answered = new Set<number>();
+	for (const [day, row] of dayPlan.rows.entries()) {
+		if (answered.has(likeDay(day))) continue;
+		const problems = unanswered(row);
+		if (problems.length === 0) answered.add(day);
+		yield { problems, isNeeded: true };
+	}
 }
 
 /** The problems for which cells of a row have no answer. */

@@ -16,6 +16,7 @@ import { countsOfDay, countsOfPeriod } from "./countsOfPeriod.ts";
 import type { DayDemand } from "./dayDemand.ts";
 import { type DayFigures, withCounts } from "./dayFigures.ts";
 import { dayPlanTable } from "./dayPlanTable.ts";
+import { firstLike } from "./firstLike.ts";
 import { type CoverFigures, coverFigures } from "./kits/coverFigures.ts";
 import { dayCoverTable } from "./kits/dayCoverTable.ts";
 import { kitCoverTable } from "./kits/kitCoverTable.ts";
@@ -46,8 +47,12 @@ export interface PlanTables {
 	readonly cover: CoverFigures;
 	readonly rounds: readonly RoundPlan[];
 	readonly fires: () => FiresOfPlan;
-	/** The plan is made when every cell of these has an answer. */
+	/** The plan is made when every cell of these has an answer, */
 	readonly needed: readonly AnyTable[];
+	/** and of this. */
+	readonly dayPlan: AnyTable;
+	/** For each day the first like it: every cell of the one has an answer where every cell of the other has. */
+	readonly likeDay: (day: number) => number;
 	/** What a product that is not in use would make is for comparing; the plan does not wait for it. */
 	readonly compared: readonly AnyTable[];
 	/** Views of the same figures, worked out when looked at. */
@@ -89,11 +94,10 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 			return rounds();
 		},
 		fires,
-		needed: [
-			dayPlanTable(unit, cover, byDay),
-			weekTotalTable(days, period),
-			supplyUseTable(unit, days, counts.rounds, period, ward),
-		],
+		dayPlan: dayPlanTable(unit, cover, byDay),
+		// What stands ready is no matter of a day's own rounds.
+		likeDay: boiled.goesByRounds ? firstLike(days) : (day) => day,
+		needed: [weekTotalTable(days, period), supplyUseTable(unit, days, counts.rounds, period, ward)],
 		compared: [mixingTable(unit, firstDay)],
 		views: [
 			howSafeTable(unit, cover, period, byDay, store.items, fires),

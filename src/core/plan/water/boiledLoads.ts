@@ -45,6 +45,8 @@ const ofDay = calculation<{ boiled: LoadsBoiled; day: number }, Counts>({
 export interface BoiledLoads {
 	/** False where each load that comes is boiled for itself. */
 	readonly isBeforehand: boolean;
+	/** Whether days with the same rounds boil the same. */
+	readonly goesByRounds: boolean;
 	/** On one day of the plan; `counts` are that day's. */
 	onDay(day: number, counts: CountFigures): Pair;
 	/** On all days together. */
@@ -56,7 +58,13 @@ export function boiledLoads(unit: UnitFigures, days: readonly DayFigures[]): Boi
 	const none = noNeed("loads_boiled", { label, unit: say`loads` }, unit.treated);
 	const each = ({ loads }: CountFigures) => loads.chlorine ?? none;
 	const { policy, boiled } = loadsOf(unit, days);
-	if (!boiled) return { isBeforehand: false, onDay: (_, counts) => each(counts), inPeriod: each };
+	if (!boiled)
+		return {
+			isBeforehand: false,
+			goesByRounds: true,
+			onDay: (_, counts) => each(counts),
+			inPeriod: each,
+		};
 	const confidence = unit.read.settings.plan_confidence;
 	const pair = (counts: Figure<Counts>): Pair => ({
 		expected: derive(expected, { counts }),
@@ -69,6 +77,7 @@ export function boiledLoads(unit: UnitFigures, days: readonly DayFigures[]): Boi
 	if (policy === "every_round")
 		return {
 			isBeforehand: true,
+			goesByRounds: true,
 			onDay: (day) => {
 				const only = loadsOf(unit, [days[day] as DayFigures]).boiled as Figure<LoadsBoiled>;
 				return pair(derive(ofPeriod, { whole: only }));
@@ -77,6 +86,7 @@ export function boiledLoads(unit: UnitFigures, days: readonly DayFigures[]): Boi
 		};
 	return {
 		isBeforehand: true,
+		goesByRounds: false,
 		onDay: (day) => pair(derive(ofDay, { boiled, day: nameFigure(say`Which day`, day) })),
 		inPeriod: () => pair(derive(ofPeriod, { whole: boiled })),
 	};
