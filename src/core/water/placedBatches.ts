@@ -1,19 +1,10 @@
 import type { Batch, Hearth } from "./batch.ts";
+import { latestStart, type PlacedBatch, type Taken } from "./latestStart.ts";
 
-/** A batch with the minute at which its stove is lit. */
-export interface PlacedBatch {
-	readonly batch: Batch;
-	readonly start: number;
-}
-
-/** Shorter overlaps than this, in minutes, are rounding. */
-const NEAR = 1e-6;
 /** So many batches are tried in every order where one finds no place: 720 orders. */
 const TRIED_TOGETHER = 6;
 /** So often at most: a plan that needs it more often is overloaded. */
 const MOST_REPAIRS = 30;
-/** Batches placed longer ago than this many are days later: water does not keep so long. */
-const MOST_NEAR = 400;
 
 export interface Placing {
 	readonly placed: readonly PlacedBatch[];
@@ -57,11 +48,6 @@ export function placedBatches(
 		placed: [...fixed, ...rest.placed],
 		without: [...without, ...rest.without].sort((a, b) => a - b),
 	};
-}
-
-/** Stoves and pots, and the loads of pieces on and in them. */
-interface Taken extends Hearth {
-	readonly fixed: readonly PlacedBatch[];
 }
 
 function placedAround(
@@ -112,11 +98,17 @@ function inAnyOrder(
 	hearth: Taken,
 ): PlacedBatch[] | undefined {
 	if (batches.length === 0) return placed;
+	const next: PlacedBatch[] = [];
 	for (const [i, batch] of batches.entries()) {
 		if (batches.slice(0, i).some((other) => areAlike(other, batch))) continue;
 		const start = latestStart(batch, placed, hearth);
-		if (start === undefined) continue;
-		const found = inAnyOrder(batches.toSpliced(i, 1), [...placed, { batch, start }], hearth);
+		// What finds no place now finds none beside more either.
+		if (start === undefined) return undefined;
+		next.push({ batch, start });
+	}
+	for (const each of next) {
+		const others = batches.filter((batch) => batch !== each.batch);
+		const found = inAnyOrder(others, [...placed, each], hearth);
 		if (found) return found;
 	}
 	return undefined;
@@ -130,56 +122,4 @@ function areAlike(one: Batch, other: Batch): boolean {
 		one.stoveMinutes === other.stoveMinutes &&
 		one.pots === other.pots
 	);
-}
-
-/** The latest minute at which a batch can be lit beside what is placed; undefined where there is none. */
-function latestStart(
-	batch: Batch,
-	placed: readonly PlacedBatch[],
-	{ stoves, pots, fixed }: Taken,
-): number | undefined {
-	const { stoveMinutes, potMinutes, latestEnd, earliestEnd } = batch;
-	const latest = latestEnd - stoveMinutes;
-	const earliest = earliestEnd - stoveMinutes;
-	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
-	const near: PlacedBatch[] = [];
-	const addNear = (others: readonly PlacedBatch[], from: number) => {
-		for (let i = from; i < others.length; i++) {
-			const other = others[i] as PlacedBatch;
-			if (other.start >= latest + potMinutes - NEAR) continue;
-			if (other.start + other.batch.potMinutes > earliest) near.push(other);
-		}
-	};
-	addNear(fixed, 0);
-	addNear(placed, Math.max(0, placed.length - MOST_NEAR));
-	const starts = near
-		.flatMap(({ start }) => [start - stoveMinutes, start - potMinutes])
-		.filter((start) => start >= earliest - NEAR && start < latest)
-		.sort((a, b) => b - a);
-	return [latest, ...starts].find(
-		(start) =>
-			most(near, start, stoveMinutes, (b) => [b.stoveMinutes, 1]) + 1 <= stoves &&
-			most(near, start, potMinutes, (b) => [b.potMinutes, b.pots]) + batch.pots <= pots,
-	);
-}
-
-/** The most that is taken at any minute between a start and so many minutes later. */
-function most(
-	placed: readonly PlacedBatch[],
-	start: number,
-	minutes: number,
-	taken: (batch: Batch) => readonly [minutes: number, count: number],
-): number {
-	const spans = placed.flatMap((other) => {
-		const [lasts, count] = taken(other.batch);
-		const touches = other.start < start + minutes - NEAR && other.start + lasts > start + NEAR;
-		return touches ? [{ from: other.start, to: other.start + lasts, count }] : [];
-	});
-	const at = (minute: number) =>
-		spans.reduce(
-			(sum, { from, to, count }) =>
-				from <= minute + NEAR && to > minute + NEAR ? sum + count : sum,
-			0,
-		);
-	return Math.max(0, ...[start, ...spans.map(({ from }) => Math.max(start, from))].map(at));
 }

@@ -1,0 +1,63 @@
+import type { Batch, Hearth } from "./batch.ts";
+import { fullWithin, NEAR, timesFull } from "./timesFull.ts";
+
+/** A batch with the minute at which its stove is lit. */
+export interface PlacedBatch {
+	readonly batch: Batch;
+	readonly start: number;
+}
+
+/** Stoves and pots, and the loads of pieces on and in them. */
+export interface Taken extends Hearth {
+	readonly fixed: readonly PlacedBatch[];
+}
+
+/** Batches placed longer ago than this many are days later: water does not keep so long. */
+const MOST_NEAR = 400;
+
+/** The latest minute at which a batch can be lit beside what is placed; undefined where there is none. */
+export function latestStart(
+	batch: Batch,
+	placed: readonly PlacedBatch[],
+	{ stoves, pots, fixed }: Taken,
+): number | undefined {
+	const { stoveMinutes, potMinutes, latestEnd, earliestEnd } = batch;
+	const latest = latestEnd - stoveMinutes;
+	const earliest = earliestEnd - stoveMinutes;
+	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
+	const near: PlacedBatch[] = [];
+	const addNear = (others: readonly PlacedBatch[], from: number) => {
+		for (let i = from; i < others.length; i++) {
+			const other = others[i] as PlacedBatch;
+			if (other.start >= latest + potMinutes - NEAR) continue;
+			if (other.start + other.batch.potMinutes > earliest) near.push(other);
+		}
+	};
+	addNear(fixed, 0);
+	addNear(placed, Math.max(0, placed.length - MOST_NEAR));
+	const taken = (minutesOf: (of: Batch) => number, countOf: (of: Batch) => number) =>
+		near.map(({ batch: of, start: from }) => ({
+			from,
+			to: from + minutesOf(of),
+			count: countOf(of),
+		}));
+	const onStoves = taken(
+		(of) => of.stoveMinutes,
+		() => 1,
+	);
+	const inPots = taken(
+		(of) => of.potMinutes,
+		(of) => of.pots,
+	);
+	const noStove = timesFull(onStoves, stoves - 1);
+	const noPots = timesFull(inPots, pots - batch.pots);
+	let start = latest;
+	while (start >= earliest - NEAR) {
+		const stovesFullFrom = fullWithin(noStove, start, stoveMinutes);
+		const potsFullFrom = fullWithin(noPots, start, potMinutes);
+		if (stovesFullFrom !== undefined) start = stovesFullFrom - stoveMinutes;
+		else if (potsFullFrom !== undefined) start = potsFullFrom - potMinutes;
+		else return start;
+	}
+	return undefined;
+}
