@@ -15,10 +15,13 @@ const FURTHEST = 40;
  * place (Pearson's type III), turned round where the skewness is below 0.
  *
  * For a total of very many days, whose exact distribution is nearly this one. What
- * would lie below 0 or above the most that can come is counted there.
+ * would lie below 0 or above the most that can come is counted there. With hardly any
+ * variance it is one of the two whole numbers beside the mean.
  */
 export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
-	if (variance <= 0) return always(Math.round(mean));
+	const part = mean - Math.floor(mean);
+	// No whole number varies less about this mean than one of its two neighbours.
+	if (variance <= part * (1 - part)) return eitherSide(mean);
 	const spread = Math.sqrt(variance);
 	const skewness = Math.max(-MOST_SKEWED, Math.min(MOST_SKEWED, third / (variance * spread)));
 	const turned = skewness < 0 ? -1 : 1;
@@ -39,6 +42,13 @@ export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
 		chance[at] = (chance[at] as number) + each / sum;
 	});
 	return { first, chance };
+}
+
+/** The whole numbers below and above, each as likely as gives this mean. */
+function eitherSide(mean: number): Counts {
+	const first = Math.floor(mean);
+	const above = mean - first;
+	return above === 0 ? always(first) : { first, chance: Float64Array.of(1 - above, above) };
 }
 
 /** Terms in one direction, as far as they can be seen. */

@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { mean } from "../../../src/core/counts/counts.ts";
+import { momentsOf } from "../../../src/core/counts/moments.ts";
+import { shiftedGamma } from "../../../src/core/counts/shiftedGamma.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+const totalOf = (...moments: readonly number[]) => {
+	const [at = 0, variance = 0, third = 0] = moments;
+	return shiftedGamma({ mean: at, variance, third, most: 1000 });
+};
+
+test.each([
+	["none at all", 10, 0, 0],
+	["hardly any: rounding", 10, 1e-20, 1e-30],
+	["hardly any, beside a whole number", 9.999999, 1e-12, -1e-18],
+	["less than any whole number can have", 9.4, 0.0004, 0],
+	["as little as a whole number can have", 9.4, 0.24, -0.048],
+])("a total that varies little, %s, keeps its mean and all its chances", (_what, ...moments) => {
+	const total = totalOf(...moments);
+	expectWithin(
+		total.chance.reduce((sum, chance) => sum + chance, 0),
+		1,
+		1e-12,
+		"",
+	);
+	expectWithin(mean(total), moments[0] as number, 1e-6, "kits");
+	expect(total.chance.length).toBeLessThanOrEqual(3);
+});
+
+test("a total that varies much keeps mean, variance and skewness", () => {
+	const total = momentsOf(totalOf(300, 900, 9000));
+	expectWithin(total.mean, 300, 1e-2, "kits");
+	expectWithin(total.variance, 900, 1, "");
+	expectWithin(total.third, 9000, 100, "");
+});
