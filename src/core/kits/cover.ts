@@ -3,6 +3,7 @@ import { refuse } from "../refusal.ts";
 import { flatDay } from "../rounds/dayClock.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
+import { fewestEnough, firstEnough } from "./fewestEnough.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { keepsUp, leastUnmetPer1000, unmetPer1000 } from "./unmetPer1000.ts";
 
@@ -78,8 +79,15 @@ export const kitCover = calculation<Inputs, Cover>({
 			message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
 		});
 		if (!keepsUp(reprocessing)) return tooMany;
-		let byRisk = fewest((kits) => leastUnmetPer1000(kits, reprocessing) <= unmetAllowed);
-		while (byRisk <= MOST_KITS && unmetPer1000(byRisk, reprocessing) > unmetAllowed) byRisk++;
+		const least = fewestEnough(
+			MOST_KITS,
+			(kits) => leastUnmetPer1000(kits, reprocessing) <= unmetAllowed,
+		);
+		const byRisk = firstEnough(
+			least,
+			MOST_KITS,
+			(kits) => unmetPer1000(kits, reprocessing) <= unmetAllowed,
+		);
 		if (byRisk > MOST_KITS) return tooMany;
 		const byBeds = deliveryBeds + spareKits;
 		const kitsNeeded = Math.max(byRisk, byBeds);
@@ -87,23 +95,6 @@ export const kitCover = calculation<Inputs, Cover>({
 		return { kitsNeeded, byRisk, byBeds, decidedBy };
 	},
 });
-
-/** The fewest kits that are enough, where more always are too; one too many where none is. */
-function fewest(areEnough: (kits: number) => boolean): number {
-	let tooFew = 0;
-	let enough = 1;
-	while (!areEnough(enough)) {
-		if (enough > MOST_KITS) return enough;
-		tooFew = enough;
-		enough *= 2;
-	}
-	while (enough - tooFew > 1) {
-		const middle = (tooFew + enough) >> 1;
-		if (areEnough(middle)) enough = middle;
-		else tooFew = middle;
-	}
-	return enough;
-}
 
 /** The number of kits the unit must own. */
 export const kitsNeeded = calculation<{ cover: Cover }, number>({

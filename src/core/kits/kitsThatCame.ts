@@ -4,6 +4,7 @@ import { cappedUses } from "./cappedUses.ts";
 import { added } from "./laterEnds.ts";
 import { renewalSteps } from "./renewalSteps.ts";
 import { type RenewalsOfDay, renewalsOfDay } from "./renewalsOfDay.ts";
+import { type RenewedGiven, usedAndRenewed } from "./renewedGiven.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 
 const renewals = memoize(renewalsOfDay, (kits, day, life) => [
@@ -32,36 +33,14 @@ export function kitsThatCame(
 	const used = cappedUses(kits, plan.usedBefore(round));
 	const { life } = plan.plan;
 	if (!renewed || !life) return used;
-	if (life.renewal === "in_time") return both(used, renewed.given[round.index] as Float64Array);
+	if (life.renewal === "in_time")
+		return usedAndRenewed(used, renewed.given[round.index] as RenewedGiven);
 	if (round.index > 0) return used;
 	const { came, cameBeforeMidnight } = round;
 	const before = cappedUses(kits, poissonTerms(cameBeforeMidnight));
 	const after = cappedUses(kits, poissonTerms(came - cameBeforeMidnight));
-	const all = added(both(before, renewed.given[0] as Float64Array), after);
+	const all = added(usedAndRenewed(before, renewed.given[0] as RenewedGiven), after);
 	// Sums beyond the kits are cut off there; here they count as all kits.
 	all[kits] = 1 - all.subarray(0, kits).reduce((sum, chance) => sum + chance, 0);
 	return all;
-}
-
-/** Row u, of kits + 1 numbers: the chance of u used and 0, 1, … gone out of date at midnight. */
-export function usedAndLapsed(
-	kits: number,
-	usesBeforeMidnight: number,
-	renewed: RenewalsOfDay,
-): Float64Array {
-	const uses = cappedUses(kits, poissonTerms(usesBeforeMidnight));
-	const given = renewed.given[0] as Float64Array;
-	return given.map((chance, i) => chance * (uses[Math.floor(i / (kits + 1))] as number));
-}
-
-/** Used and renewed together; never more than there are. */
-function both(used: Float64Array, given: Float64Array): Float64Array {
-	const width = used.length;
-	const sums = new Float64Array(width);
-	for (let u = 0; u < width; u++)
-		for (let x = 0; x < width; x++) {
-			const at = Math.min(width - 1, u + x);
-			sums[at] = (sums[at] as number) + (used[u] as number) * (given[u * width + x] as number);
-		}
-	return sums;
 }

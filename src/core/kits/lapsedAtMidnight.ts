@@ -1,7 +1,9 @@
 import { memoize } from "../memoize.ts";
 import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { cappedUses } from "./cappedUses.ts";
 import { renewalsOfDay } from "./renewalsOfDay.ts";
+import type { RenewedGiven } from "./renewedGiven.ts";
 
 /**
  * How many kits, of 0, 1, … all, go out of date at a midnight where each kit is reprocessed
@@ -21,7 +23,7 @@ export const lapsedAtMidnight = memoize(
 		};
 		const life = { days: Math.floor(readyLifeDays), renewal: "when_expired" } as const;
 		const [atMidnight] = renewalsOfDay(kits, day, life).given;
-		return (atMidnight as Float64Array).slice(0, kits + 1);
+		return cappedUses(kits, (atMidnight as RenewedGiven)(0));
 	},
 );
 

@@ -6,6 +6,7 @@ import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
 import { bothAway, lapsedInWork } from "./lapsedAtMidnight.ts";
+import { usedAndRenewed } from "./renewedGiven.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
@@ -83,7 +84,10 @@ function awayInRounds(kits: number, plan: InRounds, minute: number): Float64Arra
 	const { start, midnight } = round;
 	const lapses = midnight !== undefined && at >= midnight ? run.lapses(round) : undefined;
 	const used = lapses
-		? plusPoisson(sums(lapses), all.uses.between(midnight as number, at))
+		? plusPoisson(
+				usedAndRenewed(lapses.used, lapses.given),
+				all.uses.between(midnight as number, at),
+			)
 		: chancesOf(all.uses.between(start, at));
 	const away = new Float64Array(kits + used.length);
 	begins.forEach((chance, waiting) => {
@@ -94,17 +98,6 @@ function awayInRounds(kits: number, plan: InRounds, minute: number): Float64Arra
 		});
 	});
 	return away;
-}
-
-/** Used and gone out of date together. */
-function sums(lapses: Float64Array): Float64Array {
-	const width = Math.sqrt(lapses.length);
-	const both = new Float64Array(2 * width);
-	lapses.forEach((chance, i) => {
-		const sum = Math.floor(i / width) + (i % width);
-		both[sum] = (both[sum] as number) + chance;
-	});
-	return both;
 }
 
 function chancesOf(meanCount: number): Float64Array {

@@ -1,18 +1,19 @@
 import { poisson } from "../counts/poisson.ts";
+import { memoize } from "../memoize.ts";
 import { canFollowEveryKit, EveryKitsEnd } from "./everyKitsEnd.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
 import { OldestKits } from "./oldestKits.ts";
 import { type LikeDay, type ReadyLife, type RenewalStep, renewalSteps } from "./renewalSteps.ts";
+import { givenApart, givenInTable, type RenewedGiven } from "./renewedGiven.ts";
 
 /**
- * Kits renewed, by the kits used before: row u of each `given`, of kits + 1 numbers, holds
- * the chance of 0, 1, … renewals where u kits were used since the start of the round before
- * (when_expired: from the day's last round to midnight).
+ * Kits renewed, by the kits used since the start of the round before (when_expired: from the
+ * day's last round to midnight).
  */
 export interface RenewalsOfDay {
 	readonly kits: number;
 	/** in_time: for each round of the day; when_expired: once, for midnight. */
-	readonly given: readonly Float64Array[];
+	readonly given: readonly RenewedGiven[];
 	/** Mean renewals of a day. */
 	readonly perDay: number;
 }
@@ -44,14 +45,14 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 		? new EveryKitsEnd(kits, ends)
 		: new OldestKits(kits, ends, steps, renewedAtOnce(kits, uses, life.days + 1) / steps.length);
 	const stretch = stretchOf(kits, uses, life);
-	let made = { given: noneGiven(steps, kits), perDay: Number.NaN, squares: Number.NaN };
+	let made = { given: tables(steps, kits), perDay: Number.NaN, squares: Number.NaN };
 	for (let i = 0; i < MOST_STRETCHES; i++) {
 		const { squares } = made;
 		made = goThrough(stretch, chain, steps, kits);
 		if (Math.abs(made.squares - squares) <= SETTLED * made.squares) break;
 	}
-	const { given, perDay } = made;
-	return { kits, given: life.renewal === "in_time" ? given : given.slice(0, 1), perDay };
+	const given = made.given.map((table) => givenInTable(kits, table));
+	return { kits, given: ofRounds(given, steps), perDay: made.perDay };
 }
 
 /**
@@ -66,24 +67,60 @@ function stretchOf(kits: number, uses: number, { days, renewal }: ReadyLife): nu
 /**
  * Renewals a day with very many kits: as if each were renewed at once, at the age that
  * gives what is found with fewer kits and as many uses for each.
+ *
+ * That age hardly changes with the uses: it is found for some uses of a kit, and between them it is
+ * in between, within 1 in 50 of what each number by itself would give. So all numbers of
+ * kits, and all kinds whose days are alike, share it.
  */
 function renewedOfMany(kits: number, day: LikeDay, life: ReadyLife): number {
-	const part = MOST_FOLLOWED / kits;
-	const fewer = {
-		...day,
-		uses: day.uses.map((uses) => uses * part),
-		usesAfterMidnight: day.usesAfterMidnight * part,
-	};
-	const wanted = renewalsOfDay(MOST_FOLLOWED, fewer, life).perDay;
-	let young = 0.01;
-	let old = 4 * (life.days + 2);
-	for (let i = 0; i < 50; i++) {
-		const age = (young + old) / 2;
-		if (renewedAtOnce(MOST_FOLLOWED, usesOf(fewer), age) > wanted) young = age;
-		else old = age;
-	}
-	return renewedAtOnce(kits, usesOf(day), young);
+	const uses = usesOf(day);
+	const place = Math.max(LEAST_PLACE, AGES_PER_DOUBLE * Math.log2(uses / kits));
+	const low = Math.floor(place);
+	const age = (at: number) => ageOfMany(shapeOf(day), life, at);
+	return renewedAtOnce(kits, uses, age(low) + (place - low) * (age(low + 1) - age(low)));
 }
+
+/** Uses of a kit for which the age is found, so many from one number of uses to twice as many. */
+const AGES_PER_DOUBLE = 6;
+/** Fewer uses of a kit than at this place are as none. */
+const LEAST_PLACE = -20 * AGES_PER_DOUBLE;
+
+/** The day with a use altogether; days that differ by rounding only are the same. */
+function shapeOf(day: LikeDay): LikeDay {
+	const all = usesOf(day) || 1;
+	const part = (uses: number) => Number((uses / all).toPrecision(9));
+	return { ...day, uses: day.uses.map(part), usesAfterMidnight: part(day.usesAfterMidnight) };
+}
+
+const ageOfMany = memoize(
+	(shape: LikeDay, life: ReadyLife, place: number): number => {
+		const all = MOST_FOLLOWED * 2 ** (place / AGES_PER_DOUBLE);
+		const fewer = {
+			...shape,
+			uses: shape.uses.map((uses) => uses * all),
+			usesAfterMidnight: shape.usesAfterMidnight * all,
+		};
+		const wanted = renewalsOfDay(MOST_FOLLOWED, fewer, life).perDay;
+		let young = 0.01;
+		let old = 4 * (life.days + 2);
+		for (let i = 0; i < 50; i++) {
+			const age = (young + old) / 2;
+			if (renewedAtOnce(MOST_FOLLOWED, usesOf(fewer), age) > wanted) young = age;
+			else old = age;
+		}
+		return young;
+	},
+	({ starts, uses, usesAfterMidnight, plannedMinutes }, { days, renewal }, place) => [
+		starts.length,
+		...starts,
+		...uses,
+		usesAfterMidnight,
+		plannedMinutes,
+		days,
+		renewal,
+		place,
+	],
+);
 
 /** Over a long life kits are spread so far that they are renewed one by one, in time a day and a half earlier. */
 function longLife(kits: number, uses: number, { days, renewal }: ReadyLife): number {
@@ -92,17 +129,14 @@ function longLife(kits: number, uses: number, { days, renewal }: ReadyLife): num
 
 /** Renewals apart from each other and from the uses, all in the day's last step that renews any. */
 function oneByOne(kits: number, steps: readonly RenewalStep[], perDay: number): RenewalsOfDay {
-	const given = noneGiven(steps, kits);
 	const last = steps.findLastIndex((step) => step.endsBy >= 0);
-	given.forEach((each, s) => {
-		const renewed = poisson(s === last ? perDay : 0);
-		for (let u = 0; u <= kits; u++)
-			renewed.chance.forEach((chance, i) => {
-				const at = u * (kits + 1) + Math.min(kits - u, renewed.first + i);
-				each[at] = (each[at] as number) + chance;
-			});
-	});
-	return { kits, given: steps[0]?.midnight === "after" ? given.slice(0, 1) : given, perDay };
+	const given = steps.map((_, s) => givenApart(kits, poisson(s === last ? perDay : 0)));
+	return { kits, given: ofRounds(given, steps), perDay };
+}
+
+/** Where kits go out of date at midnight, what renews any is the first step alone. */
+function ofRounds(given: readonly RenewedGiven[], [first]: readonly RenewalStep[]) {
+	return first?.midnight === "after" ? given.slice(0, 1) : given;
 }
 
 function usesOf({ uses, usesAfterMidnight }: LikeDay): number {
@@ -119,7 +153,7 @@ type Chain = Pick<EveryKitsEnd | OldestKits, "go">;
 
 /** Means over some days. */
 function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], kits: number) {
-	const given = noneGiven(steps, kits);
+	const given = tables(steps, kits);
 	const today = new Float64Array((kits + 1) ** 2);
 	let perDay = 0;
 	let squares = 0;
@@ -135,12 +169,13 @@ function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], ki
 	return { given, perDay, squares };
 }
 
-function noneGiven(steps: readonly RenewalStep[], kits: number): Float64Array[] {
+/** Nothing yet: see `givenInTable`. */
+function tables(steps: readonly RenewalStep[], kits: number): Float64Array[] {
 	return steps.map(() => new Float64Array((kits + 1) ** 2));
 }
 
 /** Mean of the renewals to a power, from how likely each number of uses is. */
-export function meanRenewed(given: Float64Array, uses: Float64Array, power = 1): number {
+function meanRenewed(given: Float64Array, uses: Float64Array, power = 1): number {
 	let sum = 0;
 	for (let u = 0; u < uses.length; u++) {
 		const chance = uses[u] as number;

@@ -1,5 +1,8 @@
-import { kitsThatCame, renewalsOfPlan, usedAndLapsed } from "./kitsThatCame.ts";
+import { poissonTerms } from "../counts/poisson.ts";
+import { cappedUses } from "./cappedUses.ts";
+import { kitsThatCame, renewalsOfPlan } from "./kitsThatCame.ts";
 import type { RenewalsOfDay } from "./renewalsOfDay.ts";
+import type { RenewedGiven } from "./renewedGiven.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 
 /** A state is settled when no chance changes more than this from one day to the next. */
@@ -8,8 +11,11 @@ const MOST_DAYS = 200;
 /** Kits left over that are as likely as before to within this are taken as the same. */
 const ALIKE = 1e-12;
 
-/** Kits used since a round began and kits gone out of date by midnight: row u, of kits + 1 numbers. */
-export type Lapses = Float64Array;
+/** Kits used from the start of a round to midnight, and those that go out of date then. */
+export interface Lapses {
+	readonly used: Float64Array;
+	readonly given: RenewedGiven;
+}
 
 /** How likely each number of kits is to wait when a round begins; those beyond the kits count as all. */
 export interface RoundBegun {
@@ -62,7 +68,9 @@ export class RunOfRounds {
 	lapses({ start, midnight }: RoundOfPlan): Lapses | undefined {
 		const whenExpired = this.#plan.plan.life?.renewal === "when_expired";
 		if (!whenExpired || !this.#renewals || midnight === undefined) return undefined;
-		return usedAndLapsed(this.#kits, this.#plan.uses.between(start, midnight), this.#renewals);
+		const used = poissonTerms(this.#plan.uses.between(start, midnight));
+		const [given] = this.#renewals.given;
+		return { used: cappedUses(this.#kits, used), given: given as RenewedGiven };
 	}
 
 	/** Kits left over by the last round of the day before the plan, if many days were like its first. */

@@ -46,7 +46,7 @@ export class UnmetInRounds {
 	per1000(kits: number, renewing = true): number {
 		if (this.#uses === 0) return 0;
 		const run = new RunOfRounds(kits, this.#plan, renewing);
-		const each = new Map<number, Float64Array>();
+		const each = new Map<number, (begins: number) => number>();
 		const known = new Map<RoundBegun, number>();
 		let unmet = 0;
 		run.rounds().forEach((begun, i) => {
@@ -63,13 +63,17 @@ export class UnmetInRounds {
 		return (1000 * unmet) / this.#uses;
 	}
 
-	#each(kits: number, round: RoundOfPlan, run: RunOfRounds): Float64Array {
+	#each(kits: number, round: RoundOfPlan, run: RunOfRounds): (begins: number) => number {
 		return (this.#unmet.get(round.likeness) as UnmetOfRound).each(kits, run.lapses(round));
 	}
 }
 
-function meanOf(values: Float64Array, chances: Float64Array): number {
+/** What never is costs nothing: with many kits most numbers never come. */
+function meanOf(each: (count: number) => number, chances: Float64Array): number {
 	let mean = 0;
-	for (let i = 0; i < values.length; i++) mean += (values[i] as number) * (chances[i] as number);
+	for (let i = 0; i < chances.length; i++) {
+		const chance = chances[i] as number;
+		if (chance > 0) mean += each(i) * chance;
+	}
 	return mean;
 }

@@ -4,10 +4,14 @@ import { minutesOf } from "../rounds/roundLength.ts";
 import { cappedUses } from "./cappedUses.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import type { Lapses } from "./runOfRounds.ts";
+import { UnmetByLapses } from "./unmetByLapses.ts";
+
+/** Means are worked out ahead for at most so many kits. */
+const MOST_AHEAD = 60;
 
 /**
  * Mean needs that find no kit ready between the start of a round and the next one, for
- * each number of kits with which it begins (0 to `kits`, those beyond count as `kits`).
+ * a number of kits with which it begins (0 to `kits`, those beyond count as `kits`).
  *
  * With n kits out of reach and a mean of m uses to come, E[(n + N − kits)+] − (n − kits)+
  * of them find none. While the round lasts, all its kits are out of reach; then only those
@@ -18,39 +22,52 @@ export class UnmetOfRound {
 	readonly #round: RoundOfPlan;
 	#most = 0;
 	#whole: Float64Array = new Float64Array();
-	/** By the number of kits the round takes: mean uses beyond 0, 1, … until it ends. */
-	#during: Float64Array[] = [];
+	/** By its end: mean uses beyond 0, 1, … until the round ends. */
+	readonly #during = new Map<number, Float64Array>();
 
 	constructor(plan: RoundsGoneThrough, round: RoundOfPlan) {
 		this.#plan = plan;
 		this.#round = round;
 	}
 
-	/** @param lapses where kits go out of date at this round's midnight */
-	each(kits: number, lapses?: Lapses): Float64Array {
+	/**
+	 * By the number of kits with which it begins, each worked out when it is asked for.
+	 *
+	 * @param lapses where kits go out of date at this round's midnight
+	 */
+	each(kits: number, lapses?: Lapses): (begins: number) => number {
 		this.#prepare(kits);
 		const most = this.#plan.mostIn(this.#round, kits);
 		const tooLate = this.#late(kits);
-		const unmet = new Float64Array(kits + 1);
-		for (let begins = 0; begins <= kits; begins++) {
+		const byLapses = lapses && new UnmetByLapses(kits, this.#plan, this.#round, lapses);
+		const known = new Map<number, number>();
+		const unmetWith = (begins: number) => {
 			const taken = Math.min(begins, most);
-			for (let late = 0; late < tooLate.length; late++)
-				unmet[begins] =
-					(unmet[begins] as number) +
-					(tooLate[late] as number) * this.#unmet(kits, taken, begins - taken + late, lapses);
-		}
-		return unmet;
+			let unmet = 0;
+			tooLate.forEach((chance, late) => {
+				if (chance === 0) return;
+				const left = begins - taken + late;
+				const more = byLapses ? byLapses.more(taken, left) : 0;
+				unmet += chance * (this.#unmet(kits, taken, left) + more);
+			});
+			return unmet;
+		};
+		return (begins) => {
+			const unmet = known.get(begins) ?? unmetWith(begins);
+			known.set(begins, unmet);
+			return unmet;
+		};
 	}
 
 	/** @param left kits that wait on while the round lasts, and after it */
-	#unmet(kits: number, taken: number, left: number, lapses: Lapses | undefined): number {
-		const during = this.#during[taken] as Float64Array;
+	#unmet(kits: number, taken: number, left: number): number {
+		const during = this.#untilReady(taken);
 		// Where none is there at all, every use is unmet.
-		const unmet =
+		return (
 			(during[Math.max(0, kits - taken - left)] as number) +
 			(this.#whole[Math.max(0, kits - left)] as number) -
-			(during[Math.max(0, kits - left)] as number);
-		return lapses ? unmet + this.#byLapses(kits, taken, left, lapses) : unmet;
+			(during[Math.max(0, kits - left)] as number)
+		);
 	}
 
 	/** How likely each number of kits is to have come too late for the round; those beyond the kits count as all. */
@@ -62,39 +79,19 @@ export class UnmetOfRound {
 	/** Means far enough for more and more kits: the numbers of a curve are asked one after the other. */
 	#prepare(kits: number): void {
 		if (kits <= this.#most) return;
-		this.#most = Math.max(kits, 2 * this.#most);
+		this.#most = Math.max(kits, Math.min(MOST_AHEAD, 2 * this.#most));
+		this.#during.clear();
 		const { start, next } = this.#round;
-		const { uses, plan } = this.#plan;
-		const most = this.#plan.mostIn(this.#round, this.#most);
-		this.#whole = beyondEach(this.#most, uses.between(start, next));
-		this.#during = Array.from({ length: most + 1 }, (_, taken) => {
-			const ends = Math.min(next, start + minutesOf(plan.length, taken));
-			return beyondEach(this.#most, uses.between(start, ends));
-		});
+		this.#whole = beyondEach(this.#most, this.#plan.uses.between(start, next));
 	}
 
-	/** What kits gone out of date at midnight add. */
-	#byLapses(kits: number, taken: number, left: number, lapses: Lapses): number {
-		const { start, next, midnight } = this.#round;
-		const { uses, plan } = this.#plan;
-		if (midnight === undefined) return 0;
-		const ends = Math.max(midnight, Math.min(next, start + minutesOf(plan.length, taken)));
-		const inRound = beyondEach(kits, uses.between(midnight, ends));
-		const toNext = beyondEach(kits, uses.between(midnight, next));
-		const meanInRound = uses.between(midnight, ends);
-		const meanToNext = uses.between(midnight, next);
-		const from = (away: number, beyond: Float64Array, mean: number) =>
-			away <= kits ? (beyond[kits - away] as number) : mean;
-		const unmet = (away: number) =>
-			from(away + taken, inRound, meanInRound) +
-			from(away, toNext, meanToNext) -
-			from(away, inRound, meanInRound);
-		let more = 0;
-		for (let used = 0; used < kits; used++)
-			for (let lapsed = 1; used + lapsed <= kits; lapsed++) {
-				const chance = lapses[used * (kits + 1) + lapsed] as number;
-				if (chance > 0) more += chance * (unmet(left + used + lapsed) - unmet(left + used));
-			}
-		return more;
+	#untilReady(taken: number): Float64Array {
+		const { start, next } = this.#round;
+		const ends = Math.min(next, start + minutesOf(this.#plan.plan.length, taken));
+		const known = this.#during.get(ends);
+		if (known) return known;
+		const during = beyondEach(this.#most, this.#plan.uses.between(start, ends));
+		this.#during.set(ends, during);
+		return during;
 	}
 }

@@ -1,0 +1,61 @@
+import { describe, expect, test } from "vitest";
+import { expiriesPerDay } from "../../../src/core/kits/expiriesPerDay.ts";
+import type { LikeDay, ReadyLife } from "../../../src/core/kits/renewalSteps.ts";
+import { renewalsOfDay } from "../../../src/core/kits/renewalsOfDay.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+/** The most kits that are followed by themselves. */
+const FOLLOWED = 14;
+
+const dayOf = (uses: number, starts: readonly number[]): LikeDay => ({
+	starts,
+	uses: starts.map(() => (0.75 * uses) / starts.length),
+	usesAfterMidnight: 0.25 * uses,
+	plannedMinutes: 120,
+});
+const renewedAtOnce = (kitsInService: number, usesPerDay: number, age: number) =>
+	Number(expiriesPerDay.compute({ kitsInService, usesPerDay, readyLifeDays: Math.max(0.5, age) }));
+
+/** The age at which few kits, with as many uses each, are renewed as often, found for this very number. */
+function slowly(kits: number, uses: number, starts: readonly number[], life: ReadyLife): number {
+	const ofFew = (uses * FOLLOWED) / kits;
+	const wanted = renewalsOfDay(FOLLOWED, dayOf(ofFew, starts), life).perDay;
+	let [young, old] = [0.01, 4 * (life.days + 2)];
+	for (let i = 0; i < 60; i++) {
+		const age = (young + old) / 2;
+		if (renewedAtOnce(FOLLOWED, ofFew, age) > wanted) young = age;
+		else old = age;
+	}
+	return renewedAtOnce(kits, uses, young);
+}
+
+describe.each(["when_expired", "in_time"] as const)("renewed of many kits, %s", (renewal) => {
+	test.each([
+		[0, [480]],
+		[1, [480, 960]],
+		[2, [480, 960]],
+	])("as with ages found for each number by itself, life %i days, rounds at %j", (days, starts) => {
+		const life = { days, renewal };
+		for (const kits of [15, 40, 100])
+			for (const perKit of [0.02, 0.17, 0.45]) {
+				const uses = perKit * kits;
+				const { perDay } = renewalsOfDay(kits, dayOf(uses, starts), life);
+				const wanted = slowly(kits, uses, starts, life);
+				expectWithin(perDay, wanted, 0.02 * wanted + 1e-6 * uses, "kits a day");
+			}
+	});
+});
+
+test("of a number of kits, as many are said to be renewed as there are left", () => {
+	const { given } = renewalsOfDay(20, dayOf(1, [480]), { days: 2, renewal: "when_expired" });
+	for (const used of [0, 5, 19, 20]) {
+		const { first, chance } = given[0]?.(used) ?? { first: 0, chance: new Float64Array() };
+		expect(first + chance.length - 1).toBeLessThanOrEqual(20 - used);
+		expectWithin(
+			chance.reduce((sum, each) => sum + each, 0),
+			1,
+			1e-9,
+			"",
+		);
+	}
+});
