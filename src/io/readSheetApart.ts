@@ -5,10 +5,10 @@ import { readBlock } from "../core/read/block/readBlock.ts";
 import type { ReadTable } from "../core/read/goodRow.ts";
 import { readTable } from "../core/read/readTable.ts";
 import type { RowOf, Sheet } from "../core/sheet.ts";
+import { withoutBlankEnds } from "../core/withoutBlankEnds.ts";
 import { decode } from "./decode.ts";
 import { type Answers, questionProblem } from "./fileQuestion.ts";
 import { readCsv } from "./readCsv.ts";
-import { withoutBlankEnds } from "./withoutBlankEnds.ts";
 
 interface ReadApart<R> {
 	/** Undefined where the file is no such sheet, or waits for an answer. */

@@ -1,9 +1,9 @@
 import type { Sheet } from "../core/sheet.ts";
 import { sheetOf } from "../core/sheets/sheetOf.ts";
+import { withoutBlankEnds } from "../core/withoutBlankEnds.ts";
 import type { TextTable } from "../core/workbook.ts";
 import { fits, looksLike, sheetByHeader } from "./sheetByHeader.ts";
 import type { Claim } from "./sheetNamed.ts";
-import { withoutBlankEnds } from "./withoutBlankEnds.ts";
 
 /** The sheet that a table is, with its columns by their plain names, or the one that it seems to be meant as. */
 export type SheetIn =

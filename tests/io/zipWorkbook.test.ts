@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { type Zippable, zipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
+import { withoutBlankEnds } from "../../src/core/withoutBlankEnds.ts";
 import type { Workbook } from "../../src/core/workbook.ts";
 import { readFolder } from "../../src/io/readFolder.ts";
-import { withoutBlankEnds } from "../../src/io/withoutBlankEnds.ts";
 import { zipWorkbook } from "../../src/io/zipWorkbook.ts";
 import { readZip } from "./readZip.ts";
 

@@ -1,4 +1,5 @@
 import { sheetOf } from "../sheets/sheetOf.ts";
+import { withoutBlankEnds } from "../withoutBlankEnds.ts";
 import { columnNames, isStray } from "./columnNames.ts";
 import type { Change, Choices, Conflict } from "./conflict.ts";
 import { bornIn, type SheetDescent } from "./descent.ts";
@@ -51,10 +52,13 @@ export function mergeSheet(
 		origins.push(merged.origin);
 		if (merged.changed.size > 0) changed.set(merged.origin, merged.changed);
 	}
+	// A column without a name may have lost its last text: a file that is read again has none.
+	const table = withoutBlankEnds({ header, rows });
+	const kept = origins.slice(0, table.rows.length);
 	const gone = new Map([...theirs.descent.gone, ...ours.descent.gone]);
-	for (const origin of origins) gone.delete(origin);
+	for (const origin of kept) gone.delete(origin);
 	return {
-		descent: { table: { header, rows }, origins, changed, gone },
+		descent: { table, origins: kept, changed, gone },
 		conflicts,
 		changes,
 	};

@@ -52,6 +52,13 @@ test.each([
 	},
 );
 
+test("a column that has neither a name nor a text is not taken over: a file that is read again has none", () => {
+	const [ours, theirs] = [copy("kit,note\nA,torn"), copy(",kit\n,B")];
+	const both = ["kit,note", "B,", "A,torn"];
+	expect(whole(mergeCopies(ours, theirs))).toEqual(both);
+	expect(whole(mergeCopies(mergeCopies(ours, theirs), theirs))).toEqual(both);
+});
+
 test("rows that a damaged memory takes for others' are deleted by nobody", () => {
 	const ours = copy("kit,note\nA,torn\nB,");
 	const [kits] = Object.values(ours.descent.sheets);

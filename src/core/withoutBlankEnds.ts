@@ -1,4 +1,4 @@
-import type { TextTable } from "../core/workbook.ts";
+import type { TextTable } from "./workbook.ts";
 
 /** A table without the blank columns at its right and the blank rows at its foot that spreadsheets leave. */
 export function withoutBlankEnds(table: TextTable): TextTable {
