@@ -44,7 +44,7 @@ export function districtButtons(acts: Readonly<Record<Act, () => void>>) {
 		),
 	}));
 	return {
-		element: el("div", { class: "tools" }, ...made.map(({ element }) => element)),
+		element: el("div", { class: "tools district-tools" }, ...made.map(({ element }) => element)),
 		enable(has: Readonly<Record<Needs, boolean>>): void {
 			for (const { element, needs } of made) {
 				element.disabled = !has[needs];
