@@ -76,7 +76,7 @@ export const kitCover = calculation<Inputs, Cover>({
 			code: "too-many-kits",
 			received: say`more than ${MOST_KITS} kits`,
 			allowed: say`at most ${MOST_KITS} kits`,
-			message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births and the minutes of a round.`,
+			message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births, the minutes of a round and the days a kit stays ready.`,
 		});
 		if (!keepsUp(reprocessing)) return tooMany;
 		const least = fewestEnough(

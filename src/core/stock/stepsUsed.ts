@@ -45,6 +45,9 @@ function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
 	);
 }
 
+/** Descalings that use less than this of a step altogether are not followed: the most there can be are counted. */
+const HARDLY_A_STEP = 1e-3;
+
 function inRounds(
 	rates: RatesInSteps,
 	days: readonly RoundsOfDay[],
@@ -54,6 +57,9 @@ function inRounds(
 ): Counts {
 	const { perRound, perLoad, perKit, perDescale } = rates;
 	const means = meansOfRounds(days);
+	const descalings = every > 0 ? perDescale * Math.ceil(means.length / every) : 0;
+	if (descalings > 0 && descalings < HARDLY_A_STEP)
+		return moved(inRounds({ ...rates, perDescale: 0 }, days, loads, every, most), descalings);
 	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
 	if (perDescale > 0 && perRound === 0 && [...perLoad, ...perKit].every((use) => use === 0)) {
 		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));

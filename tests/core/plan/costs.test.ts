@@ -60,6 +60,15 @@ describe("as it is now", () => {
 		const [now] = costs({ price: "" });
 		expect([now?.[1], now?.[5]]).toEqual([0, "Without a price: liquid, soap."]);
 	});
+
+	test("items without a price are named in one order, in whatever order they are listed", () => {
+		const listed = priced("", "", "").files["items.csv"].replace(",10,5,7,", ",10,,7,").split("\n");
+		const [header = "", ...items] = listed;
+		for (const rows of [items, items.toReversed(), [...items.slice(1), ...items.slice(0, 1)]]) {
+			const [now] = costs({ files: { "items.csv": [header, ...rows].join("\n") } });
+			expect(now?.[5]).toBe("Without a price: liquid, soap.");
+		}
+	});
 });
 
 describe("changes", () => {

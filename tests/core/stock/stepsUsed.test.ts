@@ -1,0 +1,66 @@
+import { expect, test } from "vitest";
+import { chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
+import { poisson } from "../../../src/core/counts/poisson.ts";
+import { spread } from "../../../src/core/counts/spread.ts";
+import { soaks } from "../../../src/core/rounds/loads.ts";
+import { stepsUsed } from "../../../src/core/stock/stepsUsed.ts";
+import { withDescaling } from "../../../src/core/stock/withDescaling.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+/** Two kinds whose kits use 3 and 5 steps. */
+const kits = [0.4, 0.25];
+const perKit = [3, 5];
+const rounds = 6;
+const every = 2;
+const used = (perDescale: number) =>
+	stepsUsed(
+		{
+			rates: { perDay: 0, perRound: 0, perLoad: [0, 0], perKit, perDescale },
+			days: [
+				{
+					kind: "in_rounds",
+					starts: Array.from({ length: rounds }, (_, i) => 60 * i),
+					kits: new Array(rounds).fill(0.65),
+					byKind: kits.map((each) => new Array(rounds).fill(each)),
+				},
+			],
+			loads: [...soaks(2), { method: "boiling", kits: 3 }],
+			descaleEvery: every,
+		},
+		{ size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY },
+	);
+
+/** Round after round, with what a round uses kept apart by the rounds since the last descaling. */
+function followed(perDescale: number) {
+	const [few, many] = kits.map((each, i) => spread(poisson(each), (n) => n * (perKit[i] ?? 0)));
+	const chance = new Float64Array(200);
+	few?.chance.forEach((p, i) => {
+		many?.chance.forEach((q, j) => {
+			chance[i + j] = (chance[i + j] as number) + p * q;
+		});
+	});
+	const round = { first: 0, chance };
+	const idle = Math.exp(-0.65);
+	return withDescaling(
+		perDescale,
+		every,
+		new Array(rounds).fill(round),
+		new Array(rounds).fill(idle),
+		Number.POSITIVE_INFINITY,
+	);
+}
+
+test("descalings that use hardly anything are counted as many as there can be, never as fewer", () => {
+	const least = 2e-5;
+	const [found, exact] = [used(least), followed(least)];
+	expect(mean(found)).toBeGreaterThanOrEqual(mean(exact));
+	expectWithin(mean(found), mean(exact), (least * rounds) / every, "steps");
+	for (let amount = 0; amount < 40; amount++)
+		expect(chanceAtMost(found, amount)).toBeLessThanOrEqual(chanceAtMost(exact, amount) + 1e-12);
+});
+
+test("those that use more are followed", () => {
+	const [found, exact] = [used(2), followed(2)];
+	for (let amount = 0; amount < 40; amount++)
+		expectWithin(chanceAtMost(found, amount), chanceAtMost(exact, amount), 1e-9, "");
+});
