@@ -55,7 +55,7 @@ function countMeasure(key: string, label: string, unit: string) {
 		unit,
 		total: total(`${key}_expected`, say`${label}, average`, unit),
 		poisson: poissonCount(label, unit, sources.thinning),
-		mixed: mixedCount(label, unit),
+		mixed: memoized(mixedCount(label, unit)),
 		setAside: setAsideOf(`${key}_set_aside`, label, unit),
 	};
 }

@@ -17,6 +17,9 @@ const readOnce = memoizeByObject((table: TextTable, sheet: Sheet) =>
 	readTable(sheet, table, table.rows.length > MANY_ROWS ? readRowOnce : readRow),
 );
 
+/** A sheet that no file was given for: the same object whenever it is read. */
+const absent = memoizeByObject((sheet: Sheet) => readTable(sheet, undefined));
+
 /** The settings have rows of many kinds; `readSettings` knows them. All other typed sheets are tables. */
 const { unit: unitSheet, ...tableSheets } = sheetsByName;
 
@@ -28,7 +31,7 @@ export type ReadTables = {
 function readTables({ tables }: Workbook): ReadTables {
 	const read = Object.entries<Sheet>(tableSheets).map(([name, sheet]) => {
 		const table = tables[sheet.file];
-		return [name, table ? readOnce(table, sheet) : readTable(sheet, table)];
+		return [name, table ? readOnce(table, sheet) : absent(sheet)];
 	});
 	return Object.fromEntries(read) as ReadTables;
 }

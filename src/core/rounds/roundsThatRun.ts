@@ -65,6 +65,6 @@ export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number 
 });
 
 /** How many kits come into one round of a day. */
-export function kitsOfRound(rounds: RoundsOfDay, round: number): Counts {
-	return countOverLevel(rounds, ({ kits }) => poisson(kits[round] as number));
-}
+export const kitsOfRound = memoize((rounds: RoundsOfDay, round: number) =>
+	countOverLevel(rounds, ({ kits }) => poisson(kits[round] as number)),
+);

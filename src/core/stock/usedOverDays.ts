@@ -21,10 +21,12 @@ const HARDLY_ANY = 0.005;
  * the level of births. Items that use up alike, in steps of their own, share it.
  */
 export function usedOverDays(use: UseInputs, steps: Steps): Counts {
-	return overDays(use.days)(use, steps);
+	const [only] = use.days;
+	return overDays(only && use.days.length === 1 ? only : use.days)(use, steps);
 }
 
-const overDays = memoizeByObject((_days: readonly RoundsOfDay[]) =>
+/** Of a day alone by the day, which an edit elsewhere leaves the same object. */
+const overDays = memoizeByObject((_days: RoundsOfDay | readonly RoundsOfDay[]) =>
 	memoize(addedOverDays, ({ rates, days, loads, descaleEvery }, { of, most }) => [
 		most,
 		loads.length,

@@ -1,4 +1,5 @@
 import { type Figure, refusedFigure, typedFigure } from "../../calculation.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { problem } from "../../problem.ts";
 import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
@@ -14,8 +15,12 @@ export interface Timetable {
 
 const place = { file: roundsSheet.file, line: null, column: "start" };
 
-/** The rounds of a day, earliest first. A unit that works in rounds has at least one. */
-export function timetable(table: ReadTable<RoundsRow>): Timetable {
+/**
+ * The rounds of a day, earliest first. A unit that works in rounds has at least one.
+ *
+ * The same object after an edit elsewhere: by it the rounds of days are found again.
+ */
+export const timetable = memoizeByObject((table: ReadTable<RoundsRow>): Timetable => {
 	const rounds = listFigure(say`Rounds of the day`, "", table, (rows) =>
 		[...rows].sort((a, b) => a.value.start - b.value.start),
 	);
@@ -34,4 +39,4 @@ export function timetable(table: ReadTable<RoundsRow>): Timetable {
 		rounds: refusedFigure(label, "", place, none),
 		starts: refusedFigure(label, unit, place, none),
 	};
-}
+});
