@@ -1,5 +1,6 @@
 import { bornIn, type Descent, type SheetDescent } from "../../core/merge/descent.ts";
 import { digest } from "../../core/merge/digest.ts";
+import { historyDigest } from "./historyDigest.ts";
 import { HISTORY_EDITION, type History, type Run, type SheetHistory } from "./historyFile.ts";
 
 /**
@@ -9,12 +10,16 @@ import { HISTORY_EDITION, type History, type Run, type SheetHistory } from "./hi
 export function historyText({ saves, sheets }: Descent): string {
 	const places = new Map(saves.map(({ id }, at) => [id, at]));
 	const placeOf = (save: string) => places.get(save) ?? 0;
-	const history: History = {
-		basinbook_history: HISTORY_EDITION,
+	const remembered = {
 		saves: saves.map(({ id, at, by }) => [id, at, by]),
 		sheets: Object.fromEntries(
 			Object.entries(sheets).map(([file, sheet]) => [file, sheetHistory(file, sheet, placeOf)]),
 		),
+	} satisfies Partial<History>;
+	const history: History = {
+		basinbook_history: HISTORY_EDITION,
+		digest: historyDigest(remembered),
+		...remembered,
 	};
 	return `${JSON.stringify(history)}\n`;
 }

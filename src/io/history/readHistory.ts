@@ -3,6 +3,7 @@ import { say } from "../../core/say.ts";
 import { MOST_ROWS } from "../csvProblems.ts";
 import { decode } from "../decode.ts";
 import { MOST_BYTES } from "../zipRefusals.ts";
+import { historyDigest } from "./historyDigest.ts";
 import { HISTORY_EDITION, HISTORY_FILE, type History, type SheetHistory } from "./historyFile.ts";
 
 /** Most saves of one workbook: ten a day for more than a century. */
@@ -25,7 +26,8 @@ export function readHistory(bytes: Uint8Array): ReadHistory {
 		const kept: unknown = JSON.parse(decoded.text);
 		if (isObject(kept) && Number(kept.basinbook_history) > HISTORY_EDITION)
 			return { problems: [unusable(say`a newer Basinbook wrote it`)] };
-		if (isHistory(kept)) return { history: kept, problems: [] };
+		if (isHistory(kept) && kept.digest === historyDigest(kept))
+			return { history: kept, problems: [] };
 	} catch {
 		// Not JSON: damaged, as below.
 	}

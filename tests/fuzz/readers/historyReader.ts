@@ -2,6 +2,8 @@ import assert from "node:assert/strict";
 import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
 import { rootDescent } from "../../../src/core/merge/rootDescent.ts";
 import { clearForm } from "../../../src/io/history/clearForm.ts";
+import { historyDigest } from "../../../src/io/history/historyDigest.ts";
+import type { History } from "../../../src/io/history/historyFile.ts";
 import { historyText } from "../../../src/io/history/historyText.ts";
 import { readHistory } from "../../../src/io/history/readHistory.ts";
 import { rememberedDescent } from "../../../src/io/history/rememberedDescent.ts";
@@ -46,12 +48,36 @@ const keys = [
 	'"kits.csv":',
 ];
 
+/** The same as a program would write it that remembers wrongly: its rows may be anybody's, but they are all there. */
+function checkMeant(input: Uint8Array): void {
+	const kept = parsed(new TextDecoder().decode(input));
+	if (!kept?.saves || !kept.sheets) return;
+	const digest = historyDigest(kept);
+	const { history } = readHistory(textBytes(JSON.stringify({ ...kept, digest })));
+	if (!history) return;
+	const descent = rememberedDescent(workbook, history);
+	for (const [file, { rows }] of Object.entries(workbook.tables))
+		assert.equal(descent.sheets[file]?.origins.length, rows.length, "a row from nowhere");
+	const again = readHistory(textBytes(historyText(descent)));
+	assert.deepEqual(rememberedDescent(workbook, again.history).saves, descent.saves);
+	mergeCopies({ workbook, descent }, { workbook, descent: root });
+}
+
+function parsed(text: string): History | undefined {
+	try {
+		return JSON.parse(text) as History;
+	} catch {
+		return undefined;
+	}
+}
+
 export const historyReader: Reader = {
 	name: "history",
 	seeds: [whole, used, '{"basinbook_history":1,"saves":[["a","",""]],"sheets":{}}'].map(textBytes),
 	words: [...TROUBLE, ...pieces, ...keys].map(textBytes),
 	check(input) {
 		const { history, problems } = readHistory(input);
+		checkMeant(input);
 		expectPlain(problems, new TextDecoder().decode(input));
 		assert.ok(problems.every(({ weight }) => weight === "advice"));
 		assert.equal(history === undefined, problems.length === 1, "not used, and no word of it");
