@@ -45,6 +45,8 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 			{ lots: ["S1 100 - - - 2027-03-04", "S2 90 - - 2027-03-03 -"] },
 			[8, 90, 28, 0],
 		],
+		["due on the first day", { lots: ["S1 90 - - 2027-03-01 -"] }, [90, 0, 28, 0]],
+		["due the day before", { lots: ["S1 90 - - 2027-02-28 -"] }, [0, 90, 28, 0]],
 		["nothing is used", { usage: ["soap,day,0,"] }, [0, 0, 0, 0]],
 	])("%s", (_what, store, expected) => {
 		const found = orderOf(planOfStore(store), "usable", "on_order", "target_stock", "order_packs");

@@ -76,6 +76,7 @@ describe("what cannot be right about lots and journal", () => {
 	test.each<[string, Store]>([
 		["a lot that expires the day it came", { lots: ["S1 5 2027-01-31 2027-02-01 - 2027-02-01"] }],
 		["a lot without dates", { lots: ["S1 5 - - - -"] }],
+		["a lot due on the first day", { lots: ["S1 5 - - 2027-03-01 -"] }],
 		["entries for lots that are listed", { lots: ["S1 5 - - - -"], journal: [entry("S1")] }],
 		["no journal", {}],
 	])("nothing is said of %s", (_what, store) => {
