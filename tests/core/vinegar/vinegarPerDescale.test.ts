@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { chanceEnough } from "../../../src/core/counts/chanceEnough.ts";
 import { always, mean } from "../../../src/core/counts/counts.ts";
 import {
 	vinegarExpected,
@@ -66,6 +67,8 @@ describe("vinegar over rounds", () => {
 				{ rounds, everyRounds: every, litresEach: each },
 			);
 			expectWithin(may ? mean(may.counts) * may.size : Number.NaN, litres, 1e-12, "L");
+		// Some amount comes for sure.
+		expectWithin(may ? chanceEnough(may, 1000) : Number.NaN, 1, 1e-12, "");
 		},
 	);
 });
