@@ -17,12 +17,18 @@ export class Kept {
 	readonly #fates: Record<string, string> = existsSync(path)
 		? JSON.parse(readFileSync(path, "utf8"))
 		: {};
-	readonly #tests = digest(
-		...globSync("tests/{core,golden,properties,reference}/**/*.ts", { cwd: root })
-			.sort()
-			.map((file) => readFileSync(root + file, "utf8")),
-	);
+	/** The tests, and which of them are asked. */
+	readonly #tests: string;
 	readonly #sources = new Map<string, string>();
+
+	constructor(asked: readonly string[]) {
+		this.#tests = digest(
+			...asked,
+			...globSync("tests/{core,golden,properties,reference}/**/*.ts", { cwd: root })
+				.sort()
+				.map((file) => readFileSync(root + file, "utf8")),
+		);
+	}
 
 	fateOf(mutant: Mutant): Fate | undefined {
 		const [fate, tests] = (this.#fates[this.#key(mutant)] ?? "").split(" by ");

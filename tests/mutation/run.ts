@@ -21,16 +21,19 @@ const SHOWN_EVERY = 100;
 /** Others at work on the machine come first. */
 const NICE = 10;
 
-const results = fileURLToPath(new URL("./RESULTS.md", import.meta.url));
-const [pattern = "src/core/**/*.ts", workers = String(cpus().length)] = process.argv.slice(2);
+const [pattern = "src/core/**/*.ts", workers = cpus().length, ...asked] = process.argv.slice(2);
+/** Asked of a part, by its own tests, the answer is no measure of all. */
+const results = fileURLToPath(
+	new URL(asked.length > 0 ? "../../coverage/mutants.md" : "./RESULTS.md", import.meta.url),
+);
 setPriority(NICE);
 const mutants = await instrumented(pattern);
 // What the tests read lies there too, so that nothing done to the project meanwhile tells.
 process.chdir(copy);
-const files = (await bundles()).map(dryRun);
+const files = (await bundles(asked)).map(dryRun);
 const tests = files.reduce((sum, { tests: own }) => sum + own.length, 0);
 const tasks = new Tasks(files);
-const kept = new Kept();
+const kept = new Kept(asked);
 const fates = new Map<string, Fate>();
 // Drawn at random, those tried so far stand for all, whenever a run is ended.
 const untried = kept.drawn(mutants);
