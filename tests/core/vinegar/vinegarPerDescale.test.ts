@@ -67,8 +67,8 @@ describe("vinegar over rounds", () => {
 				{ rounds, everyRounds: every, litresEach: each },
 			);
 			expectWithin(may ? mean(may.counts) * may.size : Number.NaN, litres, 1e-12, "L");
-		// Some amount comes for sure.
-		expectWithin(may ? chanceEnough(may, 1000) : Number.NaN, 1, 1e-12, "");
+			// Some amount comes for sure.
+			expectWithin(may ? chanceEnough(may, 1000) : Number.NaN, 1, 1e-12, "");
 		},
 	);
 });
