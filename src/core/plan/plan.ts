@@ -123,6 +123,7 @@ function* partsOf(
 	yield { problems: roundAdvice(unit, made) };
 	yield { problems: productAdvice(unit, first) };
 	yield { problems: rangeAdvice(read) };
+	while (made.fires.goOn()) yield { problems: [] };
 	yield { problems: waterAdvice(unit, made) };
 	yield { problems: registerAdvice(read, unit.register, first) };
 	yield { problems: calibrationAdvice(read) };

@@ -1,4 +1,5 @@
 import type { AnyTable } from "../computedTable.ts";
+import type { InSteps } from "../inSteps.ts";
 import { onceAsked } from "../onceAsked.ts";
 import { withCellsOnDemand } from "../rowOnDemand.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -46,7 +47,7 @@ export interface PlanTables {
 	readonly days: readonly DayFigures[];
 	readonly cover: CoverFigures;
 	readonly rounds: readonly RoundPlan[];
-	readonly fires: () => FiresOfPlan;
+	readonly fires: InSteps<FiresOfPlan>;
 	/** The plan is made when every cell of these has an answer, */
 	readonly needed: readonly AnyTable[];
 	/** and of this. */

@@ -73,8 +73,8 @@ export class SheetView implements View {
 			),
 		);
 		const { state } = around.store;
-		// What stands over the cells is there from the first, so that they stay where they are.
-		this.#truths?.paint(state);
+		// What stands over the cells has its place from the first, so that they stay where they are.
+		this.#truths?.holdPlace();
 		this.#paintTitle(state);
 		this.paint(state);
 	}
@@ -95,7 +95,7 @@ export class SheetView implements View {
 			}),
 		);
 		const truths = this.#truths;
-		if (truths) soon(truths.element, () => truths.paint(state));
+		if (truths) soon(truths.element, truths.piece(state));
 		soon(this.#over, () => this.#paintOver(state));
 		soon(this.#under, () => renew(this.#under, ...this.#notes(state)));
 	}
@@ -107,8 +107,12 @@ export class SheetView implements View {
 
 	#paintOver(state: State): void {
 		const { over, cautions } = this.#on;
-		const room = this.#over.clientWidth || window.innerWidth - 32;
-		fill(this.#over, over?.(state, room), cautions && cautionList(cautions));
+		fill(this.#over, over?.(state, this.#room), cautions && cautionList(cautions));
+	}
+
+	/** Asked for only where it is needed: it has the browser lay the page out. */
+	get #room(): number {
+		return this.#over.clientWidth || window.innerWidth - 32;
 	}
 
 	get onPaper(): PrintOut | undefined {

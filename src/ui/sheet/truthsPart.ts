@@ -1,10 +1,10 @@
 import type { SafetyTruth } from "../../core/plan/today/safetyTruths.ts";
-import { safetyTruths } from "../../core/plan/today/safetyTruths.ts";
+import { ordersOneByOne, safetyTruths } from "../../core/plan/today/safetyTruths.ts";
 import type { TruthKind } from "../../core/plan/today/truthKind.ts";
 import { readWorkbook } from "../../core/read/readWorkbook.ts";
 import { say } from "../../core/say.ts";
 import type { IsoDate } from "../../core/values/date.ts";
-import { type Child, el } from "../dom/el.ts";
+import { type Child, el, fill } from "../dom/el.ts";
 import { renew } from "../dom/renew.ts";
 import { semicolon } from "../format/semicolon.ts";
 import type { Surroundings } from "../page.ts";
@@ -39,6 +39,21 @@ export class TruthsPart {
 
 	constructor(goTo: Surroundings["goTo"]) {
 		this.#goTo = goTo;
+	}
+
+	/** Holds its place until the list is worked out, and says so: an empty place would say that there is nothing. */
+	holdPlace(): void {
+		fill(this.element, el("p", { class: "truths" }, ...knowFirst(say`being worked out`)));
+	}
+
+	/** The list as a piece for `soon`: an item of the order at a time. */
+	piece(state: State): () => boolean {
+		const orders = ordersOneByOne(state.plan);
+		return () => {
+			if (!orders.next().done) return true;
+			this.paint(state);
+			return false;
+		};
 	}
 
 	/** @param day of which the kits are told; today where none is chosen */
@@ -80,7 +95,10 @@ function lineOf(truths: readonly SafetyTruth[]): Child[] {
 		.map(({ kind }) => words[kind])
 		.join(semicolon);
 	const left = truths.length - MOST_NAMED;
-	const line = left > 0 ? say`${named}; and ${left} more` : named;
+	return knowFirst(left > 0 ? say`${named}; and ${left} more` : named);
+}
+
+function knowFirst(line: string): Child[] {
 	return [
 		el("span", { class: "problem-mark", "aria-hidden": "true" }, "!"),
 		" ",

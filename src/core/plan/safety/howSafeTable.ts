@@ -1,5 +1,6 @@
 import { nameFigure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import type { InSteps } from "../../inSteps.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { howSafeSheet } from "../../sheets/howSafe.ts";
@@ -32,7 +33,7 @@ export function howSafeTable(
 	period: Record<Measure, Pair>,
 	days: readonly PlannedDay[],
 	items: () => readonly ItemStock[],
-	fires: () => FiresOfPlan,
+	fires: InSteps<FiresOfPlan>,
 ): ComputedTable<typeof howSafeSheet> {
 	return onDemand(howSafeSheet, () => [
 		...kitsSafety(unit, cover),
@@ -44,7 +45,7 @@ export function howSafeTable(
 		]),
 		...waterSafety(
 			unit,
-			fires(),
+			fires.made,
 			days.map(({ day, taken }) => ({ date: day.date, boiled: taken })),
 		),
 		...orderSafety(items()),

@@ -40,6 +40,22 @@ export interface ItemStock {
 	readonly projection: Figure<Projection>;
 }
 
+/** What is worked out of an item. */
+export const partsOfStock = [
+	"windowDays",
+	"use",
+	"target",
+	"usable",
+	"onOrder",
+	"overdue",
+	"nextDelivery",
+	"packs",
+	"monthsOfStock",
+	"lots",
+	"daily",
+	"projection",
+] as const satisfies readonly (keyof Omit<ItemStock, "row">)[];
+
 const windowOf = total("window_days", say`Delivery days and days between orders`, say`days`);
 
 /** Ten of a lot that ends after the second day, ten of one that lasts, ten to come; 4 go each day. */

@@ -3,7 +3,7 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { countTimes } from "../../countTimes.ts";
 import { valueIn } from "../../outcome.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
-import { withCellsOnDemand } from "../../rowOnDemand.ts";
+import { rowOnDemand, withCellsOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { orderSheet } from "../../sheets/order.ts";
@@ -122,8 +122,10 @@ export function orderTable(
 ): ComputedTable<typeof orderSheet> {
 	return onDemand(orderSheet, () =>
 		items().map((item, at) =>
-			withCellsOnDemand(rowOf(unit, item, firstDay), takenColumns, () =>
-				takenCells(budget().items[at] as ItemOfOrder, firstDay),
+			rowOnDemand(orderSheet, () =>
+				withCellsOnDemand(rowOf(unit, item, firstDay), takenColumns, () =>
+					takenCells(budget().items[at] as ItemOfOrder, firstDay),
+				),
 			),
 		),
 	);

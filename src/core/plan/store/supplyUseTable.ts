@@ -2,6 +2,7 @@ import type { Figure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import { rowOnDemand } from "../../rowOnDemand.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import type { Measure } from "../../sheets/planMeasures.ts";
 import { supplyUseSheet } from "../../sheets/supplyUse.ts";
@@ -22,19 +23,21 @@ export function supplyUseTable(
 ): ComputedTable<typeof supplyUseSheet> {
 	const inUse = "row" in unit.productInUse ? unit.productInUse.row.value.product : undefined;
 	return onDemand(supplyUseSheet, () =>
-		unit.read.tables.items.rows.map((row) => {
-			const { item } = row.value;
-			const isProduct = inUse === item;
-			const measure = cellFigure(itemsSheet, row, "measure");
-			const use = isProduct
-				? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
-				: itemIfKnown(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
-			return {
-				item: cellFigure(itemsSheet, row, "item"),
-				measure,
-				expected: use.expected,
-				set_aside: use.setAside,
-			};
-		}),
+		unit.read.tables.items.rows.map((row) =>
+			rowOnDemand(supplyUseSheet, () => {
+				const { item } = row.value;
+				const isProduct = inUse === item;
+				const measure = cellFigure(itemsSheet, row, "measure");
+				const use = isProduct
+					? productUse((days[0] as DayFigures).preparation, measure, period.chlorine, ward)
+					: itemIfKnown(unit, item, { rounds, days }, unit.read.settings.plan_confidence);
+				return {
+					item: cellFigure(itemsSheet, row, "item"),
+					measure,
+					expected: use.expected,
+					set_aside: use.setAside,
+				};
+			}),
+		),
 	);
 }

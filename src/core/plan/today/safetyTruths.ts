@@ -30,6 +30,11 @@ export function safetyTruths(plan: Plan, read: ReadWorkbook, day: IsoDate): Safe
 	});
 }
 
+/** What the list waits for longest, worked out an item of the order at a time. */
+export function* ordersOneByOne(plan: Plan): Generator<void> {
+	for (const { emergency } of rowsOf(plan, orderSheet)) yield void emergency;
+}
+
 /** Kits that are recorded, and none of them ready. */
 function noneReady(read: ReadWorkbook, day: IsoDate): Problem[] {
 	const kits = kitsOn(read, day);

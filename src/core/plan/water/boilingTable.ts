@@ -1,8 +1,10 @@
 import { derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { Grouped } from "../../grouped.ts";
+import type { InSteps } from "../../inSteps.ts";
 import { valueIn } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
+import { withCellsOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
 import { writeClock } from "../../values/clock.ts";
@@ -17,6 +19,16 @@ import { piecesRow } from "./piecesRow.ts";
 
 type Row = ComputedRow<typeof boilingSheet>;
 
+/** By these the fires are put in order, and found again. */
+const atOnce = ["date", "light_by"] as const;
+
+type AtOnce = (typeof atOnce)[number];
+
+/** What is worked out of a fire when somebody looks at it: of a year's fires a page shows a few. */
+const columns = Object.keys(boilingSheet.columns).filter(
+	(key): key is Exclude<keyof Row, AtOnce> => !atOnce.some((each) => each === key),
+);
+
 const litres = partOf<Boiling, "litres">(boilingOfRound, "litres", say`Water needed`, "L");
 const startLitres = partOf<Boiling, "startLitres">(
 	boilingOfRound,
@@ -30,10 +42,10 @@ const heating = partOf<Boiling, "heatMinutes">(boilingOfRound, "heatMinutes", sa
 /** Every fire of the plan by the clock; last the rounds for whose water there is none. */
 export function boilingTable(
 	unit: UnitFigures,
-	fires: () => FiresOfPlan,
+	fires: InSteps<FiresOfPlan>,
 ): ComputedTable<typeof boilingSheet> {
 	return onDemand(boilingSheet, () => {
-		const all = fires();
+		const all = fires.made;
 		const lit = firesByNeed(all);
 		const rows = [
 			...all.rounds.flatMap((water) => {
@@ -79,8 +91,11 @@ function rowOf(
 	);
 	const electric = stove.mjPerKg.outcome.ok && stove.mjPerKg.outcome.value === null;
 	const lit = { fire: fireOrWhy, firstDay };
-	return {
+	const its = {
 		date: nameFigure(say`Date`, round.date),
+		light_by: derive(fireCells.lightBy, lit),
+	};
+	return withCellsOnDemand(its, columns, () => ({
 		round: nameFigure(say`Round`, round.round.value.label || writeClock(round.round.value.start)),
 		...(at === null
 			? {
@@ -103,7 +118,6 @@ function rowOf(
 					}),
 					start_litres: derive(fireCells.start, { whole: fire }),
 				}),
-		light_by: derive(fireCells.lightBy, lit),
 		hold_minutes: stove.holdMinutes,
 		boiling_point_c: stove.boilingC,
 		cool_minutes: stove.coolMinutes,
@@ -114,7 +128,7 @@ function rowOf(
 		pots: derive(fireCells.pots, { fire: fireOrWhy }),
 		only_if: onlyIf(unit),
 		pieces: nameFigure(say`Pieces on the fire`, null),
-	};
+	}));
 }
 
 /** Under which condition a fire is lit; blank where it is lit in any case. */

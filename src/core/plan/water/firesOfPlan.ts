@@ -1,6 +1,6 @@
 import { derive, type Figure, listOf, nameFigure } from "../../calculation.ts";
+import { InSteps } from "../../inSteps.ts";
 import type { LoadMethod } from "../../methods/method.ts";
-import { onceAsked } from "../../onceAsked.ts";
 import { answer, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import type { IsoDate } from "../../values/date.ts";
@@ -39,12 +39,12 @@ export interface FiresOfPlan {
 	readonly schedule: Figure<Schedule>;
 }
 
-/** Worked out when it is asked for, and then kept. */
+/** Worked out when it is asked for, and then kept; what the rounds need and when it is lit are a step each. */
 export function firesOfPlan(
 	unit: UnitFigures,
 	plans: () => readonly RoundPlan[],
-): () => FiresOfPlan {
-	return onceAsked(() => madeFires(unit, plans()));
+): InSteps<FiresOfPlan> {
+	return new InSteps(() => madeFires(unit, plans));
 }
 
 /** Whether some piece goes this way. */
@@ -60,7 +60,12 @@ function withWater(unit: UnitFigures, plans: readonly RoundPlan[]): readonly Rou
 	return plans.filter((round) => valueIn(roundMixes(unit, round)) !== 0);
 }
 
-function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan {
+function* madeFires(
+	unit: UnitFigures,
+	plansOf: () => readonly RoundPlan[],
+): Generator<void, FiresOfPlan> {
+	const plans = plansOf();
+	yield;
 	const stove = stoveFigures(unit.read);
 	const firstDay = plans[0]?.date;
 	const needs: WaterNeed[] = [];
@@ -83,6 +88,7 @@ function madeFires(unit: UnitFigures, plans: readonly RoundPlan[]): FiresOfPlan 
 		),
 	);
 	const hearth = hearthFigures(unit.read, stove);
+	yield;
 	const schedule = derive(boilingSchedule, {
 		needs: listOf(say`Water of each round`, "L", answer(needs), () => known),
 		...hearth,

@@ -2,9 +2,13 @@ import { type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import { rounded } from "../../rounded.ts";
+import { withCellsOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
 import { tonightSheet } from "../../sheets/tonight.ts";
+
+/** Of a year's fires a page tells a few. */
+const inWords = ["task", "for_round"] as const;
 
 type BoilingRow = ComputedRow<typeof boilingSheet>;
 
@@ -19,12 +23,11 @@ export function tonightTable(
 
 function taskOf(row: BoilingRow): ComputedRow<typeof tonightSheet> {
 	const [date = "", time = ""] = (valueIn(row.light_by) ?? "").split(" ");
-	return {
-		date: nameFigure(say`Date`, date),
-		by: nameFigure(say`By`, time),
+	const when = { date: nameFigure(say`Date`, date), by: nameFigure(say`By`, time) };
+	return withCellsOnDemand(when, inWords, () => ({
 		task: taskFigure(row),
 		for_round: nameFigure(say`For`, `${valueIn(row.round)}, ${valueIn(row.date)}`),
-	};
+	}));
 }
 
 /** The water and fuel as the boiling sheet shows them, and under which condition. */

@@ -1,4 +1,5 @@
 import { fixed } from "../../fixed.ts";
+import type { InSteps } from "../../inSteps.ts";
 import { memoize } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
@@ -25,8 +26,8 @@ export const notInTimeCodes: readonly string[] = [
 const leversOf = memoize(waterLevers, (...of) => [JSON.stringify(of)]);
 
 /** Rounds whose water cannot be cool in time: why, with the figures, and what would help, the cheapest first. */
-export function waterNotInTime(unit: UnitFigures, fires: () => FiresOfPlan): Problem[] {
-	const { schedule, needs, stove, rounds } = fires();
+export function waterNotInTime(unit: UnitFigures, { made }: InSteps<FiresOfPlan>): Problem[] {
+	const { schedule, needs, stove, rounds } = made;
 	const all = valueIn(schedule)?.without ?? [];
 	const without = all.filter((need) => !needs[need]?.isForPieces);
 	const [first] = without;

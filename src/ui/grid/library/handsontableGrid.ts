@@ -213,8 +213,9 @@ export function handsontableGrid(
 				next.columns.every((column, at) => column.width === before.columns[at]?.width);
 			const sameRows = next.rowCount === before.rowCount;
 			if (!sameRows) letGo();
-			if (!sameShape) update({ ...layout(), data });
-			else if (!sameRows) update({ data, height: gridHeight(model, tallest) });
+			// The rows are in the list that the library holds already; given anew, it would draw all twice.
+			if (!sameShape) update(layout());
+			else if (!sameRows) update({ height: gridHeight(model, tallest) });
 			else hot.render();
 			quiet();
 			const [row, column] = hot.getSelectedLast() ?? [];
