@@ -53,13 +53,14 @@ export class Kept {
 			.map(({ mutant }) => mutant);
 	}
 
-	#key({ file, line, column, mutator, replacement }: Mutant): string {
+	/** What stood there is part of it: several parts of one condition may begin at the same place. */
+	#key({ file, line, column, mutator, original, replacement }: Mutant): string {
 		let source = this.#sources.get(file);
 		if (!source) {
 			source = digest(readFileSync(root + file, "utf8"));
 			this.#sources.set(file, source);
 		}
-		return [source, line, column, mutator, replacement].join(" ");
+		return [source, line, column, mutator, digest(original, " → ", replacement)].join(" ");
 	}
 }
 

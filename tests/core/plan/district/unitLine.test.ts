@@ -98,7 +98,7 @@ describe("how a unit stands", () => {
 	test("problems and advice are counted apart", () => {
 		const words = { code: "x", received: "", allowed: "", message: "Look." };
 		const wrong = problem(nowhere, words);
-		const found: Problem[] = [wrong, wrong, { ...wrong, weight: "advice" }];
+		const found: Problem[] = [{ ...wrong, weight: "advice", message: "Think." }, wrong, wrong];
 		expect(lineOf(smallUnit(stocked), found)).toMatchObject({ problems: 2, advice: 1 });
 		expect(valuesOf(unreadLine(WHOSE, found))).toEqual({
 			unit: "Hill",

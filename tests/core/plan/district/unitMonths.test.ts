@@ -45,6 +45,7 @@ describe("a unit's months", () => {
 	test("whose they are stands in each row, and an item has the district's name", () => {
 		const read = readWorkbook(
 			smallUnit({
+				"records.csv": "date,births,kits_used\n2027-02-21,5,",
 				"journal.csv": `day,item,lot,entry,quantity,note
 					2027-02-20,liquid,L1,issue,2,`,
 			}),
@@ -55,7 +56,19 @@ describe("a unit's months", () => {
 		);
 		const measures = rows.map(({ measure }) => valueIn(measure));
 		expect(measures).toContain("liquid of all");
+		expect(measures).toContain("births");
 		expect(measures).not.toContain("births of all");
+		expect(unitMonths(WHOSE, read).map(({ measure }) => valueIn(measure))).toContain("liquid");
+	});
+
+	test("a measure of which nothing is known has no row", () => {
+		for (const { planned_expected, planned_set_aside, done } of unitMonths(
+			WHOSE,
+			register("2027-01-04,9,"),
+		))
+			expect(
+				[planned_expected, planned_set_aside, done].map(valueIn).some((value) => value !== null),
+			).toBe(true);
 	});
 });
 
@@ -72,14 +85,17 @@ describe("the months of all units", () => {
 	});
 	const sums = new MonthSums();
 	sums.add([row({ planned_expected: 5, planned_set_aside: 8, done: 6, change: 2 })]);
-	sums.add([row({ planned_expected: 7, done: 3 }), row({ month: "2027-01", done: 4 })]);
+	sums.add([
+		row({ planned_expected: 7, planned_set_aside: 9, done: 3 }),
+		row({ month: "2027-01", done: 4 }),
+	]);
 	sums.add([row({ measure: "rounds", measure_unit: "rounds", planned_set_aside: 2 })]);
 	const rows = sums.table().rows.map((each) => Object.values(each).map((cell) => valueIn(cell)));
 
 	test("added up by month and measure, with how many units each sum is of", () => {
 		expect(rows).toEqual([
 			["2027-01", "births", "births", 0, null, null, 1, 4, 0, null],
-			["2027-02", "births", "births", 2, 12, 8, 2, 9, 1, 2],
+			["2027-02", "births", "births", 2, 12, 17, 2, 9, 1, 2],
 			["2027-02", "rounds", "rounds", 0, null, 2, 0, null, 0, null],
 		]);
 	});
