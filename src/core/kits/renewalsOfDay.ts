@@ -1,5 +1,7 @@
+import { always } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
 import { memoize } from "../memoize.ts";
+import { cappedUses } from "./cappedUses.ts";
 import { canFollowEveryKit, EveryKitsEnd } from "./everyKitsEnd.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
 import { OldestKits } from "./oldestKits.ts";
@@ -39,7 +41,10 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 	const steps = renewalSteps(day, life);
 	if (renewedAtOnce(kits, uses, life.days - 2) < RARE * uses) return oneByOne(kits, steps, 0);
 	if (life.days > MOST_LIFE_DAYS) return oneByOne(kits, steps, longLife(kits, uses, life));
-	if (kits > MOST_FOLLOWED) return oneByOne(kits, steps, renewedOfMany(kits, day, life));
+	if (kits > MOST_FOLLOWED)
+		return keepOnlyForDay(steps, life)
+			? allAtMidnight(kits, day)
+			: oneByOne(kits, steps, renewedOfMany(kits, day, life));
 	const ends = Math.max(...steps.map((step) => step.target)) + 1;
 	const chain = canFollowEveryKit(kits, ends)
 		? new EveryKitsEnd(kits, ends)
@@ -125,6 +130,18 @@ const ageOfMany = memoize(
 /** Over a long life kits are spread so far that they are renewed one by one, in time a day and a half earlier. */
 function longLife(kits: number, uses: number, { days, renewal }: ReadyLife): number {
 	return renewedAtOnce(kits, uses, renewal === "in_time" ? days - 1 : days + 1);
+}
+
+/** Whether whatever is ready at midnight has been ready since the day before, and ends. */
+function keepOnlyForDay(steps: readonly RenewalStep[], { renewal }: ReadyLife): boolean {
+	return renewal === "when_expired" && steps.every(({ target }) => target === 0);
+}
+
+/** All kits that were not used since the last round began go out of date together. */
+function allAtMidnight(kits: number, { uses }: LikeDay): RenewalsOfDay {
+	const used = cappedUses(kits, poisson(uses.at(-1) as number));
+	const perDay = used.reduce((sum, chance, u) => sum + chance * (kits - u), 0);
+	return { kits, given: [(u) => always(kits - u)], perDay };
 }
 
 /** Renewals apart from each other and from the uses, all in the day's last step that renews any. */

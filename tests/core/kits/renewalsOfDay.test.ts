@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { always } from "../../../src/core/counts/counts.ts";
 import { expiriesPerDay } from "../../../src/core/kits/expiriesPerDay.ts";
 import type { LikeDay, ReadyLife } from "../../../src/core/kits/renewalSteps.ts";
 import { renewalsOfDay } from "../../../src/core/kits/renewalsOfDay.ts";
@@ -31,7 +32,7 @@ function slowly(kits: number, uses: number, starts: readonly number[], life: Rea
 
 describe.each(["when_expired", "in_time"] as const)("renewed of many kits, %s", (renewal) => {
 	test.each([
-		[0, [480]],
+		[1, [480]],
 		[1, [480, 960]],
 		[2, [480, 960]],
 	])("as with ages found for each number by itself, life %i days, rounds at %j", (days, starts) => {
@@ -59,3 +60,16 @@ test("of a number of kits, as many are said to be renewed as there are left", ()
 		);
 	}
 });
+
+test.each([3, FOLLOWED, FOLLOWED + 1, 30, 200])(
+	"%i kits that keep only for their day: all that nobody used since the last round go at midnight",
+	(kits) => {
+		const day = dayOf(2, [480, 960]);
+		const life = { days: 0, renewal: "when_expired" } as const;
+		const { perDay, given } = renewalsOfDay(kits, day, life);
+		// 0.75 come from the last round to midnight; hardly ever more than three.
+		expectWithin(perDay, kits - 0.75, 0.01, "kits a day");
+		const [{ first, chance } = always(0)] = given.map((of) => of(2));
+		expectWithin(chance[kits - 2 - first] ?? 0, 1, 1e-9, "");
+	},
+);
