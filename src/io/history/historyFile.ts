@@ -27,8 +27,8 @@ export interface SheetHistory {
 /** The whole file. */
 export interface History {
 	readonly basinbook_history: typeof HISTORY_EDITION;
-	/** Of the rest; where that is another one, it is damaged. */
-	readonly digest: string;
+	/** Of the rest; where that is another one, it is damaged. Files of before have none. */
+	readonly digest?: string;
 	/** Every save that led here: its id, when (as that computer's clock had it) and by whom, "" where nobody knows. */
 	readonly saves: readonly (readonly [id: string, at: string, by: string])[];
 	readonly sheets: Readonly<Record<string, SheetHistory>>;

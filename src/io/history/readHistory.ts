@@ -26,7 +26,7 @@ export function readHistory(bytes: Uint8Array): ReadHistory {
 		const kept: unknown = JSON.parse(decoded.text);
 		if (isObject(kept) && Number(kept.basinbook_history) > HISTORY_EDITION)
 			return { problems: [unusable(say`a newer Basinbook wrote it`)] };
-		if (isHistory(kept) && kept.digest === historyDigest(kept))
+		if (isHistory(kept) && [historyDigest(kept), undefined].includes(kept.digest))
 			return { history: kept, problems: [] };
 	} catch {
 		// Not JSON: damaged, as below.

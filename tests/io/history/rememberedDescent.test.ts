@@ -102,3 +102,8 @@ test.each(damaged)("what is damaged is advice and not used: %s", (_, bad) => {
 	const copy = readBack({ ...workbookFiles(workbook), "history.json": bad });
 	expect(copy.descent).toEqual(rootDescent(copy.workbook));
 });
+
+test("a file of before, without a digest of its own, is used", () => {
+	const { digest: _, ...before } = JSON.parse(text);
+	expect(readHistory(strToU8(JSON.stringify(before)))).toEqual({ history: before, problems: [] });
+});
