@@ -79,6 +79,8 @@ const ratesOf = {
 	gauze: { ...rates, perKit: [UNIT.gauzePerKit] },
 	gloves: { ...rates, perRound: UNIT.glovesPerRound },
 };
+/** The same object each day, by which what is alike is known. */
+const oneMethod = soaks(UNIT.kitsInLoad);
 /** Rounds of the small unit, in minutes after midnight. */
 const starts = [7 * 60, 14 * 60, 21 * 60];
 
@@ -119,7 +121,7 @@ export function totalsBy<F>({ given, run, numberIn }: Way<F>, births: Iterable<n
 		const made = run(mean, { counts: run(preparations, life) });
 		const buckets = run(times, { count: loads, each: unit.buckets });
 		const everyRounds = unit.descaleEvery;
-		const use = { day, kitsInLoad, descaleEvery: everyRounds };
+		const use = { day, loads: given(oneMethod), descaleEvery: everyRounds };
 		[
 			given(count),
 			uses,

@@ -227,9 +227,7 @@ export function handsontableGrid(
 			model = next;
 			redraw();
 		},
-		select: (row, column) => {
-			hot.selectCell(row, column);
-		},
+		select: (row, column) => void hot.selectCell(row, column),
 		selection() {
 			const range = hot.getSelectedLast();
 			return range ? { row: range[0] ?? 0, column: range[1] ?? 0 } : undefined;
