@@ -26,7 +26,7 @@ const pictures: readonly Picture[] = [
 	{ name: "kits", sheet: "kit-cover.csv", screen: LAPTOP },
 	{ name: "mixing", sheet: "mixing.csv", screen: LAPTOP },
 	{ name: "run-sheet", sheet: "run-sheet.csv", screen: LAPTOP },
-	{ name: "phone", sheet: "tonight.csv", screen: PHONE },
+	{ name: "phone", sheet: "today", screen: PHONE },
 ];
 
 mkdirSync(FOLDER, { recursive: true });
