@@ -1,7 +1,5 @@
-import { describe, expect, test } from "vitest";
-import { expectExample } from "./expectExample.ts";
-import { expectPromise } from "./expectPromise.ts";
-import { expectWords } from "./expectWords.ts";
+import { expect, test } from "vitest";
+import { expectEachCalculation } from "./expectEachCalculation.ts";
 import { isCalculation } from "./isCalculation.ts";
 
 const modules = import.meta.glob<Record<string, unknown>>("../../src/core/**/*.ts", {
@@ -12,24 +10,7 @@ const exported = Object.values(modules).flatMap((module) =>
 );
 const described = exported.map((c) => [`${c.key}: ${c.label}`, c] as const);
 
-test("the calculations are found, each with its example", () => {
-	expect(exported.length).toBeGreaterThanOrEqual(90);
-	expect(described.flatMap(([name, { example }]) => (example ? [] : [name]))).toEqual([]);
-});
-
-describe("every example gives what it says", () => {
-	test.each(described)("%s", (_name, calculation) => expectExample(calculation));
-});
-
-describe("what may come is what is set aside for", () => {
-	const promising = described.filter(([, { mayCome, follows }]) => mayCome || follows);
-
-	test.each(promising)("%s", (_name, calculation) => expectPromise(calculation));
-});
-
-describe("every calculation says what it is", () => {
-	test.each(described)("%s", (_name, calculation) => expectWords(calculation));
-});
+expectEachCalculation(described, 90);
 
 test("what can hurt someone is said with the number", () => {
 	const cautionOf = (key: string) => exported.find((c) => c.key === key)?.caution ?? "";

@@ -1,13 +1,10 @@
-import { describe, expect, test } from "vitest";
 import type { Calculation, Figure } from "../../src/core/calculation.ts";
 import { plan } from "../../src/core/plan/plan.ts";
 import { readTable } from "../../src/core/read/readTable.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
 import { combineOrders } from "../../src/core/units/combineOrders.ts";
 import { variants } from "../golden/variants.ts";
-import { expectExample } from "./expectExample.ts";
-import { expectPromise } from "./expectPromise.ts";
-import { expectWords } from "./expectWords.ts";
+import { expectEachCalculation } from "./expectEachCalculation.ts";
 import { calculationsBehind } from "./planCells.ts";
 import { tableOf } from "./smallUnit.ts";
 
@@ -27,21 +24,4 @@ const described = [...new Map([...used].map((c) => [`${c.key}: ${c.label}`, c]))
 	([, { key }]) => key !== "list",
 );
 
-test("the calculations are found, each with its example", () => {
-	expect(described.length).toBeGreaterThanOrEqual(130);
-	expect(described.flatMap(([name, { example }]) => (example ? [] : [name]))).toEqual([]);
-});
-
-describe("every example gives what it says", () => {
-	test.each(described)("%s", (_name, calculation) => expectExample(calculation));
-});
-
-describe("what may come is what is set aside for", () => {
-	const promising = described.filter(([, { mayCome, follows }]) => mayCome || follows);
-
-	test.each(promising)("%s", (_name, calculation) => expectPromise(calculation));
-});
-
-describe("every calculation says what it is", () => {
-	test.each(described)("%s", (_name, calculation) => expectWords(calculation));
-});
+expectEachCalculation(described, 130);
