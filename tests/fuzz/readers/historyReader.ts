@@ -55,12 +55,18 @@ function checkMeant(input: Uint8Array): void {
 	const digest = historyDigest(kept);
 	const { history } = readHistory(textBytes(JSON.stringify({ ...kept, digest })));
 	if (!history) return;
+	const descent = wholeDescent(history);
+	mergeCopies({ workbook, descent }, { workbook, descent: root });
+}
+
+/** What a history says of the workbook: every row comes from somewhere, and written and read again it is the same. */
+function wholeDescent(history: History) {
 	const descent = rememberedDescent(workbook, history);
 	for (const [file, { rows }] of Object.entries(workbook.tables))
 		assert.equal(descent.sheets[file]?.origins.length, rows.length, "a row from nowhere");
 	const again = readHistory(textBytes(historyText(descent)));
 	assert.deepEqual(rememberedDescent(workbook, again.history).saves, descent.saves);
-	mergeCopies({ workbook, descent }, { workbook, descent: root });
+	return descent;
 }
 
 function parsed(text: string): History | undefined {
@@ -82,11 +88,7 @@ export const historyReader: Reader = {
 		assert.ok(problems.every(({ weight }) => weight === "advice"));
 		assert.equal(history === undefined, problems.length === 1, "not used, and no word of it");
 		if (!history) return;
-		const descent = rememberedDescent(workbook, history);
-		for (const [file, { rows }] of Object.entries(workbook.tables))
-			assert.equal(descent.sheets[file]?.origins.length, rows.length, "a row from nowhere");
-		const again = readHistory(textBytes(historyText(descent)));
-		assert.deepEqual(rememberedDescent(workbook, again.history).saves, descent.saves);
+		const descent = wholeDescent(history);
 		const together = mergeCopies({ workbook, descent }, { workbook, descent: root }).workbook;
 		for (const [file, { rows }] of Object.entries(workbook.tables))
 			assert.equal(together.tables[file]?.rows.length, rows.length, "a line lost or made");
