@@ -1,8 +1,8 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, test } from "vitest";
 import { InSteps } from "../../src/core/inSteps.ts";
 
 describe("what is worked out in steps", () => {
-	it("is worked out a step at a time, once, and then kept", () => {
+	test("is worked out a step at a time, once, and then kept", () => {
 		const done: string[] = [];
 		const work = new InSteps(function* () {
 			done.push("first");
@@ -19,7 +19,7 @@ describe("what is worked out in steps", () => {
 		expect(done).toHaveLength(2);
 	});
 
-	it("is worked out to its end for whoever asks for it", () => {
+	test("is worked out to its end for whoever asks for it", () => {
 		let steps = 0;
 		const work = new InSteps(function* () {
 			for (; steps < 3; steps++) yield;
@@ -29,7 +29,7 @@ describe("what is worked out in steps", () => {
 		expect(work.made).toEqual({ steps: 3 });
 	});
 
-	it("fails each time it is asked for, never with half of it", () => {
+	test("fails each time it is asked for, never with half of it", () => {
 		const work = new InSteps(function* (): Generator<void, object> {
 			yield;
 			throw new Error("no");
