@@ -70,6 +70,15 @@ describe("needs that found no kit ready, of all needs", () => {
 	] as const)("%s", (_what, files, expected) => {
 		const found = needsShare(readOf(files, { unmet_per_1000_uses: 1 }), march);
 		expect(found && [found.unmet, found.needs, found.days, found.verdict]).toEqual(expected);
+		expect(found?.between === undefined).toBe(found?.needs === 0);
+	});
+
+	test("beside no share that is accepted nothing can be told", () => {
+		const found = needsShare(
+			readOf(uses("2027-03-05 10:00,,none_ready"), { unmet_per_1000_uses: "few" }),
+			march,
+		);
+		expect([found?.accepted, found?.verdict]).toEqual([undefined, "cannot_tell"]);
 	});
 
 	test("so many accepted that none of 40 is fewer, beyond chance", () => {
@@ -97,14 +106,24 @@ describe("what was used of an item beside what the plan takes for the work done"
 			powder,round,2
 			powder,kit,3
 			tablets,load,1
-			vinegar,day,0.5`,
+			vinegar,day,0.5
+			clean gloves,kit,1`,
+		"chlorine.csv": `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
+			tablets,tablet,1.5,g_per_tablet,,,,no
+			liquid,liquid,3.5,pct_w_v,,0,,yes`,
+		"treatments.csv": "kind,piece,method\nbag set,mask,boiling\nbag set,clean gloves,single_use",
 		"rounds-done.csv": rounds(),
 		"lots.csv": `item,lot,quantity,received_on
 			powder,P1,500,2027-01-20
 			tablets,T1,200,2027-01-20
 			vinegar,V1,30,2027-01-20
-			liquid,L1,10,2027-01-20`,
+			liquid,L1,10,2027-01-20
+			clean gloves,C1,50,2027-01-20
+			gauze squares,G1,90,2027-01-20`,
 		"journal.csv": `day,item,lot,entry,quantity,note
+			2027-03-02,clean gloves,C1,issue,4,
+			2027-03-02,gauze squares,G1,issue,40,
+			2027-03-02,vinegar,V1,issue,14,
 			2027-03-02,powder,P1,issue,12,
 			2027-03-04,powder,P1,issue,8,
 			2027-03-04,tablets,T1,issue,8,
@@ -119,18 +138,27 @@ describe("what was used of an item beside what the plan takes for the work done"
 			],
 		);
 
-	test("all lines of an item together; product by its doses; loads and what has no books left out", () => {
+	test("all lines of an item together; product by its doses; loads, pieces thrown away and what has no line left out", () => {
 		// Two rounds and four kits: 2 × 2 + 4 × 3 = 16, and 20 issued, the largest time 12.
 		// Liquid: 2.5 issued and half a litre less by the count; 7 L at 0.5 % from 3.5 % take 1 L a round.
 		expect(against()).toEqual([
+			["vinegar", 14, 15.5, 0, 28],
 			["liquid", 3, 2, 0.5, 5.5],
 			["powder", 20, 16, 8, 32],
 		]);
+		const without = (file: string) => against({ [file]: "kind,piece,method" });
+		expect(without("treatments.csv")).toContainEqual(["clean gloves", 4, 4, 0, 8]);
 	});
 
 	test("without a round, and of a product whose lot is not named, nothing is said to be planned", () => {
 		expect(against({ "rounds-done.csv": "date,start,kits" })).toEqual([]);
 		expect(against({ "rounds-done.csv": rounds("A B,,,7") }).map(([item]) => item)).toEqual([
+			"vinegar",
+			"powder",
+		]);
+		const chlorine = files["chlorine.csv"].replaceAll("yes", "no");
+		expect(against({ "chlorine.csv": chlorine }).map(([item]) => item)).toEqual([
+			"vinegar",
 			"powder",
 		]);
 	});

@@ -2,11 +2,11 @@ import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { unitWith } from "../../smallUnit.ts";
 
-/** A February of which every day was planned for so many births, and had so many. */
-function advised(setAside: number, births: readonly number[]) {
+/** A February of which every day was planned for so many births, and had so many; "" where nobody wrote them down. */
+function advised(setAside: number, births: readonly (number | "")[], confidence = 0.95) {
 	const days = births.map((_, at) => `2027-02-${String(at + 1).padStart(2, "0")}`);
 	const workbook = unitWith(
-		{ plan_confidence: 0.95 },
+		{ plan_confidence: confidence },
 		{
 			"records.csv": [
 				"date,births,kits_used",
@@ -14,24 +14,46 @@ function advised(setAside: number, births: readonly number[]) {
 			].join("\n"),
 			"past-plans.csv": [
 				"date,measure_of,expected,set_aside",
-				...days.map((day) => `${day},births,6,${setAside}`),
+				...["2027-01-29", ...days].map((day) => `${day},births,6,${setAside}`),
 			].join("\n"),
 		},
 	);
 	return plan(workbook)
 		.problems.filter(({ file }) => file === "past-plans.csv")
-		.map(({ code, weight, message }) => [code, weight, message]);
+		.map(({ column, code, weight, received, allowed, message }) => [
+			[column, code, weight, received, allowed],
+			message,
+		]);
 }
 
-const times = (count: number, births: number) => Array.from({ length: count }, () => births);
+const times = <T>(count: number, births: T) => Array.from({ length: count }, () => births);
 
 test("the plan says in one sentence when it was clearly too small", () => {
-	const [[code, weight, message] = []] = advised(9, [...times(18, 9), ...times(10, 10)]);
-	expect([code, weight]).toEqual(["plan-too-little", "advice"]);
+	const [[said, message] = []] = advised(9, [...times(18, 9), ...times(10, 10)]);
+	expect(said).toEqual([
+		"set_aside",
+		"plan-too-little",
+		"advice",
+		"18 of 28 days",
+		"95 of 100 days",
+	]);
 	// 18 of 28, Clopper and Pearson at 95 of 100: 0.441 to 0.814.
 	expect(message).toContain(
 		"On 18 of 28 past days the births prepared for were enough (44 to 81 of 100)",
 	);
+});
+
+test("a day of which no births are written down says nothing of the plan", () => {
+	const [[said] = []] = advised(9, [...times(8, 9), ...times(10, 10), ...times(10, "" as const)]);
+	expect(said).toContain("8 of 18 days");
+});
+
+test("and when it was clearly larger than it need be", () => {
+	// One less was enough on each of 28 days, Clopper and Pearson: at least 0.877.
+	const [[said, message] = []] = advised(9, times(28, 8), 0.8);
+	expect(said).toEqual(["set_aside", "plan-too-much", "advice", "28 of 28 days", "80 of 100 days"]);
+	expect(message).toContain("more often than the 80 of 100 days that the plan asks for");
+	expect(advised(9, times(28, 9), 0.8)).toEqual([]);
 });
 
 test("a day or two is no proof, and nothing is said", () => {

@@ -56,6 +56,8 @@ describe("kits used a day", () => {
 	});
 
 	test.each([
+		["2027-01-31", false],
+		["2027-02-08", true],
 		["2027-02-09", false],
 		["2027-02-10", true],
 		["2027-02-17", true],
@@ -66,7 +68,7 @@ describe("kits used a day", () => {
 		const { tables } = readWorkbook(
 			smallUnit({
 				"uses.csv": "at,kit,what,by,note\n2027-02-10 10:00,A,used,,",
-				"rounds-done.csv": "date,start,kits\n2027-02-25,07:00,A",
+				"rounds-done.csv": "date,start,kits\n2027-02-25,07:00,A\n2027-02-01,07:00,A",
 			}),
 		);
 		expect(usesAreKept(tables, 7)(day)).toBe(kept);

@@ -1,10 +1,16 @@
 import { describe, expect, test } from "vitest";
+import type { Figure } from "../../../../src/core/calculation.ts";
 import { monthTable } from "../../../../src/core/plan/record/monthTable.ts";
-import { smallUnit } from "../../smallUnit.ts";
+import { valueIn } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
 
 /** Rows of a report as [measure, expected, set aside, done, note]; undefined where a figure has no value. */
-function report(changes: Record<string, string>, month = "2027-03") {
-	return monthTable(smallUnit(changes), month).rows.map((row) =>
+function report(
+	changes: Record<string, string>,
+	month = "2027-03",
+	settings: Record<string, string | number> = {},
+) {
+	return monthTable(unitWith(settings, changes), month).rows.map((row) =>
 		(["measure", "planned_expected", "planned_set_aside", "done", "note"] as const).map((key) => {
 			const { outcome } = row[key];
 			return outcome.ok ? outcome.value : undefined;
@@ -12,10 +18,13 @@ function report(changes: Record<string, string>, month = "2027-03") {
 	);
 }
 
+const inputsOf = (figure: Figure<unknown> | undefined) =>
+	figure?.origin.kind === "computed" ? figure.origin.inputs : {};
+
 const rowOf = (rows: ReturnType<typeof report>, measure: string) =>
 	rows.find(([name]) => name === measure)?.slice(1);
 
-/** A month worked out by hand: three days of births, five uses on two days, two rounds, one descaling. */
+/** A month worked out by hand: three days of births, five uses on two days, three rounds, one descaling. */
 const march = {
 	"records.csv": `date,births,kits_used
 		2027-02-28,9,9
@@ -32,11 +41,13 @@ const march = {
 	"rounds-done.csv": `date,start,ended,kits,litres,descaled
 		2027-03-01,14:00,16:00,A,5.5,no
 		2027-03-02,21:00,23:10,A B C,6,yes
+		2027-03-02,23:30,,A,,no
 		2027-04-01,07:00,08:00,A,9,yes`,
 	"checks.csv": `checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note
 		2027-03-01 16:10,A,5,yes,yes,yes,yes,yes,,
 		2027-03-02 23:20,A,4,yes,yes,yes,yes,yes,,
-		2027-03-02 23:30,B,5,yes,no,yes,yes,yes,,`,
+		2027-03-02 23:30,B,5,yes,no,yes,yes,yes,,
+		2027-03-03 23:30,B,,,,,,,,not looked at`,
 	"past-plans.csv": `date,measure_of,expected,set_aside
 		2027-03-01,births,6,10
 		2027-03-02,births,6.5,11
@@ -51,6 +62,9 @@ const march = {
 		2027-03-03,liquid,L1,count,8,
 		2027-03-03,liquid,L1,loss,0.2,leaked
 		2027-03-03,liquid,L1,receipt,5,
+		2027-03-04,powder,P1,receipt,0.1,
+		2027-03-04,powder,P1,receipt,0.2,
+		2027-03-05,tablets,T1,loss,3,wet
 		2027-04-01,liquid,L1,issue,5,`,
 };
 
@@ -64,7 +78,7 @@ describe("the report of a month", () => {
 		["kits_used", [1.25, null, 4, "3 of 31 days recorded"]],
 		// One in 1,000 of 1.25 uses is accepted.
 		["needs_none_ready", [0.00125, null, 1, "3 of 31 days recorded"]],
-		["rounds", [1.05, 2, 2, "2 of 31 days recorded"]],
+		["rounds", [1.05, 2, 3, "2 of 31 days recorded"]],
 		["kits_failed", [null, null, 2, "2 of 31 days recorded"]],
 		// One in 7 rounds: 1.05 ÷ 7.
 		["descalings", [0.15, null, 1, "2 of 31 days recorded"]],
@@ -72,7 +86,9 @@ describe("the report of a month", () => {
 		["boiled_litres", [null, null, null, "not recorded"]],
 		// 0.8 + 0.9 issued; what leaked is no use of it.
 		["liquid", [null, null, 1.7, "3 of 31 days recorded; received 5, lost 0.2"]],
-		["powder", [null, null, null, "not recorded"]],
+		["powder", [null, null, 0, "1 of 31 days recorded; received 0.3"]],
+		["tablets", [null, null, 0, "1 of 31 days recorded; lost 3"]],
+		["vinegar", [null, null, null, "not recorded"]],
 	] as const)("%s", (measure, expected) => {
 		const found = rowOf(rows, measure)?.map((value) =>
 			typeof value === "number" ? Number(value.toPrecision(12)) : value,
@@ -85,6 +101,34 @@ describe("the report of a month", () => {
 			expect(row[3]).toBeNull();
 			expect(row[4]).toBe("not recorded");
 		}
+	});
+
+	test("one line of the record is one of what it says, and leads there", () => {
+		const placesOf = (measure: string) => {
+			const row = monthTable(unitWith({}, march), "2027-03").rows.find(
+				(each) => valueIn(each.measure) === measure,
+			);
+			return Object.values(inputsOf(inputsOf(row?.done).parts)).map((part) => [
+				valueIn(part),
+				part.unit,
+				part.origin.kind === "typed" && part.origin.place,
+			]);
+		};
+		const at = (file: string, line: number) => [1, "", { file, line, column: "" }];
+		expect(placesOf("rounds")).toEqual([2, 3, 4].map((line) => at("rounds-done.csv", line)));
+		expect(placesOf("kits_used").slice(1)).toEqual([3, 4].map((line) => at("uses.csv", line)));
+	});
+
+	test("the same units are shown of what was planned or done and what was not", () => {
+		const unitsIn = (month: string) =>
+			monthTable(unitWith({}, march), month).rows.map(({ unit }) => valueIn(unit));
+		expect(unitsIn("2027-05")).toEqual(unitsIn("2027-03"));
+		expect(unitsIn("2027-03")).not.toContain(undefined);
+	});
+
+	test("where nothing is descaled, no descaling is planned", () => {
+		const without = report(march, "2027-03", { descale_every_rounds: 0 });
+		expect(rowOf(without, "descalings")?.slice(0, 2)).toEqual([null, null]);
 	});
 
 	test.each([

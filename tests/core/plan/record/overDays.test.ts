@@ -1,14 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { withUsageTaken } from "../../../../src/core/edit/withUsageTaken.ts";
 import { failuresOverDays } from "../../../../src/core/plan/record/failuresOverDays.ts";
 import { itemsOverDays, usedOf } from "../../../../src/core/plan/record/itemsOverDays.ts";
 import { roundsOverDays } from "../../../../src/core/plan/record/roundsOverDays.ts";
-import { usageLearned } from "../../../../src/core/plan/record/usageLearned.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { booksAfter, journalKinds } from "../../../../src/core/stock/onHand.ts";
 import { daysOfMonth } from "../../../../src/core/values/isoMonth.ts";
-import { smallUnit } from "../../smallUnit.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const march = daysOfMonth("2027-03");
 const readOf = (files: Record<string, string>) => readWorkbook(smallUnit(files));
@@ -58,6 +56,48 @@ describe("the books of a month", () => {
 		expect([usedOf(found), found.difference]).toEqual([12, 2]);
 	});
 
+	test("what came within the month, and the last day of which any lot was counted", () => {
+		const found = itemOf(
+			{
+				"lots.csv": `item,lot,quantity,received_on,arrives_on,expires_on
+					liquid,L1,10,2027-01-20,,
+					liquid,L2,4,2027-03-01,,
+					liquid,L3,7,2027-03-20,,
+					liquid,L4,5,,,
+					liquid,L5,6,,2027-02-20,
+					liquid,L6,8,,2027-03-09,`,
+				"journal.csv": `day,item,lot,entry,quantity,note
+					2027-03-02,liquid,L1,receipt,3,
+					2027-03-04,liquid,L1,count,12,
+					2027-03-09,liquid,L1,count,11,
+					2027-03-06,liquid,L2,count,4,
+					2027-03-12,liquid,L3,issue,1,
+					2027-03-10,liquid,L3,count,7,
+					2027-03-28,liquid,L6,issue,2,`,
+			},
+			"liquid",
+		);
+		// L4 was always there; L3 since its first line, before the day it is said to have come on; L5, on its way, has none.
+		expect(found).toMatchObject({
+			opening: 10 + 5,
+			received: 3 + 4 + 7 + 8,
+			issued: 1 + 2,
+			closing: 11 + 4 + 6 + 5 + 6,
+			countedOn: "2027-03-10",
+			daysWithoutStock: 0,
+		});
+	});
+
+	test("a lot without a last day is stock on every day, and so is one that was always there", () => {
+		for (const day of ["2027-01-20", ""])
+			expect(
+				itemOf(
+					{ "lots.csv": `item,lot,quantity,received_on,expires_on\nliquid,L1,10,${day},` },
+					"liquid",
+				).daysWithoutStock,
+			).toBe(0);
+	});
+
 	test("a lot out of date is no stock, and a month without a line is not kept", () => {
 		expect(itemOf(files, "powder")).toMatchObject({ isKept: false, daysWithoutStock: 27 });
 	});
@@ -98,31 +138,45 @@ describe("the books of a month", () => {
 });
 
 describe("the rounds of a month", () => {
-	const found = roundsOverDays(
-		readOf({
-			"uses.csv": `at,kit,what,by,note
-				2027-03-01 06:00,A,used,,
-				2027-03-04 22:00,B,used,,
-				2027-03-05 10:00,C,opened,,
-				2027-03-08 23:00,,none_ready,,`,
-			"rounds-done.csv": `date,start,kits,strength_reading_pct,soak_in,soak_out,descaled
-				2027-03-03,07:00,A,0.5,07:50,08:09,no
-				2027-03-07,23:30,B C X,0.49,23:50,00:10,yes
-				2027-04-03,07:00,A,0.1,07:50,07:51,yes`,
-		}),
-		march,
-	);
+	const files = {
+		"uses.csv": `at,kit,what,by,note
+			2027-03-01 15:00,A,used,,
+			2027-03-03 08:00,A,used,,
+			2027-03-05 10:00,C,opened,,
+			2027-03-08 21:00,B,used,,
+			2027-03-08 23:00,,none_ready,,`,
+		"rounds-done.csv": `date,start,kits,strength_reading_pct,soak_in,soak_out,descaled
+			2027-03-03,07:00,A,0.5,07:50,08:09,no
+			2027-03-07,23:30,A B C X,0.49,23:50,00:10,yes
+			2027-03-10,07:00,B,,,,no
+			2027-04-03,07:00,A,0.1,07:50,07:51,yes`,
+	};
+	const found = roundsOverDays(readOf(files), march);
+	const leftOut = (changes: Record<string, string>, settings: Record<string, string> = {}) =>
+		roundsOverDays(readWorkbook(unitWith(settings, { ...files, ...changes })), march).leftOut;
 
 	test("short soaks, also over midnight, and readings under the strength", () => {
 		expect(found.shortSoaks).toEqual([{ date: "2027-03-03", start: 7 * 60, found: 19 }]);
 		expect(found.weakReadings).toEqual([{ date: "2027-03-07", start: 23 * 60 + 30, found: 0.49 }]);
-		expect([found.rounds, found.kits, found.pieces, found.descalings]).toEqual([2, 4, 15, 1]);
+		expect([found.rounds, found.kits, found.pieces, found.descalings]).toEqual([3, 6, 25, 1]);
 	});
 
 	test("days on which a kit waited and no round was done", () => {
-		// A waits from the 1st; B, used after the last start of the 4th, from the 5th.
-		expect(found.leftOut).toEqual(["2027-03-01", "2027-03-02", "2027-03-05", "2027-03-06"]);
+		// A waits from the 1st, and again after the round of the 3rd; B, used at the last start of the 8th, from the 9th.
+		const days = ["01", "02", "04", "05", "06", "09"].map((day) => `2027-03-${day}`);
+		expect(found.leftOut).toEqual(days);
 		expect(roundsOverDays(readOf({}), march).leftOut).toBeUndefined();
+	});
+
+	test("no round is left out where each follows its use, none is listed, or after the last line", () => {
+		expect(leftOut({}, { reprocessing: "after_each_use" })).toEqual([]);
+		expect(leftOut({ "rounds.csv": "start,label" })).toEqual([]);
+		expect(
+			leftOut({
+				"uses.csv": "at,kit,what\n2027-03-02 06:00,A,used\n2027-03-04 06:00,B,used",
+				"rounds-done.csv": "date,start,kits\n2027-03-01,07:00,A",
+			}),
+		).toEqual(["2027-03-02", "2027-03-03", "2027-03-04"]);
 	});
 });
 
@@ -146,43 +200,4 @@ test("what failed, by test and by kit", () => {
 		{ name: "A", times: 2 },
 		{ name: "B", times: 1 },
 	]);
-});
-
-describe("what goes each time, by the books", () => {
-	const files = (rounds: number, issue: string) => ({
-		"usage.csv": "item,basis,quantity,note\npowder,round,2,a guess\nliquid,load,2,",
-		"rounds-done.csv": [
-			"date,start,kits",
-			...Array.from(
-				{ length: rounds },
-				(_, at) => `2027-03-0${1 + (at % 9)},0${Math.floor(at / 9)}:00,A`,
-			),
-		].join("\n"),
-		"lots.csv": "item,lot,quantity,received_on\npowder,P1,500,2027-01-20\nliquid,L1,50,2027-01-20",
-		"journal.csv": ["day,item,lot,entry,quantity,note", issue].join("\n"),
-	});
-	const issues = (count: number, each: number) =>
-		Array.from({ length: count }, () => `2027-03-05,powder,P1,issue,${each},`).join("\n");
-
-	test.each([
-		["thirty rounds, ten issues", files(30, issues(10, 9)), [3, "enough"]],
-		["29 rounds", files(29, issues(10, 8.7)), [3, "done_too_seldom"]],
-		["one issue for all of them", files(30, issues(1, 90)), [3, "issued_too_seldom"]],
-	] as const)("%s", (_, changes, expected) => {
-		const read = readOf(changes);
-		const rounds = roundsOverDays(read, march);
-		const learned = usageLearned(read, itemOf(changes, "powder"), rounds, march.length);
-		expect(learned && [Number(learned.each.toPrecision(9)), learned.evidence]).toEqual(expected);
-		expect(usageLearned(read, itemOf(changes, "liquid"), rounds, march.length)).toBeUndefined();
-	});
-
-	test("taken over, the line keeps what was noted of it", () => {
-		const before = smallUnit(files(30, issues(10, 9)));
-		const after = withUsageTaken(before, 2, 3, "own count");
-		expect(after.tables["usage.csv"]?.rows).toEqual([
-			["powder", "round", "3", "a guess; own count"],
-			["liquid", "load", "2", ""],
-		]);
-		expect(withUsageTaken(before, 99, 3, "own count")).toBe(before);
-	});
 });
