@@ -1,4 +1,5 @@
 import { defaultFigure, type Figure, refusedFigure, typedFigure } from "../calculation.ts";
+import { memoizeByObject } from "../memoize.ts";
 import { firstReasons } from "../outcome.ts";
 import { advice, type Problem, problem } from "../problem.ts";
 import { say } from "../say.ts";
@@ -20,9 +21,19 @@ export interface ReadSettings {
 	readonly problems: readonly Problem[];
 }
 
-/** Reads unit.csv. A blank or absent setting takes its default; one without a default has no value. */
+/**
+ * Reads unit.csv. A blank or absent setting takes its default; one without a default has no
+ * value. What an edit left alone is not read again: most of a page asks for some setting.
+ */
 export function readSettings(table: TextTable | undefined): ReadSettings {
-	const read = readTable(unitSheet, table);
+	return readOnce(table ?? absent);
+}
+
+/** A sheet that no file was given for. */
+const absent = {};
+
+const readOnce = memoizeByObject((table: TextTable | typeof absent): ReadSettings => {
+	const read = readTable(unitSheet, "rows" in table ? table : undefined);
 	const figures = Object.fromEntries(
 		Object.keys(settings).map((key) => [key, settingFigure(key as keyof Definitions, read)]),
 	);
@@ -40,7 +51,7 @@ export function readSettings(table: TextTable | undefined): ReadSettings {
 			...cells,
 		],
 	};
-}
+});
 
 function settingFigure(key: keyof Definitions, read: ReadTable<SettingRow>): Figure<unknown> {
 	const { label, unit, value, fallback } = settings[key] as (typeof settings)[typeof key] & {

@@ -46,7 +46,8 @@ export interface ReadWorkbook {
 	readonly today?: IsoDate;
 }
 
-export function readWorkbook(workbook: Workbook): ReadWorkbook {
+/** The plan, and many a part of a page, reads the same workbook. */
+export const readWorkbook = memoizeByObject((workbook: Workbook): ReadWorkbook => {
 	const unit = readSettings(workbook.tables[unitSheet.file]);
 	const tables = readTables(workbook);
 	const problems = Object.values(tables).flatMap((table: ReadTable<unknown>) => [
@@ -54,4 +55,4 @@ export function readWorkbook(workbook: Workbook): ReadWorkbook {
 		...table.badRows.flatMap((row) => row.problems),
 	]);
 	return { settings: unit.settings, tables, problems: [...unit.problems, ...problems] };
-}
+});

@@ -82,7 +82,8 @@ export class SheetView implements View {
 	/** The cells at once; their answer, and what stands around them, when they have been painted. */
 	paint(state: State): void {
 		const { store } = this.#around;
-		this.#about.textContent = this.#on.aboutNow?.(state) ?? this.#page.about ?? "";
+		const about = this.#on.aboutNow?.(state) ?? this.#page.about ?? "";
+		if (this.#about.textContent !== about) this.#about.textContent = about;
 		this.#turner?.paint(state);
 		this.#part?.paint(state);
 		this.#desk.paint(state);

@@ -148,10 +148,7 @@ export function handsontableGrid(
 		const cells = host.querySelectorAll<HTMLTableCellElement>(
 			".ht_master tbody td, .ht_clone_left tbody td",
 		);
-		for (const td of cells) {
-			const { row, col } = hot.getCoords(td) as { row: number; col: number };
-			redrawCell(td, model, row, col);
-		}
+		for (const td of cells) redrawCell(td, model);
 	};
 
 	/** The host outlives the grid, so what listens to it goes with the grid. */

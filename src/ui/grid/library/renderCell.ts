@@ -1,5 +1,5 @@
 import { say } from "../../../core/say.ts";
-import { el } from "../../dom/el.ts";
+import { el, fill } from "../../dom/el.ts";
 import { problemWords } from "../../format/problemWords.ts";
 import type { GridCell, GridModel } from "../gridModel.ts";
 
@@ -23,37 +23,50 @@ function drawing(model: GridModel, row: number, column: number): Drawing {
 	};
 }
 
-/** What each cell on the screen shows, to leave alone what stays the same. */
-const drawn = new WeakMap<HTMLElement, Drawing>();
+/** What each cell on the screen shows, and where it stands, to leave alone what stays the same. */
+const drawn = new WeakMap<HTMLElement, { what: Drawing; row: number; column: number }>();
 
 /** Draws one cell with text nodes only. Its state is in its shape and words as well as its colour. */
 export function renderCell(td: HTMLElement, model: GridModel, row: number, column: number): void {
-	draw(td, drawing(model, row, column));
-}
-
-/** Draws a cell anew where it shows something else now; marks of the selection stay on it. */
-export function redrawCell(td: HTMLElement, model: GridModel, row: number, column: number): void {
-	const next = drawing(model, row, column);
-	const before = drawn.get(td);
-	if (before && isSame(before, next)) return;
-	const own = new Set(before?.classes.split(" "));
-	const marks = [...td.classList].filter((name) => !own.has(name));
-	draw(td, next);
-	td.classList.add(...marks);
-}
-
-function draw(td: HTMLElement, what: Drawing): void {
-	drawn.set(td, what);
+	const what = drawing(model, row, column);
+	drawn.set(td, { what, row, column });
 	td.className = what.classes;
 	td.title = what.title;
-	td.replaceChildren();
-	if (what.isWrong) td.append(el("span", { class: "problem-mark" }, "!"));
-	td.append(el("span", { class: "figure" }, what.text));
-	if (what.beneath) td.append(el("span", { class: "beneath" }, what.beneath));
+	drawWords(td, what);
 }
 
-function isSame(a: Drawing, b: Drawing): boolean {
-	return (Object.keys(a) as (keyof Drawing)[]).every((part) => a[part] === b[part]);
+/** Draws of a cell anew what it shows otherwise now; marks of the selection stay on it. */
+export function redrawCell(td: HTMLElement, model: GridModel): void {
+	const cell = drawn.get(td);
+	if (!cell) return;
+	const { what: before } = cell;
+	const next = drawing(model, cell.row, cell.column);
+	cell.what = next;
+	if (next.title !== before.title) td.title = next.title;
+	if (next.classes !== before.classes) {
+		td.classList.remove(...before.classes.split(" "));
+		td.classList.add(...next.classes.split(" "));
+	}
+	if (isSameShape(before, next)) redrawWords(td, before, next);
+	else drawWords(td, next);
+}
+
+function isSameShape(a: Drawing, b: Drawing): boolean {
+	return a.isWrong === b.isWrong && (a.beneath === "") === (b.beneath === "");
+}
+
+function drawWords(td: HTMLElement, { isWrong, text, beneath }: Drawing): void {
+	td.replaceChildren();
+	if (isWrong) td.append(el("span", { class: "problem-mark" }, "!"));
+	td.append(el("span", { class: "figure" }, text));
+	if (beneath) td.append(el("span", { class: "beneath" }, beneath));
+}
+
+/** The browser lays out and styles no more than the words that are others. */
+function redrawWords(td: HTMLElement, before: Drawing, { isWrong, text, beneath }: Drawing): void {
+	const [figure, under] = [...td.children].slice(isWrong ? 1 : 0);
+	if (figure && text !== before.text) fill(figure, text);
+	if (under && beneath !== before.beneath) fill(under, beneath);
 }
 
 /** Why a cell shows a dash. */
