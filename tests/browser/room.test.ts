@@ -54,6 +54,22 @@ describe("room", { timeout: 240_000 }, () => {
 		},
 	);
 
+	test.each([
+		[{ width: 1366, height: 768 }, 0],
+		[PHONE, 7],
+	])(
+		"what to start tonight is said in words where its cells are cut %#",
+		async (viewport, lines) => {
+			const workbook = await WorkbookPage.open(browser, site, { viewport });
+			await workbook.goTo("tonight.csv");
+		await workbook.drawn();
+			const shown = workbook.page.locator(".on-phone li:visible");
+			await expect.poll(() => shown.count(), SOON).toBe(lines);
+			expect(await axeViolations(workbook)).toEqual([]);
+			await closeClean(workbook);
+		},
+	);
+
 	test("a number says why beside the grid; Escape sends the answer away for good, Enter asks again and leads into it and back", async () => {
 		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true });
 		const { page } = workbook;

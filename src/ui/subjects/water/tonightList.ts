@@ -1,3 +1,4 @@
+import type { ComputedRow } from "../../../core/computedTable.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { tonightSheet } from "../../../core/sheets/tonight.ts";
@@ -7,7 +8,7 @@ import { computedGrid } from "../../grid/computedGrid.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 
-const MOST_SHOWN = 4;
+type Line = ComputedRow<typeof tonightSheet>;
 
 /**
  * What to start on an evening for the next day's rounds, in words, under the plan.
@@ -18,10 +19,26 @@ export function tonightList(
 	state: State,
 	isShown: (date: IsoDate) => boolean,
 ): HTMLElement | undefined {
-	const rows = rowsOf(state.plan, tonightSheet).filter(({ date }) => isShown(wordIn(date)));
-	if (rows.length === 0) return undefined;
-	const cells = computedGrid({ sheet: tonightSheet, rows });
-	const lines = rows.slice(0, MOST_SHOWN).map((_, row) => {
+	const lines = rowsOf(state.plan, tonightSheet).filter(({ date }) => isShown(wordIn(date)));
+	if (lines.length === 0) return undefined;
+	return el(
+		"section",
+		{ class: "tonight" },
+		el("h2", {}, say`Start tonight`),
+		listed(lines, 4, say`The rest is on its own sheet, “Start tonight”.`),
+	);
+}
+
+/** The same beside the sheet itself, for a phone, whose width cuts the sentences in its cells. */
+export function tonightOnPhone(state: State): HTMLElement {
+	const lines = rowsOf(state.plan, tonightSheet);
+	const list = listed(lines, 6, say`The rest is in the sheet above.`);
+	return el("div", { class: "tonight on-phone" }, list);
+}
+
+function listed(lines: readonly Line[], most: number, rest: string): HTMLElement {
+	const cells = computedGrid({ sheet: tonightSheet, rows: lines.slice(0, most) });
+	const shown = lines.slice(0, most).map((_, row) => {
 		const [day = "", by = "", what = "", goal = ""] = cells.columns.map(
 			(_column, at) => cells.cell(row, at).text,
 		);
@@ -33,12 +50,5 @@ export function tonightList(
 			el("span", { class: "unit" }, ` (${goal})`),
 		);
 	});
-	const more =
-		rows.length > MOST_SHOWN && el("li", {}, say`The rest is on its own sheet, “Start tonight”.`);
-	return el(
-		"section",
-		{ class: "tonight" },
-		el("h2", {}, say`Start tonight`),
-		el("ul", {}, ...lines, more),
-	);
+	return el("ul", {}, ...shown, lines.length > most && el("li", {}, rest));
 }
