@@ -62,7 +62,7 @@ describe("room", { timeout: 240_000 }, () => {
 		async (viewport, lines) => {
 			const workbook = await WorkbookPage.open(browser, site, { viewport });
 			await workbook.goTo("tonight.csv");
-		await workbook.drawn();
+			await workbook.drawn();
 			const shown = workbook.page.locator(".on-phone li:visible");
 			await expect.poll(() => shown.count(), SOON).toBe(lines);
 			expect(await axeViolations(workbook)).toEqual([]);
