@@ -21,21 +21,28 @@ import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import type { ShownRound } from "./dayRounds.ts";
 
-/** What the rounds of a day need, so that one paper is enough: what all of them need said once, the rest under the name of each. */
-export function needsOfDay(state: State, day: IsoDate, rounds: readonly ShownRound[]): string[] {
+/**
+ * What the rounds of a day need, so that one paper is enough: what all of them need said once, the
+ * rest under the name of each.
+ *
+ * @returns lines of sentences; each stays a text of its own, because one may have its English beside it
+ */
+export function needsOfDay(state: State, day: IsoDate, rounds: readonly ShownRound[]): string[][] {
 	const needs = roundNeeds(state, day);
 	const each = rounds.map((round) => ({ name: round.name, words: needs(round) }));
-	if (each.length === 1) return each[0]?.words.length ? [each[0].words.join(" ")] : [];
+	if (each.length === 1) return each.map(({ words }) => words).filter(({ length }) => length > 0);
 	const common = (each[0]?.words ?? []).filter((sentence) =>
 		each.every(({ words }) => words.includes(sentence)),
 	);
 	const own = each.map(({ name, words }) => ({
 		name,
-		words: words.filter((sentence) => !common.includes(sentence)).join(" "),
+		words: words.filter((sentence) => !common.includes(sentence)),
 	}));
 	return [
-		...(common.length > 0 ? [say`For each round: ${common.join(" ")}`] : []),
-		...own.filter(({ words }) => words !== "").map(({ name, words }) => say`${name}: ${words}`),
+		...(common.length > 0 ? [[say`For each round:`, ...common]] : []),
+		...own
+			.filter(({ words }) => words.length > 0)
+			.map(({ name, words }) => [say`${name}:`, ...words]),
 	];
 }
 
@@ -83,10 +90,10 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 function solutionWords(mix: MixAct | undefined, anyMade: boolean): string {
 	if (!mix)
 		return anyMade
-			? say`Solution: the one made earlier today; look at its discard time.`
-			: say`Solution: ${TO_WRITE} of product, water to the mark of ${TO_WRITE} L.`;
+			? say.safety`Solution: the one made earlier today; look at its discard time.`
+			: say.safety`Solution: ${TO_WRITE} of product, water to the mark of ${TO_WRITE} L.`;
 	const product = mix.lot === "" ? mix.product : say`${mix.product}, lot ${mix.lot}`;
-	return say`Solution: ${litreWords(mix.waterLitres)} of water, then ${quantityWords(mix.quantity, mix.measure)} of ${product}, to the mark of ${litreWords(mix.litres)}.`;
+	return say.safety`Solution: ${litreWords(mix.waterLitres)} of water, then ${quantityWords(mix.quantity, mix.measure)} of ${product}, to the mark of ${litreWords(mix.litres)}.`;
 }
 
 /** What is lit for pieces, a sentence for each load. */

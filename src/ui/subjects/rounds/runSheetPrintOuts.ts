@@ -1,6 +1,7 @@
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { type Child, el } from "../../dom/el.ts";
+import { sentences } from "../../dom/sentences.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
 import { counted } from "../../format/counted.ts";
 import { levelWords } from "../../format/levelWords.ts";
@@ -60,7 +61,7 @@ function dayPages(state: State, days: readonly IsoDate[]): HTMLElement[] {
 	return days.map((day) => {
 		const rounds = dayRounds(state, day);
 		const needs = needsOfDay(state, day, rounds).map((words) =>
-			el("p", { class: "run-needs" }, words),
+			el("p", { class: "run-needs" }, ...sentences(words)),
 		);
 		return page(
 			state,

@@ -3,6 +3,7 @@ import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { el, fill } from "../../dom/el.ts";
+import { sentences } from "../../dom/sentences.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import { shownUp } from "../../format/shownNumber.ts";
 import type { State } from "../../state/store.ts";
@@ -79,7 +80,7 @@ function dayParts(state: State, day: IsoDate, width: number): (HTMLElement | und
 		el(
 			"ul",
 			{ class: "round-needs" },
-			...needsOfDay(state, day, rounds).map((words) => el("li", {}, words)),
+			...needsOfDay(state, day, rounds).map((words) => el("li", {}, ...sentences(words))),
 		),
 		hoursLine(state, day),
 		timelineFigure(rounds, day, width),

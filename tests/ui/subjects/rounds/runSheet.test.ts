@@ -90,7 +90,9 @@ test("a round hangs on a kit that waits exactly where the work sheet's column sa
 			state,
 			DAY,
 			rounds.map((each) => ({ ...each, onlyIf })),
-		).join(" ");
+		)
+			.flat()
+			.join(" ");
 	expect(rounds.map(({ onlyIf }) => onlyIf)).toContain("a kit waits");
 	expect(words("a kit waits")).toContain("Only if a kit waits.");
 	expect(words("")).not.toContain("Only if");
