@@ -6,7 +6,7 @@ export const UNSEEN = 1e-20;
 /**
  * How likely it is that the oldest ready kits end on a day, and how many end with them.
  *
- * `at(end, count)`: end in days from today (0 is today: the kits' last day), count from 1
+ * `of(end)[count]`: end in days from today (0 is today: the kits' last day), count from 1
  * to `kits`. Kits that are not the oldest are not followed one by one: how many end on each
  * later day is drawn from `LaterEnds`, the days by themselves, given how many kits there are.
  */
@@ -15,12 +15,19 @@ export class AgesOfKits {
 	readonly ends: number;
 	/** Chance that no kit is ready. */
 	none = 0;
-	readonly #chance: Float64Array;
+	readonly #all: Float64Array;
+	/** The days in it. */
+	readonly #days: readonly Float64Array[];
 
 	constructor(kits: number, ends: number) {
 		this.kits = kits;
 		this.ends = ends;
-		this.#chance = new Float64Array(ends * (kits + 1));
+		const width = kits + 1;
+		const all = new Float64Array(ends * width);
+		this.#all = all;
+		this.#days = Array.from({ length: ends }, (_, end) =>
+			all.subarray(end * width, (end + 1) * width),
+		);
 	}
 
 	/** To begin with: as many of the last days as hold all kits, each day by itself. */
@@ -30,32 +37,25 @@ export class AgesOfKits {
 			let atLeast = 0;
 			for (let n = kits; n >= 1; n--) {
 				atLeast += later.size(end, n);
-				ages.add(end, n, later.ending(end + 1, kits - n) * atLeast);
+				ages.add(end, n, (later.endings(end + 1)[kits - n] as number) * atLeast);
 			}
 		}
-		return ages.times(1 / ages.total());
+		ages.times(1 / ages.total());
+		return ages;
 	}
 
 	clear(): void {
-		this.#chance.fill(0);
+		this.#all.fill(0);
 		this.none = 0;
 	}
 
-	at(end: number, count: number): number {
-		return this.#chance[end * (this.kits + 1) + count] as number;
+	of(end: number): Float64Array {
+		return this.#days[end] as Float64Array;
 	}
 
 	add(end: number, count: number, chance: number): void {
-		const i = end * (this.kits + 1) + count;
-		this.#chance[i] = (this.#chance[i] as number) + chance;
-	}
-
-	/** The chance at a place, which is then empty. */
-	take(end: number, count: number): number {
-		const i = end * (this.kits + 1) + count;
-		const chance = this.#chance[i] as number;
-		this.#chance[i] = 0;
-		return chance;
+		const day = this.of(end);
+		day[count] = (day[count] as number) + chance;
 	}
 
 	/** The next oldest, once the kits that end on `end` are gone and `others` are left. */
@@ -64,37 +64,47 @@ export class AgesOfKits {
 			this.none += chance;
 			return;
 		}
-		const together = later.ending(end + 1, others);
+		const together = later.endings(end + 1)[others] as number;
 		if (together === 0) {
 			this.add(later.latest(end), others, chance);
 			return;
 		}
 		let share = chance / together;
 		for (let e = end + 1; e < this.ends; e++) {
-			for (let n = 1; n <= others; n++)
-				this.add(e, n, share * later.size(e, n) * later.ending(e + 1, others - n));
+			this.#addShare(e, others, later, share);
 			share *= later.size(e, 0);
 			if (share === 0) return;
 		}
 	}
 
+	/** Of kits of which none ends before a day, `others` altogether: those whose oldest end on it. */
+	#addShare(end: number, others: number, later: LaterEnds, share: number): void {
+		const day = this.of(end);
+		const sizes = later.sizes(end);
+		const endings = later.endings(end + 1);
+		for (let n = 1; n <= others; n++)
+			day[n] = (day[n] as number) + share * (sizes[n] as number) * (endings[others - n] as number);
+	}
+
 	total(): number {
+		const all = this.#all;
 		let sum = this.none;
-		for (let i = 0; i < this.#chance.length; i++) sum += this.#chance[i] as number;
+		for (let i = 0; i < all.length; i++) sum += all[i] as number;
 		return sum;
 	}
 
 	addAll(other: AgesOfKits, weight: number): void {
-		for (let i = 0; i < this.#chance.length; i++)
-			this.#chance[i] = (this.#chance[i] as number) + weight * (other.#chance[i] as number);
+		const [all, others] = [this.#all, other.#all];
+		for (let i = 0; i < all.length; i++)
+			all[i] = (all[i] as number) + weight * (others[i] as number);
 		this.none += weight * other.none;
 	}
 
-	/** The same, each chance times `factor`. */
-	times(factor: number): AgesOfKits {
-		const product = new AgesOfKits(this.kits, this.ends);
-		product.addAll(this, factor);
-		return product;
+	/** Each chance times `factor`. */
+	times(factor: number): void {
+		const all = this.#all;
+		for (let i = 0; i < all.length; i++) all[i] = (all[i] as number) * factor;
+		this.none *= factor;
 	}
 
 	/** Where none is ready, all are in the round whose kits end on `end`. */
@@ -104,31 +114,31 @@ export class AgesOfKits {
 	}
 
 	/** A day later; what ended before it is counted to its first. */
-	dayLater(): AgesOfKits {
-		const later = new AgesOfKits(this.kits, this.ends);
-		for (let end = 0; end < this.ends; end++)
-			for (let n = 1; n <= this.kits; n++) later.add(Math.max(0, end - 1), n, this.at(end, n));
-		later.none = this.none;
-		return later;
+	midnight(): void {
+		const [over, first] = this.#days;
+		if (!over || !first) return;
+		for (let n = 1; n < first.length; n++) first[n] = (first[n] as number) + (over[n] as number);
+		this.#all.copyWithin(0, first.length);
+		this.#days.at(-1)?.fill(0);
 	}
 
-	/** After a use: of the `there` kits followed, one of the oldest is gone. */
-	lessOne(there: number, later: LaterEnds): AgesOfKits {
-		const less = new AgesOfKits(this.kits, this.ends);
+	/** What is left after a use: of the `there` kits followed, one of the oldest is gone. */
+	lessOne(there: number, later: LaterEnds, less: AgesOfKits): AgesOfKits {
+		less.clear();
 		less.none = this.none;
 		const others = there - 1;
 		// As `addNext`, for all ends at once: what is left for an end to come goes on to the one after it.
 		let share = 0;
 		for (let end = 0; end < this.ends; end++) {
-			for (let n = 2; n <= there; n++) less.add(end, n - 1, this.at(end, n));
+			const [day, lessOfDay] = [this.of(end), less.of(end)];
+			for (let n = 2; n <= there; n++) lessOfDay[n - 1] = day[n] as number;
 			if (share > 0) {
-				for (let n = 1; n <= others; n++)
-					less.add(end, n, share * later.size(end, n) * later.ending(end + 1, others - n));
+				less.#addShare(end, others, later, share);
 				share *= later.size(end, 0);
 			}
-			const last = this.at(end, 1);
+			const last = day[1] as number;
 			if (last <= UNSEEN) continue;
-			const together = others === 0 ? 0 : later.ending(end + 1, others);
+			const together = others === 0 ? 0 : (later.endings(end + 1)[others] as number);
 			if (together === 0) less.addNext(end, others, later, last);
 			else share += last / together;
 		}

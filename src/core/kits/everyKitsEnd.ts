@@ -1,7 +1,7 @@
 import { poisson } from "../counts/poisson.ts";
-import { memoize } from "../memoize.ts";
+import { MOST_OBJECTS, memoize } from "../memoize.ts";
 import { cappedUses } from "./cappedUses.ts";
-import type { RenewalStep } from "./renewalSteps.ts";
+import { type RenewalStep, renews } from "./renewalSteps.ts";
 
 /** More states than this take too long; then only the oldest kits are followed. */
 const MOST_STATES = 3100;
@@ -20,36 +20,68 @@ export function canFollowEveryKit(kits: number, ends: number): boolean {
 /** How likely each combination of last days is: every kit is followed, exactly. */
 export class EveryKitsEnd {
 	readonly #kits: number;
-	readonly #ends: number;
+	/** For each step of a day, how likely each number of uses is, and where they lead. */
+	readonly #ways: Map<RenewalStep, { readonly uses: Float64Array; readonly moves: Moves[] }>;
 	#chance: Float64Array;
+	#after: Float64Array;
+	/** By the kits used: how likely each combination of the others is. */
+	readonly #left: readonly Float64Array[];
 
-	constructor(kits: number, ends: number) {
+	constructor(kits: number, ends: number, steps: readonly RenewalStep[]) {
 		this.#kits = kits;
-		this.#ends = ends;
+		this.#ways = new Map(
+			steps.map((step) => {
+				const { endsBy, spreadBy, target, midnight } = step;
+				const uses = cappedUses(kits, poisson(step.uses));
+				return [step, { uses, moves: movesOf(kits, ends, endsBy, spreadBy, target, midnight) }];
+			}),
+		);
 		this.#chance = Float64Array.from(statesOf(kits, ends), (counts) => apart(counts));
+		this.#after = new Float64Array(this.#chance.length);
+		this.#left = Array.from(
+			{ length: kits },
+			(_, used) => new Float64Array(statesOf(kits - used - 1, ends).length),
+		);
 	}
 
-	/** Fills `given` (see `RenewalsOfDay`); gives back how likely each number of uses was. */
+	/** Fills `given` (see `RenewalsOfDay`) where any are renewed; gives back how likely each number of uses was. */
 	go(step: RenewalStep, given: Float64Array): Float64Array {
 		const kits = this.#kits;
-		const { endsBy, spreadBy, target, midnight } = step;
-		const { next, renewed } = moves(kits, this.#ends, endsBy, spreadBy, target, midnight);
-		const uses = cappedUses(kits, poisson(step.uses));
+		const { uses, moves } = this.#ways.get(step) as { uses: Float64Array; moves: Moves[] };
+		const renewing = renews(step);
+		const most = renewing ? kits : uses.findLastIndex((chance) => chance > 0);
 		const before = this.#chance;
-		const after = new Float64Array(before.length);
-		given.fill(0);
-		for (let state = 0, move = 0; state < before.length; state++) {
-			const chance = before[state] as number;
-			for (let u = 0; u <= kits; u++, move++) {
-				const to = next[move] as number;
-				const row = u * (kits + 1) + (renewed[move] as number);
-				after[to] = (after[to] as number) + chance * (uses[u] as number);
-				given[row] = (given[row] as number) + chance;
+		const after = this.#after.fill(0);
+		if (renewing) given.fill(0);
+		let left = before;
+		for (let u = 0; u <= most; u++) {
+			const { next, renewed, less } = moves[u] as Moves;
+			const likely = uses[u] as number;
+			for (let state = 0; state < left.length; state++) {
+				const to = next[state] as number;
+				after[to] = (after[to] as number) + (left[state] as number) * likely;
 			}
+			if (renewing)
+				for (let state = 0; state < left.length; state++) {
+					const row = u * (kits + 1) + (renewed[state] as number);
+					given[row] = (given[row] as number) + (left[state] as number);
+				}
+			if (u < most) left = ledTo(left, less, this.#left[u] as Float64Array);
 		}
+		this.#after = before;
 		this.#chance = after;
 		return uses;
 	}
+}
+
+/** The chances of where combinations lead. */
+function ledTo(chance: Float64Array, to: Uint16Array, sum: Float64Array): Float64Array {
+	sum.fill(0);
+	for (let state = 0; state < chance.length; state++) {
+		const at = to[state] as number;
+		sum[at] = (sum[at] as number) + (chance[state] as number);
+	}
+	return sum;
 }
 
 /** To begin with: each kit ends on any of the days, by itself. */
@@ -71,8 +103,24 @@ const statesOf = memoize((kits: number, ends: number) => {
 	return states;
 });
 
-/** Where each combination leads with each number of uses, and how many kits join unused. */
-const moves = memoize(
+/** The place of each combination. */
+const placesOf = memoize(
+	(kits: number, ends: number) =>
+		new Map(statesOf(kits, ends).map((counts, place) => [counts.join(), place])),
+);
+
+/** Where the combinations of the kits that were not used lead. */
+interface Moves {
+	/** Once those used are ready again: a combination of all kits. */
+	readonly next: Uint16Array;
+	/** Kits that join unused. */
+	readonly renewed: Uint8Array;
+	/** With one use more, of the oldest: a combination of one kit fewer. */
+	readonly less: Uint16Array;
+}
+
+/** By the number of kits used. */
+const movesOf = memoize(
 	(
 		kits: number,
 		ends: number,
@@ -80,33 +128,40 @@ const moves = memoize(
 		spreadBy: number,
 		target: number,
 		midnight: RenewalStep["midnight"],
-	) => {
-		const states = statesOf(kits, ends);
-		const places = new Map(states.map((counts, i) => [counts.join(), i]));
-		const next = new Uint16Array(states.length * (kits + 1));
-		const renewed = new Uint8Array(next.length);
-		states.forEach((counts, state) => {
-			for (let u = 0; u <= kits; u++) {
-				let left = withoutOldest(counts, u);
-				if (midnight === "before") left = dayLater(left);
+	): Moves[] => {
+		const places = placesOf(kits, ends);
+		return Array.from({ length: kits + 1 }, (_, used) => {
+			const states = statesOf(kits - used, ends);
+			const next = new Uint16Array(states.length);
+			const renewed = new Uint8Array(states.length);
+			states.forEach((counts, state) => {
+				let left = midnight === "before" ? dayLater(counts) : [...counts];
 				const joining = join(left, endsBy, spreadBy);
 				if (midnight === "after") left = dayLater(left);
-				left[target] = (left[target] as number) + u + joining;
-				next[state * (kits + 1) + u] = places.get(left.join()) as number;
-				renewed[state * (kits + 1) + u] = joining;
-			}
+				left[target] = (left[target] as number) + used + joining;
+				next[state] = places.get(left.join()) as number;
+				renewed[state] = joining;
+			});
+			return { next, renewed, less: lessOne(kits - used, ends) };
 		});
-		return { next, renewed };
 	},
+	undefined,
+	MOST_OBJECTS,
 );
 
-function withoutOldest(counts: readonly number[], used: number): number[] {
-	let toUse = used;
-	return counts.map((count) => {
-		const taken = Math.min(count, toUse);
-		toUse -= taken;
-		return count - taken;
-	});
+/** Where one use leads each combination of some kits. */
+const lessOne = memoize((kits: number, ends: number): Uint16Array => {
+	if (kits === 0) return new Uint16Array(1);
+	const fewer = placesOf(kits - 1, ends);
+	return Uint16Array.from(
+		statesOf(kits, ends),
+		(counts) => fewer.get(withoutOldest(counts).join()) as number,
+	);
+});
+
+function withoutOldest(counts: readonly number[]): number[] {
+	const oldest = counts.findIndex((count) => count > 0);
+	return counts.with(oldest, (counts[oldest] as number) - 1);
 }
 
 /** What ended before today is counted to today. */

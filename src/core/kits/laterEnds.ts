@@ -4,25 +4,32 @@
  */
 export class LaterEnds {
 	readonly #ends: number;
-	readonly #sizes: readonly Float64Array[];
-	readonly #ending: Float64Array[];
+	#sizes: Float64Array[];
+	#ending: Float64Array[];
+	/** For the next sum: thousands of them are made in a second. */
+	#free: Float64Array;
 
 	/** @param sizes for each end, how likely each number of kits is */
 	constructor(kits: number, sizes: readonly Float64Array[]) {
 		this.#ends = sizes.length;
-		this.#sizes = sizes;
-		this.#ending = [];
-		this.#ending[sizes.length] = sureNone(kits);
-		for (let end = sizes.length - 1; end >= 0; end--)
-			this.#ending[end] = added(sizes[end] as Float64Array, this.#ending[end + 1] as Float64Array);
+		this.#sizes = [...sizes];
+		this.#ending = Array.from({ length: sizes.length + 1 }, () => sureNone(kits));
+		this.#free = sureNone(kits);
+		this.#addUp(sizes.length - 1);
 	}
 
 	size(end: number, count: number): number {
 		return (this.#sizes[end] as Float64Array)[count] as number;
 	}
 
-	ending(end: number, count: number): number {
-		return (this.#ending[end] as Float64Array)[count] as number;
+	/** How likely each number is to end on a day. */
+	sizes(end: number): Float64Array {
+		return this.#sizes[end] as Float64Array;
+	}
+
+	/** How likely each number is to end on a day or later. */
+	endings(end: number): Float64Array {
+		return this.#ending[end] as Float64Array;
 	}
 
 	/** The latest end on which any kit may end; `otherwise` where none is later than that. */
@@ -30,6 +37,30 @@ export class LaterEnds {
 		let end = this.#ends - 1;
 		while (end > otherwise && this.size(end, 0) === 1) end--;
 		return end;
+	}
+
+	/** A day later: the first day is over, and none ends on the last one yet. */
+	midnight(): void {
+		for (const days of [this.#sizes, this.#ending]) {
+			const [over] = days.splice(0, 1) as [Float64Array];
+			over.fill(0);
+			over[0] = 1;
+			days.push(over);
+		}
+	}
+
+	/** More kits will end on a day, as many as are this likely. */
+	more(end: number, kits: Float64Array): void {
+		const before = this.#sizes[end] as Float64Array;
+		this.#sizes[end] = added(before, kits, this.#free);
+		this.#free = before;
+		this.#addUp(end);
+	}
+
+	/** How many end on a day or later, for each up to this one. */
+	#addUp(last: number): void {
+		for (let end = last; end >= 0; end--)
+			added(this.sizes(end), this.endings(end + 1), this.endings(end));
 	}
 }
 
@@ -46,9 +77,17 @@ export function sureNone(kits: number): Float64Array {
  */
 const NONE = 1e-100;
 
-/** The sum of two counts, as far as there are kits. */
-export function added(a: Float64Array, b: Float64Array): Float64Array {
-	const sum = new Float64Array(a.length);
+/**
+ * The sum of two counts, as far as there are kits.
+ *
+ * @param sum what it is written into
+ */
+export function added(
+	a: Float64Array,
+	b: Float64Array,
+	sum: Float64Array = new Float64Array(a.length),
+): Float64Array {
+	sum.fill(0);
 	for (let i = 0; i < a.length; i++) {
 		const p = a[i] as number;
 		if (p === 0) continue;

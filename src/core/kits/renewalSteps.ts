@@ -36,6 +36,12 @@ export interface RenewalStep {
 }
 
 export const NEVER = -1;
+
+/** Whether kits that nobody used may join the round. */
+export function renews({ endsBy, spreadBy }: RenewalStep): boolean {
+	return endsBy !== NEVER || spreadBy !== NEVER;
+}
+
 /** Oldest kits that end together less than this many days after the next round's are ready are spread. */
 export const SPREAD_DAYS = 2;
 

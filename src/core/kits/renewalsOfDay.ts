@@ -5,7 +5,13 @@ import { cappedUses } from "./cappedUses.ts";
 import { canFollowEveryKit, EveryKitsEnd } from "./everyKitsEnd.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
 import { OldestKits } from "./oldestKits.ts";
-import { type LikeDay, type ReadyLife, type RenewalStep, renewalSteps } from "./renewalSteps.ts";
+import {
+	type LikeDay,
+	type ReadyLife,
+	type RenewalStep,
+	renewalSteps,
+	renews,
+} from "./renewalSteps.ts";
 import { givenApart, givenInTable, type RenewedGiven } from "./renewedGiven.ts";
 
 /**
@@ -47,17 +53,17 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 			: oneByOne(kits, steps, renewedOfMany(kits, day, life));
 	const ends = Math.max(...steps.map((step) => step.target)) + 1;
 	const chain = canFollowEveryKit(kits, ends)
-		? new EveryKitsEnd(kits, ends)
+		? new EveryKitsEnd(kits, ends, steps)
 		: new OldestKits(kits, ends, steps, renewedAtOnce(kits, uses, life.days + 1) / steps.length);
 	const stretch = stretchOf(kits, uses, life);
-	let made = { given: tables(steps, kits), perDay: Number.NaN, squares: Number.NaN };
+	let made = { given: [] as Float64Array[], perDay: Number.NaN, squares: Number.NaN };
 	for (let i = 0; i < MOST_STRETCHES; i++) {
 		const { squares } = made;
 		made = goThrough(stretch, chain, steps, kits);
 		if (Math.abs(made.squares - squares) <= SETTLED * made.squares) break;
 	}
 	const given = made.given.map((table) => givenInTable(kits, table));
-	return { kits, given: ofRounds(given, steps), perDay: made.perDay };
+	return { kits, given, perDay: made.perDay };
 }
 
 /**
@@ -146,14 +152,11 @@ function allAtMidnight(kits: number, { uses }: LikeDay): RenewalsOfDay {
 
 /** Renewals apart from each other and from the uses, all in the day's last step that renews any. */
 function oneByOne(kits: number, steps: readonly RenewalStep[], perDay: number): RenewalsOfDay {
-	const last = steps.findLastIndex((step) => step.endsBy >= 0);
-	const given = steps.map((_, s) => givenApart(kits, poisson(s === last ? perDay : 0)));
-	return { kits, given: ofRounds(given, steps), perDay };
-}
-
-/** Where kits go out of date at midnight, what renews any is the first step alone. */
-function ofRounds(given: readonly RenewedGiven[], [first]: readonly RenewalStep[]) {
-	return first?.midnight === "after" ? given.slice(0, 1) : given;
+	const last = steps.findLast((step) => step.endsBy >= 0);
+	const given = steps
+		.filter(renews)
+		.map((step) => givenApart(kits, poisson(step === last ? perDay : 0)));
+	return { kits, given, perDay };
 }
 
 function usesOf({ uses, usesAfterMidnight }: LikeDay): number {
@@ -168,27 +171,25 @@ function renewedAtOnce(kits: number, usesPerDay: number, age: number): number {
 
 type Chain = Pick<EveryKitsEnd | OldestKits, "go">;
 
-/** Means over some days. */
+/** Means over some days; `given` for each step that renews any. */
 function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], kits: number) {
-	const given = tables(steps, kits);
+	const given = steps.filter(renews).map(() => new Float64Array((kits + 1) ** 2));
 	const today = new Float64Array((kits + 1) ** 2);
 	let perDay = 0;
 	let squares = 0;
-	for (let day = 0; day < days; day++)
-		steps.forEach((step, s) => {
+	for (let day = 0; day < days; day++) {
+		let renewing = 0;
+		for (const step of steps) {
 			const uses = chain.go(step, today);
+			if (!renews(step)) continue;
 			perDay += meanRenewed(today, uses, 1) / days;
 			squares += meanRenewed(today, uses, 2) / days;
-			const all = given[s] as Float64Array;
+			const all = given[renewing++] as Float64Array;
 			for (let i = 0; i < all.length; i++)
 				all[i] = (all[i] as number) + (today[i] as number) / days;
-		});
+		}
+	}
 	return { given, perDay, squares };
-}
-
-/** Nothing yet: see `givenInTable`. */
-function tables(steps: readonly RenewalStep[], kits: number): Float64Array[] {
-	return steps.map(() => new Float64Array((kits + 1) ** 2));
 }
 
 /** Mean of the renewals to a power, from how likely each number of uses is. */
