@@ -17,6 +17,7 @@ const BENCHES = [
 	"merge",
 	"growth",
 	"page",
+	"sheetsOpened",
 	"unitsPage",
 ];
 const asked = process.argv.slice(2);
