@@ -35,7 +35,7 @@ test("hands on of every step, for all people; the fire from lighting until the l
 
 test.each([
 	["rounds", smallUnit({ ...one, "steps.csv": "step,basis,minutes,hands_on\nsoak,load,long,no" })],
-	["fires", unitWith({ pots: "some" }, one)],
+	["fires", unitWith({ method: "boiling", pot_litres: "big" }, one)],
 	["minutes that a pot is held", unitWith({ boil_hold_minutes: "long" }, one)],
 ] as const)("where the %s are not known there are no hours, and not 0", (_what, workbook) => {
 	expect(planned(workbook)).toBeUndefined();

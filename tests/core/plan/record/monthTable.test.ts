@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Figure } from "../../../../src/core/calculation.ts";
+import { measuresDone } from "../../../../src/core/plan/record/measuresDone.ts";
 import { monthTable } from "../../../../src/core/plan/record/monthTable.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { daysOfMonth } from "../../../../src/core/values/isoMonth.ts";
 import { valueIn } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
@@ -124,6 +127,19 @@ describe("the report of a month", () => {
 			monthTable(unitWith({}, march), month).rows.map(({ unit }) => valueIn(unit));
 		expect(unitsIn("2027-05")).toEqual(unitsIn("2027-03"));
 		expect(unitsIn("2027-03")).not.toContain(undefined);
+	});
+
+	test("day by day, with the days on which it was written down that there was none", () => {
+		const { kits_used, solution_litres } = measuresDone(
+			readWorkbook(unitWith({}, march)),
+			daysOfMonth("2027-03"),
+		);
+		expect([...kits_used.byDay]).toEqual([
+			["2027-03-01", 2],
+			["2027-03-02", 2],
+			["2027-03-30", 0],
+		]);
+		expect(solution_litres.done?.unit).toBe("L");
 	});
 
 	test("where nothing is descaled, no descaling is planned", () => {

@@ -73,6 +73,7 @@ describe("the books of a month", () => {
 					2027-03-06,liquid,L2,count,4,
 					2027-03-12,liquid,L3,issue,1,
 					2027-03-10,liquid,L3,count,7,
+					2027-03-09,liquid,L6,count,8,
 					2027-03-28,liquid,L6,issue,2,`,
 			},
 			"liquid",
