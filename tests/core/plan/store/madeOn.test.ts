@@ -36,6 +36,10 @@ test("made after the plan begins, of one that an entry of the journal has brough
 	expect(foundIn("liquid,L,0,2027-03-02,,2027-03-05,", "2027-03-01,liquid,L,receipt,5,")).toEqual([
 		"made-in-future error 2 made_on",
 	]);
+	for (const other of ["powder,L", "liquid,M"])
+		expect(foundIn("liquid,L,0,2027-03-02,,2027-03-05,", `2027-03-01,${other},receipt,5,`)).toEqual(
+			[],
+		);
 });
 
 // Read on 2027-02-20, before the plan begins, by a unit that has written nothing down yet.
