@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { filledEntries } from "../../../src/core/edit/begin/beginEntries.ts";
-import { choiceOf, usesFor } from "../../../src/core/edit/begin/withUsesTaken.ts";
+import { choiceOf, usesFor, withUsesTaken } from "../../../src/core/edit/begin/withUsesTaken.ts";
 import { emptyWorkbook } from "../../../src/core/edit/emptyWorkbook.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
+import type { Workbook } from "../../../src/core/workbook.ts";
 import { contentOf } from "../contentOf.ts";
 import { numberIn, problemCodes, totalOf } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
@@ -96,6 +97,56 @@ test.each([
 		true,
 		true,
 	]);
+});
+
+const namesOf = (workbook: Workbook) =>
+	usesFor(workbook).map(({ item, basis }) => `${item}, ${basis}`);
+
+test.each([
+	["no bath size", { descale_fill_litres: "some" }],
+	["no strength wanted", { descale_acid_pct: "some" }],
+	["vinegar of no known strength", { vinegar_acid_pct: "some" }],
+	["vinegar weaker than wanted", { descale_acid_pct: 6, vinegar_acid_pct: 5 }],
+] as const)("with %s no vinegar is proposed", (_what, settings) => {
+	expect(namesOf(unitWith({}))).toContain("Vinegar, descale");
+	expect(namesOf(unitWith(settings))).not.toContain("Vinegar, descale");
+});
+
+test("a solution to wipe with is mixed whatever the kits go by", () => {
+	const boiled = { method: "boiling", wipe_solution_litres: 0 };
+	expect(namesOf(unitWith(boiled))).not.toContain("Label, round");
+	expect(namesOf(unitWith({ ...boiled, wipe_solution_litres: 2 }))).toContain("Label, round");
+});
+
+test("the kinds of the kits there are say by which methods it goes; without a kit all that are listed", () => {
+	const files = {
+		"kinds.csv": "kind,piece,count\nbag set,bag,1\nsuction,bulb,1",
+		"treatments.csv": "kind,piece,method\nsuction,,autoclave",
+	};
+	expect(namesOf(unitWith({}, files))).not.toContain("Wrap for the autoclave, kit");
+	expect(namesOf(unitWith({}, { ...files, "kits.csv": "kit,kind,status" }))).toContain(
+		"Wrap for the autoclave, kit",
+	);
+});
+
+test("an item of the store stays as it is, a line of nothing is none, and what is no number or no line of the proposal is left out", () => {
+	const unit = smallUnit({ "usage.csv": "item,basis,quantity,note\n,  ,," });
+	const written = withUsesTaken(unit, `${choiceOf([[6, " 2 "]])} 7:many 99:1`);
+	expect(written.tables["usage.csv"]?.rows.flat().filter((cell) => cell.trim() !== "")).toEqual([
+		"Mask",
+		"worker_round",
+		"2",
+		expect.stringContaining("one for each person in a round ("),
+	]);
+	expect(written.tables["items.csv"]?.rows).toEqual([
+		...(unit.tables["items.csv"]?.rows ?? []),
+		["Mask", "other", "piece", "", "", "", "", ""],
+	]);
+	const listed = withUsesTaken(
+		smallUnit({ "usage.csv": "item,basis,quantity,note", "items.csv": "item,group\n Mask ,gauze" }),
+		"6:2",
+	);
+	expect(listed.tables["items.csv"]?.rows).toEqual([["Mask ", "gauze"]]);
 });
 
 test("a kit at every birth means 100 for 100 births; no is filled in already", () => {
