@@ -46,7 +46,7 @@ async function tryTasks(): Promise<void> {
 	let tried = 0;
 	for (let mutant = untried.pop(); mutant; mutant = untried.pop()) {
 		const known = kept.fateOf(mutant);
-		const task = tasks.of(mutant.id);
+		const task = tasks.of(mutant);
 		if (known !== undefined || task.files.length === 0) {
 			note(mutant, known ?? "no test");
 			continue;

@@ -1,3 +1,5 @@
+import { basename, dirname } from "node:path";
+import type { Mutant } from "./instrumented.ts";
 import type { Ran } from "./runner.ts";
 import type { Task } from "./worker.ts";
 
@@ -30,9 +32,9 @@ export class Tasks {
 		this.#definitions = files.find(({ source }) => source === DEFINITIONS);
 	}
 
-	of(mutant: string): Task {
+	of({ id: mutant, file: source }: Mutant): Task {
 		const task = { mutant, files: [] as { file: string; names: string[] }[], ms: 0 };
-		for (const file of this.#filesFor(mutant)) {
+		for (const file of this.#filesFor(mutant, source)) {
 			if (!this.#met.get(file)?.has(mutant)) continue;
 			const names: string[] = [];
 			let ms = file.loadMs;
@@ -49,9 +51,16 @@ export class Tasks {
 		return task;
 	}
 
-	#filesFor(mutant: string): readonly Ran[] {
-		const first = this.#definitions;
-		if (!first?.loading.has(mutant)) return this.#files;
-		return [first, ...this.#files.filter((file) => file !== first)];
+	/** What belongs to the broken file comes before all that only comes by it. */
+	#filesFor(mutant: string, source: string): readonly Ran[] {
+		const definitions = this.#definitions?.loading.has(mutant) ? this.#definitions : undefined;
+		const folder = dirname(source).replace(/^src/, "tests");
+		const ownName = `${basename(source, ".ts")}.test.ts`;
+		const nearness = (file: Ran) => {
+			if (file === definitions) return 0;
+			if (basename(file.source) === ownName) return 1;
+			return dirname(file.source) === folder ? 2 : 3;
+		};
+		return [...this.#files].sort((a, b) => nearness(a) - nearness(b));
 	}
 }
