@@ -16,7 +16,7 @@ export interface AwayAt {
 const STEP_MINUTES = 20;
 const MOST_DAYS = 8;
 /** Work that is shorter counts as so much: a kit that is worked on for moments hardly ever waits. */
-const SHORTEST_MINUTES = 1;
+export const SHORTEST_MINUTES = 1;
 
 /**
  * Kits out of reach through a day like all others, where `people` take one kit after the other.
@@ -64,10 +64,10 @@ export function plusPoisson(kits: Float64Array, meanCount: number): Float64Array
 	if (meanCount === 0) return kits;
 	const { first, chance } = poisson(meanCount);
 	const sum = new Float64Array(kits.length + first + chance.length - 1);
-	kits.forEach((p, n) => {
-		chance.forEach((q, m) => {
-			sum[n + first + m] = (sum[n + first + m] as number) + p * q;
-		});
-	});
+	for (let n = 0; n < kits.length; n++) {
+		const p = kits[n] as number;
+		for (let m = 0; m < chance.length; m++)
+			sum[n + first + m] = (sum[n + first + m] as number) + p * (chance[m] as number);
+	}
 	return sum;
 }

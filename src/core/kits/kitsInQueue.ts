@@ -23,16 +23,15 @@ export function oneServiceLater(
 	const remain = Math.max(1, kits.length - people);
 	const later = new Float64Array(Math.min(LONGEST, remain + first + chance.length - 1));
 	const last = later.length - 1;
-	const add = (n: number, weight: number) => {
+	let done = 0;
+	for (let n = 0; n <= people && n < kits.length; n++) done += kits[n] as number;
+	for (let n = 0; n < remain; n++) {
+		const weight = n === 0 ? done : (kits[n + people] as number);
 		for (let i = 0; i < chance.length; i++) {
 			const at = Math.min(n + first + i, last);
 			later[at] = (later[at] as number) + weight * (chance[i] as number);
 		}
-	};
-	let done = 0;
-	for (let n = 0; n <= people && n < kits.length; n++) done += kits[n] as number;
-	add(0, done);
-	for (let n = people + 1; n < kits.length; n++) add(n - people, kits[n] as number);
+	}
 	let end = later.length;
 	while (end > 1 && (later[end - 1] as number) < SMALLEST) end--;
 	return end === later.length ? later : later.slice(0, end);

@@ -32,31 +32,37 @@ export function allBackAfter(kits: number, { people, workMinutes, aloneMinutes }
 	return workMinutes * Math.ceil(kits / Math.min(people, kits)) + aloneMinutes;
 }
 
-/**
- * How likely each number of kits that went out of date at midnight is to be in work still,
- * some minutes later: a person takes one after the other.
- */
-export function lapsedInWork(lapsed: Float64Array, hands: Hands, minute: number): Float64Array {
-	const { people, workMinutes, aloneMinutes } = hands;
-	const away = new Float64Array(lapsed.length);
+/** How many of the kits that went out of date at midnight are ready again, some minutes later: a person takes one after the other. */
+export function doneBy({ people, workMinutes, aloneMinutes }: Hands, minute: number): number {
 	const worked = minute - aloneMinutes;
-	const services = workMinutes === 0 ? Number.POSITIVE_INFINITY : Math.floor(worked / workMinutes);
-	const back = worked < workMinutes ? 0 : people * services;
-	lapsed.forEach((chance, kits) => {
-		const left = Math.max(0, kits - back);
-		away[left] = (away[left] as number) + chance;
-	});
-	return away;
+	if (worked < workMinutes) return 0;
+	return workMinutes === 0 ? Number.POSITIVE_INFINITY : people * Math.floor(worked / workMinutes);
+}
+
+/** How likely each number of kits that went out of date at midnight is to be in work still, by those that are done. */
+export function stillInWork(lapsed: Float64Array): (done: number) => Float64Array {
+	const known = new Map<number, Float64Array>();
+	return (done) => {
+		const before = known.get(done);
+		if (before) return before;
+		const away = new Float64Array(lapsed.length);
+		lapsed.forEach((chance, kits) => {
+			const left = Math.max(0, kits - done);
+			away[left] = (away[left] as number) + chance;
+		});
+		known.set(done, away);
+		return away;
+	};
 }
 
 /** Kits away for one reason or the other, apart from each other. */
 export function bothAway(one: Float64Array, other: Float64Array): Float64Array {
 	const both = new Float64Array(one.length + other.length - 1);
-	one.forEach((p, n) => {
-		if (p > 0)
-			other.forEach((q, m) => {
-				both[n + m] = (both[n + m] as number) + p * q;
-			});
-	});
+	for (let n = 0; n < one.length; n++) {
+		const p = one[n] as number;
+		if (p === 0) continue;
+		for (let m = 0; m < other.length; m++)
+			both[n + m] = (both[n + m] as number) + p * (other[m] as number);
+	}
 	return both;
 }

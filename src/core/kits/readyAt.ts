@@ -5,12 +5,12 @@ import { areAlwaysFree } from "../rounds/handsOneByOne.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
-import { bothAway, lapsedInWork } from "./lapsedAtMidnight.ts";
+import { bothAway, doneBy, stillInWork } from "./lapsedAtMidnight.ts";
 import { usedAndRenewed } from "./renewedGiven.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
-import { type AfterEachUse, lapsedKits } from "./unmetAfterEachUse.ts";
+import { type AfterEachUse, lapsedKits, usesFollowed } from "./unmetAfterEachUse.ts";
 import { awayOutOfDate, usesAway } from "./unmetSentAway.ts";
 import { usesAtLevels } from "./usesAtLevels.ts";
 
@@ -113,14 +113,14 @@ function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64
 	const lapsed = lapsedKits(plan, kits);
 	const clock = minute % MINUTES_PER_DAY;
 	const withLapsed = (away: Float64Array) =>
-		lapsed ? bothAway(away, lapsedInWork(lapsed, hands, clock)) : away;
+		lapsed ? bothAway(away, stillInWork(lapsed)(doneBy(hands, clock))) : away;
 	const uses = new DayClock(usesPerDay, hourShares);
 	if (areAlwaysFree(hands)) {
 		const work = hands.workMinutes + hands.aloneMinutes;
 		return withLapsed(chancesOf(uses.between(minute - work, minute)));
 	}
 	const day = Math.min(Math.floor(minute / MINUTES_PER_DAY), usesPerDay.length - 1);
-	const moments = throughDay(plan)(usesPerDay[day] as number);
+	const moments = throughDay(plan)(usesFollowed(plan, usesPerDay[day] as number));
 	const nearest = moments.reduce((a, b) =>
 		Math.abs(a.minute - clock) <= Math.abs(b.minute - clock) ? a : b,
 	);

@@ -2,8 +2,8 @@ import { chanceAtLeast } from "../counts/poisson.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { awayThroughDay } from "./awayThroughDay.ts";
-import { allBackAfter, lapsedAtMidnight, lapsedInWork } from "./lapsedAtMidnight.ts";
+import { awayThroughDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
+import { allBackAfter, doneBy, lapsedAtMidnight, stillInWork } from "./lapsedAtMidnight.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
 export interface AfterEachUse {
@@ -31,6 +31,8 @@ interface Moment {
 const STEP_MINUTES = 15;
 /** Share of their time up to which people can be busy on a day like all others. */
 const FULLEST = 0.95;
+/** From this share on the kits that wait become more and more, however many days there are. */
+const TOO_FULL = 0.999;
 
 /**
  * Uses that find no kit ready, of 1,000, where each kit is reprocessed as soon as it has
@@ -75,14 +77,16 @@ export class UnmetAfterEachUse {
 		if (!lapsed) return 0;
 		const { hands } = this.#plan;
 		const until = allBackAfter(kits, hands);
+		const inWork = stillInWork(lapsed);
 		let more = 0;
 		for (const { minute, uses, none } of this.#moments) {
 			if (minute >= until) continue;
 			const now = none(kits);
-			lapsedInWork(lapsed, hands, minute).forEach((chance, away) => {
-				if (away === 0 || chance === 0) return;
-				more += uses * chance * (none(Math.max(0, kits - away)) - now);
-			});
+			const away = inWork(doneBy(hands, minute));
+			for (let n = 1; n < away.length; n++) {
+				const chance = away[n] as number;
+				if (chance > 0) more += uses * chance * (none(Math.max(0, kits - n)) - now);
+			}
 		}
 		return more;
 	}
@@ -142,13 +146,22 @@ function alikeStretches(usesPerDay: readonly number[], before: number): [number[
 	return [...stretches.values()];
 }
 
-/** A day with more uses than the hands can do is taken as the days are on average. */
-function queueing({ usesPerDay, hourShares, hands }: AfterEachUse): Moment[] {
+/**
+ * Uses of a day as it is followed: with more than the hands can do it is taken as the days
+ * are on average, and where many births would make even those too many, as full as can be.
+ */
+export function usesFollowed({ usesPerDay, hands }: AfterEachUse, perDay: number): number {
 	const mean = usesPerDay.reduce((sum, uses) => sum + uses, 0) / usesPerDay.length;
-	const most = (FULLEST * hands.people * MINUTES_PER_DAY) / hands.workMinutes;
+	const room = (hands.people * MINUTES_PER_DAY) / Math.max(SHORTEST_MINUTES, hands.workMinutes);
+	if (perDay <= FULLEST * room) return perDay;
+	return mean < TOO_FULL * room ? mean : FULLEST * room;
+}
+
+function queueing(plan: AfterEachUse): Moment[] {
+	const { usesPerDay, hourShares, hands } = plan;
 	return alikeStretches(usesPerDay, 0).flatMap(([[perDay = 0], times]) => {
 		if (perDay === 0) return [];
-		const uses = new DayClock([perDay > most ? mean : perDay], hourShares);
+		const uses = new DayClock([usesFollowed(plan, perDay)], hourShares);
 		const moments = awayThroughDay(uses, hands);
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
