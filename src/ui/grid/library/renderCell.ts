@@ -1,4 +1,4 @@
-import { say } from "../../../core/say.ts";
+import { BESIDE, say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import { problemWords } from "../../format/problemWords.ts";
 import type { GridCell, GridModel } from "../gridModel.ts";
@@ -65,8 +65,15 @@ function drawWords(td: HTMLElement, { isWrong, text, beneath }: Drawing): void {
 /** The browser lays out and styles no more than the words that are others. */
 function redrawWords(td: HTMLElement, before: Drawing, { isWrong, text, beneath }: Drawing): void {
 	const [figure, under] = [...td.children].slice(isWrong ? 1 : 0);
-	if (figure && text !== before.text) fill(figure, text);
-	if (under && beneath !== before.beneath) fill(under, beneath);
+	if (figure && text !== before.text) rewrite(figure, text);
+	if (under && beneath !== before.beneath) rewrite(under, beneath);
+}
+
+/** A text that stays one is changed in its place; words in two languages are elements. */
+function rewrite(element: Element, text: string): void {
+	const [only, ...others] = element.childNodes;
+	if (only instanceof Text && others.length === 0 && !text.includes(BESIDE)) only.data = text;
+	else fill(element, text);
 }
 
 /** Why a cell shows a dash. */
