@@ -3,17 +3,25 @@ import type { Calculation, Worked } from "./calculation.ts";
 /** Results kept at most; then all are let go and worked out again as they are asked for. */
 export const MOST_RESULTS = 4096;
 
-/** Results by what they hang on, one thing after the other. */
+/** Results by what they hang on, one thing after the other. Most branches lead on by one input only, which needs no map. */
 class Branch<V> {
 	result: V | undefined;
-	#next: Map<unknown, Branch<V>> | undefined;
+	#input: unknown;
+	#only: Branch<V> | undefined;
+	#others: Map<unknown, Branch<V>> | undefined;
 
 	to(input: unknown): Branch<V> {
-		this.#next ??= new Map();
-		const known = this.#next.get(input);
+		if (this.#only && this.#input === input) return this.#only;
+		const known = this.#others?.get(input);
 		if (known) return known;
 		const next = new Branch<V>();
-		this.#next.set(input, next);
+		if (!this.#only) {
+			this.#input = input;
+			this.#only = next;
+		} else {
+			this.#others ??= new Map();
+			this.#others.set(input, next);
+		}
 		return next;
 	}
 }
@@ -39,8 +47,11 @@ export function memoize<I extends readonly unknown[], V>(
 	let count = 0;
 	return (...inputs) => {
 		let branch = root;
-		for (const input of hangsOn(...inputs))
+		const all = hangsOn(...inputs);
+		for (let i = 0; i < all.length; i++) {
+			const input = all[i];
 			branch = branch.to(Array.isArray(input) && input.length === 1 ? input[0] : input);
+		}
 		if (branch.result !== undefined) return branch.result;
 		const result = work(...inputs);
 		branch.result = result;

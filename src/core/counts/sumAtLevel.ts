@@ -84,7 +84,9 @@ function amountsAdded(
 	const byAmount = new Map<number, Counts[]>();
 	days.forEach((counts, day) => {
 		const amount = amounts[day] as number;
-		byAmount.set(amount, [...(byAmount.get(amount) ?? []), counts]);
+		const before = byAmount.get(amount);
+		if (before) before.push(counts);
+		else byAmount.set(amount, [counts]);
 	});
 	return [...byAmount]
 		.map(([amount, counts]) => spread(sumOf(counts), (count) => count * amount, most))

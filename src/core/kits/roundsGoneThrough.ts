@@ -76,8 +76,9 @@ export class RoundsGoneThrough {
 		const water = this.plan.waterMinutes ?? 0;
 		const earlier = Math.ceil(water / MINUTES_PER_DAY);
 		const days = usesPerDay.length;
-		const rateOf = (of: number) => this.#rates[Math.min(Math.max(of, 0), days - 1)] as number;
-		const around = Array.from({ length: earlier + 3 }, (_, i) => rateOf(day - 1 - earlier + i));
+		let around = 0;
+		for (let of = day - 1 - earlier; of <= day + 1; of++)
+			around = around * days + (this.#rates[Math.min(Math.max(of, 0), days - 1)] as number);
 		return {
 			index,
 			start,
@@ -89,7 +90,7 @@ export class RoundsGoneThrough {
 					: 0,
 			came: this.uses.between(midnight + ofLast - water, start - water),
 			late: this.uses.between(start - water, start),
-			likeness: around.reduce((sum, rate) => sum * days + rate, 0) * starts.length + index,
+			likeness: around * starts.length + index,
 		};
 	}
 

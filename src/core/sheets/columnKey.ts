@@ -1,3 +1,4 @@
+import { memoizeByObject } from "../memoize.ts";
 import type { PlanMeasure, PlanMeasures } from "./planMeasures.ts";
 
 /** What a column of day-plan.csv says of a measure, and how its key ends. */
@@ -20,10 +21,16 @@ export function byColumn<M extends PlanMeasures, T>(
 	measures: M,
 	of: (key: keyof M & string, part: Part) => T,
 ): Readonly<Record<ColumnKeys<M>, T>> {
-	const made = Object.entries(measures).flatMap(([key, measure]) =>
+	const made: Record<string, T> = {};
+	for (const { column, key, part } of columnsOf(measures)) made[column] = of(key, part);
+	return made as Record<ColumnKeys<M>, T>;
+}
+
+/** The same for every day of a plan. */
+const columnsOf = memoizeByObject((measures: PlanMeasures) =>
+	Object.entries(measures).flatMap(([key, measure]) =>
 		(Object.keys(endings) as Part[])
 			.filter((part) => measure[part])
-			.map((part) => [columnKey(key, measure, part), of(key, part)]),
-	);
-	return Object.fromEntries(made);
-}
+			.map((part) => ({ column: columnKey(key, measure, part), key, part })),
+	),
+);

@@ -6,6 +6,7 @@ import { moved } from "../counts/spread.ts";
 import { DAYS_ADDED_EXACTLY, sumAtLevel } from "../counts/sumAtLevel.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { memoize, memoizeByObject } from "../memoize.ts";
+import { ofEach } from "../ofEach.ts";
 import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
@@ -59,7 +60,7 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	if (!days.some((day) => day.forecast)) {
 		if (!descales)
 			return sumOf(
-				days.map((day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)),
+				ofEach(days, (day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)),
 				steps.most,
 			);
 		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
@@ -79,17 +80,13 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	);
 }
 
-/** Days alike are worked out once. */
 function dayByDay(
 	days: readonly RoundsOfDay[],
 	most: number,
 	used: (day: RoundsOfDay) => Counts,
 ): Counts {
-	const counts = new Map(
-		[...new Set(days)].map((day) => [day, day.forecast ? givenLevel(day, used) : used(day)]),
-	);
 	return sumAtLevel(
-		days.map((day) => counts.get(day) as Counts),
+		ofEach(days, (day) => (day.forecast ? givenLevel(day, used) : used(day))),
 		undefined,
 		most,
 	);

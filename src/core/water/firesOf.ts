@@ -43,19 +43,19 @@ export function firesOf(placed: readonly PlacedBatch[], hearth: Hearth): Fire[] 
 			return fire?.need === batch.need && Math.abs(fire.offBoilAt - start) < NEAR;
 		});
 		const stove = goesOn >= 0 ? goesOn : stoveFree.findIndex((free) => free <= start + NEAR);
-		const pots = [...potFree.keys()]
-			.filter((pot) => (potFree[pot] as number) <= start + NEAR)
-			.slice(0, batch.pots);
+		const pots: number[] = [];
+		for (let pot = 0; pot < potFree.length && pots.length < batch.pots; pot++)
+			if ((potFree[pot] as number) <= start + NEAR) pots.push(pot);
 		const [offBoilAt, coolAt] = [start + batch.stoveMinutes, start + batch.potMinutes];
 		stoveFree[stove] = offBoilAt;
 		for (const pot of pots) potFree[pot] = coolAt;
 		const before = goesOn >= 0 ? fires[burning[stove] as number] : undefined;
+		const named = pots.map((pot) => pot + 1);
+		const taken = named.map((pot) => ({ pot, from: start, to: coolAt }));
 		const fire: Fire = {
 			need: batch.need,
 			stove: stove + 1,
-			pots: [...new Set([...(before?.pots ?? []), ...pots.map((pot) => pot + 1)])].sort(
-				(a, b) => a - b,
-			),
+			pots: before ? [...new Set([...before.pots, ...named])].sort((a, b) => a - b) : named,
 			litres: (before?.litres ?? 0) + batch.litres,
 			startLitres: (before?.startLitres ?? 0) + batch.startLitres,
 			batches: (before?.batches ?? 0) + 1,
@@ -64,10 +64,7 @@ export function firesOf(placed: readonly PlacedBatch[], hearth: Hearth): Fire[] 
 			lightAt: before?.lightAt ?? start,
 			offBoilAt,
 			coolAt,
-			taken: [
-				...(before?.taken ?? []),
-				...pots.map((pot) => ({ pot: pot + 1, from: start, to: coolAt })),
-			],
+			taken: before ? [...before.taken, ...taken] : taken,
 		};
 		if (before) fires[burning[stove] as number] = fire;
 		else burning[stove] = fires.push(fire) - 1;

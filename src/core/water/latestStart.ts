@@ -1,5 +1,5 @@
 import type { Batch, Hearth } from "./batch.ts";
-import { fullWithin, NEAR, timesFull } from "./timesFull.ts";
+import { fullWithin, NEAR, type TakenFor, timesFull } from "./timesFull.ts";
 
 /** A batch with the minute at which its stove is lit. */
 export interface PlacedBatch {
@@ -26,31 +26,21 @@ export function latestStart(
 	const earliest = earliestEnd - stoveMinutes;
 	if (batch.pots > pots || latest < earliest - NEAR) return undefined;
 	const near: PlacedBatch[] = [];
+	let potsTaken = 0;
 	const addNear = (others: readonly PlacedBatch[], from: number) => {
 		for (let i = from; i < others.length; i++) {
 			const other = others[i] as PlacedBatch;
 			if (other.start >= latest + potMinutes - NEAR) continue;
-			if (other.start + other.batch.potMinutes > earliest) near.push(other);
+			if (other.start + other.batch.potMinutes <= earliest) continue;
+			near.push(other);
+			potsTaken += other.batch.pots;
 		}
 	};
 	addNear(fixed, 0);
 	addNear(placed, Math.max(0, placed.length - MOST_NEAR));
-	const taken = (minutesOf: (of: Batch) => number, countOf: (of: Batch) => number) =>
-		near.map(({ batch: of, start: from }) => ({
-			from,
-			to: from + minutesOf(of),
-			count: countOf(of),
-		}));
-	const onStoves = taken(
-		(of) => of.stoveMinutes,
-		() => 1,
-	);
-	const inPots = taken(
-		(of) => of.potMinutes,
-		(of) => of.pots,
-	);
-	const noStove = timesFull(onStoves, stoves - 1);
-	const noPots = timesFull(inPots, pots - batch.pots);
+	const noStove = timesFull(near.map(onStove), stoves - 1);
+	const room = pots - batch.pots;
+	const noPots = potsTaken > room ? timesFull(near.map(inPots), room) : [];
 	let start = latest;
 	while (start >= earliest - NEAR) {
 		const stovesFullFrom = fullWithin(noStove, start, stoveMinutes);
@@ -60,4 +50,12 @@ export function latestStart(
 		else return start;
 	}
 	return undefined;
+}
+
+function onStove({ batch, start }: PlacedBatch): TakenFor {
+	return { from: start, to: start + batch.stoveMinutes, count: 1 };
+}
+
+function inPots({ batch, start }: PlacedBatch): TakenFor {
+	return { from: start, to: start + batch.potMinutes, count: batch.pots };
 }

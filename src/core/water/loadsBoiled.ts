@@ -7,6 +7,7 @@ import { confidenceInput } from "../counts/setAsideOf.ts";
 import { setAsideOfSome } from "../counts/setAsideOfSome.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
+import { ofEach } from "../ofEach.ts";
 import { type Refusal, refuse } from "../refusal.ts";
 import { atLevel, countOverLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
@@ -63,7 +64,7 @@ export const loadsForEveryRound = calculation<Prepared, LoadsBoiled>({
 		within: 0,
 	},
 	compute: ({ days, ...prepared }) => {
-		const byDay = days.map((day) =>
+		const byDay = ofEach(days, (day) =>
 			loadsPrepared(day, prepared).reduce((sum, loads) => sum + loads, 0),
 		);
 		return {
@@ -133,7 +134,7 @@ function standingForRounds({
 }: Standing): LoadsBoiled {
 	const first = days[0] as RoundsOfDay;
 	const all = [...Array.from({ length: DAYS_BEFORE }, () => first), ...days];
-	const loads = all.map((day) => loadsPrepared(day, prepared));
+	const loads = ofEach(all, (day) => loadsPrepared(day, prepared));
 	const waterAt = (factor: number) => {
 		const rounds = all.flatMap((day, d): RoundToBoilFor[] => {
 			const { kits } = atLevel(day, factor);

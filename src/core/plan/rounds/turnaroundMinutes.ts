@@ -57,20 +57,31 @@ export const kitsOfFullestRound = calculation<KitsInputs, number>({
 		result: 6,
 		within: 0,
 	},
-	compute: ({ days, confidence, kitsInService }) => {
-		const round = roundWithMostKits(days);
-		return kitsOfEachRound({ days, confidence, kitsInService })[round] ?? 1;
+	compute: (kits) => {
+		const round = roundWithMostKits(kits.days);
+		return round < roundsIn(kits.days) ? kitsOfOneRound(kits, round) : 1;
 	},
 });
 
 /** What is set aside for each round of the day when it runs, on the day on which it brings most: at least one kit, at most those in service. */
-export function kitsOfEachRound({ days, confidence, kitsInService }: KitsInputs): number[] {
-	const inRounds = days.filter(({ kind }) => kind === "in_rounds");
-	const rounds = Math.max(0, ...inRounds.map(({ kits }) => kits.length));
-	return Array.from({ length: rounds }, (_, i) => {
-		const each = inRounds.map((day) => setAsideOfSome(kitsOfRound(day, i), confidence));
-		return Math.max(1, Math.min(Math.max(...each), kitsInService));
-	});
+export function kitsOfEachRound(kits: KitsInputs): number[] {
+	return Array.from({ length: roundsIn(kits.days) }, (_, i) => kitsOfOneRound(kits, i));
+}
+
+function roundsIn(days: readonly RoundsOfDay[]): number {
+	return Math.max(0, ...inRoundsOnly(days).map(({ kits }) => kits.length));
+}
+
+function kitsOfOneRound({ days, confidence, kitsInService }: KitsInputs, round: number): number {
+	let most = 1;
+	for (const day of inRoundsOnly(days))
+		most = Math.max(most, setAsideOfSome(kitsOfRound(day, round), confidence));
+	return Math.max(1, Math.min(most, kitsInService));
+}
+
+/** Each day once, however many are alike. */
+function inRoundsOnly(days: readonly RoundsOfDay[]): readonly RoundsOfDay[] {
+	return [...new Set(days)].filter(({ kind }) => kind === "in_rounds");
 }
 
 interface FitInputs extends KitsInputs {

@@ -16,6 +16,7 @@ import type { UnitFigures } from "../unitFigures.ts";
 import { fireCells, fireOfSchedule } from "./fireCells.ts";
 import type { FiresOfPlan, RoundWater } from "./firesOfPlan.ts";
 import { piecesRow } from "./piecesRow.ts";
+import { fuelOfBoiling } from "./roundBoiling.ts";
 
 type Row = ComputedRow<typeof boilingSheet>;
 
@@ -78,7 +79,7 @@ function firesByNeed({ schedule }: FiresOfPlan): Grouped<number | undefined, num
 function rowOf(
 	unit: UnitFigures,
 	{ stove, schedule, rounds }: FiresOfPlan,
-	{ round, boiling, need, fuel }: RoundWater,
+	{ round, boiling, need }: RoundWater,
 	at: number | null,
 ): Row {
 	const { settings } = unit.read;
@@ -102,7 +103,7 @@ function rowOf(
 					litres: derive(litres, { whole: boiling }),
 					batches: derive(batches, { whole: boiling }),
 					heat_minutes: derive(heating, { whole: boiling }),
-					fuel_quantity: fuel,
+					fuel_quantity: fuelOfBoiling(stove, boiling),
 					start_litres: derive(startLitres, { whole: boiling }),
 				}
 			: {

@@ -60,6 +60,21 @@ function withWater(unit: UnitFigures, plans: readonly RoundPlan[]): readonly Rou
 	return plans.filter((round) => valueIn(roundMixes(unit, round)) !== 0);
 }
 
+interface KnownNeed {
+	readonly round: RoundPlan;
+	readonly need: Figure<WaterNeed>;
+}
+
+/** Each under the day and start of its round; a further one of a round by its number too. */
+function byRound(known: readonly KnownNeed[]): Readonly<Record<string, Figure<WaterNeed>>> {
+	const named: Record<string, Figure<WaterNeed>> = {};
+	for (const [index, { round, need }] of known.entries()) {
+		const name = `${round.date} ${round.round.value.start}`;
+		named[name in named ? `${name} ${index}` : name] = need;
+	}
+	return named;
+}
+
 function* madeFires(
 	unit: UnitFigures,
 	plansOf: () => readonly RoundPlan[],
@@ -69,11 +84,10 @@ function* madeFires(
 	const stove = stoveFigures(unit.read);
 	const firstDay = plans[0]?.date;
 	const needs: WaterNeed[] = [];
-	const known: Record<string, Figure<WaterNeed>> = {};
-	const indexOf = ({ date, round }: RoundPlan, need: Figure<WaterNeed>): number | undefined => {
+	const known: KnownNeed[] = [];
+	const indexOf = (round: RoundPlan, need: Figure<WaterNeed>): number | undefined => {
 		if (!need.outcome.ok) return undefined;
-		const name = `${date} ${round.value.start}`;
-		known[name in known ? `${name} ${needs.length}` : name] = need;
+		known.push({ round, need });
 		return needs.push(need.outcome.value) - 1;
 	};
 	const watered = withWater(unit, plans);
@@ -90,7 +104,7 @@ function* madeFires(
 	const hearth = hearthFigures(unit.read, stove);
 	yield;
 	const schedule = derive(boilingSchedule, {
-		needs: listOf(say`Water of each round`, "L", answer(needs), () => known),
+		needs: listOf(say`Water of each round`, "L", answer(needs), () => byRound(known)),
 		...hearth,
 		// Where nothing is rinsed or mixed with it, nothing has to cool.
 		coolMinutes: watered.length > 0 ? hearth.coolMinutes : nameFigure(say`Cooling`, 0),

@@ -1,4 +1,5 @@
 import { calculation, derive, type Figure } from "../../calculation.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
@@ -54,9 +55,10 @@ export function hearthFigures({ settings }: ReadWorkbook, stove: StoveFigures): 
 }
 
 /** Blank, all pots stand on the stove. */
-export function potsAtOnce({ pots, pots_on_stove }: ReadWorkbook["settings"]): Figure {
-	return isBlank(pots_on_stove) ? pots : derive(atOnce, { pots, onStove: pots_on_stove });
-}
+export const potsAtOnce = memoizeByObject(
+	({ pots, pots_on_stove }: ReadWorkbook["settings"]): Figure =>
+		isBlank(pots_on_stove) ? pots : derive(atOnce, { pots, onStove: pots_on_stove }),
+);
 
 const litresOfLoad = calculation<{ buckets: number; each: number; solutionLitres: number }, number>(
 	{

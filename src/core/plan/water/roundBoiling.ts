@@ -1,8 +1,11 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { fixed } from "../../fixed.ts";
+import { memoizeByObject } from "../../memoize.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { exampleSoak } from "../../rounds/exampleSoak.ts";
 import { firstRinse, lastRinse, loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
+import type { RoundsRow } from "../../sheets/rounds.ts";
 import { commonPractice } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
@@ -23,7 +26,6 @@ export interface RoundBoiling {
 	readonly boiling: Figure<Boiling>;
 	/** Its litres, and by when. */
 	readonly need: Figure<WaterNeed>;
-	readonly fuel: Figure;
 }
 
 const loadsOfRound = fromSteps(
@@ -158,7 +160,7 @@ export function roundBoiling(
 	const { read } = unit;
 	const { settings } = read;
 	const { steps } = round;
-	const solutionLitres = solutionWater(read, roundMixes(unit, round));
+	const solutionLitres = solutionOfRound(round.round, unit);
 	const day = (dayNumber(round.date) ?? 0) - (dayNumber(firstDay) ?? 0);
 	const boiling = derive(boilingOfRound, {
 		loads: derive(loadsOfRound, { steps }),
@@ -173,17 +175,19 @@ export function roundBoiling(
 		holdMinutes: stove.holdMinutes,
 		coolMinutes: stove.coolMinutes,
 	});
-	return {
+	const need = derive(needOfRound, {
+		steps,
 		boiling,
-		need: derive(needOfRound, {
-			steps,
-			boiling,
-			solutionLitres,
-			midnight: nameFigure(say`Midnight of the round's day`, day * MINUTES_PER_DAY),
-		}),
-		fuel: fuelOfBoiling(stove, boiling),
-	};
+		solutionLitres,
+		midnight: nameFigure(say`Midnight of the round's day`, day * MINUTES_PER_DAY),
+	});
+	return { boiling, need };
 }
+
+/** The same on every day. */
+const solutionOfRound = memoizeByObject((round: GoodRow<RoundsRow>, unit: UnitFigures) =>
+	solutionWater(unit.read, roundMixes(unit, { round })),
+);
 
 /** Fuel to heat the water and to hold each batch at the boil. */
 export function fuelOfBoiling(stove: StoveFigures, boiling: Figure<Boiling>): Figure {

@@ -50,7 +50,10 @@ const preparationsOfRound = calculation<Inputs, number>({
 	},
 });
 
-export function roundMixes({ read, timetable }: UnitFigures, { round }: RoundPlan): Figure {
+export function roundMixes(
+	{ read, timetable }: UnitFigures,
+	{ round }: Pick<RoundPlan, "round">,
+): Figure {
 	return derive(preparationsOfRound, {
 		rounds: timetable.rounds,
 		start: nameFigure(say`Round`, round.value.start),
