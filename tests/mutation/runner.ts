@@ -9,14 +9,16 @@ interface Switches {
 	currentTestId?: string;
 	hitCount?: number;
 	hitLimit?: number;
-	/** How often more it is noted which mutant a test comes by. */
-	notesLeft: number;
+	/** The test for which it is noted which mutants it comes by; 0 for none. */
+	noting: number;
+	/** The last test that came by each mutant. */
+	readonly seen: number[];
 	mutantCoverage?: { static: Hits; perTest: Record<string, Hits> };
 }
 
 type Hits = Record<string, number>;
 
-const switches: Switches = { notesLeft: 0 };
+const switches: Switches = { noting: 0, seen: [] };
 (globalThis as { __stryker__?: Switches }).__stryker__ = switches;
 /** A mutant met so often in one test goes round for ever. */
 const MOST_HITS = 5_000_000;
@@ -36,10 +38,11 @@ export interface Ran {
 	}[];
 }
 
-/** Where the broken program notes what it comes by: too slow to be done thousands of times. */
+/** Where the broken program notes what it comes by: too slow to be done more than once a test. */
 const NOTES = "var a = arguments;";
-/** By then a test goes over ground it has gone over before. */
-const MOST_NOTES = 100_000;
+const ONCE =
+	"if (ns.noting === 0 || ns.seen[a[0]] === ns.noting) return;\nns.seen[a[0]] = ns.noting;";
+let notings = 0;
 
 const scripts = new Map<
 	string,
@@ -50,10 +53,7 @@ const scripts = new Map<
 function loaded(file: string): Loaded {
 	let script = scripts.get(file);
 	if (!script) {
-		const source = readFileSync(file, "utf8").replaceAll(
-			NOTES,
-			"if (ns.notesLeft-- <= 0) return;\n		var a = arguments;",
-		);
+		const source = readFileSync(file, "utf8").replaceAll(NOTES, `${NOTES}\n${ONCE}`);
 		script = vm.runInThisContext(`(function (exports, require, module) {${source}\n})`, {
 			filename: file,
 		});
@@ -79,7 +79,7 @@ export function dryRun({ source, script }: { source: string; script: string }): 
 	delete switches.currentTestId;
 	delete switches.mutantCoverage;
 	const begun = workedMs();
-	const plain = prepared(script, 0).tests;
+	const plain = prepared(script).tests;
 	const loadMs = workedMs() - begun;
 	const timed = new Map(
 		plain.flatMap(({ name, run }): [string, number][] => {
@@ -91,12 +91,14 @@ export function dryRun({ source, script }: { source: string; script: string }): 
 	);
 	const hits = { static: {}, perTest: {} as Record<string, Hits> };
 	switches.mutantCoverage = hits;
-	for (const { name, run } of prepared(script, MOST_NOTES).tests) {
+	switches.noting = ++notings;
+	for (const { name, run } of prepared(script).tests) {
 		if (!timed.has(name)) continue;
 		switches.currentTestId = name;
-		switches.notesLeft = MOST_NOTES;
+		switches.noting = ++notings;
 		tried(source, name, run);
 	}
+	switches.noting = 0;
 	delete switches.currentTestId;
 	const mutantsOf = (name: string) => new Set(Object.keys(hits.perTest[name] ?? {}));
 	const tests = [...timed].map(([name, ms]) => ({ name, ms, mutants: mutantsOf(name) }));
@@ -121,8 +123,7 @@ function tried(source: string, name: string, run: () => unknown): boolean {
 }
 
 /** Loads a file's tests, and does what must be done before them. */
-function prepared(script: string, notes: number): Loaded {
-	switches.notesLeft = notes;
+function prepared(script: string): Loaded {
 	const file = loaded(script);
 	for (const prepare of file.before) prepare();
 	return file;
@@ -134,7 +135,7 @@ export function kills(mutant: string, file: string, names: readonly string[]): b
 	switches.hitCount = 0;
 	switches.hitLimit = MOST_HITS;
 	try {
-		const { tests } = prepared(file, 0);
+		const { tests } = prepared(file);
 		const wanted = new Set(names);
 		if (tests.length === 0) return true;
 		for (const { name, run } of tests) if (wanted.has(name)) run();

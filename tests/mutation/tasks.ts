@@ -38,8 +38,11 @@ export class Tasks {
 			if (!this.#met.get(file)?.has(mutant)) continue;
 			const names: string[] = [];
 			let ms = file.loadMs;
+			let isMet = file.loading.has(mutant);
 			for (const test of file.tests) {
-				if (!file.loading.has(mutant) && !test.mutants.has(mutant)) continue;
+				// What one test works out, the later ones of its file may find remembered.
+				isMet ||= test.mutants.has(mutant);
+				if (!isMet) continue;
 				if (task.ms + ms + test.ms > MOST_MS) continue;
 				names.push(test.name);
 				ms += test.ms;
