@@ -11,13 +11,14 @@ export const fillInBeside: Action = {
 		if (!(await chooseCell(page, chance))) return false;
 		await page.keyboard.press("Alt+Enter");
 		await soak.drawn();
-		const list = page.locator("select#entry-field");
+		// A second click at once opens the cell itself, as a double click does; then nothing opens beside it.
+		const list = page.locator("select#entry-field:visible");
 		const options = await list.locator("option").count();
 		if (options > 0) {
 			await list.selectOption({ index: chance.below(options) });
 			return true;
 		}
-		const field = page.locator("input#entry-field");
+		const field = page.locator("input#entry-field:visible");
 		if ((await field.count()) === 0) return false;
 		const text = textFor(chance);
 		const cell = await page.locator(".entry-label").textContent();

@@ -57,6 +57,8 @@ export class Soak {
 			return await act();
 		} catch (error) {
 			this.trouble((error as Error).message.split("\n", 1)[0] ?? "");
+			const path = join(tmpdir(), `basinbook-soak-${name.split(" ", 2).join("")}.png`);
+			await this.page.screenshot({ path }).catch(() => {});
 			return false;
 		} finally {
 			for (const error of this.#workbook.errors.splice(0)) this.trouble(error);
