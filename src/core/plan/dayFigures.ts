@@ -46,8 +46,12 @@ export interface DayFigures extends DayDemand {
 
 /** Births and rounds of days that follow each other. */
 export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDemand[] {
+	return demandsOf(unit, usedDays(unit, dates));
+}
+
+function usedDays(unit: UnitFigures, dates: readonly IsoDate[]): UsedDay[] {
 	const { births_per_day } = unit.read.settings;
-	const used = dates.map((date) => {
+	return dates.map((date) => {
 		const own = ownBirths(unit.read.tables.births)(date);
 		const { mean: births, level } = birthsOfDay(date, own, unit.forecast, births_per_day);
 		const uses = unit.kinds.map(({ usesPer100Births }) =>
@@ -55,6 +59,10 @@ export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDem
 		);
 		return { date, births, level, uses };
 	});
+}
+
+/** What the kits used on some days are for a unit's rounds. */
+function demandsOf(unit: UnitFigures, used: readonly UsedDay[]): DayDemand[] {
 	const expiries = unit.kinds.map((kind, k) => expiriesOf(unit, kind, k, used));
 	const water = minutesKitsWait(unit);
 	const days: DayDemand[] = [];
@@ -84,6 +92,12 @@ const ownBirths = memoizeByObject((table: ReadTable<BirthsRow>) => {
 /** The figures of every day of the plan, in order. */
 export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
 	return withCounts(unit, dayDemands(unit, dates));
+}
+
+/** The figures of days as they would be with other rounds, or more people in them: births and uses stay. */
+export function daysWith(unit: UnitFigures, days: readonly DayDemand[]): DayFigures[] {
+	const used = days.map(({ kinds, ...day }) => ({ ...day, uses: kinds.map(({ uses }) => uses) }));
+	return withCounts(unit, demandsOf(unit, used));
 }
 
 /** The demands of days with what follows from them. */
@@ -125,8 +139,7 @@ function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
 	}));
 }
 
-interface UsedDay {
-	readonly date: IsoDate;
+interface UsedDay extends Pick<DayDemand, "date" | "births" | "level"> {
 	/** Of each kind. */
 	readonly uses: readonly Figure[];
 }

@@ -107,7 +107,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 			scorecardTable(unit.register),
 			kitCoverTable(cover),
 			dayCoverTable(cover, days),
-			leversTable(unit, dates),
+			leversTable(unit, days, cover),
 			runSheetTable(unit, rounds),
 			kitRegisterTable(unit),
 			mixingDaysTable(unit, days),

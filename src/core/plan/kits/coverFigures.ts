@@ -13,7 +13,7 @@ import { roundMinutes } from "../../rounds/roundMinutes.ts";
 import { say } from "../../say.ts";
 import { commonPractice } from "../../source.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
-import type { KindOfDay } from "../dayDemand.ts";
+import type { DayDemand, KindOfDay } from "../dayDemand.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import { isSentAway } from "../methods/readyLifeDaysOf.ts";
 import { kitsOfFullestRound, turnaroundMinutes } from "../rounds/turnaroundMinutes.ts";
@@ -77,16 +77,9 @@ const oneLength = calculation<{ minutes: number }, RoundLength>({
 export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): CoverFigures {
 	const kits = unit.afterEachUse ? derive(oneKit, {}) : kitsOfFullest(unit, days);
 	const turnaround = turnaroundWith(unit, kits, days);
-	const kinds = unit.kinds.map((kind, k) => {
-		const usesPerDay = byDate(
-			say`Kits used, average`,
-			say`kits`,
-			days,
-			(day) => (day.kinds[k] as KindOfDay).uses,
-		);
-		const reprocessing = reprocessingOf(unit, kind, turnaround, usesPerDay);
-		return coverOfKind(unit, kind, withForecast(k, days, reprocessing));
-	});
+	const kinds = unit.kinds.map((kind, k) =>
+		coverOfKind(unit, kind, reprocessingOver(unit, k, turnaround, days)),
+	);
 	return {
 		kitsOfFullestRound: kits,
 		turnaround,
@@ -95,6 +88,43 @@ export function coverFigures(unit: UnitFigures, days: readonly DayFigures[]): Co
 			return together(kinds, say`Kits needed`, say`kits`, (kind) => kind.kitsNeeded);
 		},
 	};
+}
+
+/**
+ * When the used kits of a unit with one kind come back, for uses alone: kits that go out of
+ * date are left out, and only they go by how long the plan counts a round. It needs no rounds
+ * of the days. Undefined where more than that goes by a round's minutes.
+ */
+export function usesComeBack(
+	unit: UnitFigures,
+	days: readonly DayDemand[],
+): Figure<Reprocessing> | undefined {
+	const [only, ...others] = unit.kinds;
+	if (!only || others.length > 0 || unit.afterEachUse || goesAway(only)) return undefined;
+	return reprocessingOver(unit, 0, noMinutes, days);
+}
+
+const noMinutes = nameFigure(say`Minutes until the kits of a round are ready`, 0);
+
+function reprocessingOver(
+	unit: UnitFigures,
+	k: number,
+	turnaround: Figure,
+	days: readonly DayDemand[],
+): Figure<Reprocessing> {
+	const usesPerDay = byDate(
+		say`Kits used, average`,
+		say`kits`,
+		days,
+		(day) => (day.kinds[k] as KindOfDay).uses,
+	);
+	const kind = unit.kinds[k] as KindFigures;
+	return withForecast(k, days, reprocessingOf(unit, kind, turnaround, usesPerDay));
+}
+
+function goesAway({ treated }: KindFigures): boolean {
+	const methods = valueIn(treated);
+	return methods !== undefined && isSentAway(methods);
 }
 
 /** How many kits are enough is worked out when it is asked: of many changes tried, few are shown. */
@@ -164,8 +194,7 @@ function reprocessingOf(
 ): Figure<Reprocessing> {
 	const { timetable, hourShares } = unit;
 	const { readyLifeDays } = kind;
-	const treated = valueIn(kind.treated);
-	const sent = treated && isSentAway(treated);
+	const sent = goesAway(kind);
 	const awayHours = unit.read.settings.autoclave_turnaround_hours;
 	if (unit.afterEachUse) {
 		const hands = handsOf(unit);
@@ -200,7 +229,7 @@ function reprocessingOf(
 /** What a register leaves unknown of the births is unknown of the cover. */
 function withForecast(
 	k: number,
-	days: readonly DayFigures[],
+	days: readonly DayDemand[],
 	reprocessing: Figure<Reprocessing>,
 ): Figure<Reprocessing> {
 	const forecast = days.filter((day) => day.level);
@@ -209,7 +238,7 @@ function withForecast(
 		say`Births of each day, forecast`,
 		say`births`,
 		forecast,
-		(day) => day.level as NonNullable<DayFigures["level"]>,
+		(day) => day.level as NonNullable<DayDemand["level"]>,
 	);
 	const sure = byDate(say`Kits used, not by the forecast`, say`kits`, days, (day) =>
 		day.level ? noUses : (day.kinds[k] as KindOfDay).uses,

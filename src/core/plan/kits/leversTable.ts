@@ -1,5 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
+import { firstBest } from "../../firstBest.ts";
 import { oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
@@ -7,25 +8,11 @@ import { say } from "../../say.ts";
 import { leversSheet } from "../../sheets/levers.ts";
 import { definition } from "../../source.ts";
 import { sources } from "../../sources.ts";
-import type { IsoDate } from "../../values/date.ts";
-import { dayFigures } from "../dayFigures.ts";
+import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { type Change, changes } from "./changes.ts";
-import { type CoverFigures, coverFigures } from "./coverFigures.ts";
-
-const kitsThen = calculation<{ kits: number; more: number }, number>({
-	key: "kits_then",
-	label: say`Kits in service`,
-	unit: say`kits`,
-	formula: say`Kits in service now, and those added.`,
-	source: definition,
-	inputs: {
-		kits: { label: say`Kits in service`, unit: say`kits`, min: 0 },
-		more: { label: say`Kits more`, unit: say`kits`, min: 0 },
-	},
-	example: { inputs: { kits: 4, more: 1 }, result: 5, within: 0 },
-	compute: ({ kits, more }) => kits + more,
-});
+import { changes } from "./changes.ts";
+import type { CoverFigures } from "./coverFigures.ts";
+import { Lever } from "./lever.ts";
 
 const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_then",
@@ -66,65 +53,73 @@ const avoided = calculation<{ now: number; changed: number }, number>({
 	compute: ({ now, changed }) => now - changed,
 });
 
+/** In the place of what a change spares, where nobody knows how it is now. */
+const NONE_SPARED = -1;
+
 /** What each single change would spare (one-at-a-time sensitivity), for each kind of kit; of the hours tried for a round, the best. */
 export function leversTable(
 	unit: UnitFigures,
-	dates: readonly IsoDate[],
+	days: readonly DayFigures[],
+	cover: CoverFigures,
 ): ComputedTable<typeof leversSheet> {
 	return onDemand(leversSheet, () => {
-		const covers = changes(unit).map((change) => ({
-			change,
-			cover: coverFigures(change.unit, dayFigures(change.unit, dates)),
-		}));
-		return unit.kinds.flatMap((_, kind) => rowsOfKind(covers, kind));
+		const levers = changes(unit).map((change) => new Lever(change, unit, days, cover));
+		return unit.kinds.flatMap((_, kind) => rowsOfKind(levers, kind));
 	});
 }
 
-interface Lever {
-	readonly change: Change;
-	readonly cover: CoverFigures;
+function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof leversSheet>[] {
+	const [now, ...others] = levers;
+	if (!now) return [];
+	const unmetNow = unmetOf(now, kind);
+	const spared = (lever: Lever): Spared[] => {
+		const unmet = unmetOf(lever, kind);
+		// A change with which the rounds do not fit is none.
+		if (!unmet.outcome.ok) return [];
+		return [{ lever, unmet, spared: derive(avoided, { now: unmetNow, changed: unmet }) }];
+	};
+	const hours = others.filter(({ change }) => change.oneOfMany);
+	const best = firstBest(
+		hours,
+		(lever) => mostSpared(unmetNow, lever, kind),
+		(lever) => spared(lever).map((row) => ({ row, value: valueOr(row.spared, NONE_SPARED) }))[0],
+	);
+	const rows = others
+		.filter(({ change }) => !change.oneOfMany)
+		.flatMap(spared)
+		.concat(best ? [best.row] : [])
+		.sort((a, b) => valueOr(b.spared, NONE_SPARED) - valueOr(a.spared, NONE_SPARED));
+	return [
+		leverRow(now, kind, unmetNow, nameFigure(say`Avoided`, null)),
+		...rows.map((row) =>
+			leverRow(
+				row.lever,
+				kind,
+				row.unmet,
+				valueOr(row.spared, 0) < 0 ? nameFigure(say`Avoided`, null) : row.spared,
+			),
+		),
+	];
 }
 
-function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof leversSheet>[] {
-	const [now, ...others] = levers.map((lever) => ({ lever, unmet: unmetOf(lever, kind) }));
-	if (!now) return [];
-	const rows = others
-		// A change with which the rounds do not fit is none.
-		.filter(({ unmet }) => unmet.outcome.ok)
-		.map(({ lever, unmet }) => ({
-			lever,
-			unmet,
-			spared: derive(avoided, { now: now.unmet, changed: unmet }),
-		}))
-		.sort((a, b) => valueOr(b.spared, -1) - valueOr(a.spared, -1));
-	const bestHour = rows.find(({ lever }) => lever.change.oneOfMany);
-	return [
-		leverRow(now.lever, kind, now.unmet, nameFigure(say`Avoided`, null)),
-		...rows
-			.filter((row) => !row.lever.change.oneOfMany || row === bestHour)
-			.map((row) =>
-				leverRow(
-					row.lever,
-					kind,
-					row.unmet,
-					valueOr(row.spared, 0) < 0 ? nameFigure(say`Avoided`, null) : row.spared,
-				),
-			),
-	];
+interface Spared {
+	readonly lever: Lever;
+	readonly unmet: Figure;
+	readonly spared: Figure;
 }
 
 function valueOr(figure: Figure, otherwise: number): number {
 	return figure.outcome.ok ? figure.outcome.value : otherwise;
 }
 
-function kitsOf({ change, cover }: Lever, kind: number): Figure {
-	const kits = (cover.kinds[kind] as CoverFigures["kinds"][number]).kitsInService;
-	return derive(kitsThen, { kits, more: nameFigure(say`Kits more`, change.moreKits) });
+function unmetOf(lever: Lever, kind: number): Figure {
+	const { reprocessing } = lever.kind(kind);
+	return derive(unmetThen, { kits: lever.kits(kind), reprocessing });
 }
 
-function unmetOf(lever: Lever, kind: number): Figure {
-	const { reprocessing } = lever.cover.kinds[kind] as CoverFigures["kinds"][number];
-	return derive(unmetThen, { kits: kitsOf(lever, kind), reprocessing });
+/** Not less than a change spares; found sooner. What is less by rounding only is let through. */
+function mostSpared(now: Figure, lever: Lever, kind: number): number {
+	return now.outcome.ok ? now.outcome.value - lever.leastUnmet(kind) * (1 - 1e-9) : NONE_SPARED;
 }
 
 function leverRow(
@@ -133,11 +128,11 @@ function leverRow(
 	unmet: Figure,
 	spared: Figure<number | null>,
 ): ComputedRow<typeof leversSheet> {
-	const { name, kitsNeeded } = lever.cover.kinds[kind] as CoverFigures["kinds"][number];
+	const { name, kitsNeeded } = lever.kind(kind);
 	return {
 		kind: nameFigure(say`Kind`, name),
 		change: nameFigure(say`Change`, lever.change.name),
-		kits: kitsOf(lever, kind),
+		kits: lever.kits(kind),
 		turnaround_minutes: lever.cover.turnaround,
 		unmet_per_1000_uses: unmet,
 		avoided_per_1000_uses: spared,
