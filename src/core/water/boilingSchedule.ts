@@ -4,6 +4,7 @@ import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
 import { type Fire, firesOf } from "./firesOf.ts";
+import { haveRoom } from "./haveRoom.ts";
 import { onTheFire } from "./onTheFire.ts";
 import { placedBatches } from "./placedBatches.ts";
 
@@ -33,8 +34,10 @@ function batchesFor(needs: readonly WaterNeed[], hearth: Hearth): Batch[] {
 
 /** Whether there are fires for all needs; quicker than to find them. */
 export function canBeScheduled(needs: readonly WaterNeed[], hearth: Hearth): boolean {
-	const does = (tried: Hearth) =>
-		placedBatches(batchesFor(needs, tried), tried, true).without.length === 0;
+	const does = (tried: Hearth) => {
+		const batches = batchesFor(needs, tried);
+		return haveRoom(batches, tried) && placedBatches(batches, tried, true).without.length === 0;
+	};
 	return does(hearth) || (hearth.potsOnStove > 1 && does({ ...hearth, potsOnStove: 1 }));
 }
 

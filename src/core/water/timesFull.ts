@@ -16,35 +16,59 @@ interface Full {
 
 /** When more than `most` of something is taken: stretch after stretch, earliest first. */
 export function timesFull(taken: readonly TakenFor[], most: number): Full[] {
-	const froms = eachOf(taken, ({ from }) => from);
+	const begins = new Moments(taken, ({ from }) => from);
 	// What ends where the next begins gives it its place.
-	const tos = eachOf(taken, ({ to }) => to - NEAR);
+	const ends = new Moments(taken, ({ to }) => to - NEAR);
 	const full: Full[] = [];
-	let ended = 0;
+	let begun = 0;
+	let now = 0;
 	let since = Number.NaN;
-	for (let begun = 0; ended < tos.length; ) {
-		const from = froms[begun] ?? Number.POSITIVE_INFINITY;
-		const to = tos[ended] as number;
-		if (to <= from) {
-			if (begun - ended === most + 1) full.push({ from: since, to });
-			ended++;
-		} else {
-			if (begun - ended === most) since = from;
-			begun++;
+	for (let ended = 0; ended < taken.length; ended++) {
+		const to = ends.at(ended);
+		for (; begun < taken.length && begins.at(begun) < to; begun++) {
+			const more = begins.count(begun);
+			if (now <= most && now + more > most) since = begins.at(begun);
+			now += more;
 		}
+		const less = ends.count(ended);
+		if (now > most && now - less <= most) full.push({ from: since, to });
+		now -= less;
 	}
 	return full;
 }
 
-/** A time of each stove or pot by itself, earliest first. */
-function eachOf(taken: readonly TakenFor[], timeOf: (one: TakenFor) => number): Float64Array {
-	const times = new Float64Array(taken.reduce((sum, { count }) => sum + count, 0));
-	let i = 0;
-	for (const one of taken) {
-		times.fill(timeOf(one), i, i + one.count);
-		i += one.count;
+/** A time of each stove or pot, earliest first. */
+class Moments {
+	readonly #at: Float64Array;
+	readonly #count: Float64Array;
+
+	constructor(taken: readonly TakenFor[], timeOf: (one: TakenFor) => number) {
+		const { length } = taken;
+		const at = new Float64Array(length);
+		const count = new Float64Array(length);
+		// Mostly the latest were placed first: gone through backwards, each hardly moves.
+		for (let i = 0; i < length; i++) {
+			const one = taken[length - 1 - i] as TakenFor;
+			const time = timeOf(one);
+			let place = i;
+			for (; place > 0 && (at[place - 1] as number) > time; place--) {
+				at[place] = at[place - 1] as number;
+				count[place] = count[place - 1] as number;
+			}
+			at[place] = time;
+			count[place] = one.count;
+		}
+		this.#at = at;
+		this.#count = count;
 	}
-	return times.sort();
+
+	at(place: number): number {
+		return this.#at[place] as number;
+	}
+
+	count(place: number): number {
+		return this.#count[place] as number;
+	}
 }
 
 /** Where the first of these stretches begins that lies within some minutes from a start on. */
@@ -53,6 +77,12 @@ export function fullWithin(
 	start: number,
 	minutes: number,
 ): number | undefined {
-	const found = full.find(({ to }) => to > start);
+	let [low, high] = [0, full.length];
+	while (low < high) {
+		const middle = (low + high) >> 1;
+		if ((full[middle] as Full).to > start) high = middle;
+		else low = middle + 1;
+	}
+	const found = full[low];
 	return found && found.from < start + minutes - NEAR ? found.from : undefined;
 }
