@@ -7,14 +7,16 @@ import type { Task } from "./worker.ts";
 const MOST_MS = 6000;
 /** Tests that come by fewer mutants are of one calculation, the others of whole plans. */
 const WHOLE_PLANS = 2000;
-/** Loads every module and plans nothing: it holds what a mutant changes while modules load. */
-const DEFINITIONS = "tests/golden/definitions.test.ts";
+/** Load every module and plan nothing: they hold what a mutant changes while modules load, examples among it. */
+const DEFINITIONS = ["tests/golden/definitions.test.ts", "tests/core/calculations.test.ts"];
+/** The examples of calculations that a module keeps to itself: asked after what belongs to the module. */
+const INSIDE = "tests/core/calculationsInside.test.ts";
 
 /** Which tests are asked about a mutant, and in which order. */
 export class Tasks {
 	readonly #files: readonly Ran[];
 	readonly #met: ReadonlyMap<Ran, ReadonlySet<string>>;
-	readonly #definitions: Ran | undefined;
+	readonly #definitions: readonly Ran[];
 
 	constructor(files: readonly Ran[]) {
 		this.#met = new Map(
@@ -29,7 +31,7 @@ export class Tasks {
 		const special = byReach.filter((file) => reach(file) < WHOLE_PLANS);
 		const whole = byReach.filter((file) => reach(file) >= WHOLE_PLANS).reverse();
 		this.#files = [...special, ...whole];
-		this.#definitions = files.find(({ source }) => source === DEFINITIONS);
+		this.#definitions = files.filter(({ source }) => DEFINITIONS.includes(source));
 	}
 
 	of({ id: mutant, file: source }: Mutant): Task {
@@ -56,13 +58,14 @@ export class Tasks {
 
 	/** What belongs to the broken file comes before all that only comes by it. */
 	#filesFor(mutant: string, source: string): readonly Ran[] {
-		const definitions = this.#definitions?.loading.has(mutant) ? this.#definitions : undefined;
 		const folder = dirname(source).replace(/^src/, "tests");
 		const ownName = `${basename(source, ".ts")}.test.ts`;
+		const isDefinition = this.#definitions.some(({ loading }) => loading.has(mutant));
 		const nearness = (file: Ran) => {
-			if (file === definitions) return 0;
+			if (isDefinition && this.#definitions.includes(file)) return 0;
 			if (basename(file.source) === ownName) return 1;
-			return dirname(file.source) === folder ? 2 : 3;
+			if (dirname(file.source) === folder) return 2;
+			return isDefinition && file.source === INSIDE ? 3 : 4;
 		};
 		return [...this.#files].sort((a, b) => nearness(a) - nearness(b));
 	}
