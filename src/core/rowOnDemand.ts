@@ -19,30 +19,42 @@ export function withCellsOnDemand<R extends object, C extends object>(
 	keys: readonly (keyof C & string)[],
 	work: () => C,
 ): R & C {
-	const whole = Object.assign(new WorkedWhenAsked(work), row);
-	return Object.defineProperties(whole, whenAsked(keys)) as unknown as R & C;
+	return new Proxy(new WorkedWhenAsked(row, work), cellsUnder(keys)) as unknown as R & C;
 }
 
-class WorkedWhenAsked<C extends object> {
-	readonly #work: () => C;
-	#cells: C | undefined;
+class WorkedWhenAsked {
+	readonly row: object;
+	#work: (() => object) | undefined;
+	#cells: object = {};
 
-	constructor(work: () => C) {
+	constructor(row: object, work: () => object) {
+		this.row = row;
 		this.#work = work;
 	}
 
-	static cell(key: string): PropertyDescriptor {
-		return {
-			enumerable: true,
-			get(this: WorkedWhenAsked<Record<string, unknown>>) {
-				this.#cells ??= this.#work();
-				return this.#cells[key];
-			},
-		};
+	/** Work that fails is done again for whoever asks next. */
+	get cells(): object {
+		if (this.#work) this.#cells = this.#work();
+		this.#work = undefined;
+		return this.#cells;
 	}
 }
 
-/** Made once for all rows of a sheet. */
-const whenAsked = memoizeByObject((keys: readonly string[]) =>
-	Object.fromEntries(keys.map((key) => [key, WorkedWhenAsked.cell(key)])),
-);
+/**
+ * The row as whoever reads it sees it. Made once for all rows of a sheet: to give each row
+ * its cells one by one takes longer than to work most of them out.
+ */
+const cellsUnder = memoizeByObject((keys: readonly string[]): ProxyHandler<WorkedWhenAsked> => {
+	const later = new Set<string | symbol>(keys);
+	const holder = (of: WorkedWhenAsked, key: string | symbol) =>
+		later.has(key) ? of.cells : of.row;
+	return {
+		get: (of, key) => Reflect.get(holder(of, key), key),
+		has: (of, key) => later.has(key) || key in of.row,
+		ownKeys: ({ row }) => [...Reflect.ownKeys(row), ...keys],
+		getOwnPropertyDescriptor(of, key) {
+			const its = Object.getOwnPropertyDescriptor(holder(of, key), key);
+			return its && { ...its, configurable: true };
+		},
+	};
+});

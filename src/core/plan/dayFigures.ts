@@ -1,26 +1,21 @@
 import { derive, type Figure } from "../calculation.ts";
-import type { Preparation } from "../chlorine/measureOut.ts";
-import type { Counts } from "../counts/counts.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
 import { kitUses } from "../kits/kitUses.ts";
-import { memoizeByObject, memoized } from "../memoize.ts";
+import { memoizeByObject } from "../memoize.ts";
 import { valueIn } from "../outcome.ts";
 import type { ReadTable } from "../read/goodRow.ts";
-import { roundsThatRun } from "../rounds/roundsThatRun.ts";
-import { withCellsOnDemand } from "../rowOnDemand.ts";
 import { say } from "../say.ts";
 import type { BirthsRow } from "../sheets/births.ts";
 import type { IsoDate } from "../values/date.ts";
 import { birthsOfDay } from "./births/birthsOfDay.ts";
 import { byDate } from "./byDate.ts";
-import type { LoadsByMethod } from "./countFigures.ts";
+import { CountedDay, type CountsOfDay } from "./countedDay.ts";
 import type { DayDemand, KindOfDay } from "./dayDemand.ts";
 import type { KindFigures } from "./kits/kindFigures.ts";
 import { minutesCountedOnOf, renewedOf } from "./kits/renewedOf.ts";
 import { together } from "./kits/together.ts";
 import { isSentAway } from "./methods/readyLifeDaysOf.ts";
-import { loadsOn, preparationsOn } from "./rounds/loadsOn.ts";
 import { roundsOfDemand } from "./roundsOfDemand.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 import { minutesKitsWait } from "./water/hearthFigures.ts";
@@ -28,21 +23,8 @@ import { minutesKitsWait } from "./water/hearthFigures.ts";
 /** Water for a round is rarely begun longer before it. */
 const DAYS_BEFORE = 3;
 
-const running = memoized(roundsThatRun);
-
 /** What one day brings, before anything is set aside for it. */
-export interface DayFigures extends DayDemand {
-	/** All kinds together. */
-	readonly kitUses: Figure;
-	readonly expiries: Figure;
-	readonly toReprocess: Figure;
-	readonly roundCounts: Figure<Counts>;
-	/** Of each method that some kit goes by. */
-	readonly loadCounts: LoadsByMethod<Figure<Counts>>;
-	readonly preparationCounts: Figure<Counts>;
-	/** One preparation with the product in use, from the lot to use first that day. */
-	readonly preparation: Figure<Preparation>;
-}
+export type DayFigures = DayDemand & CountsOfDay;
 
 /** Births and rounds of days that follow each other. */
 export function dayDemands(unit: UnitFigures, dates: readonly IsoDate[]): DayDemand[] {
@@ -102,41 +84,7 @@ export function daysWith(unit: UnitFigures, days: readonly DayDemand[]): DayFigu
 
 /** The demands of days with what follows from them. */
 export function withCounts(unit: UnitFigures, days: readonly DayDemand[]): DayFigures[] {
-	return days.map((day) => countedDay(unit, day));
-}
-
-const countsOfDay = [
-	"kitUses",
-	"expiries",
-	"toReprocess",
-	"roundCounts",
-	"loadCounts",
-	"preparationCounts",
-	"preparation",
-] as const;
-
-/** How many kits are enough is looked for without them, for each of many changes. */
-function countedDay(unit: UnitFigures, day: DayDemand): DayFigures {
-	const { kinds, rounds } = day;
-	return withCellsOnDemand(day, countsOfDay, () => ({
-		kitUses: together(kinds, say`Kits used, average`, say`kits`, (kind) => kind.uses),
-		expiries: together(
-			kinds,
-			say`Kits gone out of date, average`,
-			say`kits`,
-			(kind) => kind.expiries,
-		),
-		toReprocess: together(
-			kinds,
-			say`Kits to reprocess, average`,
-			say`kits`,
-			(kind) => kind.toReprocess,
-		),
-		roundCounts: derive(running, { rounds }),
-		loadCounts: loadsOn(unit, rounds),
-		preparationCounts: preparationsOn(unit, rounds),
-		preparation: unit.preparationOn(day.date),
-	}));
+	return days.map((day) => new CountedDay(unit, day));
 }
 
 interface UsedDay extends Pick<DayDemand, "date" | "births" | "level"> {
