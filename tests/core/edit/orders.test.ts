@@ -39,6 +39,30 @@ test("what is ordered is one line an item, and items without packs have none", (
 	]);
 });
 
+test("spaces around what is ordered are none of it, and orders are counted", () => {
+	const placed = ordersPlaced(unit(), " 2027-03-01 ", [
+		{ item: "gauze squares", packs: " 3 " },
+		{ item: "vinegar", packs: "1" },
+		{ item: "clean gloves", packs: " 0 " },
+	]);
+	expect(placed.ok && placed.orders).toBe(2);
+	expect(placed.ok && rowsOf(placed.workbook, "placed.csv")).toEqual([
+		"2027-03-01,gauze squares,3,,,,,",
+		"2027-03-01,vinegar,1,,,,,",
+	]);
+});
+
+test("what is wrong with an order is said beside its item; a wrong day has none", () => {
+	const placed = ordersPlaced(unit(), "soon", [
+		{ item: "gauze squares", packs: "3" },
+		{ item: "vinegar", packs: "many" },
+	]);
+	expect(!placed.ok && placed.wrong.map(({ item, words }) => [item, words.split(":")[0]])).toEqual([
+		[undefined, "Ordered on"],
+		["vinegar", "Packs"],
+	]);
+});
+
 test("an order that cannot be is refused, and nothing is written", () => {
 	const refused = (day: string, packs: string) =>
 		ordersPlaced(unit(), day, [{ item: "vinegar", packs }]).ok;
@@ -89,6 +113,23 @@ describe("an order that comes", () => {
 		]);
 	});
 
+	test("in parts of a pack, and all of it, nothing is left to come", () => {
+		const { workbook, quantity } = came({ packs: " 2.9 ", restToCome: true, day: " 2027-03-03 " });
+		expect(quantity).toBe(290);
+		expect(rowsOf(workbook, "placed.csv")).toEqual([
+			"2027-02-25,gauze squares,3,,2027-03-03,2.9,N1,by phone",
+			"2027-02-25,gauze squares,0.1,,,,,",
+		]);
+		for (const packs of ["3", "4"])
+			expect(rowsOf(came({ packs, restToCome: true }).workbook, "placed.csv")).toHaveLength(1);
+	});
+
+	test("on the day it was placed is right; another item's lot of the same name is not its own", () => {
+		expect(came({ day: "2027-02-25" }).done).toEqual({ kind: "new_lot" });
+		const result = orderReceived(unit("2027-02-25,vinegar,1,,,,,"), { ...delivery, lot: "G1" });
+		expect(result.ok && result.done).toEqual({ kind: "new_lot" });
+	});
+
 	test("in part, and the rest not to come", () => {
 		const { workbook } = came({ packs: "2" });
 		expect(rowsOf(workbook, "placed.csv")).toHaveLength(1);
@@ -101,12 +142,18 @@ describe("an order that comes", () => {
 		["before it was ordered", { day: "2027-02-24" }, "day"],
 		["no day", { day: "" }, "day"],
 		["an expiry that is no day", { expires: "soon" }, "expires"],
+		["of an item that is not listed", { line: 5 }, "item"],
 		["an order that came already", { line: 3 }, "item"],
 		["an order that was given up", { line: 4 }, "item"],
 		["an order that is not there", { line: 9 }, "item"],
 	])("%s is refused, and nothing is written", (_what, of, field) => {
 		const result = orderReceived(
-			unit(order, "2027-02-20,vinegar,3,,2027-02-27,3,V1,", "2027-02-20,vinegar,0,,,,,"),
+			unit(
+				order,
+				"2027-02-20,vinegar,3,,2027-02-27,3,V1,",
+				"2027-02-20,vinegar,0,,,,,",
+				"2027-02-20,ribbon,3,,,,,",
+			),
 			{ ...delivery, ...of },
 		);
 		expect(result.ok ? [] : result.wrong.map((wrong) => wrong.field)).toContain(field);
@@ -118,4 +165,10 @@ test("an order that is given up keeps its line with 0 packs, and says how many i
 	expect(rowsOf(workbook, "placed.csv")).toEqual([
 		"2027-02-25,gauze squares,0,,,,,by phone; packs ordered: 3",
 	]);
+	const without = orderGivenUp(unit("2027-02-20,vinegar,1,,,,, ", "2027-02-25,vinegar,2,,,,,"), 3);
+	expect(rowsOf(without, "placed.csv")).toEqual([
+		"2027-02-20,vinegar,1,,,,,",
+		"2027-02-25,vinegar,0,,,,,packs ordered: 2",
+	]);
+	expect(orderGivenUp(without, 3)).toBe(without);
 });
