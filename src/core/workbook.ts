@@ -5,6 +5,7 @@
  * be understood stays where it is and is written out again.
  */
 export interface TextTable {
+	/** Keys of columns, those of the format plain: " births" of a file is read as births. */
 	readonly header: readonly string[];
 	readonly rows: readonly (readonly string[])[];
 	/** File line of each row; row number + 2 where absent (header is line 1). */

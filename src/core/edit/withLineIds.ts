@@ -21,7 +21,7 @@ export function withLineIds(before: Workbook, after: Workbook, mark: () => strin
 }
 
 function withMarks(was: TextTable | undefined, now: TextTable, mark: () => string): TextTable {
-	const known = now.header.findIndex((key) => key.trim() === "id");
+	const known = now.header.indexOf("id");
 	const at = known < 0 ? now.header.length : known;
 	// Cells beyond the header would come to stand under a new column.
 	if (known < 0 && now.rows.some(({ length }) => length > at)) return now;

@@ -13,7 +13,7 @@ export function withUsageTaken(
 	const table = tableOf(workbook, usageSheet.file);
 	const row = table.rows.findIndex((_, at) => lineOf(table, at) === line);
 	if (row < 0) return workbook;
-	const place = table.header.findIndex((key) => key.trim() === "note");
+	const place = table.header.indexOf("note");
 	const before = table.rows[row]?.[place]?.trim() ?? "";
 	const note = before === "" ? from : `${before}; ${from}`;
 	const text = usageSheet.columns.quantity.value.write(quantity);

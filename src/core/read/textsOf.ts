@@ -4,8 +4,9 @@ import type { TextTable, Workbook } from "../workbook.ts";
 /** The table of a sheet with each column's place found; a workbook without the file has none of its rows. */
 export function textsOf(workbook: Workbook, sheet: Sheet) {
 	const table: TextTable = workbook.tables[sheet.file] ?? { header: headerOf(sheet), rows: [] };
-	const header = [...table.header, ...headerOf(sheet).filter((key) => !isIn(table, key))];
-	const place = (column: string) => header.findIndex((key) => key.trim() === column);
+	const missing = headerOf(sheet).filter((key) => !table.header.includes(key));
+	const header = [...table.header, ...missing];
+	const place = (column: string) => header.indexOf(column);
 	return {
 		header,
 		rows: table.rows,
@@ -17,8 +18,4 @@ export function textsOf(workbook: Workbook, sheet: Sheet) {
 			return [...cells, ...(before ?? []).slice(header.length)];
 		},
 	};
-}
-
-function isIn({ header }: TextTable, column: string): boolean {
-	return header.some((key) => key.trim() === column);
 }

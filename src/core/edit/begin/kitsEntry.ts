@@ -55,8 +55,8 @@ function inService(workbook: Workbook): (readonly string[])[] {
 /** Of a bare row nothing is known but what this entry wrote. */
 function isBare(workbook: Workbook, row: readonly string[]): boolean {
 	const kits = textsOf(workbook, kitsSheet);
-	const more = kits.header.filter((key) => !["kit", "kind", "status"].includes(key.trim()));
-	return more.every((key) => kits.cell(row, key.trim()).trim() === "");
+	const more = kits.header.filter((key) => !["kit", "kind", "status"].includes(key));
+	return more.every((key) => kits.cell(row, key).trim() === "");
 }
 
 function fresh(workbook: Workbook, howMany: number): string[][] {
