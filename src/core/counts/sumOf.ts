@@ -12,11 +12,12 @@ export function plus(a: Counts, b: Counts, most = Number.POSITIVE_INFINITY): Cou
 	if (first > most) return { first: most, chance: new Float64Array(1) };
 	const amounts = Math.min(a.chance.length + b.chance.length - 1, most - first + 1);
 	// Use comes in packs and pieces, so many amounts in between cannot occur: those are passed over.
-	const fewer = possible(a) * b.chance.length <= possible(b) * a.chance.length;
+	const [ofA, ofB] = [possible(a), possible(b)];
+	const fewer = ofA * b.chance.length <= ofB * a.chance.length;
 	const [outer, inner] = fewer ? [a, b] : [b, a];
 	const [few, many] = [outer, inner].map(({ chance }) => chance.subarray(0, amounts)) as Both;
 	const length = transformLength(few.length + many.length - 1);
-	const chance = isWorthTransforming(possible(outer) * many.length, length)
+	const chance = isWorthTransforming(ofA * ofB, length)
 		? convolved(few, many, amounts, length)
 		: multiplied(few, many, amounts);
 	return withoutTails({ first, chance });
@@ -26,14 +27,26 @@ type Both = [Float64Array, Float64Array];
 
 function multiplied(few: Float64Array, many: Float64Array, amounts: number): Float64Array {
 	const chance = new Float64Array(amounts);
+	const places = placesOf(many);
+	let within = places.length;
 	for (let i = 0; i < few.length; i++) {
 		const p = few[i] as number;
 		if (p === 0) continue;
-		const end = Math.min(many.length, amounts - i);
-		for (let j = 0; j < end; j++)
+		while (within > 0 && i + (places[within - 1] as number) >= amounts) within--;
+		for (let place = 0; place < within; place++) {
+			const j = places[place] as number;
 			chance[i + j] = (chance[i + j] as number) + p * (many[j] as number);
+		}
 	}
 	return chance;
+}
+
+/** The places of what is possible. */
+function placesOf(chance: Float64Array): Uint32Array {
+	const places = new Uint32Array(chance.length);
+	let count = 0;
+	for (let i = 0; i < chance.length; i++) if (chance[i] !== 0) places[count++] = i;
+	return places.subarray(0, count);
 }
 
 /** How many numbers a count can come to. */
