@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
 import { anyWorkbook } from "./anyWorkbook.ts";
 import { differ } from "./differ.ts";
+import { timeOf } from "./times.ts";
 
 test("plans are the same by another clock, in another language, with rows in another order", () => {
 	expect(differ(3, 1)).toEqual([]);
@@ -10,4 +11,12 @@ test("plans are the same by another clock, in another language, with rows in ano
 test("some of the invented workbooks make a whole plan, others do not", () => {
 	const made = Array.from({ length: 8 }, (_, i) => plan(anyWorkbook(i + 1)).made);
 	expect(new Set(made)).toEqual(new Set([true, false]));
+}, 60_000);
+
+test("the time of a workbook is that of all its parts, the longest of them among it", () => {
+	const { number, ms, longest, longestMs } = timeOf(1);
+	expect(number).toBe(1);
+	expect(longest).not.toBe("");
+	expect(longestMs).toBeGreaterThan(0);
+	expect(ms).toBeGreaterThan(longestMs);
 }, 60_000);

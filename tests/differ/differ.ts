@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { type Way, ways } from "./saidBy.ts";
+import type { Time } from "./times.ts";
 
 /** The clock and language of the process in which each way is gone. */
 const PLACES: Readonly<Record<Way, Readonly<Record<string, string>>>> = {
@@ -17,20 +18,32 @@ export interface Difference {
 
 /** Plans invented workbooks, each in every way, in another time zone and language each. */
 export function differ(cases: number, seed: number): Difference[] {
-	const script = join(import.meta.dirname, "digests.ts");
-	const [made = [], ...others] = ways.map((way) => {
-		const { status, stdout, stderr } = spawnSync(
-			process.execPath,
-			[script, way, String(seed), String(cases)],
-			{ encoding: "utf8", env: { ...process.env, ...PLACES[way] }, maxBuffer: 1e9 },
-		);
-		if (status !== 0) throw new Error(stderr);
-		return stdout.trimEnd().split("\n");
-	});
+	const [made = [], ...others] = ways.map((way) =>
+		linesOf("digests.ts", [way, String(seed), String(cases)], PLACES[way]),
+	);
 	if (made.length !== cases) throw new Error(`${made.length} of ${cases} workbooks were planned`);
 	return others.flatMap((said, i) =>
 		said.flatMap((digest, at) =>
 			digest === made[at] ? [] : [{ number: seed + at, way: ways[i + 1] as Way }],
 		),
 	);
+}
+
+/** How long each of the invented workbooks takes, in a process of its own. */
+export function times(cases: number, seed: number): Time[] {
+	return linesOf("timings.ts", [String(seed), String(cases)]).map((line) => JSON.parse(line));
+}
+
+function linesOf(
+	script: string,
+	given: readonly string[],
+	place: Readonly<Record<string, string>> = {},
+): string[] {
+	const { status, stdout, stderr } = spawnSync(
+		process.execPath,
+		[join(import.meta.dirname, script), ...given],
+		{ encoding: "utf8", env: { ...process.env, ...place }, maxBuffer: 1e9 },
+	);
+	if (status !== 0) throw new Error(stderr);
+	return stdout.trimEnd().split("\n");
 }
