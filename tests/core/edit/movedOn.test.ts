@@ -48,7 +48,23 @@ test("every other sheet is the same as before", () => {
 	expect(settings(workbook)).toEqual(settings(before));
 });
 
-test("without a first day that is understood nothing is moved, and the reason is given", () => {
-	const outcome = movedOn(unitWith({ plan_start: "Monday" }), []);
-	expect(outcome.ok ? [] : outcome.problems.map(({ code }) => code)).toEqual(["bad-cell"]);
+test.each([{ plan_start: "Monday" }, { plan_days: "a week" }])(
+	"with %o nothing is moved, and the reason is given",
+	(settings) => {
+		const outcome = movedOn(unitWith(settings), []);
+		expect(outcome.ok ? [] : outcome.problems.map(({ code }) => code)).toEqual(["bad-cell"]);
+	},
+);
+
+test("what was planned is kept of the days that are past, and of no other", () => {
+	const planned = ["2027-03-07", "2027-03-08", "2027-03-09"].map((date) => ({
+		date,
+		measure: "births" as const,
+		expected: 6,
+		setAside: 10,
+	}));
+	const outcome = movedOn(smallUnit(), planned);
+	expect(outcome.ok && outcome.value.workbook.tables["past-plans.csv"]?.rows).toEqual([
+		["2027-03-07", "births", "6", "10"],
+	]);
 });

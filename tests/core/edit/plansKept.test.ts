@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { movedOn } from "../../../src/core/edit/movedOn.ts";
+import { withPlansKept } from "../../../src/core/edit/withPlansKept.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { plannedDays } from "../../../src/core/plan/record/plannedDays.ts";
 import type { Workbook } from "../../../src/core/workbook.ts";
@@ -54,6 +55,38 @@ describe("what was planned for days past", () => {
 		]);
 		expect(rows.filter(([date]) => date === "2027-03-02")).toHaveLength(1);
 		expect(rows[2]?.slice(0, 3)).toEqual(["2027-03-01", "births", "20"]);
+	});
+
+	test("the lines of a file that was read are counted on", () => {
+		const day = { date: "2027-03-01", expected: 6, setAside: undefined };
+		const planned = [
+			{ ...day, measure: "births" },
+			{ ...day, measure: "kits_used" },
+			{ ...day, date: "2027-02-01", measure: "births" },
+		] as const;
+		const read = (rows: string[][], lines: number[]) =>
+			withPlansKept(
+				{
+					tables: { "past-plans.csv": { header: ["date", "measure_of", "expected"], rows, lines } },
+				},
+				planned,
+			).tables["past-plans.csv"];
+		expect(read([["1 Feb 2027"], ["2027-02-01", "births", "5"]], [2, 7])).toEqual({
+			header: ["date", "measure_of", "expected", "set_aside"],
+			rows: [
+				["1 Feb 2027"],
+				["2027-02-01", "births", "5"],
+				["2027-03-01", "births", "6", ""],
+				["2027-03-01", "kits_used", "6", ""],
+			],
+			lines: [2, 7, 8, 9],
+		});
+		expect(read([], [])?.lines).toEqual([2, 3, 4]);
+		const known = unitWith(
+			{},
+			{ "past-plans.csv": "date,measure_of\n2027-03-01,births\n2027-02-01," },
+		);
+		expect(withPlansKept(known, planned)).toBe(known);
 	});
 
 	test.each([1, 7, 28])("eight times %d days: every day once, old rows as they were", (days) => {

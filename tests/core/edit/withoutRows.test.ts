@@ -26,11 +26,27 @@ test("an empty row goes in before the row, and the lines after it move down", ()
 	expect(after.header).toEqual(table.header);
 });
 
+test("rows of a table without line numbers go without any, and those after a gap of lines keep it", () => {
+	const { header, rows } = table;
+	const plain = { tables: { "kits.csv": { header, rows } } };
+	expect(kits(withoutRows(plain, "kits.csv", new Set([0])))).toStrictEqual({
+		header,
+		rows: rows.slice(1),
+	});
+	const apart = { tables: { "kits.csv": { header, rows, lines: [2, 4, 9, 10] } } };
+	expect(kits(withoutRows(apart, "kits.csv", new Set([1]))).lines).toEqual([2, 4, 5]);
+	expect(kits(withoutRows(apart, "kits.csv", new Set([0, 1]))).lines).toEqual([2, 3]);
+	expect(kits(withoutRows(apart, "kits.csv", new Set([3]))).lines).toEqual([2, 4, 9]);
+});
+
 test("an empty row can go in at the end, and into a table without line numbers of its own", () => {
-	expect(kits(withEmptyRow(workbook, "kits.csv", 4)).rows).toHaveLength(5);
+	expect(kits(withEmptyRow(workbook, "kits.csv", 4))).toStrictEqual({
+		header: table.header,
+		rows: [...table.rows, ["", "", ""]],
+	});
 	const { header, rows } = table;
 	const plain = kits(withEmptyRow({ tables: { "kits.csv": { header, rows } } }, "kits.csv", 0));
-	expect(plain.rows[0]).toEqual(["", "", ""]);
+	expect(plain).toStrictEqual({ header, rows: [["", "", ""], ...rows] });
 	expect(linesOf(plain)).toEqual([2, 3, 4, 5, 6]);
 });
 

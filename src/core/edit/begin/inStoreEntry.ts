@@ -20,8 +20,9 @@ export const inStoreEntry: BeginEntry = {
 	label: LABEL,
 	help: say`What is on the shelf of the product in use. Packs times their size also says in what packs it is ordered.`,
 	unit(workbook) {
-		const { form } = productOf(workbook);
-		return form === undefined ? "" : form === "tablet" ? say`tablets` : byForm[form].measure;
+		const { form, measure } = productOf(workbook);
+		if (form === undefined) return "";
+		return form === "tablet" ? say`tablets` : measure || byForm[form].measure;
 	},
 	allowed: () => say`a quantity from 0 on, or packs times their size, for example 5 x 1000`,
 	read(workbook) {

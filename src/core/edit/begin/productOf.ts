@@ -40,6 +40,8 @@ export function productOf(workbook: Workbook) {
 		form: (Object.keys(byForm) as Form[]).find((form) => form === cell("form")),
 		hasItem: itemCells !== undefined,
 		itemRow: item < 0 ? items.rows.length : item,
+		/** In which its item is counted; "" where nothing says. */
+		measure: itemCells ? items.cell(itemCells, "measure").trim() : "",
 		packSize: itemCells ? items.cell(itemCells, "pack_size").trim() : "",
 		/** Rows of its lots. */
 		lots: ofProduct,

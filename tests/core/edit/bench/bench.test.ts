@@ -1,11 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { allPassed, checkedTests, kitChecked } from "../../../../src/core/edit/bench/kitChecked.ts";
+import {
+	allPassed,
+	answerOf,
+	checkedTests,
+	kitChecked,
+} from "../../../../src/core/edit/bench/kitChecked.ts";
 import { kitUsed } from "../../../../src/core/edit/bench/kitUsed.ts";
-import type { Written } from "../../../../src/core/edit/bench/lineWritten.ts";
+import { lineWritten, type Written } from "../../../../src/core/edit/bench/lineWritten.ts";
 import { roundDone } from "../../../../src/core/edit/bench/roundDone.ts";
 import { valueIn } from "../../../../src/core/outcome.ts";
 import { kitsOn } from "../../../../src/core/plan/today/kitsOn.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { usesSheet } from "../../../../src/core/sheets/uses.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
 import { smallUnit } from "../../smallUnit.ts";
 
@@ -83,6 +89,40 @@ describe("what keeps a line from being written is named by its column, and nothi
 		["a check of no kit", kitChecked(smallUnit(), { ...check, kit: "" }), ["kit"]],
 	] as const)("%s", (_words, written, columns) => {
 		expect(wrong(written)).toEqual(columns);
+	});
+
+	test("another start, another day or a start that is none is no round written down already", () => {
+		const before = done(roundDone(smallUnit(), round));
+		for (const other of [{ start: "07:30" }, { date: "2027-03-01" }])
+			expect(roundDone(before, { ...round, ...other }).ok).toBe(true);
+		expect(wrong(roundDone(before, { kits: "A" }))).toEqual(["date", "start"]);
+		expect(wrong(roundDone(before, {}))).toEqual(["kits"]);
+		expect(wrong(roundDone(before, { ...round, date: ` ${DAY} `, kits: " A " }))).toEqual([
+			"start",
+		]);
+		expect(wrong(roundDone(before, { ...round, kits: "  " }))).toEqual(["kits"]);
+	});
+
+	test("a line of a row that is there takes its place, and a blank for which a default stands is none missing", () => {
+		const one = done(kitUsed(smallUnit(), used));
+		const again = lineWritten(one, usesSheet, { ...used, kit: " B " }, 0);
+		expect(again).toMatchObject({ ok: true, row: 0 });
+		expect(done(again).tables["uses.csv"]?.rows.map((row) => row[1])).toEqual(["B"]);
+		expect(lineWritten(one, usesSheet, used, 1)).toMatchObject({ ok: true, row: 1 });
+		expect(lineWritten(one, usesSheet, used)).toMatchObject({ ok: true, row: 1 });
+		expect(wrong(kitUsed(smallUnit(), { at: used.at, what: "used" }))).toEqual(["kit"]);
+		expect(wrong(allPassed(smallUnit(), { checked_at: DAY, kit: "A" }, PIECES))).toEqual([
+			"checked_by",
+		]);
+		expect(wrong(allPassed(smallUnit(), { ...check, checked_by: " " }, PIECES))).toEqual([
+			"checked_by",
+		]);
+	});
+
+	test("a test that passed says yes, but of damage no", () => {
+		expect(checkedTests.map((test) => [answerOf(test, true), answerOf(test, false)])).toEqual(
+			checkedTests.map((test) => (test === "damage" ? ["no", "yes"] : ["yes", "no"])),
+		);
 	});
 
 	test("a need that found none ready has no kit", () => {

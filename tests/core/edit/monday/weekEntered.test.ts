@@ -26,8 +26,23 @@ describe("days of the register", () => {
 		]);
 		expect(dayTexts(before, "2027-02-28")).toEqual(day("2027-02-28", "7"));
 		expect(dayTexts(before, "2027-03-09")).toEqual(day("2027-03-09", ""));
-		const same = daysWritten(before, [day("2027-02-27", "5", "1")]);
+		const same = daysWritten(before, [
+			day("2027-02-27", " 5 ", " 1 "),
+			day("2027-03-01", " ", " "),
+		]);
 		expect(same.ok && same.workbook).toBe(before);
+		const only = daysWritten(before, [day("2027-02-27", "5", " 2 "), day("2027-03-01", "", "1")]);
+		expect(only.ok && only.workbook.tables["records.csv"]?.rows).toEqual([
+			["2027-02-27", "5", "2"],
+			["2027-02-28", "7", ""],
+			["2027-03-01", "", "1"],
+		]);
+		const emptied = daysWritten(before, [day("2027-02-27", "", "")]);
+		expect(emptied.ok && emptied.workbook.tables["records.csv"]?.rows[0]).toEqual([
+			"2027-02-27",
+			"",
+			"",
+		]);
 	});
 
 	test("one wrong day keeps all from being written, and is named", () => {
@@ -54,7 +69,7 @@ describe("counts of the whole store", () => {
 		);
 
 	test("are one step; what was not counted gets no line, and what differs is named", () => {
-		const result = counted(smallUnit(), { L1: "8.5", P1: "500", L2: "" });
+		const result = counted(smallUnit(), { L1: "8.5", P1: "500", L2: " " });
 		if (!result.ok) throw new Error("not written");
 		expect(result.counted).toBe(2);
 		expect(result.differences).toEqual([{ item: "liquid", lot: "L1", books: 10, counted: 8.5 }]);
