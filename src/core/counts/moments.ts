@@ -24,13 +24,18 @@ export function momentsOf({ first, chance }: Counts): Moments {
 	return { mean, variance, third, most: first + chance.length - 1 };
 }
 
-/** The moments of a sum of independent counts, each times an amount of its own. */
-export function momentsOfSum(parts: Iterable<readonly [Moments, number]>): Moments {
+/** The moments of a sum of independent counts, each times an amount of its own; 1 where none is given. */
+export function momentsOfSum(
+	parts: readonly Moments[],
+	amounts: readonly number[] | undefined,
+): Moments {
 	let mean = 0;
 	let variance = 0;
 	let third = 0;
 	let most = 0;
-	for (const [part, amount] of parts) {
+	for (let i = 0; i < parts.length; i++) {
+		const part = parts[i] as Moments;
+		const amount = amounts?.[i] ?? 1;
 		mean += part.mean * amount;
 		variance += part.variance * amount ** 2;
 		third += part.third * amount ** 3;

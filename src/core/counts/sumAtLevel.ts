@@ -56,7 +56,8 @@ export function sumAtLevel(
 	return longTotal(shape, (factor) => {
 		const moments = kinds.map((day) => momentsOf(at(day, factor)));
 		return momentsOfSum(
-			kindOf.map((kind, day) => [moments[kind] as Moments, amounts?.[day] ?? 1] as const),
+			kindOf.map((kind) => moments[kind] as Moments),
+			amounts,
 		);
 	});
 }

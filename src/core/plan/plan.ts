@@ -1,3 +1,4 @@
+import type { Figure } from "../calculation.ts";
 import type { AnyRow, AnyTable } from "../computedTable.ts";
 import { problemsOf } from "../outcome.ts";
 import type { Problem } from "../problem.ts";
@@ -113,9 +114,10 @@ function* partsOf(
 	];
 	for (const problems of advised) yield { problems: problems() };
 	yield* partsOfDays(made);
-	for (const { rows } of made.needed)
-		for (const row of rows) yield { problems: unanswered(row), isNeeded: true };
-	for (const { rows } of made.compared) for (const row of rows) yield { problems: unanswered(row) };
+	for (const table of made.needed)
+		for (const row of table.rows) yield { problems: unanswered(table, row), isNeeded: true };
+	for (const table of made.compared)
+		for (const row of table.rows) yield { problems: unanswered(table, row) };
 	yield { problems: kitAdvice(unit, made) };
 	yield { problems: treatmentProblems(unit) };
 	yield { problems: shortStepAdvice(unit) };
@@ -135,15 +137,18 @@ function* partsOfDays({ dayPlan, likeDay }: PlanTables): Generator<Part> {
 	const answered = new Set<number>();
 	for (const [day, row] of dayPlan.rows.entries()) {
 		if (answered.has(likeDay(day))) continue;
-		const problems = unanswered(row);
+		const problems = unanswered(dayPlan, row);
 		if (problems.length === 0) answered.add(day);
 		yield { problems, isNeeded: true };
 	}
 }
 
 /** The problems for which cells of a row have no answer. */
-function unanswered(row: AnyRow): readonly Problem[] {
-	return Object.values(row).flatMap(({ outcome }) => problemsOf(outcome));
+function unanswered({ sheet }: AnyTable, row: AnyRow): readonly Problem[] {
+	const problems: Problem[] = [];
+	for (const column in sheet.columns)
+		problems.push(...problemsOf((row[column] as Figure<unknown>).outcome));
+	return problems;
 }
 
 function withoutDates(found: readonly Problem[]): Plan {

@@ -110,9 +110,13 @@ export function amountSetAside(used: Counts, confidence: number, steps: Steps): 
 
 /** An amount that use over the days hardly ever reaches: no round runs without a kit. */
 function mostUse({ rates, days }: Pick<UseInputs, "rates" | "days">): number {
-	const mean = days.reduce((sum, day) => sum + day.kits.reduce((s, m) => s + m, 0), 0);
+	let [mean, allRounds] = [0, 0];
+	for (const day of days) {
+		mean += day.kits.reduce((s, m) => s + m, 0);
+		allRounds += day.kits.length;
+	}
 	const kits = mean + 8 * Math.sqrt(mean) + 8;
-	const rounds = days[0]?.kind === "after_each_use" ? kits : days.flatMap((day) => day.kits).length;
+	const rounds = days[0]?.kind === "after_each_use" ? kits : allRounds;
 	const eachRound = Math.min(kits, rounds) * (rates.perRound + rates.perDescale);
 	const eachKit = rates.perLoad.reduce((sum, use) => sum + use, 0) + Math.max(...rates.perKit);
 	return rates.perDay * days.length + eachRound + kits * eachKit;

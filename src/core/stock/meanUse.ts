@@ -12,12 +12,9 @@ export function meanUse({ rates, days, loads, descaleEvery }: UseInputs): number
 	let use = rates.perDay * days.length;
 	for (const day of days) {
 		const { kits, rounds, inLoads } = meansOfDay(day, loads);
-		kits.forEach((m, k) => {
-			use += (rates.perKit[k] as number) * m;
-		});
-		inLoads.forEach((count, i) => {
-			use += (rates.perLoad[i] as number) * count;
-		});
+		for (let k = 0; k < kits.length; k++) use += (rates.perKit[k] as number) * (kits[k] as number);
+		for (let i = 0; i < inLoads.length; i++)
+			use += (rates.perLoad[i] as number) * (inLoads[i] as number);
 		use += rates.perRound * rounds;
 		if (descaleEvery > 0) use += (rates.perDescale * rounds) / descaleEvery;
 	}

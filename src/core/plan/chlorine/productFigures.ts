@@ -76,10 +76,12 @@ export function strongLots(
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation[] {
-	const startPct = valueIn(dosing.startPct) ?? 0;
-	return lotsWithStrength(dosing, product, day).filter(
-		({ strength }) => !isTooWeak(strength, startPct),
-	);
+	return lotsWithStrength(dosing, product, day).filter(isStrong(dosing));
+}
+
+function isStrong({ startPct }: Dosing): (lot: LotPreparation) => boolean {
+	const pct = valueIn(startPct) ?? 0;
+	return ({ strength }) => !isTooWeak(strength, pct);
 }
 
 /** Every lot of a product in the store and in date, whatever its strength. */
@@ -88,11 +90,20 @@ export function lotsWithStrength(
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation[] {
-	return usableLots(dosing.read, product.row.value.product, day).map((lot) => {
-		const strength = strengthOfLot(dosing.read, product, lot, day);
-		const place = { file: lotsSheet.file, line: lot.line, column: "lot" };
-		return { lot, strength, preparation: preparationWith(dosing, strength, place) };
-	});
+	return usableLots(dosing.read, product.row.value.product, day).map((lot) =>
+		lotWithStrength(dosing, product, lot, day),
+	);
+}
+
+function lotWithStrength(
+	dosing: Dosing,
+	product: ProductFigures,
+	lot: GoodRow<LotsRow>,
+	day: IsoDate,
+): LotPreparation {
+	const strength = strengthOfLot(dosing.read, product, lot, day);
+	const place = { file: lotsSheet.file, line: lot.line, column: "lot" };
+	return { lot, strength, preparation: preparationWith(dosing, strength, place) };
 }
 
 /** What a preparation takes on a day: from the lot to use first; without any lot, by the label. */
@@ -101,9 +112,12 @@ export function preparationOn(
 	product: ProductFigures,
 	day: IsoDate,
 ): LotPreparation {
-	const [first] = strongLots(dosing, product, day);
-	if (first) return first;
-	const [weak] = lotsWithStrength(dosing, product, day);
+	let weak: LotPreparation | undefined;
+	for (const lot of usableLots(dosing.read, product.row.value.product, day)) {
+		const its = lotWithStrength(dosing, product, lot, day);
+		if (isStrong(dosing)(its)) return its;
+		weak ??= its;
+	}
 	if (weak) return weak;
 	const place = { file: chlorineSheet.file, line: product.row.line, column: "strength" };
 	const { strength } = product;
