@@ -3,7 +3,7 @@ import type { GridModel } from "./gridModel.ts";
 
 /** The same sheet with other rows in another order; the numbers in the margin stay those of the file. */
 export function arrangedGrid(model: GridModel, rows: readonly number[], words: string): GridModel {
-	const { rowName } = model;
+	const { rowName, measureOn } = model;
 	const of = (row: number) => rows[row] ?? model.rowCount;
 	return {
 		name: say`${model.name}: ${words}`,
@@ -13,6 +13,7 @@ export function arrangedGrid(model: GridModel, rows: readonly number[], words: s
 		fixedColumns: model.fixedColumns,
 		headerHeight: model.headerHeight,
 		rowHeight: (row) => model.rowHeight(of(row)),
+		...(measureOn && { measureOn }),
 		...(rowName ? { rowName: (row: number) => rowName(of(row)) } : {}),
 		cell: (row, column) => model.cell(of(row), column),
 	};

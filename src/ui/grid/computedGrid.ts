@@ -2,11 +2,12 @@ import type { AnyTable } from "../../core/computedTable.ts";
 import { shownCell } from "../format/shownFigure.ts";
 import { columnWidth } from "./columnWidth.ts";
 import type { GridCell, GridModel } from "./gridModel.ts";
-import { headHeight, rowHeights } from "./rowHeights.ts";
+import { GrowingHeights } from "./growingHeights.ts";
+import { headHeight, heightsBy } from "./rowHeights.ts";
 
 const SAMPLED_ROWS = 60;
 
-/** A sheet that the plan fills in: locked, and every cell can be asked "why?". */
+/** A sheet that the plan fills in: locked, and every cell can be asked "why?". Of a long one only the first rows are looked at before it stands. */
 export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 	const keys = Object.keys(sheet.columns);
 	const shown = (row: number, key: string) => {
@@ -26,14 +27,16 @@ export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 			width: columnWidth(label, unit, sample),
 		};
 	});
-	const heights = rowHeights(columns, rows.length, (row, at) => shown(row, keys[at] ?? ""));
+	const heightOf = heightsBy(columns, (row, at) => shown(row, keys[at] ?? ""));
+	const heights = new GrowingHeights(rows.length, SAMPLED_ROWS, heightOf);
 	return {
 		name: sheet.title,
 		columns,
 		rowCount: rows.length,
 		fixedColumns: 1,
 		headerHeight: headHeight(columns),
-		rowHeight: (row) => heights[row] ?? 0,
+		rowHeight: (row) => heights.of(row),
+		...(rows.length > SAMPLED_ROWS && { measureOn: () => heights.measureOn() }),
 		value(row, at) {
 			const outcome = rows[row]?.[keys[at] ?? ""]?.outcome;
 			return outcome?.ok && outcome.value !== "" ? (outcome.value ?? undefined) : undefined;

@@ -20,6 +20,8 @@ export interface Grid {
 	show(model: GridModel): void;
 	/** Shows the same cells, of which some have other problems; what is being typed stays. */
 	mark(model: GridModel): void;
+	/** Lays the same rows out anew: more is known of their heights. */
+	layOut(): void;
 	select(row: number, column: number): void;
 	/** Where the person is: the cell at which the selection began. */
 	selection(): { readonly row: number; readonly column: number } | undefined;

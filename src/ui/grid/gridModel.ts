@@ -68,8 +68,10 @@ export interface GridModel {
 	readonly fixedColumns: number;
 	/** Height of the column names on screen, in pixels. */
 	readonly headerHeight: number;
-	/** Height of a row on screen, in pixels. */
+	/** Height of a row on screen, in pixels; as of most rows, as long as nobody knows better. */
 	rowHeight(row: number): number;
+	/** Looks how high some rows more are. Absent where all are known. @returns whether there are more to look at */
+	measureOn?(): boolean;
 	/** Number in the margin: the line of the file. Absent where rows are no lines. */
 	rowName?(row: number): string;
 	/** True for the last row of a group: a stronger line is drawn beneath. */

@@ -77,7 +77,7 @@ export class Desk {
 		const { model } = this.shown;
 		if (!model || model.rowCount === 0) return;
 		this.#grid?.mark(model);
-		this.#plain.show(model);
+		this.#showPlain(model);
 	}
 
 	/** Shows other rows, or the same in another order. */
@@ -129,6 +129,8 @@ export class Desk {
 			this.arrange({ ...arrangement, among: "", contains: "" });
 			this.#around.tell([say`The filter hid this row and was cleared.`]);
 		}
+		// The row keeps its place only where those above it are as high as they are thought to be.
+		this.#measureAll();
 		this.#grid?.select(this.shown.seenAt(row) ?? 0, column);
 		this.aside.lead();
 		this.#host.scrollIntoView({ block: "nearest" });
@@ -174,7 +176,28 @@ export class Desk {
 		this.#at = this.#grid.selection();
 		soon(this.aside.element, () => this.aside.paint(this.#cell()));
 		if (!this.#plain.element.parentNode) fill(this.table, this.#plain.element);
+		this.#showPlain(model);
+	}
+
+	#measureAll(): void {
+		const { model } = this.shown;
+		if (!model?.measureOn) return;
+		const thought = heightOfAll(model);
+		while (model.measureOn());
+		if (heightOfAll(model) !== thought) this.#grid?.layOut();
+	}
+
+	/** What the person does not wait for: the plain table, and how high the rows are that are not on the screen. */
+	#showPlain(model: GridModel): void {
 		this.#plain.show(model);
+		const { measureOn } = model;
+		if (!measureOn) return;
+		const thought = heightOfAll(model);
+		soon(this.#host, () => {
+			if (measureOn()) return true;
+			if (heightOfAll(model) !== thought) this.#grid?.layOut();
+			return false;
+		});
 	}
 
 	#paintNothing(): void {
@@ -213,6 +236,12 @@ export class Desk {
 	#cell(): GridCell | undefined {
 		return this.#at && this.shown.model?.cell(this.#at.row, this.#at.column);
 	}
+}
+
+function heightOfAll(model: GridModel): number {
+	let all = 0;
+	for (let row = 0; row < model.rowCount; row++) all += model.rowHeight(row);
+	return all;
 }
 
 function nothingWords(state: State): string {

@@ -1,6 +1,7 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
 import { listFigure } from "../../read/listFigure.ts";
+import { rowOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { waterSheet } from "../../sheets/water.ts";
 import { definition } from "../../source.ts";
@@ -155,7 +156,7 @@ export function waterTable(
 			each: pieceFire(unit.read, method).fuel,
 		}));
 		const solution = fuelOfSolution(unit.read, stove);
-		return days.map(({ day, loads, ofMethods, preparations }) => {
+		const rowOfDay = ({ day, loads, ofMethods, preparations }: WaterDay) => {
 			const ratesFor = (boiled: Figure) =>
 				isBeforehand ? derive(boiledBeforehand, { rates, loads: boiled }) : rates;
 			const of = { expected: ratesFor(loads.expected), setAside: ratesFor(loads.setAside) };
@@ -170,7 +171,8 @@ export function waterTable(
 					}),
 				]),
 			};
-		});
+		};
+		return days.map((day) => rowOnDemand(waterSheet, () => rowOfDay(day)));
 	});
 }
 

@@ -15,6 +15,7 @@ import { markSelection } from "./markSelection.ts";
 import { rangeOf } from "./rangeOf.ts";
 import { redrawCell, renderCell } from "./renderCell.ts";
 import { renderHeader } from "./renderHeader.ts";
+import { rowsWhenAsked } from "./rowsWhenAsked.ts";
 import { sayCell } from "./sayCell.ts";
 
 const TAB = 9;
@@ -38,21 +39,9 @@ export function handsontableGrid(
 	tallest: number,
 ): Grid {
 	let model = first;
-	const data: string[][] = [];
+	const { data, refill } = rowsWhenAsked(() => model);
 	/** The cell is left downwards; the row to go on in may only be made by what was typed. */
 	let goesDown = false;
-	const fillData = () => {
-		data.length = 0;
-		for (let row = 0; row < model.rowCount; row++)
-			data.push(
-				model.columns.map((_, column) => {
-					const cell = model.cell(row, column);
-					return cell.raw ?? cell.text;
-				}),
-			);
-	};
-	fillData();
-
 	const layout = () => ({
 		colWidths: model.columns.map((column) => column.width),
 		columns: model.columns.map(() => ({})),
@@ -203,7 +192,7 @@ export function handsontableGrid(
 		show(next) {
 			const before = model;
 			model = next;
-			fillData();
+			refill();
 			if (sameFrame(before, next) && !editing() && sameEntry(before)) return redraw();
 			const sameShape =
 				next.columns.length === before.columns.length &&
@@ -220,6 +209,7 @@ export function handsontableGrid(
 			if (goesDown && madeRow) hot.selectCell(before.rowCount, column ?? 0);
 			goesDown = false;
 		},
+		layOut: () => hot.render(),
 		mark(next) {
 			model = next;
 			redraw();

@@ -8,6 +8,8 @@ import { cellClasses } from "./renderCell.ts";
 /** Rows beyond these are left out of the plain table; the saved file has them all. */
 const MOST_ROWS = 1000;
 
+const ROWS_AT_ONCE = 20;
+
 /** A cell of the table, and what it was made from. */
 interface Drawn {
 	readonly from: string;
@@ -27,24 +29,31 @@ export class SemanticTable {
 	/** It is brought up to date when the grid has been painted, for which the person who typed waits, and says so until then. */
 	show(model: GridModel): void {
 		this.element.setAttribute("aria-busy", "true");
+		const drawing = this.#draw(model);
 		soon(this.element, () => {
-			this.#draw(model);
+			if (!drawing.next().done) return true;
 			this.element.removeAttribute("aria-busy");
+			return false;
 		});
 	}
 
-	#draw(model: GridModel): void {
+	/** A few rows at a time. */
+	*#draw(model: GridModel): Generator<void> {
 		const last = Math.min(model.rowCount, MOST_ROWS);
 		const left = model.rowCount - last;
 		this.#caption.textContent =
 			left > 0 ? say`${model.name} (${left} more rows are in the file)` : model.name;
 		const head = headOf(model);
 		const isSame = head.from === this.#head && last === this.#rows.length;
-		const rows = Array.from({ length: last }, (_, row) =>
-			cellsOf(model, row, isSame ? this.#rows[row] : undefined),
-		);
-		this.#rows = rows;
+		const rows: Drawn[][] = [];
+		while (rows.length < last) {
+			const row = rows.length;
+			rows.push(cellsOf(model, row, isSame ? this.#rows[row] : undefined));
+			if (isSame) this.#rows[row] = rows[row] as Drawn[];
+			if (rows.length % ROWS_AT_ONCE === 0) yield;
+		}
 		if (isSame) return;
+		this.#rows = rows;
 		this.#head = head.from;
 		const lines = rows.map((cells) => el("tr", {}, ...cells.map(({ element }) => element)));
 		const body = el("tbody");
