@@ -21,7 +21,8 @@ export const chromiumPrinter = (page: ChromiumPage): Printer => ({
 export const firefoxPrinter = (page: FirefoxPage): Printer => ({
 	name: "Firefox",
 	run: (act, given) => page.evaluate(act as never, given),
-	pdf: (format) => page.pdf({ format, preferCSSPageSize: true }),
+	// Thousands of units are hundreds of pages, for which half a minute is not enough.
+	pdf: (format) => page.pdf({ format, preferCSSPageSize: true, timeout: 0 }),
 });
 
 /** Drops the files of a unit on the page; over all others, so that nothing of the demo is left in them. */

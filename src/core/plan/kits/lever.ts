@@ -4,10 +4,11 @@ import { onceAsked } from "../../onceAsked.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { definition } from "../../source.ts";
-import { type DayFigures, daysWith } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Change } from "./changes.ts";
-import { type CoverFigures, coverFigures, type KindCover, usesComeBack } from "./coverFigures.ts";
+import { type CoverFigures, coverFigures, type KindCover } from "./coverFigures.ts";
+import type { DaysTried } from "./daysTried.ts";
+import { usesComeBack } from "./reprocessingOver.ts";
 
 const kitsThen = calculation<{ kits: number; more: number }, number>({
 	key: "kits_then",
@@ -26,15 +27,17 @@ const kitsThen = calculation<{ kits: number; more: number }, number>({
 /** A change, and what it would mean for the kits: of the hours tried for a round few are worked out whole. */
 export class Lever {
 	readonly change: Change;
-	readonly #days: readonly DayFigures[];
+	readonly #tried: DaysTried;
 	readonly #cover: () => CoverFigures;
 
-	/** @param days and @param cover of the unit as it is */
-	constructor(change: Change, unit: UnitFigures, days: readonly DayFigures[], cover: CoverFigures) {
+	/** @param tried the days and @param cover of the unit as it is */
+	constructor(change: Change, unit: UnitFigures, tried: DaysTried, cover: CoverFigures) {
 		this.change = change;
-		this.#days = days;
+		this.#tried = tried;
 		this.#cover = onceAsked(() =>
-			change.unit === unit ? cover : coverFigures(change.unit, daysWith(change.unit, days)),
+			change.unit === unit
+				? cover
+				: coverFigures(change.unit, tried.days, tried.roundsBy(change.unit)),
 		);
 	}
 
@@ -60,7 +63,9 @@ export class Lever {
 	leastUnmet(kind: number): number {
 		const { unit } = this.change;
 		const kits = valueIn(this.kits(kind));
-		const reprocessing = valueIn(usesComeBack(unit, this.#days) ?? this.kind(kind).reprocessing);
+		const reprocessing = valueIn(
+			usesComeBack(unit, this.#tried.days) ?? this.kind(kind).reprocessing,
+		);
 		return kits === undefined || !reprocessing ? 0 : leastUnmetPer1000(kits, reprocessing);
 	}
 }

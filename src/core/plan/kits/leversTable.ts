@@ -12,6 +12,7 @@ import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { changes } from "./changes.ts";
 import type { CoverFigures } from "./coverFigures.ts";
+import { DaysTried } from "./daysTried.ts";
 import { Lever } from "./lever.ts";
 
 const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
@@ -63,7 +64,8 @@ export function leversTable(
 	cover: CoverFigures,
 ): ComputedTable<typeof leversSheet> {
 	return onDemand(leversSheet, () => {
-		const levers = changes(unit).map((change) => new Lever(change, unit, days, cover));
+		const tried = new DaysTried(days);
+		const levers = changes(unit).map((change) => new Lever(change, unit, tried, cover));
 		return unit.kinds.flatMap((_, kind) => rowsOfKind(levers, kind));
 	});
 }

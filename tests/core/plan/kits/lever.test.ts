@@ -4,6 +4,7 @@ import { valueIn } from "../../../../src/core/outcome.ts";
 import { withCounts } from "../../../../src/core/plan/dayFigures.ts";
 import { changes } from "../../../../src/core/plan/kits/changes.ts";
 import { coverFigures } from "../../../../src/core/plan/kits/coverFigures.ts";
+import { DaysTried } from "../../../../src/core/plan/kits/daysTried.ts";
 import { Lever } from "../../../../src/core/plan/kits/lever.ts";
 import { leversTable } from "../../../../src/core/plan/kits/leversTable.ts";
 import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
@@ -41,20 +42,21 @@ const units: Record<string, Workbook> = {
 	),
 };
 
-function tried(workbook: Workbook) {
+function tryAll(workbook: Workbook) {
 	const planned = valueIn({ outcome: plannedUnit(readWorkbook(workbook)) });
 	if (!planned) throw new Error("the unit has no days");
 	const { unit } = planned;
 	const days = withCounts(unit, planned.days);
 	const cover = coverFigures(unit, days);
+	const tried = new DaysTried(days);
 	return {
-		levers: changes(unit).map((change) => new Lever(change, unit, days, cover)),
+		levers: changes(unit).map((change) => new Lever(change, unit, tried, cover)),
 		rows: leversTable(unit, days, cover).rows,
 	};
 }
 
 describe.each(Object.entries(units))("%s", (_, workbook) => {
-	const { levers, rows } = tried(workbook);
+	const { levers, rows } = tryAll(workbook);
 	const [now] = levers as [Lever];
 
 	test("what is known sooner of a change is what its whole plan says of uses alone, and never more than goes unmet", () => {
