@@ -121,8 +121,7 @@ function paidFor(packs: readonly NextPacks[], money: number): TakeStep[] {
 
 /** Packs that the money left pays for. */
 function payable(price: number | null, left: number, money: number): number {
-	if (price === null || price === 0 || money === Number.POSITIVE_INFINITY)
-		return Number.POSITIVE_INFINITY;
+	if (price === null || price === 0) return Number.POSITIVE_INFINITY;
 	return Math.floor((left + money * ROUNDING_ERROR) / price);
 }
 

@@ -70,6 +70,11 @@ describe("what to look out for", () => {
 			"liquid,L1,10,,,,2027-07-10",
 			"Neither made-on nor received date: its age is not known, and it counts as 180 days old.",
 		],
+		[
+			"neither date of a powder",
+			"powder,P1,10,,,,2028-07-10",
+			"Neither made-on nor received date: its age is not known, and the label's strength is shown.",
+		],
 		["tablets without dates", "tablets,T1,10,,,,2027-07-10", ""],
 		[
 			"not here yet",

@@ -8,6 +8,6 @@ const OF_THE_STORE: ReadonlySet<TruthKind> = new Set(["short", "late", "count"])
 export function stopProblems(problems: readonly Problem[]): Problem[] {
 	return problems.filter((problem) => {
 		const kind = truthKind(problem);
-		return problem.weight === "error" || (kind !== undefined && !OF_THE_STORE.has(kind));
+		return kind !== undefined && !OF_THE_STORE.has(kind);
 	});
 }

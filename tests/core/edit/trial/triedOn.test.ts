@@ -73,6 +73,12 @@ test("another method brings the steps that only it has, once, where the loads ar
 		"",
 		"",
 	]);
+	const first = smallUnit({
+		"steps.csv": "step,basis,minutes,hands_on,method\nhold, load ,20,no,",
+	});
+	expect(column(tried(first, { method: "boiling" }).workbook, "steps.csv", 4)?.at(-1)).toBe("");
+	const none = smallUnit({ "steps.csv": "step,basis,minutes,hands_on,method\nwash,kit,20,yes," });
+	expect(column(tried(none, { method: "boiling" }).workbook, "steps.csv", 4)?.[0]).toBe("");
 	const again = tried(copy, { method: "chlorine" }).workbook;
 	expect(again.tables["steps.csv"]).toBe(copy.tables["steps.csv"]);
 });

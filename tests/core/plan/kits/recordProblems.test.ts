@@ -12,6 +12,7 @@ describe("what is wrong with the uses", () => {
 	test.each([
 		["2027-02-27 09:00,X,used,,", ["unknown-kit", 2, "kit", "X", "error"]],
 		["2027-02-27 09:00,,used,,", ["unknown-kit", 2, "kit", "", "error"]],
+		["2027-02-27 09:00, X ,used,,", ["unknown-kit", 2, "kit", "X", "error"]],
 		["2027-02-27 09:00,A,none_ready,,", ["kit-where-none-was-ready", 2, "kit", "A", "error"]],
 		["2027-03-09 09:00,A,used,,", ["record-in-future", 2, "at", "2027-03-09", "error"]],
 		["2027-02-30 09:00,A,used,,", ["bad-cell", 2, "at", "2027-02-30 09:00", "error"]],
@@ -23,6 +24,8 @@ describe("what is wrong with the uses", () => {
 	test.each([
 		"2027-02-27 09:00,A,used,Ama,",
 		"2027-02-27,,none_ready,,",
+		"2027-02-27, ,none_ready,,",
+		"2027-02-27, A ,used,,",
 		"2027-03-01 08:00,A,opened,,",
 	])("%s is right", (line) => {
 		expect(uses(line)).toEqual([]);
@@ -50,6 +53,8 @@ describe("what is wrong with the rounds done", () => {
 		"2027-02-27,10:00,11:00,A B,liquid,L1,10:20,10:40",
 		"2027-02-27,23:00,00:40,A,,,23:50,00:10",
 		"2027-02-27,10:00,,A,,,,",
+		"2027-02-27,10:00,11:00,A,,L1,10:30,",
+		"2027-02-27,10:00,11:00,A, liquid , L1 ,,10:30",
 	])("%s is right", (line) => {
 		expect(rounds(line)).toEqual([]);
 	});
@@ -60,6 +65,17 @@ describe("what is wrong with the rounds done", () => {
 			["kit-in-two-rounds", 3, "kits", "B", "error"],
 		]);
 		expect(rounds(first, "2027-02-28,00:40,01:30,B C,,,,")).toEqual([]);
+		expect(rounds("2027-02-28,00:30,01:30,B C,,,,", first)).toEqual([
+			["kit-in-two-rounds", 2, "kits", "B", "error"],
+		]);
+	});
+
+	test("a round without an end takes as long as its kits do by the plan", () => {
+		const open = "2027-02-27,10:00,,A B,,,,";
+		expect(rounds(open, "2027-02-27,10:30,11:00,B C,,,,")).toEqual([
+			["kit-in-two-rounds", 3, "kits", "B", "error"],
+		]);
+		expect(rounds(open, "2027-02-27,20:00,21:00,B C,,,,")).toEqual([]);
 	});
 
 	test("one round, one row: a date and start stand once", () => {

@@ -37,6 +37,14 @@ test.each<[string, string, [string, number][]]>([
 		],
 	],
 	[
+		"left blank: the first listed of two that are used as much, or more",
+		"kind,uses_per_100_births\nbag set,2\nsuction set,2",
+		[
+			["bag set", 4],
+			["suction set", 1],
+		],
+	],
+	[
 		"as the kind's own row says",
 		"kind,uses_per_100_births,beds,spares\nbag set,1,2,3\nsuction set,2,1,",
 		[

@@ -46,6 +46,59 @@ test.each<[string, string, string[], string[]]>([
 	expect(problemCodes(made, "error")).toEqual(codes);
 });
 
+const wrong = (treated: string, files: Record<string, string> = {}) =>
+	plan(unitWith({}, { "kinds.csv": kinds(""), "treatments.csv": treatments(treated), ...files }))
+		.problems.filter(({ code }) => /piece|listed|forbidden|twice/.test(code))
+		.map(({ file, line, column, code, received, message }) => [
+			`${file} ${line} ${column}`,
+			code,
+			received,
+			message.split(",")[0],
+		]);
+
+test("each is named where it stands", () => {
+	expect(wrong("bag sett,,boiling,")).toEqual([
+		[
+			"treatments.csv 2 kind",
+			"unknown-piece",
+			"bag sett",
+			'No piece of the kind "bag sett" is listed',
+		],
+	]);
+	expect(wrong("bag set,hose,boiling,")).toEqual([
+		[
+			"treatments.csv 2 piece",
+			"unknown-piece",
+			"bag set, hose",
+			'The kind "bag set" has no piece "hose"',
+		],
+	]);
+	const short = (...asked: Parameters<typeof wrong>) =>
+		wrong(...asked).map((each) => each.slice(0, 3));
+	expect(short("bag set,mask,single_use,")).toEqual([
+		["items.csv null item", "single-use-not-listed", "no item of this name"],
+	]);
+	const files = {
+		"items.csv": "item,group,measure\nmask,other,piece",
+		"usage.csv": "item,basis,quantity\nmask,round,1\nmask,piece,2\nmask,kit,3\nsoap,kit,1",
+	};
+	expect(short("bag set,mask,single_use,", files)).toEqual([
+		["usage.csv 3 basis", "counted-twice", "piece"],
+		["usage.csv 4 basis", "counted-twice", "kit"],
+	]);
+});
+
+test("what the maker of one kind's piece forbids is nothing to the same piece of another kind", () => {
+	const both = `kind,piece,count,never_by
+		bag set,mask,1,chlorine
+		other set,mask,1,`;
+	const kits = "kit,kind,status\nA,bag set,in_service\nB,other set,in_service";
+	const lines = (treated: string) =>
+		wrong(treated, { "kinds.csv": both, "kits.csv": kits }).map(([place]) => place);
+	expect(lines("other set,mask,boiling,")).toEqual(["kinds.csv 2 never_by"]);
+	expect(lines("bag set,mask,boiling,")).toEqual([]);
+});
+
 test("a piece for single use that a line of its own counts too is counted twice, and that is said", () => {
 	const made = plan(
 		unitWith(

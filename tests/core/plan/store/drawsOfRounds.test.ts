@@ -66,6 +66,22 @@ describe("product drawn by rounds", () => {
 		expectWithin(onHand(madeWith(rounds, journal)), left, 1e-9, "L");
 	});
 
+	test("a lot of another item that has the same mark is not drawn from", () => {
+		const made = plan(
+			unitWith(
+				{ product_drawn_by: "rounds" },
+				{
+					"rounds-done.csv": [ROUNDS, round("2027-02-20", "7")].join("\n"),
+					"lots.csv": `item,lot,quantity,made_on,received_on
+						powder,L1,500,,2026-12-01
+						liquid,L1,10,2027-01-10,2027-01-20`,
+				},
+			),
+		);
+		expect(contentOf(made, "stock.csv", "item", "on_hand")).toContainEqual(["powder", 500]);
+		expect(contentOf(made, "stock.csv", "item", "on_hand")).toContainEqual(["liquid", 9]);
+	});
+
 	test("the journal issues, where the unit says so or nothing", () => {
 		const rounds = [round("2027-02-20", "7")];
 		const issue = ["2027-02-20,liquid,L1,issue,2,"];

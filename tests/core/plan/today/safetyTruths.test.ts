@@ -2,6 +2,8 @@ import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { safetyTruths } from "../../../../src/core/plan/today/safetyTruths.ts";
 import { stopProblems } from "../../../../src/core/plan/today/stopProblems.ts";
+import { truthKind } from "../../../../src/core/plan/today/truthKind.ts";
+import { advice, nowhere, problem } from "../../../../src/core/problem.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
 import { smallUnit, unitWith } from "../../smallUnit.ts";
@@ -67,6 +69,36 @@ test.each([
 
 test("a number that is missing is told", () => {
 	expect(kinds(well({}, { births_per_day: "many" }))).toContain("number");
+});
+
+test.each([
+	["no-kit-ready", "none_ready"],
+	["stove-booked-twice", "water"],
+	["pots-booked-twice", "water"],
+	["no-place-for-water", "water"],
+	["cooling-too-long", "water"],
+	["heating-over-a-day", "water"],
+	["boiled-after-use", "water"],
+	["short-soak", "soak"],
+	["not-dosed-for-wet-kits", "soak"],
+	["no-usable-lot", "lot"],
+	["lot-in-use", "lot"],
+	["step-lacking", "step"],
+	["too-few-hands", "hands"],
+	["hands-overloaded", "hands"],
+	["too-few-kits", "kits"],
+	["short-before-order", "short"],
+	["order-late", "late"],
+	["delivery-overdue", "late"],
+	["count-too-old", "count"],
+	["unknown-column", undefined],
+] as const)("%s is told as %s, and stops a round unless it is of the store", (code, kind) => {
+	const said = advice(nowhere, { code, received: "", allowed: "", message: "" });
+	expect(truthKind(said)).toBe(kind);
+	const stops = kind !== undefined && !["short", "late", "count"].includes(kind);
+	expect(stopProblems([said])).toEqual(stops ? [said] : []);
+	const missing = problem(nowhere, { code: "bad-cell", received: "", allowed: "", message: "" });
+	expect([truthKind(missing), stopProblems([missing])]).toEqual(["number", [missing]]);
 });
 
 test("what stops a safe round leaves out the store, which stops none today", () => {
