@@ -50,8 +50,16 @@ function lastDay(start: number, day: LikeDay, life: ReadyLife): number {
 	return Math.floor((start + day.plannedMinutes) / MINUTES_PER_DAY) + life.days;
 }
 
-/** A day step by step: in_time from round to round; when_expired also from the last round to midnight. */
-export function renewalSteps(day: LikeDay, life: ReadyLife): RenewalStep[] {
+/**
+ * A day step by step: in_time from round to round; when_expired also from the last round to midnight.
+ *
+ * @param mostRounds where kits go out of date, more rounds than this are followed together if few kits are used in them
+ */
+export function renewalSteps(
+	day: LikeDay,
+	life: ReadyLife,
+	mostRounds = MOST_ROUNDS,
+): RenewalStep[] {
 	const { starts, uses, usesAfterMidnight } = day;
 	const last = uses.at(-1) as number;
 	const targets = starts.map((start) => lastDay(start, day, life));
@@ -63,14 +71,34 @@ export function renewalSteps(day: LikeDay, life: ReadyLife): RenewalStep[] {
 			midnight: i === 0 ? "before" : "none",
 		}));
 	const none = { endsBy: NEVER, spreadBy: NEVER, midnight: "none" } as const;
+	const rounds = starts.map((_, i) => ({
+		...none,
+		uses: i === 0 ? usesAfterMidnight : (uses[i - 1] as number),
+		target: targets[i] as number,
+	}));
 	return [
 		{ uses: last, endsBy: 0, spreadBy: NEVER, target: targets[0] as number, midnight: "after" },
-		...starts.map((_, i) => ({
-			...none,
-			uses: i === 0 ? usesAfterMidnight : (uses[i - 1] as number),
-			target: targets[i] as number,
-		})),
+		...(rounds.length > mostRounds ? together(rounds) : rounds),
 	];
+}
+
+/** More than most units have. */
+const MOST_ROUNDS = 6;
+/** So few that hardly any kit is used in two rounds that are followed as one. */
+const FEW_USES = 0.1;
+
+/** Rounds one after the other as one, whose kits end on the same day: kits renewed are within 1 in 50 of each by itself. */
+function together(rounds: readonly RenewalStep[]): RenewalStep[] {
+	const steps: RenewalStep[] = [];
+	for (const round of rounds) {
+		const before = steps.at(-1);
+		const uses = (before?.uses ?? 0) + round.uses;
+		if (before && before.target === round.target && uses <= FEW_USES)
+			steps[steps.length - 1] = { ...before, uses };
+		else steps.push(round);
+	}
+	// Days whose rounds are at other hours differ by rounding only.
+	return steps.map((step) => ({ ...step, uses: Number(step.uses.toPrecision(12)) }));
 }
 
 /** Which ends are too early to wait for the round after round i: a kit's day ends at its midnight. */
