@@ -8,8 +8,10 @@ import { kitsInQueue, oneServiceLater } from "./kitsInQueue.ts";
 export interface AwayAt {
 	/** Minutes after midnight. */
 	readonly minute: number;
-	/** How likely each number of kits is to be out of reach. */
-	readonly away: Float64Array;
+	/** How likely each number of kits is to wait or be worked on. */
+	readonly queue: Float64Array;
+	/** Mean number of kits left alone besides, a Poisson count. */
+	readonly alone: number;
 }
 
 /** Moments of a day that are looked at. */
@@ -46,8 +48,8 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 		const queue = oneServiceLater(before, people, came(minute, workMinutes));
 		lately[i % each] = queue;
 		if (minute < first) continue;
-		const away = plusPoisson(queue, uses.between(minute - aloneMinutes, minute));
-		moments.push({ minute: minute - first, away });
+		const alone = uses.between(minute - aloneMinutes, minute);
+		moments.push({ minute: minute - first, queue, alone });
 	}
 	return moments;
 }

@@ -27,11 +27,6 @@ export const lapsedAtMidnight = memoize(
 	},
 );
 
-/** Minutes after midnight until all kits that may have gone out of date then are ready again. */
-export function allBackAfter(kits: number, { people, workMinutes, aloneMinutes }: Hands): number {
-	return workMinutes * Math.ceil(kits / Math.min(people, kits)) + aloneMinutes;
-}
-
 /** How many of the kits that went out of date at midnight are ready again, some minutes later: a person takes one after the other. */
 export function doneBy({ people, workMinutes, aloneMinutes }: Hands, minute: number): number {
 	const worked = minute - aloneMinutes;
@@ -39,20 +34,14 @@ export function doneBy({ people, workMinutes, aloneMinutes }: Hands, minute: num
 	return workMinutes === 0 ? Number.POSITIVE_INFINITY : people * Math.floor(worked / workMinutes);
 }
 
-/** How likely each number of kits that went out of date at midnight is to be in work still, by those that are done. */
-export function stillInWork(lapsed: Float64Array): (done: number) => Float64Array {
-	const known = new Map<number, Float64Array>();
-	return (done) => {
-		const before = known.get(done);
-		if (before) return before;
-		const away = new Float64Array(lapsed.length);
-		lapsed.forEach((chance, kits) => {
-			const left = Math.max(0, kits - done);
-			away[left] = (away[left] as number) + chance;
-		});
-		known.set(done, away);
-		return away;
-	};
+/** How likely each number of kits that went out of date at midnight is to be in work still, once so many are done. */
+export function stillInWork(lapsed: Float64Array, done: number): Float64Array {
+	const away = new Float64Array(lapsed.length);
+	lapsed.forEach((chance, kits) => {
+		const left = Math.max(0, kits - done);
+		away[left] = (away[left] as number) + chance;
+	});
+	return away;
 }
 
 /** Kits away for one reason or the other, apart from each other. */

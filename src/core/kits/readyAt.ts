@@ -113,7 +113,7 @@ function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64
 	const lapsed = lapsedKits(plan, kits);
 	const clock = minute % MINUTES_PER_DAY;
 	const withLapsed = (away: Float64Array) =>
-		lapsed ? bothAway(away, stillInWork(lapsed)(doneBy(hands, clock))) : away;
+		lapsed ? bothAway(away, stillInWork(lapsed, doneBy(hands, clock))) : away;
 	const uses = new DayClock(usesPerDay, hourShares);
 	if (areAlwaysFree(hands)) {
 		const work = hands.workMinutes + hands.aloneMinutes;
@@ -124,7 +124,7 @@ function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64
 	const nearest = moments.reduce((a, b) =>
 		Math.abs(a.minute - clock) <= Math.abs(b.minute - clock) ? a : b,
 	);
-	return withLapsed(nearest.away);
+	return withLapsed(plusPoisson(nearest.queue, nearest.alone));
 }
 
 const throughDay = memoizeByObject(({ hourShares, hands }: AfterEachUse) => {

@@ -1,9 +1,10 @@
-import { chanceAtLeast } from "../counts/poisson.ts";
+import { chanceAtLeast, poisson } from "../counts/poisson.ts";
+import { Grouped } from "../grouped.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayThroughDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
-import { allBackAfter, doneBy, lapsedAtMidnight, stillInWork } from "./lapsedAtMidnight.ts";
+import { doneBy, lapsedAtMidnight, stillInWork } from "./lapsedAtMidnight.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
 export interface AfterEachUse {
@@ -47,16 +48,22 @@ const TOO_FULL = 0.999;
  */
 export class UnmetAfterEachUse {
 	readonly #plan: AfterEachUse;
-	readonly #moments: readonly Moment[];
-	/** Uses by what makes their chance of none. */
-	readonly #alike: readonly Pick<Moment, "uses" | "none">[];
+	/** By how many of the kits that went out of date at midnight are ready again. */
+	readonly #parts: readonly Part[];
 	readonly #uses: number;
 
 	constructor(plan: AfterEachUse) {
 		this.#plan = plan;
-		this.#moments = areAlwaysFree(plan.hands) ? unlimited(plan) : queueing(plan);
-		this.#alike = alikeMoments(this.#moments);
-		this.#uses = this.#alike.reduce((sum, { uses }) => sum + uses, 0);
+		const moments = areAlwaysFree(plan.hands) ? unlimited(plan) : queueing(plan);
+		const byDone = new Grouped<number, Moment>();
+		const doneAt = ({ minute }: Moment) =>
+			plan.readyLifeDays === null ? 0 : doneBy(plan.hands, minute);
+		for (const moment of moments) byDone.add(doneAt(moment), moment);
+		this.#parts = [...new Set(moments.map(doneAt))].map((done) => ({
+			done,
+			unmet: unmetAt(byDone.of(done)),
+		}));
+		this.#uses = moments.reduce((sum, { uses }) => sum + uses, 0);
 	}
 
 	/**
@@ -66,7 +73,7 @@ export class UnmetAfterEachUse {
 	 */
 	per1000(kits: number, renewing = true): number {
 		if (this.#uses === 0) return 0;
-		const unmet = this.#alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
+		const unmet = this.#parts.reduce((sum, part) => sum + part.unmet(kits), 0);
 		const more = renewing ? this.#moreByLapsed(kits) : 0;
 		return (1000 * (unmet + more)) / this.#uses;
 	}
@@ -75,21 +82,36 @@ export class UnmetAfterEachUse {
 	#moreByLapsed(kits: number): number {
 		const lapsed = lapsedKits(this.#plan, kits);
 		if (!lapsed) return 0;
-		const { hands } = this.#plan;
-		const until = allBackAfter(kits, hands);
-		const inWork = stillInWork(lapsed);
 		let more = 0;
-		for (const { minute, uses, none } of this.#moments) {
-			if (minute >= until) continue;
-			const now = none(kits);
-			const away = inWork(doneBy(hands, minute));
+		for (const { done, unmet } of this.#parts) {
+			const away = stillInWork(lapsed, done);
 			for (let n = 1; n < away.length; n++) {
 				const chance = away[n] as number;
-				if (chance > 0) more += uses * chance * (none(Math.max(0, kits - n)) - now);
+				if (chance > 0) more += chance * (unmet(Math.max(0, kits - n)) - unmet(kits));
 			}
 		}
 		return more;
 	}
+}
+
+/** Moments at which as many of the kits that went out of date at midnight are done. */
+interface Part {
+	readonly done: number;
+	/** Mean uses that find none, where so many kits are not out of date. */
+	readonly unmet: (kits: number) => number;
+}
+
+/** Uses at all of these moments that find none, by the number of kits. */
+function unmetAt(moments: readonly Moment[]): Part["unmet"] {
+	const alike = alikeMoments(moments);
+	const known = new Map<number, number>();
+	return (kits) => {
+		const before = known.get(kits);
+		if (before !== undefined) return before;
+		const unmet = alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
+		known.set(kits, unmet);
+		return unmet;
+	};
 }
 
 /** How many kits go out of date at a midnight; undefined where they never do. */
@@ -165,18 +187,28 @@ function queueing(plan: AfterEachUse): Moment[] {
 		const moments = awayThroughDay(uses, hands);
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
-		return moments.map(({ minute, away }) => ({
+		return moments.map(({ minute, queue, alone }) => ({
 			minute,
 			uses: weight * uses.between(minute - apart, minute + apart),
 			name: `${perDay} at ${minute}`,
-			none: chanceOfNone(away),
+			none: chanceOfNone(queue, alone),
 		}));
 	});
 }
 
-function chanceOfNone(away: Float64Array): Moment["none"] {
-	const atLeast = new Float64Array(away.length + 1);
-	for (let n = away.length - 1; n >= 0; n--)
-		atLeast[n] = (atLeast[n + 1] as number) + (away[n] as number);
-	return (kits) => atLeast[kits] ?? 0;
+/** Chance that those who wait or are worked on, and those left alone, are at least as many as there are kits. */
+function chanceOfNone(queue: Float64Array, alone: number): Moment["none"] {
+	const { first, chance } = poisson(alone);
+	const atLeast = new Float64Array(chance.length + 1);
+	for (let i = chance.length - 1; i >= 0; i--)
+		atLeast[i] = (atLeast[i + 1] as number) + (chance[i] as number);
+	return (kits) => {
+		let none = 0;
+		for (let n = queue.length - 1; n >= 0; n--) {
+			const others = Math.max(0, kits - n - first);
+			if (others >= atLeast.length) break;
+			none += (queue[n] as number) * (atLeast[others] as number);
+		}
+		return none;
+	};
 }
