@@ -47,7 +47,8 @@ export function scorecard(
 			births += before;
 		}
 		const lastWeek = counts[day - DAYS_PER_WEEK];
-		if (lastWeek === null || lastWeek === undefined || seen === 0) return;
+		// A week ago is among the days seen.
+		if (lastWeek === null || lastWeek === undefined) return;
 		days++;
 		const ahead = negativeBinomial(size, mean);
 		if (inside(ahead, count, 0.9)) inside90++;

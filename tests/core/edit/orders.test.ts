@@ -157,6 +157,8 @@ describe("an order that comes", () => {
 			{ ...delivery, ...of },
 		);
 		expect(result.ok ? [] : result.wrong.map((wrong) => wrong.field)).toContain(field);
+		for (const wrong of result.ok ? [] : result.wrong)
+			expect("words" in wrong && wrong.words).toMatch(/\.$/);
 	});
 });
 

@@ -69,6 +69,22 @@ test("a file without the column gets it, unless a cell beyond its header would s
 	expect(after(next, stray)).toBe(next);
 });
 
+test("a column of marks may stand first, and short lines are filled up to it", () => {
+	const first: Workbook = {
+		tables: { [FILE]: tableOf("id,at,kit,what\n,2027-03-01 08:00,A,used") },
+	};
+	const next = after(withRow(first, FILE, use), first);
+	expect(next.tables[FILE]?.header).toEqual(["id", "at", "kit", "what"]);
+	expect(ids(next)).toEqual(["", "n1"]);
+	const table = { header: ["at", "kit", "what", "by", "id"], rows: [["2027-03-01 10:00", "C"]] };
+	const short = after({ tables: { [FILE]: table } }, { tables: {} });
+	expect(short.tables[FILE]?.rows).toEqual([["2027-03-01 10:00", "C", "", "", "n1"]]);
+	const blank = { tables: { [FILE]: { ...table, rows: [[" ", "", "", "", " x9 "]] } } };
+	expect(after(blank, { tables: {} }).tables[FILE]?.rows).toEqual([[" ", "", "", "", ""]]);
+	const gone = { tables: {} };
+	expect(after(gone)).toBe(gone);
+});
+
 test("other sheets, and an edit that enters nothing, are the same objects", () => {
 	const kits = withTable(start, "kits.csv", tableOf("kit,kind\nA,bag set"));
 	expect(after(kits)).toBe(kits);

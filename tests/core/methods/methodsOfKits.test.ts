@@ -26,6 +26,17 @@ describe("which methods a kit goes by", () => {
 			["boiling"],
 		],
 		[
+			"each by a line of its own: not by the setting at all",
+			["Bag kit"],
+			[
+				["Bag kit", "Bag", "boiling"],
+				["Bag kit", "Mask", "steam"],
+			],
+			"chlorine",
+			["boiling", "steam"],
+			["boiling", "steam"],
+		],
+		[
 			"a piece by its own line, before its kind's",
 			["Bag kit"],
 			[

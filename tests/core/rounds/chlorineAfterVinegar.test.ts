@@ -119,5 +119,11 @@ describe("in the plan", () => {
 		expect(problemCodes(plan(smallUnit(unmarked)), "advice")).toContain(code);
 		expect(problemCodes(plan(unitWith({ descale_every_rounds: 0 }, unmarked)))).not.toContain(code);
 		expect(problemCodes(plan(smallUnit()))).not.toContain(code);
+		const boiled = {
+			"steps.csv": "step,basis,minutes,hands_on,method\nwash,kit,5,yes,\nboil,load,20,no,boiling",
+		};
+		expect(problemCodes(plan(unitWith({ method: "boiling" }, boiled)))).not.toContain(code);
+		const without = { "steps.csv": "step,basis,minutes,hands_on\nwash and soak,kit,5,yes" };
+		expect(problemCodes(plan(smallUnit(without)))).not.toContain(code);
 	});
 });

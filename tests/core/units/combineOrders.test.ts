@@ -152,6 +152,8 @@ describe("what stays apart, and what is said", () => {
 		);
 		expect([cell(row, "run_out_on"), cell(row, "order_by")]).toEqual(["2027-03-30", "2027-03-01"]);
 		expect(cell(two({}, {})[0], "run_out_on")).toBe("");
+		const [later] = two({ runOut: "2027-03-30" }, { runOut: "2027-04-02" });
+		expect(cell(later, "run_out_on")).toBe("2027-03-30");
 	});
 
 	test("a unit without a name goes by its file", () => {

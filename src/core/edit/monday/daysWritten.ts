@@ -43,8 +43,7 @@ export function daysWritten(workbook: Workbook, days: readonly DayTexts[]): Days
 function withDay(workbook: Workbook, { date, ...texts }: DayTexts): Workbook {
 	const { rows, cell } = textsOf(workbook, recordsSheet);
 	const found = rows.findIndex((row) => cell(row, "date").trim() === date);
-	const isBlank = texts.births.trim() === "" && texts.kitsUsed.trim() === "";
-	if (found < 0 && isBlank) return workbook;
+	// Of a day that is not there yet nothing is said: blanks are what it has already.
 	const before = dayTexts(workbook, date);
 	if (before.births === texts.births.trim() && before.kitsUsed === texts.kitsUsed.trim())
 		return workbook;

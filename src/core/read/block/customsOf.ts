@@ -33,7 +33,7 @@ export function customsOf(
 	return sheets.map(({ cells, separator }) => {
 		const own = agreed(cells.map(onlyOne));
 		if (own === "both") return asked;
-		const allowed = agreed(cells.filter(isOpen).map(allowedOne));
+		const allowed = agreed(cells.map(allowedOne));
 		const nearest = own ?? separator ?? (allowed === "both" ? undefined : allowed);
 		const far =
 			all === "both" || cells.some((c) => isOpen(c) && c.ownOnly === all) ? undefined : all;

@@ -67,6 +67,14 @@ test.each([
 	expect(kinds(workbook)).toEqual(expected);
 });
 
+test("what runs out before an order can arrive is told with its day", () => {
+	const [, short] = told(well(lots(LOT.replace("900", "0.1"))));
+	expect(short?.problems[0]).toMatchObject({
+		code: "short-before-order",
+		received: "2027-03-01",
+	});
+});
+
 test("a number that is missing is told", () => {
 	expect(kinds(well({}, { births_per_day: "many" }))).toContain("number");
 });

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { mixedMoments, momentsOf, momentsOfSum } from "../../../src/core/counts/moments.ts";
+import { momentsBetween } from "../../../src/core/counts/momentsBetween.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+test("moments of a count, worked by hand", () => {
+	// 1 or 3 with the chances 3/4 and 1/4: mean 1.5, away by −0.5 and 1.5.
+	const found = momentsOf({ first: 1, chance: Float64Array.of(0.75, 0, 0.25) });
+	expect(found).toEqual({ mean: 1.5, variance: 0.75, third: 0.75, most: 3 });
+});
+
+test("of a sum each part counts by its amount, once, squared and cubed", () => {
+	const parts = [
+		{ mean: 1, variance: 2, third: 3, most: 4 },
+		{ mean: 5, variance: 6, third: 7, most: 8 },
+	];
+	expect(momentsOfSum(parts, undefined)).toEqual({ mean: 6, variance: 8, third: 10, most: 12 });
+	expect(momentsOfSum(parts, [2, 3])).toEqual({ mean: 17, variance: 62, third: 213, most: 32 });
+});
+
+test("of a level that is one of two, what is between the levels adds to what is in each", () => {
+	const at = (factor: number) => ({ mean: factor, variance: 1, third: 2, most: 9 });
+	const nodes = [
+		{ factor: 1, weight: 0.75 },
+		{ factor: 3, weight: 0.25 },
+	];
+	// Away by −0.5 and 1.5: variance 1 + 0.75; third 2 + 3 × 0 + 0.75.
+	expect(mixedMoments(nodes, at)).toMatchObject({ mean: 1.5, variance: 1.75, third: 2.75 });
+});
+
+test("between the levels worked out, what bends evenly with the root of the level is met exactly", () => {
+	const at = (factor: number) => {
+		const root = Math.sqrt(factor);
+		return { mean: 1 + 2 * root + 3 * factor, variance: 5 - root + factor, third: factor, most: 9 };
+	};
+	const between = momentsBetween(at, 4);
+	for (const factor of [0.03, 0.5, 1.3, 3.9, 4])
+		for (const of of ["mean", "variance", "third"] as const)
+			expectWithin(between(factor)[of], at(factor)[of], 1e-12, `${of} at ${factor}`);
+	expect(between(0)).toEqual(at(0));
+	expect(momentsBetween(() => ({ mean: 1, variance: -1, third: 0, most: 9 }), 4)(1)).toEqual({
+		mean: 1,
+		variance: 0,
+		third: 0,
+		most: 9,
+	});
+});
