@@ -19,7 +19,13 @@ export function firefoxPath(): string {
  * release does not know.
  */
 export function startFirefox(): Promise<Browser> {
-	return puppeteer.launch({ browser: "firefox", executablePath: firefoxPath(), headless: true });
+	return puppeteer.launch({
+		browser: "firefox",
+		executablePath: firefoxPath(),
+		headless: true,
+		// The paper of thousands of units takes minutes.
+		protocolTimeout: 600_000,
+	});
 }
 
 /** The workbook in Firefox, as a person handles it. Collects what must never happen. */

@@ -22,7 +22,7 @@ import {
 	putAway,
 } from "./print/printer.ts";
 import { readPaper } from "./print/readPaper.ts";
-import { type Amount, FULL, SMALLEST, unitOf, YEAR } from "./print/sizesOfData.ts";
+import { type Amount, FULL, MIDDLE, SMALLEST, unitOf, YEAR } from "./print/sizesOfData.ts";
 
 /** Where a part of the matrix is enough: the forms that grow with the data. */
 const growing = new Set([
@@ -36,6 +36,11 @@ const isGrowing = ({ on, button }: Form) => growing.has(button) || on === "today
 /** A year prints hundreds of pages of some forms; these have one line a day or fewer. */
 const ofYear = ({ on, button }: Form) =>
 	["this-week", "order.csv", "births.csv"].includes(on) && button === "";
+
+/** The papers of a week are all of its forms again. */
+const isOfWeek = ({ on }: Form) => on === "monday";
+const together = ({ on, button }: Form) =>
+	["monday", "what-if", "storekeeper"].includes(on) || (on === "this-week" && button === "");
 
 interface On {
 	readonly make: "Chromium" | "Firefox";
@@ -55,12 +60,20 @@ interface District extends On {
 const all = () => true;
 const inSuite: readonly Part[] = [
 	{ make: "Chromium", format: "A4", amount: SMALLEST, name: "the least", which: all },
-	{ make: "Chromium", format: "A4", amount: FULL, name: "the most", which: all },
+	{ make: "Chromium", format: "A4", amount: MIDDLE, name: "a month", which: together },
+	{
+		make: "Chromium",
+		format: "A4",
+		amount: FULL,
+		name: "the most",
+		which: (form) => !isOfWeek(form),
+	},
 	{ make: "Chromium", format: "Letter", amount: FULL, name: "the most", which: isGrowing },
 	{ make: "Firefox", format: "A4", amount: FULL, name: "the most", which: isGrowing },
 ];
 const amounts = [
 	["the least", SMALLEST, all],
+	["a month", MIDDLE, all],
 	["the most", FULL, all],
 	["a year", YEAR, ofYear],
 ] as const;

@@ -49,6 +49,7 @@ export class RoundsGoneThrough {
 	readonly rounds: readonly RoundOfPlan[];
 	readonly plan: InRounds;
 	readonly #rates: readonly number[];
+	readonly #alike = new Map<number, RoundOfPlan>();
 	readonly #used = new Map<number, Counts>();
 
 	constructor(plan: InRounds) {
@@ -79,19 +80,24 @@ export class RoundsGoneThrough {
 		let around = 0;
 		for (let of = day - 1 - earlier; of <= day + 1; of++)
 			around = around * days + (this.#rates[Math.min(Math.max(of, 0), days - 1)] as number);
-		return {
+		const likeness = around * starts.length + index;
+		// What came to rounds that are alike is reckoned from the first of them: the others would differ by rounding.
+		const alike = this.#alike.get(likeness);
+		const from = midnight + ofLast - water;
+		const before = Math.min(midnight, start - water);
+		const round = {
 			index,
 			start,
 			next: midnight + ofNext,
 			midnight: isLast ? midnight + MINUTES_PER_DAY : undefined,
 			cameBeforeMidnight:
-				index === 0
-					? this.uses.between(midnight + ofLast - water, Math.min(midnight, start - water))
-					: 0,
-			came: this.uses.between(midnight + ofLast - water, start - water),
-			late: this.uses.between(start - water, start),
-			likeness: around * starts.length + index,
+				alike?.cameBeforeMidnight ?? (index === 0 ? this.uses.between(from, before) : 0),
+			came: alike?.came ?? this.uses.between(from, start - water),
+			late: alike?.late ?? this.uses.between(start - water, start),
+			likeness,
 		};
+		if (!alike) this.#alike.set(likeness, round);
+		return round;
 	}
 
 	/** How likely each number of uses is to have come since the start of the round before. */

@@ -3,6 +3,10 @@ const CHLORINE = /Never let chlorine meet vinegar/;
 const DAY = /Chlorine and vinegar never in the same basin/;
 const STORE = /Keep chlorine apart from vinegar/;
 const READY = /When in doubt do not use/;
+const LABEL = /Hot water scalds|NEVER with vinegar|wet or torn: do not use/;
+const OF_SOME_ACT = new RegExp(
+	[DAY, STORE, /Boiling water scalds/, LABEL].map(({ source }) => source).join("|"),
+);
 
 export interface Form {
 	/** The page of the workbook that prints it. */
@@ -13,6 +17,8 @@ export interface Form {
 	/** Whose it says it is; the unit's where left out. */
 	readonly whose?: RegExp;
 	readonly lies?: true;
+	/** Words of those of its pages that have no end: labels are cut out. */
+	readonly endless?: RegExp;
 }
 
 /** Every form of one unit, and pages that print as they stand. */
@@ -45,6 +51,9 @@ export const forms: readonly Form[] = [
 	},
 	{ on: "disagreements", button: "Print this page" },
 	{ on: "words", button: "Print the words" },
+	{ on: "what-if", button: "Print this page" },
+	// Each paper of the week has the caution of its own act.
+	{ on: "monday", button: "Print these papers", caution: OF_SOME_ACT, endless: /Cut along the/ },
 	{ on: "today", button: "Print a log for the bench", caution: /No name or number/, lies: true },
 	{ on: "today", button: "", caution: DAY, lies: true },
 	{ on: "this-week", button: "", caution: DAY, lies: true },

@@ -15,7 +15,7 @@ export interface PaperPage {
 export interface Paper {
 	readonly browser: Printer["name"];
 	readonly pages: readonly PaperPage[];
-	/** What every page ends with. */
+	/** What every page ends with; "" where none has an end. */
 	readonly end: string;
 	/** The fewest words that a head and an end have together. */
 	readonly wordsOfFrame: number;
@@ -85,7 +85,8 @@ function framesOnPaper() {
 			words(frame.querySelector(".form-head .printed-head")).length +
 			words(frame.querySelector(".form-end")).length,
 	);
-	const end = frames[0]?.querySelector(".form-end .standing")?.textContent ?? "";
+	const ends = frames.map((frame) => frame.querySelector(".form-end .standing")?.textContent ?? "");
+	const end = ends.find((words) => words !== "") ?? "";
 	const cells = [...document.querySelectorAll<HTMLElement>("#paper :is(td, th)")];
 	return {
 		end: end.replaceAll("’", "'").split(".")[0] ?? "",

@@ -15,6 +15,7 @@ export interface Amount {
 export type Sheets = Readonly<Record<string, string>>;
 
 export const SMALLEST: Amount = { rounds: 1, kits: 1, items: 1, days: 1 };
+export const MIDDLE: Amount = { rounds: 3, kits: 12, items: 12, days: 31 };
 export const FULL: Amount = { rounds: 6, kits: 60, items: 60, days: 14 };
 export const YEAR: Amount = { rounds: 3, kits: 6, items: 12, days: 366 };
 
@@ -23,6 +24,16 @@ const lines = (...rows: readonly (string | readonly string[])[]) => `${rows.flat
 function upTo(count: number, line: (at: number) => string): string[] {
 	return Array.from({ length: count }, (_, at) => line(at + 1));
 }
+
+/** A copy to compare with, kept under a name as long as people give one. */
+const keptCopy = [
+	["setting", "births_per_day", "9.5"],
+	["setting", "plan_confidence", "0.99"],
+	["setting", "workers_per_round", "1"],
+	["setting", "ready_life_days", "2"],
+	["round", "06:00", "Morning, before the day’s people go home"],
+	["round", "18:00", "Evening"],
+].map((cells) => ["As it was before the new delivery beds came in February", ...cells].join());
 
 /** The sheets of an invented unit of so much. */
 export function unitOf({ rounds, kits, items, days }: Amount): Sheets {
@@ -50,5 +61,6 @@ export function unitOf({ rounds, kits, items, days }: Amount): Sheets {
 		"items.csv": lines(demo("items.csv"), own),
 		"usage.csv": lines(demo("usage.csv"), used),
 		"lots.csv": lines(demo("lots.csv"), had),
+		"kept-settings.csv": lines("name,of,key,value", keptCopy),
 	};
 }
