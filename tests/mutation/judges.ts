@@ -3,6 +3,7 @@ import { globSync } from "node:fs";
 const TESTS = [
 	"tests/core/**/*.test.ts",
 	"tests/golden/*.test.ts",
+	"tests/differ/invented.test.ts",
 	"tests/reference/**/*.test.ts",
 	"tests/properties/**/*.test.ts",
 ];
