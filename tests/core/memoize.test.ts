@@ -24,6 +24,13 @@ describe("work that was done for the same inputs lately", () => {
 		expect(done()).toBe(1);
 	});
 
+	test("is done once for each of many inputs, in whatever order they come back", () => {
+		const { work, done } = counted();
+		const all = [1, 2, 3].flatMap((a) => [1, 2, 3].map((b) => [a, b] as const));
+		for (const [a, b] of [...all, ...all, ...all.toReversed()]) work(a, b);
+		expect(done()).toBe(9);
+	});
+
 	test.each<[string, [unknown, unknown], [unknown, unknown]]>([
 		["another number", [1, 2], [1, 3]],
 		["changed places", [1, 2], [2, 1]],

@@ -68,13 +68,16 @@ export class Tasks {
 	/** What belongs to the broken file comes before all that only comes by it. */
 	#filesFor(mutant: string, source: string): readonly Ran[] {
 		const folder = dirname(source).replace(/^src/, "tests");
-		const ownName = `${basename(source, ".ts")}.test.ts`;
+		const own = basename(source, ".ts");
 		const isDefinition = this.#isDefinition(mutant);
 		const nearness = (file: Ran) => {
 			if (isDefinition && this.#definitions.includes(file)) return 0;
-			if (basename(file.source) === ownName) return 1;
+			const name = basename(file.source, ".test.ts");
+			// strength.test.ts is of strengthTable.ts as well.
+			if (own.startsWith(name) || name.startsWith(own)) return 1;
 			if (dirname(file.source) === folder) return 2;
-			return isDefinition && file.source === INSIDE ? 3 : 4;
+			if (isDefinition && file.source === INSIDE) return 3;
+			return dirname(file.source) === dirname(folder) ? 4 : 5;
 		};
 		return [...this.#files].sort((a, b) => nearness(a) - nearness(b));
 	}

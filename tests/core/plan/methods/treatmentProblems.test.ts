@@ -130,4 +130,8 @@ test.each([
 	expect(codes(19)).toContain(code);
 	expect(codes(20)).not.toContain(code);
 	expect(codes(19)).not.toContain("short-soak");
+	const words = plan(unitWith({ method }, { "steps.csv": steps(19) })).problems.find(
+		(problem) => problem.code === code,
+	)?.message;
+	expect(words).toContain(method === "boiling" ? "at a rolling boil" : "in steam");
 });

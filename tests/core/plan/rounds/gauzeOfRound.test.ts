@@ -23,6 +23,8 @@ test.each([
 	["swab,descale,4", 0],
 	["glove,kit,9", 0],
 	["swab,day,9", 0],
+	// Two of the three kits of five pieces.
+	["swab,piece,1", 10],
 ])("%s: %i pieces for 2 kits in a load by 2 people", (usage, pieces) => {
 	expect(gauze(usage)).toBe(pieces);
 });
