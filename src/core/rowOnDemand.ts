@@ -46,15 +46,17 @@ class WorkedWhenAsked {
  */
 const cellsUnder = memoizeByObject((keys: readonly string[]): ProxyHandler<WorkedWhenAsked> => {
 	const later = new Set<string | symbol>(keys);
-	const holder = (of: WorkedWhenAsked, key: string | symbol) =>
-		later.has(key) ? of.cells : of.row;
+	const cellOf = (of: WorkedWhenAsked, key: string | symbol): unknown =>
+		Reflect.get(later.has(key) ? of.cells : of.row, key);
 	return {
-		get: (of, key) => Reflect.get(holder(of, key), key),
+		get: cellOf,
 		has: (of, key) => later.has(key) || key in of.row,
 		ownKeys: ({ row }) => [...Reflect.ownKeys(row), ...keys],
 		getOwnPropertyDescriptor(of, key) {
-			const its = Object.getOwnPropertyDescriptor(holder(of, key), key);
-			return its && { ...its, configurable: true };
+			const isThere = later.has(key) || Object.hasOwn(of.row, key);
+			return isThere
+				? { get: () => cellOf(of, key), enumerable: true, configurable: true }
+				: undefined;
 		},
 	};
 });

@@ -1,4 +1,5 @@
 import { decimalSign, language } from "../../core/language.ts";
+import { memoize } from "../../core/memoize.ts";
 import { upTo } from "../../core/upTo.ts";
 
 /** Stands between thousands in every language: a space at which no line breaks, and which no one takes for a decimal sign. */
@@ -37,9 +38,10 @@ function spaced(digits: string): string {
 	return part === undefined ? grouped : `${grouped}${decimalSign}${part}`;
 }
 
-function inGroups(whole: string): string {
-	return wholes
+/** The browser takes long over each; most stay as they were. */
+const inGroups = memoize((whole: string): string =>
+	wholes
 		.formatToParts(BigInt(whole))
 		.map(({ type, value }) => (type === "group" ? THIN_SPACE : value))
-		.join("");
-}
+		.join(""),
+);

@@ -64,15 +64,16 @@ function drawWords(td: HTMLElement, { isWrong, text, beneath }: Drawing): void {
 
 /** The browser lays out and styles no more than the words that are others. */
 function redrawWords(td: HTMLElement, before: Drawing, { isWrong, text, beneath }: Drawing): void {
-	const [figure, under] = [...td.children].slice(isWrong ? 1 : 0);
+	const figure = td.children[isWrong ? 1 : 0];
+	const under = figure?.nextElementSibling;
 	if (figure && text !== before.text) rewrite(figure, text);
 	if (under && beneath !== before.beneath) rewrite(under, beneath);
 }
 
 /** A text that stays one is changed in its place; words in two languages are elements. */
 function rewrite(element: Element, text: string): void {
-	const [only, ...others] = element.childNodes;
-	if (only instanceof Text && others.length === 0 && !text.includes(BESIDE)) only.data = text;
+	const only = element.firstChild;
+	if (only instanceof Text && !only.nextSibling && !text.includes(BESIDE)) only.data = text;
 	else fill(element, text);
 }
 
