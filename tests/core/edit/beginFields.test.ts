@@ -101,6 +101,17 @@ describe("the product in use", () => {
 		);
 	});
 
+	test("has a strength in the unit of its kind", () => {
+		expect(kinds.map(([, , unit]) => unit)).toEqual([
+			"% (g in 100 mL)",
+			"% (g in 100 mL)",
+			"degrees",
+			"g/L",
+			"%",
+			"g/tablet",
+		]);
+	});
+
 	test("is the one that says so, else the first; of a kind that is not in the list nothing is known", () => {
 		const two = (first: string, second: string) =>
 			product(`a,powder,70,pct_w_w,${first}\n b ,tablet,1.5,g_per_tablet,${second}`);

@@ -101,6 +101,36 @@ describe("kept copies of the settings", () => {
 		expect(settingsOf(used(one, "second"))).toEqual(settingsOf(smallUnit()));
 	});
 
+	test("each copy has its own rows, and what is blank or names nothing is not written", () => {
+		const own = smallUnit({
+			"unit.csv": "key,value\nplan_start,2027-03-01\n,note\npots,20",
+			"rounds.csv": "start,label\n,\n,by hand\n 07:00 ,early",
+		});
+		const two = withCopyKept(withCopyKept(own, "first"), "second");
+		const [first, second] = keptCopies(two);
+		const rows = (copy: typeof first, of: string) =>
+			copy?.rows.map(({ value }) => value).filter((value) => value.of === of);
+		expect(rows(first, "round")).toEqual([
+			{ name: "first", of: "round", key: "", value: "by hand" },
+			{ name: "first", of: "round", key: "07:00", value: "early" },
+		]);
+		expect(rows(second, "round")).toHaveLength(2);
+		expect(rows(first, "setting")?.map(({ key }) => key)).not.toContain("");
+		const bare = changed(two, smallUnit({ "unit.csv": "key,value\nplan_start,2027-03-01" }));
+		expect(used(bare, "first").tables["unit.csv"]?.rows).toEqual([
+			["plan_start", "2027-03-01"],
+			["pots", "20"],
+		]);
+		const late = changed(
+			two,
+			smallUnit({ "rounds.csv": "start,label,who\n06:00,x,Ben\n07:00,y,Ada" }),
+		);
+		expect(roundsOf(used(late, "first"))).toEqual([
+			["", "by hand", ""],
+			["07:00", "early", "Ada"],
+		]);
+	});
+
 	test("a row that cannot be understood belongs to its copy and says so", () => {
 		const own = smallUnit({
 			"kept-settings.csv": "name,of,key,value\ngood,setting,pots,3\nbad,seting,pots,4",

@@ -46,6 +46,7 @@ describe("from an empty workbook", () => {
 			["Sterile gauze for drying", "12.5"],
 			["Soft brush", "1"],
 		]);
+		expect(choiceOf([])).toBe("-");
 		const none = entered(rest, "steps", `taken ${choiceOf([])}`);
 		expect(none.tables["usage.csv"]?.rows).toEqual([]);
 		expect(none.tables["steps.csv"]?.rows.length).toBeGreaterThan(10);

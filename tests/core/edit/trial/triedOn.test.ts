@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
+import { birthsEveryDayEntry } from "../../../../src/core/edit/trial/birthsEveryDayEntry.ts";
 import { trialEntries } from "../../../../src/core/edit/trial/trialEntries.ts";
 import { triedOn } from "../../../../src/core/edit/trial/triedOn.ts";
 import { withCopyKept } from "../../../../src/core/edit/withCopyKept.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
-import { smallUnit } from "../../smallUnit.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const tried = (workbook: Workbook, texts: Record<string, string>) =>
 	triedOn(workbook, new Map(Object.entries(texts)));
@@ -50,6 +51,17 @@ test("one figure for every day of the plan keeps notes and other days; blank tak
 	expect(column(copy, "births.csv", 1)).toEqual(["3", ...Array(7).fill("9")]);
 	const { workbook: blank } = tried(copy, { "births-every-day": "" });
 	expect(column(blank, "births.csv", 1)).toEqual(["3", ...Array(7).fill("")]);
+});
+
+test("births that differ from day to day are no one figure", () => {
+	const read = (births: string) =>
+		birthsEveryDayEntry.read(
+			unitWith({ plan_days: 2 }, { "births.csv": `date,births,note\n${births}` }),
+		);
+	expect(read("2027-03-01,8,\n2027-03-02,8,")).toBe("8");
+	expect(read("2027-03-01,8,\n2027-03-02,9,")).toBe("");
+	expect(read("2027-03-01,8,")).toBe("");
+	expect(birthsEveryDayEntry.read(unitWith({ plan_days: "some" }))).toBe("");
 });
 
 test.each([
