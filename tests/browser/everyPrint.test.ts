@@ -20,3 +20,21 @@ test("whatever is made for paper is whole on A4 and on Letter", { timeout: 300_0
 	expect(workbook.errors).toEqual([]);
 	await workbook.close();
 });
+
+test("printing again and again leaves no more to listen than printing once", async () => {
+	const workbook = await WorkbookPage.open(browser, served, {}, "order.csv");
+	const { page } = workbook;
+	await page.evaluate(() => {
+		window.print = () => {};
+	});
+	const print = page.getByRole("button", { name: "Print the order form" });
+	for (let times = 0; times < 3; times++) await print.click();
+	const tools = await workbook.context.newCDPSession(page);
+	const { result } = await tools.send("Runtime.evaluate", { expression: "window" });
+	const { objectId = "" } = result;
+	const { listeners } = await tools.send("DOMDebugger.getEventListeners", { objectId });
+	expect(listeners.filter(({ type }) => type === "afterprint")).toHaveLength(1);
+	await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+	expect(await page.locator("body.on-paper").count()).toBe(0);
+	await workbook.close();
+});

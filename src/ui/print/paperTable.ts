@@ -14,6 +14,12 @@ export interface PaperPart {
 	readonly rows: readonly (readonly Child[])[];
 }
 
+/**
+ * So many rows stand in one part of the table. Firefox lays out, for each page anew, what is
+ * left of the part that the page ends in: a part of thousands of rows took it minutes.
+ */
+const ROWS_TOGETHER = 20;
+
 /** A table made for paper: its head stands again on each page, and no row is split. */
 export function paperTable(
 	name: string,
@@ -43,7 +49,7 @@ export function paperTable(
 			),
 		),
 		...parts
-			.filter(({ rows }) => rows.length > 0)
+			.flatMap(inParts)
 			.map(({ heading, rows }) =>
 				el(
 					"tbody",
@@ -70,4 +76,13 @@ export function paperTable(
 				),
 			),
 	);
+}
+
+/** The heading stands over the first of the rows. */
+function inParts({ heading, rows }: PaperPart): PaperPart[] {
+	const starts = rows.flatMap((_, row) => (row % ROWS_TOGETHER === 0 ? [row] : []));
+	return starts.map((start) => ({
+		...(heading !== undefined && start === 0 && { heading }),
+		rows: rows.slice(start, start + ROWS_TOGETHER),
+	}));
 }

@@ -33,15 +33,16 @@ export function beforePrint(view: View | undefined, state: State): void {
 function putOnPaper(out: PrintOut, state: State): boolean {
 	const pages = out.pages(state);
 	if (pages.length === 0) return false;
-	const paper = byId("paper");
-	fill(paper, ...pages);
+	fill(byId("paper"), ...pages);
 	standPaper(pages[0]?.classList.contains("lying") ? "lying" : "upright");
 	document.body.classList.add("on-paper");
-	const done = () => {
-		document.body.classList.remove("on-paper");
-		standPaper("lying");
-		fill(paper);
-	};
-	window.addEventListener("afterprint", done, { once: true });
+	// The same function again is no second listener: a browser that tells of no end gathers none.
+	window.addEventListener("afterprint", takeOffPaper, { once: true });
 	return true;
+}
+
+function takeOffPaper(): void {
+	document.body.classList.remove("on-paper");
+	standPaper("lying");
+	fill(byId("paper"));
 }

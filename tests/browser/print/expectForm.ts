@@ -8,6 +8,8 @@ const UNIT = /Willow Ford/;
 const A_DAY = /\b[A-Z][a-z]{2} 20\d\d\b|Date: _/;
 /** The margin in points, less what a browser rounds off. */
 const MARGIN = 24;
+/** Rows of a part, and its heading: of longer ones Firefox lays out the rest for each page anew. */
+const ROWS_TOGETHER = 21;
 
 /**
  * That each page of a form says on its own whose it is, of which days, by which version, which
@@ -34,4 +36,5 @@ export function expectForm(paper: Paper, form: Form, what: string): void {
 		expect(page.words, where).toBeGreaterThan(paper.wordsOfFrame);
 	}
 	expect(paper.cut, what).toEqual([]);
+	expect(paper.rowsTogether, what).toBeLessThanOrEqual(ROWS_TOGETHER);
 }

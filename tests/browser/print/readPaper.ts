@@ -21,6 +21,8 @@ export interface Paper {
 	readonly wordsOfFrame: number;
 	/** Cells whose words go beyond their edge. */
 	readonly cut: readonly string[];
+	/** Rows in the longest part of a table made for paper. */
+	readonly rowsTogether: number;
 }
 
 /** Prints what stands on the paper, and reads it. */
@@ -29,6 +31,7 @@ export async function readPaper(printer: Printer, format: Format): Promise<Paper
 		end: string;
 		words: number;
 		cut: string[];
+		rowsTogether: number;
 	};
 	const pdf = await printer.pdf(format);
 	return {
@@ -37,6 +40,7 @@ export async function readPaper(printer: Printer, format: Format): Promise<Paper
 		end: frame.end,
 		wordsOfFrame: frame.words,
 		cut: frame.cut,
+		rowsTogether: frame.rowsTogether,
 	};
 }
 
@@ -94,5 +98,11 @@ function framesOnPaper() {
 		cut: cells
 			.filter((cell) => cell.clientWidth > 0 && cell.scrollWidth > cell.clientWidth + 1)
 			.map((cell) => cell.textContent ?? ""),
+		rowsTogether: Math.max(
+			0,
+			...[...document.querySelectorAll("#paper .paper-table tbody")].map(
+				({ childElementCount }) => childElementCount,
+			),
+		),
 	};
 }
