@@ -2,11 +2,20 @@ import { expect, test } from "vitest";
 import { plan } from "../../src/core/plan/plan.ts";
 import { anyWorkbook } from "./anyWorkbook.ts";
 import { differ } from "./differ.ts";
+import { saidBy } from "./saidBy.ts";
 import { timeOf } from "./times.ts";
 
 test("plans are the same by another clock, in another language, with rows in another order", () => {
 	expect(differ(3, 1)).toEqual([]);
 }, 120_000);
+
+test.each([9, 14, 42, 45])(
+	"of workbook %d, found by trying very many, the order of rows decides nothing",
+	(number) => {
+		expect(saidBy(number, "mixed")).toEqual(saidBy(number, "made"));
+	},
+	60_000,
+);
 
 test("some of the invented workbooks make a whole plan, others do not", () => {
 	const made = Array.from({ length: 8 }, (_, i) => plan(anyWorkbook(i + 1)).made);

@@ -5,6 +5,7 @@ import { memoizeByObject } from "../memoize.ts";
 import { atLevel, nodesOfDay } from "../rounds/atLevel.ts";
 import { kitsOfLoad, type Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { sumOfAll } from "../sumOfAll.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 /** Mean use of an item over some days. */
@@ -12,7 +13,7 @@ export function meanUse({ rates, days, loads, descaleEvery }: UseInputs): number
 	let use = rates.perDay * days.length;
 	for (const day of days) {
 		const { kits, rounds, inLoads } = meansOfDay(day, loads);
-		for (let k = 0; k < kits.length; k++) use += (rates.perKit[k] as number) * (kits[k] as number);
+		use += sumOfAll(kits.map((ofKind, k) => (rates.perKit[k] as number) * ofKind));
 		for (let i = 0; i < inLoads.length; i++)
 			use += (rates.perLoad[i] as number) * (inLoads[i] as number);
 		use += rates.perRound * rounds;

@@ -2,6 +2,7 @@ import { calculation } from "../calculation.ts";
 import { type Loads, soaks } from "../rounds/loads.ts";
 import { say } from "../say.ts";
 import { definition } from "../source.ts";
+import { sumOfAll } from "../sumOfAll.ts";
 
 /** What a quantity of a consumable is counted by. */
 export const usageBases = [
@@ -74,7 +75,7 @@ export const ratesOfItem = calculation<Inputs, Rates>({
 	},
 	compute: ({ usage, workers, piecesInKits, loads }) => {
 		const of = (basis: Usage["basis"]) =>
-			usage.reduce((sum, row) => sum + (row.basis === basis ? row.quantity : 0), 0);
+			sumOfAll(usage.flatMap((row) => (row.basis === basis ? [row.quantity] : [])));
 		return {
 			perDay: of("day"),
 			perRound: of("round") + of("worker_round") * workers,

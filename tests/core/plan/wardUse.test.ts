@@ -42,6 +42,15 @@ test.each(["expected", "set_aside"])("the store's %s use of the product counts i
 	expectWithin(liquid(made, column), liquid(without, column) + (7 * 870) / 1000, 1e-9, "L");
 });
 
+test.each([
+	["expected", "kits"],
+	["expected", "1"],
+	["set_aside", "kits"],
+])("in %s it counts beside the kits whatever it is called: %s", (column, name) => {
+	const named = plan(unitWith(heat, ward(`${name},20,0.1,`, "spills,2,0.5,")));
+	expect(liquid(named, column)).toBe(liquid(made, column));
+});
+
 test("the stock ahead goes down by it", () => {
 	const lots = {
 		"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on

@@ -4,6 +4,7 @@ import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import { total } from "../../total.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import type { Pair } from "../countFigures.ts";
 import type { WardUse } from "./wardUses.ts";
 
@@ -20,6 +21,9 @@ const withWardUse = total(
 	say`mL, g or tablets`,
 );
 
+/** No name of a use ends with a space, so that none is taken for the kits. */
+const KITS = "kits ";
+
 /**
  * Use of the product in use as the store counts it: the kits' and the ward's
  * together. What is mixed daily for the ward is known, not uncertain.
@@ -34,9 +38,11 @@ export function productUse(
 	ward: readonly WardUse[],
 ): Pair {
 	const from = derive(measuredIn, { whole: preparation });
-	const others = Object.fromEntries(ward.map(({ use, quantity }) => [use, quantity]));
+	// By name, so that the order of the rows changes neither the last digit nor the reason told first.
+	const byName = [...ward].sort((one, other) => inOrder(one.use, other.use));
+	const others = Object.fromEntries(byName.map(({ use, quantity }) => [use, quantity]));
 	const inStore = (figure: Figure) => {
-		const parts = gather(say`Product`, say`mL, g or tablets`, { kits: figure, ...others });
+		const parts = gather(say`Product`, say`mL, g or tablets`, { [KITS]: figure, ...others });
 		const quantity = ward.length === 0 ? figure : derive(withWardUse, { parts });
 		return derive(inMeasure, { quantity, from, to: measure });
 	};

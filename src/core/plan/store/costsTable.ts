@@ -4,6 +4,7 @@ import { problemsOf, valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { costsSheet } from "../../sheets/costs.ts";
 import { commonPractice } from "../../source.ts";
+import { sumOfAll } from "../../sumOfAll.ts";
 import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -21,7 +22,7 @@ const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
 		days: { label: say`Days in the plan`, unit: say`days`, min: 1 },
 	},
 	example: { inputs: { costs: [10, 4], days: 14 }, result: 7, within: 1e-12 },
-	compute: ({ costs, days }) => (costs.reduce((sum, cost) => sum + cost, 0) * DAYS_PER_WEEK) / days,
+	compute: ({ costs, days }) => (sumOfAll(costs) * DAYS_PER_WEEK) / days,
 });
 
 const each = (key: string, label: string, counted: string, formula: string) =>
@@ -36,7 +37,7 @@ const each = (key: string, label: string, counted: string, formula: string) =>
 			count: { label: counted, unit: "", min: 1e-9 },
 		},
 		example: { inputs: { costs: [10, 4], count: 35 }, result: 0.4, within: 1e-12 },
-		compute: ({ costs, count }) => costs.reduce((sum, cost) => sum + cost, 0) / count,
+		compute: ({ costs, count }) => sumOfAll(costs) / count,
 	});
 
 const perBirth = each(
@@ -95,10 +96,13 @@ function rowOf(
 	const after = valueIn(week);
 	const saved =
 		before === undefined || after === undefined ? "" : signed(Number((before - after).toFixed(2)));
-	// By name, in whatever order they are listed.
+	// By name, in whatever order they are listed: that decides nothing.
 	const unpriced = [...costs.withoutPrice].sort(inOrder);
 	const missing = unpriced.length === 0 ? "" : say`Without a price: ${unpriced.join(", ")}.`;
-	const why = problemsOf(week.outcome)[0]?.message ?? "";
+	// Of several reasons the first by its words, for the same cause.
+	const [why = ""] = problemsOf(week.outcome)
+		.map(({ message }) => message)
+		.sort(inOrder);
 	return {
 		what: nameFigure(say`What`, name),
 		per_week: week,

@@ -1,0 +1,12 @@
+import { expect, test } from "vitest";
+import { sumOfAll } from "../../src/core/sumOfAll.ts";
+
+test.each([
+	[[3, 0, 2.5], 5.5],
+	[[], 0],
+	[[1e16, 1, 1], 1e16 + 2],
+	[[1, 1e16, 1], 1e16 + 2],
+])("%j add up to %d in whatever order, and what is small counts", (amounts, sum) => {
+	expect(sumOfAll(amounts)).toBe(sum);
+	expect(sumOfAll([...amounts].reverse())).toBe(sum);
+});
