@@ -29,6 +29,27 @@ test("an edit beside the grid shows in every copy of its cell, and the cell stay
 	await workbook.close();
 });
 
+test("what is being typed beside the grid stays while all else is drawn anew, and is kept", async () => {
+	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
+	const { page } = workbook;
+	await workbook.type(1, 1, "Late round");
+	await workbook.click(1, 0);
+	await page.keyboard.press("Alt+Enter");
+	await workbook.drawn();
+	await page.locator("#entry-field").fill("15:45");
+	// Pressed without the focus leaving the field, as what is drawn late comes between two keys.
+	await page
+		.getByRole("button", { name: "Undo", exact: true })
+		.evaluate((button: HTMLButtonElement) => button.click());
+	await expect.poll(async () => (await workbook.table())[2]?.[1]).not.toBe("Late round");
+	await workbook.drawn();
+	expect(await page.locator("#entry-field:focus").inputValue({ timeout: 2000 })).toBe("15:45");
+	expect((await workbook.table())[2]?.[0]).not.toBe("15:45");
+	await page.locator("#entry-field").press("Enter");
+	await expect.poll(async () => (await workbook.table())[2]?.[0]).toBe("15:45");
+	await workbook.close();
+});
+
 test("after undo the cell opens with the text that stands there", async () => {
 	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
 	const before = (await workbook.table())[2]?.[1] as string;

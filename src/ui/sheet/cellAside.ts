@@ -3,6 +3,7 @@ import { el, fill } from "../dom/el.ts";
 import type { GridCell } from "../grid/gridModel.ts";
 import { shownKey } from "../shell/keyList.ts";
 import { cellPane, type PaneActs } from "./cellPane.ts";
+import { isBeingTyped } from "./entryPane.ts";
 
 /** Closed by the person, it stays away on every sheet of this visit until it is asked for again. */
 let sentAway = false;
@@ -61,9 +62,10 @@ export class CellAside {
 		if (!sentAway && cell && asksByItself(cell)) this.#open(true);
 	}
 
+	/** What is being typed here stays: it is written, and all drawn anew, when the person is done. */
 	paint(cell: GridCell | undefined): void {
 		this.#cell = cell;
-		if (this.isOpen) this.#draw();
+		if (this.isOpen && !isBeingTyped(this.#body)) this.#draw();
 	}
 
 	/** Opens it and goes into it. */

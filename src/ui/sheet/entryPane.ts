@@ -17,7 +17,10 @@ export function entryPane(pane: HTMLElement, cell: GridCell, write: (text: strin
 		? optionField(entry.options, text)
 		: el("input", { id: "entry-field", type: "text", value: text, autocomplete: "off" });
 	field.setAttribute("aria-describedby", "entry-help");
-	field.addEventListener("change", () => write(field.value));
+	field.addEventListener("change", () => {
+		written(field);
+		write(field.value);
+	});
 	fill(
 		pane,
 		el("h2", {}, say`This cell`),
@@ -31,6 +34,18 @@ export function entryPane(pane: HTMLElement, cell: GridCell, write: (text: strin
 		...(cell.problems ?? []).map((p) => el("p", { class: "reason" }, problemWords(p))),
 		el("div", { id: "entry-help" }, ...helpOf(entry)),
 	);
+}
+
+/** Whether somebody is typing in the field and what they typed is written nowhere yet. */
+export function isBeingTyped(pane: HTMLElement): boolean {
+	const field = document.activeElement;
+	if (!(field instanceof HTMLInputElement) || !pane.contains(field)) return false;
+	return field.value !== field.defaultValue;
+}
+
+/** From now on the field may be drawn anew with what the cell holds. */
+function written(field: HTMLInputElement | HTMLSelectElement): void {
+	if (field instanceof HTMLInputElement) field.defaultValue = field.value;
 }
 
 function optionField(options: readonly string[], text: string): HTMLSelectElement {
