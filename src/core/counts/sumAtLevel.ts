@@ -1,3 +1,4 @@
+import { Grouped } from "../grouped.ts";
 import { always, type Counts, type GivenLevel, TAIL } from "./counts.ts";
 import { laguerreNodes } from "./laguerreNodes.ts";
 import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
@@ -82,15 +83,12 @@ function amountsAdded(
 	most: number,
 ): Counts {
 	if (!amounts) return sumOf(days, most);
-	const byAmount = new Map<number, Counts[]>();
+	const byAmount = new Grouped<number, Counts>();
 	days.forEach((counts, day) => {
-		const amount = amounts[day] as number;
-		const before = byAmount.get(amount);
-		if (before) before.push(counts);
-		else byAmount.set(amount, [counts]);
+		byAmount.add(amounts[day] as number, counts);
 	});
-	return [...byAmount]
-		.map(([amount, counts]) => spread(sumOf(counts), (count) => count * amount, most))
+	return [...new Set(amounts)]
+		.map((amount) => spread(sumOf(byAmount.of(amount)), (count) => count * amount, most))
 		.reduce((added, part) => plus(part, added, most), always(0));
 }
 

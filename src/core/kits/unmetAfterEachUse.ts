@@ -1,5 +1,6 @@
 import { chanceAtLeast, poisson } from "../counts/poisson.ts";
 import { Grouped } from "../grouped.ts";
+import { memoize } from "../memoize.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
@@ -104,14 +105,9 @@ interface Part {
 /** Uses at all of these moments that find none, by the number of kits. */
 function unmetAt(moments: readonly Moment[]): Part["unmet"] {
 	const alike = alikeMoments(moments);
-	const known = new Map<number, number>();
-	return (kits) => {
-		const before = known.get(kits);
-		if (before !== undefined) return before;
-		const unmet = alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
-		known.set(kits, unmet);
-		return unmet;
-	};
+	return memoize((kits: number) =>
+		alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0),
+	);
 }
 
 /** How many kits go out of date at a midnight; undefined where they never do. */

@@ -30,8 +30,9 @@ export function tonightList(
 }
 
 /** The same beside the sheet itself, for a phone, whose width cuts the sentences in its cells. */
-export function tonightOnPhone(state: State): HTMLElement {
+export function tonightOnPhone(state: State): HTMLElement | undefined {
 	const lines = rowsOf(state.plan, tonightSheet);
+	if (lines.length === 0) return undefined;
 	const list = listed(lines, 6, say`The rest is in the sheet above.`);
 	return el("div", { class: "tonight on-phone" }, list);
 }
