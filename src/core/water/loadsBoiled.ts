@@ -16,7 +16,8 @@ import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { type RoundToBoilFor, StandingWater } from "./standingWater.ts";
+import type { RoundToBoilFor } from "./lotsOfWater.ts";
+import { StandingWater } from "./standingWater.ts";
 
 /** Loads of water that are boiled, on each day and on all of them together. */
 export interface LoadsBoiled {
@@ -135,24 +136,24 @@ function standingForRounds({
 	const first = days[0] as RoundsOfDay;
 	const all = [...Array.from({ length: DAYS_BEFORE }, () => first), ...days];
 	const loads = ofEach(all, (day) => loadsPrepared(day, prepared));
-	const waterAt = (factor: number) => {
-		const rounds = all.flatMap((day, d): RoundToBoilFor[] => {
+	const rounds = all.flatMap((day, d): RoundToBoilFor[] =>
+		startsOf(day).map((start, i) => ({
+			at: (d - DAYS_BEFORE) * MINUTES_PER_DAY + start,
+			loads: loads[d]?.[i] as number,
+			day: d - DAYS_BEFORE,
+		})),
+	);
+	const water = new StandingWater(rounds, waterMinutes, keepsMinutes - coolMinutes);
+	const runsAt = (factor: number) =>
+		all.flatMap((day) => {
 			const { kits } = atLevel(day, factor);
-			const starts = "starts" in day ? day.starts : [];
-			return starts.map((start, i) => ({
-				at: (d - DAYS_BEFORE) * MINUTES_PER_DAY + start,
-				runs: -Math.expm1(-(kits[i] as number)),
-				loads: loads[d]?.[i] as number,
-				day: d - DAYS_BEFORE,
-			}));
+			return startsOf(day).map((_, i) => -Math.expm1(-(kits[i] as number)));
 		});
-		return new StandingWater(rounds, waterMinutes, keepsMinutes - coolMinutes);
-	};
 	const nodes = nodesOf(days);
 	const known = new Map(
 		nodes.map(({ factor }) => {
-			const water = waterAt(factor);
-			return [factor, { byDay: water.byDay(), total: water.total() }];
+			const runs = runsAt(factor);
+			return [factor, { byDay: water.byDay(runs), total: water.total(runs) }];
 		}),
 	);
 	const at = (factor: number) => known.get(factor) as LoadsBoiled;
@@ -161,6 +162,8 @@ function standingForRounds({
 		total: mixedOver(nodes, (factor) => at(factor).total),
 	};
 }
+
+const startsOf = (day: RoundsOfDay) => ("starts" in day ? day.starts : []);
 
 /** The level that all days of the plan share. */
 function nodesOf(days: readonly RoundsOfDay[]) {

@@ -1,28 +1,20 @@
 import type { Counts } from "../counts/counts.ts";
+import { LotsOfWater, type RoundToBoilFor } from "./lotsOfWater.ts";
 
-/** One round of a plan, as far as its water goes. */
-export interface RoundToBoilFor {
-	/** Minutes after the plan's first midnight. */
-	readonly at: number;
-	/** Chance that it runs, and so uses its water. */
-	readonly runs: number;
-	/** Loads of water that are boiled for it. */
-	readonly loads: number;
-	/** Which day of the plan it belongs to; below 0 before the plan. */
-	readonly day: number;
-}
-
-/** Water that stands ready, by the round it was made for. */
-type Lots = readonly number[];
-
-interface State {
-	readonly lots: Lots;
-	/** How likely it is with each number of loads boiled so far. */
-	readonly chance: Float64Array;
-}
+/** How likely each number of loads boiled so far is, with what stands ready. */
+type States = Map<number, Counts>;
 
 /** Less likely states are let go. */
 const NEVER = 1e-15;
+/** Numbers of loads less likely than this are seen in no result. */
+const UNSEEN = 1e-30;
+
+/** A fire that may be lit, or a round, in order of time. */
+interface Happening {
+	readonly at: number;
+	readonly round: number;
+	readonly isFire: boolean;
+}
 
 /**
  * Loads boiled so that covered, cooled water stands ready for the next round.
@@ -34,8 +26,8 @@ const NEVER = 1e-15;
  */
 export class StandingWater {
 	readonly #rounds: readonly RoundToBoilFor[];
-	readonly #waterMinutes: number;
-	readonly #lastsMinutes: number;
+	readonly #lots: LotsOfWater;
+	readonly #inTime: readonly Happening[];
 
 	/**
 	 * @param rounds in order of time, some days before the plan among them
@@ -44,121 +36,124 @@ export class StandingWater {
 	 */
 	constructor(rounds: readonly RoundToBoilFor[], waterMinutes: number, lastsMinutes: number) {
 		this.#rounds = rounds;
-		this.#waterMinutes = waterMinutes;
-		this.#lastsMinutes = lastsMinutes;
-	}
-
-	/** Loads boiled for the rounds of all days of the plan. */
-	total(): Counts {
-		return this.#boiled(false).at(-1) ?? none;
-	}
-
-	/** Loads boiled for the rounds of each day of the plan, each by itself. */
-	byDay(): Counts[] {
-		return this.#boiled(true);
-	}
-
-	#boiled(eachDay: boolean): Counts[] {
-		let states = new Map<string, State>([["", { lots: [], chance: Float64Array.of(1) }]]);
-		const days: Counts[] = [];
-		const inTime = this.#rounds
+		this.#lots = new LotsOfWater(rounds, waterMinutes, lastsMinutes);
+		this.#inTime = rounds
 			.flatMap(({ at }, round) => [
-				{ at: at - this.#waterMinutes, round, isFire: true },
+				{ at: at - waterMinutes, round, isFire: true },
 				{ at, round, isFire: false },
 			])
 			// A round that begins as the fire would be lit may still use the water.
 			.sort((a, b) => a.at - b.at || Number(b.isFire) - Number(a.isFire));
+	}
+
+	/**
+	 * Loads boiled for the rounds of all days of the plan.
+	 *
+	 * @param runs chance that each round runs, and so uses its water
+	 */
+	total(runs: readonly number[]): Counts {
+		return this.#boiled(runs, false).at(-1) ?? nothing;
+	}
+
+	/** Loads boiled for the rounds of each day of the plan, each by itself. */
+	byDay(runs: readonly number[]): Counts[] {
+		return this.#boiled(runs, true);
+	}
+
+	#boiled(runs: readonly number[], eachDay: boolean): Counts[] {
+		let states: States = new Map([[this.#lots.none, nothing]]);
+		const days: Counts[] = [];
 		let day = Number.NEGATIVE_INFINITY;
-		for (const { round, isFire } of inTime) {
+		for (const { round, isFire } of this.#inTime) {
 			const of = this.#rounds[round] as RoundToBoilFor;
 			if (isFire && of.day !== day) {
 				if (day >= 0 && eachDay) days.push(loadsIn(states));
 				if (of.day === 0 || (eachDay && of.day > 0)) states = withoutLoads(states);
 				day = of.day;
 			}
-			states = isFire ? this.#decided(states, round) : this.#used(states, round);
+			states = isFire
+				? this.#decided(states, round)
+				: this.#passed(states, round, runs[round] as number);
 		}
 		days.push(loadsIn(states));
 		return days;
 	}
 
-	/** Whether a fire is lit for a round. */
-	#decided(states: ReadonlyMap<string, State>, round: number): Map<string, State> {
-		const next = new Map<string, State>();
-		const { at, loads } = this.#rounds[round] as RoundToBoilFor;
-		const before = this.#rounds.filter(
-			(other, i) => i < round && other.at >= at - this.#waterMinutes,
-		).length;
-		for (const { lots, chance } of states.values()) {
-			const enough = lots.filter((lot) => this.#serves(lot, round)).length > before;
-			if (enough) add(next, lots, chance, 0);
-			else add(next, [...lots, round], chance, loads);
+	/** Whether a fire is lit for a round. What stands ready stays different where it was. */
+	#decided(states: States, round: number): States {
+		const next: States = new Map();
+		const { loads } = this.#rounds[round] as RoundToBoilFor;
+		for (const [number, { first, chance }] of states) {
+			const to = this.#lots.decided(number, round);
+			next.set(to, { first: first + (to === number ? 0 : loads), chance });
 		}
 		return next;
 	}
 
-	#used(states: ReadonlyMap<string, State>, round: number): Map<string, State> {
-		const next = new Map<string, State>();
-		const { runs } = this.#rounds[round] as RoundToBoilFor;
-		const isKept = (lot: number) => lot > round || this.#isInDate(lot, round + 1);
-		for (const { lots, chance } of states.values()) {
-			const oldest = lots.find((lot) => lot <= round && this.#serves(lot, round));
-			const left = lots.filter((lot) => lot !== oldest).filter(isKept);
-			if (runs > 0) add(next, left, scaled(chance, runs), 0);
-			if (runs < 1) add(next, lots.filter(isKept), scaled(chance, 1 - runs), 0);
+	#passed(states: States, round: number, runs: number): States {
+		const next: States = new Map();
+		for (const [number, counts] of states) {
+			const { used, idle } = this.#lots.passed(number, round);
+			if (runs > 0) add(next, used, counts, runs);
+			if (runs < 1) add(next, idle, counts, 1 - runs);
 		}
 		return next;
-	}
-
-	#serves(lot: number, round: number): boolean {
-		const [made, wanted] = [this.#rounds[lot], this.#rounds[round]];
-		return (made?.loads ?? 0) >= (wanted?.loads ?? 0) && this.#isInDate(lot, round);
-	}
-
-	#isInDate(lot: number, round: number): boolean {
-		const [made, wanted] = [this.#rounds[lot], this.#rounds[round]];
-		return made !== undefined && wanted !== undefined && wanted.at - made.at <= this.#lastsMinutes;
 	}
 }
 
-const none: Counts = { first: 0, chance: Float64Array.of(1) };
+const nothing: Counts = { first: 0, chance: Float64Array.of(1) };
 
-function add(states: Map<string, State>, lots: Lots, chance: Float64Array, loads: number): void {
-	const key = lots.join();
-	const sum = new Float64Array(
-		Math.max(states.get(key)?.chance.length ?? 0, chance.length + loads),
-	);
-	states.get(key)?.chance.forEach((p, i) => {
-		sum[i] = p;
-	});
+/** Adds a part of what may have been boiled to a state: into its own list, where it has room. */
+function add(states: States, number: number, part: Counts, by: number): void {
+	const { first, chance } = withoutUnseen(part, by);
 	let all = 0;
-	chance.forEach((p, i) => {
-		sum[i + loads] = (sum[i + loads] as number) + p;
-		all += p;
-	});
-	if (all > NEVER) states.set(key, { lots, chance: sum });
+	for (let i = 0; i < chance.length; i++) all += (chance[i] as number) * by;
+	if (all <= NEVER) return;
+	const known = states.get(number);
+	const sum = known ? withRoom(known, first, first + chance.length) : emptyFor(first, chance);
+	if (sum !== known) states.set(number, sum);
+	const from = first - sum.first;
+	for (let i = 0; i < chance.length; i++)
+		sum.chance[from + i] = (sum.chance[from + i] as number) + (chance[i] as number) * by;
 }
 
-function scaled(chance: Float64Array, by: number): Float64Array {
-	return chance.map((p) => p * by);
+function withoutUnseen({ first, chance }: Counts, by: number): Counts {
+	let from = 0;
+	let to = chance.length;
+	while (from < to && (chance[from] as number) * by < UNSEEN) from++;
+	while (to > from && (chance[to - 1] as number) * by < UNSEEN) to--;
+	return { first: first + from, chance: chance.subarray(from, to) };
 }
 
-function loadsIn(states: ReadonlyMap<string, State>): Counts {
-	const most = Math.max(...[...states.values()].map(({ chance }) => chance.length));
-	const chance = new Float64Array(most);
-	for (const state of states.values())
-		state.chance.forEach((p, i) => {
-			chance[i] = (chance[i] as number) + p;
-		});
-	return { first: 0, chance };
+const emptyFor = (first: number, { length }: Float64Array): Counts => ({
+	first,
+	chance: new Float64Array(length),
+});
+
+function withRoom(counts: Counts, from: number, end: number): Counts {
+	const { first, chance } = counts;
+	if (from >= first && end <= first + chance.length) return counts;
+	const least = Math.min(first, from);
+	const wider = new Float64Array(Math.max(first + chance.length, end) - least);
+	wider.set(chance, first - least);
+	return { first: least, chance: wider };
+}
+
+function loadsIn(states: States): Counts {
+	const all = [...states.values()];
+	const sum = new Float64Array(Math.max(...all.map(({ first, chance }) => first + chance.length)));
+	for (const { first, chance } of all)
+		for (let i = 0; i < chance.length; i++)
+			sum[first + i] = (sum[first + i] as number) + (chance[i] as number);
+	return { first: 0, chance: sum };
 }
 
 /** The same states, counted from 0 again. */
-function withoutLoads(states: ReadonlyMap<string, State>): Map<string, State> {
+function withoutLoads(states: States): States {
 	return new Map(
-		[...states].map(([key, { lots, chance }]) => [
-			key,
-			{ lots, chance: Float64Array.of(chance.reduce((sum, p) => sum + p, 0)) },
+		[...states].map(([number, { chance }]) => [
+			number,
+			{ first: 0, chance: Float64Array.of(chance.reduce((sum, p) => sum + p, 0)) },
 		]),
 	);
 }
