@@ -18,7 +18,7 @@ export const leversSheet = sheet({
 			label: say`Change`,
 			unit: "",
 			value: words(),
-			help: say`What would be different.`,
+			help: say`What would be different. Of other hours for a round the best is shown; with more than 8 rounds a day, or more than 24 rounds times kinds, only the two around the longest gap are tried at other hours.`,
 		}),
 		kits: computed({
 			label: say`Kits in service`,

@@ -17,6 +17,9 @@ export interface Change {
 
 /** How far, in hours, a round may be moved to look for a better hour. */
 const HOURS_MOVED = [-3, -2, -1, 1, 2, 3];
+/** With more than these, far beyond any unit, other hours are tried for two rounds only: each hour is a plan by itself. */
+const MOST_ROUNDS = 8;
+const MOST_ROUNDS_TIMES_KINDS = 24;
 const place = { file: "rounds.csv", line: null, column: "start" };
 
 /** The unit as it is, and with one more kit, person, round, or a round at another hour. */
@@ -52,10 +55,9 @@ function onePersonMore(unit: UnitFigures): Change[] {
 function oneRoundMore(unit: UnitFigures): Change[] {
 	const starts = startsOf(unit);
 	if (starts.length === 0) return [];
-	const gaps = gapsBetween(starts);
-	const longest = gaps.indexOf(Math.max(...gaps));
-	const between = (starts[longest] as number) + Math.round((gaps[longest] as number) / 2);
-	const start = between % MINUTES_PER_DAY;
+	const longest = longestGap(starts);
+	const gap = gapsBetween(starts)[longest] as number;
+	const start = ((starts[longest] as number) + Math.round(gap / 2)) % MINUTES_PER_DAY;
 	return [
 		{
 			name: say`One more round, at ${writeClock(start)}`,
@@ -66,18 +68,32 @@ function oneRoundMore(unit: UnitFigures): Change[] {
 	];
 }
 
+/** The round after which the next one is longest in coming. */
+function longestGap(starts: readonly number[]): number {
+	const gaps = gapsBetween(starts);
+	return gaps.indexOf(Math.max(...gaps));
+}
+
 function otherHours(unit: UnitFigures): Change[] {
 	const starts = startsOf(unit);
-	return starts.flatMap((start, i) =>
-		HOURS_MOVED.flatMap((hours) => {
+	const tooMany =
+		starts.length > MOST_ROUNDS || starts.length * unit.kinds.length > MOST_ROUNDS_TIMES_KINDS;
+	const before = longestGap(starts);
+	const around = [before, (before + 1) % starts.length];
+	return starts.flatMap((start, i) => {
+		if (tooMany && !around.includes(i)) return [];
+		return HOURS_MOVED.flatMap((hours) => {
 			const moved = (start + hours * MINUTES_PER_HOUR + MINUTES_PER_DAY) % MINUTES_PER_DAY;
 			if (starts.includes(moved)) return [];
-			const name = say`The ${writeClock(start)} round at ${writeClock(moved)} instead`;
+			const [from, to] = [writeClock(start), writeClock(moved)];
+			const name = tooMany
+				? say`The ${from} round at ${to} instead (with so many rounds and kinds only the two rounds around the longest gap were tried)`
+				: say`The ${from} round at ${to} instead`;
 			return [
 				{ name, unit: withStarts(unit, starts.with(i, moved)), moreKits: 0, oneOfMany: true },
 			];
-		}),
-	);
+		});
+	});
 }
 
 function startsOf({ afterEachUse, timetable }: UnitFigures): readonly number[] {

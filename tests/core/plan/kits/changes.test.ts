@@ -1,0 +1,46 @@
+import { expect, test } from "vitest";
+import { valueIn } from "../../../../src/core/outcome.ts";
+import { changes } from "../../../../src/core/plan/kits/changes.ts";
+import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+const rowOfEach = (kinds: number, header: string, row: string) =>
+	[header, ...Array.from({ length: kinds }, (_, i) => row.replaceAll("#", `${i}`))].join("\n");
+const roundsAt = (hours: readonly number[]) =>
+	["start,label", ...hours.map((hour) => `${String(hour).padStart(2, "0")}:00,`)].join("\n");
+/** A gap of six hours from 11:00 to 17:00, else two hours and one. */
+const nine = [1, 3, 5, 7, 9, 11, 17, 19, 22];
+
+function hoursTried(rounds: readonly number[], kinds: number): string[] {
+	const files = {
+		"rounds.csv": roundsAt(rounds),
+		"kinds.csv": rowOfEach(kinds, "kind,piece,count", "kind #,bag,1"),
+		"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
+		"kind-use.csv": rowOfEach(kinds, "kind,uses_per_100_births,beds,spares", "kind #,5,,"),
+	};
+	const planned = valueIn({ outcome: plannedUnit(readWorkbook(unitWith({}, files))) });
+	if (!planned) throw new Error("the unit has no days");
+	return changes(planned.unit).flatMap(({ name, oneOfMany }) => (oneOfMany ? [name] : []));
+}
+
+const moved = (names: readonly string[]) => new Set(names.map((name) => name.slice(4, 9)));
+
+test.each([
+	["8 rounds", nine.slice(0, 8), 1],
+	["24 rounds times kinds", [1, 7, 13, 19], 6],
+])("with %s every round is tried at other hours", (_, rounds, kinds) => {
+	const tried = hoursTried(rounds, kinds);
+	expect(moved(tried).size).toBe(rounds.length);
+	for (const name of tried) expect(name).toMatch(/instead$/);
+});
+
+test.each([
+	["9 rounds", nine, 1, ["11:00", "17:00"]],
+	["28 rounds times kinds", [1, 6, 13, 19], 7, ["06:00", "13:00"]],
+	["a longest gap over midnight", [1, 2, 3, 4, 5, 6, 7, 8, 9], 1, ["01:00", "09:00"]],
+])("with %s those around the longest gap are, and the change says so", (_, rounds, kinds, of) => {
+	const tried = hoursTried(rounds, kinds);
+	expect([...moved(tried)].sort()).toEqual(of);
+	for (const name of tried) expect(name).toContain("only the two rounds around the longest gap");
+});
