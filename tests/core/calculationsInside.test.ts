@@ -5,6 +5,7 @@ import { monthTable } from "../../src/core/plan/record/monthTable.ts";
 import { readTable } from "../../src/core/read/readTable.ts";
 import { orderSheet } from "../../src/core/sheets/order.ts";
 import { combineOrders } from "../../src/core/units/combineOrders.ts";
+import { calculationWords } from "../golden/calculationWords.ts";
 import { expectGolden } from "../golden/expectGolden.ts";
 import { variants } from "../golden/variants.ts";
 import { expectEachCalculation } from "./expectEachCalculation.ts";
@@ -56,5 +57,6 @@ function originOf({ unit, origin }: Figure<unknown>): string {
 }
 
 test("whoever asks why comes to the same inputs, units and typed cells as ever", () => {
-	expectGolden("tests/golden/whys.txt", `${[...whys].sort().join("\n")}\n`);
+	const words = new Set([...used].map(calculationWords));
+	expectGolden("tests/golden/whys.txt", `${[...whys, ...words].sort().join("\n")}\n`);
 });

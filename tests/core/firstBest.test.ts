@@ -24,6 +24,7 @@ function found(things: readonly Thing[]): { best: string | undefined; tried: str
 test.each<[string, Thing[], string | undefined, string]>([
 	["nothing", [], undefined, ""],
 	["the highest value, not what might have been highest", [a(9, 3), b(5, 4), c(2, 1)], "b", "ab"],
+	["an earlier one that might have won, and is lower", [a(5, 1), b(9, 4)], "b", "ba"],
 	["what can no longer win is not tried", [a(1, 1), b(5, 4), c(3, 3)], "b", "b"],
 	["of several with the same value the first, whenever it is tried", [a(4, 4), b(5, 4)], "a", "ba"],
 	["a later one that can only be as high is not tried", [a(4, 4), b(4, 4), c(4, 4)], "a", "a"],

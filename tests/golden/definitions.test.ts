@@ -71,14 +71,19 @@ function isCalculation(value: unknown): value is Calculation {
 	return typeof value === "object" && value !== null && "compute" in value && "formula" in value;
 }
 
-function sheetWords({ optional, unique }: Sheet): string {
-	return [optional && "optional", unique && `unique by ${unique.join(" and ")}`]
+function sheetWords({ optional, unique, alike }: Sheet): string {
+	return [
+		optional && "optional",
+		unique && `unique by ${unique.join(" and ")}`,
+		alike && `alike by ${alike.join(" and ")}`,
+	]
 		.filter(Boolean)
 		.join(", ");
 }
 
 function columnWords(column: Column<unknown>) {
-	const { role, unit, value, fallback, decimals, rounds, signed, coded, added, source } = column;
+	const { role, unit, value, fallback, decimals, rounds, signed, coded, added, behind, source } =
+		column;
 	const { type, constraints, ...more } = value.tableSchema;
 	return [
 		role,
@@ -94,6 +99,7 @@ function columnWords(column: Column<unknown>) {
 		value.written && `written as ${value.written}`,
 		value.options && `options: ${value.options.join(" ")}`,
 		added && "added",
+		behind && "behind",
 		source && `${source.mark}: ${source.url ?? source.place ?? ""}`,
 		`accepts blank: ${value.schema.safeParse("").success}`,
 	]

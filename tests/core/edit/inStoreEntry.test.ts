@@ -50,6 +50,11 @@ describe("what is in the store", () => {
 	test("the lot that is there keeps its mark, and what stands there already changes nothing", () => {
 		const one = store("10", "5");
 		expect(cells(entryOf("in-store").write(one, "8"))).toEqual(["liquid,L0,8", "5"]);
+		const second = smallUnit({ "lots.csv": "item,lot,quantity\npowder,P,3\nliquid,L,10" });
+		expect(cells(entryOf("in-store").write(second, "8")).slice(0, -1)).toEqual([
+			"powder,P,3",
+			"liquid,L,8",
+		]);
 		expect(entryOf("in-store").write(one, " 2 x 5 ")).toBe(one);
 		expect(entryOf("in-store").write(store(""), " ")).toContain("blank");
 		expect(entryOf("in-store").write(one, "2 x 3 x 4")).toContain("allowed");

@@ -28,9 +28,9 @@ export const inStoreEntry: BeginEntry = {
 	read(workbook) {
 		const { quantities, packSize } = productOf(workbook);
 		if (quantities.length !== 1) return sumOf(quantities);
-		const [total, size] = [readNumber(quantities[0] ?? ""), readNumber(packSize)];
-		if (total === undefined || size === undefined || size <= 1 || !Number.isInteger(total / size))
-			return quantities[0] ?? "";
+		const [only = ""] = quantities;
+		const [total, size] = [readNumber(only) ?? Number.NaN, readNumber(packSize) ?? 1];
+		if (size <= 1 || !Number.isInteger(total / size)) return only;
 		return `${writeNumber(total / size)} x ${writeNumber(size)}`;
 	},
 	write(workbook, text) {

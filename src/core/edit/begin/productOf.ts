@@ -14,7 +14,7 @@ export const byForm: Readonly<Record<Form, { readonly name: string; readonly mea
 	tablet: { name: say`Chlorine tablets`, measure: "tablet" },
 };
 
-/** The product in use (else the first one listed) with its rows in the three sheets that speak of it; a row that is not there yet is the next free one. */
+/** The product in use (else the first one listed) with its rows in the three sheets that speak of it, where they are there. */
 export function productOf(workbook: Workbook) {
 	const chlorine = textsOf(workbook, chlorineSheet);
 	const items = textsOf(workbook, itemsSheet);
@@ -39,13 +39,13 @@ export function productOf(workbook: Workbook) {
 		name,
 		form: (Object.keys(byForm) as Form[]).find((form) => form === cell("form")),
 		hasItem: itemCells !== undefined,
-		itemRow: item < 0 ? items.rows.length : item,
+		itemRow: item < 0 ? undefined : item,
 		/** In which its item is counted; "" where nothing says. */
 		measure: itemCells ? items.cell(itemCells, "measure").trim() : "",
 		packSize: itemCells ? items.cell(itemCells, "pack_size").trim() : "",
 		/** Rows of its lots. */
 		lots: ofProduct,
-		lotRow: ofProduct[0] ?? lots.rows.length,
+		lotRow: ofProduct[0],
 		quantities: ofProduct.map((at) => lots.cell(lots.rows[at] ?? [], "quantity").trim()),
 	};
 }

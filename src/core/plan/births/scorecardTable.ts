@@ -120,8 +120,9 @@ export function scorecardTable({
 	forecast,
 }: RegisterFigures): ComputedTable<typeof scorecardSheet> {
 	return onDemand(scorecardSheet, () => {
-		if (!register || !forecast?.outcome.ok) return [];
-		const card = derive(scored, { register, forecast });
+		// Forecast is only what a register teaches.
+		if (!forecast) return [];
+		const card = derive(scored, { register: register as Figure<DailyCounts>, forecast });
 		const known = valueIn(card);
 		return known ? ways.map((way, i) => rowOf(way, i === 0, card, known)) : [];
 	});

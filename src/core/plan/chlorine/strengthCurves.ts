@@ -96,7 +96,7 @@ function startOf(
 ): IsoDate {
 	const { arrives_on } = lot.value;
 	if (arrives_on !== null && arrives_on > firstDay) return arrives_on;
-	const born = bornOn(lot.value);
 	if (firstReading === undefined || firstReading >= firstDay) return firstDay;
-	return born !== undefined && born > firstReading ? born : firstReading;
+	const born = bornOn(lot.value) ?? firstReading;
+	return born > firstReading ? born : firstReading;
 }

@@ -77,7 +77,7 @@ export function kitRecords(
 	const listed = piecesByKind(tables.kinds);
 	return ({ kit, kind, ready_since: readySince }) => {
 		const mine = roundsOf.of(kit);
-		const away = minutesAway(kind) || Number.NEGATIVE_INFINITY;
+		const away = minutesAway(kind);
 		const { checked, lastCheck } = checkEvents(checksOf.of(kit), listed.get(kind) ?? 0, mine);
 		const events: KitEvent[] = [
 			...mine.map(

@@ -55,7 +55,7 @@ function plannedUse(
 		const lines = linesOf.of(item);
 		const parts = lines.map(({ basis, quantity }) => {
 			const times = timesDone(read, basis, rounds, days.length);
-			return times === undefined ? undefined : times * quantity;
+			return times && times * quantity;
 		});
 		if (products.has(item)) parts.push(dosed(item));
 		if (parts.length === 0) return undefined;

@@ -3,6 +3,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { marksReader } from "../../record/marksReader.ts";
 import { soakMinutes } from "../../record/soakMinutes.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import { piecesByKind } from "../kits/piecesOfKinds.ts";
 
 /** A round of which something was less than the unit asks for. */
@@ -86,7 +87,7 @@ function leftOut(
 			kits: marksIn(value.kits).marks,
 			waits: false,
 		})),
-	].sort((a, b) => (a.date === b.date ? a.minutes - b.minutes : a.date < b.date ? -1 : 1));
+	].sort((a, b) => inOrder(a.date, b.date) || a.minutes - b.minutes);
 	const lastDay = happened.at(-1)?.date ?? "";
 	const waiting = new Set<string>();
 	const found: IsoDate[] = [];

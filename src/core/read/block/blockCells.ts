@@ -13,8 +13,7 @@ export function blockCells({ sheet, table, isNumber }: BlockTable): BlockCell[] 
 	return table.rows.flatMap((cells, row) =>
 		cells.flatMap((text, at) => {
 			const key = keys[at] ?? "";
-			const column =
-				(key === "value" && keyAt >= 0 && settingOf(cells[keyAt])) || columnOf(sheet, key);
+			const column = (key === "value" && settingOf(cells[keyAt])) || columnOf(sheet, key);
 			if (!column || text.trim() === "") return [];
 			const place = { file: sheet.file, line: lineOf(table, row), column: key };
 			const cell = { row, at, text, column, place };

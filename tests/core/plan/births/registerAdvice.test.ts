@@ -66,6 +66,13 @@ describe("what is said about a register", () => {
 		expect(words(repeated([2], 28))).toContain("fallen from 5.0 to 2.0");
 	});
 
+	test("too short without births a day: what is lacking is advice, for the register is not wrong", () => {
+		const found = adviceOn(lately(4, 5, 6), { births_per_day: "" });
+		expect(found.map(({ weight, file, code }) => [weight, file, code])).toEqual([
+			["advice", "records.csv", "short-register"],
+		]);
+	});
+
 	test("without a wish for a forecast its absence is not remarked on", () => {
 		expect(adviceOn(lately(4, 5, 6), { births_from_register: "no" })).toEqual([]);
 	});

@@ -61,9 +61,12 @@ describe("births learned from a day on", () => {
 		const none = plan(made(start));
 		expect(problemCodes(none)).toContain("nothing-recorded-since");
 		expect(new Set(columnOf(none, "day-plan.csv", "births_expected"))).toEqual(new Set([6]));
-		expect(problemCodes(plan(made(start, "date,births,kits_used")))).not.toContain(
-			"nothing-recorded-since",
-		);
+		for (const [from, register] of [
+			[start, "date,births,kits_used"],
+			["", recordsOf(start, after)],
+			[changedOn, records],
+		] as const)
+			expect(problemCodes(plan(made(from, register)))).not.toContain("nothing-recorded-since");
 	});
 
 	test("a day that cannot be read is a problem: no other figure stands in for the forecast", () => {

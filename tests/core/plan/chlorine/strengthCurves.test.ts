@@ -94,4 +94,14 @@ describe("readings beside the curve", () => {
 		expect(curve?.points[0]?.day).toBe("2027-02-10");
 		expect(curve?.points.map(({ day }) => day)).toContain(FIRST_DAY);
 	});
+
+	test.each([
+		["one from before it was made: from when it was", "2027-02-15,", "2027-02-15"],
+		["one from before it came, where that is all that is known", ",2027-02-15", "2027-02-15"],
+		["one of a lot of unknown age: from the reading", ",", "2027-02-10"],
+	])("of several, the first leads; %s", (_, ages, day) => {
+		const lot = `liquid,L1,10,${ages},,2027-07-10`;
+		const [curve] = strengthCurves(storeOf([lot], ["liquid,L1,2027-02-10,4,strip,"]));
+		expect(curve?.points[0]?.day).toBe(day);
+	});
 });

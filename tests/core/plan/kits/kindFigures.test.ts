@@ -47,6 +47,18 @@ describe("two kinds planned apart", () => {
 		expectWithin(numberIn(monday, column), expected, 1e-12, column);
 	});
 
+	test("a kind that nobody uses changes no round, wherever it is listed", () => {
+		const kinds = `kind,piece,count\nnever,bulb,1\n${KINDS.split("\n").slice(1, 4).join("\n")}`;
+		const unused = {
+			"kinds.csv": kinds,
+			"kind-use.csv": "kind,uses_per_100_births\nnever,0\nbag set,10",
+		};
+		const runs = (files: Record<string, string>) =>
+			numberIn(totalOf(plan(unitWith({ plan_days: 2 }, files)), "rounds"), "expected");
+		expect(runs(unused)).toBeGreaterThan(0);
+		expectWithin(runs(unused), runs({}) as number, 1e-12, "rounds");
+	});
+
 	test("each has its own curve and its own number, and the day needs both", () => {
 		const rows = rowsOf(made, "kit-cover.csv");
 		const needed = ["bag set", "suction"].map(
