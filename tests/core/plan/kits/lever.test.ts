@@ -90,3 +90,17 @@ describe.each(Object.entries(units))("%s", (_, workbook) => {
 		}
 	});
 });
+
+test("rounds worked out once for days that are alike are those of each day", () => {
+	const births = ["1,9", "2,9", "3,2", "5,9", "6,9", "7,2"].map((day) => `2027-03-0${day},`);
+	const workbook = unitWith(
+		{ plan_days: 20 },
+		{ "births.csv": ["date,births,note", ...births].join("\n") },
+	);
+	const planned = valueIn({ outcome: plannedUnit(readWorkbook(workbook)) });
+	if (!planned) throw new Error("the unit has no days");
+	const { unit, days } = planned;
+	expect(valueIn(new DaysTried(days).roundsBy(unit))).toEqual(
+		days.map(({ rounds }) => valueIn(rounds)),
+	);
+});

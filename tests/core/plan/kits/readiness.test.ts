@@ -249,3 +249,21 @@ test("with a kit out, expiries, risk and advice follow; after a round and its ch
 	expect(numberIn(rowsOf(out, "levers.csv")[0], "kits")).toBe(2);
 	expect(out.made).toBe(true);
 });
+
+test("kits sent to an autoclave come back so many hours after their round began: a check before says nothing of them", () => {
+	const stateAfter = (hours: number) =>
+		registerOf(
+			plan(
+				unitWith(
+					{ method: "autoclave", autoclave_turnaround_hours: hours },
+					{
+						"rounds-done.csv": `${ROUNDS}\n2027-02-27,10:00,11:30,A,no`,
+						"checks.csv": `${HEADER}\n${pass("2027-02-27 16:00")}`,
+					},
+				),
+			),
+			"A",
+			"state",
+		);
+	expect([1, 5, 24].map(stateAfter)).toEqual([["ready"], ["ready"], ["to_reprocess"]]);
+});

@@ -164,11 +164,21 @@ describe("what has been read anew", () => {
 			"now,setting,no_such_key,28.02.2027",
 		]);
 		const table = {
-			header: [" key", "value "],
-			rows: [["plan_start", "28.02.2027"], ["unit_name"]],
+			header: ["note", " key", "value "],
+			rows: [
+				["28.02.2027", "plan_start", "28.02.2027"],
+				["", "unit_name"],
+			],
 		};
 		expect(readBlock([{ sheet: unitSheet, table }])).toMatchObject({
-			tables: [{ rows: [["plan_start", "2027-02-28"], ["unit_name"]] }],
+			tables: [
+				{
+					rows: [
+						["28.02.2027", "plan_start", "2027-02-28"],
+						["", "unit_name"],
+					],
+				},
+			],
 			rewritten: [{ place: { column: "value" } }],
 		});
 	});

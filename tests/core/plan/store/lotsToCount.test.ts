@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { contentOf } from "../../contentOf.ts";
+import { planOfStore, type Store } from "../oneItem.ts";
+
+/** Bars of soap that are usable at the end of each of three weeks; two go each day. */
+function usable(store: Store): unknown[] {
+	const made = planOfStore({ settings: { stock_horizon_days: 21 }, ...store });
+	return contentOf(made, "stock-ahead.csv", "item", "usable").flatMap(([item, bars]) =>
+		item === "soap" ? [bars] : [],
+	);
+}
+
+test.each<[string, Store, number[]]>([
+	[
+		"in the store without a date, which nobody knows",
+		{ lots: ["S 60 - - - -"], keepsDays: 10 },
+		[46, 32, 18],
+	],
+	[
+		"on its way, which then keeps ten days",
+		{ lots: ["S 60 - - 2027-03-02 -"], keepsDays: 10 },
+		[48, 0, 0],
+	],
+	[
+		"on its way, with a date of its own",
+		{ lots: ["S 60 - - 2027-03-02 2027-05-01"], keepsDays: 10 },
+		[48, 34, 20],
+	],
+	["on its way, of what keeps", { lots: ["S 60 - - 2027-03-02 -"] }, [48, 34, 20]],
+	["on its way, its day has passed", { lots: ["S 60 - - 2027-02-20 -"] }, [0, 0, 0]],
+])("a lot %s", (_, store, bars) => {
+	expect(usable(store)).toEqual(bars);
+});

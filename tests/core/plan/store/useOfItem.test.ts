@@ -1,0 +1,36 @@
+import { describe, expect, test } from "vitest";
+import { codesOf, rowsOf, valueIn } from "../../planCells.ts";
+import { planOfStore, type Store } from "../oneItem.ts";
+
+const ITEMS = "item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level";
+const products = ["liquid,other,L,5", "powder,other,g,500", "tablets,other,tablet,100"];
+const items = (header: string, ...lines: string[]) => ({
+	files: { "items.csv": [header, ...lines, ...products].join("\n") },
+});
+
+/** What is used of the soap in a week: a number, or why there is none. */
+function soap(store: Store): unknown {
+	const row = rowsOf(planOfStore(store), "supply-use.csv").find(
+		({ item }) => valueIn(item) === "soap",
+	);
+	return row?.expected?.outcome.ok ? valueIn(row.expected) : codesOf(row?.expected).join();
+}
+
+describe("use of the soap, two bars a day", () => {
+	test.each<[string, Store, unknown]>([
+		["by its line", {}, 14],
+		["by its lines together", { usage: ["soap,day,2,", "soap,day,1,"] }, 21],
+		["another item's line that cannot be read", { usage: ["soap,day,2,", "brush,day,two,"] }, 14],
+		[
+			"a line of its own that cannot be read",
+			{ usage: ["soap,day,2,", "soap,round,two,"] },
+			"bad-cell",
+		],
+		["a line of no item", { usage: ["soap,day,2,", ",day,1,"] }, "bad-cell"],
+		["another item that cannot be read", items(ITEMS, "soap,other,bar,10", "brush,other,,1"), 14],
+		["an item without a name", items(ITEMS, "soap,other,bar,10", ",other,bar,1"), "bad-cell"],
+		["a list that lacks a column", items("item,group,measure", "soap,other,bar"), "missing-column"],
+	])("%s", (_, store, use) => {
+		expect(soap(store)).toBe(use);
+	});
+});
