@@ -5,6 +5,7 @@
  * @example sumOfAll([3, 0, 2.5]) // 5.5
  */
 export function sumOfAll(amounts: readonly number[]): number {
-	if (amounts.length < 2) return amounts[0] ?? 0;
+	// Two are the same either way, and most sums are of one or two kinds of kit.
+	if (amounts.length <= 2) return (amounts[0] ?? 0) + (amounts[1] ?? 0);
 	return [...amounts].sort((one, other) => one - other).reduce((sum, amount) => sum + amount, 0);
 }

@@ -1,6 +1,7 @@
 import { type Calculation, calculation } from "./calculation.ts";
 import { say } from "./say.ts";
 import { definition } from "./source.ts";
+import { sumOfAll } from "./sumOfAll.ts";
 
 interface Addition {
 	readonly parts: readonly number[];
@@ -16,6 +17,6 @@ export function total(key: string, label: string, unit: string): Calculation<Add
 		source: definition,
 		inputs: { parts: { label: say`Parts`, unit } },
 		example: { inputs: { parts: [3, 0, 2.5] }, result: 5.5, within: 0 },
-		compute: ({ parts }) => parts.reduce((sum, part) => sum + part, 0),
+		compute: ({ parts }) => sumOfAll(parts),
 	});
 }

@@ -2,6 +2,7 @@ import type { Counts, GivenLevel } from "../counts/counts.ts";
 import { levelNodes } from "../counts/levelNodes.ts";
 import { mixedOver } from "../counts/mixedOver.ts";
 import { spanShape } from "../counts/spanShape.ts";
+import { sumOfAll } from "../sumOfAll.ts";
 import type { RoundsOfDay } from "./roundsOfDay.ts";
 
 /** The rounds of a day if births came at a multiple of the level that is forecast. */
@@ -14,9 +15,7 @@ export function atLevel(rounds: RoundsOfDay, factor: number): RoundsOfDay {
 			return sure + (all - sure) * factor;
 		}),
 	);
-	const kits = rounds.kits.map((_, i) =>
-		byKind.reduce((sum, ofKind) => sum + (ofKind[i] as number), 0),
-	);
+	const kits = rounds.kits.map((_, i) => sumOfAll(byKind.map((ofKind) => ofKind[i] as number)));
 	return { ...known, kits, byKind };
 }
 

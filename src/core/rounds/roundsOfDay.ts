@@ -3,6 +3,7 @@ import type { LevelOfDay } from "../counts/counts.ts";
 import { say } from "../say.ts";
 import { definition } from "../source.ts";
 import { sources } from "../sources.ts";
+import { sumOfAll } from "../sumOfAll.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../values/clock.ts";
 import { DayClock, flatDay, type HourShares } from "./dayClock.ts";
 
@@ -132,9 +133,7 @@ export const roundsTogether = calculation<{ kinds: readonly RoundsOfDay[] }, Rou
 	},
 	compute: ({ kinds }) => {
 		const first = kinds[0] as RoundsOfDay;
-		const kits = first.kits.map((_, i) =>
-			kinds.reduce((sum, kind) => sum + (kind.kits[i] as number), 0),
-		);
+		const kits = first.kits.map((_, i) => sumOfAll(kinds.map((kind) => kind.kits[i] as number)));
 		return { ...first, kits, byKind: kinds.flatMap((kind) => kind.byKind) };
 	},
 });

@@ -1,6 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { definition } from "../source.ts";
+import { sumOfAll } from "../sumOfAll.ts";
 import { oneRound, type RoundsOfDay } from "./roundsOfDay.ts";
 
 interface Inputs {
@@ -31,7 +32,7 @@ export const roundsOfKinds = calculation<Inputs, RoundsOfDay>({
 	compute: ({ rounds, ofKinds }) => {
 		const only = <T>(kinds: readonly T[]) => kinds.filter((_, kind) => ofKinds[kind]);
 		const byKind = only(rounds.byKind);
-		const kits = rounds.kits.map((_, i) => byKind.reduce((sum, of) => sum + (of[i] as number), 0));
+		const kits = rounds.kits.map((_, i) => sumOfAll(byKind.map((of) => of[i] as number)));
 		const { forecast } = rounds;
 		if (!forecast) return { ...rounds, kits, byKind };
 		return { ...rounds, kits, byKind, forecast: { ...forecast, sure: only(forecast.sure) } };

@@ -9,6 +9,7 @@ import { monthsOfStock } from "../../stock/monthsOfStock.ts";
 import { orderPacks } from "../../stock/orderPacks.ts";
 import { type ProjectedLot, type Projection, project } from "../../stock/projection.ts";
 import { targetStock } from "../../stock/targetStock.ts";
+import { sumOfAll } from "../../sumOfAll.ts";
 import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -131,10 +132,9 @@ function usedInTime(
 	windowDays: number,
 ): number {
 	const names = new Set(lots.map((lot) => lot.name));
-	const wasted = waste
-		.filter(({ lot, day }) => day > 0 && day <= windowDays && names.has(lot))
-		.reduce((sum, { quantity }) => sum + quantity, 0);
-	return Math.max(0, lots.reduce((sum, lot) => sum + lot.quantity, 0) - wasted);
+	const wasted = waste.filter(({ lot, day }) => day > 0 && day <= windowDays && names.has(lot));
+	const quantityOf = ({ quantity }: { readonly quantity: number }) => quantity;
+	return Math.max(0, sumOfAll(lots.map(quantityOf)) - sumOfAll(wasted.map(quantityOf)));
 }
 
 const arriving = calculation<ArrivingInputs, number>({

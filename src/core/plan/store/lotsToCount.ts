@@ -136,13 +136,21 @@ function lotToCome(
 		key: keyOf(order),
 		quantity: ofOrder(order, quantity),
 		listed: {
-			lot: say`of the order of ${row.value.ordered_on}, line ${row.line}`,
+			lot: orderAsLot(order),
 			arrives_on: arrives,
 			expires_on: lastDay(arrives, keepsDays),
 		},
 		strengthOn: (product, day) =>
 			strengthOnDay(read, product, nameFigure(say`Due on`, arrives), day),
 	};
+}
+
+/** By what it is, not by its line: in which row an order stands must not decide what is used first. */
+function orderAsLot({ row, expectedOn }: OrderOnTheWay): string {
+	const { ordered_on: day, packs } = row.value;
+	return packs === 1
+		? say`of the order of ${day}, 1 pack due on ${expectedOn}`
+		: say`of the order of ${day}, ${packs} packs due on ${expectedOn}`;
 }
 
 export function lastDay(arrives: IsoDate, keepsDays: ItemsRow["shelf_life_days"]): IsoDate | null {
