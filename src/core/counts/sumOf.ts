@@ -1,5 +1,5 @@
-import { convolved, isWorthTransforming, transformLength } from "./convolved.ts";
-import { always, type Counts, TAIL } from "./counts.ts";
+import { always, type Counts } from "./counts.ts";
+import { passingSum } from "./passingSum.ts";
 
 /**
  * The sum of two independent counts (their convolution), exactly; of very many amounts within
@@ -8,52 +8,8 @@ import { always, type Counts, TAIL } from "./counts.ts";
  * @param most sums beyond it are left out: the chances of all others stay as they are
  */
 export function plus(a: Counts, b: Counts, most = Number.POSITIVE_INFINITY): Counts {
-	const first = a.first + b.first;
-	if (first > most) return { first: most, chance: new Float64Array(1) };
-	const amounts = Math.min(a.chance.length + b.chance.length - 1, most - first + 1);
-	// Use comes in packs and pieces, so many amounts in between cannot occur: those are passed over.
-	const [ofA, ofB] = [possible(a), possible(b)];
-	const fewer = ofA * b.chance.length <= ofB * a.chance.length;
-	const [outer, inner] = fewer ? [a, b] : [b, a];
-	const [few, many] = [outer, inner].map(({ chance }) => chance.subarray(0, amounts)) as Both;
-	const length = transformLength(few.length + many.length - 1);
-	const chance = isWorthTransforming(ofA * ofB, length)
-		? convolved(few, many, amounts, length)
-		: multiplied(few, many, amounts);
-	return withoutTails({ first, chance });
-}
-
-type Both = [Float64Array, Float64Array];
-
-function multiplied(few: Float64Array, many: Float64Array, amounts: number): Float64Array {
-	const chance = new Float64Array(amounts);
-	const places = placesOf(many);
-	let within = places.length;
-	for (let i = 0; i < few.length; i++) {
-		const p = few[i] as number;
-		if (p === 0) continue;
-		while (within > 0 && i + (places[within - 1] as number) >= amounts) within--;
-		for (let place = 0; place < within; place++) {
-			const j = places[place] as number;
-			chance[i + j] = (chance[i + j] as number) + p * (many[j] as number);
-		}
-	}
-	return chance;
-}
-
-/** The places of what is possible. */
-function placesOf(chance: Float64Array): Uint32Array {
-	const places = new Uint32Array(chance.length);
-	let count = 0;
-	for (let i = 0; i < chance.length; i++) if (chance[i] !== 0) places[count++] = i;
-	return places.subarray(0, count);
-}
-
-/** How many numbers a count can come to. */
-function possible({ chance }: Counts): number {
-	let numbers = 0;
-	for (let i = 0; i < chance.length; i++) if (chance[i] !== 0) numbers++;
-	return numbers;
+	const { first, chance } = passingSum(a, b, most);
+	return { first, chance: chance.slice() };
 }
 
 /**
@@ -114,27 +70,6 @@ function addedInPairs(parts: readonly Counts[], most: number, from = 0, to = par
 	if (to - from < 2) return parts[from] ?? always(0);
 	const middle = (from + to) >> 1;
 	return plus(addedInPairs(parts, most, from, middle), addedInPairs(parts, most, middle, to), most);
-}
-
-/**
- * Far below what is cut off. Chances that went on shrinking would come to numbers so small
- * (denormal) that a processor takes a hundred times as long for each.
- */
-const NONE = TAIL * 1e-17;
-
-/** Cuts off both ends where their chances cannot be seen in any result. */
-function withoutTails({ first, chance }: Counts): Counts {
-	const cut = TAIL * 1e-3;
-	for (let i = 0; i < chance.length; i++) if ((chance[i] as number) < NONE) chance[i] = 0;
-	let from = 0;
-	let to = chance.length;
-	for (let sum = chance[from] as number; from < to - 1 && sum < cut; )
-		sum += chance[++from] as number;
-	for (let sum = chance[to - 1] as number; to > from + 1 && sum < cut; )
-		sum += chance[--to - 1] as number;
-	return from === 0 && to === chance.length
-		? { first, chance }
-		: { first: first + from, chance: chance.slice(from, to) };
 }
 
 /** The count with a known number added. */

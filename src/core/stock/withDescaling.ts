@@ -1,6 +1,7 @@
-import { always, type Counts } from "../counts/counts.ts";
+import type { Counts } from "../counts/counts.ts";
 import { moved } from "../counts/spread.ts";
-import { either, plus } from "../counts/sumOf.ts";
+import { either, plus, sumOf } from "../counts/sumOf.ts";
+import { FollowedAmounts } from "./followedAmounts.ts";
 
 /**
  * Rounds in turn (a Markov chain), keeping apart how many have run since the last descaling.
@@ -19,27 +20,48 @@ export function withDescaling(
 	idle: readonly number[],
 	most: number,
 ): Counts {
-	let sinceDescaling: (Counts | undefined)[] = [always(0)];
+	if (used.length <= every) return withOneAtMost(perDescale, used, idle, most);
+	const sinceDescaling = Array.from({ length: every }, () => new FollowedAmounts());
+	const [none, last] = [sinceDescaling[0], sinceDescaling[every - 1]] as [Followed, Followed];
+	none.begin();
 	used.forEach((use, round) => {
 		const still = idle[round] as number;
 		const running = whenRunning(use, still);
-		const next: (Counts | undefined)[] = [];
-		sinceDescaling.forEach((before, phase) => {
-			if (!before) return;
-			const after = (phase + 1) % every;
-			const added = plus(phase === 0 ? moved(before, perDescale) : before, running, most);
-			next[phase] = either(next[phase], { ...before, chance: before.chance.map((p) => p * still) });
-			next[after] = either(next[after], added);
-		});
-		sinceDescaling = next;
+		const descaling = moved(running, perDescale);
+		// A descaling follows the last round before it; what it follows is known only before that round is added.
+		const again = last.isPossible
+			? plus(last.counts, every === 1 ? descaling : running, most)
+			: undefined;
+		for (let phase = every - 1; phase > 0; phase--) {
+			const before = sinceDescaling[phase - 1] as Followed;
+			const now = sinceDescaling[phase] as Followed;
+			now.weigh(still);
+			now.come(before, phase === 1 ? descaling : running, most);
+		}
+		none.weigh(still);
+		if (again) none.add(again);
 	});
 	return sinceDescaling.reduce<Counts | undefined>(
-		(all, phase) => (phase ? either(all, phase) : all),
+		(all, phase) => (phase.isPossible ? either(all, phase.counts) : all),
 		undefined,
 	) as Counts;
 }
 
-/** The use of a round with the chance of its not running taken out of the amount 0. */
+type Followed = FollowedAmounts;
+
+/** So few rounds that only the first that runs descales. */
+function withOneAtMost(
+	perDescale: number,
+	used: readonly Counts[],
+	idle: readonly number[],
+	most: number,
+): Counts {
+	const never = idle.reduce((product, still) => product * still, 1);
+	const running = whenRunning(sumOf(used, most), never);
+	return either({ first: 0, chance: Float64Array.of(never) }, moved(running, perDescale));
+}
+
+/** The use of rounds with the chance that none runs taken out of the amount 0. */
 function whenRunning(use: Counts, idle: number): Counts {
 	const chance = Float64Array.from(use.chance);
 	if (use.first === 0) chance[0] = Math.max(0, (chance[0] as number) - idle);
