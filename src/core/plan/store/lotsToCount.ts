@@ -130,7 +130,7 @@ function lotToCome(
 	firstDay: IsoDate,
 	keepsDays: number | null,
 ): LotToCount {
-	const { expectedOn, row } = order;
+	const { expectedOn } = order;
 	const arrives = expectedOn > firstDay ? expectedOn : addDays(firstDay, 1);
 	return {
 		key: keyOf(order),
