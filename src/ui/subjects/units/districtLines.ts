@@ -1,4 +1,4 @@
-import type { ComputedTable } from "../../../core/computedTable.ts";
+import type { ComputedRow, ComputedTable } from "../../../core/computedTable.ts";
 import { say } from "../../../core/say.ts";
 import type { unitsOrderSheet } from "../../../core/sheets/unitsOrder.ts";
 import type { ItemNames } from "../../../core/units/itemNames.ts";
@@ -46,8 +46,7 @@ export function districtLines({ rows }: ComputedTable<typeof unitsOrderSheet>): 
 			short: numberIn(row.units_short) ?? 0,
 			unitPacks: numberIn(row.unit_packs),
 			remark: [
-				urgent > 0 &&
-					say`In ${counted(urgent, "unit")} it runs out before an order can arrive: find some elsewhere today.`,
+				urgent > 0 && runningOut(row, counted(urgent, "unit")),
 				unknown > 0 &&
 					say`${counted(unknown, "unit")} gave no stock or target, so nothing of theirs is in the sum.`,
 				sentenceIn(row.remark),
@@ -60,6 +59,15 @@ export function districtLines({ rows }: ComputedTable<typeof unitsOrderSheet>): 
 	});
 	const rank = (line: DistrictLine) => (line.isUrgent ? 0 : line.packs === 0 ? 2 : 1);
 	return lines.sort((one, other) => rank(one) - rank(other));
+}
+
+/** What to do today where some units run out first: an order of nothing would not say it. */
+function runningOut(row: ComputedRow<typeof unitsOrderSheet>, units: string): string {
+	if (numberIn(row.order_packs) !== 0)
+		return say`In ${units} it runs out before an order can arrive: find some elsewhere today.`;
+	return numberIn(row.need) === 0
+		? say`In ${units} it runs out before an order can arrive: find some elsewhere today; what is there and on the way comes to enough, so nothing is ordered.`
+		: say`In ${units} it runs out before an order can arrive: the district's store has enough, bring it today.`;
 }
 
 /** Whether nothing of an item is ordered and nobody has to do anything about it. */
