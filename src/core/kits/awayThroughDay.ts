@@ -1,5 +1,6 @@
 import { poisson } from "../counts/poisson.ts";
-import type { DayClock } from "../rounds/dayClock.ts";
+import { memoize } from "../memoize.ts";
+import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { kitsInQueue, oneServiceLater } from "./kitsInQueue.ts";
@@ -24,7 +25,7 @@ export const SHORTEST_MINUTES = 1;
  * Kits out of reach through a day like all others, where `people` take one kit after the other.
  *
  * Those that wait or are worked on follow from those one service time before
- * (`oneServiceLater`), for days enough to forget how it began; those left alone are counted as
+ * (`oneServiceLater`), for days enough to forget how it began, as it would be if they came evenly; those left alone are counted as
  * if they were so before the work, so that they are Poisson and apart from the others.
  *
  * @param uses a clock on which every day is like this one; fewer come than can be worked on
@@ -45,14 +46,35 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	for (let i = 0; i * step < first + MINUTES_PER_DAY; i++) {
 		const minute = i * step;
 		const before = lately[i % each] as Float64Array;
-		const queue = oneServiceLater(before, people, came(minute, workMinutes));
+		// Where they come evenly, every moment is like every other.
+		const queue = uses.isEven
+			? settled
+			: oneServiceLater(before, people, came(minute, workMinutes));
 		lately[i % each] = queue;
 		if (minute < first) continue;
-		const alone = uses.between(minute - aloneMinutes, minute);
+		const until = uses.isEven ? aloneMinutes : minute;
+		const alone = uses.between(until - aloneMinutes, until);
 		moments.push({ minute: minute - first, queue, alone });
 	}
 	return moments;
 }
+
+/** So many days are known at once: each takes a few hundred kilobytes. */
+const MOST_KNOWN = 32;
+
+/** Kits out of reach through a day with so many uses, like all others. */
+export const awayOnDay = memoize(
+	(usesPerDay: number, hourShares: HourShares, hands: Hands): readonly AwayAt[] =>
+		awayThroughDay(new DayClock([usesPerDay], hourShares), hands),
+	(usesPerDay, hourShares, { people, workMinutes, aloneMinutes }) => [
+		usesPerDay,
+		people,
+		workMinutes,
+		aloneMinutes,
+		...hourShares,
+	],
+	MOST_KNOWN,
+);
 
 /** A queue forgets the slower the busier the people are; it begins as on an even day. */
 function daysToForget({ people, workMinutes }: Hands, perService: number): number {

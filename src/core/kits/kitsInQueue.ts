@@ -1,4 +1,4 @@
-import { poisson } from "../counts/poisson.ts";
+import { poisson, poissonTerms } from "../counts/poisson.ts";
 
 /** Chances below this are not carried on. */
 const SMALLEST = 1e-15;
@@ -19,7 +19,7 @@ export function oneServiceLater(
 	people: number,
 	cameMean: number,
 ): Float64Array {
-	const { first, chance } = poisson(cameMean);
+	const { first, chance } = poissonTerms(cameMean);
 	const remain = Math.max(1, kits.length - people);
 	const later = new Float64Array(Math.min(LONGEST, remain + first + chance.length - 1));
 	const last = later.length - 1;
@@ -27,14 +27,16 @@ export function oneServiceLater(
 	for (let n = 0; n <= people && n < kits.length; n++) done += kits[n] as number;
 	for (let n = 0; n < remain; n++) {
 		const weight = n === 0 ? done : (kits[n + people] as number);
-		for (let i = 0; i < chance.length; i++) {
-			const at = Math.min(n + first + i, last);
-			later[at] = (later[at] as number) + weight * (chance[i] as number);
-		}
+		const from = n + first;
+		const followed = Math.max(0, Math.min(chance.length, last - from));
+		for (let i = 0; i < followed; i++)
+			later[from + i] = (later[from + i] as number) + weight * (chance[i] as number);
+		for (let i = followed; i < chance.length; i++)
+			later[last] = (later[last] as number) + weight * (chance[i] as number);
 	}
 	let end = later.length;
 	while (end > 1 && (later[end - 1] as number) < SMALLEST) end--;
-	return end === later.length ? later : later.slice(0, end);
+	return later.subarray(0, end);
 }
 
 /**

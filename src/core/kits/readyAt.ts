@@ -4,7 +4,7 @@ import { DayClock } from "../rounds/dayClock.ts";
 import { areAlwaysFree } from "../rounds/handsOneByOne.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { awayThroughDay, plusPoisson } from "./awayThroughDay.ts";
+import { awayOnDay, plusPoisson } from "./awayThroughDay.ts";
 import { bothAway, doneBy, stillInWork } from "./lapsedAtMidnight.ts";
 import { usedAndRenewed } from "./renewedGiven.ts";
 import type { Reprocessing } from "./reprocessing.ts";
@@ -128,9 +128,9 @@ function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64
 }
 
 const throughDay = memoizeByObject(({ hourShares, hands }: AfterEachUse) => {
-	const days = new Map<number, ReturnType<typeof awayThroughDay>>();
+	const days = new Map<number, ReturnType<typeof awayOnDay>>();
 	return (perDay: number) => {
-		const known = days.get(perDay) ?? awayThroughDay(new DayClock([perDay], hourShares), hands);
+		const known = days.get(perDay) ?? awayOnDay(perDay, hourShares, hands);
 		days.set(perDay, known);
 		return known;
 	};

@@ -1,10 +1,10 @@
 import { chanceAtLeast, poisson } from "../counts/poisson.ts";
 import { Grouped } from "../grouped.ts";
-import { memoize } from "../memoize.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { awayThroughDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
+import { awayOnDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
 import { doneBy, lapsedAtMidnight, stillInWork } from "./lapsedAtMidnight.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
@@ -179,15 +179,19 @@ function queueing(plan: AfterEachUse): Moment[] {
 	const { usesPerDay, hourShares, hands } = plan;
 	return alikeStretches(usesPerDay, 0).flatMap(([[perDay = 0], times]) => {
 		if (perDay === 0) return [];
-		const uses = new DayClock([usesFollowed(plan, perDay)], hourShares);
-		const moments = awayThroughDay(uses, hands);
+		const followed = usesFollowed(plan, perDay);
+		const uses = new DayClock([followed], hourShares);
+		const moments = awayOnDay(followed, hourShares, hands);
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
+		const noneOf = memoizeByObject((queue: Float64Array, alone: number) =>
+			memoize(chanceOfNone(queue, alone)),
+		);
 		return moments.map(({ minute, queue, alone }) => ({
 			minute,
 			uses: weight * uses.between(minute - apart, minute + apart),
-			name: `${perDay} at ${minute}`,
-			none: chanceOfNone(queue, alone),
+			name: uses.isEven ? `${perDay}` : `${perDay} at ${minute}`,
+			none: noneOf(queue, alone),
 		}));
 	});
 }
@@ -198,10 +202,15 @@ function chanceOfNone(queue: Float64Array, alone: number): Moment["none"] {
 	const atLeast = new Float64Array(chance.length + 1);
 	for (let i = chance.length - 1; i >= 0; i--)
 		atLeast[i] = (atLeast[i + 1] as number) + (chance[i] as number);
+	/** With so many or more in the queue, whatever is left alone besides: the same for all numbers of kits. */
+	const withMore = new Float64Array(queue.length + 1);
+	for (let n = queue.length - 1; n >= 0; n--)
+		withMore[n] = (withMore[n + 1] as number) + (queue[n] as number) * (atLeast[0] as number);
 	return (kits) => {
-		let none = 0;
-		for (let n = queue.length - 1; n >= 0; n--) {
-			const others = Math.max(0, kits - n - first);
+		const alike = Math.min(queue.length, Math.max(0, kits - first));
+		let none = withMore[alike] as number;
+		for (let n = alike - 1; n >= 0; n--) {
+			const others = kits - n - first;
 			if (others >= atLeast.length) break;
 			none += (queue[n] as number) * (atLeast[others] as number);
 		}

@@ -15,6 +15,8 @@ export const flatDay: HourShares = Array.from({ length: HOURS }, () => 1 / HOURS
  */
 export class DayClock {
 	readonly #perDay: readonly number[];
+	/** Whether as many come at any hour as at any other. */
+	readonly isEven: boolean;
 	/** Share of the day that has passed at each full hour, 25 numbers from 0 to 1. */
 	readonly #passed: readonly number[];
 	/** Mean count from the first midnight to each midnight of the plan. */
@@ -22,6 +24,7 @@ export class DayClock {
 
 	constructor(perDay: readonly number[], shares: HourShares) {
 		this.#perDay = perDay;
+		this.isEven = [perDay, shares].every((each) => each.every((one) => one === each[0]));
 		this.#passed = runningTotals(shares);
 		this.#atMidnight = runningTotals(perDay);
 	}
