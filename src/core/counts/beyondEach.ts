@@ -9,32 +9,30 @@ import { poissonTerms } from "./poisson.ts";
  * @example beyondEach(1, 0.5) // 0.5, 0.1065
  */
 export function beyondEach(most: number, meanCount: number): Float64Array {
-	const beyond = new Float64Array(most + 1);
-	if (meanCount === 0) return beyond;
 	const { first, chance } = terms(most, meanCount);
+	const beyond = new Float64Array(first + chance.length);
 	let more = 0;
 	let sum = 0;
-	for (let c = first + chance.length - 1; c >= 0; c--) {
+	for (let c = beyond.length - 1; c >= 0; c--) {
 		// more: the chance of more than c.
 		sum += more;
-		if (c <= most) beyond[c] = sum;
+		beyond[c] = sum;
 		more += chance[c - first] ?? 0;
 	}
-	return beyond;
+	return beyond.subarray(0, most + 1);
 }
 
 /** The chance that a Poisson count is at least c, for c = 0, 1, … `most`. */
 export function atLeastEach(most: number, meanCount: number): Float64Array {
-	const chances = new Float64Array(most + 1);
-	chances[0] = 1;
-	if (meanCount === 0) return chances;
 	const { first, chance } = terms(most, meanCount);
+	const chances = new Float64Array(first + chance.length);
+	chances[0] = 1;
 	let sum = 0;
-	for (let c = first + chance.length - 1; c > 0; c--) {
+	for (let c = chances.length - 1; c > 0; c--) {
 		sum += chance[c - first] ?? 0;
-		if (c <= most) chances[c] = sum;
+		chances[c] = sum;
 	}
-	return chances;
+	return chances.subarray(0, most + 1);
 }
 
 /** Up to this mean the chance of 0 is a number that all others can be worked out from. */

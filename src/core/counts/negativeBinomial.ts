@@ -18,7 +18,7 @@ export function negativeBinomial(size: number, meanCount: number): Counts {
 	if (meanCount === 0) return always(0);
 	if (size >= AS_GOOD_AS_POISSON) return poisson(meanCount);
 	const share = meanCount / (meanCount + size);
-	const mode = size > 1 ? Math.floor((meanCount * (size - 1)) / size) : 0;
+	const mode = Math.max(0, Math.floor((meanCount * (size - 1)) / size));
 	const below: number[] = [];
 	for (let k = mode, term = 1; k > 0; k--) {
 		term *= k / ((k - 1 + size) * share);
@@ -47,7 +47,7 @@ export function logChance(count: number, size: number, meanCount: number): numbe
 		logRising(size, count) -
 		logFactorial(count) -
 		size * Math.log1p(meanCount / size) +
-		(count === 0 ? 0 : count * (Math.log(meanCount) - Math.log(size + meanCount)))
+		count * (Math.log(meanCount) - Math.log(size + meanCount))
 	);
 }
 

@@ -61,7 +61,6 @@ function termsAbove(meanCount: number, mode: number): number[] {
  * @param meanCount 0 or more
  */
 export function expectedBeyond(kits: number, meanCount: number): number {
-	if (meanCount === 0) return 0;
 	return kits < meanCount
 		? meanCount - kits + shortfallBelow(kits, meanCount)
 		: excessAbove(kits, meanCount);
@@ -106,7 +105,6 @@ function excessAbove(kits: number, meanCount: number): number {
 /** Chance that a Poisson count is at least `kits`. */
 export function chanceAtLeast(kits: number, meanCount: number): number {
 	if (kits <= 0) return 1;
-	if (meanCount === 0) return 0;
 	const { first, chance } = poisson(meanCount);
 	if (kits > first + chance.length - 1)
 		return expectedBeyond(kits - 1, meanCount) - expectedBeyond(kits, meanCount);

@@ -85,7 +85,6 @@ function daysToForget({ people, workMinutes }: Hands, perService: number): numbe
 
 /** With a Poisson count of the mean given added. */
 export function plusPoisson(kits: Float64Array, meanCount: number): Float64Array {
-	if (meanCount === 0) return kits;
 	const { first, chance } = poisson(meanCount);
 	const sum = new Float64Array(kits.length + first + chance.length - 1);
 	for (let n = 0; n < kits.length; n++) {

@@ -16,8 +16,7 @@ const SOONEST = 3;
 
 /** The most times one kit can be renewed unused on some days; without limit where kits keep only for a few. */
 export function mostRenewals(days: number, readyLifeDays: number): number {
-	const apart = Math.floor(readyLifeDays) - SOONEST;
-	return apart > 0 ? Math.ceil(days / apart) : Number.POSITIVE_INFINITY;
+	return Math.ceil(days / Math.max(0, Math.floor(readyLifeDays) - SOONEST));
 }
 
 /** Kits that go out of date, or are renewed in time, on some days: Poisson, but never more than the kits there are can. */
@@ -42,8 +41,8 @@ export const expiredCounts = calculation<Inputs, Counts>({
 	compute: ({ mean, kitsInService, readyLifeDays, days }) => {
 		if (kitsInService === 0) return always(0);
 		const { first, chance } = poisson(mean);
-		const most = kitsInService * mostRenewals(days, readyLifeDays);
-		if (first + chance.length - 1 <= most) return { first, chance };
+		const last = first + chance.length - 1;
+		const most = Math.min(last, kitsInService * mostRenewals(days, readyLifeDays));
 		const from = Math.min(first, most);
 		const capped = new Float64Array(most - from + 1);
 		chance.forEach((p, i) => {

@@ -72,13 +72,12 @@ export function kitsInQueue(people: number, comeInService: number): Float64Array
 		for (let i = from(n); i < n; i++) {
 			const other = moves[i] as Float64Array;
 			const at = n - base(i);
-			if (at >= width) continue;
 			const share = (other[at] as number) / down;
 			other[at] = share;
 			if (share === 0) continue;
 			for (let j = base(n); j < n; j++) {
 				const to = j - base(i);
-				if (to >= 0) other[to] = (other[to] as number) + share * (row[j - base(n)] as number);
+				other[to] = (other[to] as number) + share * (row[j - base(n)] as number);
 			}
 		}
 	}
@@ -88,7 +87,8 @@ export function kitsInQueue(people: number, comeInService: number): Float64Array
 	for (let n = 1; n <= longest; n++) {
 		for (let i = from(n); i < n; i++)
 			kits[n] =
-				(kits[n] as number) + (kits[i] as number) * ((moves[i] as Float64Array)[n - base(i)] ?? 0);
+				(kits[n] as number) +
+				(kits[i] as number) * ((moves[i] as Float64Array)[n - base(i)] as number);
 		sum += kits[n] as number;
 	}
 	return kits.map((chanceOf) => chanceOf / sum);

@@ -49,7 +49,6 @@ export function bothAway(one: Float64Array, other: Float64Array): Float64Array {
 	const both = new Float64Array(one.length + other.length - 1);
 	for (let n = 0; n < one.length; n++) {
 		const p = one[n] as number;
-		if (p === 0) continue;
 		for (let m = 0; m < other.length; m++)
 			both[n + m] = (both[n + m] as number) + p * (other[m] as number);
 	}

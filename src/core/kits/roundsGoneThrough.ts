@@ -33,7 +33,7 @@ export interface RoundOfPlan {
 	readonly next: number;
 	/** The midnight between the two, for the last round of a day. */
 	readonly midnight: number | undefined;
-	/** Of the uses that came, those before the day's midnight; only the first round of a day has any. */
+	/** Of the uses that came, those before the day's midnight. */
 	readonly cameBeforeMidnight: number;
 	/** Mean uses since the start of the round before; where water is waited for, since the last moment for that round. */
 	readonly came: number;
@@ -90,13 +90,12 @@ export class RoundsGoneThrough {
 			start,
 			next: midnight + ofNext,
 			midnight: isLast ? midnight + MINUTES_PER_DAY : undefined,
-			cameBeforeMidnight:
-				alike?.cameBeforeMidnight ?? (index === 0 ? this.uses.between(from, before) : 0),
+			cameBeforeMidnight: alike?.cameBeforeMidnight ?? this.uses.between(from, before),
 			came: alike?.came ?? this.uses.between(from, start - water),
 			late: alike?.late ?? this.uses.between(start - water, start),
 			likeness,
 		};
-		if (!alike) this.#alike.set(likeness, round);
+		this.#alike.set(likeness, round);
 		return round;
 	}
 

@@ -98,7 +98,6 @@ export class RunOfRounds {
 	}
 
 	#waiting(left: Float64Array, came: Float64Array): Float64Array {
-		if (left.length === 1) return came;
 		const begins = new Float64Array(this.#kits + 1);
 		// With many kits most numbers never come: going through them took most of the time.
 		const first = came.findIndex((chance) => chance > 0);

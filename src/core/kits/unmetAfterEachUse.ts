@@ -88,7 +88,7 @@ export class UnmetAfterEachUse {
 			const away = stillInWork(lapsed, done);
 			for (let n = 1; n < away.length; n++) {
 				const chance = away[n] as number;
-				if (chance > 0) more += chance * (unmet(Math.max(0, kits - n)) - unmet(kits));
+				if (chance > 0) more += chance * (unmet(kits - n) - unmet(kits));
 			}
 		}
 		return more;

@@ -68,7 +68,7 @@ function likelierAway(kits: number, { used, given }: Lapses): Float64Array {
 		const likely = used[u] as number;
 		if (likely === 0) continue;
 		const { first, chance } = given(u);
-		for (let i = first === 0 ? 1 : 0; i < chance.length && u + first + i <= kits; i++) {
+		for (let i = first === 0 ? 1 : 0; i < chance.length; i++) {
 			const both = likely * (chance[i] as number);
 			likelier[u + first + i] = (likelier[u + first + i] as number) + both;
 			likelier[u] = (likelier[u] as number) - both;

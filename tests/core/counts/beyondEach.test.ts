@@ -16,6 +16,16 @@ test.each([0, 0.002, 0.5, 3, 40, 900])("as one by one, mean %d", (mean) => {
 	}
 });
 
+test("of a large mean, what is far beyond it keeps its digits", () => {
+	const [beyond, atLeast] = [beyondEach(1200, 900), atLeastEach(1200, 900)];
+	for (const c of [899, 1100, 1150, 1199, 1200]) {
+		const one = expectedBeyond(c, 900);
+		expectWithin(beyond[c], one, 1e-10 * one, "uses beyond");
+		const chance = expectedBeyond(c - 1, 900) - one;
+		expectWithin(atLeast[c], chance, 1e-9 * chance, "chance of at least");
+	}
+});
+
 test("what is tiny keeps its digits", () => {
 	expectWithin(beyondEach(12, 0.01)[10], 1e-22 / 39_916_800, 1e-24 / 39_916_800, "uses beyond");
 });

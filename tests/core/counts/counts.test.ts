@@ -98,6 +98,20 @@ describe("sums", () => {
 		});
 	});
 
+	test("chances that nobody could see are none, and the others stay", () => {
+		const hardly: Counts = { first: 0, chance: Float64Array.of(0.5, 1e-31, 1e-29, 0.5) };
+		expect([...plus(hardly, always(0)).chance]).toEqual([0.5, 0, 1e-29, 0.5]);
+	});
+
+	test("sums beyond the most are left out", () => {
+		expect(plus(die, die, 4)).toEqual({
+			first: 2,
+			chance: Float64Array.of(1 / 36, 2 / 36, 3 / 36),
+		});
+		expect(plus(die, die, 1)).toEqual({ first: 1, chance: new Float64Array(1) });
+		expect(plus(die, die, 2).chance).toHaveLength(1);
+	});
+
 	test("either way to a count adds the chances, wherever the counts begin", () => {
 		const half = (at: number): Counts => ({ first: at, chance: Float64Array.of(0.5) });
 		expect(either(half(3), half(1))).toEqual({ first: 1, chance: Float64Array.of(0.5, 0, 0.5) });

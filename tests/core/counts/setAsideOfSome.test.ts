@@ -27,3 +27,13 @@ test("one where nothing comes, or one comes at most", () => {
 	expect(setAsideOfSome(once(0.01), 0.99)).toBe(1);
 	expect(setAsideOfSome(always(5), 0.95)).toBe(5);
 });
+
+test.each([
+	[0, 0.5, 1],
+	[0, 0.51, 2],
+	[3, 0.5, 3],
+	[3, 0.75, 4],
+])("from %d on, a share that is just reached is enough: %d", (first, level, kits) => {
+	const chance = first === 0 ? [0.5, 0.25, 0.25] : [0.5, 0.25, 0.25, 0];
+	expect(setAsideOfSome({ first, chance: Float64Array.from(chance) }, level)).toBe(kits);
+});

@@ -30,6 +30,18 @@ describe("kits gone out of date are never more than there are", () => {
 
 	test("without kits none", () => {
 		expect(setAside(counts(0, 0), 0.99)).toBe(0);
+		expect(setAside(counts(0.4, 0, 1, 2), 0.99)).toBe(0);
+	});
+
+	test("where they are far more, the Poisson counts themselves", () => {
+		for (const [kits, life] of [
+			[40, 7],
+			[1, 2],
+		] as const)
+			expect(counts(0.4, kits, 1, life)).toEqual(poisson(0.4));
+		const { first, chance } = counts(100, 3);
+		expect([first, chance.length]).toEqual([3, 1]);
+		expectWithin(chance[0], 1, 1e-12, "chance");
 	});
 });
 
@@ -39,6 +51,8 @@ test.each([
 	[5, 7, 2],
 	[31, 7, 8],
 	[3, 0.25, Number.POSITIVE_INFINITY],
+	[3, 3.5, Number.POSITIVE_INFINITY],
+	[3, 4.9, 3],
 	[90, 90, 2],
 ])("on %d days with a life of %d a kit can be renewed %d times", (days, life, times) => {
 	expect(mostRenewals(days, life)).toBe(times);

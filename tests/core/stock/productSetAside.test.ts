@@ -67,6 +67,14 @@ describe("product for the preparations of some days", () => {
 		expect(aside).toBeLessThan(asked * 1.02);
 	});
 
+	test("steps that are too fine are parts of the most that may be used", () => {
+		const inputs = { preparations: [once(0.5), always(2)], quantities: [100.000001, 200] };
+		// 50 and 400 on average, eight times the spread of the first, and eight of the largest.
+		const most = 450 + 8 * (50 + 200);
+		const size = productSetAside.mayCome?.({ ...inputs, confidence: 0.95 }).size as number;
+		expectWithin(size, most / 50_000, 1e-8, "mL");
+	});
+
 	test("so is a year of chances", () => {
 		const preparations = new Array<Counts>(366).fill(poisson(3));
 		const quantities = preparations.map((_, day) => 790 + day * 1.37);

@@ -111,6 +111,9 @@ describe("what to take first", () => {
 			takeFirst.compute({ items: [wanted("a -: 1 2"), wanted("b 4: 2 3")], money: 3 }),
 		).toMatchObject([{ spent: null }, { paid: false, spent: null }]);
 		expect(
+			takeFirst.compute({ items: [wanted("a -: 1 2"), wanted("b 4: 2 3")], money: null }),
+		).toMatchObject([{ spent: null }, { paid: true, spent: null }]);
+		expect(
 			takeFirst.compute({ items: [wanted("a 4: 1 2"), wanted("b 1: 2 3 4")], money: 3 }),
 		).toMatchObject([{ paid: false, spent: 0 }, { spent: 2 }]);
 	});
