@@ -34,13 +34,33 @@ export class FollowedAmounts {
 	}
 
 	/** It may also be so. */
-	add({ first, chance }: Counts): void {
-		const end = first + chance.length;
-		if (!this.isPossible) this.#first = this.#end = first;
+	add(counts: Counts): void {
+		this.addPart(counts, 1, 0);
+	}
+
+	/** With a chance it may also be so with an amount added, which is shared between two whole ones as `moved` does. */
+	addPart({ first, chance }: Counts, by: number, more: number): void {
+		if (by === 0) return;
+		const whole = Math.floor(more);
+		const above = more - whole;
+		const from = first + whole;
+		const end = from + chance.length + (above > 0 ? 1 : 0);
+		if (!this.isPossible) this.#first = this.#end = from;
 		this.#roomTo(end);
-		for (let i = 0; i < chance.length; i++)
-			this.#chance[first + i] = (this.#chance[first + i] as number) + (chance[i] as number);
-		this.#first = Math.min(this.#first, first);
+		const all = this.#chance;
+		if (above === 0)
+			for (let i = 0; i < chance.length; i++)
+				all[from + i] = (all[from + i] as number) + (chance[i] as number) * by;
+		else {
+			let shared = 0;
+			for (let i = 0; i < chance.length; i++) {
+				const p = (chance[i] as number) * by;
+				all[from + i] = (all[from + i] as number) + (shared + p * (1 - above));
+				shared = p * above;
+			}
+			all[end - 1] = (all[end - 1] as number) + shared;
+		}
+		this.#first = Math.min(this.#first, from);
 		this.#end = Math.max(this.#end, end);
 	}
 

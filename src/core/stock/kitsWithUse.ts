@@ -2,6 +2,7 @@ import { always, type Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
 import { moved, spread } from "../counts/spread.ts";
 import { either, plus } from "../counts/sumOf.ts";
+import { FollowedAmounts } from "./followedAmounts.ts";
 
 /**
  * Use of Poisson numbers of kits of several kinds (compound Poisson), and of what their number brings with it.
@@ -28,14 +29,12 @@ export function kitsWithUse(
 		)
 		.reduce<Counts | undefined>((sum, kind) => either(sum, kind), undefined) as Counts;
 	let ofKits = always(0);
-	let used: Counts = { first: 0, chance: new Float64Array(1) };
+	const used = new FollowedAmounts();
 	for (let kits = 0; kits < first + chance.length; kits++) {
-		const p = chance[kits - first] ?? 0;
 		const more = ofNumber(kits);
 		if (ofKits.first + more > most) break;
-		const weighed = { first: ofKits.first, chance: ofKits.chance.map((c) => c * p) };
-		if (p > 0) used = either(used, moved(weighed, more));
+		used.addPart(ofKits, chance[kits - first] ?? 0, more);
 		ofKits = plus(ofKits, oneKit, most);
 	}
-	return used;
+	return used.isPossible ? used.counts : { first: 0, chance: new Float64Array(1) };
 }

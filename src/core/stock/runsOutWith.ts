@@ -69,13 +69,34 @@ export const runsOutWith = calculation<Inputs, RunsOut>({
 		const each = Math.max(1, Math.ceil(packs / MOST_STEPS));
 		const known = lots.map(byDay);
 		const order = byDay(brought as ProjectedLot);
-		const days = Array.from({ length: Math.ceil(packs / each) + 1 }, (_, step) => {
+		const days = notFalling(Math.ceil(packs / each) + 1, (step) => {
 			const quantity = Math.min(packs, step * each) * packSize;
 			return shortFrom(order.from, [...known, { ...order, quantity }], demand);
 		});
 		return { each, days };
 	},
 });
+
+/**
+ * Days of one number of packs after the other. With more packs it never runs out sooner, so
+ * between two numbers that run out on one day all do.
+ */
+function notFalling(count: number, dayOf: (step: number) => number | null): (number | null)[] {
+	const days = new Array<number | null>(count).fill(null);
+	const fill = (from: number, to: number) => {
+		const middle = (from + to) >> 1;
+		if (days[from] === days[to]) days.fill(days[from] as number | null, from, to);
+		else if (middle > from) {
+			days[middle] = dayOf(middle);
+			fill(from, middle);
+			fill(middle, to);
+		}
+	};
+	days[0] = dayOf(0);
+	days[count - 1] = dayOf(count - 1);
+	fill(0, count - 1);
+	return days;
+}
 
 /** How strong a lot is on a day is asked once, however many packs are tried. */
 function byDay(lot: ProjectedLot): ProjectedLot {

@@ -7,7 +7,9 @@ import { confidenceInput } from "../counts/setAsideOf.ts";
 import { setAsideOfSome } from "../counts/setAsideOfSome.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
+import { memoize } from "../memoize.ts";
 import { ofEach } from "../ofEach.ts";
+import { onceAsked } from "../onceAsked.ts";
 import { type Refusal, refuse } from "../refusal.ts";
 import { atLevel, countOverLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
@@ -83,6 +85,8 @@ interface Standing extends Prepared {
 	readonly coolMinutes: number;
 }
 
+/** Plans and weeks known at once, each with all that may stand ready. */
+const MOST_STANDING = 4;
 /** Days like the first that are gone through before it, until what stands ready has settled. */
 const DAYS_BEFORE = 12;
 
@@ -143,25 +147,47 @@ function standingForRounds({
 			day: d - DAYS_BEFORE,
 		})),
 	);
-	const water = new StandingWater(rounds, waterMinutes, keepsMinutes - coolMinutes);
-	const runsAt = (factor: number) =>
-		all.flatMap((day) => {
-			const { kits } = atLevel(day, factor);
-			return startsOf(day).map((_, i) => -Math.expm1(-(kits[i] as number)));
-		});
+	const water = standingWater(rounds, waterMinutes, keepsMinutes - coolMinutes);
 	const nodes = nodesOf(days);
-	const known = new Map(
-		nodes.map(({ factor }) => {
-			const runs = runsAt(factor);
-			return [factor, { byDay: water.byDay(runs), total: water.total(runs) }];
-		}),
+	const runs = new Map(
+		nodes.map(({ factor }) => [
+			factor,
+			all.flatMap((day) => {
+				const { kits } = atLevel(day, factor);
+				return startsOf(day).map((_, i) => -Math.expm1(-(kits[i] as number)));
+			}),
+		]),
 	);
-	const at = (factor: number) => known.get(factor) as LoadsBoiled;
+	const runsAt = (factor: number) => runs.get(factor) as readonly number[];
+	// A day asks for its own, a week for all of its days: going through a long plan for both is twice the work.
+	const byDay = onceAsked(() => {
+		const known = new Map(nodes.map(({ factor }) => [factor, water.byDay(runsAt(factor))]));
+		return days.map((_, d) =>
+			mixedOver(nodes, (factor) => (known.get(factor) as Counts[])[d] as Counts),
+		);
+	});
+	const total = onceAsked(() => mixedOver(nodes, (factor) => water.total(runsAt(factor))));
 	return {
-		byDay: days.map((_, d) => mixedOver(nodes, (factor) => at(factor).byDay[d] as Counts)),
-		total: mixedOver(nodes, (factor) => at(factor).total),
+		get byDay() {
+			return byDay();
+		},
+		get total() {
+			return total();
+		},
 	};
 }
+
+/** Weeks whose rounds begin and are prepared alike may have the same water standing ready. */
+const standingWater = memoize(
+	(rounds: readonly RoundToBoilFor[], waterMinutes: number, lastsMinutes: number) =>
+		new StandingWater(rounds, waterMinutes, lastsMinutes),
+	(rounds, waterMinutes, lastsMinutes) => [
+		waterMinutes,
+		lastsMinutes,
+		...rounds.flatMap(({ at, loads, day }) => [at, loads, day]),
+	],
+	MOST_STANDING,
+);
 
 const startsOf = (day: RoundsOfDay) => ("starts" in day ? day.starts : []);
 

@@ -1,4 +1,5 @@
 import type { Counts } from "../counts/counts.ts";
+import { memoize } from "../memoize.ts";
 import { LotsOfWater, type RoundToBoilFor } from "./lotsOfWater.ts";
 
 /** How likely each number of loads boiled so far is, with what stands ready. */
@@ -8,6 +9,9 @@ type States = Map<number, Counts>;
 const NEVER = 1e-15;
 /** Numbers of loads less likely than this are seen in no result. */
 const UNSEEN = 1e-30;
+
+/** Totals known at once: the weeks of a plan that are alike have one. */
+const MOST_KNOWN = 32;
 
 /** A fire that may be lit, or a round, in order of time. */
 interface Happening {
@@ -51,9 +55,11 @@ export class StandingWater {
 	 *
 	 * @param runs chance that each round runs, and so uses its water
 	 */
-	total(runs: readonly number[]): Counts {
-		return this.#boiled(runs, false).at(-1) ?? nothing;
-	}
+	readonly total = memoize(
+		(runs: readonly number[]): Counts => this.#boiled(runs, false).at(-1) ?? nothing,
+		(runs) => runs,
+		MOST_KNOWN,
+	);
 
 	/** Loads boiled for the rounds of each day of the plan, each by itself. */
 	byDay(runs: readonly number[]): Counts[] {

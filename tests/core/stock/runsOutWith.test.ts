@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import type { ProjectedLot } from "../../../src/core/stock/projection.ts";
+import { type ProjectedLot, shortFrom } from "../../../src/core/stock/projection.ts";
 import { dayWith, type RunsOut, runsOutWith } from "../../../src/core/stock/runsOutWith.ts";
+import { randomNumbers } from "../../reference/randomNumbers.ts";
 
 const lot = (quantity: number, from: number, change: Partial<ProjectedLot> = {}): ProjectedLot => ({
 	name: `${from}`,
@@ -38,4 +39,24 @@ test("of many packs several are taken at a time, and of some in between no more 
 	expect(dayWith({ each, days }, 5000, 5000)).toBe(10);
 	expect(dayWith({ each: 3, days: [1, 2, 7] }, 5, 6)).toBe(2);
 	expect(dayWith({ each: 1, days: [1, 2, 7] }, 2, 3)).toBe(7);
+});
+
+test("every number of packs has the day that it has by itself", () => {
+	const random = randomNumbers(7);
+	for (let unit = 0; unit < 60; unit++) {
+		const any = (i: number) =>
+			lot(Math.ceil(30 * random()), Math.floor(8 * random()) - 4, {
+				name: `${i}`,
+				last: Math.floor(20 * random()),
+				perUnit: (day) => 1 + day * i,
+			});
+		const [brought, ...lots] = [0.3, 0, 0.1, 0.2].map(any) as [ProjectedLot, ...ProjectedLot[]];
+		const demand = Array.from({ length: 15 }, () => 4 * random());
+		const packs = Math.floor(40 * random());
+		const found = runsOutWith.compute({ lots, delivered: [brought], demand, packs, packSize: 0.5 });
+		const alone = Array.from({ length: packs + 1 }, (_, count) =>
+			shortFrom(brought.from, [...lots, { ...brought, quantity: 0.5 * count }], demand),
+		);
+		expect((found as RunsOut).days).toEqual(alone);
+	}
 });
