@@ -10,7 +10,7 @@ const exported = Object.values(modules).flatMap((module) =>
 );
 const described = exported.map((c) => [`${c.key}: ${c.label}`, c] as const);
 
-expectEachCalculation(described, 90);
+expectEachCalculation(described, 90, "tests/golden/around-examples.json");
 
 test("what can hurt someone is said with the number", () => {
 	const cautionOf = (key: string) => exported.find((c) => c.key === key)?.caution ?? "";

@@ -32,7 +32,7 @@ const described = [...new Map([...used].map((c) => [`${c.key}: ${c.label}`, c]))
 	([, { key }]) => key !== "list",
 );
 
-expectEachCalculation(described, 130);
+expectEachCalculation(described, 130, "tests/golden/around-examples-inside.json");
 
 /** Asks a figure "why?" until nothing is left to ask. Of a list, whose names are days or kinds, all that stands in it goes by one name. */
 function ask(figure: Figure<unknown>): void {
