@@ -13,8 +13,8 @@ export function withCopyUsed(workbook: Workbook, copy: KeptCopy): Workbook {
 function withSettings(workbook: Workbook, copy: KeptCopy): Workbook {
 	const wanted = new Map(
 		copy.rows.flatMap(({ value }) =>
-			value.of === "setting" && !periodSettings.includes(value.key.trim())
-				? [[value.key.trim(), value.value] as const]
+			value.of === "setting" && !periodSettings.includes(value.key)
+				? [[value.key, value.value] as const]
 				: [],
 		),
 	);
@@ -25,7 +25,7 @@ function withSettings(workbook: Workbook, copy: KeptCopy): Workbook {
 		return value === undefined ? row : unit.row(row, { value });
 	});
 	const fresh = [...wanted]
-		.filter(([key, value]) => !keys.includes(key) && value.trim() !== "")
+		.filter(([key, value]) => !keys.includes(key) && value !== "")
 		.map(([key, value]) => unit.row(undefined, { key, value }));
 	return withTable(workbook, unitSheet.file, {
 		header: unit.header,
@@ -39,9 +39,9 @@ function withRounds(workbook: Workbook, copy: KeptCopy): Workbook {
 	if (wanted.length === 0) return workbook;
 	const rounds = textsOf(workbook, roundsSheet);
 	const rows = wanted
-		.filter(({ value }) => value.key.trim() !== "" || value.value.trim() !== "")
+		.filter(({ value }) => value.key !== "" || value.value !== "")
 		.map(({ value: { key, value: label } }) => {
-			const before = rounds.rows.find((row) => rounds.cell(row, "start").trim() === key.trim());
+			const before = rounds.rows.find((row) => rounds.cell(row, "start").trim() === key);
 			return rounds.row(before, { start: key, label });
 		});
 	return withTable(workbook, roundsSheet.file, { header: rounds.header, rows });

@@ -4,6 +4,8 @@ export interface Marks {
 	readonly unknown: readonly string[];
 }
 
+const BETWEEN = /^[\s,;]+/;
+
 /**
  * Marks of kits in a text, with spaces, commas or semicolons between. A mark that has a
  * space in itself is known by the register: the longest one that fits counts.
@@ -18,16 +20,16 @@ export function marksReader(known: readonly string[]): (text: string) => Marks {
 	return (text) => {
 		const marks = new Set<string>();
 		const unknown: string[] = [];
-		let rest = text.trim();
+		let rest = text.replace(BETWEEN, "");
 		while (rest !== "") {
 			const lower = rest.toLowerCase();
 			const mark = longestFirst.find(
 				(one) => lower.startsWith(one.lower) && /^($|[\s,;])/.test(rest.slice(one.lower.length)),
 			)?.mark;
-			const word = mark === undefined ? (/^[^\s,;]+/.exec(rest)?.[0] ?? "") : undefined;
-			if (mark !== undefined) marks.add(mark);
-			else if (word) unknown.push(word);
-			rest = rest.slice((mark ?? word ?? "").length).replace(/^[\s,;]+/, "");
+			const [word = rest] = rest.split(/[\s,;]/, 1);
+			if (mark === undefined) unknown.push(word);
+			else marks.add(mark);
+			rest = rest.slice((mark ?? word).length).replace(BETWEEN, "");
 		}
 		return { marks: [...marks], unknown };
 	};

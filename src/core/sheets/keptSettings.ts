@@ -2,6 +2,7 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
+import { mark } from "../values/mark.ts";
 import { name } from "../values/name.ts";
 import { note } from "../values/note.ts";
 
@@ -22,7 +23,7 @@ export const keptSettingsSheet = sheet({
 		key: typed({
 			label: say`Setting or start`,
 			unit: "",
-			value: note(),
+			value: mark(),
 			help: say`Name of the setting in the file of settings, or the time at which the round starts.`,
 		}),
 		value: typed({

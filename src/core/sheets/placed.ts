@@ -2,6 +2,7 @@ import { typed } from "../column.ts";
 import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { date } from "../values/date.ts";
+import { mark } from "../values/mark.ts";
 import { name } from "../values/name.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
@@ -53,7 +54,7 @@ export const placedSheet = sheet({
 		lot: typed({
 			label: say`Lot`,
 			unit: "",
-			value: note(),
+			value: mark(),
 			help: say`Number on the box or bottle that came.`,
 			added: true,
 		}),

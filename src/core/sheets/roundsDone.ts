@@ -4,6 +4,7 @@ import { type RowOf, sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { clock } from "../values/clock.ts";
 import { date } from "../values/date.ts";
+import { mark } from "../values/mark.ts";
 import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
@@ -13,6 +14,8 @@ const time = (label: string, help: string) =>
 	typed({ label, unit: say`h:min`, value: optional(clock()), help, added: true });
 const words = (label: string, help: string) =>
 	typed({ label, unit: "", value: note(), help, added: true });
+const marked = (label: string, help: string) =>
+	typed({ label, unit: "", value: mark(), help, added: true });
 
 export const roundsDoneSheet = sheet({
 	file: "rounds-done.csv",
@@ -35,8 +38,8 @@ export const roundsDoneSheet = sheet({
 			value: note(),
 			help: say`Their marks, with a space between.`,
 		}),
-		product: words(say`Product`, say`Chlorine product used.`),
-		lot: words(say`Lot`, say`Its lot.`),
+		product: marked(say`Product`, say`Chlorine product used.`),
+		lot: marked(say`Lot`, say`Its lot.`),
 		litres: typed({
 			label: say`Solution made`,
 			unit: "L",

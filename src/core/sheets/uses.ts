@@ -3,6 +3,7 @@ import { say } from "../say.ts";
 import { type RowOf, sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { dateTime } from "../values/dateTime.ts";
+import { mark } from "../values/mark.ts";
 import { note } from "../values/note.ts";
 import { lineId } from "./lineId.ts";
 
@@ -24,7 +25,7 @@ export const usesSheet = sheet({
 		kit: typed({
 			label: say`Kit`,
 			unit: "",
-			value: note(),
+			value: mark(),
 			help: say`The mark on the kit; blank where none was ready.`,
 		}),
 		what: typed({

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { choice, yesNo } from "../../../src/core/values/choice.ts";
+import { mark } from "../../../src/core/values/mark.ts";
 import { LONGEST_NAME, name } from "../../../src/core/values/name.ts";
 import { LONGEST_NOTE, note } from "../../../src/core/values/note.ts";
 import { number } from "../../../src/core/values/number.ts";
@@ -29,6 +30,20 @@ describe("note", () => {
 
 	test("a longer one is refused", () => {
 		expect(note().schema.safeParse("x".repeat(LONGEST_NOTE + 1)).success).toBe(false);
+	});
+});
+
+describe("mark", () => {
+	test.each([
+		["", ""],
+		["   ", ""],
+		["  L 1 ", "L 1"],
+	])("%j is %j", (text, value) => {
+		expect(mark().schema.parse(text)).toBe(value);
+	});
+
+	test("one as long as no note may be is refused", () => {
+		expect(mark().schema.safeParse("x".repeat(LONGEST_NOTE + 1)).success).toBe(false);
 	});
 });
 

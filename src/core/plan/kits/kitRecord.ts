@@ -69,8 +69,7 @@ export function kitRecords(
 		if (round.row.value.date <= lastDay) for (const kit of round.kits) roundsOf.add(kit, round);
 	const usesOf = new Grouped<string, UsesRow>();
 	for (const { value } of tables.uses.rows)
-		if (value.what !== "none_ready" && value.at.date <= lastDay)
-			usesOf.add(value.kit.trim(), value);
+		if (value.what !== "none_ready" && value.at.date <= lastDay) usesOf.add(value.kit, value);
 	const checksOf = new Grouped<string, GoodRow<ChecksRow>>();
 	for (const row of tables.checks.rows)
 		if (row.value.checked_at.date <= lastDay) checksOf.add(row.value.kit, row);

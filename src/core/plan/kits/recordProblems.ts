@@ -37,19 +37,18 @@ function useProblems(
 		line: row.line,
 		column,
 	});
-	const mark = kit.trim();
 	if (at.date > lastDay) return [toCome(place("at"), at.date, lastDay)];
-	if (what === "none_ready" ? mark === "" : kits.has(mark)) return [];
+	if (what === "none_ready" ? kit === "" : kits.has(kit)) return [];
 	if (what === "none_ready")
 		return [
 			problem(place("kit"), {
 				code: "kit-where-none-was-ready",
-				received: mark,
+				received: kit,
 				allowed: say`a blank cell`,
-				message: say`Where no kit was ready no kit is named; "${mark}" was found. Say “used” if it was this kit.`,
+				message: say`Where no kit was ready no kit is named; "${kit}" was found. Say “used” if it was this kit.`,
 			}),
 		];
-	return [unknownKit(place("kit"), mark)];
+	return [unknownKit(place("kit"), kit)];
 }
 
 function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Problem[] {
@@ -80,9 +79,7 @@ function lotsKnown({ rows }: ReadTables["lots"]): (named: LotOfProduct) => boole
 	const lots = new Set(rows.map(({ value }) => value.lot));
 	const ofItems = new Set(rows.map(({ value }) => JSON.stringify([value.item, value.lot])));
 	return ({ lot, product }) =>
-		product.trim() === ""
-			? lots.has(lot.trim())
-			: ofItems.has(JSON.stringify([product.trim(), lot.trim()]));
+		product === "" ? lots.has(lot) : ofItems.has(JSON.stringify([product, lot]));
 }
 
 function lotProblems(
@@ -90,7 +87,7 @@ function lotProblems(
 	row: GoodRow<RoundsDoneRow>,
 ): Problem[] {
 	const { lot } = row.value;
-	if (lot.trim() === "" || isLot(row.value)) return [];
+	if (lot === "" || isLot(row.value)) return [];
 	return [
 		problem(
 			{ file: roundsDoneSheet.file, line: row.line, column: "lot" },

@@ -44,8 +44,8 @@ export function usesComeBack(
 	unit: UnitFigures,
 	days: readonly DayDemand[],
 ): Figure<Reprocessing> | undefined {
-	const [only, ...others] = unit.kinds;
-	if (!only || others.length > 0 || unit.afterEachUse || goesAway(only)) return undefined;
+	if (unit.kinds.length > 1 || unit.afterEachUse || goesAway(unit.kinds[0] as KindFigures))
+		return undefined;
 	return reprocessingOver(unit, 0, noMinutes, days);
 }
 

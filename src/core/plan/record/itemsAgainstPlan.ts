@@ -37,10 +37,8 @@ export function itemsAgainstPlan(read: ReadWorkbook, days: readonly IsoDate[]): 
 	});
 }
 
-function plannedUse(
-	read: ReadWorkbook,
-	days: readonly IsoDate[],
-): (item: string) => number | undefined {
+/** What the plan takes of an item; 0 or NaN where that is not known. */
+function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string) => number {
 	const { usage, chlorine, treatments } = read.tables;
 	const rounds = roundsOverDays(read, days);
 	const linesOf = new Grouped<string, UsageRow>();
@@ -51,25 +49,16 @@ function plannedUse(
 	);
 	const dosed = productDosed(read, days);
 	return (item) => {
-		if (rounds.rounds === 0 || thrown.has(item)) return undefined;
-		const lines = linesOf.of(item);
-		const parts = lines.map(({ basis, quantity }) => {
-			const times = timesDone(read, basis, rounds, days.length);
-			return times && times * quantity;
-		});
-		if (products.has(item)) parts.push(dosed(item));
-		if (parts.length === 0) return undefined;
-		return parts.reduce((sum, part) =>
-			sum === undefined || part === undefined ? undefined : sum + part,
-		);
+		if (rounds.rounds === 0 || thrown.has(item)) return 0;
+		let sum = 0;
+		for (const { basis, quantity } of linesOf.of(item))
+			sum += (timesDone(read, basis, rounds, days.length) ?? Number.NaN) * quantity;
+		return products.has(item) ? sum + dosed(item) : sum;
 	};
 }
 
-/** What the rounds of some days took of a product by their doses; undefined where that of one is not known. */
-function productDosed(
-	read: ReadWorkbook,
-	days: readonly IsoDate[],
-): (item: string) => number | undefined {
+/** What the rounds of some days took of a product by their doses; NaN where that of one is not known. */
+function productDosed(read: ReadWorkbook, days: readonly IsoDate[]): (item: string) => number {
 	const all = new Set(days);
 	const { roundsDone, chlorine } = read.tables;
 	const inUse = chlorine.rows.find(({ value }) => value.in_use === "yes")?.value.product;
@@ -79,10 +68,8 @@ function productDosed(
 	return (item) => {
 		let sum = 0;
 		for (const { line, value } of roundsDone.rows) {
-			if (!all.has(value.date) || (value.product.trim() || inUse) !== item) continue;
-			const dose = doseOf.get(line);
-			if (dose === undefined) return undefined;
-			sum += dose;
+			if (!all.has(value.date) || (value.product || inUse) !== item) continue;
+			sum += doseOf.get(line) ?? Number.NaN;
 		}
 		return sum;
 	};

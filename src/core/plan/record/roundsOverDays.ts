@@ -79,7 +79,7 @@ function leftOut(
 	const roundDays = new Set(tables.roundsDone.rows.map(({ value }) => value.date));
 	const happened = [
 		...tables.uses.rows.flatMap(({ value: { at, kit, what } }) =>
-			what === "none_ready" ? [] : [{ ...at, kits: [kit.trim()], waits: true }],
+			what === "none_ready" ? [] : [{ ...at, kits: [kit], waits: true }],
 		),
 		...tables.roundsDone.rows.map(({ value }) => ({
 			date: value.date,

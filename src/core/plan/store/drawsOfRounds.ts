@@ -63,10 +63,10 @@ export function drawnDaysOf(draws: readonly Draw[]): ReadonlySet<string> {
 function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Draw[] {
 	const { settings, tables } = read;
 	const inUse = tables.chlorine.rows.find((row) => row.value.in_use === "yes")?.value.product;
-	const name = value.product.trim() || inUse;
+	const name = value.product || inUse;
 	const product = tables.chlorine.rows.find((row) => row.value.product === name);
 	const lot = tables.lots.rows.find(
-		(row) => row.value.item === name && row.value.lot === value.lot.trim(),
+		(row) => row.value.item === name && row.value.lot === value.lot,
 	);
 	const measure = tables.items.rows.find((row) => row.value.item === name)?.value.measure;
 	if (!product || !lot || measure === undefined || !isWithinPlan(read, value.date)) return [];

@@ -63,7 +63,7 @@ export function lotsToCount(unit: UnitFigures, firstDay: IsoDate, item: string):
 	const listed = itemsByName(read.tables.items).get(item);
 	const keepsDays = listed?.value.shelf_life_days ?? null;
 	const stored = byItem(lotsOnHand(read)).of(item);
-	const orders = listed ? byItem(ordersOnTheWay(read.tables)).of(item) : [];
+	const orders = byItem(ordersOnTheWay(read.tables)).of(item);
 	const packSize = listed && cellFigure(itemsSheet, listed, "pack_size");
 	const quantityOf = ({ row }: OrderOnTheWay): Figure =>
 		derive(quantityOfOrder, {

@@ -27,11 +27,11 @@ export function placedProblems({ tables }: ReadWorkbook, lastDay: IsoDate): Prob
 		if (value.received_on === null)
 			return value.packs_received === null ? found : [...found, noDay(row)];
 		if (value.packs === 0) return [...found, givenUp(row)];
-		const key = JSON.stringify([value.ordered_on, value.item, value.packs, value.lot.trim()]);
+		const key = JSON.stringify([value.ordered_on, value.item, value.packs, value.lot]);
 		const before = received.get(key);
 		if (before) return [...found, twice(row, before)];
 		received.set(key, row);
-		const isListed = listed.has(keyOf({ item: value.item, lot: value.lot.trim() }));
+		const isListed = listed.has(keyOf(value));
 		return isListed || value.packs_received === 0 ? found : [...found, noLot(row)];
 	});
 }

@@ -26,8 +26,8 @@ export function piecesRow(
 	{ firstDay: first, stove, schedule }: FiresOfPlan,
 	{ round, method, fire: ofLoad, need, index }: PiecesOnFire,
 ): ComputedRow<typeof boilingSheet> {
-	const found = (valueIn(schedule)?.fires ?? []).findIndex((one) => one.need === index);
-	const at = nameFigure(say`Which fire`, found < 0 || index === undefined ? null : found);
+	const found = valueIn(schedule)?.fires.findIndex((one) => one.need === index) ?? -1;
+	const at = nameFigure(say`Which fire`, found < 0 ? null : found);
 	const placed = derive(fireOfSchedule, { schedule, at });
 	// A load whose steps or pot are not known waits for them, not for a stove.
 	const fire = need.outcome.ok ? placed : { ...placed, outcome: need.outcome };
