@@ -1,3 +1,4 @@
+import { memoize } from "../memoize.ts";
 import { poissonTerms } from "./poisson.ts";
 
 /**
@@ -21,6 +22,23 @@ export function beyondEach(most: number, meanCount: number): Float64Array {
 	}
 	return beyond.subarray(0, most + 1);
 }
+
+/** Less far nothing is worked out ahead. */
+const LEAST_FAR = 60;
+
+/** How far to work out for `most` and those asked next: numbers of kits are tried one after the other. */
+export function farFor(most: number): number {
+	let far = LEAST_FAR;
+	while (far < most) far = Math.ceil(1.5 * far);
+	return far;
+}
+
+/** The same, to `most` or further, which is known again for rounds that are alike. */
+export function beyondAsFarAs(most: number, meanCount: number): Float64Array {
+	return knownBeyond(farFor(most), meanCount);
+}
+
+const knownBeyond = memoize(beyondEach, (most, meanCount) => [meanCount, most], 512);
 
 /** The chance that a Poisson count is at least c, for c = 0, 1, … `most`. */
 export function atLeastEach(most: number, meanCount: number): Float64Array {

@@ -182,24 +182,30 @@ function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], ki
 		for (const step of steps) {
 			const uses = chain.go(step, today);
 			if (!renews(step)) continue;
-			perDay += meanRenewed(today, uses, 1) / days;
-			squares += meanRenewed(today, uses, 2) / days;
+			const renewed = meanRenewed(today, uses);
+			perDay += renewed.mean / days;
+			squares += renewed.squares / days;
 			const all = given[renewing++] as Float64Array;
 			for (let i = 0; i < all.length; i++)
-				all[i] = (all[i] as number) + (today[i] as number) / days;
+				if (today[i] !== 0) all[i] = (all[i] as number) + (today[i] as number) / days;
 		}
 	}
 	return { given, perDay, squares };
 }
 
-/** Mean of the renewals to a power, from how likely each number of uses is. */
-function meanRenewed(given: Float64Array, uses: Float64Array, power = 1): number {
-	let sum = 0;
+/** Mean of the renewals and of their squares, from how likely each number of uses is. */
+function meanRenewed(given: Float64Array, uses: Float64Array): { mean: number; squares: number } {
+	let mean = 0;
+	let squares = 0;
 	for (let u = 0; u < uses.length; u++) {
 		const chance = uses[u] as number;
 		if (chance === 0) continue;
-		for (let x = 1; x < uses.length; x++)
-			sum += chance * (power === 1 ? x : x ** power) * (given[u * uses.length + x] as number);
+		for (let x = 1; x < uses.length; x++) {
+			const both = given[u * uses.length + x] as number;
+			if (both === 0) continue;
+			mean += chance * x * both;
+			squares += chance * (x * x) * both;
+		}
 	}
-	return sum;
+	return { mean, squares };
 }

@@ -5,7 +5,7 @@ import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { awayOnDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
-import { doneBy, lapsedAtMidnight, stillInWork } from "./lapsedAtMidnight.ts";
+import { doneBy, lapsedAtMidnight } from "./lapsedAtMidnight.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
 export interface AfterEachUse {
@@ -85,9 +85,8 @@ export class UnmetAfterEachUse {
 		if (!lapsed) return 0;
 		let more = 0;
 		for (const { done, unmet } of this.#parts) {
-			const away = stillInWork(lapsed, done);
-			for (let n = 1; n < away.length; n++) {
-				const chance = away[n] as number;
+			for (let n = 1; n + done < lapsed.length; n++) {
+				const chance = lapsed[n + done] as number;
 				if (chance > 0) more += chance * (unmet(kits - n) - unmet(kits));
 			}
 		}
@@ -105,9 +104,11 @@ interface Part {
 /** Uses at all of these moments that find none, by the number of kits. */
 function unmetAt(moments: readonly Moment[]): Part["unmet"] {
 	const alike = alikeMoments(moments);
-	return memoize((kits: number) =>
-		alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0),
-	);
+	const known: number[] = [];
+	return (kits) => {
+		known[kits] ??= alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
+		return known[kits];
+	};
 }
 
 /** How many kits go out of date at a midnight; undefined where they never do. */

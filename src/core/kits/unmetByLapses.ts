@@ -1,4 +1,4 @@
-import { beyondEach } from "../counts/beyondEach.ts";
+import { beyondAsFarAs } from "../counts/beyondEach.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import type { Lapses } from "./runOfRounds.ts";
@@ -58,7 +58,7 @@ export class UnmetByLapses {
 
 	#beyondUntil(end: number): Float64Array {
 		const { midnight = end } = this.#round;
-		return beyondEach(this.#kits, this.#plan.uses.between(midnight, end));
+		return beyondAsFarAs(this.#kits, this.#plan.uses.between(midnight, end));
 	}
 }
 

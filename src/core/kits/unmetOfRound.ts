@@ -1,13 +1,10 @@
-import { beyondEach } from "../counts/beyondEach.ts";
+import { beyondEach, farFor } from "../counts/beyondEach.ts";
 import { poissonTerms } from "../counts/poisson.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { cappedUses } from "./cappedUses.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import type { Lapses } from "./runOfRounds.ts";
 import { UnmetByLapses } from "./unmetByLapses.ts";
-
-/** Means are worked out ahead for at most so many kits. */
-const MOST_AHEAD = 60;
 
 /**
  * Mean needs that find no kit ready between the start of a round and the next one, for
@@ -79,7 +76,7 @@ export class UnmetOfRound {
 	/** Means far enough for more and more kits: the numbers of a curve are asked one after the other. */
 	#prepare(kits: number): void {
 		if (kits <= this.#most) return;
-		this.#most = Math.max(kits, Math.min(MOST_AHEAD, 2 * this.#most));
+		this.#most = farFor(kits);
 		this.#during.clear();
 		const { start, next } = this.#round;
 		this.#whole = beyondEach(this.#most, this.#plan.uses.between(start, next));
