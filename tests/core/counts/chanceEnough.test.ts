@@ -19,6 +19,12 @@ test.each([
 	expect(nextSmaller(loads, litres)).toBe(smaller);
 });
 
+test("where one of them is nothing, nothing is always enough", () => {
+	const nothing = { ...loads, size: 0 };
+	expect([chanceEnough(nothing, 0), chanceEnough(nothing, 5)]).toEqual([1, 1]);
+	expect([nextSmaller(nothing, 0), nextSmaller(nothing, 5)]).toEqual([undefined, undefined]);
+});
+
 test("what is scaled keeps its chances", () => {
 	expect(chanceEnough(scaled(loads, 0.1), 6)).toBe(chanceEnough(loads, 60));
 	expectWithin(nextSmaller(scaled({ counts: poisson(3), size: 0.1 }, 1), 0.3), 0.2, 1e-12, "L");

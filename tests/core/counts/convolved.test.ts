@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { convolved, transformLength } from "../../../src/core/counts/convolved.ts";
+import {
+	convolved,
+	isWorthTransforming,
+	transformLength,
+} from "../../../src/core/counts/convolved.ts";
 import { setAside } from "../../../src/core/counts/counts.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { plus } from "../../../src/core/counts/sumOf.ts";
@@ -26,6 +30,30 @@ describe("counts added up by transforms are those added up one by one", () => {
 				wanted += (a[i] as number) * (b[at - i] as number);
 			expectWithin(found[at] as number, wanted, 1e-15, "chance");
 		}
+	});
+
+	test("what cannot come has no chance, not even by rounding", () => {
+		const even = Float64Array.from({ length: 300 }, (_, i) => (i % 2 === 0 ? (i + 1) / 45_300 : 0));
+		const found = convolved(even, even, 599, transformLength(599));
+		expect(found.filter((chance, i) => i % 2 === 1 && chance !== 0)).toHaveLength(0);
+		expect(found.filter((chance, i) => i % 2 === 0 && chance > 0)).toHaveLength(299);
+	});
+
+	test.each([
+		[1, 1],
+		[2, 2],
+		[5, 8],
+		[8, 8],
+		[9, 16],
+	])("%d amounts ask for a length of %d", (amounts, length) => {
+		expect(transformLength(amounts)).toBe(length);
+	});
+
+	test("it is done for more than twelve products a step", () => {
+		expect([isWorthTransforming(12 * 8 * 3, 8), isWorthTransforming(12 * 8 * 3 + 1, 8)]).toEqual([
+			false,
+			true,
+		]);
 	});
 
 	test("large Poisson counts add up to the Poisson count of both means", () => {

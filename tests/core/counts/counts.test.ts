@@ -6,6 +6,7 @@ import {
 	mean,
 	once,
 	setAside,
+	TAIL,
 } from "../../../src/core/counts/counts.ts";
 import { groupsOf } from "../../../src/core/counts/groupsOf.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
@@ -47,6 +48,10 @@ describe("setAside", () => {
 });
 
 describe("simple counts", () => {
+	test("where chances do not reach the level, the last is set aside", () => {
+		expect(setAside({ first: 3, chance: Float64Array.of(0.5, 0.4) }, 0.95)).toBe(4);
+	});
+
 	test("a known count", () => {
 		expect([mean(always(4)), setAside(always(4), 0.5), chanceAtMost(always(4), 3)]).toEqual([
 			4, 4, 0,
@@ -103,6 +108,40 @@ describe("sums", () => {
 		expect([...plus(hardly, always(0)).chance]).toEqual([0.5, 0, 1e-29, 0.5]);
 	});
 
+	const cut = TAIL * 1e-3;
+	test.each([
+		["at the beginning", [cut / 2, cut / 3, 0.5, 0.5], 2, [0.5, 0.5]],
+		["at the end", [0.5, 0.5, cut / 3, cut / 2], 0, [0.5, 0.5]],
+		["at both", [cut / 2, 0.5, 0.5, cut / 2], 1, [0.5, 0.5]],
+		["but not once they add up to enough", [cut, 0.5, 0.5, cut], 0, [cut, 0.5, 0.5, cut]],
+		["together", [cut / 2, cut / 2, 1, cut / 2, cut / 2], 1, [cut / 2, 1, cut / 2]],
+		["but one is left", [cut / 4, cut / 4, cut / 4], 2, [cut / 4]],
+	])("tails that nobody could see are cut off, %s", (_what, from, first, left) => {
+		const counts = plus({ first: 7, chance: Float64Array.from(from) }, always(0));
+		expect([counts.first, [...counts.chance]]).toEqual([7 + first, left]);
+	});
+
+	test("counts that are alike are one to the last digit, whichever object they are", () => {
+		const copy = ({ first, chance }: Counts): Counts => ({ first, chance: chance.slice() });
+		const [day, other] = [poisson(0.7), poisson(0.31)];
+		const same = sumOf([day, other, day, day, day, other, day, day, day]);
+		const copies = [day, other, day, day, day, other, day, day, day].map(copy);
+		expect(sumOf(copies)).toEqual(same);
+	});
+
+	test.each([
+		[[0.25, 0.5, 0.25], 0, [0.125, 0.5, 0.375], 0],
+		[[0.25, 0.5, 0.25], 0, [0.25, 0.5, 0.125, 0.125], -1],
+		[[0.25, 0.5, 0.25], 0, [0.25, 0.5], 1],
+		[[0.25, 0.5, 0.25], 0, [0.25, 0.5, 0.25], 1],
+	])("%j from %d on is not taken for %j from %d on", (one, first, other, from) => {
+		const parts = [
+			{ first, chance: Float64Array.from(one) },
+			{ first: from, chance: Float64Array.from(other) },
+		] as const;
+		expect(sumOf(parts)).toEqual(plus(...parts));
+	});
+
 	test("sums beyond the most are left out", () => {
 		expect(plus(die, die, 4)).toEqual({
 			first: 2,
@@ -115,6 +154,9 @@ describe("sums", () => {
 	test("either way to a count adds the chances, wherever the counts begin", () => {
 		const half = (at: number): Counts => ({ first: at, chance: Float64Array.of(0.5) });
 		expect(either(half(3), half(1))).toEqual({ first: 1, chance: Float64Array.of(0.5, 0, 0.5) });
+		expect(either(half(1), half(3))).toEqual({ first: 1, chance: Float64Array.of(0.5, 0, 0.5) });
+		const two = (at: number): Counts => ({ first: at, chance: Float64Array.of(0.25, 0.25) });
+		expect(either(two(0), two(1))).toEqual({ first: 0, chance: Float64Array.of(0.25, 0.5, 0.25) });
 		expect(either(undefined, half(1))).toEqual(half(1));
 	});
 });

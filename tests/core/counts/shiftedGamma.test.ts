@@ -33,3 +33,33 @@ test("a total that varies much keeps mean, variance and skewness", () => {
 	expectWithin(total.variance, 900, 1, "");
 	expectWithin(total.third, 9000, 100, "");
 });
+
+test.each([
+	["leaning to few", 300, 900, -9000, 1e-2],
+	["so wide that it goes in steps", 50_000, 300 ** 2, 300 ** 3 / 2, 1],
+	["wide, leaning to few", 50_000.5, 300 ** 2, -(300 ** 3) / 2, 1],
+])("a total %s keeps them too", (_what, mean, variance, third, within) => {
+	const total = momentsOf(shiftedGamma({ mean, variance, third, most: 1e6 }));
+	expectWithin(total.mean, mean, within, "kits");
+	expectWithin(total.variance, variance, variance / 1000, "");
+	expectWithin(total.third, third, Math.abs(third) / 100, "");
+});
+
+test("no total is above the most there can be, nor below none", () => {
+	const { first, chance } = shiftedGamma({ mean: 3, variance: 9, third: 27, most: 5.2 });
+	expect([first, chance.length]).toEqual([0, 7]);
+	expectWithin(
+		chance.reduce((sum, each) => sum + each, 0),
+		1,
+		1e-12,
+		"chance",
+	);
+});
+
+test.each([
+	["just as much as its neighbours", 9.5, 0.25, 2],
+	["a whole number that varies not at all", 9, 0, 1],
+])("a total that varies %s lies on them alone", (_what, mean, variance, length) => {
+	const total = shiftedGamma({ mean, variance, third: 0, most: 20 });
+	expect([total.first, total.chance.length]).toEqual([9, length]);
+});

@@ -30,6 +30,7 @@ test.each([
 	["in_time", 4, 0.6, [420], 5],
 	["in_time", 4, 0.3, [420, 840], 4],
 	["in_time", 5, 0.5, [420], 4],
+	["in_time", 3, 0.3, [420, 840], 2],
 ] as const)(
 	"%s, %d kits and %d uses a day: nearly as where every kit's last day is followed",
 	(renewal, kits, uses, starts, days) => {
