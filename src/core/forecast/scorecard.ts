@@ -41,14 +41,14 @@ export function scorecard(
 	let next = 0;
 	discountedFilter(counts, turned, variation, (day, count, size, mean) => {
 		for (; next < day; next++) {
-			const before = counts[next];
-			if (before === null || before === undefined) continue;
+			const before = counts[next] ?? null;
+			if (before === null) continue;
 			seen++;
 			births += before;
 		}
-		const lastWeek = counts[day - DAYS_PER_WEEK];
+		const lastWeek = counts[day - DAYS_PER_WEEK] ?? null;
 		// A week ago is among the days seen.
-		if (lastWeek === null || lastWeek === undefined) return;
+		if (lastWeek === null) return;
 		days++;
 		const ahead = negativeBinomial(size, mean);
 		if (inside(ahead, count, 0.9)) inside90++;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { poisson } from "../../../src/core/counts/poisson.ts";
 import { discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
 import { type Forecast, forecast } from "../../../src/core/forecast/forecast.ts";
-import { scorecard } from "../../../src/core/forecast/scorecard.ts";
+import { interval, scorecard } from "../../../src/core/forecast/scorecard.ts";
 import { factorsOf } from "../../../src/core/forecast/weekdayFactors.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
@@ -47,6 +48,18 @@ describe("the scorecard", () => {
 		);
 	});
 
+	test("a day without a count is none of the plain mean's", () => {
+		const gap = counts.map((count, day) => (day === 3 ? null : count));
+		const seen = (day: number) => gap.slice(0, day).flatMap((y) => (y === null ? [] : [y]));
+		const mean = (of: number[]) => of.reduce((sum, y) => sum + y, 0) / of.length;
+		const scored = gap.flatMap((y, day) =>
+			day < 7 || y === null || gap[day - 7] === null ? [] : [logPoisson(y, mean(seen(day)))],
+		);
+		const card = score(register(...gap));
+		expect(card?.days).toBe(11);
+		expectWithin(card?.plainMean, mean(scored), 1e-9, "log");
+	});
+
 	test("its own score is the filter's over the same days", () => {
 		const made = learn(days);
 		const turned = days.counts.slice(0, 7).map((_, i) => made.factors[(1 + i) % 7] as number);
@@ -75,6 +88,26 @@ describe("the scorecard", () => {
 		const card = score(register(...repeated([6], 60)));
 		expect([card?.coverage90, card?.coverage50]).toEqual([1, 1]);
 		expectWithin(card?.lastWeek, logPoisson(6, 6), 1e-9, "log score");
+	});
+
+	test("an interval leaves as much out on either side, and its ends are inside", () => {
+		expect(interval(poisson(6), 0.9)).toEqual({ low: 2, high: 10 });
+		expect(interval(poisson(6), 0.5)).toEqual({ low: 4, high: 8 });
+		const steady = { ...learn(register(...repeated([6], 60))), discount: 1, daySpread: 0 };
+		const share = (count: number) => {
+			const card = score(register(...repeated([6], 60), count), steady);
+			return [card?.coverage90, card?.coverage50].map((of) => Math.round((of ?? 0) * 54) - 53);
+		};
+		expect([1, 2, 3, 4, 8, 9, 10, 11].map(share)).toEqual([
+			[0, 0],
+			[1, 0],
+			[1, 0],
+			[1, 1],
+			[1, 1],
+			[1, 0],
+			[1, 0],
+			[0, 0],
+		]);
 	});
 
 	test("days far outside are told apart from those inside", () => {

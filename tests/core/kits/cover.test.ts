@@ -109,6 +109,14 @@ describe("kits needed", () => {
 		]);
 	});
 
+	test("five hundred kits themselves are not", () => {
+		expect(cover({}, afterEachUse([433], 1440)).byRisk).toBe(500);
+		const reprocessing = afterEachUse([434], 1440);
+		expect(refusalOf(kitCover, { ...rules, reprocessing }).map((p) => p.code)).toEqual([
+			"too-many-kits",
+		]);
+	});
+
 	test("the number needed is the cover's", () => {
 		expect(answerOf(kitsNeeded, { cover: cover({}) })).toBe(3);
 	});

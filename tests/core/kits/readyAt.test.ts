@@ -148,6 +148,16 @@ describe("kits out of reach", () => {
 		}
 	});
 
+	test("after each use, with one person, each day is taken as one of many like it", () => {
+		const one = { people: 1, workMinutes: 110, aloneMinutes: 20 };
+		const of = (...usesPerDay: number[]) => ({ ...oneByOne(usesPerDay), hands: one });
+		for (const minute of [0, 600, 1430]) {
+			expect(readyAt(2, of(0.6, 6), minute)).toEqual(readyAt(2, of(0.6), minute));
+			expect(readyAt(2, of(0.6, 6), DAY + minute)).toEqual(readyAt(2, of(6), minute));
+		}
+		expect(readyAt(2, of(0.6), 600).ready).toBeGreaterThan(readyAt(2, of(6), 600).ready + 0.3);
+	});
+
 	test.each([
 		["no time", 0, 1e-12],
 		["moments, which count as a minute", 1e-4, 0.03],

@@ -47,6 +47,19 @@ describe.each(["when_expired", "in_time"] as const)("renewed of many kits, %s", 
 	});
 });
 
+test.each([
+	["when_expired", 22 + 1],
+	["in_time", 22 - 1],
+] as const)(
+	"over a life of 22 days kits are renewed one by one, %s, of 21 they are not",
+	(renewal, age) => {
+		const perDay = (days: number) => renewalsOfDay(3, dayOf(0.1, [480]), { days, renewal }).perDay;
+		expect(perDay(22)).toBe(renewedAtOnce(3, 0.1, age));
+		expect(perDay(21)).not.toBe(renewedAtOnce(3, 0.1, age - 1));
+		expectWithin(perDay(21), perDay(22), 0.1 * perDay(22), "kits a day");
+	},
+);
+
 test("of a number of kits, as many are said to be renewed as there are left", () => {
 	const { given } = renewalsOfDay(20, dayOf(1, [480]), { days: 2, renewal: "when_expired" });
 	for (const used of [0, 5, 19, 20]) {

@@ -35,6 +35,18 @@ const cases: readonly (readonly [string, Partial<UseInputs> & { rates: UseInputs
 			loads: soaks(2),
 		},
 	],
+	[
+		"large amounts beside small ones",
+		{ rates: { ...none, perRound: 10, perLoad: [1], perKit: [0.01] }, loads: soaks(2) },
+	],
+	[
+		"larger ones still for descalings",
+		{
+			rates: { ...none, perRound: 2000, perLoad: [300], perDescale: 50_000 },
+			descaleEvery: 2,
+			loads: soaks(2),
+		},
+	],
 	["descalings with kits", { rates: { ...none, perKit: [2], perDescale: 5 }, descaleEvery: 2 }],
 	[
 		"descalings with rounds and loads",
