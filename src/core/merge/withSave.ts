@@ -13,14 +13,11 @@ import { bornTogether } from "./rootDescent.ts";
  * @param tables in the clear form of the files
  */
 export function withSave(before: Descent, { tables }: Workbook, save: Save): Descent {
-	let isChanged = false;
 	const sheets = Object.entries(tables).map(([file, table]): [string, SheetDescent] => {
 		const was = before.sheets[file];
-		const now = was ? sheetWithSave(file, was, table, save.id) : bornTogether(table, save.id);
-		if (!was || (now !== was && !isSameText(was.table, table))) isChanged = true;
-		return [file, now];
+		return [file, was ? sheetWithSave(file, was, table, save.id) : bornTogether(table, save.id)];
 	});
-	if (!isChanged) return before;
+	if (sheets.every(([file, now]) => now === before.sheets[file])) return before;
 	return { saves: [...before.saves, save], sheets: Object.fromEntries(sheets) };
 }
 
@@ -65,7 +62,7 @@ function cellsOf(one: TextTable, other: TextTable) {
 
 function isSameText(one: TextTable, other: TextTable): boolean {
 	const isSame = (a: readonly string[], b: readonly string[] | undefined) =>
-		a === b || (a.length === b?.length && a.every((cell, at) => cell === b[at]));
+		a.length === b?.length && a.every((cell, at) => cell === b[at]);
 	return (
 		isSame(one.header, other.header) &&
 		one.rows.length === other.rows.length &&

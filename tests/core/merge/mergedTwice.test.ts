@@ -68,4 +68,8 @@ test("rows that a damaged memory takes for others' are deleted by nobody", () =>
 	const damaged = { ...kits, origins: [`${save.id}.9`, `${save.id}.10`] };
 	const theirs = { ...ours, descent: { ...ours.descent, sheets: { [KITS]: damaged } } };
 	expect(whole(mergeCopies(ours, theirs))).toEqual(["kit,note", "A,torn", "B,"]);
+	// Two rows that it takes for one are two still.
+	const twice = { ...kits, origins: [`${save.id}.0`, `${save.id}.0`] };
+	const doubled = { ...ours, descent: { ...ours.descent, sheets: { [KITS]: twice } } };
+	expect(whole(mergeCopies(doubled, ours))).toEqual(["kit,note", "A,torn", "B,"]);
 });
