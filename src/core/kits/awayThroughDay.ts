@@ -68,10 +68,10 @@ export const awayOnDay = memoize(
 		awayThroughDay(new DayClock([usesPerDay], hourShares), hands),
 	(usesPerDay, hourShares, { people, workMinutes, aloneMinutes }) => [
 		usesPerDay,
+		hourShares,
 		people,
 		workMinutes,
 		aloneMinutes,
-		...hourShares,
 	],
 	MOST_KNOWN,
 );

@@ -36,7 +36,7 @@ export function oneServiceLater(
 	}
 	let end = later.length;
 	while (end > 1 && (later[end - 1] as number) < SMALLEST) end--;
-	return later.subarray(0, end);
+	return end === later.length ? later : later.slice(0, end);
 }
 
 /**

@@ -1,10 +1,10 @@
 import { chanceAtLeast, poisson } from "../counts/poisson.ts";
 import { Grouped } from "../grouped.ts";
-import { memoize, memoizeByObject } from "../memoize.ts";
+import { memoize } from "../memoize.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { awayOnDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
+import { type AwayAt, awayOnDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
 import { doneBy, lapsedAtMidnight } from "./lapsedAtMidnight.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
@@ -185,33 +185,27 @@ function queueing(plan: AfterEachUse): Moment[] {
 		const moments = awayOnDay(followed, hourShares, hands);
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
-		const noneOf = memoizeByObject((queue: Float64Array, alone: number) =>
-			memoize(chanceOfNone(queue, alone)),
-		);
-		return moments.map(({ minute, queue, alone }) => ({
-			minute,
-			uses: weight * uses.between(minute - apart, minute + apart),
-			name: uses.isEven ? `${perDay}` : `${perDay} at ${minute}`,
-			none: noneOf(queue, alone),
+		const everyMoment = moments[0] as AwayAt;
+		const always = uses.isEven ? memoize(chanceOfNone(everyMoment)) : undefined;
+		return moments.map((away) => ({
+			minute: away.minute,
+			uses: weight * uses.between(away.minute - apart, away.minute + apart),
+			name: always ? `${perDay}` : `${perDay} at ${away.minute}`,
+			none: always ?? chanceOfNone(away),
 		}));
 	});
 }
 
 /** Chance that those who wait or are worked on, and those left alone, are at least as many as there are kits. */
-function chanceOfNone(queue: Float64Array, alone: number): Moment["none"] {
+function chanceOfNone({ queue, alone }: AwayAt): Moment["none"] {
 	const { first, chance } = poisson(alone);
 	const atLeast = new Float64Array(chance.length + 1);
 	for (let i = chance.length - 1; i >= 0; i--)
 		atLeast[i] = (atLeast[i + 1] as number) + (chance[i] as number);
-	/** With so many or more in the queue, whatever is left alone besides: the same for all numbers of kits. */
-	const withMore = new Float64Array(queue.length + 1);
-	for (let n = queue.length - 1; n >= 0; n--)
-		withMore[n] = (withMore[n + 1] as number) + (queue[n] as number) * (atLeast[0] as number);
 	return (kits) => {
-		const alike = Math.min(queue.length, Math.max(0, kits - first));
-		let none = withMore[alike] as number;
-		for (let n = alike - 1; n >= 0; n--) {
-			const others = kits - n - first;
+		let none = 0;
+		for (let n = queue.length - 1; n >= 0; n--) {
+			const others = Math.max(0, kits - n - first);
 			if (others >= atLeast.length) break;
 			none += (queue[n] as number) * (atLeast[others] as number);
 		}
