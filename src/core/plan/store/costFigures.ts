@@ -1,9 +1,11 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
-import { itemsSheet } from "../../sheets/items.ts";
+import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { commonPractice } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import { preparationInUse } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
@@ -16,6 +18,7 @@ import { expectedOfItem } from "./useOfItem.ts";
 export interface CostFigures {
 	/** Items that have a price, by name. */
 	readonly byItem: Readonly<Record<string, Figure>>;
+	/** In the order of their names. */
 	readonly withoutPrice: readonly string[];
 	readonly births: Figure;
 	readonly kits: Figure;
@@ -42,7 +45,10 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 	const ward = wardUses(unit, dates);
 	const byItem: Record<string, Figure> = {};
 	const withoutPrice: string[] = [];
-	for (const row of unit.read.tables.items.rows) {
+	// By name: a sum that cannot be told gives its first reasons, in whatever order the rows are.
+	const byName = (one: GoodRow<ItemsRow>, other: GoodRow<ItemsRow>) =>
+		inOrder(one.value.item, other.value.item);
+	for (const row of [...unit.read.tables.items.rows].sort(byName)) {
 		const { value } = row;
 		const use = isInUse(unit, value.item)
 			? productUse(

@@ -96,9 +96,9 @@ function rowOf(
 	const after = valueIn(week);
 	const saved =
 		before === undefined || after === undefined ? "" : signed(Number((before - after).toFixed(2)));
-	// By name, in whatever order they are listed: that decides nothing.
-	const unpriced = [...costs.withoutPrice].sort(inOrder);
-	const missing = unpriced.length === 0 ? "" : say`Without a price: ${unpriced.join(", ")}.`;
+	const { withoutPrice } = costs;
+	const missing =
+		withoutPrice.length === 0 ? "" : say`Without a price: ${withoutPrice.join(", ")}.`;
 	// Of several reasons the first by its words, for the same cause.
 	const [why = ""] = problemsOf(week.outcome)
 		.map(({ message }) => message)
