@@ -86,21 +86,25 @@ export class LotsOfWater {
 	}
 
 	#serves(lot: number, round: number): boolean {
-		const [made, wanted] = [this.#rounds[lot], this.#rounds[round]];
-		return (made?.loads ?? 0) >= (wanted?.loads ?? 0) && this.#isInDate(lot, round);
+		const [made, wanted] = [this.#rounds[lot], this.#rounds[round]] as Both;
+		return made.loads >= wanted.loads && this.#isInDate(lot, round);
 	}
 
+	/** After the last round nothing needs to be. */
 	#isInDate(lot: number, round: number): boolean {
-		const [made, wanted] = [this.#rounds[lot], this.#rounds[round]];
-		return made !== undefined && wanted !== undefined && wanted.at - made.at <= this.#lastsMinutes;
+		const wanted = this.#rounds[round];
+		const made = this.#rounds[lot] as RoundToBoilFor;
+		return wanted !== undefined && wanted.at - made.at <= this.#lastsMinutes;
 	}
 }
+
+type Both = [RoundToBoilFor, RoundToBoilFor];
 
 /** How many rounds before each begin at most so many minutes before it. */
 function roundsWithin(rounds: readonly RoundToBoilFor[], minutes: number): number[] {
 	let from = 0;
 	return rounds.map(({ at }, round) => {
 		while ((rounds[from] as RoundToBoilFor).at < at - minutes) from++;
-		return Math.max(0, round - from);
+		return round - from;
 	});
 }

@@ -1,0 +1,64 @@
+import { expect, test } from "vitest";
+import { type Counts, TAIL } from "../../../src/core/counts/counts.ts";
+import { passingSum } from "../../../src/core/counts/passingSum.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { randomNumbers } from "../../reference/randomNumbers.ts";
+
+/** Chances that add up to 1, of which some are none. */
+function anyCount(first: number, length: number, share: number, seed: number): Counts {
+	const random = randomNumbers(seed);
+	const weights = Array.from({ length }, (_, i) =>
+		i === 0 || i === length - 1 || random() < share ? 1 + random() : 0,
+	);
+	const all = weights.reduce((sum, weight) => sum + weight, 0);
+	return { first, chance: Float64Array.from(weights, (weight) => weight / all) };
+}
+
+test.each([
+	["two short", 3, 1, 4, 1],
+	["one that is for sure", 1, 1, 9, 1],
+	["most of them cannot be", 60, 0.1, 40, 0.2],
+	["most of one cannot be", 60, 1, 40, 0.2],
+	["most of the other cannot be", 60, 0.1, 40, 1],
+	["many", 700, 1, 500, 0.9],
+	["so many that it is done by transforms", 3000, 1, 2000, 1],
+])("a sum is every product added up: %s", (_what, length, share, otherLength, otherShare) => {
+	const a = anyCount(2, length, share, 1);
+	const b = anyCount(5, otherLength, otherShare, 2);
+	const wanted = new Float64Array(length + otherLength - 1);
+	a.chance.forEach((p, i) => {
+		b.chance.forEach((q, j) => {
+			wanted[i + j] = (wanted[i + j] as number) + p * q;
+		});
+	});
+	for (const [one, other] of [
+		[a, b],
+		[b, a],
+	] as const)
+		for (const most of [Number.POSITIVE_INFINITY, 7 + wanted.length - 1, 7 + (length >> 1), 7, 6]) {
+			const { first, chance } = passingSum(one, other, most);
+			const end = Math.min(most, 7 + wanted.length - 1);
+			if (most < 7) {
+				expect([first, ...chance]).toEqual([6, 0]);
+				continue;
+			}
+			expect(first).toBeGreaterThanOrEqual(7);
+			expect(first + chance.length - 1).toBeLessThanOrEqual(end);
+			for (let amount = 7; amount <= end; amount += 1 + (length >> 6))
+				expectWithin(chance[amount - first] ?? 0, wanted[amount - 7] as number, 1e-15, "chance");
+		}
+});
+
+test("what was added up before leaves nothing behind", () => {
+	const [wide, narrow] = [anyCount(0, 900, 1, 3), anyCount(0, 700, 0.05, 4)];
+	passingSum(wide, anyCount(0, 80, 1, 5));
+	const found = passingSum(narrow, { first: 0, chance: Float64Array.of(1) });
+	expect([...found.chance]).toEqual([...narrow.chance]);
+});
+
+test("both ends are cut off where nobody could see them, and what is next to nothing is none", () => {
+	const cut = TAIL * 1e-3;
+	const chance = Float64Array.of(cut / 2, cut / 3, 0.5, cut * 1e-15, 0.5, cut / 2);
+	const found = passingSum({ first: 3, chance }, { first: 0, chance: Float64Array.of(1) });
+	expect([found.first, ...found.chance]).toEqual([5, 0.5, 0, 0.5]);
+});
