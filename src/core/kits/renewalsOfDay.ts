@@ -184,7 +184,7 @@ function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], ki
 			if (!renews(step)) continue;
 			const renewed = meanRenewed(today, uses);
 			perDay += renewed.mean / days;
-			squares += renewed.squares / days;
+			squares += renewed.squares;
 			const all = given[renewing++] as Float64Array;
 			for (let i = 0; i < all.length; i++)
 				if (today[i] !== 0) all[i] = (all[i] as number) + (today[i] as number) / days;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { LaterEnds, sureNone } from "../../../src/core/kits/laterEnds.ts";
+import { added, LaterEnds, sureNone } from "../../../src/core/kits/laterEnds.ts";
 
 const KITS = 3;
 const chances = (...of: number[]) => {
@@ -51,4 +51,13 @@ test("the latest end is the last on which any may end", () => {
 	expect([later.latest(0), later.latest(1), later.latest(2)]).toEqual([1, 1, 2]);
 	later.more(2, chances(0, 1));
 	expect(later.latest(0)).toBe(2);
+});
+
+test("two counts are added as far as there are kits, and what is next to nothing is none", () => {
+	expect([...added(chances(0.5, 0.25, 0.25), chances(0.5, 0, 0.5))]).toEqual([
+		0.25, 0.125, 0.375, 0.125,
+	]);
+	const into = chances(1, 1, 1, 1);
+	expect(added(chances(0.5, 1e-101, 1e-99), chances(1), into)).toBe(into);
+	expect([...into]).toEqual([0.5, 0, 1e-99, 0]);
 });
