@@ -1,4 +1,4 @@
-import { beyondEach } from "../counts/beyondEach.ts";
+import { beyondAsFarAs } from "../counts/beyondEach.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
@@ -46,7 +46,7 @@ export class UnmetSentAway {
 	per1000(kits: number): number {
 		if (this.#uses === 0) return 0;
 		const more = awayOutOfDate(this.#plan, kits);
-		const beyond = (mean: number) => beyondEach(kits, mean + more)[kits] as number;
+		const beyond = (mean: number) => beyondAsFarAs(kits, mean + more)[kits] as number;
 		const unmet = this.#stretches.reduce((sum, [from, to]) => sum + beyond(to) - beyond(from), 0);
 		return (1000 * unmet) / this.#uses;
 	}

@@ -2,6 +2,7 @@ import { calculation } from "../calculation.ts";
 import { always, type Counts, mean, once } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/setAsideOf.ts";
 import { sumAtLevel } from "../counts/sumAtLevel.ts";
+import { memoizeByObject } from "../memoize.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
@@ -75,11 +76,20 @@ function mostUsed(preparations: readonly Counts[], quantities: readonly number[]
 	let variance = 0;
 	preparations.forEach((counts, day) => {
 		const each = quantities[day] as number;
-		const m = mean(counts);
-		use += m * each;
-		counts.chance.forEach((p, i) => {
-			variance += p * ((counts.first + i - m) * each) ** 2;
-		});
+		const ofDay = meanAndVariance(counts);
+		use += ofDay.mean * each;
+		variance += ofDay.variance * each * each;
 	});
 	return use + 8 * (Math.sqrt(variance) + Math.max(0, ...quantities));
 }
+
+/** Asked again for every lot that a preparation may be mixed from. */
+const meanAndVariance = memoizeByObject((counts: Counts) => {
+	const m = mean(counts);
+	let variance = 0;
+	for (let i = 0; i < counts.chance.length; i++) {
+		const apart = counts.first + i - m;
+		variance += (counts.chance[i] as number) * apart * apart;
+	}
+	return { mean: m, variance };
+});
