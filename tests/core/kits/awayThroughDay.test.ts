@@ -1,29 +1,86 @@
-import { expect, test } from "vitest";
-import { awayThroughDay } from "../../../src/core/kits/awayThroughDay.ts";
-import { DayClock, flatDay } from "../../../src/core/rounds/dayClock.ts";
+import { describe, expect, test } from "vitest";
+import { awayThroughDay, plusPoisson } from "../../../src/core/kits/awayThroughDay.ts";
+import { kitsInQueue, oneServiceLater } from "../../../src/core/kits/kitsInQueue.ts";
+import { DayClock, flatDay, type HourShares } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
-/** Nobody could tell it from an even day, but it is followed step by step. */
-const hardlyUneven = flatDay.map((share, hour) => share * (hour % 2 ? 1 + 1e-12 : 1 - 1e-12));
+const DAY = 1440;
+const WORK = 110;
+const nightly: HourShares = Array.from({ length: 24 }, (_, hour) => (hour < 7 ? 2 : 1) / 31);
+const hands = { people: 1, workMinutes: WORK, aloneMinutes: 0 };
+const meanOf = (queue: Float64Array) => queue.reduce((sum, chance, n) => sum + chance * n, 0);
+
+/** A step is 110 ÷ 6 minutes; the first after the days that are passed over. */
+describe.each([
+	["evenly", flatDay],
+	["more by night", nightly],
+])("where they come %s", (_what, shares) => {
+	test.each([
+		[1, 0.6, 2],
+		[1, 6, 2],
+		[1, 9, 4],
+		[2, 9, 2],
+		[1, 12, 8],
+	])("%d people and %d uses a day: followed for so many days first: %d", (people, uses, days) => {
+		const moments = awayThroughDay(new DayClock([uses], shares), { ...hands, people });
+		const step = WORK / 6;
+		const first = Math.ceil((days * DAY) / step - 1e-9) * step - days * DAY;
+		moments.forEach(({ minute }, i) => {
+			expectWithin(minute, first + i * step, 1e-6, "min");
+		});
+		expect(moments.at(-1)?.minute).toBeLessThan(DAY);
+		expect((moments.at(-1)?.minute as number) + step).toBeGreaterThanOrEqual(DAY - 1e-6);
+	});
+});
+
+test("where they come evenly every moment is the queue of an even day, and as many are alone", () => {
+	const moments = awayThroughDay(new DayClock([6], flatDay), { ...hands, aloneMinutes: 45 });
+	const queue = kitsInQueue(1, (6 * WORK) / DAY);
+	for (const moment of moments) {
+		expect([...moment.queue]).toEqual([...queue]);
+		expect(moment.alone).toBe(moments[0]?.alone);
+	}
+	expectWithin(moments[0]?.alone, (6 * 45) / DAY, 1e-12, "kits");
+});
+
+test("where they do not, a moment follows from that one service time before, of those that came until they are alone no more", () => {
+	const uses = new DayClock([6], nightly);
+	const moments = awayThroughDay(uses, { ...hands, aloneMinutes: 45 });
+	for (let i = 6; i < moments.length; i++) {
+		const [before, now] = [moments[i - 6], moments[i]] as [
+			(typeof moments)[0],
+			(typeof moments)[0],
+		];
+		const came = uses.between(now.minute - 45 - WORK, now.minute - 45);
+		const later = oneServiceLater(before.queue, 1, came);
+		expectWithin(meanOf(now.queue), meanOf(later), 1e-9, "kits");
+		expectWithin(now.alone, uses.between(now.minute - 45, now.minute), 1e-12, "kits");
+	}
+	const at = (hour: number) =>
+		meanOf(moments.find(({ minute }) => minute >= hour * 60)?.queue as Float64Array);
+	expect(at(7)).toBeGreaterThan(1.5 * at(20));
+});
 
 test.each([
-	["one person, hardly busy", 2, { people: 1, workMinutes: 60, aloneMinutes: 0 }],
-	["one person, nearly always busy", 22, { people: 1, workMinutes: 60, aloneMinutes: 25 }],
-	[
-		"two people, work that no day is a multiple of",
-		80,
-		{ people: 2, workMinutes: 31.7, aloneMinutes: 600 },
-	],
-	["work of moments", 500, { people: 3, workMinutes: 0.2, aloneMinutes: 90 }],
-])("where kits come evenly every moment is as if followed step by step: %s", (_, perDay, hands) => {
-	const even = awayThroughDay(new DayClock([perDay], flatDay), hands);
-	const followed = awayThroughDay(new DayClock([perDay], hardlyUneven), hands);
-	expect(even.map(({ minute }) => minute)).toEqual(followed.map(({ minute }) => minute));
-	expect(new Set(even.map(({ queue }) => queue)).size).toBe(1);
-	for (const [i, { queue, alone }] of even.entries()) {
-		const step = followed[i] as (typeof followed)[number];
-		expectWithin(alone, step.alone, 1e-9, "kits");
-		for (let n = 0; n < Math.max(queue.length, step.queue.length); n++)
-			expectWithin(queue[n] ?? 0, step.queue[n] ?? 0, 1e-10, "chance");
-	}
+	["work of moments counts as a minute", 1e-4, 1],
+	["a minute as one", 1, 1],
+	["twenty minutes are one step", 20, 20],
+	["a little more are two", 21, 10.5],
+])("%s", (_what, workMinutes, step) => {
+	const moments = awayThroughDay(new DayClock([3], flatDay), { ...hands, workMinutes });
+	const [first, second] = moments.map(({ minute }) => minute);
+	expectWithin((second as number) - (first as number), step, 1e-6, "min");
+});
+
+test.each([
+	["none", 0, [0.25, 0.75]],
+	["a few", 0.5, [0.25 * Math.exp(-0.5), (0.75 + 0.125) * Math.exp(-0.5)]],
+])("%s are added", (_what, mean, expected) => {
+	const sum = plusPoisson(Float64Array.of(0.25, 0.75), mean);
+	expected.forEach((chance, n) => {
+		expectWithin(sum[n], chance, 1e-12, "chance");
+	});
+	expectWithin(meanOf(sum), 0.75 + mean, 1e-12, "kits");
+	const many = plusPoisson(Float64Array.of(1), 300);
+	expectWithin(meanOf(many), 300, 1e-9, "kits");
 });
