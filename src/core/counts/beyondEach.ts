@@ -23,6 +23,23 @@ export function beyondEach(most: number, meanCount: number): Float64Array {
 	return beyond.subarray(0, most + 1);
 }
 
+/** The same for one number alone, without a list of all. */
+export function beyondOne(count: number, meanCount: number): number {
+	if (meanCount >= MODERATE) return beyondEach(count, meanCount)[count] as number;
+	const far = lastTerm(count, meanCount);
+	if (termsRoom.length <= far) termsRoom = new Float64Array(2 * far);
+	firstTerms(termsRoom, far, meanCount);
+	let more = 0;
+	let sum = 0;
+	for (let c = far; c >= count; c--) {
+		sum += more;
+		more += termsRoom[c] as number;
+	}
+	return sum;
+}
+
+let termsRoom = new Float64Array(256);
+
 /** Less far nothing is worked out ahead. */
 const LEAST_FAR = 60;
 
@@ -58,14 +75,13 @@ const MODERATE = 600;
 
 /** A Poisson count's chances, far enough that those beyond `most` keep their own digits. */
 function terms(most: number, meanCount: number) {
-	const wanted = most + 12 + Math.ceil(meanCount);
 	if (meanCount < MODERATE) {
-		const far = wanted + Math.ceil(8 * Math.sqrt(meanCount));
+		const far = lastTerm(most, meanCount);
 		const chance = new Float64Array(far + 1);
-		chance[0] = Math.exp(-meanCount);
-		for (let k = 1; k <= far; k++) chance[k] = ((chance[k - 1] as number) * meanCount) / k;
+		firstTerms(chance, far, meanCount);
 		return { first: 0, chance };
 	}
+	const wanted = most + BEYOND_MOST + Math.ceil(meanCount);
 	const counts = poissonTerms(meanCount);
 	const last = counts.first + counts.chance.length - 1;
 	if (last >= wanted) return counts;
@@ -74,4 +90,15 @@ function terms(most: number, meanCount: number) {
 	for (let k = last + 1; k <= wanted; k++)
 		chance[k - counts.first] = ((chance[k - 1 - counts.first] as number) * meanCount) / k;
 	return { first: counts.first, chance };
+}
+
+const BEYOND_MOST = 12;
+
+function lastTerm(most: number, meanCount: number): number {
+	return most + BEYOND_MOST + Math.ceil(meanCount) + Math.ceil(8 * Math.sqrt(meanCount));
+}
+
+function firstTerms(chance: Float64Array, far: number, meanCount: number): void {
+	chance[0] = Math.exp(-meanCount);
+	for (let k = 1; k <= far; k++) chance[k] = ((chance[k - 1] as number) * meanCount) / k;
 }

@@ -1,4 +1,4 @@
-import { beyondAsFarAs } from "../counts/beyondEach.ts";
+import { beyondAsFarAs, beyondOne } from "../counts/beyondEach.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { expiriesPerDay } from "./expiriesPerDay.ts";
@@ -15,6 +15,9 @@ export interface SentAway {
 	/** Days a ready kit may be used; null where it never goes out of date. */
 	readonly readyLifeDays: number | null;
 }
+
+/** Stretches whose means are kept for the next number of kits. */
+const MOST_KNOWN = 200;
 
 /**
  * Uses that find no kit ready, of 1,000, where every round sends all kits that wait away
@@ -46,7 +49,11 @@ export class UnmetSentAway {
 	per1000(kits: number): number {
 		if (this.#uses === 0) return 0;
 		const more = awayOutOfDate(this.#plan, kits);
-		const beyond = (mean: number) => beyondAsFarAs(kits, mean + more)[kits] as number;
+		// Without kits out of date the means are the same for all numbers of kits.
+		const areKnown = more === 0 && this.#stretches.length <= MOST_KNOWN;
+		const beyond = areKnown
+			? (mean: number) => beyondAsFarAs(kits, mean)[kits] as number
+			: (mean: number) => beyondOne(kits, mean + more);
 		const unmet = this.#stretches.reduce((sum, [from, to]) => sum + beyond(to) - beyond(from), 0);
 		return (1000 * unmet) / this.#uses;
 	}

@@ -1,5 +1,10 @@
-import { test } from "vitest";
-import { atLeastEach, beyondEach } from "../../../src/core/counts/beyondEach.ts";
+import { expect, test } from "vitest";
+import {
+	atLeastEach,
+	beyondAsFarAs,
+	beyondEach,
+	beyondOne,
+} from "../../../src/core/counts/beyondEach.ts";
 import { expectedBeyond } from "../../../src/core/counts/poisson.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -29,3 +34,16 @@ test("of a large mean, what is far beyond it keeps its digits", () => {
 test("what is tiny keeps its digits", () => {
 	expectWithin(beyondEach(12, 0.01)[10], 1e-22 / 39_916_800, 1e-24 / 39_916_800, "uses beyond");
 });
+
+test.each([0, 0.3, 7, 599, 900])(
+	"one number alone, and a list that goes further, mean %d",
+	(mean) => {
+		for (const count of [1, 8, 60, 61, 95]) {
+			expect(beyondOne(count, mean)).toBe(beyondEach(count, mean)[count]);
+			const further = beyondAsFarAs(count, mean);
+			expect(further.length).toBeGreaterThan(count);
+			const one = expectedBeyond(count, mean);
+			expectWithin(further[count], one, 1e-10 * one, "uses beyond");
+		}
+	},
+);
