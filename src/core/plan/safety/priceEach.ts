@@ -33,7 +33,7 @@ export function priceEach(unit: UnitFigures, measure: Measure, measured: string)
 	if (measure === "vinegar_litres") return priceIn(vinegar(unit), "L");
 	if (measure !== "gauze_pieces") return undefined;
 	const gauze = unit.read.tables.items.rows.filter(({ value }) => value.group === "gauze");
-	return gauze.length === 1 ? priceIn(gauze[0], gauze[0]?.value.measure ?? "") : undefined;
+	return gauze.length === 1 ? priceOf(gauze[0] as GoodRow<ItemsRow>) : undefined;
 }
 
 /** Price of one of an item's own measure. */

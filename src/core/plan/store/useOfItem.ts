@@ -13,7 +13,7 @@ import { advice, problem } from "../../problem.ts";
 import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
-import { type ItemGroup, itemsSheet } from "../../sheets/items.ts";
+import { type ItemGroup, type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
@@ -40,7 +40,7 @@ export interface OverDays {
 	readonly days: readonly UsedDay[];
 }
 
-/** Use of one item over some days, by its lines in usage.csv and as a piece for single use; in whole pieces where it is counted so. */
+/** Use of one item of the store over some days, by its lines in usage.csv and as a piece for single use; in whole pieces where it is counted so. */
 export function itemOver(
 	unit: UnitFigures,
 	item: string,
@@ -50,9 +50,9 @@ export function itemOver(
 	const byLines = useOver(useOfItem(unit, item, over.rounds), confidence);
 	const single = useOfSingleUse(unit, item, over.days);
 	const { expected, setAside } = single ? bothWays(byLines, useOver(single, confidence)) : byLines;
-	const row = itemsByName(unit.read.tables.items).get(item);
+	const { value } = itemsByName(unit.read.tables.items).get(item) as GoodRow<ItemsRow>;
 	const parts = setAside.outcome.ok && !Number.isInteger(setAside.outcome.value);
-	const counted = row !== undefined && parts && isCounted(row.value.measure);
+	const counted = parts && isCounted(value.measure);
 	return { expected, setAside: counted ? derive(wholePieces, { use: setAside }) : setAside };
 }
 

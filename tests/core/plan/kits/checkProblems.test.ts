@@ -18,6 +18,7 @@ test.each([
 	["a passed one", "2027-02-27 09:00,A,5,yes,yes"],
 	["a failed one", "2027-02-27 09:00,A,4,no,no"],
 	["one of a test that does not apply", "2027-02-27 09:00,A,5,yes,"],
+	["one of the plan's last day", "2027-03-07 23:59,A,5,yes,yes"],
 	["one without a time", "2027-02-27,A,5,yes,yes"],
 ])("a finished check is no problem: %s", (_what, line) => {
 	expect(ofChecks(line)).toEqual([]);

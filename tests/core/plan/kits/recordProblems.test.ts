@@ -14,7 +14,7 @@ describe("what is wrong with the uses", () => {
 		["2027-02-27 09:00,,used,,", ["unknown-kit", 2, "kit", "", "error"]],
 		["2027-02-27 09:00, X ,used,,", ["unknown-kit", 2, "kit", "X", "error"]],
 		["2027-02-27 09:00,A,none_ready,,", ["kit-where-none-was-ready", 2, "kit", "A", "error"]],
-		["2027-03-09 09:00,A,used,,", ["record-in-future", 2, "at", "2027-03-09", "error"]],
+		["2027-03-08 00:00,A,used,,", ["record-in-future", 2, "at", "2027-03-08", "error"]],
 		["2027-02-30 09:00,A,used,,", ["bad-cell", 2, "at", "2027-02-30 09:00", "error"]],
 		["2027-02-27 09:00,A,borrowed,,", ["bad-cell", 2, "what", "borrowed", "error"]],
 	])("%s", (line, problem) => {
@@ -27,6 +27,7 @@ describe("what is wrong with the uses", () => {
 		"2027-02-27, ,none_ready,,",
 		"2027-02-27, A ,used,,",
 		"2027-03-01 08:00,A,opened,,",
+		"2027-03-07 23:59,A,used,,",
 	])("%s is right", (line) => {
 		expect(uses(line)).toEqual([]);
 	});
