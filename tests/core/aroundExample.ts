@@ -30,7 +30,7 @@ export function isTriedAround({ key }: Calculation): boolean {
 
 /**
  * What a calculation gives for inputs around its example, in short: each number nought, halved,
- * doubled, one more, or as large as another that is there; lists without their ends, turned round
+ * doubled, one more, not there, or as large as another; lists without their ends, turned round
  * or empty; what is yes, no; a day the next, or another that is there.
  */
 export function aroundExample(calculation: Calculation): string {
@@ -66,7 +66,7 @@ function othersOf({ value }: Leaf, leaves: readonly Leaf[]): unknown[] {
 	const there = new Set(leaves.map((leaf) => leaf.value).filter((other) => other !== value));
 	if (typeof value === "number") {
 		const numbers = [...there].filter((other) => typeof other === "number");
-		return [0, value / 2, value * 2, value + 1, ...numbers.slice(0, FEW)];
+		return [0, value / 2, value * 2, value + 1, null, ...numbers.slice(0, FEW)];
 	}
 	if (value === null) return [...there].filter((other) => typeof other === "number").slice(0, FEW);
 	if (typeof value === "boolean") return [!value];

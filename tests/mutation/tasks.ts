@@ -10,8 +10,9 @@ const WHOLE_PLANS = 2000;
 /** Load every module and plan nothing: they hold what a mutant changes while modules load, examples among it. */
 const DEFINITIONS = ["tests/golden/definitions.test.ts", "tests/core/calculations.test.ts"];
 /**
- * The examples of calculations that a module keeps to itself: asked after what belongs to the
- * module, however long whole plans take that bring them to light, because nothing else holds them.
+ * The examples of calculations that a module keeps to itself, what they give around them, and where
+ * every figure comes from: asked after what belongs to the module, however long whole plans take
+ * that bring them to light, because nothing else holds them.
  */
 const INSIDE = "tests/core/calculationsInside.test.ts";
 
@@ -44,7 +45,7 @@ export class Tasks {
 			const names: string[] = [];
 			let ms = file.loadMs;
 			let isMet = file.loading.has(mutant);
-			const isFree = file.source === INSIDE && this.#isDefinition(mutant);
+			const isFree = file.source === INSIDE;
 			for (const test of file.tests) {
 				// What one test works out, the later ones of its file may find remembered.
 				isMet ||= test.mutants.has(mutant);
@@ -76,7 +77,7 @@ export class Tasks {
 			// strength.test.ts is of strengthTable.ts as well.
 			if (own.startsWith(name) || name.startsWith(own)) return 1;
 			if (dirname(file.source) === folder) return 2;
-			if (isDefinition && file.source === INSIDE) return 3;
+			if (file.source === INSIDE) return 3;
 			return dirname(file.source) === dirname(folder) ? 4 : 5;
 		};
 		return [...this.#files].sort((a, b) => nearness(a) - nearness(b));

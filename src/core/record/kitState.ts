@@ -43,7 +43,7 @@ export interface KitState {
 }
 
 /** At equal times the unsafe one wins: it comes last. */
-const ORDER = { listed_ready: 0, reprocessed: 1, checked: 2, used: 4, opened: 4 } as const;
+const ORDER = { listed_ready: 0, reprocessed: 1, used: 4, opened: 4 } as const;
 const FAILED_LAST = { passed: 2, not_clean: 5, incomplete: 6, in_repair: 7 } as const;
 
 function place(event: KitEvent): number {
@@ -75,7 +75,8 @@ export function inTime(one: LocalTime, other: LocalTime): number {
  */
 export function kitState(events: readonly KitEvent[], day: IsoDate, lifeDays: number): KitState {
 	let now: KitState = { name: "to_reprocess", reason: "nothing_known" };
-	let disinfected: IsoDate | undefined;
+	/** Of a kit that is ready, or only waits for its check. */
+	let disinfected = day;
 	for (const event of inOrder(events)) {
 		const { date } = event.at;
 		if (event.what === "listed_ready") {
@@ -85,10 +86,8 @@ export function kitState(events: readonly KitEvent[], day: IsoDate, lifeDays: nu
 			disinfected = date;
 			now = { name: "to_reprocess", reason: "not_tested" };
 		} else if (event.what !== "checked") {
-			disinfected = undefined;
 			now = { name: "to_reprocess", reason: event.what };
 		} else if (event.found !== "passed") {
-			disinfected = undefined;
 			now = afterFailed(event.found);
 		} else if (event.purpose === "stands_for_round") {
 			disinfected = date;
@@ -97,7 +96,7 @@ export function kitState(events: readonly KitEvent[], day: IsoDate, lifeDays: nu
 			now = { name: "ready" };
 		}
 	}
-	return now.name === "ready" && disinfected ? aged(disinfected, day, lifeDays) : now;
+	return now.name === "ready" ? aged(disinfected, day, lifeDays) : now;
 }
 
 function afterFailed(found: Exclude<Finding, "passed">): KitState {

@@ -69,7 +69,7 @@ export function kitRecords(
 		if (round.row.value.date <= lastDay) for (const kit of round.kits) roundsOf.add(kit, round);
 	const usesOf = new Grouped<string, UsesRow>();
 	for (const { value } of tables.uses.rows)
-		if (value.what !== "none_ready" && value.at.date <= lastDay) usesOf.add(value.kit, value);
+		if (value.at.date <= lastDay) usesOf.add(value.kit, value);
 	const checksOf = new Grouped<string, GoodRow<ChecksRow>>();
 	for (const row of tables.checks.rows)
 		if (row.value.checked_at.date <= lastDay) checksOf.add(row.value.kit, row);
@@ -118,7 +118,7 @@ function checkEvents(
 			purpose: standsForRound
 				? "stands_for_round"
 				: purpose === "before_use"
-					? "before_use"
+					? purpose
 					: "after_round",
 		});
 		if (!lastCheck || !isBefore(at, lastCheck.row.value.checked_at))

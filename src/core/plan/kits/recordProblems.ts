@@ -60,15 +60,17 @@ function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Probl
 	});
 	const found = unknown.map((mark) => unknownKit(place("kits"), mark));
 	if (date > lastDay) found.push(toCome(place("date"), date, lastDay));
-	if (soakIn !== null && soakOut !== null && soakMinutes(row.value) === null)
+	if (soakMinutes(row.value) === null) {
+		const [began, ended] = [writeClock(soakIn as number), writeClock(soakOut as number)];
 		found.push(
 			problem(place("soak_out"), {
 				code: "soak-out-before-in",
-				received: writeClock(soakOut),
-				allowed: say`a time after ${writeClock(soakIn)}`,
-				message: say`The round of ${date}, ${writeClock(start)}: the soak ended at ${writeClock(soakOut)}, before it began at ${writeClock(soakIn)}.`,
+				received: ended,
+				allowed: say`a time after ${began}`,
+				message: say`The round of ${date}, ${writeClock(start)}: the soak ended at ${ended}, before it began at ${began}.`,
 			}),
 		);
+	}
 	return found;
 }
 

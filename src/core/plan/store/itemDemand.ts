@@ -11,7 +11,7 @@ import type { WardSolutionRow } from "../../sheets/wardSolution.ts";
 import { definition } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { litresToMeasure } from "../chlorine/litresOfPreparation.ts";
-import { preparationWith, strongLots } from "../chlorine/productFigures.ts";
+import { type ProductFigures, preparationWith, strongLots } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
@@ -42,7 +42,7 @@ export function demandOf(
 	const days = Math.min(Math.max(1, Math.ceil(valueIn(windowDays) ?? 1)), ahead.days.length);
 	const inUse = unit.productInUse;
 	if ("row" in inUse && inUse.row.value.product === item)
-		return productDemand(unit, ahead, row, days, serviceLevel);
+		return productDemand(unit, inUse, ahead, row, days, serviceLevel);
 	if (!isUseKnown(unit, item, ahead.days))
 		return { use: { expected: notSaid, setAside: notSaid }, daily: notSaid };
 	return {
@@ -81,15 +81,19 @@ const dailyBothWays = calculation<
 });
 
 /** From the lot to use first; where none is strong enough, as a fresh delivery makes it: that is what is ordered. */
-function preparationToOrderFor(unit: UnitFigures, day: IsoDate): Figure<Preparation> {
-	const { productInUse: inUse } = unit;
-	if (!("row" in inUse) || strongLots(unit, inUse, day).length > 0) return unit.preparationOn(day);
+function preparationToOrderFor(
+	unit: UnitFigures,
+	inUse: ProductFigures,
+	day: IsoDate,
+): Figure<Preparation> {
+	if (strongLots(unit, inUse, day).length > 0) return unit.preparationOn(day);
 	const place = { file: chlorineSheet.file, line: inUse.row.line, column: "strength" };
 	return preparationWith(unit, inUse.strength, place);
 }
 
 function productDemand(
 	unit: UnitFigures,
+	inUse: ProductFigures,
 	ahead: Horizon,
 	row: GoodRow<ItemsRow>,
 	days: number,
@@ -97,7 +101,7 @@ function productDemand(
 ): ItemDemand {
 	const window = ahead.days
 		.slice(0, days)
-		.map((day) => ({ ...day, preparation: preparationToOrderFor(unit, day.date) }));
+		.map((day) => ({ ...day, preparation: preparationToOrderFor(unit, inUse, day.date) }));
 	const kits = productOver(unit, window, serviceLevel);
 	const ward = wardUses(
 		unit,
@@ -105,7 +109,7 @@ function productDemand(
 	);
 	const measure = cellFigure(itemsSheet, row, "measure");
 	return {
-		use: productUse(preparationToOrderFor(unit, ahead.firstDay), measure, kits, ward),
+		use: productUse(preparationToOrderFor(unit, inUse, ahead.firstDay), measure, kits, ward),
 		daily: derive(withWardPreparations, {
 			preparations: preparationsAhead(ahead),
 			share: wardShare(unit),

@@ -54,7 +54,8 @@ function noneReady(read: ReadWorkbook, day: IsoDate): Problem[] {
 }
 
 function ofOrders(plan: Plan, read: ReadWorkbook): Problem[] {
-	const firstDay = valueIn(read.settings.plan_start) ?? "";
+	// Without a first day there is no order.
+	const firstDay = valueIn(read.settings.plan_start) as IsoDate;
 	const isKept = keptSince(read.tables, firstDay) < firstDay;
 	return rowsOf(plan, orderSheet).flatMap((row, at) => {
 		const place = { file: orderSheet.file, line: at + 2, column: "order_by" };

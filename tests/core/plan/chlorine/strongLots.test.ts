@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import { problemsOf } from "../../../../src/core/outcome.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { columnOf } from "../../contentOf.ts";
+import { rowsOf } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const YEARS_AGO = "2021-01-01";
@@ -24,4 +26,8 @@ test.each<[string, string, string, string[]]>([
 		),
 	);
 	expect(columnOf(made, "mixing.csv", "lot")).toEqual(lots);
+	const weakest = rowsOf(made, "mixing.csv")[0]?.strength_made_pct;
+	expect(problemsOf(weakest?.outcome as never)).toMatchObject(
+		second === LATELY ? [] : [{ code: "too-weak", file: "lots.csv", line: 2, column: "lot" }],
+	);
 });
