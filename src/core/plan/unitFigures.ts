@@ -1,4 +1,4 @@
-import { derive, type Figure, gather } from "../calculation.ts";
+import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
 import type { Preparation } from "../chlorine/measureOut.ts";
 import type { Forecast } from "../forecast/forecast.ts";
 import type { MethodsOfKits } from "../methods/methodsOfKits.ts";
@@ -79,9 +79,15 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	);
 	const steps = derive(stepsDone, { steps: listed, kinds: treated });
 	const loads = loadsOfUnit(settings, treated);
-	const roundsDone = roundsOfRecord(read, (kits) =>
-		minutesOfRound(kits, valueIn(steps), valueIn(loads), valueIn(settings.workers_per_round)),
-	);
+	const { label, unit } = roundMinutes.inputs.kits;
+	const minutesOf = (kits: number) =>
+		derive(roundMinutes, {
+			steps,
+			kits: { ...nameFigure(label, kits), unit },
+			workers: settings.workers_per_round,
+			loads,
+		});
+	const roundsDone = roundsOfRecord(read, (kits) => valueIn(minutesOf(kits)));
 	const kits = readiness(read, roundsDone, firstDay, lastDay);
 	const serving = new Set(kits.filter((kit) => kit.serves).map((kit) => kit.kit.value.kit));
 	const register = registerFigures(read, firstDay);
@@ -128,18 +134,6 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 function shortestLife(kinds: readonly KindFigures[]): Figure {
 	const lives = kinds.map(({ readyLifeDays }) => readyLifeDays);
 	return lives.reduce((a, b) => ((valueIn(b) ?? 0) < (valueIn(a) ?? 0) ? b : a));
-}
-
-/** Minutes of a round as the steps tell; undefined where they do not. */
-function minutesOfRound(
-	kits: number,
-	steps: readonly Step[] | undefined,
-	loads: Loads | undefined,
-	workers: number | undefined,
-): number | undefined {
-	if (!steps || !loads || workers === undefined) return undefined;
-	const minutes = roundMinutes.compute({ steps, kits, workers, loads });
-	return typeof minutes === "number" ? minutes : undefined;
 }
 
 /** Without knowing whether kits are reprocessed in rounds, nothing is planned as if they were. */

@@ -1,19 +1,23 @@
-import { valueIn } from "../../outcome.ts";
+import { derive } from "../../calculation.ts";
+import type { MethodsOfKits } from "../../methods/methodsOfKits.ts";
+import { problemsOf, valueIn } from "../../outcome.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
-import { Refusal } from "../../refusal.ts";
+import type { GoodRow } from "../../read/goodRow.ts";
 import { BUSY, handsBusy } from "../../rounds/handsBusy.ts";
 import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
-import { isDoneFor } from "../../rounds/loads.ts";
+import { isDoneFor, type Loads } from "../../rounds/loads.ts";
 import { mixingSteps } from "../../rounds/mixingSteps.ts";
 import { minutesOf, roundLength } from "../../rounds/roundLength.ts";
+import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
+import type { Step } from "../../rounds/step.ts";
 import { missingSorts } from "../../rounds/stepWords.ts";
 import { say } from "../../say.ts";
-import { roundsSheet } from "../../sheets/rounds.ts";
+import { type RoundsRow, roundsSheet } from "../../sheets/rounds.ts";
 import { stepsSheet } from "../../sheets/steps.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { kitsOfEachRound, lateRounds } from "./turnaroundMinutes.ts";
+import { kitsOfEachRound, lateRounds, TOO_LONG } from "./turnaroundMinutes.ts";
 
 /** What the reader should know about the rounds: what does not fit, and what would help. */
 export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
@@ -30,17 +34,13 @@ export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
 
 /** After each use, on the day with most uses: whether the hands there are can do the work. */
 function busyHands(unit: UnitFigures, { days }: PlanTables): Problem[] {
-	const { soak_alone, worker_hours_a_day, workers_per_round } = unit.read.settings;
-	const steps = valueIn(unit.steps);
-	const soakAlone = valueIn(soak_alone);
+	const { soak_alone: soakAlone, workers_per_round, worker_hours_a_day } = unit.read.settings;
+	const hands = derive(handsOneByOne, { steps: unit.steps, people: workers_per_round, soakAlone });
+	const known = valueIn(hands);
 	const workerHoursADay = valueIn(worker_hours_a_day);
-	const people = valueIn(workers_per_round);
+	if (!unit.afterEachUse || !known || !workerHoursADay) return [];
 	const usesPerDay = Math.max(...days.map(({ kitUses }) => valueIn(kitUses) ?? 0));
-	if (!unit.afterEachUse || !steps || !soakAlone || !workerHoursADay || !people) return [];
-	const hands = handsOneByOne.compute({ steps, people, soakAlone });
-	if (hands instanceof Refusal) return [];
-	const { workMinutes } = hands;
-	const share = Number(handsBusy.compute({ usesPerDay, workMinutes, workerHoursADay, people }));
+	const share = Number(handsBusy.compute({ ...known, usesPerDay, workerHoursADay }));
 	if (share <= BUSY) return [];
 	// Rounded up, but for what a division leaves behind.
 	const percent = Math.ceil(100 * share - 1e-9);
@@ -71,34 +71,30 @@ const MOST_PEOPLE = 10;
 
 /** Where a round does not fit, how many people would make all of them fit. */
 function tooFewHands(unit: UnitFigures, { cover, days }: PlanTables): Problem[] {
-	const steps = valueIn(unit.steps);
-	const loads = valueIn(unit.loads);
-	const rounds = valueIn(unit.timetable.rounds);
-	const now = valueIn(unit.read.settings.workers_per_round);
-	const confidence = valueIn(unit.read.settings.plan_confidence);
-	const kitsInService = valueIn(unit.kitsInService);
-	if (cover.turnaround.outcome.ok || !steps || !loads || !rounds || !now) return [];
-	if (confidence === undefined || kitsInService === undefined) return [];
-	const known = days.flatMap((day) => valueIn(day.rounds) ?? []);
-	const kits = kitsOfEachRound({ days: known, confidence, kitsInService });
-	const lateWith = (people: number) => lateRounds(rounds, roundLength(steps, people, loads), kits);
-	if (lateWith(now).length === 0) return [];
+	if (!problemsOf(cover.turnaround.outcome).some(({ code }) => code === TOO_LONG)) return [];
+	// That a round is too long is only known where all that makes it long is.
+	const { workers_per_round: now, plan_confidence } = unit.read.settings;
+	const rounds = valueIn(unit.timetable.rounds) as GoodRow<RoundsRow>[];
+	const kits = kitsOfEachRound({
+		days: days.map((day) => valueIn(day.rounds) as RoundsOfDay),
+		confidence: valueIn(plan_confidence) as number,
+		kitsInService: valueIn(unit.kitsInService) as number,
+	});
+	const lengthWith = (people: number) =>
+		roundLength(valueIn(unit.steps) as Step[], people, valueIn(unit.loads) as Loads);
 	const people = Array.from({ length: MOST_PEOPLE }, (_, i) => i + 1).find(
-		(w) => lateWith(w).length === 0,
+		(w) => lateRounds(rounds, lengthWith(w), kits).length === 0,
 	);
-	const minutes =
-		people && Math.ceil(minutesOf(roundLength(steps, people, loads), Math.max(...kits)));
 	return [
 		problem(
 			{ file: "unit.csv", line: null, column: "workers_per_round" },
 			{
 				code: "too-few-hands",
-				received: say`${now} in a round`,
+				received: say`${valueIn(now) as number} in a round`,
 				allowed: people ? say`at least ${people}` : say`a longer gap between rounds`,
-				message:
-					people && minutes
-						? say`With ${people} people the round would take ${minutes} minutes and end in time.`
-						: say`No number of people makes the round end in time; the rounds are too close together.`,
+				message: people
+					? say`With ${people} people the round would take ${Math.ceil(minutesOf(lengthWith(people), Math.max(...kits)))} minutes and end in time.`
+					: say`No number of people makes the round end in time; the rounds are too close together.`,
 			},
 		),
 	];
@@ -153,7 +149,10 @@ function mixingNotMarked({ steps, loads, read }: UnitFigures): Problem[] {
 
 /** What no step is about although sources have it in every sequence: washing and drying, and with chlorine rinsing. */
 function lackingSteps({ steps, treated }: UnitFigures): Problem[] {
-	const methods = valueIn(treated)?.flatMap((kind) => kind.methods) ?? ["chlorine"];
+	const listed = valueIn(steps)?.map(({ step }) => step);
+	if (!listed) return [];
+	// Steps are only known where it is known how pieces are treated.
+	const methods = (valueIn(treated) as MethodsOfKits[]).flatMap((kind) => kind.methods);
 	// What is thrown away after use is not treated at all.
 	if (methods.every((method) => method === "single_use")) return [];
 	const isSoaked = methods.includes("chlorine");
@@ -164,7 +163,6 @@ function lackingSteps({ steps, treated }: UnitFigures): Problem[] {
 		rinse: say`No step rinses. Sources rinse off soap before the soak, and chlorine after it with boiled water. Your protocol decides.`,
 		dry: say`No step dries. Sources dry in the air or with sterile gauze before a kit is put away; damp kits grow germs. Your protocol decides.`,
 	};
-	const listed = (valueIn(steps) ?? []).map(({ step }) => step);
 	const missing = missingSorts(listed).filter((sort) => sort !== "rinse" || isSoaked);
 	return missing.map((sort) =>
 		advice(

@@ -136,6 +136,9 @@ export function lateRounds(
 	});
 }
 
+/** Code of a round that has not ended when the next one begins. */
+export const TOO_LONG = "round-too-long";
+
 /** A round that has not ended when the next one begins. */
 export function tooLong(
 	{ value, line }: GoodRow<RoundsRow>,
@@ -146,7 +149,7 @@ export function tooLong(
 	const at = writeClock(value.start);
 	const minutes = Math.ceil(needs);
 	return {
-		code: "round-too-long",
+		code: TOO_LONG,
 		received: say`${minutes} minutes`,
 		allowed: say`at most ${has} minutes`,
 		message: label
