@@ -24,7 +24,7 @@ export class EveryKitsEnd {
 	readonly #ways: Map<RenewalStep, { readonly uses: Float64Array; readonly moves: Moves[] }>;
 	#chance: Float64Array;
 	#after: Float64Array;
-	/** By the kits used: how likely each combination of the others is. */
+	/** By the kits used: how likely each combination is once one more is; with all used there is one. */
 	readonly #left: readonly Float64Array[];
 
 	constructor(kits: number, ends: number, steps: readonly RenewalStep[]) {
@@ -39,8 +39,8 @@ export class EveryKitsEnd {
 		this.#chance = Float64Array.from(statesOf(kits, ends), (counts) => apart(counts));
 		this.#after = new Float64Array(this.#chance.length);
 		this.#left = Array.from(
-			{ length: kits },
-			(_, used) => new Float64Array(statesOf(kits - used - 1, ends).length),
+			{ length: kits + 1 },
+			(_, used) => new Float64Array(statesOf(Math.max(0, kits - used - 1), ends).length),
 		);
 	}
 
@@ -57,31 +57,25 @@ export class EveryKitsEnd {
 		for (let u = 0; u <= most; u++) {
 			const { next, renewed, less } = moves[u] as Moves;
 			const likely = uses[u] as number;
+			const fewer = (this.#left[u] as Float64Array).fill(0);
+			const row = u * (kits + 1);
 			for (let state = 0; state < left.length; state++) {
+				const chance = left[state] as number;
+				if (chance === 0) continue;
 				const to = next[state] as number;
-				after[to] = (after[to] as number) + (left[state] as number) * likely;
+				after[to] = (after[to] as number) + chance * likely;
+				const at = less[state] as number;
+				fewer[at] = (fewer[at] as number) + chance;
+				if (!renewing) continue;
+				const inRow = row + (renewed[state] as number);
+				given[inRow] = (given[inRow] as number) + chance;
 			}
-			if (renewing)
-				for (let state = 0; state < left.length; state++) {
-					const row = u * (kits + 1) + (renewed[state] as number);
-					given[row] = (given[row] as number) + (left[state] as number);
-				}
-			if (u < most) left = ledTo(left, less, this.#left[u] as Float64Array);
+			left = fewer;
 		}
 		this.#after = before;
 		this.#chance = after;
 		return uses;
 	}
-}
-
-/** The chances of where combinations lead. */
-function ledTo(chance: Float64Array, to: Uint16Array, sum: Float64Array): Float64Array {
-	sum.fill(0);
-	for (let state = 0; state < chance.length; state++) {
-		const at = to[state] as number;
-		sum[at] = (sum[at] as number) + (chance[state] as number);
-	}
-	return sum;
 }
 
 /** To begin with: each kit ends on any of the days, by itself. */
