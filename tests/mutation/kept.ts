@@ -45,10 +45,13 @@ export class Kept {
 		writeFileSync(path, JSON.stringify(this.#fates));
 	}
 
-	/** In an order by chance, which is the same in the next run where nothing has changed. */
+	/**
+	 * In an order by chance, which is the same in the next run where nothing has changed. Other
+	 * tests draw others: a sample whose survivors they were written for must not judge them.
+	 */
 	drawn(mutants: readonly Mutant[]): Mutant[] {
 		return mutants
-			.map((mutant) => ({ mutant, place: digest(this.#key(mutant)) }))
+			.map((mutant) => ({ mutant, place: digest(this.#tests, this.#key(mutant)) }))
 			.sort((a, b) => (a.place < b.place ? -1 : 1))
 			.map(({ mutant }) => mutant);
 	}
