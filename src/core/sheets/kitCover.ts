@@ -15,7 +15,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service.`,
+			help: say`Number of kits in service. From 1 on; with more than 8 kinds of kit, from three below the number needed.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

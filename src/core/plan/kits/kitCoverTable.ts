@@ -10,6 +10,8 @@ import type { CoverFigures, KindCover } from "./coverFigures.ts";
 
 /** How far the curve goes on beyond the kits needed. */
 const CURVE_BEYOND = 3;
+/** With more kinds than this, far beyond any unit, the curve of each begins as far below the kits needed. */
+const MOST_KINDS = 8;
 
 /** Of 1,000 needs, how many find none ready with so many kits. */
 export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
@@ -31,22 +33,30 @@ export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocess
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
 
-/** For each kind, one row for each number of kits, to three beyond those needed. */
+/** For each kind, one row for each number of kits, to three beyond those needed; with very many kinds from three below. */
 export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
-	return onDemand(kitCoverSheet, () => kinds.flatMap(rowsOfKind));
+	return onDemand(kitCoverSheet, () =>
+		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length > MOST_KINDS)),
+	);
 }
 
-function rowsOfKind({ name, cover, reprocessing }: KindCover): ComputedRow<typeof kitCoverSheet>[] {
+function rowsOfKind(
+	{ name, cover, reprocessing }: KindCover,
+	isShort: boolean,
+): ComputedRow<typeof kitCoverSheet>[] {
 	if (!cover.outcome.ok) return [];
 	const { kitsNeeded, decidedBy } = cover.outcome.value;
-	return Array.from({ length: kitsNeeded + CURVE_BEYOND }, (_, i) => {
-		const kits = nameFigure(say`Kits`, i + 1);
+	const first = isShort ? Math.max(1, kitsNeeded - CURVE_BEYOND) : 1;
+	const last = kitsNeeded + CURVE_BEYOND;
+	return Array.from({ length: last - first + 1 }, (_, i) => {
+		const number = first + i;
+		const kits = nameFigure(say`Kits`, number);
 		return {
 			kind: nameFigure(say`Kind`, name),
 			kits,
 			unmet_per_1000_uses: derive(unmetWithKits, { kits, reprocessing }),
-			enough: nameFigure(say`Enough`, i + 1 >= kitsNeeded ? "yes" : "no"),
-			deciding: nameFigure(say`Decided by`, i + 1 === kitsNeeded ? decidedBy : null),
+			enough: nameFigure(say`Enough`, number >= kitsNeeded ? "yes" : "no"),
+			deciding: nameFigure(say`Decided by`, number === kitsNeeded ? decidedBy : null),
 		};
 	});
 }

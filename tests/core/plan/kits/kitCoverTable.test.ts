@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { valueIn } from "../../../../src/core/outcome.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { rowsOf } from "../../../../src/core/plan/rowsOf.ts";
+import { kitCoverSheet } from "../../../../src/core/sheets/kitCover.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+const rowOfEach = (kinds: number, header: string, row: string) =>
+	[header, ...Array.from({ length: kinds }, (_, i) => row.replaceAll("#", `${i}`))].join("\n");
+
+/** By kind, the numbers of kits that have a row, and those that are needed. */
+function curves(kinds: number) {
+	const made = plan(
+		unitWith(
+			{},
+			{
+				"kinds.csv": rowOfEach(kinds, "kind,piece,count", "kind #,bag,1"),
+				"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
+				"kind-use.csv": rowOfEach(kinds, "kind,uses_per_100_births,beds,spares", "kind #,5,1,5"),
+			},
+		),
+	);
+	const byKind = new Map<string, { numbers: number[]; needed: number[] }>();
+	for (const row of rowsOf(made, kitCoverSheet)) {
+		const kind = valueIn(row.kind) ?? "";
+		const of = byKind.get(kind) ?? { numbers: [], needed: [] };
+		byKind.set(kind, of);
+		const kits = valueIn(row.kits) as number;
+		of.numbers.push(kits);
+		if (valueIn(row.deciding)) of.needed.push(kits);
+	}
+	return byKind;
+}
+
+test("the curve begins with one kit; with more than 8 kinds with three below the kits needed", () => {
+	const [whole] = curves(8).values();
+	expect(whole?.needed).toEqual([6]);
+	expect(whole?.numbers).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
+	const short = curves(9);
+	expect(short.size).toBe(9);
+	for (const { numbers, needed } of short.values()) {
+		expect(needed).toEqual([6]);
+		expect(numbers).toEqual([3, 4, 5, 6, 7, 8, 9]);
+	}
+});
