@@ -2,7 +2,7 @@ import { kitsToRenew } from "../../kits/kitsToRenew.ts";
 import { valueIn } from "../../outcome.ts";
 import { minutesOf } from "../../rounds/roundLength.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../../values/clock.ts";
-import { dayNumber } from "../../values/date.ts";
+import { dayNumber, type IsoDate } from "../../values/date.ts";
 import { readyLifeOf, roundLengthOf } from "../kits/renewedOf.ts";
 import { isSentAway } from "../methods/readyLifeDaysOf.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -30,8 +30,13 @@ export function renewedInRounds(unit: UnitFigures, rounds: readonly RoundPlan[])
 	// The day after the plan is like its last.
 	const after = clocked.at(-perDay);
 	const kits = unit.readiness.flatMap(({ kit, state, readySince }) =>
-		state === "ready" && readySince !== null
-			? [{ kit: kit.value.kit, readyOn: (dayNumber(readySince) as number) - firstDay }]
+		state === "ready"
+			? [
+					{
+						kit: kit.value.kit,
+						readyOn: (dayNumber(readySince as IsoDate) as number) - firstDay,
+					},
+				]
 			: [],
 	);
 	const next = after && {

@@ -36,9 +36,10 @@ export function waterNotInTime(unit: UnitFigures, { made }: InSteps<FiresOfPlan>
 		needs,
 		all.filter((need) => needs[need]?.isForPieces),
 	);
+	if (first === undefined) return ofPieces;
+	// Fires are only known where all this is.
 	const hearth = hearthIn(hearthFigures(unit.read, stove));
-	const bucketLitres = valueIn(unit.read.settings.bucket_fill_litres);
-	if (first === undefined || !hearth || bucketLitres === undefined) return ofPieces;
+	const bucketLitres = valueIn(unit.read.settings.bucket_fill_litres) as number;
 	const at = (needs[first] as WaterNeed).from;
 	const around = needs.filter(({ from }) => Math.abs(from - at) <= DAYS_AROUND * MINUTES_PER_DAY);
 	const levers = leversOf(around, hearth, bucketLitres);
@@ -73,8 +74,8 @@ function piecesWithoutFire(
 	without: readonly number[],
 ): Problem[] {
 	const loads = needs.filter(({ isForPieces }) => isForPieces).length;
-	const [stoves, pots] = [valueIn(settings.stoves), valueIn(settings.pots)];
-	if (without.length === 0 || stoves === undefined || pots === undefined) return [];
+	if (without.length === 0) return [];
+	const [stoves, pots] = [valueIn(settings.stoves) as number, valueIn(settings.pots) as number];
 	const isPot = pots <= stoves;
 	return [
 		advice(
@@ -89,9 +90,8 @@ function piecesWithoutFire(
 	];
 }
 
-function hearthIn(figures: ReturnType<typeof hearthFigures>): Hearth | undefined {
+function hearthIn(figures: ReturnType<typeof hearthFigures>): Hearth {
 	const values = Object.entries(figures).map(([key, figure]) => [key, valueIn(figure)] as const);
-	if (values.some(([, value]) => value === undefined)) return undefined;
 	return Object.fromEntries(values) as unknown as Hearth;
 }
 

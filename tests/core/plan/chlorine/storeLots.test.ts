@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import { storeLots } from "../../../../src/core/plan/chlorine/storeLots.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+/** The first amount to measure out of a lot: how much, in what. */
+function firstOf(product: string, lot: string): string {
+	const [first] = storeLots(unitWith({}))?.sizesOf(product, lot) ?? [];
+	return first ? `${first.quantity} ${first.measure} for ${first.litres} L` : "none";
+}
+
+test("what a lot takes for each size of container, else what the label says", () => {
+	const [smallest, ...others] = storeLots(unitWith({}))?.sizesOf("liquid", "L1") ?? [];
+	expect(others.length).toBeGreaterThan(2);
+	expect(others.every(({ litres }) => litres > (smallest?.litres as number))).toBe(true);
+	// Neither fades.
+	expect(firstOf("liquid", "L9")).toBe(firstOf("liquid", "L1"));
+	expect(firstOf("powder", "L1")).toBe(firstOf("powder", "P1"));
+	expect(firstOf("powder", "P1")).not.toBe(firstOf("liquid", "L1"));
+	expect(firstOf("bleach", "L1")).toBe("none");
+});
+
+test("without a first day or a strength nothing is known of the lots", () => {
+	expect(storeLots(unitWith({ plan_start: "" }))).toBeUndefined();
+	expect(storeLots(unitWith({ target_strength_pct: "strong" }))).toBeUndefined();
+});

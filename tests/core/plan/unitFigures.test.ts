@@ -1,0 +1,60 @@
+import { describe, expect, test } from "vitest";
+import { valueIn } from "../../../src/core/outcome.ts";
+import { dayDemands } from "../../../src/core/plan/dayFigures.ts";
+import { reprocessingOver, usesComeBack } from "../../../src/core/plan/kits/reprocessingOver.ts";
+import { plan } from "../../../src/core/plan/plan.ts";
+import { plannedUnit } from "../../../src/core/plan/plannedUnit.ts";
+import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
+import { expectWithin } from "../../expectWithin.ts";
+import { figure } from "../answerOf.ts";
+import { numberIn, rowsOf } from "../planCells.ts";
+import { unitWith } from "../smallUnit.ts";
+
+function unitOf(...of: Parameters<typeof unitWith>) {
+	const planned = plannedUnit(readWorkbook(unitWith(...of)));
+	if (!planned.ok) throw new Error("the unit has no days");
+	return planned.value.unit;
+}
+
+const two = (first: string, second: string) => ({
+	"kinds.csv": "kind,piece,count\nset,bag,1\nbulb,bulb,1",
+	"kits.csv": "kit,kind,status,ready_since,note\nA,set,in_service,,\nB,bulb,in_service,,",
+	"kind-use.csv": `kind,uses_per_100_births\n${first},6\n${second},4`,
+});
+const sterile = { "treatments.csv": "kind,piece,method,note\nbulb,bulb,autoclave," };
+
+test("of several kinds the one that keeps shortest says how long kits stay ready", () => {
+	const lives = { ready_life_days: 5, sterile_life_days: 20 };
+	const days = (first: string, second: string) =>
+		valueIn(unitOf(lives, { ...two(first, second), ...sterile }).readyLifeDays);
+	expect([days("set", "bulb"), days("bulb", "set")]).toEqual([5, 5]);
+	const bulb = { ...two("bulb", "set"), "kind-use.csv": "kind,uses_per_100_births\nbulb,4" };
+	expect(valueIn(unitOf(lives, { ...bulb, ...sterile }).readyLifeDays)).toBe(20);
+});
+
+describe("how kits come back", () => {
+	test.each<[string, Parameters<typeof unitWith>, string, boolean]>([
+		["in rounds", [{}], "in_rounds", true],
+		["from an autoclave elsewhere", [{ method: "autoclave" }], "sent_away", false],
+		["one by one", [{ reprocessing: "after_each_use" }], "after_each_use", false],
+		["with two kinds, in rounds", [{}, two("set", "bulb")], "in_rounds", false],
+	])("%s", (_, of, kind, byUsesAlone) => {
+		const unit = unitOf(...of);
+		const days = dayDemands(unit, ["2027-03-01", "2027-03-02"]);
+		expect(valueIn(reprocessingOver(unit, 0, figure(110), days))).toMatchObject({ kind });
+		expect(usesComeBack(unit, days) !== undefined).toBe(byUsesAlone);
+	});
+});
+
+test("water to boil is that of all methods by which a kit goes", () => {
+	const boiled = (method: string, files: Record<string, string> = {}) => {
+		const settings = { method, ready_life_days: 90, plan_days: 1 };
+		const [day] = rowsOf(plan(unitWith(settings, files)), "day-plan.csv");
+		return numberIn(day, "boiled_litres_expected") as number;
+	};
+	const both = { "treatments.csv": "kind,piece,method,note\nbag set,mask,boiling," };
+	// Each round is boiled for; renewed kits, by how long a round is, make the difference.
+	const sum = boiled("chlorine") + boiled("boiling");
+	expect(boiled("chlorine")).toBeLessThan(boiled("chlorine", both));
+	expectWithin(boiled("chlorine", both), sum, 0.1, "L");
+});
