@@ -1,6 +1,7 @@
 import { blockCells } from "../read/block/blockCells.ts";
 import type { Customs, Question, Rewritten } from "../read/block/blockTable.ts";
 import { readBlock } from "../read/block/readBlock.ts";
+import type { Sheet } from "../sheet.ts";
 import { settings } from "../sheets/settings.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";
 import { unitSheet } from "../sheets/unit.ts";
@@ -56,9 +57,9 @@ export function readTyped(
 	file: string,
 	texts: readonly NewText[],
 ): readonly NewText[] {
-	const sheet = sheetOf(file);
 	const read = readPaste(workbook, file, texts);
-	if (!sheet || read.questions.length > 0 || read.rewritten.length === 0) return texts;
+	if (read.questions.length > 0 || read.rewritten.length === 0) return texts;
+	const sheet = sheetOf(file) as Sheet;
 	const table = tableOf(withTexts(workbook, file, texts), file);
 	const refused = new Set(
 		blockCells({ sheet, table })

@@ -35,6 +35,13 @@ test("a typed number with a comma stays as it was typed, because it is understoo
 	expect(readTyped(workbook, "unit.csv", typed)).toEqual(typed);
 });
 
+test("texts of a file that is none of the format's stay as they are", () => {
+	const texts = [{ row: 0, column: "date", text: "28/02/2027" }];
+	const other = { tables: { ...workbook.tables, "other.csv": { header: ["date"], rows: [] } } };
+	expect(readPaste(other, "other.csv", texts)).toEqual({ texts, questions: [], rewritten: [] });
+	expect(readTyped(other, "other.csv", texts)).toEqual(texts);
+});
+
 describe("a paste is a block of its own", () => {
 	test("a year's register with days first is read without a question, because one day tells", () => {
 		const days = Array.from({ length: 371 }, (_, at) =>

@@ -44,6 +44,16 @@ describe("how kits come back", () => {
 		expect(valueIn(reprocessingOver(unit, 0, figure(110), days))).toMatchObject({ kind });
 		expect(usesComeBack(unit, days) !== undefined).toBe(byUsesAlone);
 	});
+
+	test("with two kinds every round counts as long as the fullest", () => {
+		const lengthOf = (...of: Parameters<typeof unitWith>) => {
+			const unit = unitOf(...of);
+			const days = dayDemands(unit, ["2027-03-01"]);
+			return (valueIn(reprocessingOver(unit, 0, figure(110), days)) as { length?: unknown }).length;
+		};
+		expect(lengthOf({}, two("set", "bulb"))).toEqual({ perRound: 110, perKit: 0, loads: [] });
+		expect(lengthOf({})).toMatchObject({ perRound: 40, perKit: 50 });
+	});
 });
 
 test("water to boil is that of all methods by which a kit goes", () => {
