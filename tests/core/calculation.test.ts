@@ -114,6 +114,15 @@ describe("derive", () => {
 });
 
 describe("gather", () => {
+	test("asked why, a list says each of its figures in turn", () => {
+		const { origin } = gather("List", "kits", { b: figure(2), a: figure(1) });
+		if (origin.kind !== "computed") throw new Error("a list is worked out");
+		const { inputs, calculation } = origin;
+		expect(Object.keys(inputs)).toEqual(["b", "a"]);
+		expect(calculation).toMatchObject({ key: "list", label: "List", unit: "kits" });
+		expect(calculation.compute({ a: 1, b: 2 })).toEqual([2, 1]);
+	});
+
 	test("lists the values in order", () => {
 		expect(gather("List", "kits", { b: figure(2), a: figure(1) }).outcome).toEqual({
 			ok: true,
