@@ -9,7 +9,7 @@ const MOST_STATES = 3100;
 /** How many ways there are for `kits` kits to end on `ends` days. */
 function waysToEnd(kits: number, ends: number): number {
 	let ways = 1;
-	for (let i = 1; i <= kits && ways <= MOST_STATES; i++) ways = (ways * (ends - 1 + i)) / i;
+	for (let i = 1; i <= kits; i++) ways = (ways * (ends - 1 + i)) / i;
 	return ways;
 }
 

@@ -81,3 +81,44 @@ test("a sheet that comes new begins with this save", () => {
 	expect(next.sheets[KITS]).toBe(was);
 	expect(next.saves).toHaveLength(2);
 });
+
+describe("lines of a log", () => {
+	const USES = "uses.csv";
+	const log = (...lines: string[]): Workbook => ({
+		tables: { [USES]: tableOf(["at,kit,what,by,note,id", ...lines].join("\n")) },
+	});
+	const origins = (before: Workbook, now: Workbook) =>
+		withSave(rootDescent(before), now, save("one")).sheets[USES]?.origins.map((origin) =>
+			origin.replace(/^=[^.]*/, "="),
+		);
+
+	test.each([
+		["put right, it is the same", ["01:00,A,used,,,"], ["01:00,A,used,Jo,,"], ["=.0"]],
+		["of which half is another, too", ["01:00,A,used,,,"], ["02:00,A,opened,,,", ""], ["one.0"]],
+		["that got a mark, too", ["01:00,A,used,,,"], ["01:00,A,used,,,x"], ["=.0"]],
+		["with a mark, put right, is that line", ["01:00,A,used,,,x"], ["01:00,A,used,Jo,,x"], ["=.0"]],
+		["with another mark is another", ["01:00,A,used,,,x"], ["01:00,A,used,Jo,,y"], ["one.0"]],
+		["with a mark is none that had none", ["01:00,A,used,,,"], ["01:00,A,used,Jo,,y"], ["one.0"]],
+		["nor the other way round", ["01:00,A,used,,,x"], ["01:00,A,used,Jo,,"], ["one.0"]],
+		[
+			"between two that are known is one that was there",
+			["01:00,A,used,,,", "02:00,B,used,,,", "03:00,C,used,,,"],
+			["01:00,A,used,,,", "02:00,B,used,Jo,,", "03:00,C,used,,,"],
+			["=.0", "=.1", "=.2"],
+		],
+		[
+			"and not one from elsewhere",
+			["02:00,B,used,,,", "01:00,A,used,,,", "03:00,C,used,,,"],
+			["01:00,A,used,,,", "02:00,B,used,Jo,,", "03:00,C,used,,,"],
+			["=.1", "one.0", "=.2"],
+		],
+		[
+			"several, each the one it has most in common with",
+			["01:00,A,used,,,", "02:00,B,used,,,"],
+			["02:00,B,used,Jo,,", "01:00,A,used,Jo,,"],
+			["=.1", "=.0"],
+		],
+	])("a line without a mark %s", (_what, before, now, expected) => {
+		expect(origins(log(...before), log(...now))).toEqual(expected);
+	});
+});
