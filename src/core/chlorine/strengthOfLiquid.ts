@@ -71,7 +71,6 @@ export const strengthOfLiquid = calculation<Inputs, number>({
 		within: 0.005,
 	},
 	compute: ({ gramsPerLitre, storeC, days, fadeFactor }) => {
-		if (gramsPerLitre === 0) return 0;
 		const molar = gramsPerLitre / GRAMS_PER_MOLE;
 		const rate = fadeFactor * fadingRate(IONS * molar + EXTRA_IONIC_STRENGTH, storeC);
 		return gramsPerLitre / (1 + molar * rate * days * SECONDS_PER_DAY);

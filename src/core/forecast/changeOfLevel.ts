@@ -65,8 +65,8 @@ function firstChange(
 	let days = 0;
 	let recorded = 0;
 	for (let day = from; day < counts.length; day++) {
-		const count = counts[day];
-		if (count === null || count === undefined) continue;
+		const count = counts[day] ?? null;
+		if (count === null) continue;
 		const factor = factors[day % factors.length] as number;
 		if (recorded >= FEWEST_DAYS) {
 			const mean = (factor * births) / days;
@@ -101,8 +101,8 @@ function levelOf(
 	let births = 0;
 	let days = 0;
 	for (let day = from; day < to; day++) {
-		const count = counts[day];
-		if (count === null || count === undefined) continue;
+		const count = counts[day] ?? null;
+		if (count === null) continue;
 		births += count;
 		days += factors[day % factors.length] as number;
 	}

@@ -63,8 +63,8 @@ export function discountedFilter(
 		a *= discount;
 		b *= discount;
 		if (b < FORGOTTEN) a = b = 0;
-		const count = counts[day];
-		if (count === null || count === undefined) continue;
+		const count = counts[day] ?? null;
+		if (count === null) continue;
 		const factor = factors[day % factors.length] as number;
 		const mean = a > 0 ? (factor * a) / b : 0;
 		if (a > 0) {

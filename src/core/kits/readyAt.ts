@@ -102,7 +102,6 @@ function awayInRounds(kits: number, plan: InRounds, minute: number): Float64Arra
 
 function chancesOf(meanCount: number): Float64Array {
 	const { first, chance } = poisson(meanCount);
-	if (first === 0) return chance;
 	const chances = new Float64Array(first + chance.length);
 	chances.set(chance, first);
 	return chances;
