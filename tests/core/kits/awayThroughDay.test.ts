@@ -20,6 +20,7 @@ describe.each([
 		[1, 6, 2],
 		[1, 9, 4],
 		[2, 9, 2],
+		[2, 20, 4],
 		[1, 12, 8],
 	])("%d people and %d uses a day: followed for so many days first: %d", (people, uses, days) => {
 		const moments = awayThroughDay(new DayClock([uses], shares), { ...hands, people });

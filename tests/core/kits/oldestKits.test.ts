@@ -48,3 +48,65 @@ test.each([
 		expectWithin(near, exact, 0.08 * exact, "kits a day");
 	},
 );
+
+/** Steps of days with some uses, and the days kits end on. */
+function stepsOf(
+	renewal: "when_expired" | "in_time",
+	uses: number,
+	starts: number[],
+	days: number,
+) {
+	const share = uses / (starts.length + 1);
+	const each = { starts, uses: starts.map(() => share), usesAfterMidnight: share };
+	const steps = renewalSteps({ ...each, plannedMinutes: 60 }, { days, renewal });
+	return { steps, ends: Math.max(...steps.map(({ target }) => target)) + 1 };
+}
+
+/** The first days hang on how it begins, which later ones forget. */
+test.each([
+	["when_expired", 4, 0.6, [420], 5, 0.9202446912492338],
+	["in_time", 4, 0.3, [420, 840], 4, 3.21618413140029],
+	["in_time", 7, 0.5, [420], 6, 3.106717082695459],
+] as const)(
+	"%s, %d kits: the first days as they stand",
+	(renewal, kits, uses, starts, days, sum) => {
+		const { steps, ends } = stepsOf(renewal, uses, [...starts], days);
+		const chain = new OldestKits(kits, ends, steps, 0.1);
+		const given = new Float64Array((kits + 1) ** 2);
+		let found = 0;
+		for (let day = 0; day < 4; day++)
+			for (const step of steps) {
+				const used = chain.go(step, given);
+				if (!renews(step)) continue;
+				given.forEach((chance, at) => {
+					found += (used[Math.floor(at / (kits + 1))] as number) * chance * (at % (kits + 1));
+				});
+			}
+		expectWithin(found, sum, 1e-12, "kits");
+	},
+);
+
+test.each([1e-5, 0.3, 6])(
+	"%d uses a day: whatever was used, so many or so many are renewed",
+	(uses) => {
+		for (const renewal of ["when_expired", "in_time"] as const) {
+			const { steps, ends } = stepsOf(renewal, uses, [420], 4);
+			const chain = new OldestKits(5, ends, steps, 0.1);
+			const given = new Float64Array(36).fill(9);
+			for (let day = 0; day < 3; day++)
+				for (const step of steps) {
+					chain.go(step, given);
+					if (!renews(step)) continue;
+					for (let used = 0; used <= 5; used++) {
+						const row = given.subarray(6 * used, 6 * (used + 1));
+						expectWithin(
+							row.reduce((all, chance) => all + chance, 0),
+							1,
+							1e-9,
+							"chance",
+						);
+					}
+				}
+		}
+	},
+);

@@ -85,3 +85,8 @@ test.each([
 	expectWithin(lapses.used[0], Math.exp(-0.2 / 2), 1e-12, "chance");
 	expect(lapses.used).toHaveLength(4);
 });
+
+test("unless it is said otherwise, kits go out of date", () => {
+	const all = plan({ life: gone, usesPerDay: [0.2, 0.2] });
+	expect(new RunOfRounds(3, all).lapses(all.rounds[1] as RoundOfPlan)).toBeDefined();
+});

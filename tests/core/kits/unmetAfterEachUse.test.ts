@@ -56,6 +56,7 @@ describe("hands without limit, a quarter of an hour after the other", () => {
 	test.each([
 		[1, [0.6, 3], null],
 		[3, [0.6, 3, 3, 1], null],
+		[2, [3, 3, 3, 0.6], null],
 		[2, [0.2, 0.6], 7],
 		[4, [0.6, 0.6, 0.2], 3],
 	])("%d kits, %j uses a day, kits that keep for %j days", (kits, usesPerDay, readyLifeDays) => {
