@@ -9,7 +9,7 @@ import { useSetAside } from "../../src/core/stock/useSetAside.ts";
 import { answerOf } from "../core/answerOf.ts";
 
 /**
- * Use of kits that differ, whose possible amounts are too many to be told apart, beside the exact
+ * Use of kits that differ or of very many rounds, whose possible amounts are too many to be told apart, beside the exact
  * sum of all of them: never less, and never as much as 1 in 200 more.
  */
 const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
@@ -65,6 +65,14 @@ const cases: readonly (readonly [
 		{
 			rates: { ...none, perRound: 13, perKit: [89, 157], perDescale: 611 },
 			days: days(2, day([0.8, 0.5], [0.3, 0.2])),
+			descaleEvery: 3,
+		},
+	],
+	[
+		"one kind alone with descalings, in a week of more than a hundred rounds",
+		{
+			rates: { ...none, perRound: 13, perLoad: [17], perKit: [211], perDescale: 611 },
+			days: days(7, day(new Array<number>(15).fill(0.1))),
 			descaleEvery: 3,
 		},
 	],

@@ -51,25 +51,31 @@ export function convolved(
 	return chance;
 }
 
-/** Cosines and sines of the parts of a whole turn. */
-const turns = memoize((length: number) => ({
-	cos: Float64Array.from({ length: length / 2 }, (_, i) => Math.cos((2 * Math.PI * i) / length)),
-	sin: Float64Array.from({ length: length / 2 }, (_, i) => -Math.sin((2 * Math.PI * i) / length)),
+/** Cosines and sines of the parts of half a turn, for parts of this many, one after the other. */
+const turns = memoize((half: number) => ({
+	cos: Float64Array.from({ length: half }, (_, k) => Math.cos((Math.PI * k) / half)),
+	sin: Float64Array.from({ length: half }, (_, k) => -Math.sin((Math.PI * k) / half)),
 }));
 
 /** In place, radix 2. */
 function transform(re: Float64Array, im: Float64Array): void {
 	const length = re.length;
-	const { cos, sin } = turns(length);
 	swapped(re, im);
-	for (let half = 1; half < length; half *= 2) {
-		const turn = length / (2 * half);
+	for (let low = 0; low + 1 < length; low += 2) {
+		const [x, y] = [re[low + 1] as number, im[low + 1] as number];
+		re[low + 1] = (re[low] as number) - x;
+		im[low + 1] = (im[low] as number) - y;
+		re[low] = (re[low] as number) + x;
+		im[low] = (im[low] as number) + y;
+	}
+	for (let half = 2; half < length; half *= 2) {
+		const { cos, sin } = turns(half);
 		for (let from = 0; from < length; from += 2 * half)
 			for (let k = 0; k < half; k++) {
 				const low = from + k;
 				const high = low + half;
-				const c = cos[k * turn] as number;
-				const s = sin[k * turn] as number;
+				const c = cos[k] as number;
+				const s = sin[k] as number;
 				const x = (re[high] as number) * c - (im[high] as number) * s;
 				const y = (re[high] as number) * s + (im[high] as number) * c;
 				re[high] = (re[low] as number) - x;

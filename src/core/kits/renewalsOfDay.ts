@@ -182,29 +182,32 @@ function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], ki
 		for (const step of steps) {
 			const uses = chain.go(step, today);
 			if (!renews(step)) continue;
-			const renewed = meanRenewed(today, uses);
-			perDay += renewed.mean / days;
-			squares += renewed.squares;
 			const all = given[renewing++] as Float64Array;
-			for (let i = 0; i < all.length; i++)
-				if (today[i] !== 0) all[i] = (all[i] as number) + (today[i] as number) / days;
+			const renewed = addDay(all, today, uses, days);
+			perDay += renewed.mean / days;
+			squares += renewed.squares / days;
 		}
 	}
 	return { given, perDay, squares };
 }
 
-/** Mean of the renewals and of their squares, from how likely each number of uses is. */
-function meanRenewed(given: Float64Array, uses: Float64Array): { mean: number; squares: number } {
+/**
+ * Adds a day's part to the means over some days; gives back the mean of its renewals and of
+ * their squares, from how likely each number of uses is.
+ */
+function addDay(all: Float64Array, today: Float64Array, uses: Float64Array, days: number) {
 	let mean = 0;
 	let squares = 0;
 	for (let u = 0; u < uses.length; u++) {
 		const chance = uses[u] as number;
-		if (chance === 0) continue;
-		for (let x = 1; x < uses.length; x++) {
-			const both = given[u * uses.length + x] as number;
-			if (both === 0) continue;
-			mean += chance * x * both;
-			squares += chance * (x * x) * both;
+		const row = u * uses.length;
+		// No more are renewed than were not used.
+		for (let x = 0; u + x < uses.length; x++) {
+			const given = today[row + x] as number;
+			if (given === 0) continue;
+			all[row + x] = (all[row + x] as number) + given / days;
+			mean += chance * x * given;
+			squares += chance * (x * x) * given;
 		}
 	}
 	return { mean, squares };

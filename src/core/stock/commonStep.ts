@@ -21,6 +21,8 @@ const MOST_AMOUNTS = 50_000;
 const FEW_DAYS = 7;
 /** The same where sums are multiplied out. */
 const MOST_MULTIPLIED = 5_000;
+/** In more rounds than this descalings are followed in steps that are multiplied out. */
+const MOST_DESCALING = 100;
 /** Steps that only tell within how much to look. */
 const ROUGHLY = 1_000;
 /** What is looked at beyond an amount that is more than enough, in parts of it. */
@@ -42,9 +44,11 @@ const STEPS_MORE = 5;
  */
 export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
 	const amounts = Object.values(use.rates).flat();
-	const { perKit, perLoad } = use.rates;
+	const { perKit, perLoad, perDescale } = use.rates;
+	const rounds = use.days.reduce((sum, { kits }) => sum + kits.length, 0);
 	// What goes by kits that differ cannot be followed by their number: steps are multiplied out.
-	return perLoad.length > 1 || perKit.some((each) => each !== perKit[0])
+	const differ = perLoad.length > 1 || perKit.some((each) => each !== perKit[0]);
+	return differ || (perDescale > 0 && rounds > MOST_DESCALING)
 		? sharedSteps(amounts, mostUse(use))
 		: countingSteps(amounts, mostUse(use), use.days.length);
 }
