@@ -108,6 +108,13 @@ describe("typed settings", () => {
 		]);
 	});
 
+	test("so is an unknown one", () => {
+		expect(read("beds_there,6", "beds_there,7").problems.map((p) => [p.code, p.line])).toEqual([
+			["doubled-row", 2],
+			["doubled-row", 3],
+		]);
+	});
+
 	test.each(["bed_count", "constructor", "toString", "__proto__"])(
 		"an unknown setting %s is kept and not used",
 		(key) => {

@@ -11,7 +11,7 @@ import { byForm, productOf } from "./productOf.ts";
 
 const LABEL = say`In the store`;
 /** "5 x 1000": packs times their size. */
-const PACKS = /^(.+?)\s*[x×*]\s*(.+)$/i;
+const PACKS = /(.+?)[x×*](.+)/i;
 
 /** How much of the product is on the shelf: a quantity, or packs times their size, which then is the pack for orders. */
 export const inStoreEntry: BeginEntry = {

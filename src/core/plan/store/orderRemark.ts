@@ -113,7 +113,7 @@ function notCome({ overdue }: Inputs): string[] {
 }
 
 function countedLongAgo({ countedDaysAgo, countEveryDays }: Inputs): string[] {
-	if (countedDaysAgo === null || countedDaysAgo <= countEveryDays) return [];
+	if ((countedDaysAgo ?? 0) <= countEveryDays) return [];
 	return [say`Last counted ${countedDaysAgo} days ago: count it.`];
 }
 
