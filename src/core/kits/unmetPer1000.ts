@@ -1,4 +1,4 @@
-import { memoizeByObject } from "../memoize.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { UnmetAfterEachUse } from "./unmetAfterEachUse.ts";
 import { UnmetInRounds } from "./unmetInRounds.ts";
@@ -20,12 +20,18 @@ export function leastUnmetPer1000(kits: number, reprocessing: Reprocessing): num
 }
 
 function overLevels(kits: number, reprocessing: Reprocessing, renewing: boolean): number {
-	if (kits === 0) return 1000;
-	return usesAtLevels(reprocessing).reduce(
-		(sum, { at, share }) => sum + share * unmetOf(at).per1000(kits, renewing),
-		0,
-	);
+	return kits === 0 ? 1000 : unmetWith(reprocessing)(kits, renewing);
 }
+
+/** Those of a curve, of a search for the number needed and of a change are often the same. */
+const unmetWith = memoizeByObject((reprocessing: Reprocessing) =>
+	memoize((kits: number, renewing: boolean) =>
+		usesAtLevels(reprocessing).reduce(
+			(sum, { at, share }) => sum + share * unmetOf(at).per1000(kits, renewing),
+			0,
+		),
+	),
+);
 
 const unmetOf = memoizeByObject((reprocessing: Reprocessing) => {
 	if (reprocessing.kind === "in_rounds") return new UnmetInRounds(reprocessing);
