@@ -1,0 +1,91 @@
+import { expect, test } from "vitest";
+import type { Choices } from "../../../src/core/merge/conflict.ts";
+import type { Copy } from "../../../src/core/merge/descent.ts";
+import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
+import { rootDescent } from "../../../src/core/merge/rootDescent.ts";
+import { withSave } from "../../../src/core/merge/withSave.ts";
+import { tableOf } from "../smallUnit.ts";
+
+const KITS = "kits.csv";
+const kits = (...lines: string[]) => ({
+	tables: { [KITS]: tableOf(["kit,status,note", ...lines].join("\n")) },
+});
+const root = (...lines: string[]): Copy => {
+	const workbook = kits(...lines);
+	return { workbook, descent: rootDescent(workbook) };
+};
+const saved = ({ descent }: Copy, id: string, ...lines: string[]): Copy => {
+	const workbook = kits(...lines);
+	return { workbook, descent: withSave(descent, workbook, { id, at: "2027-03-01T10:00", by: id }) };
+};
+const rowsOf = ({ workbook }: Copy) => workbook.tables[KITS]?.rows.map((row) => row.join());
+/** Which cells of the first row changed after it was entered, and in which save. */
+const remembered = ({ descent }: Copy) => {
+	const { origins = [], changed } = descent.sheets[KITS] ?? {};
+	return Object.fromEntries(changed?.get(origins[0] ?? "") ?? []);
+};
+
+const start = root("A,ready,", "B,ready,");
+test.each([
+	["changed in one cell each", "A,ready,torn", "A,lost,", { note: "ours", status: "theirs" }],
+	["changed here alone", "A,ready,torn", "A,ready,", { note: "ours" }],
+	["changed there alone", "A,ready,", "A,ready,torn", { note: "theirs" }],
+	["changed alike", "A,ready,torn", "A,ready,torn", { note: "ours" }],
+	["not changed", "A,ready,", "A,ready,", {}],
+])("a row %s remembers which save each cell is from", (_what, ours, theirs, expected) => {
+	const [one, other] = [
+		saved(start, "ours", ours, "B,ready,x"),
+		saved(start, "theirs", theirs, "B,ready,y"),
+	];
+	expect(remembered(mergeCopies(one, other))).toEqual(expected);
+});
+
+test("of rows entered in both copies the texts of one birth are as old as the row, the other's are changes", () => {
+	const [one, other] = [root("A,ready,"), root("A,ready,torn")];
+	const [first, second] = [one, other].map(({ descent }) => descent.saves[0]?.id as string);
+	for (const together of [mergeCopies(one, other), mergeCopies(other, one)]) {
+		expect(rowsOf(together)).toEqual(["A,ready,torn"]);
+		const born = together.descent.sheets[KITS]?.origins[0]?.split(".")[0];
+		expect(born).toBe([first, second].sort()[0]);
+		expect(remembered(together)).toEqual(born === second ? {} : { note: second });
+	}
+});
+
+test("each conflict is chosen by itself", () => {
+	const [one, other] = [
+		saved(start, "ours", "A,lost,torn", "B,lost,"),
+		saved(start, "theirs", "A,found,lent", "B,found,"),
+	];
+	const { conflicts } = mergeCopies(one, other);
+	expect(new Set(conflicts.map(({ key }) => key)).size).toBe(3);
+	const chosen: Choices = new Map([[conflicts[1]?.key as string, "theirs"]]);
+	const together = mergeCopies(one, other, chosen);
+	expect(rowsOf(together)).toEqual(["A,lost,lent", "B,lost,"]);
+	expect(remembered(together)).toEqual({ status: "ours", note: "theirs" });
+});
+
+test("spaces around a text are no change", () => {
+	const together = mergeCopies(saved(start, "ours", "A, ready,", "B,ready,"), start);
+	expect(together.changes).toEqual([]);
+	const both = mergeCopies(start, saved(start, "theirs", "A,ready ,", "B,ready,"));
+	expect([both.changes, both.conflicts]).toEqual([[], []]);
+});
+
+test("rows that one deleted and the other changed are chosen each by itself, on whichever side", () => {
+	const gone = saved(start, "gone");
+	const kept = saved(start, "kept", "A,lost,", "B,ready,torn");
+	for (const side of ["ours", "theirs"] as const) {
+		const [one, other] = side === "ours" ? [kept, gone] : [gone, kept];
+		const { conflicts } = mergeCopies(one, other);
+		expect(conflicts.map((conflict) => conflict[side].text)).toEqual(["A, lost", "B, ready, torn"]);
+		const without = conflicts[0]?.[side === "ours" ? "theirs" : "ours"];
+		expect([without?.text, without?.save?.id]).toEqual([undefined, "gone"]);
+		const choices: Choices = new Map([
+			[conflicts[0]?.key as string, side],
+			[conflicts[1]?.key as string, side === "ours" ? "theirs" : "ours"],
+		]);
+		const together = mergeCopies(one, other, choices);
+		expect(rowsOf(together)).toEqual(["A,lost,"]);
+		expect([together.changes, together.conflicts.length]).toEqual([[], 2]);
+	}
+});
