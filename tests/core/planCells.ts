@@ -3,6 +3,7 @@ import type { AnyRow } from "../../src/core/computedTable.ts";
 import { problemsOf } from "../../src/core/outcome.ts";
 import type { Plan } from "../../src/core/plan/plan.ts";
 import type { Measure } from "../../src/core/sheets/planMeasures.ts";
+import { wholeProblems } from "./wholeProblems.ts";
 
 export function rowsOf(plan: Plan, file: string): readonly AnyRow[] {
 	return plan.tables[file]?.rows ?? [];
@@ -38,7 +39,9 @@ export function codesOf(figure: Figure<unknown> | undefined): string[] {
 }
 
 export function problemCodes(plan: Plan, weight?: "error" | "advice"): string[] {
-	return plan.problems.filter((p) => !weight || p.weight === weight).map((p) => p.code);
+	return wholeProblems(plan.problems)
+		.filter((p) => !weight || p.weight === weight)
+		.map((p) => p.code);
 }
 
 /** Every calculation that a figure comes from, however far back. */

@@ -3,6 +3,7 @@ import { plan } from "../../../src/core/plan/plan.ts";
 import { columnOf } from "../contentOf.ts";
 import { codesOf, rowsOf } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
+import { wholeProblems } from "../wholeProblems.ts";
 
 const CODES = [
 	"pots-booked-twice",
@@ -15,7 +16,7 @@ const CODES = [
 const made = (settings: Record<string, string | number>) =>
 	plan(unitWith({ heat_kw: 3, plan_days: 3, pots: 2, pots_on_stove: "", ...settings }));
 const found = (settings: Record<string, string | number>) =>
-	made(settings).problems.filter(({ code }) => CODES.includes(code));
+	wholeProblems(made(settings).problems).filter(({ code }) => CODES.includes(code));
 
 describe("water that cannot be cool in time", () => {
 	test.each([
