@@ -54,6 +54,7 @@ export function readFiles(
 	const problems: Problem[] = [...unpacked.problems];
 	const files = unpacked.files.filter(isNoClutter);
 	const format = readDescription(files, problems);
+	const isOurs = files.some(({ name }) => baseName(name) === DESCRIPTION);
 	const [remembered, ...more] = files.filter(({ name }) => baseName(name) === HISTORY_FILE);
 	// Two of them are of two workbooks; their sheets together come from neither.
 	const isOne = remembered !== undefined && more.length === 0;
@@ -75,7 +76,7 @@ export function readFiles(
 		}
 		const read = readSheetFile(name, file, claim, { encoding: answers.encoding, isNewer });
 		for (const wrong of read.problems) problems.push(wrong);
-		if (read.as === "sheet") claims(file.name, read.table);
+		if (read.as === "sheet") claims(file.name, { ...read.table, isOurs });
 		else if (read.as === "newer") newer[name] = read.table;
 	}
 	for (const sheet of unpacked.sheets) {

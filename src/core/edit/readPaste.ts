@@ -50,7 +50,8 @@ export function readPaste(
 
 /**
  * Typed texts: what its column takes stays as it was typed, and what it does not take is
- * read as a paste of its own, where that leaves nothing to ask. "28/02/2027" is one day only.
+ * read as a paste of its own, where that leaves nothing to ask and its column then takes it.
+ * "28/02/2027" is one day only.
  */
 export function readTyped(
 	workbook: Workbook,
@@ -60,16 +61,30 @@ export function readTyped(
 	const read = readPaste(workbook, file, texts);
 	if (read.questions.length > 0 || read.rewritten.length === 0) return texts;
 	const sheet = sheetOf(file) as Sheet;
-	const table = tableOf(withTexts(workbook, file, texts), file);
-	const refused = new Set(
-		blockCells({ sheet, table })
-			.filter(({ text, column }) => !column.value.schema.safeParse(text).success)
-			.map(({ row, at }) => `${row} ${table.header[at]}`),
-	);
+	const refused = refusedWith(workbook, sheet, texts);
+	const stillRefused = refusedWith(workbook, sheet, read.texts);
 	return texts.map((text, at) =>
-		refused.has(`${text.row} ${text.column}`) ? (read.texts[at] ?? text) : text,
+		refused.has(placeOf(text)) && !stillRefused.has(placeOf(text))
+			? (read.texts[at] ?? text)
+			: text,
 	);
 }
+
+/** Where a sheet with these texts in it holds what its columns do not take. */
+function refusedWith(
+	workbook: Workbook,
+	sheet: Sheet,
+	texts: readonly NewText[],
+): ReadonlySet<string> {
+	const table = tableOf(withTexts(workbook, sheet.file, texts), sheet.file);
+	return new Set(
+		blockCells({ sheet, table })
+			.filter(({ text, column }) => !column.value.schema.safeParse(text).success)
+			.map(({ row, at }) => placeOf({ row, column: table.header[at] ?? "" })),
+	);
+}
+
+const placeOf = ({ row, column }: Pick<NewText, "row" | "column">) => `${row} ${column}`;
 
 /** The year that the workbook plans for, by which a year of two digits is understood. */
 function yearOf(workbook: Workbook): number | undefined {

@@ -24,6 +24,8 @@ test.each([
 	["date", "2027-03-05", "2027-03-05"],
 	["births", "7", "7"],
 	["births", "seven", "seven"],
+	// What is not allowed in either form stays as it was typed.
+	["births", "6,5", "6,5"],
 ])("typed under %s, %s becomes %s", (column, text, kept) => {
 	expect(readTyped(workbook, "records.csv", [{ row: 1, column, text }])).toEqual([
 		{ row: 1, column, text: kept },

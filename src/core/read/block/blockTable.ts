@@ -9,6 +9,8 @@ export interface BlockTable {
 	readonly table: TextTable;
 	/** What stood between its cells; absent where nothing did, as in a spreadsheet's own file. */
 	readonly separator?: "," | ";" | "\t" | undefined;
+	/** Set where this program wrote it, with decimal points: they tell nothing of who typed into it. */
+	readonly isOurs?: boolean;
 	/** Whether a cell was a number before it was text, as in a spreadsheet's own file: it has a decimal point, whatever stands around it. */
 	readonly isNumber?: (row: number, at: number) => boolean;
 }

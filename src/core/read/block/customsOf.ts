@@ -12,6 +12,8 @@ export interface SheetReadings {
 	readonly cells: readonly TwoReadings[];
 	/** What the separator between its cells says, where it says something. */
 	readonly separator?: Which | undefined;
+	/** Set where its decimal points are this program's. */
+	readonly isOurs?: boolean | undefined;
 }
 
 /**
@@ -29,14 +31,24 @@ export function customsOf(
 	sheets: readonly SheetReadings[],
 	asked: Which | undefined,
 ): (Which | undefined)[] {
-	const all = agreed(sheets.flatMap(({ cells }) => cells.map(onlyOne)));
-	return sheets.map(({ cells, separator }) => {
-		const own = agreed(cells.map(onlyOne));
+	const all = agreed(sheets.flatMap((sheet) => votesOf(sheet, onlyOne)));
+	return sheets.map((sheet) => {
+		const { cells, separator } = sheet;
+		const own = agreed(votesOf(sheet, onlyOne));
 		if (own === "both") return asked;
-		const allowed = agreed(cells.map(allowedOne));
+		const allowed = agreed(votesOf(sheet, allowedOne));
 		const nearest = own ?? separator ?? (allowed === "both" ? undefined : allowed);
 		const far =
 			all === "both" || cells.some((c) => isOpen(c) && c.ownOnly === all) ? undefined : all;
 		return nearest ?? far ?? asked;
 	});
+}
+
+/** What the texts of a sheet tell, each by itself. */
+function votesOf(
+	{ cells, isOurs }: SheetReadings,
+	vote: (cell: TwoReadings) => Which | undefined,
+): (Which | undefined)[] {
+	const votes = cells.map(vote);
+	return isOurs ? votes.map((which) => (which === "first" ? undefined : which)) : votes;
 }

@@ -1,7 +1,7 @@
 import type { TextTable } from "../../workbook.ts";
 import { blockCells } from "./blockCells.ts";
 import type { BlockCell, BlockTable, Customs, Question, Rewritten } from "./blockTable.ts";
-import { customsOf } from "./customsOf.ts";
+import { customsOf, type SheetReadings } from "./customsOf.ts";
 import { dateReadings, yearIn } from "./dateReadings.ts";
 import { numberReadings } from "./numberReadings.ts";
 import { isOpen, type TwoReadings, type Which } from "./twoReadings.ts";
@@ -34,13 +34,15 @@ export function readBlock(
 	const cells = given.map(blockCells);
 	const near = yearIn(cells.flat()) ?? year;
 	const numbers = settled(
-		cells.map((own) => own.flatMap(numberReadings)),
-		given.map(({ separator }) => (separator === ";" ? "second" : undefined)),
+		given.map(({ separator, isOurs }, at) => ({
+			cells: (cells[at] as BlockCell[]).flatMap(numberReadings),
+			separator: separator === ";" ? "second" : undefined,
+			isOurs: isOurs && separator === ",",
+		})),
 		asked.numbers && (asked.numbers === "point" ? "first" : "second"),
 	);
 	const dates = settled(
-		cells.map((own) => own.flatMap((cell) => dateReadings(cell, near))),
-		given.map(() => undefined),
+		cells.map((own) => ({ cells: own.flatMap((cell) => dateReadings(cell, near)) })),
 		asked.dates && (asked.dates === "day-first" ? "first" : "second"),
 	);
 	const clear = given.map((_, at) => [...(numbers.clear[at] ?? []), ...(dates.clear[at] ?? [])]);
@@ -63,16 +65,12 @@ interface Clear {
 
 /** Each sheet's texts in the clear form, and those that stay open. */
 function settled(
-	sheets: readonly (readonly TwoReadings[])[],
-	separators: readonly (Which | undefined)[],
+	sheets: readonly SheetReadings[],
 	asked: Which | undefined,
 ): { readonly clear: Clear[][]; readonly open: TwoReadings[] } {
-	const customs = customsOf(
-		sheets.map((cells, at) => ({ cells, separator: separators[at] })),
-		asked,
-	);
+	const customs = customsOf(sheets, asked);
 	const open: TwoReadings[] = [];
-	const clear = sheets.map((cells, at) =>
+	const clear = sheets.map(({ cells }, at) =>
 		cells.flatMap((both): Clear[] => {
 			const custom = customs[at];
 			if (isOpen(both) && custom === undefined) {
