@@ -54,8 +54,7 @@ function timesOf(parts: readonly Counts[]): Times[] {
 function isSame(one: Counts, other: Counts): boolean {
 	if (one === other) return true;
 	if (one.first !== other.first || one.chance.length !== other.chance.length) return false;
-	for (let i = 0; i < one.chance.length; i++) if (one.chance[i] !== other.chance[i]) return false;
-	return true;
+	return one.chance.every((chance, i) => chance === other.chance[i]);
 }
 
 /** The sum of `count` counts that are all like this one; at least one. */

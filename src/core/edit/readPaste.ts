@@ -34,11 +34,13 @@ export function readPaste(
 	for (const { row, column, text } of texts)
 		own.set(row, (own.get(row) ?? new Map()).set(column, text));
 	const rows = [...own.keys()];
-	const cellOf = (row: number, key: string, at: number) =>
-		own.get(row)?.get(key) ?? (key === "key" ? (after.rows[row]?.[at] ?? "") : "");
 	const table = {
 		header: after.header,
-		rows: rows.map((row) => after.header.map((key, at) => cellOf(row, key, at))),
+		rows: [...own].map(([row, typed]) =>
+			after.header.map(
+				(key, at) => typed.get(key) ?? (key === "key" ? (after.rows[row]?.[at] ?? "") : ""),
+			),
+		),
 		lines: rows.map((row) => lineOf(after, row)),
 	};
 	const { tables, questions, rewritten } = readBlock([{ sheet, table }], asked, yearOf(workbook));

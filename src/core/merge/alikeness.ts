@@ -12,12 +12,16 @@ export function alikeness(one: TextTable, other: TextTable) {
 	return (a: number, b: number): number => {
 		let [same, all] = [0, 0];
 		for (const [x, y] of places) {
-			const text = one.rows[a]?.[x]?.trim() ?? "";
-			const otherText = other.rows[b]?.[y]?.trim() ?? "";
+			const text = textAt(one, a, x);
+			const otherText = textAt(other, b, y);
 			if (text === "" && otherText === "") continue;
 			all++;
 			if (text === otherText) same++;
 		}
 		return all > 0 ? same / all : 0;
 	};
+}
+
+function textAt({ rows }: TextTable, row: number, at: number): string {
+	return (rows[row] as readonly string[])[at]?.trim() ?? "";
 }

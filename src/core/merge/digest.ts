@@ -18,7 +18,7 @@ export function digest(tables: Readonly<Record<string, TextTable>>): string {
 	};
 	const takeCells = (cells: readonly string[]) => {
 		let width = cells.length;
-		while (width > 0 && cells[width - 1] === "") width--;
+		while (cells[width - 1] === "") width--;
 		for (let at = 0; at < width; at++) {
 			const cell = cells[at] as string;
 			for (let letter = 0; letter < cell.length; letter++) take(cell.charCodeAt(letter));

@@ -78,7 +78,7 @@ function pairsOf(file: string, ours: SheetSide, theirs: SheetSide): Pairs {
 	});
 	const isNew = (from: SheetSide, to: SheetSide, wanted: boolean): Takes => {
 		return (row) => {
-			const origin = from.descent.origins[row] ?? "";
+			const origin = from.descent.origins[row] as string;
 			return !(to.saves.has(bornIn(origin)) && to.descent.gone.has(origin)) === wanted;
 		};
 	};

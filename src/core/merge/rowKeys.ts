@@ -14,7 +14,8 @@ export interface RowKeys {
 
 export function rowKeys(sheet: Sheet | undefined, table: TextTable): RowKeys {
 	const names = columnNames(table);
-	const cell = (row: number, at: number) => table.rows[row]?.[at]?.trim() ?? "";
+	const cell = (row: number, at: number) =>
+		(table.rows[row] as readonly string[])[at]?.trim() ?? "";
 	const idAt = sheet && "id" in sheet.columns ? names.indexOf("id") : -1;
 	const places = (sheet?.unique ?? sheet?.alike ?? []).map((name) => names.indexOf(name));
 	const others = names.map((name, at) => ({ name, at })).filter(({ at }) => at !== idAt);

@@ -22,8 +22,7 @@ export function piecesHeld(steps: readonly TimedStep[], holdMinutes: number): Pi
 		})),
 		holdMinutes,
 	);
-	if (!timing) throw new Error("program error: a load without a step");
-	const { startsAt, endsAt } = timing;
+	const { startsAt, endsAt } = timing as TimedStep;
 	const heatsToo =
 		startsAt === (steps.find(({ handsOn }) => handsOn === "no") ?? steps[0])?.startsAt;
 	const from = heatsToo ? Math.max(startsAt, endsAt - holdMinutes) : startsAt;

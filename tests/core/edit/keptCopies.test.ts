@@ -115,6 +115,12 @@ describe("kept copies of the settings", () => {
 			{ name: "first", of: "round", key: "07:00", value: "early" },
 		]);
 		expect(rows(second, "round")).toHaveLength(2);
+		expect(two.tables["kept-settings.csv"]?.rows).toContainEqual([
+			"first",
+			"round",
+			"07:00",
+			"early",
+		]);
 		expect(rows(first, "setting")?.map(({ key }) => key)).not.toContain("");
 		const bare = changed(two, smallUnit({ "unit.csv": "key,value\nplan_start,2027-03-01" }));
 		expect(used(bare, "first").tables["unit.csv"]?.rows).toEqual([

@@ -130,3 +130,19 @@ describe("spaces around cells change nothing of what is edited", () => {
 		expect(bare(edit(spaced))).toEqual(bare(edit(unit)));
 	});
 });
+
+describe("what is typed is written without spaces around it", () => {
+	const typed = entries
+		.filter(({ options }) => !options)
+		.flatMap((entry) =>
+			[entry.read(unit), ...textsOf(entry)]
+				.filter((text) => text !== "")
+				.map((text) => [entry, text] as const),
+		);
+	test.each(typed.map(([entry, text]) => [entry.key, text, entry] as const))(
+		"%s: %s",
+		(_key, text, entry) => {
+			expect(entry.write(unit, ` ${text} `)).toEqual(entry.write(unit, text));
+		},
+	);
+});

@@ -18,4 +18,6 @@ test.each([
 test("a column that only one of the tables has counts where it says something", () => {
 	const share = alikeness(tableOf("kit,what\nA,used"), tableOf("kit,what,by\nA,used,Ama"));
 	expect(share(0, 0)).toBe(2 / 3);
+	const back = alikeness(tableOf("kit,what,by\nA,used,Ama"), tableOf("kit,what\nA,used"));
+	expect(back(0, 0)).toBe(2 / 3);
 });

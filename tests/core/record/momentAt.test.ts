@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { distinct, nowhere, problem } from "../../../src/core/problem.ts";
 import { marksReader } from "../../../src/core/record/marksReader.ts";
-import { momentAt } from "../../../src/core/record/momentAt.ts";
+import { clockAfter, momentAt } from "../../../src/core/record/momentAt.ts";
 import { missingSorts } from "../../../src/core/rounds/stepWords.ts";
 import { percentForms } from "../../../src/core/values/numberForms.ts";
 
@@ -14,6 +14,15 @@ test.each([
 	[-1440, "2027-02-28", 0],
 ])("%d minutes after the midnight of 1 March are on %s", (minutes, date, clock) => {
 	expect(momentAt("2027-03-01", minutes)).toEqual({ date, minutes: clock });
+});
+
+test.each([
+	[1410, 70, 1510],
+	[600, 599, 2039],
+	[600, 600, 600],
+	[600, 601, 601],
+])("from %d the clock that reads %d is minute %d", (start, clock, minute) => {
+	expect(clockAfter(start, clock)).toBe(minute);
 });
 
 test("marks are read whatever stands between and before them", () => {

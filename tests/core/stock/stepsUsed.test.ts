@@ -59,6 +59,21 @@ test("descalings that use hardly anything are counted as many as there can be, n
 		expect(chanceAtMost(found, amount)).toBeLessThanOrEqual(chanceAtMost(exact, amount) + 1e-12);
 });
 
+test("kinds that go the same way and use differently are followed each by itself", () => {
+	const used = stepsUsed(
+		{
+			rates: { perDay: 0, perRound: 200, perLoad: [0], perKit, perDescale: 0 },
+			days: [{ kind: "in_rounds", starts: [0], kits: [0.65], byKind: kits.map((each) => [each]) }],
+			loads: [...soaks(9)],
+			descaleEvery: 0,
+		},
+		{ size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY },
+	);
+	const runs = 1 - Math.exp(-0.65);
+	expectWithin(mean(used), 200 * runs + 3 * 0.4 + 5 * 0.25, 1e-9, "steps");
+	expectWithin(chanceAtMost(used, 204) - chanceAtMost(used, 202), 0.4 * Math.exp(-0.65), 1e-12, "");
+});
+
 test("those that use more are followed", () => {
 	const [found, exact] = [used(2), followed(2)];
 	for (let amount = 0; amount < 40; amount++)

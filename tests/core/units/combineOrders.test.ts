@@ -137,6 +137,37 @@ describe("what stays apart, and what is said", () => {
 		]);
 	});
 
+	test("everything there is to say stands in one remark", () => {
+		const [row] = two(
+			{ target: "", packSize: 50, emergency: "yes" },
+			{ usable: "", packSize: 60, emergency: "yes" },
+		);
+		expect(cell(row, "remark")).toBe(
+			"The units name packs of 50, 60; the largest is used. No stock or target given, so not counted: A, B. Runs out before an order can arrive: A, B.",
+		);
+	});
+
+	test("a sum is asked of the lines it comes from, as their files have them", () => {
+		const [row] = two({ usable: 5 }, { usable: 7 });
+		const origin = row?.usable?.origin;
+		const list = origin?.kind === "computed" ? Object.values(origin.inputs)[0]?.origin : undefined;
+		const lines = list?.kind === "computed" ? list.inputs : {};
+		expect(Object.entries(lines).map(([name, line]) => [name, line.outcome, line.origin])).toEqual([
+			[
+				"a.csv 2 (1)",
+				{ ok: true, value: 5 },
+				{ kind: "typed", place: { file: "a.csv", line: 2, column: "usable" } },
+			],
+			[
+				"b.csv 2 (2)",
+				{ ok: true, value: 7 },
+				{ kind: "typed", place: { file: "b.csv", line: 2, column: "usable" } },
+			],
+		]);
+		const values = { "b.csv 2 (2)": 7, "a.csv 2 (1)": 5 };
+		expect(list?.kind === "computed" && list.calculation.compute(values)).toEqual([5, 7]);
+	});
+
 	test("units that run out before an order can arrive are named", () => {
 		const [row] = two(
 			{ target: 9, packSize: 5, emergency: "yes" },
@@ -219,6 +250,10 @@ describe("files without the added columns", () => {
 		expect(cell(row, "need")).toBe(30);
 		for (const column of ["order_packs", "order_quantity"] as const)
 			expect(codesOf(row?.[column])).toEqual(["no-pack-size"]);
+		const problems = row?.order_packs.outcome.ok === false ? row.order_packs.outcome.problems : [];
+		expect(problems).toMatchObject([{ file: "a.csv", line: 2, column: "pack_size", received: "" }]);
+		const [other] = combined(old("a.csv", {}), old("b.csv", { target: 30 }));
+		expect(codesOf(other?.order_packs)).toEqual(["no-pack-size"]);
 	});
 
 	test("without need the pack size does not matter", () => {

@@ -51,6 +51,7 @@ describe("units added up", () => {
 			units_run_out_first: 1,
 			usable: 10,
 			on_order: 20,
+			use_expected: 100,
 			target_stock: 160.5,
 			need: 70 + 60.5,
 			in_store: null,
@@ -61,6 +62,7 @@ describe("units added up", () => {
 			unit_packs: 2,
 			run_out_on: "2027-03-05",
 			order_by: "2027-02-26",
+			remark: "",
 		});
 		expect(gloves).toMatchObject({ units: 1, units_short: 0, need: 0, order_packs: 0, cost: 0 });
 	});
@@ -106,7 +108,7 @@ describe("names of the district", () => {
 		const { rows } = ordered([north, south], { names });
 		expect(rows.map(({ item }) => item)).toEqual(["gauze", "gloves", "bleach"]);
 		expect(rows[0]).toMatchObject({ units: 2, need: 135.5, pack_size: 100, order_packs: 2 });
-		expect(rows[0]?.remark).toContain("25, 100");
+		expect(rows[0]?.remark).toBe("The units name packs of 25, 100; the largest is used.");
 	});
 
 	test("a name is looked up once, as it is written", () => {
@@ -114,14 +116,14 @@ describe("names of the district", () => {
 			{ item: "a", name: "b" },
 			{ item: "b", name: "c" },
 		]);
-		expect([nameOf("a"), nameOf(" b "), nameOf("A")]).toEqual(["b", "c", "A"]);
+		expect(["a", " b ", "A", " d "].map(nameOf)).toEqual(["b", "c", "A", "d"]);
 	});
 });
 
 describe("the district's own store", () => {
 	test.each([
 		[["gauze,100,"], { in_store: 100, to_order: 30.5, order_packs: 1 }],
-		[["gauze,100,piece", "gauze,20.5,piece"], { in_store: 120.5, to_order: 10, order_packs: 1 }],
+		[["gauze,100,piece", "gauze,20.5, piece "], { in_store: 120.5, to_order: 10, order_packs: 1 }],
 		[["gauze,500,"], { in_store: 500, to_order: 0, order_packs: 0, cost: 0 }],
 		[["gauze,0,"], { in_store: 0, to_order: 130.5, order_packs: 2 }],
 	])("%j is taken off", (stock, row) => {
@@ -139,31 +141,80 @@ describe("the district's own store", () => {
 	test("what no unit lists, or counts otherwise, is taken off nothing, and named", () => {
 		const { rows, problems } = ordered([north, south], { stock: ["gauze,3,box", "soap,2,"] });
 		expect(rows.map(({ in_store }) => in_store)).toEqual([null, null, null, null]);
-		expect(problems.map(({ code, line, column }) => [code, line, column])).toEqual([
-			["store-not-taken-off", 2, "measure"],
-			["store-not-taken-off", 3, "item"],
+		expect(problems).toMatchObject([
+			{
+				...{ code: "store-not-taken-off", file: "district-stock.csv", line: 2, column: "measure" },
+				...{ received: "box", allowed: "piece" },
+				message: expect.stringMatching(/^The units count gauze in piece; .* says box,/),
+			},
+			{
+				...{ code: "store-not-taken-off", line: 3, column: "item" },
+				...{ received: "soap", allowed: "an item that some unit lists" },
+				message: expect.stringMatching(/^No unit lists soap,/),
+			},
 		]);
 	});
 
 	test("an item in two measures is two rows that name each other", () => {
 		const boxes = order("gauze,box,0,0,1,3,3,1,9,,,no");
-		const { rows, problems } = ordered([north, boxes], { stock: ["gauze,1,"] });
+		const { rows, problems } = ordered([north, boxes], { stock: ["gauze,1,", "gauze,2,box"] });
 		expect(rows.map(({ item, measure }) => `${item} ${measure}`)).toEqual([
 			"gauze piece",
 			"gloves pair",
 			"gauze box",
 		]);
-		expect(rows[0]?.remark).toContain("box");
-		expect(problems.map(({ code }) => code)).toEqual(["store-not-taken-off"]);
+		expect(rows.map(({ remark }) => remark)).toEqual([
+			"Other units count it in box: that is a row of its own.",
+			"",
+			"Other units count it in piece: that is a row of its own.",
+		]);
+		expect(rows.map(({ in_store }) => in_store)).toEqual([null, null, 2]);
+		expect(problems.map(({ allowed, message }) => [allowed, message.includes(" says –,")])).toEqual(
+			[["piece, box", true]],
+		);
 	});
 });
 
-test("packs of a size that nobody says are not counted", () => {
-	const unit = order("soap,bar,0,0,1,3,,,,,,no");
+test.each([
+	["are not counted", 3, null, null],
+	["are none where nothing is needed", 0, 0, 0],
+])("packs of a size that nobody says %s", (_what, target, order_packs, cost) => {
+	const unit = order(`soap,bar,0,0,1,${target},,,2,,,no`);
 	expect(ordered([unit]).rows[0]).toMatchObject({
-		need: 3,
+		need: target,
 		pack_size: null,
-		order_packs: null,
-		cost: null,
+		order_packs,
+		cost,
 	});
+});
+
+test.each([
+	["the first of its size", ["100,2.5", "100,3", "25,1"], 2.5],
+	["the first that is given", ["100,", "100,3"], 3],
+	["that of packs of a size nobody says", [",7", ",8", "100,"], 7],
+	["a smaller pack's says nothing", ["25,1", "100,"], null],
+])("the price of a pack: %s", (_what, packs, cost) => {
+	const units = packs.map((pack) => order(`gauze,piece,0,0,1,10,,${pack},,,no`));
+	expect(ordered(units).rows[0]).toMatchObject({ pack_size: 100, order_packs: 1, cost });
+});
+
+test("orders of no store, by the units' own names", () => {
+	const sums = new DistrictOrder();
+	sums.add(north);
+	const { table, problems } = sums.table();
+	expect(table.rows.map(({ item, in_store }) => [valueIn(item), valueIn(in_store)])).toEqual([
+		["gauze", null],
+		["gloves", null],
+	]);
+	expect(problems).toEqual([]);
+});
+
+/** Two units of one order each, of which one or the other knows a day. */
+test.each([
+	["2027-03-09", ""],
+	["", "2027-03-09"],
+	["2027-03-09", "2027-03-10"],
+])("the first day of %j and %j", (one, other) => {
+	const units = [one, other].map((day) => order(`gauze,piece,0,0,1,10,,100,,${day},,no`));
+	expect(ordered(units).rows[0]).toMatchObject({ run_out_on: "2027-03-09", order_by: "" });
 });

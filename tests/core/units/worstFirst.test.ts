@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type UnitRow, worstFirst } from "../../../src/core/units/worstFirst.ts";
+import { kitsShort, type UnitRow, worstFirst } from "../../../src/core/units/worstFirst.ts";
 
 const good: UnitRow = {
 	unit: "Good",
@@ -66,4 +66,14 @@ test.each<[name: string, worse: Partial<UnitRow>, better: Partial<UnitRow>]>([
 	expect([other, one].sort(worstFirst)).toEqual([one, other]);
 	expect([one, other].sort(worstFirst)).toEqual([one, other]);
 	expect(worstFirst(one, one)).toBe(0);
+});
+
+test.each([
+	[6, 5, 1],
+	[5, 6, 0],
+	[null, 5, undefined],
+	[6, null, undefined],
+])("of %j kits needed and %j in service so many are lacking: %j", (needed, inService, short) => {
+	const row = { ...good, kits_needed: needed, kits_in_service: inService };
+	expect(kitsShort(row)).toBe(short);
 });

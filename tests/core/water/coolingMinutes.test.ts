@@ -18,6 +18,7 @@ test.each([
 	["from 90 °C, high up", { fromC: 90 }, 4 * Math.log(65 / 12), 1e-9],
 	["in a cold room", { roomC: 0 }, 4 * Math.log(100 / 37), 1e-9],
 	["no warmer than wanted: at once", { fromC: 37 }, 0, 0],
+	["no warmer than wanted, in a hot room: at once", { fromC: 37, roomC: 40 }, 0, 0],
 ])("%s: hours", (_what, change, hours, tolerance) => {
 	expectWithin(answerOf(coolingMinutes, { ...pot, ...change }) / 60, hours, tolerance, "h");
 });

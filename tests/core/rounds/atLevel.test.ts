@@ -1,0 +1,41 @@
+import { expect, test } from "vitest";
+import { atLevel } from "../../../src/core/rounds/atLevel.ts";
+import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
+
+const level = { mean: 1, levelShape: 10, daySpread: 0 };
+const day: RoundsOfDay = {
+	kind: "in_rounds",
+	starts: [420, 840],
+	kits: [3, 5.25],
+	byKind: [
+		[1, 2],
+		[2, 3.25],
+	],
+	forecast: {
+		level,
+		sure: [
+			[1, 0],
+			[0.5, 0.25],
+		],
+	},
+};
+
+test("what is sure stays, and the rest goes with the level", () => {
+	expect(atLevel(day, 2)).toEqual({
+		kind: "in_rounds",
+		starts: [420, 840],
+		kits: [4.5, 10.25],
+		byKind: [
+			[1, 4],
+			[3.5, 6.25],
+		],
+	});
+	expect(atLevel(day, 0)).toMatchObject({ kits: [1.5, 0.25] });
+});
+
+test("at the level itself, and where nothing is forecast, kits are the same to the last digit", () => {
+	const { forecast: _, ...known } = day;
+	expect(atLevel(day, 1).kits).toBe(day.kits);
+	expect(atLevel(day, 1)).toEqual(known);
+	expect(atLevel(known, 2)).toEqual(known);
+});
