@@ -9,7 +9,7 @@ export interface Steps {
 	readonly of: (amount: number) => number;
 	/** Steps set aside beyond the count's quantile, to stay on the safe side. */
 	readonly more: number;
-	/** More steps than this are not followed: what is set aside is less. */
+	/** More steps than this are not followed: what is set aside is less, or they are widened. */
 	readonly most: number;
 }
 
@@ -27,6 +27,10 @@ const MOST_DESCALING = 100;
 const ROUGHLY = 1_000;
 /** What is looked at beyond an amount that is more than enough, in parts of it. */
 const LOOKED_AT = 1.5;
+/** So many steps are looked at first: births that may be far more than their average make many more possible. */
+const FIRST_LOOK = { rough: 3 * ROUGHLY, exact: 2 * MOST_AMOUNTS };
+/** Where these are not enough, so many times as many, in the end all. */
+const WIDER = 4;
 const ALL = Number.POSITIVE_INFINITY;
 /** Added where amounts are shared between steps: part of each is counted at the step below it. */
 const STEPS_MORE = 5;
@@ -64,17 +68,18 @@ export const countingSteps = memoize(foundSteps, (amounts, most, days) => [
 const sharedSteps = memoize(
 	(amounts: readonly number[], most: number) => {
 		const exact = exactSteps(amounts);
-		return most / exact.size <= MOST_MULTIPLIED ? exact : shared(most / ROUGHLY);
+		return most / exact.size <= MOST_MULTIPLIED ? exact : roughly(most);
 	},
 	(amounts, most) => [most, ...amounts],
 );
 
 function foundSteps(amounts: readonly number[], most: number, days: number): Steps {
 	const exact = exactSteps(amounts);
-	if (most / exact.size <= MOST_AMOUNTS) return exact;
-	if (days > FEW_DAYS) return shared(most / ROUGHLY);
+	if (most / exact.size <= MOST_AMOUNTS) return { ...exact, most: FIRST_LOOK.exact };
+	if (days > FEW_DAYS) return roughly(most);
 	const size = most / MOST_AMOUNTS;
-	return { size, of: (amount) => Math.ceil(stepsIn(size)(amount)), more: 0, most: ALL };
+	const of = (amount: number) => Math.ceil(stepsIn(size)(amount));
+	return { size, of, more: 0, most: FIRST_LOOK.exact };
 }
 
 function exactSteps(amounts: readonly number[]): Steps {
@@ -83,6 +88,10 @@ function exactSteps(amounts: readonly number[]): Steps {
 	const finest = used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor);
 	const size = Math.max(1, finest) * FINEST;
 	return { size, of: stepsIn(size), more: 0, most: ALL };
+}
+
+function roughly(most: number): Steps {
+	return { ...shared(most / ROUGHLY), most: FIRST_LOOK.rough };
 }
 
 function shared(size: number): Steps {
@@ -98,6 +107,12 @@ export function finerSteps(amounts: readonly number[], enough: number, count: nu
 	const exact = exactSteps(amounts);
 	const steps = enough / exact.size <= MOST_MULTIPLIED ? exact : shared(enough / count);
 	return { ...steps, most: Math.ceil((LOOKED_AT * enough) / steps.size) };
+}
+
+/** The same steps, of which more are followed. */
+export function widened(steps: Steps): Steps {
+	const most = WIDER * steps.most;
+	return { ...steps, most: most > FIRST_LOOK.exact ? ALL : most };
 }
 
 function stepsIn(size: number) {

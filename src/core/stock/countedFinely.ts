@@ -1,5 +1,5 @@
-import type { Counts } from "../counts/counts.ts";
-import { amountSetAside, finerSteps, type Steps } from "./commonStep.ts";
+import { type Counts, chanceAtMost } from "../counts/counts.ts";
+import { amountSetAside, finerSteps, type Steps, widened } from "./commonStep.ts";
 
 /** What the steps set aside on the safe side may be of all that is set aside. */
 const MOST_OF_ALL = 0.005;
@@ -17,6 +17,8 @@ export interface CountedUse {
  * Steps that share amounts are chosen by the most that is possible, which may be many times what
  * is set aside. They tell within how much of it to look: there steps are finer, and what is
  * beyond is left out, until the steps on the safe side are at most half of one in a hundred of it.
+ * Where what is enough is not among the steps looked at, more of them are: what is possible
+ * may be many times what is likely, and steps that nobody asks for cost the most.
  *
  * @param amounts that the use is a sum of
  * @param first the steps to begin with
@@ -32,9 +34,18 @@ export function countedFinely(
 ): CountedUse {
 	let steps = first;
 	for (;;) {
-		const counts = used(steps);
+		let counts = used(steps);
+		while (steps.most < Number.POSITIVE_INFINITY && !holds(counts, confidence)) {
+			steps = widened(steps);
+			counts = used(steps);
+		}
 		const setAside = amountSetAside(counts, confidence, steps);
 		if (steps.more * steps.size <= MOST_OF_ALL * setAside) return { used: counts, steps, setAside };
 		steps = finerSteps(amounts, setAside, count);
 	}
+}
+
+/** Whether what is set aside is among the amounts that were followed. */
+function holds(counts: Counts, confidence: number): boolean {
+	return chanceAtMost(counts, Number.POSITIVE_INFINITY) >= confidence;
 }
