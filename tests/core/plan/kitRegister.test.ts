@@ -28,10 +28,11 @@ test("every kit of the register, in its order, with how it stands", () => {
 			"ready_since",
 			"ready_until",
 			"reason",
+			"recorded",
 		),
 	).toEqual([
-		["A", "bag set", "ready", "yes", 1, "2027-02-27", "2027-03-06", ""],
-		["B", "bag set", "ready", "yes", 2, "2027-02-28", "2027-03-07", ""],
+		["A", "bag set", "ready", "yes", 1, "2027-02-27", "2027-03-06", "", "no"],
+		["B", "bag set", "ready", "yes", 2, "2027-02-28", "2027-03-07", "", "no"],
 		[
 			"C",
 			"bag set",
@@ -41,8 +42,9 @@ test("every kit of the register, in its order, with how it stands", () => {
 			"",
 			"",
 			"not recorded: used, or not yet disinfected",
+			"no",
 		],
-		["D", "bag set", "out_of_service", "no", null, "", "", "torn mask"],
+		["D", "bag set", "out_of_service", "no", null, "", "", "torn mask", "no"],
 	]);
 });
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { contentOf } from "../contentOf.ts";
+import { codesOf, rowsOf, valueIn } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
 
 const FILE = "tonight.csv";
@@ -37,6 +38,15 @@ test("what to do: litres up to whole ones, the fuel in its measure, the pot cove
 			cooling_per_hour: 0.2,
 		})[0]?.[3],
 	).toMatch(/boil 31 L in pots 1, 2, 3; fuel \d\.\d kWh/);
+});
+
+test("where the fuel cannot be told the hour stands, and the rest waits for it", () => {
+	const settings = { plan_days: 1, boil_minutes_measured: 40, stove_efficiency: "good" };
+	const [row] = rowsOf(plan(unitWith(settings)), FILE);
+	expect([valueIn(row?.for_round), codesOf(row?.task)]).toEqual([
+		"morning, 2027-03-01",
+		["bad-cell"],
+	]);
 });
 
 test("water that is quickly ready is boiled on the day itself", () => {

@@ -32,6 +32,19 @@ test("of several kinds the one that keeps shortest says how long kits stay ready
 	expect(valueIn(unitOf(lives, { ...bulb, ...sterile }).readyLifeDays)).toBe(20);
 });
 
+test("descaled on the day that the settings say, unless the record knows a later one", () => {
+	const done = (...rounds: string[]) => ({
+		"rounds-done.csv": ["date,start,ended,kits,descaled", ...rounds].join("\n"),
+	});
+	const rounds = ["2027-02-20,07:00,08:00,A,yes", "2027-02-26,07:00,08:00,A,no"];
+	const since = (last_descaled_on: string) =>
+		unitOf({ plan_days: 1, last_descaled_on }, done(...rounds)).sinceDescaling;
+	expect(since("2027-02-24")).toEqual({ rounds: 1, lastOn: "2027-02-24" });
+	expect(since("2027-02-27")).toEqual({ rounds: 0, lastOn: "2027-02-27" });
+	for (const given of ["", "2027-02-10"])
+		expect(since(given)).toEqual({ rounds: 1, lastOn: "2027-02-20" });
+});
+
 describe("how kits come back", () => {
 	test.each<[string, Parameters<typeof unitWith>, string, boolean]>([
 		["in rounds", [{}], "in_rounds", true],

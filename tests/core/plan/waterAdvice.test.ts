@@ -28,7 +28,8 @@ test.each([
 ])("boiled %s, %s: another way is offered: %s", (boil_for, reprocessing, offered) => {
 	const [found] = advised("boiled-after-use", { boil_for, reprocessing });
 	expect(found?.allowed).toBe(offered);
-	if (offered) expect([found?.column, found?.weight]).toEqual(["boil_for", "advice"]);
+	if (offered)
+		expect([found?.file, found?.column, found?.weight]).toEqual(["unit.csv", "boil_for", "advice"]);
 });
 
 test("a kit that waits for its water waits for heating, hold and cooling: 272 + 2 + 440 minutes", () => {

@@ -19,24 +19,25 @@ export interface RegisterFigures {
 	readonly kitShare: Figure;
 }
 
+const placeOf = (column: "births" | "kits_used") => ({
+	file: recordsSheet.file,
+	line: null,
+	column,
+});
+
 /** @param firstDay of the plan: records from then on are not used */
 export function registerFigures(read: ReadWorkbook, firstDay: IsoDate): RegisterFigures {
-	const place = { file: recordsSheet.file, line: null, column: "births" };
 	const register = learnedFrom(read, firstDay);
 	return {
 		register,
 		forecast:
 			register &&
-			derive(
-				forecast,
-				{
-					register,
-					factors: derive(weekdayFactors, { register }),
-					birthsPerDay: orNone(read.settings.births_per_day),
-					priorDays: read.settings.prior_days,
-				},
-				place,
-			),
+			derive(forecast, {
+				register,
+				factors: derive(weekdayFactors, { register }),
+				birthsPerDay: orNone(read.settings.births_per_day),
+				priorDays: read.settings.prior_days,
+			}),
 		kitShare: derive(kitShare, { ...usesRecorded(read, firstDay), ...prior(read) }),
 	};
 }
@@ -47,13 +48,11 @@ function learnedFrom({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
 		tables.records.rows.map(({ value }) => value),
 		firstDay,
 	);
-	const { file } = recordsSheet;
-	const place = { file, line: null, column: "births" };
 	const { label, unit } = registerSince.inputs.register;
-	const all = days && typedFigure(label, unit, days, place);
+	const all = days && typedFigure(label, unit, days, placeOf("births"));
 	const from = settings.register_from;
 	if (!all || (from.outcome.ok && from.outcome.value === null)) return all;
-	const since = derive(registerSince, { register: all, from }, place);
+	const since = derive(registerSince, { register: all, from });
 	return since.outcome.ok && since.outcome.value === null ? undefined : (since as typeof all);
 }
 
@@ -71,7 +70,6 @@ function prior({ settings }: ReadWorkbook) {
 
 /** Births and kits used over the days on which both are known. */
 function usesRecorded({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
-	const place = { file: recordsSheet.file, line: null, column: "kits_used" };
 	const written = kitsUsedByDay(tables);
 	const isKept = usesAreKept(tables, valueIn(settings.ready_life_days) ?? 0);
 	let births = 0;
@@ -83,8 +81,8 @@ function usesRecorded({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
 		for (const { figure } of parts) uses += valueIn(figure) ?? 0;
 	}
 	return {
-		births: typedFigure(say`Births recorded`, say`births`, births, { ...place, column: "births" }),
-		uses: typedFigure(say`Kits used, recorded`, say`kits`, uses, place),
+		births: typedFigure(say`Births recorded`, say`births`, births, placeOf("births")),
+		uses: typedFigure(say`Kits used, recorded`, say`kits`, uses, placeOf("kits_used")),
 	};
 }
 

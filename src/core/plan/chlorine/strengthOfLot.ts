@@ -15,7 +15,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
-import { definition } from "../../source.ts";
+import { definition, type Source } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
 import { madeOnProblem } from "../store/madeOnProblem.ts";
@@ -59,29 +59,38 @@ const gramsOf = (label: string, unit: string): Calculation<{ strength: Strength 
 const perLitre = gramsOf(say`Strength on the label`, "g/L");
 const perGram = gramsOf(say`Strength on the label`, "g/g");
 
-const faded = (form: "liquid" | "powder") =>
-	calculation<{ grams: number }, Strength>({
+const faded = (
+	unit: string,
+	formula: string,
+	source: Source,
+	result: Strength,
+	compute: (inputs: { grams: number }) => Strength,
+) =>
+	calculation({
 		key: "strength_today",
 		label: say`Available chlorine in the lot`,
-		unit: form === "liquid" ? "g/L" : "g/g",
-		formula:
-			form === "liquid"
-				? say`The strength that the liquid has left.`
-				: say`The strength that the powder has left.`,
-		source: form === "liquid" ? sources.fading : sources.powderLoss,
-		inputs: { grams: { label: say`Strength today`, unit: form === "liquid" ? "g/L" : "g/g" } },
-		example: {
-			inputs: { grams: 0.66 },
-			result:
-				form === "liquid" ? { form, gramsPerLitre: 0.66 } : { form: "powder", gramsPerGram: 0.66 },
-			within: 0,
-		},
-		compute: ({ grams }) =>
-			form === "liquid" ? { form, gramsPerLitre: grams } : { form: "powder", gramsPerGram: grams },
+		unit,
+		formula,
+		source,
+		inputs: { grams: { label: say`Strength today`, unit } },
+		example: { inputs: { grams: 0.66 }, result, within: 0 },
+		compute,
 	});
 
-const fadedLiquid = faded("liquid");
-const fadedPowder = faded("powder");
+const fadedLiquid = faded(
+	"g/L",
+	say`The strength that the liquid has left.`,
+	sources.fading,
+	{ form: "liquid", gramsPerLitre: 0.66 },
+	({ grams }) => ({ form: "liquid", gramsPerLitre: grams }),
+);
+const fadedPowder = faded(
+	"g/g",
+	say`The strength that the powder has left.`,
+	sources.powderLoss,
+	{ form: "powder", gramsPerGram: 0.66 },
+	({ grams }) => ({ form: "powder", gramsPerGram: grams }),
+);
 
 /** The day from which a lot fades: made, else received; undefined where neither is known. */
 export function bornOn({ made_on, received_on }: LotsRow): IsoDate | undefined {

@@ -51,9 +51,9 @@ function daysOf(row: GoodRow<PlacedRow>, lastDay: IsoDate): Problem[] {
 	const found: Problem[] = [];
 	for (const [column, day] of [
 		["ordered_on", ordered],
-		["received_on", received],
+		["received_on", received ?? ""],
 	] as const)
-		if (day !== null && day > lastDay)
+		if (day > lastDay)
 			found.push(
 				problem(at(row, column), {
 					code: "record-in-future",

@@ -22,7 +22,7 @@ export function tonightTable(
 }
 
 function taskOf(row: BoilingRow): ComputedRow<typeof tonightSheet> {
-	const [date = "", time = ""] = (valueIn(row.light_by) ?? "").split(" ");
+	const [date, time] = (valueIn(row.light_by) as string).split(" ") as [string, string];
 	const when = { date: nameFigure(say`Date`, date), by: nameFigure(say`By`, time) };
 	return withCellsOnDemand(when, inWords, () => ({
 		task: taskFigure(row),
@@ -34,28 +34,29 @@ function taskOf(row: BoilingRow): ComputedRow<typeof tonightSheet> {
 function taskFigure(row: BoilingRow): Figure<string> {
 	const { columns } = boilingSheet;
 	const { start_litres, fuel_quantity, fuel_measure, pots, only_if } = row;
-	const [water, fuel, which] = [valueIn(start_litres), valueIn(fuel_quantity), valueIn(pots)];
-	if (typeof water !== "number") return start_litres as Figure<never>;
+	// What is lit has its water and its pots; the fuel may be one that nobody can read.
+	const fuel = valueIn(fuel_quantity);
 	if (typeof fuel !== "number") return fuel_quantity as Figure<never>;
-	const litres = rounded(columns.start_litres, water);
-	const quantity = say`${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure) ?? ""}`;
+	const litres = rounded(columns.start_litres, valueIn(start_litres) as number);
+	const which = valueIn(pots);
+	const quantity = say`${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure)}`;
 	const condition = valueIn(only_if);
 	const pieces = valueIn(row.pieces);
-	const hold = valueIn(row.hold_minutes) ?? "";
+	const hold = valueIn(row.hold_minutes);
 	if (pieces === "boiling")
 		return nameFigure(
 			say`What`,
-			say`If ${condition ?? ""}: light the stove for a load of pieces, ${litres} L in pot ${which ?? ""}; ${hold} min from a rolling boil, lid on; fuel ${quantity}.`,
+			say`If ${condition}: light the stove for a load of pieces, ${litres} L in pot ${which}; ${hold} min from a rolling boil, lid on; fuel ${quantity}.`,
 		);
 	if (pieces === "steam")
 		return nameFigure(
 			say`What`,
-			say`If ${condition ?? ""}: light the stove for a load of pieces, ${litres} L under the rack in pot ${which ?? ""}; ${hold} min from when steam comes, lid on; fuel ${quantity}.`,
+			say`If ${condition}: light the stove for a load of pieces, ${litres} L under the rack in pot ${which}; ${hold} min from when steam comes, lid on; fuel ${quantity}.`,
 		);
 	return nameFigure(
 		say`What`,
 		condition
-			? say`If ${condition}: light the stove and boil ${litres} L in pots ${which ?? ""}; fuel ${quantity}; cover and leave to cool.`
-			: say`Light the stove and boil ${litres} L in pots ${which ?? ""}; fuel ${quantity}; cover and leave to cool.`,
+			? say`If ${condition}: light the stove and boil ${litres} L in pots ${which}; fuel ${quantity}; cover and leave to cool.`
+			: say`Light the stove and boil ${litres} L in pots ${which}; fuel ${quantity}; cover and leave to cool.`,
 	);
 }

@@ -12,6 +12,12 @@ const roundsAt = (hours: readonly number[]) =>
 /** A gap of six hours from 11:00 to 17:00, else two hours and one. */
 const nine = [1, 3, 5, 7, 9, 11, 17, 19, 22];
 
+function changesOf(...of: Parameters<typeof unitWith>) {
+	const planned = valueIn({ outcome: plannedUnit(readWorkbook(unitWith(...of))) });
+	if (!planned) throw new Error("the unit has no days");
+	return changes(planned.unit);
+}
+
 function hoursTried(rounds: readonly number[], kinds: number): string[] {
 	const files = {
 		"rounds.csv": roundsAt(rounds),
@@ -19,9 +25,7 @@ function hoursTried(rounds: readonly number[], kinds: number): string[] {
 		"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
 		"kind-use.csv": rowOfEach(kinds, "kind,uses_per_100_births,beds,spares", "kind #,5,,"),
 	};
-	const planned = valueIn({ outcome: plannedUnit(readWorkbook(unitWith({}, files))) });
-	if (!planned) throw new Error("the unit has no days");
-	return changes(planned.unit).flatMap(({ name, oneOfMany }) => (oneOfMany ? [name] : []));
+	return changesOf({}, files).flatMap(({ name, oneOfMany }) => (oneOfMany ? [name] : []));
 }
 
 const moved = (names: readonly string[]) => new Set(names.map((name) => name.slice(4, 9)));
@@ -43,4 +47,27 @@ test.each([
 	const tried = hoursTried(rounds, kinds);
 	expect([...moved(tried)].sort()).toEqual(of);
 	for (const name of tried) expect(name).toContain("only the two rounds around the longest gap");
+});
+
+const now = ["As it is now", "One more kit"];
+const person = "One more person in a round";
+
+test.each<[string, Parameters<typeof unitWith>[0], string[]]>([
+	["in rounds", {}, [...now, person, "One more round, at 02:00"]],
+	["after each use there are no rounds", { reprocessing: "after_each_use" }, [...now, person]],
+	[
+		"people that nobody can count",
+		{ workers_per_round: "many" },
+		[...now, "One more round, at 02:00"],
+	],
+])("what could be more of: %s", (_, settings, names) => {
+	const found = changesOf({ plan_days: 1, ...settings }).filter(({ oneOfMany }) => !oneOfMany);
+	expect(found.map(({ name }) => name)).toEqual(names);
+	expect(found.map(({ moreKits }) => moreKits)).toEqual(names.map((_name, at) => Number(at === 1)));
+});
+
+test("one more person, and one more round in the longest gap", () => {
+	const [, , person, round] = changesOf({ plan_days: 1, workers_per_round: 2 });
+	expect(person && valueIn(person.unit.read.settings.workers_per_round)).toBe(3);
+	expect(round && valueIn(round.unit.timetable.starts)).toEqual([120, 420, 840, 1260]);
 });

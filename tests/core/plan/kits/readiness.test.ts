@@ -200,6 +200,32 @@ describe("days a kit stays ready", () => {
 		expect(stands(start, since, life)).toEqual([state, until, "yes"]);
 	});
 
+	test.each([
+		["", "ready only until 2027-02-26; what happened since is not recorded"],
+		["2027-02-23 08:00,B,used,,", "ready only until 2027-02-26"],
+		["2027-02-22 08:00,B,used,,", "ready only until 2027-02-26"],
+		[
+			"2027-02-21 08:00,B,used,,",
+			"ready only until 2027-02-26; what happened since is not recorded",
+		],
+		["2027-02-25 08:00,A,used,,", "used"],
+		["2027-02-25 08:00,A,opened,,", "opened"],
+	])("%s: not ready because %s", (use, reason) => {
+		const made = plan(
+			unitWith(
+				{ plan_days: 1 },
+				{
+					"kits.csv": `${kits("2027-02-19")}\nB,bag set,in_service,,`,
+					"uses.csv": `${USES}\n${use}`,
+				},
+			),
+		);
+		expect(registerOf(made, "A", "reason", "recorded")).toEqual([
+			reason,
+			/not recorded/.test(reason) ? "no" : "yes",
+		]);
+	});
+
 	test("a check never makes them more", () => {
 		const checks = {
 			"checks.csv": [HEADER, pass("2027-02-28"), pass("2027-02-28 10:00", "A", "before_use")].join(

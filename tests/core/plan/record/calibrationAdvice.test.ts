@@ -1,11 +1,17 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
+import { birthsCalibration } from "../../../../src/core/plan/record/birthsCalibration.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 /** A February of which every day was planned for so many births, and had so many; "" where nobody wrote them down. */
-function advised(setAside: number, births: readonly (number | "")[], confidence = 0.95) {
+function februaryOf(
+	setAside: number,
+	births: readonly (number | "")[],
+	confidence: number | string,
+) {
 	const days = births.map((_, at) => `2027-02-${String(at + 1).padStart(2, "0")}`);
-	const workbook = unitWith(
+	return unitWith(
 		{ plan_confidence: confidence },
 		{
 			"records.csv": [
@@ -18,7 +24,10 @@ function advised(setAside: number, births: readonly (number | "")[], confidence 
 			].join("\n"),
 		},
 	);
-	return plan(workbook)
+}
+
+function advised(setAside: number, births: readonly (number | "")[], confidence = 0.95) {
+	return plan(februaryOf(setAside, births, confidence))
 		.problems.filter(({ file }) => file === "past-plans.csv")
 		.map(({ column, code, weight, received, allowed, message }) => [
 			[column, code, weight, received, allowed],
@@ -60,4 +69,11 @@ test("a day or two is no proof, and nothing is said", () => {
 	expect(advised(9, [...times(26, 9), ...times(2, 10)])).toEqual([]);
 	expect(advised(9, times(3, 20).slice(0, 1))).toEqual([]);
 	expect(advised(9, [])).toEqual([]);
+});
+
+test("without a confidence that can be read nothing is said", () => {
+	const found = (confidence: number | string) =>
+		birthsCalibration(readWorkbook(februaryOf(9, times(28, 9), confidence)));
+	expect(found("very")).toBeUndefined();
+	expect(found(0.9)).toMatchObject({ days: 28, enough: 28, asked: 0.9, verdict: "as_asked" });
 });

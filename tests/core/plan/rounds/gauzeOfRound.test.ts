@@ -4,12 +4,17 @@ import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const items = "item,group,measure\nswab,gauze,piece\ncloth,gauze,piece\nglove,gloves,pair\n";
-const gauze = (usage: string, round = { kits: 2, loads: 1, descalings: 0 }) =>
+const gauze = (
+	usage: string,
+	round = { kits: 2, loads: 1, descalings: 0 },
+	files: Record<string, string> = {},
+	workers_per_round: string | number = 2,
+) =>
 	gauzeOfRound(
 		readWorkbook(
 			unitWith(
-				{ workers_per_round: 2 },
-				{ "items.csv": items, "usage.csv": `item,basis,quantity\n${usage}` },
+				{ workers_per_round },
+				{ "items.csv": items, "usage.csv": `item,basis,quantity\n${usage}`, ...files },
 			),
 		),
 		round,
@@ -32,4 +37,13 @@ test.each([
 test("a descaling in the round takes its own; a quantity that cannot be read leaves no number", () => {
 	expect(gauze("swab,descale,4", { kits: 1, loads: 1, descalings: 1 })).toBe(4);
 	expect(gauze("swab,kit,some")).toBeUndefined();
+});
+
+test("where something cannot be read there is no number, unless none of the gauze goes by it", () => {
+	const round = { kits: 2, loads: 1, descalings: 0 };
+	const uncounted = { "kinds.csv": "kind,piece,count\nbag set,bag,some" };
+	expect(gauze("swab,piece,1\nswab,kit,1", round, uncounted)).toBeUndefined();
+	expect(gauze("swab,kit,3\nglove,piece,9", round, uncounted)).toBe(6);
+	expect(gauze("swab,kit,3", round, { "items.csv": `${items}gauze,some,piece` })).toBeUndefined();
+	expect(gauze("swab,kit,3", round, {}, "many")).toBeUndefined();
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { columnOf } from "../../contentOf.ts";
 import { codesOf, rowsOf, valueIn } from "../../planCells.ts";
 import { planOfStore, type Store } from "../oneItem.ts";
 
@@ -30,7 +31,37 @@ describe("use of the soap, two bars a day", () => {
 		["another item that cannot be read", items(ITEMS, "soap,other,bar,10", "brush,other,,1"), 14],
 		["an item without a name", items(ITEMS, "soap,other,bar,10", ",other,bar,1"), "bad-cell"],
 		["a list that lacks a column", items("item,group,measure", "soap,other,bar"), "missing-column"],
+		[
+			"kits whose pieces nobody can count, where nothing goes by the piece",
+			{ files: { "kinds.csv": "kind,piece,count\nbag set,bag,some" } },
+			14,
+		],
+		[
+			"the same, where it goes by the piece",
+			{
+				usage: ["soap,piece,2,"],
+				files: { "kinds.csv": "kind,piece,count\nbag set,bag,some" },
+			},
+			"bad-cell",
+		],
 	])("%s", (_, store, use) => {
 		expect(soap(store)).toBe(use);
 	});
+});
+
+test("of a group that of its own items, however much of others goes", () => {
+	const gauze = (...usage: string[]) =>
+		columnOf(
+			planOfStore({
+				usage,
+				settings: { plan_days: 1 },
+				...items(ITEMS, "soap,other,bar,10", "swab,gauze,piece,10", "glove,gloves,pair,10"),
+			}),
+			"day-plan.csv",
+			"gauze_pieces_expected",
+		);
+	const [alone] = gauze("swab,round,3,");
+	expect(alone).toBeGreaterThan(0);
+	expect(gauze("swab,round,3,", "glove,round,5,", "soap,round,7,")).toEqual([alone]);
+	expect(gauze("swab,round,3,", "swab,round,3,")).toEqual([2 * Number(alone)]);
 });

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { columnOf } from "../../contentOf.ts";
+import { codesOf, rowsOf } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 /** Whether each of four days knows how much is boiled; nobody can read the births of the third. */
@@ -29,4 +30,10 @@ test("where no piece goes into chlorine nothing is rinsed, however it is boiled"
 		const made = plan(unitWith({ boil_for, method: "autoclave", plan_days: 1 }));
 		expect(columnOf(made, "day-plan.csv", "boiled_buckets_set_aside")).toEqual([0]);
 	}
+});
+
+test("where nobody can read when water is boiled, how much is not known", () => {
+	const [day] = rowsOf(plan(unitWith({ boil_for: "sometimes", plan_days: 1 })), "day-plan.csv");
+	const waits = [day?.boiled_litres_expected, day?.boiled_buckets_set_aside].map(codesOf);
+	expect(waits).toEqual([["bad-cell"], ["bad-cell"]]);
 });

@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { valueIn } from "../../../../src/core/outcome.ts";
+import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
+import { useOfSingleUse } from "../../../../src/core/plan/store/useOfSingleUse.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { expectExample } from "../../expectExample.ts";
+import { expectWords } from "../../expectWords.ts";
+import { calculationsBehind } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+/** Two gloves of a kit are thrown away with it; six births of which ten in a hundred need one. */
+function useOf(item: string) {
+	const files = {
+		"kinds.csv": "kind,piece,count\nbag set,clean gloves,2\nbag set,bag,1",
+		"treatments.csv": "kind,piece,method,note\nbag set,clean gloves,single_use,",
+	};
+	const planned = plannedUnit(readWorkbook(unitWith({ plan_days: 2 }, files)));
+	const { unit, days } = valueIn({ outcome: planned }) ?? expect.fail("no days");
+	return useOfSingleUse(unit, item, days);
+}
+
+test("a piece for single use goes with each kit used, on its day", () => {
+	const use = useOf("clean gloves");
+	expect(use && valueIn(use.rates)).toMatchObject({ perKit: [2], perRound: 0 });
+	const days = (use && valueIn(use.days)) ?? [];
+	expect(days.map(({ kind }) => kind)).toEqual(["after_each_use", "after_each_use"]);
+	for (const { kits } of days) expectWithin(kits[0], 0.6, 1e-12, "kits");
+	expect(use && [valueIn(use.loads), valueIn(use.descaleEvery)]).toEqual([[], 0]);
+});
+
+test.each(["bag", "gauze squares"])("%s is no piece for single use", (item) => {
+	expect(useOf(item)).toBeUndefined();
+});
+
+test("the kits of a day follow from their own calculation, as its example says", () => {
+	const behind = [...calculationsBehind(useOf("clean gloves")?.days as never)];
+	const [own] = behind.filter(({ key }) => key === "kits_used_on_day");
+	expect(own).toBeDefined();
+	if (!own) return;
+	expectExample(own);
+	expectWords(own);
+});
