@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { mean } from "../../../src/core/counts/counts.ts";
+import { type Counts, chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
+import { levelNodes } from "../../../src/core/counts/levelNodes.ts";
+import { mixedOver } from "../../../src/core/counts/mixedOver.ts";
+import { spanShape } from "../../../src/core/counts/spanShape.ts";
 import { oneRound, type RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { loadsForEveryRound, loadsStanding } from "../../../src/core/water/loadsBoiled.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -64,6 +67,28 @@ describe("standing ready", () => {
 		expect(mean(rare.total)).toBeGreaterThan(1);
 		expect(mean(often.total)).toBeGreaterThan(mean(rare.total));
 		expect(mean(often.total)).toBeLessThan(3);
+	});
+
+	test("forecast births, whose level is not known: total and days mixed over it", () => {
+		const level = { mean: 0.6, levelShape: 2, daySpread: 0 };
+		const known = new Array(3).fill(day(0.2, 0.2, 0.2)) as RoundsOfDay[];
+		const days = known.map((each) => ({ ...each, forecast: { level, sure: [[0, 0, 0]] } }));
+		const nodes = levelNodes(spanShape(days.map(() => level)), 1.8);
+		expect(nodes.length).toBeGreaterThan(1);
+		const at = (factor: number) =>
+			boiled({ days: known.map(() => day(...[0.2, 0.2, 0.2].map((kits) => kits * factor))) });
+		const { byDay, total } = boiled({ days });
+		const expected = mixedOver(nodes, (factor) => at(factor).total);
+		const second = mixedOver(nodes, (factor) => at(factor).byDay[1] as Counts);
+		for (let loads = 0; loads < 9; loads++) {
+			expectWithin(chanceAtMost(total, loads), chanceAtMost(expected, loads), 1e-12, "chance");
+			expectWithin(
+				chanceAtMost(byDay[1] as Counts, loads),
+				chanceAtMost(second, loads),
+				1e-12,
+				"chance",
+			);
+		}
 	});
 
 	test("days add up", () => {

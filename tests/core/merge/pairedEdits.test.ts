@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { pairedEdits } from "../../../src/core/merge/pairedEdits.ts";
+import type { Sheet } from "../../../src/core/sheet.ts";
+import { kitsSheet } from "../../../src/core/sheets/kits.ts";
+import { usesSheet } from "../../../src/core/sheets/uses.ts";
+import { tableOf } from "../smallUnit.ts";
+
+const HEADER = "id,at,kit,what";
+const table = (...lines: readonly string[]) => tableOf([HEADER, ...lines].join("\n"));
+const [A, B, C] = ["q1,2027-03-01,A,used", "q2,2027-03-02,B,used", "q3,2027-03-03,C,opened"];
+
+test.each<[string, Sheet, readonly string[], readonly string[], readonly number[]]>([
+	["moved", usesSheet, [A, B, C], [C, A, B], [2, 0, 1]],
+	["one taken out", usesSheet, [A, B, C], [A, C], [0, 2]],
+	["one new", usesSheet, [A, C], [A, B, C], [0, -1, 1]],
+	["another text, the same mark", usesSheet, [A, B], [A, "q2,2027-03-09,C,opened"], [0, 1]],
+	["without marks, in its place", usesSheet, [A, ",1,B,used", C], [A, ",2,B,used", C], [0, 1, 2]],
+	[
+		"without marks, less than half the same",
+		usesSheet,
+		[A, ",1,B,used"],
+		[A, ",2,C,used"],
+		[0, -1],
+	],
+	["with another mark in its place", usesSheet, [A, "q2,1,B,used"], [A, "q9,1,B,used"], [0, -1]],
+])("lines of a log: %s", (_what, sheet, was, now, pairs) => {
+	expect([...pairedEdits(sheet, table(...was), table(...now)).ofOther]).toEqual(pairs);
+});
+
+test("a row that stands twice is the one before only once", () => {
+	const was = table(A);
+	const now = { header: was.header, rows: [...was.rows, ...was.rows] };
+	const { ofOne, ofOther } = pairedEdits(kitsSheet, was, now);
+	expect([[...ofOne], [...ofOther]]).toEqual([[0], [0, -1]]);
+});
