@@ -50,6 +50,28 @@ test("what is being typed beside the grid stays while all else is drawn anew, an
 	await workbook.close();
 });
 
+test("a field left open in the empty row does not write over what is filled in beside the grid", async () => {
+	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
+	const { page } = workbook;
+	const rows = (await workbook.table()).length;
+	await workbook.click(rows - 2, 0);
+	await page.keyboard.press("Alt+Enter");
+	await workbook.drawn();
+	await page
+		.locator(".grid .ht_clone_left tbody tr")
+		.nth(rows - 2)
+		.locator("td")
+		.first()
+		.dblclick();
+	await page.keyboard.press("Alt+Enter");
+	await page.locator("#entry-field").fill("15:45");
+	await page.locator("#entry-field").press("Enter");
+	await expect.poll(async () => (await workbook.table()).length).toBe(rows + 1);
+	await workbook.drawn();
+	expect((await workbook.table())[rows - 1]?.[0]).toBe("15:45");
+	await workbook.close();
+});
+
 test("after undo the cell opens with the text that stands there", async () => {
 	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
 	const before = (await workbook.table())[2]?.[1] as string;

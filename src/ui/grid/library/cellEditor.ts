@@ -32,6 +32,14 @@ export function cellEditor(Base: TextEditor): TextEditor {
 		}
 
 		/**
+		 * Opened and left as it was, a field writes nothing: the cell may have been filled in
+		 * beside the grid meanwhile. With Ctrl its text goes into all selected cells.
+		 */
+		override saveValue(value: string[][], ctrlDown: boolean): void {
+			if (ctrlDown || value[0]?.[0] !== this.originalValue) super.saveValue(value, ctrlDown);
+		}
+
+		/**
 		 * The field fills its cell exactly; a longer text scrolls inside it. All is measured
 		 * before anything is moved, so that the page is laid out once.
 		 *
