@@ -1,20 +1,30 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../../src/core/plan/plan.ts";
+import { valueIn } from "../../../../src/core/outcome.ts";
+import { withCounts } from "../../../../src/core/plan/dayFigures.ts";
+import { coverFigures } from "../../../../src/core/plan/kits/coverFigures.ts";
+import { kitAdvice } from "../../../../src/core/plan/kits/kitAdvice.ts";
+import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
+import type { PlanTables } from "../../../../src/core/plan/planTables.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { unitWith } from "../../smallUnit.ts";
 import { wholeProblems } from "../../wholeProblems.ts";
 
-const CODES = ["too-few-kits", "renewed-when-expired"];
 const kits = (count: number) =>
 	[
 		"kit,kind,status,ready_since,note",
 		...Array.from({ length: count }, (_, at) => `K${at},bag set,in_service,2027-02-28,`),
 	].join("\n");
-const said = (count: number, settings: Record<string, string | number>) =>
-	wholeProblems(
-		plan(
-			unitWith({ plan_days: 1, delivery_beds: 3, ...settings }, { "kits.csv": kits(count) }),
-		).problems.filter(({ code }) => CODES.includes(code)),
+function said(count: number, settings: Record<string, string | number>) {
+	const workbook = unitWith(
+		{ plan_days: 1, delivery_beds: 3, ...settings },
+		{ "kits.csv": kits(count) },
 	);
+	const planned = valueIn({ outcome: plannedUnit(readWorkbook(workbook)) });
+	if (!planned) throw new Error("the unit has no days");
+	const { unit, days } = planned;
+	const tables = { days: withCounts(unit, days), cover: coverFigures(unit, days) };
+	return wholeProblems(kitAdvice(unit, tables as unknown as PlanTables));
+}
 
 const eachUse = { reprocessing: "after_each_use" };
 

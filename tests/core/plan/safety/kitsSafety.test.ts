@@ -1,18 +1,21 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../../src/core/plan/plan.ts";
-import { contentOf } from "../../contentOf.ts";
+import { valueIn } from "../../../../src/core/outcome.ts";
+import { coverFigures } from "../../../../src/core/plan/kits/coverFigures.ts";
+import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
+import { kitsSafety } from "../../../../src/core/plan/safety/kitsSafety.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { unitWith } from "../../smallUnit.ts";
 
-const kitsNeeded = (settings: Record<string, string | number>) =>
-	contentOf(
-		plan(unitWith({ plan_days: 1, delivery_beds: 1, spare_kits: 0, ...settings })),
-		"how-safe.csv",
-		"promise",
-		"set_aside",
-		"one_less",
-		"far_safer",
-		"lever",
-	).find(([promise]) => promise === "kits_needed");
+/** Kits set aside, one fewer where that is offered, whether that is far safer than asked, and what is said of it. */
+function kitsNeeded(settings: Record<string, string | number>) {
+	const workbook = unitWith({ plan_days: 1, delivery_beds: 1, spare_kits: 0, ...settings });
+	const planned = valueIn({ outcome: plannedUnit(readWorkbook(workbook)) });
+	if (!planned) throw new Error("the unit has no days");
+	const rows = kitsSafety(planned.unit, coverFigures(planned.unit, planned.days));
+	return rows.map(({ set_aside, one_less, far_safer, lever }) =>
+		[set_aside, one_less, far_safer, lever].map((cell) => valueIn<unknown>(cell)),
+	);
+}
 
 test.each([
 	[
@@ -42,5 +45,5 @@ test.each([
 		],
 	],
 ])("kits needed %s", (_, settings, expected) => {
-	expect(kitsNeeded(settings)?.slice(1)).toEqual(expected);
+	expect(kitsNeeded(settings)).toEqual([expected]);
 });

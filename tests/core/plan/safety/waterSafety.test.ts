@@ -1,41 +1,54 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../../expectWithin.ts";
-import { contentOf } from "../../contentOf.ts";
+import { valueIn } from "../../../../src/core/outcome.ts";
+import { countsOfDay } from "../../../../src/core/plan/countsOfPeriod.ts";
+import { withCounts } from "../../../../src/core/plan/dayFigures.ts";
+import { litresBoiled } from "../../../../src/core/plan/measureFigures.ts";
+import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
+import { roundPlans } from "../../../../src/core/plan/rounds/roundPlans.ts";
+import { waterSafety } from "../../../../src/core/plan/safety/waterSafety.ts";
+import { firesOfPlan } from "../../../../src/core/plan/water/firesOfPlan.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const kits = Array.from({ length: 9 }, (_, at) => `K${at},bag set,in_service,,`);
-const planOf = (settings: Record<string, string | number> = {}) =>
-	plan(
-		unitWith(
-			{ plan_days: 2, heat_kw: 3, boil_for: "every_round", ...settings },
-			{
-				"births.csv": "date,births,note\n2027-03-01,1,\n2027-03-02,40,",
-				"kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n"),
-			},
-		),
+
+/** Of a quiet day and a busy one: the day, and the litres set aside for all its rounds. */
+function rowsOf(settings: Record<string, string | number> = {}) {
+	const workbook = unitWith(
+		{ plan_days: 2, heat_kw: 3, boil_for: "every_round", ...settings },
+		{
+			"births.csv": "date,births,note\n2027-03-01,1,\n2027-03-02,40,",
+			"kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n"),
+		},
 	);
-const rowsOf = (made: ReturnType<typeof plan>) =>
-	contentOf(made, "how-safe.csv", "promise", "day", "set_aside").filter(
-		([promise]) => promise === "boiled_for_rounds",
-	);
+	const planned = valueIn({ outcome: plannedUnit(readWorkbook(workbook)) });
+	if (!planned) throw new Error("the unit has no days");
+	const { unit } = planned;
+	const days = withCounts(unit, planned.days);
+	const boiled = days.map((day) => {
+		const counts = countsOfDay(unit, day);
+		return { date: day.date, boiled: litresBoiled(unit, counts, counts.loads.chlorine as never) };
+	});
+	const fires = firesOfPlan(unit, () => roundPlans(unit, days)).made;
+	return waterSafety(unit, fires, boiled).map((row) => [
+		valueIn(row.promise),
+		valueIn(row.day),
+		valueIn(row.set_aside),
+		valueIn(row.unit),
+	]);
+}
 
 test("water boiled for every round: of each day that of its own rounds", () => {
-	const made = planOf();
-	const rounds = contentOf(made, "boiling.csv", "date", "litres");
-	const boiled = ["2027-03-01", "2027-03-02"].map((day) =>
-		rounds.reduce((sum, [date, litres]) => sum + (date === day ? Number(litres) : 0), 0),
-	);
-	const rows = rowsOf(made);
-	expect(rows.map(([, day]) => day)).toEqual(["2027-03-01", "2027-03-02"]);
-	for (const [at, [, , aside]] of rows.entries())
-		expectWithin(aside as number, boiled[at] as number, 1e-9, "L");
-	expect(boiled[1]).toBeGreaterThan(boiled[0] as number);
+	// Three buckets of 10 L for each of three rounds; on the busy day the fullest soaks two loads.
+	expect(rowsOf()).toEqual([
+		["boiled_for_rounds", "2027-03-01", 90, "L"],
+		["boiled_for_rounds", "2027-03-02", 120, "L"],
+	]);
 });
 
 test.each([
 	["boiled to stand ready", { boil_for: "standing" }],
 	["reprocessed after each use", { reprocessing: "after_each_use" }],
 ])("%s there are no rounds to boil for", (_, settings) => {
-	expect(rowsOf(planOf(settings))).toEqual([]);
+	expect(rowsOf(settings)).toEqual([]);
 });
