@@ -1,5 +1,8 @@
-import type { Counts } from "./counts.ts";
+import { type Counts, TAIL } from "./counts.ts";
 import type { LevelNode } from "./laguerreNodes.ts";
+
+/** A level that weighs less cannot be seen in any result; it is far above the mean, and its counts would be the longest. */
+const NEVER = TAIL * 1e-3;
 
 /**
  * A count that depends on an uncertain level: its distributions at the level's nodes,
@@ -16,7 +19,9 @@ export function mixedOver(
 ): Counts {
 	const [only] = nodes;
 	if (only && nodes.length === 1) return countsAt(only.factor);
-	const parts = nodes.map(({ factor, weight }) => ({ counts: countsAt(factor), weight }));
+	const parts = nodes
+		.filter(({ weight }) => weight > NEVER)
+		.map(({ factor, weight }) => ({ counts: countsAt(factor), weight }));
 	const first = Math.min(...parts.map(({ counts }) => counts.first));
 	const end = Math.max(...parts.map(({ counts }) => counts.first + counts.chance.length));
 	const chance = new Float64Array(end - first);
