@@ -18,7 +18,7 @@ export function columnNames({ header, rows }: TextTable): string[] {
 		return name !== "" && time === 1 ? name : `${name || "?"}\n${time}`;
 	});
 	let width = header.length;
-	for (const row of rows) if (row.length > width) width = row.length;
+	for (const row of rows) width = Math.max(width, row.length);
 	for (let beyond = 1; beyond <= width - header.length; beyond++) names.push(`\n${beyond}`);
 	return names;
 }

@@ -37,13 +37,12 @@ export function mergeCopies(ours: Copy, theirs: Copy, choices: Choices = NO_CHOI
 		for (const conflict of merged.conflicts) conflicts.push(conflict);
 		for (const change of merged.changes) changes.push(change);
 	}
-	const files = [
-		...Object.keys(ours.descent.sheets),
-		...Object.keys(theirs.descent.sheets).filter((file) => !(file in ours.descent.sheets)),
-	];
-	const tables = Object.fromEntries(files.map((file) => [file, sheets[file]?.table]));
+	const files = [...Object.keys(ours.descent.sheets), ...Object.keys(theirs.descent.sheets)];
+	const tables = Object.fromEntries(
+		files.map((file) => [file, (sheets[file] as SheetDescent).table]),
+	);
 	return {
-		workbook: { ...ours.workbook, tables: tables as Copy["workbook"]["tables"] },
+		workbook: { ...ours.workbook, tables },
 		descent: { saves: [...new Map([...our, ...their]).values()], sheets },
 		conflicts,
 		changes,

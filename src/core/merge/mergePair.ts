@@ -15,7 +15,7 @@ import {
 export function mergePair(sides: SheetSides, ourRow: number, theirRow: number): RowMerged {
 	const ours = rowOf(sides.ours, ourRow);
 	const theirs = rowOf(sides.theirs, theirRow);
-	const [origin = ""] = [ours.origin, theirs.origin].sort();
+	const origin = [ours.origin, theirs.origin].sort()[0] as string;
 	const own = cellsIn(sides.columns, ours);
 	if (isUntouched(sides, ours, theirs))
 		return { cells: own, origin, changed: ours.changed, conflicts: [], changes: [] };

@@ -50,7 +50,7 @@ export function cellsIn(
 	columns: readonly MergedColumn[],
 	{ side, cells }: SideRow,
 ): readonly string[] {
-	if (cells.every((_, at) => columns[at]?.[side] === at)) return cells;
+	if (cells.every((_, at) => (columns[at] as MergedColumn)[side] === at)) return cells;
 	return columns.map((column) => cells[column[side]] ?? "");
 }
 

@@ -61,11 +61,11 @@ function cellsOf(one: TextTable, other: TextTable) {
 }
 
 function isSameText(one: TextTable, other: TextTable): boolean {
-	const isSame = (a: readonly string[], b: readonly string[] | undefined) =>
-		a.length === b?.length && a.every((cell, at) => cell === b[at]);
+	const isSame = (a: readonly string[], b: readonly string[]) =>
+		a.length === b.length && a.every((cell, at) => cell === b[at]);
 	return (
 		isSame(one.header, other.header) &&
 		one.rows.length === other.rows.length &&
-		one.rows.every((row, at) => isSame(row, other.rows[at]))
+		one.rows.every((row, at) => isSame(row, other.rows[at] as readonly string[]))
 	);
 }

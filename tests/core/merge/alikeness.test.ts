@@ -20,4 +20,6 @@ test("a column that only one of the tables has counts where it says something", 
 	expect(share(0, 0)).toBe(2 / 3);
 	const back = alikeness(tableOf("kit,what,by\nA,used,Ama"), tableOf("kit,what\nA,used"));
 	expect(back(0, 0)).toBe(2 / 3);
+	const blank = alikeness(tableOf("kit,what\nA,used"), tableOf("kit,what,by\nA,used,"));
+	expect(blank(0, 0)).toBe(1);
 });

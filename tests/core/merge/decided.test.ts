@@ -10,6 +10,7 @@ describe("whose text counts", () => {
 	});
 	test.each([
 		["the same, old", cell("8"), cell(" 8 "), "ours"],
+		["the same, spaces around ours", cell(" 8 "), cell("8", true), "theirs"],
 		["the same, new in theirs", cell("8"), cell("8", true), "theirs"],
 		["the same, new in ours", cell("8", true), cell("8"), "ours"],
 		["the same, new in both", cell("8", true), cell("8", true), "ours"],

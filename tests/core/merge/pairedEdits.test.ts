@@ -22,6 +22,13 @@ test.each<[string, Sheet, readonly string[], readonly string[], readonly number[
 		[A, ",2,C,used"],
 		[0, -1],
 	],
+	[
+		"in two places",
+		usesSheet,
+		[",1,B,used", A, ",2,C,used"],
+		[",3,B,used", A, ",4,C,used"],
+		[0, 1, 2],
+	],
 	["with another mark in its place", usesSheet, [A, "q2,1,B,used"], [A, "q9,1,B,used"], [0, -1]],
 ])("lines of a log: %s", (_what, sheet, was, now, pairs) => {
 	expect([...pairedEdits(sheet, table(...was), table(...now)).ofOther]).toEqual(pairs);
@@ -32,4 +39,17 @@ test("a row that stands twice is the one before only once", () => {
 	const now = { header: was.header, rows: [...was.rows, ...was.rows] };
 	const { ofOne, ofOther } = pairedEdits(kitsSheet, was, now);
 	expect([[...ofOne], [...ofOther]]).toEqual([[0], [0, -1]]);
+});
+
+test("of two rows that say the same the one that is kept is known by being the same", () => {
+	const was = table(A, A);
+	const now = { header: was.header, rows: was.rows.slice(1) };
+	expect([...pairedEdits(undefined, was, now).ofOther]).toEqual([1]);
+});
+
+test("a mark tells lines apart also with spaces around it and its name", () => {
+	const header = [" id ", "at", "kit", "what"];
+	const spaced = (mark: string, at = "1") => ({ header, rows: [[mark, at, "B", "used"]] });
+	expect([...pairedEdits(usesSheet, spaced(" q2 "), spaced("q9")).ofOther]).toEqual([-1]);
+	expect([...pairedEdits(usesSheet, spaced(" "), spaced(" ", "2")).ofOther]).toEqual([0]);
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { Choices } from "../../../src/core/merge/conflict.ts";
 import type { Copy } from "../../../src/core/merge/descent.ts";
 import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
-import { rootDescent } from "../../../src/core/merge/rootDescent.ts";
+import { alteredIn, rootDescent } from "../../../src/core/merge/rootDescent.ts";
 import { withSave } from "../../../src/core/merge/withSave.ts";
 import { tableOf } from "../smallUnit.ts";
 
@@ -88,4 +88,47 @@ test("rows that one deleted and the other changed are chosen each by itself, on 
 		expect(rowsOf(together)).toEqual(["A,lost,"]);
 		expect([together.changes, together.conflicts.length]).toEqual([[], 2]);
 	}
+});
+
+test("rows that nobody changed remember nothing, and a conflict that nobody chose stays with ours", () => {
+	expect(mergeCopies(start, start).descent.sheets[KITS]?.changed.size).toBe(0);
+	const [one, other] = [
+		saved(start, "ours", "A,ready,", "B,ready,x"),
+		saved(start, "theirs", "A,ready,"),
+	];
+	expect(rowsOf(mergeCopies(one, other))).toEqual(["A,ready,", "B,ready,x"]);
+	expect(rowsOf(mergeCopies(other, one))).toEqual(["A,ready,"]);
+});
+
+test("a line of a log that says something else in each copy is still one", () => {
+	const log = (line: string) => ({
+		tables: { "uses.csv": tableOf(`at,kit,what,note\n${line}\n2027-03-02 08:00,B,used,`) },
+	});
+	const descent = rootDescent(log("2027-03-01 08:00,A,used,"));
+	const copy = (line: string, id: string): Copy => {
+		const workbook = log(line);
+		return { workbook, descent: withSave(descent, workbook, { id, at: "", by: "" }) };
+	};
+	const [one, other] = [
+		copy("2027-03-01 09:00,A,used,", "ours"),
+		copy("2027-03-01 08:00,A,used,late", "theirs"),
+	];
+	for (const { workbook, conflicts } of [mergeCopies(one, other), mergeCopies(other, one)]) {
+		expect(workbook.tables["uses.csv"]?.rows.map((row) => row.join())).toEqual([
+			"2027-03-01 09:00,A,used,late",
+			"2027-03-02 08:00,B,used,",
+		]);
+		expect(conflicts).toEqual([]);
+	}
+});
+
+test("a sheet that another program changed is known by its name and texts", () => {
+	const table = tableOf("kit\nA");
+	const ids = [
+		alteredIn(KITS, table),
+		alteredIn("uses.csv", table),
+		alteredIn(KITS, tableOf("kit\nB")),
+	];
+	expect(new Set(ids).size).toBe(3);
+	for (const id of ids) expect(id).toMatch(/^=[0-9a-z]{14}$/);
 });

@@ -1,0 +1,44 @@
+import { expect, test } from "vitest";
+import { pairAlike } from "../../../src/core/merge/pairAlike.ts";
+import { ALONE, noPairs } from "../../../src/core/merge/pairs.ts";
+
+/** Who is paired with whom, by how much each row has in common with each of the others. */
+function paired(shares: readonly (readonly number[])[]): number[] {
+	const rows = (count: number) => ({ header: [], rows: Array.from({ length: count }, () => []) });
+	const others = shares[0]?.length ?? 0;
+	const pairs = noPairs(rows(shares.length), rows(others));
+	const places = (count: number) => Array.from({ length: count }, (_, at) => at);
+	const alike = (one: number, other: number) => shares[one]?.[other] as number;
+	pairAlike(pairs, places(shares.length), places(others), alike);
+	return [...pairs.ofOne];
+}
+
+test.each([
+	["the most alike", [[0.6, 0.9]], [1]],
+	["though they come later", [[0.6], [0.9]], [ALONE, 0]],
+	["half is enough", [[0.5]], [0]],
+	["less is not", [[0.49]], [ALONE]],
+	[
+		"each with one",
+		[
+			[0.9, 0.8],
+			[0.8, 0.1],
+		],
+		[0, ALONE],
+	],
+	[
+		"the others with what is left",
+		[
+			[0.9, 0.8],
+			[0.8, 0.5],
+		],
+		[0, 1],
+	],
+])("pairs are %s", (_what, shares, expected) => {
+	expect(paired(shares)).toEqual(expected);
+});
+
+test("beyond twenty rows it is no longer one place", () => {
+	expect(paired(Array.from({ length: 21 }, (_, at) => [at / 20])).at(-1)).toBe(ALONE);
+	expect(paired([Array.from({ length: 21 }, (_, at) => (at < 20 ? 0.1 : 1))])).toEqual([ALONE]);
+});
