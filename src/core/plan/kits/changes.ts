@@ -87,7 +87,7 @@ function otherHours(unit: UnitFigures): Change[] {
 			if (starts.includes(moved)) return [];
 			const [from, to] = [writeClock(start), writeClock(moved)];
 			const name = tooMany
-				? say`The ${from} round at ${to} instead (with so many rounds and kinds only the two rounds around the longest gap were tried)`
+				? say`The ${from} round at ${to} instead (only two rounds tried)`
 				: say`The ${from} round at ${to} instead`;
 			return [
 				{ name, unit: withStarts(unit, starts.with(i, moved)), moreKits: 0, oneOfMany: true },

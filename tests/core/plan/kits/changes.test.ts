@@ -46,7 +46,7 @@ test.each([
 ])("with %s those around the longest gap are, and the change says so", (_, rounds, kinds, of) => {
 	const tried = hoursTried(rounds, kinds);
 	expect([...moved(tried)].sort()).toEqual(of);
-	for (const name of tried) expect(name).toContain("only the two rounds around the longest gap");
+	for (const name of tried) expect(name).toContain("(only two rounds tried)");
 });
 
 const now = ["As it is now", "One more kit"];
