@@ -67,7 +67,12 @@ function newWorker(): Worker {
 function fateOf(task: Task, worker: Worker): Promise<Fate> {
 	return new Promise((resolve, reject) => {
 		const clock = setTimeout(() => resolve("never ends"), LONGEST_MS + 10 * task.ms);
-		worker.once("error", reject);
+		// One that takes all memory there is would not have ended either.
+		worker.once("error", ({ code }: NodeJS.ErrnoException) => {
+			clearTimeout(clock);
+			if (code === "ERR_WORKER_OUT_OF_MEMORY") resolve("never ends");
+			else reject(new Error(`${task.mutant}: ${code}`));
+		});
 		worker.once("message", (killed: boolean) => {
 			clearTimeout(clock);
 			worker.removeAllListeners("error");

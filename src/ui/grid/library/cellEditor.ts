@@ -14,6 +14,8 @@ const sameSize = { init() {}, resize() {}, unObserve() {} };
 export function cellEditor(Base: TextEditor): TextEditor {
 	return class CellEditor extends Base {
 		declare originalValue: unknown;
+		/** The text it opened with: the library's original is that of the cell by now. */
+		#opened: unknown;
 
 		override init(): void {
 			super.init();
@@ -28,6 +30,7 @@ export function cellEditor(Base: TextEditor): TextEditor {
 		/** It opens with the text that is there now; the library's own is that of when the cell was selected. */
 		override beginEditing(text?: string): void {
 			this.originalValue = this.instance.getSourceDataAtCell(this.row, this.col);
+			this.#opened = this.originalValue;
 			super.beginEditing(text);
 		}
 
@@ -36,7 +39,7 @@ export function cellEditor(Base: TextEditor): TextEditor {
 		 * beside the grid meanwhile. With Ctrl its text goes into all selected cells.
 		 */
 		override saveValue(value: string[][], ctrlDown: boolean): void {
-			if (ctrlDown || value[0]?.[0] !== this.originalValue) super.saveValue(value, ctrlDown);
+			if (ctrlDown || value[0]?.[0] !== this.#opened) super.saveValue(value, ctrlDown);
 		}
 
 		/**
