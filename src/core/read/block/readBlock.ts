@@ -70,11 +70,12 @@ function settled(
 ): { readonly clear: Clear[][]; readonly open: TwoReadings[] } {
 	const customs = customsOf(sheets, asked);
 	const open: TwoReadings[] = [];
-	const clear = sheets.map(({ cells }, at) =>
+	const clear = sheets.map(({ cells, isOurs }, at) =>
 		cells.flatMap((both): Clear[] => {
 			const custom = customs[at];
 			if (isOpen(both) && custom === undefined) {
-				open.push(both);
+				// A comma in what this program wrote was typed, and stays the problem that it was; 1.400 it never writes.
+				if (!isOurs || both.ownOnly) open.push(both);
 				return [];
 			}
 			const text = (custom && both[custom]) ?? both.first ?? both.second;
