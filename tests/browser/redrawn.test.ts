@@ -69,6 +69,23 @@ test("a field left open in the empty row does not write over what is filled in b
 	await expect.poll(async () => (await workbook.table()).length).toBe(rows + 1);
 	await workbook.drawn();
 	expect((await workbook.table())[rows - 1]?.[0]).toBe("15:45");
+	// The cell stays the one it is: Alt and Enter did not leave it downwards.
+	expect(await page.locator("#entry-field").inputValue()).toBe("15:45");
+	await workbook.close();
+});
+
+test("what is being typed in a cell is kept where the focus goes to the field beside the grid", async () => {
+	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
+	const { page } = workbook;
+	await workbook.click(1, 1);
+	await page.keyboard.press("Alt+Enter");
+	await workbook.drawn();
+	await page.locator(".grid .ht_master tbody tr:nth-child(2) td").nth(1).dblclick();
+	await page.keyboard.type(", late");
+	const typed = await page.locator(".grid textarea").first().inputValue();
+	await page.locator("#entry-field").focus();
+	await expect.poll(async () => (await workbook.table())[2]?.[1]).toBe(typed);
+	await expect.poll(() => page.locator("#entry-field").inputValue()).toBe(typed);
 	await workbook.close();
 });
 

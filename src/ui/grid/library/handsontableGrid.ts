@@ -86,7 +86,8 @@ export function handsontableGrid(
 				events.selected(row, column);
 			},
 			beforeKeyDown: (event: KeyboardEvent) => {
-				goesDown = event.keyCode === ENTER && !event.shiftKey && editing();
+				const { shiftKey, ctrlKey, altKey } = event;
+				goesDown = event.keyCode === ENTER && !shiftKey && !ctrlKey && !altKey && editing();
 				if (editing()) return;
 				if (event.keyCode === TAB) leave();
 				else if (events.pressed(event)) event.preventDefault();
@@ -111,10 +112,8 @@ export function handsontableGrid(
 	markSelection(hot);
 
 	const update = (settings: object) => hot.updateSettings(settings as never, false);
-	const editing = () => {
-		const editor = hot.getActiveEditor() as { isOpened?(): boolean } | undefined;
-		return editor?.isOpened?.() ?? false;
-	};
+	const activeEditor = () => hot.getActiveEditor() as InstanceType<typeof CellEditor> | undefined;
+	const editing = () => activeEditor()?.isOpened() ?? false;
 	const quiet = () => {
 		for (const part of host.querySelectorAll(".ht_master, [class*=ht_clone]"))
 			part.setAttribute("aria-hidden", "true");
@@ -155,7 +154,11 @@ export function handsontableGrid(
 	};
 	const onFocusOut = (event: FocusEvent) => {
 		if (event.relatedTarget === null) setTimeout(keepFocus);
-		else if (!host.contains(event.relatedTarget as Node)) leave();
+		else if (!host.contains(event.relatedTarget as Node)) {
+			// What is being typed is kept, as under a click beside the grid.
+			if (editing()) activeEditor()?.finishEditing(false);
+			leave();
+		}
 	};
 	const leave = () => {
 		host.tabIndex = 0;
