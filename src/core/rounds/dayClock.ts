@@ -44,7 +44,8 @@ export class DayClock {
 	}
 
 	#shareUntil(minuteOfDay: number): number {
-		const hour = Math.floor(minuteOfDay / MINUTES_PER_HOUR);
+		// A moment that rounding puts a trace before midnight is the end of the day before.
+		const hour = Math.min(HOURS - 1, Math.floor(minuteOfDay / MINUTES_PER_HOUR));
 		const before = this.#passed[hour] as number;
 		const after = this.#passed[hour + 1] as number;
 		return before + (after - before) * (minuteOfDay / MINUTES_PER_HOUR - hour);

@@ -16,6 +16,7 @@ describe("a flat day", () => {
 		["two days before", -2880, -1440, 2.4],
 		["the day after is like the last", 4320, 5760, 0],
 		["no time", 700, 700, 0],
+		["from what rounding leaves before midnight", -1.4210854715202004e-14, 120, 0.2],
 	])("%s", (_what, from, to, uses) => {
 		expectWithin(clock.between(from, to), uses, 1e-12, "uses");
 	});
