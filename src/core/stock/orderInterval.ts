@@ -34,17 +34,23 @@ export function orderInterval(
 	strengthAfter: (days: number) => Strength,
 	pack: Pack,
 ): Interval {
-	let quantity = 0;
-	for (let day = 0; day < days; day++) quantity += gramsPerDay / gramsPerUnit(strengthAfter(day));
 	const fresh = gramsPerUnit(strengthAfter(0));
+	let quantity = 0;
+	let lostGrams = 0;
+	for (let day = 0; day < days; day++) {
+		const left = gramsPerUnit(strengthAfter(day));
+		const used = gramsPerDay / left;
+		quantity += used;
+		// Of what was bought less what was used, two large sums, only their rounding would be left.
+		lostGrams += used * (fresh - left);
+	}
 	const packs = Math.ceil(quantity / pack.size - 1e-9);
 	return {
 		days,
 		quantity,
 		packs,
 		cost: pack.price === null ? null : packs * pack.price,
-		// Rounding must not make a product that does not fade gain a little.
-		lostGrams: Math.max(0, quantity * fresh - gramsPerDay * days),
+		lostGrams,
 	};
 }
 

@@ -30,6 +30,20 @@ describe("product for a steady use of chlorine", () => {
 	});
 
 	test.each([
+		["a liquid", liquid(37.3)],
+		["a powder", { form: "powder", gramsPerGram: 0.7 }],
+		["a tablet", { form: "tablet", gramsPerTablet: 1.5 }],
+	] as const)(
+		"%s that keeps its strength loses nothing, not even a rounding",
+		(_what, strength) => {
+			const lost = [7, 14, 28, 56, 91].map(
+				(days) => orderInterval(days, 27.7078890311, () => strength, bottle).lostGrams,
+			);
+			expect(lost).toEqual([0, 0, 0, 0, 0]);
+		},
+	);
+
+	test.each([
 		[7, 14, 42],
 		[8, 16, 48],
 		[1, 2, 6],
