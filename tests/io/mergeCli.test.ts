@@ -76,6 +76,19 @@ test("a zip where the name ends so; it goes on from both", async () => {
 	expect(again.stdout).toMatch(/1 changes from OURS, 0 from THEIRS, 0 conflicts/);
 });
 
+test("copies brought together by their base, and then once more with one of them: no line twice, nothing asked", async () => {
+	more(ours, "2027-06-01,4,1");
+	more(theirs, "2027-06-02,7,0");
+	const zip = join(place, "both.zip");
+	expect((await run(ours, theirs, "--base", "sample-csv", "--out", zip)).status).toBe(0);
+	const both = (await readFolder(zip)).workbook.tables[START]?.rows;
+	for (const copy of [ours, theirs]) {
+		const { status } = await run(zip, copy, "--out", out);
+		expect(status).toBe(0);
+		expect(rowsOf(out, START)).toEqual(both);
+	}
+});
+
 test.each([
 	["no zip", (path: string) => writeFileSync(path, "PK not a zip")],
 	["nothing", () => undefined],

@@ -1,6 +1,8 @@
 import type { Change, Choices, Conflict } from "./conflict.ts";
 import type { Copy, Save, SheetDescent } from "./descent.ts";
+import { isContradictory } from "./isContradictory.ts";
 import { mergeSheet } from "./mergeSheet.ts";
+import { unknownDescent } from "./rootDescent.ts";
 
 /** Two copies of one workbook as one, and what came from where. */
 export interface Together extends Copy {
@@ -27,10 +29,11 @@ export function mergeCopies(ours: Copy, theirs: Copy, choices: Choices = NO_CHOI
 	for (const [file, descent] of Object.entries(ours.descent.sheets)) {
 		const other = theirs.descent.sheets[file];
 		if (!other) continue;
+		const isKnown = !isContradictory(descent, other);
 		const merged = mergeSheet(
 			file,
-			{ side: "ours", descent, saves: our },
-			{ side: "theirs", descent: other, saves: their },
+			{ side: "ours", descent: isKnown ? descent : forgotten(file, descent, our), saves: our },
+			{ side: "theirs", descent: isKnown ? other : forgotten(file, other, their), saves: their },
 			choices,
 		);
 		sheets[file] = merged.descent;
@@ -48,6 +51,13 @@ export function mergeCopies(ours: Copy, theirs: Copy, choices: Choices = NO_CHOI
 		changes,
 		parted: latest([...our.values()].filter(({ id }) => their.has(id))),
 	};
+}
+
+/** A sheet of which a copy had better remember nothing; what it stands for is one of the copy's saves. */
+function forgotten(file: string, { table }: SheetDescent, saves: Map<string, Save>): SheetDescent {
+	const { save, descent } = unknownDescent(file, table);
+	saves.set(save.id, save);
+	return descent;
 }
 
 function savesOf({ descent }: Copy): Map<string, Save> {

@@ -1,5 +1,5 @@
 import type { TextTable, Workbook } from "../workbook.ts";
-import type { Descent, SheetDescent } from "./descent.ts";
+import type { Descent, Save, SheetDescent } from "./descent.ts";
 import { digest } from "./digest.ts";
 
 /** Of a save that is known by its content: no random one begins so. */
@@ -29,7 +29,12 @@ export function bornTogether(table: TextTable, save: string): SheetDescent {
 	};
 }
 
-/** The save that a sheet stands for which another program changed since it was saved here. */
-export function alteredIn(file: string, table: TextTable): string {
-	return BY_CONTENT + digest({ [file]: table });
+/**
+ * A sheet of which nothing is known, since another program changed it or what is remembered
+ * of it cannot be true; and the save it stands for, which is known by its content.
+ */
+export function unknownDescent(file: string, table: TextTable) {
+	const save: Save = { id: BY_CONTENT + digest({ [file]: table }), at: "", by: "" };
+	const descent: SheetDescent = { ...bornTogether(table, save.id), altered: true };
+	return { save, descent };
 }

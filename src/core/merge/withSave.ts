@@ -27,10 +27,10 @@ function sheetWithSave(file: string, was: SheetDescent, table: TextTable, save: 
 	const changed = new Map(was.changed);
 	const gone = new Map(was.gone);
 	const cells = cellsOf(was.table, table);
-	let born = 0;
 	const origins = table.rows.map((row, at) => {
 		const before = ofOther[at] as number;
-		if (before === ALONE) return `${save}.${born++}`;
+		// By its place, as in `bornTogether`: a save known by its content may have come about either way.
+		if (before === ALONE) return `${save}.${at}`;
 		const origin = was.origins[before] as string;
 		const columns = cells(was.table.rows[before] ?? [], row);
 		if (columns.length > 0)

@@ -1,6 +1,6 @@
 import type { Descent, Save, SheetDescent } from "../../core/merge/descent.ts";
 import { digest } from "../../core/merge/digest.ts";
-import { alteredIn, bornTogether, rootDescent } from "../../core/merge/rootDescent.ts";
+import { rootDescent, unknownDescent } from "../../core/merge/rootDescent.ts";
 import type { TextTable, Workbook } from "../../core/workbook.ts";
 import type { History, SheetHistory } from "./historyFile.ts";
 
@@ -17,9 +17,9 @@ export function rememberedDescent(workbook: Workbook, history: History | undefin
 	const sheets = Object.entries(workbook.tables).map(([file, table]): [string, SheetDescent] => {
 		const kept = Object.hasOwn(history.sheets, file) ? history.sheets[file] : undefined;
 		if (kept && isAbout(kept, file, table)) return [file, sheetDescent(kept, table, saves)];
-		const id = alteredIn(file, table);
-		altered.push({ id, at: "", by: "" });
-		return [file, { ...bornTogether(table, id), altered: true }];
+		const { save, descent } = unknownDescent(file, table);
+		altered.push(save);
+		return [file, descent];
 	});
 	const known = new Map([...saves, ...altered].map((save) => [save.id, save]));
 	return { saves: [...known.values()], sheets: Object.fromEntries(sheets) };

@@ -58,18 +58,3 @@ test("a column that has neither a name nor a text is not taken over: a file that
 	expect(whole(mergeCopies(ours, theirs))).toEqual(both);
 	expect(whole(mergeCopies(mergeCopies(ours, theirs), theirs))).toEqual(both);
 });
-
-test("rows that a damaged memory takes for others' are deleted by nobody", () => {
-	const ours = copy("kit,note\nA,torn\nB,");
-	const [kits] = Object.values(ours.descent.sheets);
-	const [save] = ours.descent.saves;
-	if (!kits || !save) throw new Error("A workbook without a history has one save and its sheet.");
-	// The same save, of which it remembers other rows than there were.
-	const damaged = { ...kits, origins: [`${save.id}.9`, `${save.id}.10`] };
-	const theirs = { ...ours, descent: { ...ours.descent, sheets: { [KITS]: damaged } } };
-	expect(whole(mergeCopies(ours, theirs))).toEqual(["kit,note", "A,torn", "B,"]);
-	// Two rows that it takes for one are two still.
-	const twice = { ...kits, origins: [`${save.id}.0`, `${save.id}.0`] };
-	const doubled = { ...ours, descent: { ...ours.descent, sheets: { [KITS]: twice } } };
-	expect(whole(mergeCopies(doubled, ours))).toEqual(["kit,note", "A,torn", "B,"]);
-});

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { Choices } from "../../../src/core/merge/conflict.ts";
 import type { Copy } from "../../../src/core/merge/descent.ts";
 import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
-import { alteredIn, rootDescent } from "../../../src/core/merge/rootDescent.ts";
+import { rootDescent, unknownDescent } from "../../../src/core/merge/rootDescent.ts";
 import { withSave } from "../../../src/core/merge/withSave.ts";
 import { tableOf } from "../smallUnit.ts";
 
@@ -125,10 +125,10 @@ test("a line of a log that says something else in each copy is still one", () =>
 test("a sheet that another program changed is known by its name and texts", () => {
 	const table = tableOf("kit\nA");
 	const ids = [
-		alteredIn(KITS, table),
-		alteredIn("uses.csv", table),
-		alteredIn(KITS, tableOf("kit\nB")),
-	];
+		unknownDescent(KITS, table),
+		unknownDescent("uses.csv", table),
+		unknownDescent(KITS, tableOf("kit\nB")),
+	].map(({ save }) => save.id);
 	expect(new Set(ids).size).toBe(3);
 	for (const id of ids) expect(id).toMatch(/^=[0-9a-z]{14}$/);
 });

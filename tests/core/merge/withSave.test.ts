@@ -50,10 +50,10 @@ test("what changed is remembered with its save; a sheet that did not stays the s
 	]);
 });
 
-test("a row that is new has its save and a number; one that is gone, the save in which it went", () => {
+test("a row that is new has its save and its place in it; one that is gone, the save in which it went", () => {
 	const one = after(kits("A,in_service,", "B,lost,torn"));
 	const next = after(kits("C,new,", "A,in_service,", "D,new,"), "two", one);
-	expect(next.sheets[KITS]?.origins).toEqual(["two.0", a, "two.1"]);
+	expect(next.sheets[KITS]?.origins).toEqual(["two.0", a, "two.2"]);
 	expect([...(next.sheets[KITS]?.gone ?? [])]).toEqual([[b, "two"]]);
 	expect(changes(next)).toEqual([]);
 	expect([...(after(kits(), "three", next).sheets[KITS]?.gone.keys() ?? [])]).toHaveLength(4);
@@ -110,7 +110,7 @@ describe("lines of a log", () => {
 			"and not one from elsewhere",
 			["02:00,B,used,,,", "01:00,A,used,,,", "03:00,C,used,,,"],
 			["01:00,A,used,,,", "02:00,B,used,Jo,,", "03:00,C,used,,,"],
-			["=.1", "one.0", "=.2"],
+			["=.1", "one.1", "=.2"],
 		],
 		[
 			"several, each the one it has most in common with",

@@ -1,0 +1,39 @@
+import { columnNames } from "./columnNames.ts";
+import type { SheetDescent } from "./descent.ts";
+
+/**
+ * Whether what two copies remember of a sheet cannot be true: that two rows of one are the
+ * same row, or that a row says two things although neither changed it.
+ *
+ * Then a memory is damaged, and whichever row it took for which, lines would be doubled.
+ */
+export function isContradictory(ours: SheetDescent, theirs: SheetDescent): boolean {
+	const places = new Map(theirs.origins.map((origin, at) => [origin, at]));
+	const isTwice = places.size < theirs.origins.length;
+	if (isTwice || new Set(ours.origins).size < ours.origins.length) return true;
+	const differ = unsaidDifference(ours, theirs);
+	return ours.origins.some((origin, at) => {
+		const partner = places.get(origin);
+		return partner !== undefined && differ(origin, at, partner);
+	});
+}
+
+/** What tells whether two rows of one origin differ in a column that neither copy says it changed. */
+function unsaidDifference(ours: SheetDescent, theirs: SheetDescent) {
+	const [of, to] = [columnNames(ours.table), columnNames(theirs.table)];
+	const columns = [...new Set([...of, ...to])].map((name) => ({
+		name,
+		our: of.indexOf(name),
+		their: to.indexOf(name),
+	}));
+	return (origin: string, ourRow: number, theirRow: number): boolean => {
+		const [one, other] = [ours.table.rows[ourRow] ?? [], theirs.table.rows[theirRow] ?? []];
+		const [changed, otherChanged] = [ours.changed.get(origin), theirs.changed.get(origin)];
+		return columns.some(
+			({ name, our, their }) =>
+				(one[our] ?? "").trim() !== (other[their] ?? "").trim() &&
+				!changed?.has(name) &&
+				!otherChanged?.has(name),
+		);
+	};
+}
