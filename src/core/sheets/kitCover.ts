@@ -5,6 +5,11 @@ import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
+/** How far the curve goes on beyond the kits needed. */
+export const CURVE_BEYOND = 3;
+/** With more kinds than this, which few units have, the curve of each begins as far below the kits needed. */
+export const MOST_WHOLE_CURVES = 8;
+
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
 	title: say`How many kits are enough`,
@@ -15,7 +20,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service. From 1 on; with more than 8 kinds of kit, from three below the number needed.`,
+			help: say`Number of kits in service. From 1 on; with more than ${MOST_WHOLE_CURVES} kinds of kit, from ${CURVE_BEYOND} below the number needed.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

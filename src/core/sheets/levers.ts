@@ -3,6 +3,13 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
+/**
+ * With more rounds a day than this, or more rounds times kinds, other hours are tried only for
+ * the two rounds around the longest gap: each hour tried is a plan by itself. 4 rounds with 7
+ * kinds are beyond it already.
+ */
+export const MOST_ROUNDS_MOVED = { rounds: 8, timesKinds: 24 };
+
 export const leversSheet = sheet({
 	file: "levers.csv",
 	title: say`What would help`,
@@ -18,7 +25,7 @@ export const leversSheet = sheet({
 			label: say`Change`,
 			unit: "",
 			value: words(),
-			help: say`What would be different. Of other hours for a round the best is shown; with more than 8 rounds a day, or more than 24 rounds times kinds, only the two around the longest gap are tried at other hours.`,
+			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours.`,
 		}),
 		kits: computed({
 			label: say`Kits in service`,

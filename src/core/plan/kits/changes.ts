@@ -1,5 +1,6 @@
 import { type Figure, typedFigure } from "../../calculation.ts";
 import { say } from "../../say.ts";
+import { MOST_ROUNDS_MOVED } from "../../sheets/levers.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../../values/clock.ts";
 import { gapsBetween } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -17,9 +18,6 @@ export interface Change {
 
 /** How far, in hours, a round may be moved to look for a better hour. */
 const HOURS_MOVED = [-3, -2, -1, 1, 2, 3];
-/** With more than these, far beyond any unit, other hours are tried for two rounds only: each hour is a plan by itself. */
-const MOST_ROUNDS = 8;
-const MOST_ROUNDS_TIMES_KINDS = 24;
 const place = { file: "rounds.csv", line: null, column: "start" };
 
 /** The unit as it is, and with one more kit, person, round, or a round at another hour. */
@@ -77,7 +75,8 @@ function longestGap(starts: readonly number[]): number {
 function otherHours(unit: UnitFigures): Change[] {
 	const starts = startsOf(unit);
 	const tooMany =
-		starts.length > MOST_ROUNDS || starts.length * unit.kinds.length > MOST_ROUNDS_TIMES_KINDS;
+		starts.length > MOST_ROUNDS_MOVED.rounds ||
+		starts.length * unit.kinds.length > MOST_ROUNDS_MOVED.timesKinds;
 	const before = longestGap(starts);
 	const around = [before, (before + 1) % starts.length];
 	return starts.flatMap((start, i) => {

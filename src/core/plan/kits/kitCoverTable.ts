@@ -4,14 +4,9 @@ import { oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { say } from "../../say.ts";
-import { kitCoverSheet } from "../../sheets/kitCover.ts";
+import { CURVE_BEYOND, kitCoverSheet, MOST_WHOLE_CURVES } from "../../sheets/kitCover.ts";
 import { sources } from "../../sources.ts";
 import type { CoverFigures, KindCover } from "./coverFigures.ts";
-
-/** How far the curve goes on beyond the kits needed. */
-const CURVE_BEYOND = 3;
-/** With more kinds than this, far beyond any unit, the curve of each begins as far below the kits needed. */
-const MOST_KINDS = 8;
 
 /** Of 1,000 needs, how many find none ready with so many kits. */
 export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
@@ -33,10 +28,10 @@ export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocess
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
 
-/** For each kind, one row for each number of kits, to three beyond those needed; with very many kinds from three below. */
+/** For each kind, one row for each number of kits, to some beyond those needed; with very many kinds from as many below. */
 export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
 	return onDemand(kitCoverSheet, () =>
-		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length > MOST_KINDS)),
+		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length > MOST_WHOLE_CURVES)),
 	);
 }
 

@@ -1,8 +1,10 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { valueIn } from "../../../../src/core/outcome.ts";
 import { changes } from "../../../../src/core/plan/kits/changes.ts";
 import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { leversSheet, MOST_ROUNDS_MOVED } from "../../../../src/core/sheets/levers.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const rowOfEach = (kinds: number, header: string, row: string) =>
@@ -70,4 +72,11 @@ test("one more person, and one more round in the longest gap", () => {
 	const [, , person, round] = changesOf({ plan_days: 1, workers_per_round: 2 });
 	expect(person && valueIn(person.unit.read.settings.workers_per_round)).toBe(3);
 	expect(round && valueIn(round.unit.timetable.starts)).toEqual([120, 420, 840, 1260]);
+});
+
+test("the column's help and the manual name the limits", () => {
+	const { rounds, timesKinds } = MOST_ROUNDS_MOVED;
+	const limits = `with more than ${rounds} rounds a day, or more than ${timesKinds} rounds times kinds, `;
+	expect(leversSheet.columns.change.help).toContain(limits);
+	expect(readFileSync("docs/manual/kits-and-rounds.md", "utf8")).toContain(limits);
 });

@@ -1,8 +1,13 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { valueIn } from "../../../../src/core/outcome.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { rowsOf } from "../../../../src/core/plan/rowsOf.ts";
-import { kitCoverSheet } from "../../../../src/core/sheets/kitCover.ts";
+import {
+	CURVE_BEYOND,
+	kitCoverSheet,
+	MOST_WHOLE_CURVES,
+} from "../../../../src/core/sheets/kitCover.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const rowOfEach = (kinds: number, header: string, row: string) =>
@@ -42,4 +47,13 @@ test("the curve begins with one kit; with more than 8 kinds with three below the
 		expect(needed).toEqual([6]);
 		expect(numbers).toEqual([3, 4, 5, 6, 7, 8, 9]);
 	}
+});
+
+test("the column's help and the manual name the limit", () => {
+	expect(kitCoverSheet.columns.kits.help).toContain(
+		`with more than ${MOST_WHOLE_CURVES} kinds of kit, from ${CURVE_BEYOND} below`,
+	);
+	expect(readFileSync("docs/manual/kits-and-rounds.md", "utf8")).toContain(
+		`with more than ${MOST_WHOLE_CURVES} kinds, the rows of each begin ${CURVE_BEYOND} kits below`,
+	);
 });
