@@ -183,3 +183,19 @@ test("the points that saving writes do not tell what a comma meant that was type
 	const alone = readFiles([{ name: "items.csv", bytes: apart as Uint8Array }]);
 	expect(alone.workbook.tables["items.csv"]?.rows[0]?.[3]).toBe("1000");
 });
+
+test.each([
+	["records.csv", "kits_used", "0,5", "whole"],
+	["lots.csv", "quantity", "-2,5", "0 or more"],
+	["lots.csv", "received_on", "28/02/1850", "a date of a year near this one"],
+])(
+	"what %s does not take as %s in any form (%s is not %s) is the same text once saved and opened",
+	(file, column, text) => {
+		const header = ["item", column, "note"];
+		const saved = zipWorkbook({ tables: { [file]: { header, rows: [["soap", text, ""]] } } });
+		const { workbook, questions, problems } = readZip(saved);
+		expect(workbook.tables[file]?.rows).toEqual([["soap", text, ""]]);
+		expect(questions).toEqual([]);
+		expect(problems.map(({ code }) => code)).not.toContain("rewritten");
+	},
+);

@@ -34,10 +34,10 @@ export function readBlock(
 	const cells = given.map(blockCells);
 	const near = yearIn(cells.flat()) ?? year;
 	const numbers = settled(
-		given.map(({ separator, isOurs }, at) => ({
+		given.map((table, at) => ({
 			cells: (cells[at] as BlockCell[]).flatMap(numberReadings),
-			separator: separator === ";" ? "second" : undefined,
-			isOurs: isOurs && separator === ",",
+			separator: table.separator === ";" ? "second" : undefined,
+			isOurs: wasSavedHere(table),
 		})),
 		asked.numbers && (asked.numbers === "point" ? "first" : "second"),
 	);
@@ -45,7 +45,11 @@ export function readBlock(
 		cells.map((own) => ({ cells: own.flatMap((cell) => dateReadings(cell, near)) })),
 		asked.dates && (asked.dates === "day-first" ? "first" : "second"),
 	);
-	const clear = given.map((_, at) => [...(numbers.clear[at] ?? []), ...(dates.clear[at] ?? [])]);
+	const clear = given.map((table, at) => {
+		const all = [...(numbers.clear[at] ?? []), ...(dates.clear[at] ?? [])];
+		// Typed here and taken in no form, a text stays the problem that it was.
+		return wasSavedHere(table) ? all.filter(isTaken) : all;
+	});
 	return {
 		tables: given.map(({ table }, at) => withTexts(table, clear[at] ?? [])),
 		questions: [
@@ -56,6 +60,11 @@ export function readBlock(
 			.flat()
 			.map(({ cell: { place, text }, text: now }) => ({ place, text, clear: now })),
 	};
+}
+
+/** Another program that saved it again would have put its own separator. */
+function wasSavedHere({ isOurs, separator }: BlockTable): boolean {
+	return isOurs === true && separator === ",";
 }
 
 interface Clear {
@@ -83,6 +92,10 @@ function settled(
 		}),
 	);
 	return { clear, open };
+}
+
+function isTaken({ cell: { column }, text }: Clear): boolean {
+	return column.value.schema.safeParse(text).success;
 }
 
 function withTexts(table: TextTable, clear: readonly Clear[]): TextTable {
