@@ -9,6 +9,6 @@ export const decimalSign = decimalSignOf(language);
 
 /** @example "fr" → "," */
 export function decimalSignOf(language: string): string {
-	const parts = new Intl.NumberFormat(language, { numberingSystem: "latn" }).formatToParts(0.5);
-	return parts.find(({ type }) => type === "decimal")?.value ?? ".";
+	const half = new Intl.NumberFormat(language, { numberingSystem: "latn" }).format(0.5);
+	return half.replace(/\d/g, "");
 }

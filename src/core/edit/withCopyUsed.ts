@@ -19,13 +19,14 @@ function withSettings(workbook: Workbook, copy: KeptCopy): Workbook {
 		),
 	);
 	const unit = textsOf(workbook, unitSheet);
-	const keys = unit.rows.map((row) => unit.cell(row, "key").trim());
-	const changed = unit.rows.map((row, at) => {
-		const value = wanted.get(keys[at] ?? "");
+	const keyOf = (row: readonly string[]) => unit.cell(row, "key").trim();
+	const keys = new Set(unit.rows.map(keyOf));
+	const changed = unit.rows.map((row) => {
+		const value = wanted.get(keyOf(row));
 		return value === undefined ? row : unit.row(row, { value });
 	});
 	const fresh = [...wanted]
-		.filter(([key, value]) => !keys.includes(key) && value !== "")
+		.filter(([key, value]) => !keys.has(key) && value !== "")
 		.map(([key, value]) => unit.row(undefined, { key, value }));
 	return withTable(workbook, unitSheet.file, {
 		header: unit.header,

@@ -56,7 +56,7 @@ export function readRow<C extends Columns>(
 	const problems: Problem[] = [];
 	const defaults: string[] = [];
 	for (const { key, column, at } of columns) {
-		const text = at < 0 ? "" : (cells[at] ?? "");
+		const text = cells[at] ?? "";
 		if (text.trim() === "" && column.fallback !== undefined) {
 			value[key] = column.fallback;
 			defaults.push(key);

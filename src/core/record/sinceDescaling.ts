@@ -1,4 +1,5 @@
 import type { IsoDate } from "../values/date.ts";
+import { inOrder } from "../values/inOrder.ts";
 
 /** A round that was done, as far as descaling goes. */
 export interface DescalingRound {
@@ -34,7 +35,7 @@ export function sinceDescaling(
 ): SinceDescaling {
 	const done = rounds
 		.filter(({ date }) => date < before)
-		.sort((a, b) => (a.date === b.date ? a.start - b.start : a.date < b.date ? -1 : 1));
+		.sort((a, b) => inOrder(a.date, b.date) || a.start - b.start);
 	const last = done.findLastIndex(({ descaled }) => descaled === "yes");
 	const byRecord = done[last]?.date;
 	if (lastDescaledOn !== undefined && lastDescaledOn >= (byRecord ?? ""))

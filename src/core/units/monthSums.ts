@@ -3,6 +3,7 @@ import type { ComputedRow, ComputedTable } from "../computedTable.ts";
 import type { RowOf } from "../sheet.ts";
 import { unitsMonthSheet } from "../sheets/unitsMonth.ts";
 import type { unitsTrendSheet } from "../sheets/unitsTrend.ts";
+import { inOrder } from "../values/inOrder.ts";
 
 /** One unit's month of one measure. */
 export type TrendRow = Omit<RowOf<typeof unitsTrendSheet>, "unit" | "path">;
@@ -56,9 +57,7 @@ export class MonthSums {
 
 	/** Month by month, the measures in the order in which units first named them. */
 	table(): ComputedTable<typeof unitsMonthSheet> {
-		const sums = [...this.#sums.values()].sort(
-			(a, b) => Number(a.month > b.month) - Number(a.month < b.month),
-		);
+		const sums = [...this.#sums.values()].sort((a, b) => inOrder(a.month, b.month));
 		return { sheet: unitsMonthSheet, rows: sums.map(rowOf) };
 	}
 }

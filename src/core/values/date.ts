@@ -65,6 +65,9 @@ export function weekday(date: IsoDate): number {
 
 const allowed = say`a date as year-month-day, for example 2027-03-01`;
 
+const FIRST_DAY = "1900-01-01";
+const LAST_DAY = "2199-12-31";
+
 /** A calendar day from 1900 to 2199. */
 export function date(): ValueKind<IsoDate> {
 	return {
@@ -74,7 +77,7 @@ export function date(): ValueKind<IsoDate> {
 		tableSchema: { type: "date", format: "%Y-%m-%d" },
 		schema: textSchema(allowed, (text) => {
 			const trimmed = text.trim();
-			const inRange = trimmed >= "1900" && trimmed < "2200";
+			const inRange = trimmed >= FIRST_DAY && trimmed <= LAST_DAY;
 			return inRange && dayNumber(trimmed) !== undefined ? trimmed : undefined;
 		}),
 		write: (value) => value,

@@ -144,6 +144,12 @@ test("another kind of product takes its item and lot along; a name of the unit's
 
 test("a workbook is empty until something is entered", () => {
 	expect(isEmpty(emptyWorkbook())).toBe(true);
+	for (const cells of [["x"], ["", "x"], ["", "", "x"]]) {
+		const header = ["kit", "key", "kind"];
+		expect(isEmpty({ tables: { "kits.csv": { header, rows: [["", " "], cells] } } })).toBe(false);
+		const unit = { tables: { "unit.csv": { header: ["value", "key"], rows: [cells] } } };
+		expect(isEmpty(unit)).toBe(cells[1] === "x");
+	}
 	for (const { key } of beginEntries.filter(
 		(entry) => !["strength", "in-store"].includes(entry.key),
 	))

@@ -91,6 +91,9 @@ describe("kept copies of the settings", () => {
 		});
 		const kept = withCopyKept(smallUnit({ "rounds.csv": "start,label\n07:00,early" }), "one");
 		expect(roundsOf(used(changed(kept, noted), "one"))).toEqual([["07:00", "early", "Ada"]]);
+		const spaced = { header: ["start", "label", "who"], rows: [[" 07:00 ", "morning", "Eve"]] };
+		const typed = { tables: { ...noted.tables, "rounds.csv": spaced } };
+		expect(roundsOf(used(changed(kept, typed), "one"))).toEqual([["07:00", "early", "Eve"]]);
 	});
 
 	test("copies stand side by side; deleting one leaves the others", () => {

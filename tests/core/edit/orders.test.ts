@@ -160,6 +160,17 @@ describe("an order that comes", () => {
 		for (const wrong of result.ok ? [] : result.wrong)
 			expect("words" in wrong && wrong.words).toMatch(/\.$/);
 	});
+
+	test("a day that is none is not said to be too early", () => {
+		const wordsOf = (day: string) => {
+			const result = orderReceived(unit(order), { ...delivery, day });
+			return result.ok ? [] : result.wrong.map((wrong) => "words" in wrong && wrong.words);
+		};
+		expect(wordsOf("2027-02-24")).toEqual([
+			"2027-02-24 is before the order was placed, on 2027-02-25.",
+		]);
+		expect(wordsOf("1.3.2027")).toEqual([expect.stringContaining("a date as year-month-day")]);
+	});
 });
 
 test("an order that is given up keeps its line with 0 packs, and says how many it had", () => {

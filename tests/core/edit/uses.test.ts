@@ -113,6 +113,12 @@ test.each([
 	expect(namesOf(unitWith(settings))).not.toContain("Vinegar, descale");
 });
 
+test("without a method that is known the kits go by chlorine", () => {
+	const used = (method: string) => namesOf(unitWith({ method, wipe_solution_litres: 0 }));
+	expect(used("some")).toEqual(used("chlorine"));
+	expect(used("some")).toContain("Label, round");
+});
+
 test("a solution to wipe with is mixed whatever the kits go by", () => {
 	const boiled = { method: "boiling", wipe_solution_litres: 0 };
 	expect(namesOf(unitWith(boiled))).not.toContain("Label, round");

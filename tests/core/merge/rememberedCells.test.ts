@@ -131,4 +131,7 @@ test("a sheet that another program changed is known by its name and texts", () =
 	].map(({ save }) => save.id);
 	expect(new Set(ids).size).toBe(3);
 	for (const id of ids) expect(id).toMatch(/^=[0-9a-z]{14}$/);
+	const [root] = rootDescent({ tables: { [KITS]: table } }).saves;
+	for (const save of [root, unknownDescent(KITS, table).save])
+		expect(save).toMatchObject({ id: expect.stringMatching(/^=/), at: "", by: "" });
 });

@@ -151,4 +151,17 @@ describe("a kit by its record", () => {
 		const state = kitState(events, day, LIFE_DAYS);
 		expect([state.name, state.readyUntil]).toEqual([name, until]);
 	});
+
+	test.each([
+		["nothing_known", []],
+		["used", [round("2027-03-01"), used("2027-03-01")]],
+		["not_tested", [round("2027-03-01")]],
+		["not_clean", [round("2027-03-01"), check("2027-03-01", "not_clean")]],
+		["found_incomplete", [round("2027-03-01"), check("2027-03-01", "incomplete")]],
+		["test_failed", [round("2027-03-01"), check("2027-03-01", "in_repair")]],
+		["life_over", [listed("2027-02-20")]],
+		[undefined, [listed("2027-03-01")]],
+	])("says why it is not ready: %s", (reason, events) => {
+		expect(kitState(events, "2027-03-02", LIFE_DAYS).reason).toBe(reason);
+	});
 });

@@ -25,6 +25,13 @@ test.each<[string, DescalingRound[], string | undefined, number, string | undefi
 		"2027-02-21",
 	],
 	[
+		"in any order, at whatever hour of its day",
+		[round("2027-02-22", "no", 420), round("2027-02-21", "yes", 1260)],
+		undefined,
+		1,
+		"2027-02-21",
+	],
+	[
 		"two rounds of its day",
 		[
 			round("2027-02-21", "yes", 840),

@@ -25,6 +25,46 @@ test.each([
 	},
 );
 
+/** Of each step how it is counted, its minutes, H with hands on it, M for the method alone. */
+test.each<[Method, string]>([
+	[
+		"chlorine",
+		"kit 3 H, round 5 H, round 10 HM, kit 5 H, kit 15 H, kit 10 H, load 20 M, load 10 HM, round 10 HM, round 5 H, kit 10 H, round 20, kit 10 H, kit 5 H",
+	],
+	[
+		"boiling",
+		"kit 3 H, round 5 H, kit 5 H, kit 15 H, kit 10 H, load 30 M, load 15 M, load 10 HM, round 10 H, round 5 H, kit 10 H, round 20, kit 10 H, kit 5 H",
+	],
+	[
+		"steam",
+		"kit 3 H, round 5 H, kit 5 H, kit 15 H, kit 10 H, load 15 M, load 25 M, load 10 HM, round 10 H, round 5 H, kit 10 H, round 20, kit 10 H, kit 5 H",
+	],
+	[
+		"autoclave",
+		"kit 3 H, round 5 H, kit 5 H, kit 15 H, kit 10 H, kit 10 H, kit 5 HM, round 5 HM, round 10 H, round 10 HM",
+	],
+	["single_use", "round 5 H, kit 5 HM, kit 10 H, kit 5 H, round 10 H"],
+])("by %s each step has its minutes, its hands and its method", (by, wanted) => {
+	const told = proposedSteps(by, shortest).map(({ basis, minutes, hands_on, method }) => {
+		expect([null, by]).toContain(method);
+		const marks = `${hands_on === "yes" ? "H" : ""}${method === null ? "" : "M"}`;
+		return `${basis} ${minutes} ${marks}`.trim();
+	});
+	expect(told.join(", ")).toBe(wanted);
+});
+
+/** Steps whose source was seen: the soak, the boil, the steam and the drying. */
+test.each<[Method, number]>([
+	["chlorine", 3],
+	["boiling", 3],
+	["steam", 3],
+	["autoclave", 0],
+	["single_use", 0],
+])("by %s what disinfects and the drying have a source that was seen", (by, count) => {
+	const seen = proposedSteps(by, shortest).filter(({ source }) => source.mark === "seen");
+	expect(seen).toHaveLength(count);
+});
+
 test.each<[Method, string[]]>([
 	[
 		"chlorine",

@@ -1,4 +1,5 @@
 import { answer, noAnswer, type Outcome, problemsOf, valueIn } from "../../outcome.ts";
+import type { Problem } from "../../problem.ts";
 import { readSettings } from "../../read/readSettings.ts";
 import { textsOf } from "../../read/textsOf.ts";
 import { type ProposedStep, proposedSteps } from "../../rounds/proposedSteps.ts";
@@ -48,7 +49,7 @@ export const stepsEntry: BeginEntry = {
 				: book;
 		if (listed(workbook) > 0) return withUses(workbook);
 		const proposed = stepsFor(workbook);
-		if (!proposed.ok) return proposed.problems[0]?.message ?? "";
+		if (!proposed.ok) return (proposed.problems[0] as Problem).message;
 		const steps = textsOf(workbook, stepsSheet);
 		const rows = proposed.value.map(({ step, basis, minutes, hands_on, method }) =>
 			steps.row(undefined, {

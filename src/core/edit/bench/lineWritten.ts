@@ -36,7 +36,7 @@ export function lineWritten(
 	});
 	if (wrong.length > 0) return { ok: false, wrong };
 	const { rows } = tableOf(workbook, sheet.file);
-	const at = row !== undefined && row < rows.length ? row : rows.length;
+	const at = Math.min(row ?? rows.length, rows.length);
 	const cells = Object.entries(texts).map(([key, text]) => [key, text.trim()] as const);
 	const next = withRow(workbook, sheet.file, Object.fromEntries(cells), at);
 	return { ok: true, workbook: next, row: at };
