@@ -97,7 +97,7 @@ function possible({ chance }: Counts): number {
 const NONE = TAIL * 1e-17;
 
 /** Cuts off both ends where their chances cannot be seen in any result. */
-function withoutTails(first: number, chance: Float64Array, amounts: number): Counts {
+export function withoutTails(first: number, chance: Float64Array, amounts: number): Counts {
 	const cut = TAIL * 1e-3;
 	for (let i = 0; i < amounts; i++) if ((chance[i] as number) < NONE) chance[i] = 0;
 	let from = 0;

@@ -1,6 +1,8 @@
 import type { Counts } from "../counts/counts.ts";
 import { moved } from "../counts/spread.ts";
 import { either, plus, sumOf } from "../counts/sumOf.ts";
+import { whenRunning } from "./alikeUses.ts";
+import { descaledTogether } from "./descaledTogether.ts";
 import { FollowedAmounts } from "./followedAmounts.ts";
 
 /**
@@ -21,6 +23,19 @@ export function withDescaling(
 	most: number,
 ): Counts {
 	if (used.length <= every) return withOneAtMost(perDescale, used, idle, most);
+	return (
+		descaledTogether(perDescale, every, used, idle, most) ??
+		roundByRound(perDescale, every, used, idle, most)
+	);
+}
+
+function roundByRound(
+	perDescale: number,
+	every: number,
+	used: readonly Counts[],
+	idle: readonly number[],
+	most: number,
+): Counts {
 	const sinceDescaling = Array.from({ length: every }, () => new FollowedAmounts());
 	const [none, last] = [sinceDescaling[0], sinceDescaling[every - 1]] as [Followed, Followed];
 	none.begin();
@@ -59,11 +74,4 @@ function withOneAtMost(
 	const never = idle.reduce((product, still) => product * still, 1);
 	const running = whenRunning(sumOf(used, most), never);
 	return either({ first: 0, chance: Float64Array.of(never) }, moved(running, perDescale));
-}
-
-/** The use of rounds with the chance that none runs taken out of the amount 0. */
-function whenRunning(use: Counts, idle: number): Counts {
-	const chance = Float64Array.from(use.chance);
-	if (use.first === 0) chance[0] = Math.max(0, (chance[0] as number) - idle);
-	return { first: use.first, chance };
 }
