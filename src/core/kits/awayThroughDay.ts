@@ -3,6 +3,7 @@ import { memoize } from "../memoize.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
+import { areAlike } from "./areAlike.ts";
 import { kitsInQueue, oneServiceLater } from "./kitsInQueue.ts";
 
 /** Kits out of reach at one moment of the day. */
@@ -15,8 +16,10 @@ export interface AwayAt {
 	readonly alone: number;
 }
 
-/** Moments of a day that are looked at. */
+/** Kits are followed in steps of so many minutes at most, as many to a kit's work as that takes. */
 const STEP_MINUTES = 20;
+/** Where the steps are shorter, moments about so far apart are looked at: hours of uses change no faster. */
+const LOOKED_AT_MINUTES = 5;
 const MOST_DAYS = 8;
 /** Work that is shorter counts as so much: a kit that is worked on for moments hardly ever waits. */
 export const SHORTEST_MINUTES = 1;
@@ -40,23 +43,44 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	const perService = (uses.between(0, MINUTES_PER_DAY) * workMinutes) / MINUTES_PER_DAY;
 	const settled = kitsInQueue(people, perService);
 	/** The last service time, one step after the other. */
-	const lately = Array.from({ length: each }, () => settled);
+	const lately = Array.from({ length: each }, (): Lately => ({ queue: settled, cameMean: 0 }));
 	const moments: AwayAt[] = [];
+	const everyStep = Math.max(1, Math.floor(LOOKED_AT_MINUTES / step));
 	const first = daysToForget({ people, workMinutes, aloneMinutes }, perService) * MINUTES_PER_DAY;
-	for (let i = 0; i * step < first + MINUTES_PER_DAY; i++) {
+	for (let i = 0, looked = 0; i * step < first + MINUTES_PER_DAY; i++) {
 		const minute = i * step;
-		const before = lately[i % each] as Float64Array;
 		// Where they come evenly, every moment is like every other.
-		const queue = uses.isEven
-			? settled
-			: oneServiceLater(before, people, came(minute, workMinutes));
-		lately[i % each] = queue;
-		if (minute < first) continue;
+		if (!uses.isEven)
+			lately[i % each] = aServiceLater(
+				lately[i % each] as Lately,
+				people,
+				came(minute, workMinutes),
+			);
+		if (minute < first || looked++ % everyStep > 0) continue;
+		const { queue } = lately[i % each] as Lately;
 		const until = uses.isEven ? aloneMinutes : minute;
 		const alone = uses.between(until - aloneMinutes, until);
 		moments.push({ minute: minute - first, queue, alone });
 	}
 	return moments;
+}
+
+/** Kits that wait or are worked on, and the mean number that came while the last were worked on. */
+interface Lately {
+	readonly queue: Float64Array;
+	readonly cameMean: number;
+	/** As it was one service time before, when as many came. */
+	readonly stays?: boolean;
+}
+
+/** Less is rounding: hours in which as many come, or a queue that has not changed. */
+const ALIKE = 1e-12;
+
+function aServiceLater(before: Lately, people: number, cameMean: number): Lately {
+	const isSame = Math.abs(cameMean - before.cameMean) <= ALIKE;
+	if (isSame && before.stays) return before;
+	const queue = oneServiceLater(before.queue, people, cameMean);
+	return { queue, cameMean, stays: isSame && areAlike(queue, before.queue, ALIKE) };
 }
 
 /** So many days are known at once: each takes a few hundred kilobytes. */

@@ -1,4 +1,5 @@
 import { poissonTerms } from "../counts/poisson.ts";
+import { areAlike } from "./areAlike.ts";
 import { cappedUses } from "./cappedUses.ts";
 import { kitsThatCame, renewalsOfPlan } from "./kitsThatCame.ts";
 import type { RenewalsOfDay } from "./renewalsOfDay.ts";
@@ -133,11 +134,4 @@ export class RunOfRounds {
 		this.#known.set(name, left);
 		return left;
 	}
-}
-
-function areAlike(one: Float64Array, other: Float64Array, within: number): boolean {
-	if (one.length !== other.length) return false;
-	for (let i = 0; i < one.length; i++)
-		if (Math.abs((one[i] as number) - (other[i] as number)) > within) return false;
-	return true;
 }

@@ -1,4 +1,4 @@
-import { chanceAtLeast, poisson } from "../counts/poisson.ts";
+import { chanceAtLeast, poissonTerms } from "../counts/poisson.ts";
 import { Grouped } from "../grouped.ts";
 import { memoize } from "../memoize.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
@@ -198,7 +198,7 @@ function queueing(plan: AfterEachUse): Moment[] {
 
 /** Chance that those who wait or are worked on, and those left alone, are at least as many as there are kits. */
 function chanceOfNone({ queue, alone }: AwayAt): Moment["none"] {
-	const { first, chance } = poisson(alone);
+	const { first, chance } = poissonTerms(alone);
 	const atLeast = new Float64Array(chance.length + 1);
 	for (let i = chance.length - 1; i >= 0; i--)
 		atLeast[i] = (atLeast[i + 1] as number) + (chance[i] as number);

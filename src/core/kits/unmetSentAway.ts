@@ -16,6 +16,17 @@ export interface SentAway {
 	readonly readyLifeDays: number | null;
 }
 
+/** Between two returns, on so many days that are alike. */
+interface Stretch {
+	/** Mean uses out of reach at its beginning. */
+	readonly from: number;
+	/** At its end. */
+	readonly to: number;
+	readonly times: number;
+}
+
+/** So many stretches are gone through one by one; of more, those that are alike together: a year of 24 rounds a day has 8,784. */
+const MOST_EACH = 1000;
 /** Stretches whose means are kept for the next number of kits. */
 const MOST_KNOWN = 200;
 
@@ -30,18 +41,19 @@ const MOST_KNOWN = 200;
  */
 export class UnmetSentAway {
 	readonly #plan: SentAway;
-	/** Mean uses out of reach at the beginning and the end of each stretch between returns. */
-	readonly #stretches: readonly (readonly [from: number, to: number])[];
+	readonly #stretches: readonly Stretch[];
 	readonly #uses: number;
 
 	constructor(plan: SentAway) {
 		this.#plan = plan;
 		const clock = new DayClock(plan.usesPerDay, plan.hourShares);
 		const end = plan.usesPerDay.length * MINUTES_PER_DAY;
-		this.#stretches = returns(plan).flatMap(({ start, back, next }) => {
+		const stretches = returns(plan).flatMap(({ start, back, next }) => {
 			const [from, to] = [Math.max(0, back), Math.min(end, next)];
-			return from < to ? [[clock.between(start, from), clock.between(start, to)] as const] : [];
+			if (from >= to) return [];
+			return [{ from: clock.between(start, from), to: clock.between(start, to), times: 1 }];
 		});
+		this.#stretches = stretches.length > MOST_EACH ? alikeTogether(stretches) : stretches;
 		this.#uses = clock.between(0, end);
 	}
 
@@ -54,9 +66,23 @@ export class UnmetSentAway {
 		const beyond = areKnown
 			? (mean: number) => beyondAsFarAs(kits, mean)[kits] as number
 			: (mean: number) => beyondOne(kits, mean + more);
-		const unmet = this.#stretches.reduce((sum, [from, to]) => sum + beyond(to) - beyond(from), 0);
+		const unmet = this.#stretches.reduce(
+			(sum, { from, to, times }) => sum + times * (beyond(to) - beyond(from)),
+			0,
+		);
 		return (1000 * unmet) / this.#uses;
 	}
+}
+
+/** Those of days that are alike differ by rounding only; in the order in which the first of each comes. */
+function alikeTogether(stretches: readonly Stretch[]): Stretch[] {
+	const alike = new Map<string, Stretch>();
+	for (const stretch of stretches) {
+		const name = `${stretch.from.toPrecision(12)} ${stretch.to.toPrecision(12)}`;
+		const { times } = alike.get(name) ?? { times: 0 };
+		alike.set(name, { ...(alike.get(name) ?? stretch), times: times + 1 });
+	}
+	return [...alike.values()];
 }
 
 /** Mean uses that are out of reach at a minute of the plan. */
