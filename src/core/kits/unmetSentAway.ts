@@ -67,7 +67,7 @@ export class UnmetSentAway {
 			? (mean: number) => beyondAsFarAs(kits, mean)[kits] as number
 			: (mean: number) => beyondOne(kits, mean + more);
 		const unmet = this.#stretches.reduce(
-			(sum, { from, to, times }) => sum + times * (beyond(to) - beyond(from)),
+			(sum, { from, to, times }) => sum + times * beyond(to) - times * beyond(from),
 			0,
 		);
 		return (1000 * unmet) / this.#uses;

@@ -10,6 +10,9 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
  */
 export const MOST_ROUNDS_MOVED = { rounds: 8, timesKinds: 24 };
 
+/** Of 1,000 needs, so few can find no kit ready that other hours are not tried: less is not shown, and no limit asks for it. */
+export const LEAST_UNMET = 0.001;
+
 export const leversSheet = sheet({
 	file: "levers.csv",
 	title: say`What would help`,
@@ -25,7 +28,7 @@ export const leversSheet = sheet({
 			label: say`Change`,
 			unit: "",
 			value: words(),
-			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours.`,
+			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours. Where there is no kit, or a kit is missing less than ${LEAST_UNMET} of 1,000 times, other hours are not tried.`,
 		}),
 		kits: computed({
 			label: say`Kits in service`,

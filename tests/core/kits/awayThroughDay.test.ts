@@ -63,8 +63,10 @@ test("where they do not, a moment follows from that one service time before, of 
 });
 
 test.each([
-	["work of moments counts as a minute", 1e-4, 1],
-	["a minute as one", 1, 1],
+	["work of moments counts as a minute, and every fifth is looked at", 1e-4, 5],
+	["a minute is a step, and every fifth is looked at", 1, 5],
+	["of steps of two minutes every second is", 2, 4],
+	["three minutes are one step", 3, 3],
 	["twenty minutes are one step", 20, 20],
 	["a little more are two", 21, 10.5],
 ])("%s", (_what, workMinutes, step) => {
@@ -84,4 +86,17 @@ test.each([
 	expectWithin(meanOf(sum), 0.75 + mean, 1e-12, "kits");
 	const many = plusPoisson(Float64Array.of(1), 300);
 	expectWithin(meanOf(many), 300, 1e-9, "kits");
+});
+
+test("a short queue that stays through an hour is that of a day with so many uses, and begins anew with the next hour", () => {
+	const moments = awayThroughDay(new DayClock([200], nightly), { ...hands, workMinutes: 1 });
+	const perHour = [(200 * 2) / 31, 200 / 31];
+	moments.forEach(({ minute, queue }) => {
+		// Half an hour after the uses have changed nothing is left of what was before.
+		if (minute % 60 < 30 && [0, 7].includes(Math.floor(minute / 60))) return;
+		const even = kitsInQueue(1, (perHour[minute < 420 ? 0 : 1] as number) / 60);
+		even.forEach((chance, n) => {
+			expectWithin(queue[n] ?? 0, chance, 1e-10, "chance");
+		});
+	});
 });

@@ -40,6 +40,18 @@ describe("kits that rounds send away", () => {
 		for (const kits of [1, 3, 6]) expect(unmet(kits, other)).toBeGreaterThan(unmet(kits, one));
 	});
 
+	test("a year's stretches are gone through together where they are alike: two days more bring what they bring to a short plan", () => {
+		const away = { turnaroundMinutes: 2000, readyLifeDays: 7 };
+		/** Needs of a plan of two days again and again that find none. */
+		const needs = (days: number) =>
+			unmet(4, { ...away, usesPerDay: Array.from({ length: days }, (_, d) => 0.4 + (d % 2)) }) *
+			days *
+			0.9;
+		const ofTwoDays = needs(22) - needs(20);
+		expectWithin(needs(402) - needs(400), ofTwoDays, 1e-6 * ofTwoDays, "of 1,000");
+		expectWithin(needs(400) - needs(20), 190 * ofTwoDays, 1e-6 * ofTwoDays, "of 1,000");
+	});
+
 	test("no use, no unmet need", () => {
 		expect(unmet(1, { usesPerDay: [0] })).toBe(0);
 	});

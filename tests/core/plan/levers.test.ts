@@ -102,3 +102,21 @@ test("after each use there are no rounds to change", () => {
 		"One more person in a round",
 	]);
 });
+
+const hoursTried = (settings: Record<string, number>, kits: number) => {
+	const list = Array.from({ length: kits }, (_, k) => `K${k},bag set,in_service,,`);
+	const files = { "kits.csv": ["kit,kind,status,ready_since,note", ...list].join("\n") };
+	const rows = leversOf(unitWith(settings, files));
+	return {
+		unmet: Number(rows[0]?.[2]),
+		hours: rows.filter(([change]) => /instead$/.test(String(change))).length,
+	};
+};
+
+test("other hours are tried only where there are kits, and 0.001 of 1,000 times none is ready", () => {
+	expect(hoursTried({}, 0)).toEqual({ unmet: 1000, hours: 0 });
+	const most = 12;
+	const byKits = Array.from({ length: most }, (_, k) => hoursTried({}, k + 1));
+	for (const { unmet, hours } of byKits) expect(hours).toBe(unmet >= 0.001 ? 1 : 0);
+	expect(new Set(byKits.map(({ hours }) => hours)).size).toBe(2);
+});

@@ -4,8 +4,9 @@ import { firstBest } from "../../firstBest.ts";
 import { oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
+import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
-import { leversSheet } from "../../sheets/levers.ts";
+import { LEAST_UNMET, leversSheet } from "../../sheets/levers.ts";
 import { definition } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import type { DayFigures } from "../dayFigures.ts";
@@ -80,7 +81,9 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof 
 		if (!unmet.outcome.ok) return [];
 		return [{ lever, unmet, spared: derive(avoided, { now: unmetNow, changed: unmet }) }];
 	};
-	const hours = others.filter(({ change }) => change.oneOfMany);
+	const hours = couldSpare(now, kind, unmetNow)
+		? others.filter(({ change }) => change.oneOfMany)
+		: [];
 	const best = firstBest(
 		hours,
 		(lever) => mostSpared(unmetNow, lever, kind),
@@ -102,6 +105,12 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof 
 			),
 		),
 	];
+}
+
+/** Whether another hour could: not without kits, nor where hardly ever none is ready. */
+function couldSpare(now: Lever, kind: number, unmetNow: Figure): boolean {
+	const kits = valueIn(now.kits(kind));
+	return kits !== 0 && valueOr(unmetNow, LEAST_UNMET) >= LEAST_UNMET;
 }
 
 interface Spared {
