@@ -8,7 +8,7 @@ export function withoutBlankEnds(table: TextTable): TextTable {
 	while (width > 0 && isBlank(header[width - 1]) && rows.every((row) => isBlank(row[width - 1])))
 		width -= 1;
 	let height = rows.length;
-	while (height > 0 && (rows[height - 1] ?? []).every(isBlank)) height -= 1;
+	while (height > 0 && (rows[height - 1] as readonly string[]).every(isBlank)) height -= 1;
 	if (width === header.length && height === rows.length) return table;
 	const cut = (cells: readonly string[]) =>
 		cells.slice(width).every(isBlank) ? cells.slice(0, width) : cells;

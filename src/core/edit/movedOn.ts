@@ -50,7 +50,7 @@ export function movedOn(workbook: Workbook, planned: readonly PlannedDay[]): Out
 	const past = births.rows
 		.filter(isPast)
 		.map((row) => ({
-			date: dayOf(row) ?? first,
+			date: dayOf(row) as IsoDate,
 			births: births.cell(row, "births").trim(),
 			note: births.cell(row, "note").trim(),
 		}))

@@ -67,7 +67,7 @@ export function readTyped(
 	const stillRefused = refusedWith(workbook, sheet, read.texts);
 	return texts.map((text, at) =>
 		refused.has(placeOf(text)) && !stillRefused.has(placeOf(text))
-			? (read.texts[at] ?? text)
+			? (read.texts[at] as NewText)
 			: text,
 	);
 }
@@ -82,7 +82,7 @@ function refusedWith(
 	return new Set(
 		blockCells({ sheet, table })
 			.filter(({ text, column }) => !column.value.schema.safeParse(text).success)
-			.map(({ row, at }) => placeOf({ row, column: table.header[at] ?? "" })),
+			.map(({ row, at }) => placeOf({ row, column: table.header[at] as string })),
 	);
 }
 

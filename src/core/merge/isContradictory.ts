@@ -27,7 +27,8 @@ function unsaidDifference(ours: SheetDescent, theirs: SheetDescent) {
 		their: to.indexOf(name),
 	}));
 	return (origin: string, ourRow: number, theirRow: number): boolean => {
-		const [one, other] = [ours.table.rows[ourRow] ?? [], theirs.table.rows[theirRow] ?? []];
+		const one = ours.table.rows[ourRow] as readonly string[];
+		const other = theirs.table.rows[theirRow] as readonly string[];
 		const [changed, otherChanged] = [ours.changed.get(origin), theirs.changed.get(origin)];
 		return columns.some(
 			({ name, our, their }) =>

@@ -38,7 +38,7 @@ export function mergeAlone(sides: SheetSides, from: "ours" | "theirs", at: numbe
 	const said = { text, save: row.saves.get(latest) };
 	const without = {
 		text: undefined,
-		save: elsewhere.saves.get(elsewhere.descent.gone.get(row.origin) ?? ""),
+		save: elsewhere.saves.get(elsewhere.descent.gone.get(row.origin) as string),
 	};
 	const conflict = {
 		key,

@@ -31,7 +31,8 @@ export function mergeSheet(
 	const changed = new Map<string, ReadonlyMap<string, string>>();
 	const conflicts: Conflict[] = [];
 	const changes: Change[] = [];
-	const textOf = ({ descent }: SheetSide, at: number) => descent.table.rows[at]?.join("\n") ?? "";
+	const textOf = ({ descent }: SheetSide, at: number) =>
+		(descent.table.rows[at] as readonly string[]).join("\n");
 	const places = inOrder(
 		pairsOf(file, ours, theirs),
 		(at) => textOf(ours, at),
@@ -105,6 +106,6 @@ function columnsOf(ours: SheetSide, theirs: SheetSide) {
 		ours: of.indexOf(name),
 		theirs: to.indexOf(name),
 	}));
-	const added = other.header.filter((_, at) => !of.includes(to[at] ?? ""));
+	const added = other.header.filter((_, at) => !of.includes(to[at] as string));
 	return { columns, header: added.length > 0 ? [...one.header, ...added] : one.header };
 }

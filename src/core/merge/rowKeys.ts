@@ -18,8 +18,10 @@ export function rowKeys(sheet: Sheet | undefined, table: TextTable): RowKeys {
 		(table.rows[row] as readonly string[])[at]?.trim() ?? "";
 	const idAt = sheet && "id" in sheet.columns ? names.indexOf("id") : -1;
 	const places = (sheet?.unique ?? sheet?.alike ?? []).map((name) => names.indexOf(name));
-	const others = names.map((name, at) => ({ name, at })).filter(({ at }) => at !== idAt);
-	others.sort((one, other) => (one.name < other.name ? -1 : 1));
+	const others = names
+		.filter((_, at) => at !== idAt)
+		.sort()
+		.map((name) => ({ name, at: names.indexOf(name) }));
 	return {
 		id: (row) => cell(row, idAt),
 		key(row) {

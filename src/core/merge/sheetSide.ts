@@ -38,8 +38,8 @@ const NONE: ReadonlyMap<string, string> = new Map();
 
 export function rowOf(side: SheetSide, at: number): SideRow {
 	const { table, origins, changed } = side.descent;
-	const origin = origins[at] ?? "";
-	return { ...side, at, cells: table.rows[at] ?? [], origin, changed: changed.get(origin) ?? NONE };
+	const [origin, cells] = [origins[at] as string, table.rows[at] as readonly string[]];
+	return { ...side, at, cells, origin, changed: changed.get(origin) ?? NONE };
 }
 
 /**

@@ -32,7 +32,7 @@ function sheetWithSave(file: string, was: SheetDescent, table: TextTable, save: 
 		// By its place, as in `bornTogether`: a save known by its content may have come about either way.
 		if (before === ALONE) return `${save}.${at}`;
 		const origin = was.origins[before] as string;
-		const columns = cells(was.table.rows[before] ?? [], row);
+		const columns = cells(was.table.rows[before] as readonly string[], row);
 		if (columns.length > 0)
 			changed.set(
 				origin,

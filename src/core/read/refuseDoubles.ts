@@ -26,7 +26,8 @@ export function refuseDoubles<C extends Columns>(
 		if (same) same.push(row.line);
 		else lines.set(keyOf(row), [row.line]);
 	}
-	const isDouble = (row: Named) => (lines.get(keyOf(row))?.length ?? 0) > 1;
+	const linesOf = (row: Named) => lines.get(keyOf(row)) as number[];
+	const isDouble = (row: Named) => linesOf(row).length > 1;
 	const doubled = read.rows.filter(isDouble);
 	if (doubled.length === 0) return read;
 	return {
@@ -38,12 +39,12 @@ export function refuseDoubles<C extends Columns>(
 				...row,
 				problems: [
 					problem(
-						{ file: read.file, line: row.line, column: unique[0] ?? "" },
+						{ file: read.file, line: row.line, column: unique[0] as string },
 						{
 							code: "doubled-row",
 							received: nameOf(row),
 							allowed: say`one row for each ${together(unique)}`,
-							message: standsTwice(nameOf(row), lines.get(keyOf(row)) ?? [row.line], read.file),
+							message: standsTwice(nameOf(row), linesOf(row), read.file),
 						},
 					),
 				],

@@ -21,7 +21,7 @@ export function dateTime(): ValueKind<LocalTime> {
 		written: "dateTime",
 		tableSchema: { type: "datetime", format: "any" },
 		schema: textSchema(allowed, (text) => {
-			const [, day = "", time = "00:00"] = MOMENT.exec(text.trim()) ?? [];
+			const [, day, time = "00:00"] = MOMENT.exec(text.trim()) ?? [];
 			const readDay = date().schema.safeParse(day);
 			const readTime = clock().schema.safeParse(time);
 			if (!readDay.success || !readTime.success) return undefined;

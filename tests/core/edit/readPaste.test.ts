@@ -69,10 +69,15 @@ describe("a paste is a block of its own", () => {
 
 	test("what stands in the sheet already is no witness", () => {
 		const lots = { header: ["item", "quantity"], rows: [["Soap", "0.5"]] };
+		const items = { header: ["item", "pack_size", "pack_price"], rows: [["Soap", "", "2,50"]] };
 		const read = readPaste({ tables: { "lots.csv": lots } }, "lots.csv", [
 			{ row: 1, column: "quantity", text: "1.400" },
 		]);
 		expect(read.questions).toMatchObject([{ about: "numbers", text: "1.400" }]);
+		const into = readPaste({ tables: { "items.csv": items } }, "items.csv", [
+			{ row: 0, column: "pack_size", text: "1.400" },
+		]);
+		expect(into.questions).toMatchObject([{ about: "numbers", text: "1.400" }]);
 	});
 
 	test("a year of two digits goes by the plan's", () => {

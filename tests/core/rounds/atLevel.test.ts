@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { atLevel } from "../../../src/core/rounds/atLevel.ts";
+import { atLevel, kitsAtLevel } from "../../../src/core/rounds/atLevel.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 
 const level = { mean: 1, levelShape: 10, daySpread: 0 };
@@ -31,6 +31,12 @@ test("what is sure stays, and the rest goes with the level", () => {
 		],
 	});
 	expect(atLevel(day, 0)).toMatchObject({ kits: [1.5, 0.25] });
+});
+
+test("what goes with the level is all but what is sure", () => {
+	expect(kitsAtLevel(day)).toBe(6.5);
+	expect(kitsAtLevel({ ...day, forecast: { level, sure: [[0], [0.5, 1.5]] } })).toBe(6.25);
+	expect(kitsAtLevel(atLevel(day, 2))).toBe(0);
 });
 
 test("at the level itself, and where nothing is forecast, kits are the same to the last digit", () => {

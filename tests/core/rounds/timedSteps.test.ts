@@ -4,6 +4,7 @@ import type { Step } from "../../../src/core/rounds/step.ts";
 import {
 	DESCALE_STEP,
 	firstRinse,
+	lastRinse,
 	loadsOf,
 	type PlannedRound,
 	RINSE_STEP,
@@ -84,6 +85,47 @@ describe("the first rinse", () => {
 		expect(firstRinse([])).toBeUndefined();
 		expect(loadsOf([], "chlorine")).toBe(0);
 	});
+});
+
+test("loads of two methods are gone through in the order of their steps", () => {
+	const both: Step[] = [
+		step("lay out", "load", 1),
+		{ ...step("boil", "load", 15, "no"), method: "boiling" },
+		{ ...step("soak", "load", 20, "no"), method: "chlorine" },
+		step("store", "round", 10),
+	];
+	const loads = [
+		{ method: "chlorine", kits: 3 },
+		{ method: "boiling", kits: 2 },
+	] as const;
+	const timed = timedSteps(both, { ...round, kits: 4, loads });
+	expect(timed.map((s) => `${s.startsAt} ${s.step}, ${s.kits} ${s.method} ${s.load}`)).toEqual([
+		"420 lay out (load 1 of 2), 2 boiling 1",
+		"421 boil (load 1 of 2), 2 boiling 1",
+		"436 lay out (load 2 of 2), 2 boiling 2",
+		"437 boil (load 2 of 2), 2 boiling 2",
+		"452 lay out (load 1 of 2), 3 chlorine 1",
+		"453 soak (load 1 of 2), 3 chlorine 1",
+		"473 lay out (load 2 of 2), 1 chlorine 2",
+		"474 soak (load 2 of 2), 1 chlorine 2",
+		"494 store, 4 null 0",
+	]);
+	expect([loadsOf(timed, "boiling"), loadsOf(timed, "steam")]).toEqual([2, 0]);
+	expect(lastRinse(timed)).toBe(494);
+});
+
+test("the last rinse ends the last load of the soak, or the round where nothing is soaked", () => {
+	expect(lastRinse(timedSteps(list, { ...round, kits: 4 }))).toBe(420 + 20 + 200 + 2 * 25);
+	const boiled = timedSteps(list, { ...round, loads: [{ method: "boiling", kits: 3 }] });
+	expect(lastRinse(boiled)).toBe(525);
+	expect(lastRinse([])).toBeUndefined();
+	const mixed: Step[] = [...list, { ...step("pour away", "round", 10), method: "chlorine" }];
+	expect(lastRinse(timedSteps(mixed, round))).toBe(515);
+});
+
+test("the bath says that chlorine is kept away, and the rinse that it is opened only after it", () => {
+	expect(DESCALE_STEP).toMatch(/diluted vinegar.*never with chlorine/);
+	expect(RINSE_STEP).toMatch(/no smell of vinegar.*chlorine only then/);
 });
 
 test("descaling comes before the soak, and its rinse at once after it", () => {

@@ -11,6 +11,7 @@ describe("several of a closed list", () => {
 		["chlorine boiling", ["chlorine", "boiling"]],
 		[" Steam, autoclave ;", ["steam", "autoclave"]],
 		["boiling boiling", ["boiling"]],
+		[" boiling   steam ; autoclave chlorine ", ["boiling", "steam", "autoclave", "chlorine"]],
 		["single use, steam", ["single_use", "steam"]],
 		["ébullition vapeur", ["boiling", "steam"]],
 	])("%j is read", (text, codes) => {

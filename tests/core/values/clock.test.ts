@@ -55,12 +55,17 @@ describe("dateTime", () => {
 		expect(dateTime().schema.parse(text)).toEqual({ date, minutes });
 	});
 
-	test.each(["", "07:30", "2027-02-30 07:30", "2027-03-01 25:00", "2027-03-01 07:30 x"])(
-		"%j is refused",
-		(text) => {
-			expect(dateTime().schema.safeParse(text).success).toBe(false);
-		},
-	);
+	test.each([
+		"",
+		" ",
+		"2027-03-01\t07:30",
+		"07:30",
+		"2027-02-30 07:30",
+		"2027-03-01 25:00",
+		"2027-03-01 07:30 x",
+	])("%j is refused", (text) => {
+		expect(dateTime().schema.safeParse(text).success).toBe(false);
+	});
 
 	test("is written as it is read", () => {
 		expect(dateTime().write({ date: "2027-03-01", minutes: 450 })).toBe("2027-03-01 07:30");

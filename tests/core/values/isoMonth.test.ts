@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { daysOfMonth, endOfMonth } from "../../../src/core/values/isoMonth.ts";
+import {
+	daysOfMonth,
+	endOfMonth,
+	monthBefore,
+	monthOf,
+} from "../../../src/core/values/isoMonth.ts";
 
 test.each([
 	["2027-02", 28],
@@ -19,6 +24,18 @@ test.each([
 	expect(days).toHaveLength(count);
 	expect(days[0]).toBe(count === 0 ? undefined : `${month}-01`);
 	expect(days.at(-1)).toBe(count === 0 ? undefined : `${month}-${count}`);
+});
+
+test.each([
+	["2027-01", "2026-12"],
+	["2027-03", "2027-02"],
+])("before %s comes %s", (month, before) => {
+	expect(monthBefore(month)).toBe(before);
+});
+
+test.each(["2027-02-30", "2027-13-01", "2027-03", ""])("no month has a day %j", (day) => {
+	expect(() => monthOf(day)).toThrow(`not a date: ${day}`);
+	expect(() => endOfMonth(day)).toThrow(`not a date: ${day}`);
 });
 
 test("the end of the month that a day lies in", () => {

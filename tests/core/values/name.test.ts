@@ -59,6 +59,11 @@ describe("choice", () => {
 
 	test("says its options", () => {
 		expect(kind.allowed).toBe("one of: in_rounds, after_each_use");
+		expect(kind.numeric).toBe(false);
+		expect(kind.tableSchema).toEqual({
+			type: "string",
+			constraints: { enum: ["in_rounds", "after_each_use"] },
+		});
 		expect(yesNo().options).toEqual(["yes", "no"]);
 	});
 });

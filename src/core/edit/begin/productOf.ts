@@ -23,14 +23,14 @@ export function productOf(workbook: Workbook) {
 		(row) => chlorine.cell(row, "in_use").trim().toLowerCase() === "yes",
 	);
 	const row = Math.max(0, inUse);
-	const cells = chlorine.rows[row];
-	const cell = (column: string) => (cells ? chlorine.cell(cells, column).trim() : "");
+	const product = chlorine.rows[row];
+	const cell = (column: string) => (product ? chlorine.cell(product, column).trim() : "");
 	const name = cell("product");
 	const item = items.rows.findIndex(
 		(each) => items.cell(each, "item").trim() === (name || undefined),
 	);
-	const ofProduct = lots.rows.flatMap((each, at) =>
-		name !== "" && lots.cell(each, "item").trim() === name ? [at] : [],
+	const ofProduct = lots.rows.flatMap((cells, at) =>
+		name !== "" && lots.cell(cells, "item").trim() === name ? [{ at, cells }] : [],
 	);
 	const itemCells = items.rows[item];
 	return {
@@ -44,8 +44,8 @@ export function productOf(workbook: Workbook) {
 		measure: itemCells ? items.cell(itemCells, "measure").trim() : "",
 		packSize: itemCells ? items.cell(itemCells, "pack_size").trim() : "",
 		/** Rows of its lots. */
-		lots: ofProduct,
-		lotRow: ofProduct[0],
-		quantities: ofProduct.map((at) => lots.cell(lots.rows[at] ?? [], "quantity").trim()),
+		lots: ofProduct.map(({ at }) => at),
+		lotRow: ofProduct[0]?.at,
+		quantities: ofProduct.map((lot) => lots.cell(lot.cells, "quantity").trim()),
 	};
 }

@@ -12,14 +12,14 @@ const isSame = (one: string, other: string) => one === other;
 export function dateReadings(cell: BlockCell, near: number | undefined): TwoReadings[] {
 	const { written } = cell.column.value;
 	if (written !== "date" && written !== "dateTime") return [];
-	const [, day = "", time] = MOMENT.exec(cell.text.trim()) ?? [];
-	const isMidnight = written === "date" && MIDNIGHT.test(time ?? "");
+	const [, day = cell.text, time = ""] = MOMENT.exec(cell.text.trim()) ?? [];
+	const isMidnight = written === "date" && MIDNIGHT.test(time);
 	if (dayNumber(day) !== undefined)
 		return isMidnight ? [{ cell, first: day, second: day, isSame }] : [];
-	if (written === "date" && time !== undefined && !isMidnight) return [];
+	if (written === "date" && time !== "" && !isMidnight) return [];
 	const { dayFirst, monthFirst } = dateForms(day, near);
 	const withTime = (date: string | undefined) =>
-		date !== undefined && time !== undefined && written === "dateTime" ? `${date} ${time}` : date;
+		date !== undefined && time !== "" && written === "dateTime" ? `${date} ${time}` : date;
 	return [{ cell, first: withTime(dayFirst), second: withTime(monthFirst), isSame }];
 }
 

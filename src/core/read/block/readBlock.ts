@@ -46,12 +46,12 @@ export function readBlock(
 		asked.dates && (asked.dates === "day-first" ? "first" : "second"),
 	);
 	const clear = given.map((table, at) => {
-		const all = [...(numbers.clear[at] ?? []), ...(dates.clear[at] ?? [])];
+		const all = [numbers, dates].flatMap((of) => of.clear[at] as Clear[]);
 		// Typed here and taken in no form, a text stays the problem that it was.
 		return wasSavedHere(table) ? all.filter(isTaken) : all;
 	});
 	return {
-		tables: given.map(({ table }, at) => withTexts(table, clear[at] ?? [])),
+		tables: given.map(({ table }, at) => withTexts(table, clear[at] as Clear[])),
 		questions: [
 			...numbers.open.slice(0, 1).map((open) => question("numbers", open)),
 			...dates.open.slice(0, 1).map((open) => question("dates", open)),
@@ -102,7 +102,7 @@ function withTexts(table: TextTable, clear: readonly Clear[]): TextTable {
 	if (clear.length === 0) return table;
 	const rows = [...table.rows];
 	for (const { cell, text } of clear) {
-		const row = [...(rows[cell.row] ?? [])];
+		const row = [...(rows[cell.row] as readonly string[])];
 		row[cell.at] = text;
 		rows[cell.row] = row;
 	}
