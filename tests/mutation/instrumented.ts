@@ -33,7 +33,7 @@ const quiet = new Proxy({}, { get: () => () => false });
 /** Copies the program and its tests, with every mutant of src/core built in behind a switch. */
 export async function instrumented(pattern: string): Promise<readonly Mutant[]> {
 	rmSync(copy, { recursive: true, force: true });
-	for (const part of ["src", "sample-csv", "tests", "package.json", "tsconfig.json"])
+	for (const part of ["src", "sample-csv", "tests", "docs/manual", "package.json", "tsconfig.json"])
 		cpSync(root + part, copy + part, { recursive: true });
 	const names = globSync(pattern, { cwd: root }).sort();
 	const files = names.map((name) => ({

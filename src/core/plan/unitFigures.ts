@@ -96,7 +96,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	const kinds = kindFigures(read, share, (kit) => serving.has(kit.kit));
 	return {
 		...dosing,
-		afterEachUse: reprocessing.outcome.ok && reprocessing.outcome.value === "after_each_use",
+		afterEachUse: valueIn(reprocessing) === "after_each_use",
 		timetable: reprocessing.outcome.ok ? timetable(tables.rounds) : notKnown(reprocessing),
 		hourShares: hourShares(tables.hours, tables.records),
 		steps,

@@ -189,7 +189,7 @@ const standingWater = memoize(
 	MOST_STANDING,
 );
 
-const startsOf = (day: RoundsOfDay) => ("starts" in day ? day.starts : []);
+const startsOf = (day: RoundsOfDay) => (day as Extract<RoundsOfDay, { kind: "in_rounds" }>).starts;
 
 /** The level that all days of the plan share. */
 function nodesOf(days: readonly RoundsOfDay[]) {

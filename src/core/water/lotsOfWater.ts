@@ -68,8 +68,8 @@ export class LotsOfWater {
 		const known = passed.get(number);
 		if (known) return known;
 		const lots = this.#lots[number] as Lots;
-		const oldest = lots.find((lot) => lot <= round && this.#serves(lot, round));
-		const kept = lots.filter((lot) => lot > round || this.#isInDate(lot, round + 1));
+		const oldest = lots.find((lot) => this.#serves(lot, round));
+		const kept = lots.filter((lot) => this.#isInDate(lot, round + 1));
 		const found = {
 			used: this.#numberOf(kept.filter((lot) => lot !== oldest)),
 			idle: this.#numberOf(kept),

@@ -11,6 +11,8 @@ test.each([
 	[1, 0.5, 14 + 1 + 28 + 1],
 	[2, 1, 49],
 	[1, 0.95, 359],
+	// Three at work and little to do: each kit more is 63 times as rare.
+	[3, 0.2, 24],
 ])(
 	"%d at work, %d come in the time of one: so many numbers are followed",
 	(people, come, numbers) => {

@@ -74,6 +74,16 @@ test("of a number of kits, as many are said to be renewed as there are left", ()
 	}
 });
 
+test.each([
+	["when_expired", "for midnight", 1],
+	["in_time", "for each of two rounds", 2],
+] as const)("%s: renewals are told %s", (renewal, _, times) => {
+	for (const kits of [3, FOLLOWED, 40])
+		expect(renewalsOfDay(kits, dayOf(0.5, [480, 960]), { days: 3, renewal }).given).toHaveLength(
+			times,
+		);
+});
+
 test.each([3, FOLLOWED, FOLLOWED + 1, 30, 200])(
 	"%i kits that keep only for their day: all that nobody used since the last round go at midnight",
 	(kits) => {

@@ -28,6 +28,11 @@ describe("the changes of the small unit", () => {
 		expect(avoided).toEqual([...avoided].sort((a, b) => b - a));
 	});
 
+	test("where nothing is lacking a change avoids 0, which is known, and no dash", () => {
+		const avoided = leversOf(unitWith({ births_per_day: 0 })).map(([, , , spared]) => spared);
+		expect(avoided).toEqual([null, 0, 0, 0, 0]);
+	});
+
 	test("one more round comes into the middle of the longest gap", () => {
 		expect(others.map(([change]) => change)).toContain("One more round, at 02:00");
 	});

@@ -149,6 +149,8 @@ describe("a reading", () => {
 			"liquid,L1,2027-02-20,4.6,strip,",
 			"liquid,L1,2027-02-10,4.4,strip,",
 			"liquid,L2,2027-02-28,1,strip,",
+			// Another product's lot may bear the same mark.
+			"powder,L1,2027-02-28,60,strip,",
 		];
 		expect(contentOf(made([fresh], readings), FILE, "measured_pct")).toEqual([[4.6]]);
 	});

@@ -38,16 +38,20 @@ test("a kit that waits for its water waits for heating, hold and cooling: 272 + 
 });
 
 test("after each use a kit is ready that much later, or waits on for nothing where water stands ready", () => {
-	const turnaround = (boil_for: string) =>
+	const turnaround = (boil_for: string, method = "chlorine") =>
 		valueIn(
 			rowsOf(
-				plan(unitWith({ heat_kw: 3, plan_days: 1, reprocessing: "after_each_use", boil_for })),
+				plan(
+					unitWith({ heat_kw: 3, plan_days: 1, reprocessing: "after_each_use", boil_for, method }),
+				),
 				"levers.csv",
 			)[0]?.turnaround_minutes,
 		) as number;
 	expect(turnaround("every_round")).toBe(110);
 	expect(turnaround("standing")).toBe(110);
 	expectWithin(turnaround("after_use"), 110 + 272.4 + 2 + 439.8, 1, "min");
+	// Boiled pieces are not rinsed.
+	expect(turnaround("after_use", "boiling")).toBe(turnaround("standing", "boiling"));
 });
 
 test("in rounds the round is as long as ever, and more needs find none ready", () => {

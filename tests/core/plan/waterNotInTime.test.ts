@@ -68,6 +68,9 @@ describe("water that cannot be cool in time", () => {
 		expect(waiting.flatMap(({ light_by }) => codesOf(light_by))).toEqual(
 			waiting.map(() => "no-place-for-water"),
 		);
+		expect(waiting[0]?.light_by?.outcome).toMatchObject({
+			problems: [{ file: "unit.csv", line: null, column: "pots" }],
+		});
 		const lit = columnOf(made({}), "boiling.csv", "light_by").filter(Boolean);
 		expect(lit).toEqual([...lit].sort());
 		expect(lit.length).toBeGreaterThan(0);

@@ -68,6 +68,15 @@ describe("fires by the clock", () => {
 				[630, 20, "3,4", 2],
 			],
 		],
+		[
+			"a round whose water may be old gives way to one whose must be fresh",
+			[need(10, 1300), need(10, 1290, 2420)],
+			{ pots: 4 },
+			[
+				[870, 10, "1", 1],
+				[930, 10, "2", 1],
+			],
+		],
 		["nothing to boil", [], {}, []],
 	])("%s", (_what, needs, change, fires) => {
 		expect(lit(needs, change)).toEqual(fires);

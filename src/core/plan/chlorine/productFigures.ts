@@ -118,10 +118,22 @@ export function preparationOn(
 		if (isStrong(dosing)(its)) return its;
 		weak ??= its;
 	}
-	if (weak) return weak;
-	const place = { file: chlorineSheet.file, line: product.row.line, column: "strength" };
-	const { strength } = product;
-	return { lot: undefined, strength, preparation: preparationWith(dosing, strength, place) };
+	return (
+		weak ?? {
+			lot: undefined,
+			strength: product.strength,
+			preparation: preparationByLabel(dosing, product),
+		}
+	);
+}
+
+/** One preparation as a fresh delivery makes it. */
+export function preparationByLabel(
+	dosing: Dosing,
+	{ row, strength }: ProductFigures,
+): Figure<Preparation> {
+	const place = { file: chlorineSheet.file, line: row.line, column: "strength" };
+	return preparationWith(dosing, strength, place);
 }
 
 /** One preparation on a day with the product in use, or why there is not exactly one. */

@@ -28,7 +28,8 @@ export function renewedInRounds(unit: UnitFigures, rounds: readonly RoundPlan[])
 		return { start, ready: Math.max(ended, start + away) };
 	});
 	// The day after the plan is like its last.
-	const after = clocked.at(-perDay);
+	const last = clocked.at(-perDay) as { start: number; ready: number };
+	const next = { start: last.start + MINUTES_PER_DAY, ready: last.ready + MINUTES_PER_DAY };
 	const kits = unit.readiness.flatMap(({ kit, state, readySince }) =>
 		state === "ready"
 			? [
@@ -39,11 +40,7 @@ export function renewedInRounds(unit: UnitFigures, rounds: readonly RoundPlan[])
 				]
 			: [],
 	);
-	const next = after && {
-		start: after.start + MINUTES_PER_DAY,
-		ready: after.ready + MINUTES_PER_DAY,
-	};
-	return kitsToRenew(kits, next ? [...clocked, next] : clocked, life);
+	return kitsToRenew(kits, [...clocked, next], life);
 }
 
 /** How long after a round's start kits are back, where it sends any away. */

@@ -5,13 +5,12 @@ import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import { say } from "../../say.ts";
-import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import type { WardSolutionRow } from "../../sheets/wardSolution.ts";
 import { definition } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { litresToMeasure } from "../chlorine/litresOfPreparation.ts";
-import { type ProductFigures, preparationWith, strongLots } from "../chlorine/productFigures.ts";
+import { type ProductFigures, preparationByLabel, strongLots } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
@@ -86,9 +85,8 @@ function preparationToOrderFor(
 	inUse: ProductFigures,
 	day: IsoDate,
 ): Figure<Preparation> {
-	if (strongLots(unit, inUse, day).length > 0) return unit.preparationOn(day);
-	const place = { file: chlorineSheet.file, line: inUse.row.line, column: "strength" };
-	return preparationWith(unit, inUse.strength, place);
+	const isStrong = strongLots(unit, inUse, day).length > 0;
+	return isStrong ? unit.preparationOn(day) : preparationByLabel(unit, inUse);
 }
 
 function productDemand(

@@ -27,6 +27,7 @@ import { type UsedDay, useOfSingleUse } from "./useOfSingleUse.ts";
 
 const usageLabel = say`What is used up`;
 const usageUnit = say`in the item's measure`;
+const noLine = { file: usageSheet.file, line: null, column: "item" };
 /** Where nothing goes by the piece, the kinds' lists of pieces do not matter. */
 const noPieces = ({ kinds }: UnitFigures) =>
 	nameFigure(
@@ -129,32 +130,26 @@ export function groupOver(unit: UnitFigures, group: ItemGroup, days: Figure<Roun
 const notKnown = refusedFigure(
 	usageLabel,
 	usageUnit,
-	{ file: usageSheet.file, line: null, column: "item" },
-	advice(
-		{ file: usageSheet.file, line: null, column: "item" },
-		{
-			code: "use-not-known",
-			received: say`no line`,
-			allowed: say`a line for each kind of gauze`,
-			message: say`No line of “${usageSheet.title}” says how much gauze goes each time, so none is planned.`,
-		},
-	),
+	noLine,
+	advice(noLine, {
+		code: "use-not-known",
+		received: say`no line`,
+		allowed: say`a line for each kind of gauze`,
+		message: say`No line of “${usageSheet.title}” says how much gauze goes each time, so none is planned.`,
+	}),
 );
 
 /** One advice for all items that nothing is said of. */
 export const notSaid = refusedFigure(
 	usageLabel,
 	usageUnit,
-	{ file: usageSheet.file, line: null, column: "item" },
-	advice(
-		{ file: usageSheet.file, line: null, column: "item" },
-		{
-			code: "use-not-listed",
-			received: say`no line`,
-			allowed: say`a line for each item, with 0 where none goes`,
-			message: say`Of some items no line of “${usageSheet.title}” says how much goes: what the plan uses of them is not known, and a dash stands for it.`,
-		},
-	),
+	noLine,
+	advice(noLine, {
+		code: "use-not-listed",
+		received: say`no line`,
+		allowed: say`a line for each item, with 0 where none goes`,
+		message: say`Of some items no line of “${usageSheet.title}” says how much goes: what the plan uses of them is not known, and a dash stands for it.`,
+	}),
 );
 
 /** The same on every day. */

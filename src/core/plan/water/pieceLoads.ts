@@ -97,7 +97,7 @@ export function pieceLoads(
 	firstDay: IsoDate,
 ): PieceLoad[] {
 	const steps = valueIn(round.steps) ?? [];
-	const day = (dayNumber(round.date) ?? 0) - (dayNumber(firstDay) ?? 0);
+	const day = (dayNumber(round.date) as number) - (dayNumber(firstDay) as number);
 	return methods.flatMap((method) => {
 		const fire = pieceFire(read, method);
 		// A round whose steps are not known is named once, with what it waits for.

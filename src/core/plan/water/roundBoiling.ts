@@ -161,7 +161,7 @@ export function roundBoiling(
 	const { settings } = read;
 	const { steps } = round;
 	const solutionLitres = solutionOfRound(round.round, unit);
-	const day = (dayNumber(round.date) ?? 0) - (dayNumber(firstDay) ?? 0);
+	const day = (dayNumber(round.date) as number) - (dayNumber(firstDay) as number);
 	const boiling = derive(boilingOfRound, {
 		loads: derive(loadsOfRound, { steps }),
 		bucketsPerLoad: settings.rinse_buckets,

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { productFigures, productInUse } from "../../../../src/core/plan/chlorine/productFigures.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
-import { smallUnit } from "../../smallUnit.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 import { wholeProblems } from "../../wholeProblems.ts";
 
 const HEADER =
@@ -21,6 +22,12 @@ function inUse(...rows: string[]): unknown {
 }
 
 const none = (received: string) => [`product-in-use chlorine.csv  in_use ${received}`];
+
+test("without a lot what a preparation lacks is said of the label", () => {
+	const made = plan(unitWith({ target_strength_pct: 5 }, { "lots.csv": null }));
+	const weak = made.problems.filter(({ file }) => file === "chlorine.csv");
+	expect(weak).toMatchObject([{ line: 2, column: "strength", code: "too-weak" }]);
+});
 
 test.each<[string, string[], unknown]>([
 	["the one that is marked", [liquid("no"), powder("yes")], "powder"],

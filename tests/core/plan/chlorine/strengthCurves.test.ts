@@ -84,6 +84,7 @@ describe("readings beside the curve", () => {
 					"liquid,L1,2027-02-20,4,titration,",
 					"liquid,L1,2027-02-10,4,strip,",
 					"liquid,L9,2027-02-11,1,strip,",
+					"powder,L1,2027-02-12,60,strip,",
 				],
 			),
 		);

@@ -65,6 +65,14 @@ describe("by everything that is written down", () => {
 			3,
 		],
 		[
+			"a check before the end of a round that nobody wrote down: also unknown marks take their time",
+			{ rounds: ["2027-02-28,10:00,,A X Y Z,no"], checks: [pass("2027-02-28 13:00")] },
+			"to_reprocess",
+			"",
+			"yes",
+			3,
+		],
+		[
 			"a check before use",
 			{
 				rounds: ["2027-02-28,10:00,11:30,A,no"],

@@ -39,11 +39,13 @@ test("a descaling in the round takes its own; a quantity that cannot be read lea
 	expect(gauze("swab,kit,some")).toBeUndefined();
 });
 
-test("where something cannot be read there is no number, unless none of the gauze goes by it", () => {
+test("where something cannot be read there is no number, unless none of the gauze goes by it; what is thrown away takes none", () => {
 	const round = { kits: 2, loads: 1, descalings: 0 };
 	const uncounted = { "kinds.csv": "kind,piece,count\nbag set,bag,some" };
 	expect(gauze("swab,piece,1\nswab,kit,1", round, uncounted)).toBeUndefined();
 	expect(gauze("swab,kit,3\nglove,piece,9", round, uncounted)).toBe(6);
+	const thrown = { "treatments.csv": "kind,piece,method,note\nbag set,mask,single_use," };
+	expect(gauze("swab,piece,1", round, thrown)).toBe(6);
 	expect(gauze("swab,kit,3", round, { "items.csv": `${items}gauze,some,piece` })).toBeUndefined();
 	expect(gauze("swab,kit,3", round, {}, "many")).toBeUndefined();
 });

@@ -49,6 +49,15 @@ describe("use of the soap, two bars a day", () => {
 	});
 });
 
+test.each([
+	["bar", 13.5],
+	["piece", 14],
+])("to prepare for, in %s: %d", (measure, wanted) => {
+	const store = { usage: ["soap,kit,1.5,"], ...items(ITEMS, `soap,other,${measure},10`) };
+	const [row] = rowsOf(planOfStore(store), "supply-use.csv");
+	expect(valueIn(row?.set_aside)).toBe(wanted);
+});
+
 test("of a group that of its own items, however much of others goes", () => {
 	const gauze = (...usage: string[]) =>
 		columnOf(

@@ -1,20 +1,22 @@
 import { expect, test } from "vitest";
 import { valueIn } from "../../../../src/core/outcome.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
 import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
 import { useOfSingleUse } from "../../../../src/core/plan/store/useOfSingleUse.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { expectExample } from "../../expectExample.ts";
 import { expectWords } from "../../expectWords.ts";
-import { calculationsBehind } from "../../planCells.ts";
+import { calculationsBehind, rowsOf, valueIn as valueOfCell } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 /** Two gloves of a kit are thrown away with it; six births of which ten in a hundred need one. */
+const files = {
+	"kinds.csv": "kind,piece,count\nbag set,clean gloves,2\nbag set,bag,1",
+	"treatments.csv": "kind,piece,method,note\nbag set,clean gloves,single_use,",
+};
+
 function useOf(item: string) {
-	const files = {
-		"kinds.csv": "kind,piece,count\nbag set,clean gloves,2\nbag set,bag,1",
-		"treatments.csv": "kind,piece,method,note\nbag set,clean gloves,single_use,",
-	};
 	const planned = plannedUnit(readWorkbook(unitWith({ plan_days: 2 }, files)));
 	const { unit, days } = valueIn({ outcome: planned }) ?? expect.fail("no days");
 	return useOfSingleUse(unit, item, days);
@@ -31,6 +33,17 @@ test("a piece for single use goes with each kit used, on its day", () => {
 
 test.each(["bag", "gauze squares"])("%s is no piece for single use", (item) => {
 	expect(useOf(item)).toBeUndefined();
+});
+
+test("with a line of its own both are used up day by day, as the sum's example says", () => {
+	const made = plan(unitWith({ plan_days: 2 }, files));
+	const row = rowsOf(made, "order.csv").find(({ item }) => valueOfCell(item) === "clean gloves");
+	const [sum] = [...calculationsBehind(row?.run_out_on as never)].filter(
+		({ key }) => key === "daily_both_ways",
+	);
+	if (!sum) expect.fail("no sum of both");
+	expectExample(sum);
+	expectWords(sum);
 });
 
 test("the kits of a day follow from their own calculation, as its example says", () => {

@@ -93,6 +93,13 @@ describe("what the plan asks for between two moments", () => {
 		);
 	});
 
+	test("nothing is mixed where nobody can read when solution is made", () => {
+		const mixes = acts(unitWith({ solution_made: "often" }), "2027-03-01", "2027-03-02").filter(
+			({ kind }) => kind === "mix",
+		);
+		expect(mixes).toEqual([]);
+	});
+
 	test("past midnight a round still belongs to the evening it began in", () => {
 		const late = smallUnit({ "rounds.csv": "start,label\n22:30,late" });
 		const [act] = acts(late, "2027-03-02 00:05", "2027-03-02 12:00");

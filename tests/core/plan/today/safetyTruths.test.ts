@@ -75,6 +75,19 @@ test("what runs out before an order can arrive is told with its day", () => {
 	});
 });
 
+test.each([
+	["8", ["order-late 2027-02-28"]],
+	["10", []],
+])(
+	"of %s L an order is late from 28 February on, or wanted on 5 March: told %s",
+	(litres, late) => {
+		const counted = "day,item,lot,entry,quantity,note\n2027-02-20,vinegar,V,count,90,";
+		const store = { ...lots(LOT.replace("900", litres)), "journal.csv": counted };
+		const problems = told(well(store)).flatMap((truth) => truth.problems);
+		expect(problems.map(({ code, received }) => `${code} ${received}`)).toEqual(late);
+	},
+);
+
 test("a number that is missing is told", () => {
 	expect(kinds(well({}, { births_per_day: "many" }))).toContain("number");
 });

@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { contentOf } from "../../contentOf.ts";
+import { unitWith } from "../../smallUnit.ts";
+
+/** In which rounds of two days kit A is renewed, ready since the day given. */
+function renewed(readySince: string, settings: Record<string, string | number> = {}): string[] {
+	const kits = `kit,kind,status,ready_since,note\nA,bag set,in_service,${readySince},\nB,bag set,in_service,,`;
+	const made = plan(unitWith({ plan_days: 2, ...settings }, { "kits.csv": kits }));
+	return contentOf(made, "run-sheet.csv", "renew", "date", "round").flatMap(([kit, ...round]) =>
+		kit === "A" ? [round.join(" ")] : [],
+	);
+}
+
+test.each<[string, string, Record<string, string | number>, string[]]>([
+	["before the plan", "2027-02-21", {}, []],
+	["with the first day", "2027-02-22", {}, ["2027-03-01 night"]],
+	["with the last day of the plan", "2027-02-23", {}, ["2027-03-02 night"]],
+	["after the plan", "2027-02-24", {}, []],
+	[
+		"with the first day, renewed the day after",
+		"2027-02-22",
+		{ renew_kits: "when_expired" },
+		["2027-03-02 morning"],
+	],
+	[
+		"with the last day, and back only a day after its round",
+		"2027-02-23",
+		{ method: "autoclave", sterile_life_days: 7, autoclave_turnaround_hours: 24 },
+		["2027-03-01 night"],
+	],
+	["on a day that nobody can read", "soon", {}, []],
+])("a kit whose life ends %s (%s)", (_, readySince, settings, rounds) => {
+	expect(renewed(readySince, settings)).toEqual(rounds);
+});
