@@ -29,8 +29,8 @@ export const kindEntry: BeginEntry = {
 	unit: () => "",
 	allowed: () => say`one of the list`,
 	read(workbook) {
-		const { cell } = productOf(workbook);
-		return [cell("form"), cell("strength_measure")].join(" ").trim();
+		const { cell, form, strengthMeasure } = productOf(workbook);
+		return [form ?? cell("form"), strengthMeasure ?? cell("strength_measure")].join(" ").trim();
 	},
 	write(workbook, text) {
 		if (!kinds.some(([value]) => value === text))

@@ -4,6 +4,7 @@ import { kindsSheet } from "../../sheets/kinds.ts";
 import { kitsSheet } from "../../sheets/kits.ts";
 import { number } from "../../values/number.ts";
 import { type Workbook, withTable } from "../../workbook.ts";
+import { meaning } from "../meaning.ts";
 import { notAllowed } from "../notAllowed.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 
@@ -47,9 +48,14 @@ export const kitsEntry: BeginEntry = {
 	},
 };
 
+/** Whether a kit of this status is in service, in whatever words it stands there. */
+export function isInService(status: string): boolean {
+	return meaning(kitsSheet.columns.status, status) === "in_service";
+}
+
 function inService(workbook: Workbook): (readonly string[])[] {
 	const kits = textsOf(workbook, kitsSheet);
-	return kits.rows.filter((row) => kits.cell(row, "status").trim().toLowerCase() === "in_service");
+	return kits.rows.filter((row) => isInService(kits.cell(row, "status")));
 }
 
 /** Of a bare row nothing is known but what this entry wrote. */

@@ -4,6 +4,9 @@ import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import type { Workbook } from "../../workbook.ts";
+import { meaning } from "../meaning.ts";
+
+const { columns } = chlorineSheet;
 
 export type Form = "liquid" | "powder" | "tablet";
 
@@ -20,7 +23,7 @@ export function productOf(workbook: Workbook) {
 	const items = textsOf(workbook, itemsSheet);
 	const lots = textsOf(workbook, lotsSheet);
 	const inUse = chlorine.rows.findIndex(
-		(row) => chlorine.cell(row, "in_use").trim().toLowerCase() === "yes",
+		(row) => meaning(columns.in_use, chlorine.cell(row, "in_use")) === "yes",
 	);
 	const row = Math.max(0, inUse);
 	const product = chlorine.rows[row];
@@ -37,7 +40,8 @@ export function productOf(workbook: Workbook) {
 		row,
 		cell,
 		name,
-		form: (Object.keys(byForm) as Form[]).find((form) => form === cell("form")),
+		form: meaning(columns.form, cell("form")),
+		strengthMeasure: meaning(columns.strength_measure, cell("strength_measure")),
 		hasItem: itemCells !== undefined,
 		itemRow: item < 0 ? undefined : item,
 		/** In which its item is counted; "" where nothing says. */

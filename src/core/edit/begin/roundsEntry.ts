@@ -4,6 +4,7 @@ import { roundsSheet } from "../../sheets/rounds.ts";
 import { writeClock } from "../../values/clock.ts";
 import { clockList } from "../../values/clockList.ts";
 import { withTable } from "../../workbook.ts";
+import { meaning } from "../meaning.ts";
 import { notAllowed } from "../notAllowed.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 
@@ -37,6 +38,6 @@ export const roundsEntry: BeginEntry = {
 };
 
 function clockIn(text: string): string | undefined {
-	const read = roundsSheet.columns.start.value.schema.safeParse(text);
-	return read.success ? writeClock(read.data) : undefined;
+	const start = meaning(roundsSheet.columns.start, text);
+	return start === undefined ? undefined : writeClock(start);
 }

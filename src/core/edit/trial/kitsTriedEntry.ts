@@ -3,7 +3,7 @@ import { say } from "../../say.ts";
 import { kitsSheet } from "../../sheets/kits.ts";
 import { withTable } from "../../workbook.ts";
 import type { BeginEntry } from "../begin/beginEntry.ts";
-import { kitsEntry } from "../begin/kitsEntry.ts";
+import { isInService, kitsEntry } from "../begin/kitsEntry.ts";
 
 /** How many kits are in service, more or fewer; of a kit that is taken out nothing is lost. */
 export const kitsTriedEntry: BeginEntry = {
@@ -19,7 +19,7 @@ export const kitsTriedEntry: BeginEntry = {
 		const kits = textsOf(workbook, kitsSheet);
 		let left = wanted;
 		const rows = kits.rows.map((row) => {
-			const isIn = kits.cell(row, "status").trim().toLowerCase() === "in_service";
+			const isIn = isInService(kits.cell(row, "status"));
 			return !isIn || left-- > 0 ? row : kits.row(row, { status: "out_of_service" });
 		});
 		return withTable(workbook, kitsSheet.file, { header: kits.header, rows });

@@ -5,6 +5,9 @@ import { type Workbook, withTable } from "../../workbook.ts";
 import { methodEntry } from "../begin/beginEntries.ts";
 import type { BeginEntry } from "../begin/beginEntry.ts";
 import { stepsFor } from "../begin/stepsEntry.ts";
+import { meaning } from "../meaning.ts";
+
+const { columns } = stepsSheet;
 
 /**
  * Another method, with the steps that only it has: without them a round by it would look
@@ -25,7 +28,7 @@ function withOwnSteps(workbook: Workbook): Workbook {
 	if (!proposed.ok) return workbook;
 	const steps = textsOf(workbook, stepsSheet);
 	const own = proposed.value.filter(({ method }) => method !== null);
-	const methodOf = (row: readonly string[]) => steps.cell(row, "method").trim();
+	const methodOf = (row: readonly string[]) => meaning(columns.method, steps.cell(row, "method"));
 	if (own.some(({ method }) => steps.rows.some((row) => methodOf(row) === method))) return workbook;
 	const rows = own.map(({ step, basis, minutes, hands_on, method }) =>
 		steps.row(undefined, {
@@ -37,7 +40,9 @@ function withOwnSteps(workbook: Workbook): Workbook {
 		}),
 	);
 	// They stand where the loads of the other method do.
-	const found = steps.rows.findIndex((row) => steps.cell(row, "basis").trim() === "load");
+	const found = steps.rows.findIndex(
+		(row) => meaning(columns.basis, steps.cell(row, "basis")) === "load",
+	);
 	const at = found < 0 ? steps.rows.length : found;
 	return withTable(workbook, stepsSheet.file, {
 		header: steps.header,
