@@ -38,9 +38,9 @@ export function sinceDescaling(
 		.sort((a, b) => inOrder(a.date, b.date) || a.start - b.start);
 	const last = done.findLastIndex(({ descaled }) => descaled === "yes");
 	const byRecord = done[last]?.date;
-	if (lastDescaledOn !== undefined && lastDescaledOn >= (byRecord ?? ""))
+	if (lastDescaledOn !== undefined && lastDescaledOn > (byRecord ?? ""))
 		return {
-			rounds: done.slice(last + 1).filter(({ date }) => date > lastDescaledOn).length,
+			rounds: done.filter(({ date }) => date > lastDescaledOn).length,
 			lastOn: lastDescaledOn,
 		};
 	return { rounds: done.length - last - 1, lastOn: byRecord };

@@ -65,6 +65,13 @@ test.each<[string, DescalingRound[], string | undefined, number, string | undefi
 		"2027-02-24",
 	],
 	[
+		"the settings of the same day as the record, which knows the hour",
+		[round("2027-02-20", "yes", 840), round("2027-02-20", "no", 1260), round("2027-02-22")],
+		"2027-02-20",
+		2,
+		"2027-02-20",
+	],
+	[
 		"rounds of the plan do not count",
 		[round("2027-02-28"), round("2027-03-01", "yes")],
 		undefined,
