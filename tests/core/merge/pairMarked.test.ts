@@ -29,6 +29,14 @@ test.each([
 	expect(paired(one, other)).toEqual(expected);
 });
 
+test("a mark whose line is known already is nobody else's", () => {
+	const table = tableOf("id,kit,what\nx,A,used");
+	const keys = { id: () => "x" } as never;
+	const pairs = noPairs(table, table);
+	pairMarked(pairs, [table, keys, [0]], [table, keys, []]);
+	expect([[...pairs.ofOne], [...pairs.ofOther]]).toEqual([[-1], [-1]]);
+});
+
 test("columns have names of their own, and so have cells beyond the header", () => {
 	expect(
 		columnNames({ header: ["day ", "day", "", ""], rows: [["", "", "", "", "stray"]] }),

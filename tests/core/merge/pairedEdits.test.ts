@@ -47,6 +47,20 @@ test("of two rows that say the same the one that is kept is known by being the s
 	expect([...pairedEdits(undefined, was, now).ofOther]).toEqual([1]);
 });
 
+test("of a sheet that takes one row of a name, another name in its place is another row", () => {
+	const kits = (...lines: string[]) => tableOf(["kit,kind,status", ...lines].join("\n"));
+	const [was, now] = [kits("A,bag set,in_service"), kits("B,bag set,in_service")];
+	expect([...pairedEdits(kitsSheet, was, now).ofOther]).toEqual([-1]);
+	expect([...pairedEdits(undefined, was, now).ofOther]).toEqual([0]);
+});
+
+test("a sheet without marks has none in its second column or in one of that name", () => {
+	const [was, now] = [table(A, ",1,B,used"), table(A, ",2,B,used")];
+	expect([...pairedEdits(undefined, was, now).ofOther]).toEqual([0, 1]);
+	const named = [table("x,1,B,used"), table("y,1,B,used")] as const;
+	expect([...pairedEdits(undefined, ...named).ofOther]).toEqual([0]);
+});
+
 test("a mark tells lines apart also with spaces around it and its name", () => {
 	const header = [" id ", "at", "kit", "what"];
 	const spaced = (mark: string, at = "1") => ({ header, rows: [[mark, at, "B", "used"]] });

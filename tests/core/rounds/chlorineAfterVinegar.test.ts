@@ -37,6 +37,27 @@ test("what is mixed: once a round, for chlorine alone, before the soak; nothing 
 	expect(mixingSteps(list).map(({ step }) => step)).toEqual(["mix"]);
 	expect(mixingSteps(list.map(({ method, ...step }) => step))).toEqual([]);
 	expect(mixingSteps(list.filter(({ basis }) => basis !== "load"))).toEqual([]);
+	const [, mix, wash, soak] = list as [Step, Step, Step, Step];
+	const of = (...before: Step[]) => mixingSteps([...before, soak]).map(({ step }) => step);
+	expect(of(mix, { ...mix, step: "stir" })).toEqual(["mix", "stir"]);
+	expect(of({ ...mix, hands_on: "no" }, { ...mix, basis: "kit" }, wash)).toEqual([]);
+	const boil: Step = { ...soak, method: "boiling" };
+	expect(mixingSteps([boil, mix, soak]).map(({ step }) => step)).toEqual(["mix"]);
+	expect(mixingSteps([mix, boil])).toEqual([]);
+	expect(mixingSteps([mix, { ...soak, method: null }])).toEqual([mix]);
+});
+
+test("where no step is counted by load, the descaling comes before all of them", () => {
+	const steps = list.filter(({ basis }) => basis !== "load");
+	const descale = { minutes: 10, rinseMinutes: 5 };
+	expect(timedSteps(steps, { ...round, descale }).map(({ step }) => step)).toEqual([
+		DESCALE_STEP,
+		RINSE_STEP,
+		"gloves",
+		"mix",
+		"wash",
+		"pour away",
+	]);
 });
 
 describe("in a round with descaling", () => {

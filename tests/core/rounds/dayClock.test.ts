@@ -38,6 +38,15 @@ describe("a day with hours of its own", () => {
 	});
 });
 
+test.each([
+	["as many on each day, at any hour", [2, 2], flatDay, true],
+	["more on a day", [2, 3], flatDay, false],
+	["more at an hour", [2, 2], [...flatDay.slice(1), 0], false],
+	["more on a day and at an hour", [2, 3], [...flatDay.slice(1), 0], false],
+])("uses are even: %s", (_what, perDay, shares, isEven) => {
+	expect(new DayClock(perDay, shares).isEven).toBe(isEven);
+});
+
 describe("nights without births", () => {
 	const shares = Array.from({ length: 24 }, (_, hour) => (hour < 2 || hour > 21 ? 0 : 1 / 20));
 

@@ -57,6 +57,11 @@ describe("weekday", () => {
 });
 
 describe("date", () => {
+	test("spreadsheets keep it as a day", () => {
+		expect(date()).toMatchObject({ numeric: false, written: "date" });
+		expect(date().write("2027-03-01")).toBe("2027-03-01");
+	});
+
 	test.each([
 		["2027-03-01", "2027-03-01"],
 		[" 2028-02-29 ", "2028-02-29"],

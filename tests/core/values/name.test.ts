@@ -57,6 +57,14 @@ describe("choice", () => {
 		expect(kind.schema.safeParse(text).success).toBe(false);
 	});
 
+	test("a word that pages show for it means it, whatever its apostrophe, spaces and accents' form", () => {
+		const roles = choice(["manager", "storekeeper"]);
+		for (const text of ["Unit manager", "Responsable de l’unité", "responsable de l'unité "])
+			expect(roles.schema.parse(text)).toBe("manager");
+		expect(roles.schema.parse("responsable\u00a0de l’unité".normalize("NFD"))).toBe("manager");
+		expect(roles.schema.safeParse("responsable de lunité").success).toBe(false);
+	});
+
 	test("says its options", () => {
 		expect(kind.allowed).toBe("one of: in_rounds, after_each_use");
 		expect(kind.numeric).toBe(false);

@@ -83,6 +83,17 @@ describe("number", () => {
 		expect(whole.schema.safeParse(text).success).toBe(allowed);
 	});
 
+	test("says how spreadsheets write it", () => {
+		const of = (as?: "money" | "percent" | "share") =>
+			number({ min: 0, max: 1, ...(as && { as }) }).written;
+		expect([of(), of("money"), of("percent"), of("share")]).toEqual([
+			"number",
+			"money",
+			"percent",
+			"share",
+		]);
+	});
+
 	test("says what is allowed, to people and to programs", () => {
 		expect(whole.allowed).toBe("a whole number from 1 to 366");
 		expect(whole.tableSchema).toEqual({
