@@ -5,7 +5,7 @@ import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { fewestEnough, firstEnough } from "./fewestEnough.ts";
 import type { Reprocessing } from "./reprocessing.ts";
-import { keepsUp, leastUnmetPer1000, unmetPer1000 } from "./unmetPer1000.ts";
+import { keepsUp, leastUnmetPer1000, unmetPer1000, unmetWithMore } from "./unmetPer1000.ts";
 
 /** How many kits are needed, why, and what each number of kits would mean. */
 export interface Cover {
@@ -86,7 +86,9 @@ export const kitCover = calculation<Inputs, Cover>({
 		const byRisk = firstEnough(
 			least,
 			MOST_KITS,
-			(kits) => unmetPer1000(kits, reprocessing) <= unmetAllowed,
+			(kits) =>
+				unmetWithMore(kits, reprocessing) <= unmetAllowed &&
+				unmetPer1000(kits, reprocessing) <= unmetAllowed,
 		);
 		if (byRisk > MOST_KITS) return tooMany;
 		const byBeds = deliveryBeds + spareKits;

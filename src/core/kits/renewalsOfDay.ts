@@ -143,6 +143,16 @@ function keepOnlyForDay(steps: readonly RenewalStep[], { renewal }: ReadyLife): 
 	return renewal === "when_expired" && steps.every(({ target }) => target === 0);
 }
 
+/** Whether with so many kits or more all that are ready at midnight go out of date together, every day. */
+export function allEndAtMidnight(kits: number, day: LikeDay, life: ReadyLife): boolean {
+	const uses = usesOf(day);
+	return (
+		kits > MOST_FOLLOWED &&
+		keepOnlyForDay(renewalSteps(day, life), life) &&
+		renewedAtOnce(kits, uses, life.days - 2) >= RARE * uses
+	);
+}
+
 /** All kits that were not used since the last round began go out of date together. */
 function allAtMidnight(kits: number, { uses }: LikeDay): RenewalsOfDay {
 	const used = cappedUses(kits, poisson(uses.at(-1) as number));

@@ -13,6 +13,8 @@ export class UnmetByLapses {
 	readonly #plan: RoundsGoneThrough;
 	/** By how much each number of kits away at midnight is likelier than by uses alone. */
 	readonly #likelier: Float64Array;
+	/** Those numbers of which it is: with many kits few. */
+	readonly #away: readonly number[];
 	/** Mean uses beyond 0, 1, … from midnight to the next round. */
 	readonly #toNext: Float64Array;
 	/** The same to the end of a round, with the time for which it was found last. */
@@ -24,6 +26,7 @@ export class UnmetByLapses {
 		this.#round = round;
 		this.#plan = plan;
 		this.#likelier = likelierAway(kits, lapses);
+		this.#away = [...this.#likelier.keys()].filter((more) => this.#likelier[more] !== 0);
 		this.#inRound = this.#toNext = this.#beyondUntil(round.next);
 	}
 
@@ -34,9 +37,8 @@ export class UnmetByLapses {
 		const toNext = this.#toNext;
 		const inRound = this.#untilReady(taken);
 		let sum = 0;
-		for (let more = 0; more <= kits; more++) {
+		for (const more of this.#away) {
 			const likelier = this.#likelier[more] as number;
-			if (likelier === 0) continue;
 			// With all away every use is unmet; more than all cannot be.
 			const there = Math.max(0, kits - left - more);
 			const outOfRound = Math.max(0, there - taken);

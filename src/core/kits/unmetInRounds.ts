@@ -1,9 +1,12 @@
+import { allEndAtMidnight } from "./renewalsOfDay.ts";
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import { type RoundBegun, RunOfRounds } from "./runOfRounds.ts";
 import { UnmetOfRound } from "./unmetOfRound.ts";
 
 /** More kits than any round takes. */
 const MANY = 1000;
+/** By so much sums of the same may differ. */
+const ROUNDING = 1e-9;
 
 /**
  * Uses that find no kit ready, of 1,000, where kits come back at the end of rounds.
@@ -61,6 +64,19 @@ export class UnmetInRounds {
 			unmet += ofRound;
 		});
 		return (1000 * unmet) / this.#uses;
+	}
+
+	/**
+	 * Never more than `per1000`, with so many kits or more, and found at once: kits that keep for
+	 * a day only are all gone from midnight until the next round. 0 where they keep longer.
+	 */
+	leastWithMore(kits: number): number {
+		const { life } = this.#plan.plan;
+		if (this.#uses === 0 || !life || !allEndAtMidnight(kits, this.#plan.likeDay(), life)) return 0;
+		let gone = 0;
+		for (const { midnight, next } of this.#plan.rounds)
+			if (midnight !== undefined) gone += this.#plan.uses.between(midnight, next);
+		return (1000 * gone * (1 - ROUNDING)) / this.#uses;
 	}
 
 	#each(kits: number, round: RoundOfPlan, run: RunOfRounds): (begins: number) => number {

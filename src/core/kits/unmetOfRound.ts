@@ -1,10 +1,11 @@
-import { beyondEach, farFor } from "../counts/beyondEach.ts";
+import { farFor } from "../counts/beyondEach.ts";
 import { poissonTerms } from "../counts/poisson.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { cappedUses } from "./cappedUses.ts";
 import type { RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
 import type { Lapses } from "./runOfRounds.ts";
 import { UnmetByLapses } from "./unmetByLapses.ts";
+import { beyondOf, usesBeyond } from "./usesBeyond.ts";
 
 /**
  * Mean needs that find no kit ready between the start of a round and the next one, for
@@ -37,7 +38,7 @@ export class UnmetOfRound {
 		const most = this.#plan.mostIn(this.#round, kits);
 		const tooLate = this.#late(kits);
 		const byLapses = lapses && new UnmetByLapses(kits, this.#plan, this.#round, lapses);
-		const known = new Map<number, number>();
+		const known: number[] = [];
 		const unmetWith = (begins: number) => {
 			const taken = Math.min(begins, most);
 			let unmet = 0;
@@ -50,9 +51,8 @@ export class UnmetOfRound {
 			return unmet;
 		};
 		return (begins) => {
-			const unmet = known.get(begins) ?? unmetWith(begins);
-			known.set(begins, unmet);
-			return unmet;
+			known[begins] ??= unmetWith(begins);
+			return known[begins];
 		};
 	}
 
@@ -61,9 +61,9 @@ export class UnmetOfRound {
 		const during = this.#untilReady(taken);
 		// Where none is there at all, every use is unmet.
 		return (
-			(during[Math.max(0, kits - taken - left)] as number) +
-			(this.#whole[Math.max(0, kits - left)] as number) -
-			(during[Math.max(0, kits - left)] as number)
+			beyondOf(during, Math.max(0, kits - taken - left)) +
+			beyondOf(this.#whole, Math.max(0, kits - left)) -
+			beyondOf(during, Math.max(0, kits - left))
 		);
 	}
 
@@ -79,7 +79,7 @@ export class UnmetOfRound {
 		this.#most = farFor(kits);
 		this.#during.clear();
 		const { start, next } = this.#round;
-		this.#whole = beyondEach(this.#most, this.#plan.uses.between(start, next));
+		this.#whole = usesBeyond(this.#most, this.#plan.uses.between(start, next));
 	}
 
 	#untilReady(taken: number): Float64Array {
@@ -87,7 +87,7 @@ export class UnmetOfRound {
 		const ends = Math.min(next, start + minutesOf(this.#plan.plan.length, taken));
 		const known = this.#during.get(ends);
 		if (known) return known;
-		const during = beyondEach(this.#most, this.#plan.uses.between(start, ends));
+		const during = usesBeyond(this.#most, this.#plan.uses.between(start, ends));
 		this.#during.set(ends, during);
 		return during;
 	}

@@ -19,6 +19,14 @@ export function leastUnmetPer1000(kits: number, reprocessing: Reprocessing): num
 	return overLevels(kits, reprocessing, false);
 }
 
+/** Never more than `unmetPer1000` with so many kits or more, and found at once; 0 where nothing is known of it. */
+export function unmetWithMore(kits: number, reprocessing: Reprocessing): number {
+	return usesAtLevels(reprocessing).reduce((sum, { at, share }) => {
+		const unmet = unmetOf(at);
+		return sum + (unmet instanceof UnmetInRounds ? share * unmet.leastWithMore(kits) : 0);
+	}, 0);
+}
+
 function overLevels(kits: number, reprocessing: Reprocessing, renewing: boolean): number {
 	return kits === 0 ? 1000 : unmetWith(reprocessing)(kits, renewing);
 }
