@@ -8,6 +8,7 @@ import { stepsSheet } from "../../sheets/steps.ts";
 import { unitSheet } from "../../sheets/unit.ts";
 import { type Workbook, withTable } from "../../workbook.ts";
 import type { BeginEntry } from "./beginEntry.ts";
+import { proposedRow } from "./proposedRow.ts";
 import { withUsesTaken } from "./withUsesTaken.ts";
 
 /** The steps to propose for this unit's method, as long as the unit asks for; none where that cannot be read. */
@@ -51,15 +52,7 @@ export const stepsEntry: BeginEntry = {
 		const proposed = stepsFor(workbook);
 		if (!proposed.ok) return (proposed.problems[0] as Problem).message;
 		const steps = textsOf(workbook, stepsSheet);
-		const rows = proposed.value.map(({ step, basis, minutes, hands_on, method }) =>
-			steps.row(undefined, {
-				step,
-				basis,
-				minutes: stepsSheet.columns.minutes.value.write(minutes),
-				hands_on,
-				method: method ?? "",
-			}),
-		);
+		const rows = proposed.value.map((step) => proposedRow(steps, step));
 		return withUses(withTable(workbook, stepsSheet.file, { header: steps.header, rows }));
 	},
 };

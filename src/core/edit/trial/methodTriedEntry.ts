@@ -4,6 +4,7 @@ import { stepsSheet } from "../../sheets/steps.ts";
 import { type Workbook, withTable } from "../../workbook.ts";
 import { methodEntry } from "../begin/beginEntries.ts";
 import type { BeginEntry } from "../begin/beginEntry.ts";
+import { proposedRow } from "../begin/proposedRow.ts";
 import { stepsFor } from "../begin/stepsEntry.ts";
 import { meaning } from "../meaning.ts";
 
@@ -30,15 +31,7 @@ function withOwnSteps(workbook: Workbook): Workbook {
 	const own = proposed.value.filter(({ method }) => method !== null);
 	const methodOf = (row: readonly string[]) => meaning(columns.method, steps.cell(row, "method"));
 	if (own.some(({ method }) => steps.rows.some((row) => methodOf(row) === method))) return workbook;
-	const rows = own.map(({ step, basis, minutes, hands_on, method }) =>
-		steps.row(undefined, {
-			step,
-			basis,
-			minutes: stepsSheet.columns.minutes.value.write(minutes),
-			hands_on,
-			method: method ?? "",
-		}),
-	);
+	const rows = own.map((step) => proposedRow(steps, step));
 	// They stand where the loads of the other method do.
 	const found = steps.rows.findIndex(
 		(row) => meaning(columns.basis, steps.cell(row, "basis")) === "load",

@@ -136,13 +136,9 @@ const fireFuel = calculation<FuelInputs, number>({
 	inputs: {
 		fire: { label: say`Fire`, unit: "" },
 		holdMinutes: { label: say`Keep at the boil for`, unit: "min", min: 0 },
-		netKw: { label: say`Heat that reaches the water`, unit: "kW", min: 0 },
-		efficiency: {
-			label: say`Share of the heat that reaches the pot`,
-			unit: say`share`,
-			min: 0.001,
-		},
-		mjPerKg: { label: say`Heating value of the fuel`, unit: "MJ/kg" },
+		netKw: fuelQuantity.inputs.netKw,
+		efficiency: fuelQuantity.inputs.efficiency,
+		mjPerKg: fuelQuantity.inputs.mjPerKg,
 	},
 	example: {
 		// 6,279 kJ ÷ 0.2 ÷ 30 MJ/kg.

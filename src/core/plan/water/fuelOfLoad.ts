@@ -4,9 +4,8 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import { total } from "../../total.ts";
-import { boilingOfRound } from "../../water/boilingOfRound.ts";
 import type { Pair } from "../countFigures.ts";
-import { potsAtOnce } from "./hearthFigures.ts";
+import { boilingOnStove } from "./boilingOnStove.ts";
 import { fuelOfBoiling } from "./roundBoiling.ts";
 import { isMixedWithBoiled, solutionWater } from "./solutionWater.ts";
 import type { StoveFigures } from "./stoveFigures.ts";
@@ -29,26 +28,14 @@ export function fuelOfSolution(read: ReadWorkbook, stove: StoveFigures): Figure 
 }
 
 function fuelOf(
-	{ settings }: ReadWorkbook,
+	read: ReadWorkbook,
 	stove: StoveFigures,
 	loads: Figure,
 	solutionLitres: Figure,
 ): Figure {
-	const boiling = derive(boilingOfRound, {
-		loads,
-		bucketsPerLoad: settings.rinse_buckets,
-		bucketLitres: settings.bucket_fill_litres,
-		solutionLitres,
-		potLitres: settings.pot_litres,
-		pots: potsAtOnce(settings),
-		netKw: stove.netKw,
-		drawnC: settings.tap_water_c,
-		boilingC: stove.boilingC,
-		holdMinutes: stove.holdMinutes,
-		// How long it cools takes no fuel.
-		coolMinutes: nameFigure(say`Cooling`, 0),
-	});
-	return fuelOfBoiling(stove, boiling);
+	// How long it cools takes no fuel.
+	const coolMinutes = nameFigure(say`Cooling`, 0);
+	return fuelOfBoiling(stove, boilingOnStove(read, stove, { loads, solutionLitres, coolMinutes }));
 }
 
 const ofAll = total("fuel_of_all_loads", say`Fuel`, say`kg or kWh`);

@@ -16,7 +16,7 @@ import { fuelQuantity } from "../../water/fuelQuantity.ts";
 import { KJ_PER_LITRE_PER_C } from "../../water/heatToBoil.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { potsAtOnce } from "./hearthFigures.ts";
+import { boilingOnStove } from "./boilingOnStove.ts";
 import { roundMixes } from "./roundMixes.ts";
 import { solutionWater } from "./solutionWater.ts";
 import type { StoveFigures } from "./stoveFigures.ts";
@@ -158,21 +158,12 @@ export function roundBoiling(
 	firstDay: IsoDate,
 ): RoundBoiling {
 	const { read } = unit;
-	const { settings } = read;
 	const { steps } = round;
 	const solutionLitres = solutionOfRound(round.round, unit);
 	const day = (dayNumber(round.date) as number) - (dayNumber(firstDay) as number);
-	const boiling = derive(boilingOfRound, {
+	const boiling = boilingOnStove(read, stove, {
 		loads: derive(loadsOfRound, { steps }),
-		bucketsPerLoad: settings.rinse_buckets,
-		bucketLitres: settings.bucket_fill_litres,
 		solutionLitres,
-		potLitres: settings.pot_litres,
-		pots: potsAtOnce(settings),
-		netKw: stove.netKw,
-		drawnC: settings.tap_water_c,
-		boilingC: stove.boilingC,
-		holdMinutes: stove.holdMinutes,
 		coolMinutes: stove.coolMinutes,
 	});
 	const need = derive(needOfRound, {
