@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { fuelQuantity } from "../../../src/core/water/fuelQuantity.ts";
 import { heatToBoil } from "../../../src/core/water/heatToBoil.ts";
-import { netPower } from "../../../src/core/water/netPower.ts";
+import { netPower, netPowerMeasured } from "../../../src/core/water/netPower.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
 
@@ -37,6 +37,20 @@ describe("heat that reaches the water", () => {
 			]);
 		},
 	);
+
+	test("a pot filled with water that boils as it is drawn tells nothing of the stove", () => {
+		const pot = { potLitres: 10, boilingC: 95, minutes: 50 };
+		expect(refusalOf(netPowerMeasured, { ...pot, drawnC: 95 })).toMatchObject([
+			{
+				code: "drawn-at-boil",
+				received: "95 °C",
+				allowed: "cooler than 95 °C",
+				file: "unit.csv",
+				column: "tap_water_c",
+			},
+		]);
+		expectWithin(answerOf(netPowerMeasured, { ...pot, drawnC: 94 }), 41.86 / 3000, 1e-12, "kW");
+	});
 
 	test.each([0, 1.01])("a share of %d is none", (efficiency) => {
 		expect(refusalOf(netPower, { heatKw: 3, efficiency }).map((p) => p.code)).toEqual([

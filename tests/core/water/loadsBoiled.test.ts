@@ -126,7 +126,13 @@ describe("standing ready for the next kit", () => {
 
 	test("where it is too old before it is cool, none can stand ready", () => {
 		const [problem] = refusalOf(loadsStanding, { ...standing, days: [kits(1)], keepsMinutes: 240 });
-		expect([problem?.code, problem?.column]).toEqual(["cooling-too-long", "boiled_water_hours"]);
+		expect(problem).toMatchObject({
+			code: "cooling-too-long",
+			received: "240 min",
+			allowed: "less than 240 min",
+			file: "unit.csv",
+			column: "boiled_water_hours",
+		});
 	});
 });
 

@@ -82,6 +82,12 @@ describe("product drawn by rounds", () => {
 		expect(contentOf(made, "stock.csv", "item", "on_hand")).toContainEqual(["liquid", 9]);
 	});
 
+	test("of a lot weaker than what is mixed nothing is drawn, for nothing can be mixed from it", () => {
+		const files = { "rounds-done.csv": [ROUNDS, round("2027-02-20", "7")].join("\n") };
+		const settings = { product_drawn_by: "rounds", target_strength_pct: 4 };
+		expect(onHand(plan(unitWith(settings, files)))).toBe(10);
+	});
+
 	test("the journal issues, where the unit says so or nothing", () => {
 		const rounds = [round("2027-02-20", "7")];
 		const issue = ["2027-02-20,liquid,L1,issue,2,"];

@@ -37,7 +37,10 @@ const well = (
 test("no kit ready is told of the day asked for, and comes first", () => {
 	const workbook = smallUnit({ "uses.csv": used("AB") });
 	expect(kinds(workbook, "2027-02-28")).not.toContain("none_ready");
-	expect(kinds(workbook)[0]).toBe("none_ready");
+	expect(told(workbook)[0]).toMatchObject({
+		kind: "none_ready",
+		problems: [{ weight: "advice", file: "kit-register.csv", received: "0" }],
+	});
 	expect(kinds(smallUnit({ "uses.csv": used("A") }))).not.toContain("none_ready");
 });
 
@@ -72,6 +75,9 @@ test("what runs out before an order can arrive is told with its day", () => {
 	expect(short?.problems[0]).toMatchObject({
 		code: "short-before-order",
 		received: "2027-03-01",
+		file: "order.csv",
+		line: 5,
+		column: "order_by",
 	});
 });
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { strengthOfLiquid } from "../../../src/core/chlorine/strengthOfLiquid.ts";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { answerOf } from "../answerOf.ts";
-import { contentOf } from "../contentOf.ts";
-import { numberIn, rowsOf } from "../planCells.ts";
-import { smallUnit } from "../smallUnit.ts";
+import { strengthOfLiquid } from "../../../../src/core/chlorine/strengthOfLiquid.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { answerOf } from "../../answerOf.ts";
+import { contentOf } from "../../contentOf.ts";
+import { numberIn, rowsOf } from "../../planCells.ts";
+import { smallUnit } from "../../smallUnit.ts";
 
 const FILE = "strength.csv";
 const chlorine = `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use

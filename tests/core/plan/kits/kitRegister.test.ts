@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { numberIn, problemCodes, rowsOf } from "../planCells.ts";
-import { smallUnit } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { numberIn, problemCodes, rowsOf } from "../../planCells.ts";
+import { smallUnit } from "../../smallUnit.ts";
 
 const FILE = "kit-register.csv";
 const CHECKS =

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { expectWithin } from "../../expectWithin.ts";
-import { orderOf, planOfStore, type Store } from "./oneItem.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { orderOf, planOfStore, type Store } from "../oneItem.ts";
 
 const dates = (of: Store) => orderOf(planOfStore(of), "run_out_on", "order_by");
 const remark = (of: Store) => String(orderOf(planOfStore(of), "remark")[0]);

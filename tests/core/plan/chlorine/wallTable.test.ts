@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { contentOf } from "../contentOf.ts";
-import { numberIn, rowsOf, valueIn } from "../planCells.ts";
-import { smallUnit, unitWith } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { contentOf } from "../../contentOf.ts";
+import { numberIn, rowsOf, valueIn } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const FILE = "wall-table.csv";
 const rows = rowsOf(plan(smallUnit()), FILE);

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { columnOf } from "../contentOf.ts";
-import { codesOf, rowsOf } from "../planCells.ts";
-import { unitWith } from "../smallUnit.ts";
-import { wholeProblems } from "../wholeProblems.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { columnOf } from "../../contentOf.ts";
+import { codesOf, rowsOf } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
+import { wholeProblems } from "../../wholeProblems.ts";
 
 const CODES = [
 	"pots-booked-twice",

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { type Plan, plan } from "../../../src/core/plan/plan.ts";
-import { addDays } from "../../../src/core/values/date.ts";
-import { contentOf } from "../contentOf.ts";
-import { smallUnit } from "../smallUnit.ts";
-import { orderOf, planOfStore, type Store } from "./oneItem.ts";
+import { type Plan, plan } from "../../../../src/core/plan/plan.ts";
+import { addDays } from "../../../../src/core/values/date.ts";
+import { contentOf } from "../../contentOf.ts";
+import { smallUnit } from "../../smallUnit.ts";
+import { orderOf, planOfStore, type Store } from "../oneItem.ts";
 
 const columns = ["lot", "on_hand", "counted_difference", "usable_until", "wasted", "remark"];
 const stockOf = (store: Store) => contentOf(planOfStore(store), "stock.csv", ...columns);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { addDays } from "../../../src/core/values/date.ts";
-import { contentOf } from "../contentOf.ts";
-import { planOfStore, type Store } from "./oneItem.ts";
+import { addDays } from "../../../../src/core/values/date.ts";
+import { contentOf } from "../../contentOf.ts";
+import { planOfStore, type Store } from "../oneItem.ts";
 
 const ahead = (store: Store) =>
 	contentOf(planOfStore(store), "stock-ahead.csv", "item", "date", "usable", "reserve")

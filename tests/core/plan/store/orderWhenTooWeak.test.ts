@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { numberIn, rowsOf, valueIn } from "../planCells.ts";
-import { smallUnit } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { numberIn, rowsOf, valueIn } from "../../planCells.ts";
+import { smallUnit } from "../../smallUnit.ts";
 
 test("where every lot is too weak, the order is for what a fresh delivery makes", () => {
 	const made = plan(

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { codesOf, numberIn, rowsOf, totalOf, valueIn } from "../planCells.ts";
-import { smallUnit, unitWith } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { codesOf, numberIn, rowsOf, totalOf, valueIn } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const ward = (...lines: string[]) => ({
 	"ward-solution.csv": ["use,litres_per_day,strength_pct,note", ...lines].join("\n"),

@@ -1,19 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { type LevelOfDay, setAside } from "../../../src/core/counts/counts.ts";
-import { negativeBinomial } from "../../../src/core/counts/negativeBinomial.ts";
-import { poisson } from "../../../src/core/counts/poisson.ts";
-import { spanShape } from "../../../src/core/counts/spanShape.ts";
-import { plus } from "../../../src/core/counts/sumOf.ts";
-import { dayAhead } from "../../../src/core/forecast/forecast.ts";
-import { registerFigures } from "../../../src/core/plan/births/registerFigures.ts";
-import { type Plan, plan } from "../../../src/core/plan/plan.ts";
-import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
-import { addDays } from "../../../src/core/values/date.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { recordsOf, repeated } from "../forecast/register.ts";
-import { numberIn, problemCodes, totalOf, valueIn } from "../planCells.ts";
-import { unitWith } from "../smallUnit.ts";
+import { type LevelOfDay, setAside } from "../../../../src/core/counts/counts.ts";
+import { negativeBinomial } from "../../../../src/core/counts/negativeBinomial.ts";
+import { poisson } from "../../../../src/core/counts/poisson.ts";
+import { spanShape } from "../../../../src/core/counts/spanShape.ts";
+import { plus } from "../../../../src/core/counts/sumOf.ts";
+import { dayAhead } from "../../../../src/core/forecast/forecast.ts";
+import { registerFigures } from "../../../../src/core/plan/births/registerFigures.ts";
+import { type Plan, plan } from "../../../../src/core/plan/plan.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { addDays } from "../../../../src/core/values/date.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { recordsOf, repeated } from "../../forecast/register.ts";
+import { numberIn, problemCodes, totalOf, valueIn } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
 
 const start = "2027-03-01";
 /** Twelve weeks up to the day before the plan, Mondays busy, calm fortnights and busy ones; the settings say 6 a day. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { codesOf, numberIn, rowsOf } from "../planCells.ts";
-import { smallUnit, unitWith } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { codesOf, numberIn, rowsOf } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const FILE = "day-cover.csv";
 /** Rounds of one length and kits that keep: what can be written down. */

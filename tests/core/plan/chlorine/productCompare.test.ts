@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { strengthOfLiquid } from "../../../src/core/chlorine/strengthOfLiquid.ts";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { answerOf } from "../answerOf.ts";
-import { contentOf } from "../contentOf.ts";
-import { codesOf, numberIn, rowsOf, totalOf, valueIn } from "../planCells.ts";
-import { smallUnit, unitWith } from "../smallUnit.ts";
+import { strengthOfLiquid } from "../../../../src/core/chlorine/strengthOfLiquid.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { answerOf } from "../../answerOf.ts";
+import { contentOf } from "../../contentOf.ts";
+import { codesOf, numberIn, rowsOf, totalOf, valueIn } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const FILE = "product-compare.csv";
 const CHLORINE =

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { numberIn, totalOf } from "../planCells.ts";
-import { unitWith } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { numberIn, totalOf } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
 
 const madeWith = (water: string) => plan(unitWith({ solution_water: water, heat_kw: 3 }));
 const litresOf = (water: string, of: "expected" | "set_aside") => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { expectWithin } from "../../expectWithin.ts";
-import { contentOf } from "../contentOf.ts";
-import { planOfStore, type Store } from "./oneItem.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { contentOf } from "../../contentOf.ts";
+import { planOfStore, type Store } from "../oneItem.ts";
 
 const costs = (store: Store = {}) =>
 	contentOf(

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { codesOf, numberIn, problemCodes, rowsOf, valueIn } from "../planCells.ts";
-import { unitWith } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { codesOf, numberIn, problemCodes, rowsOf, valueIn } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
 
 const FILE = "boiling.csv";
 const boiling = (settings: Record<string, string | number>, changes: Record<string, string> = {}) =>
@@ -132,6 +132,8 @@ describe("how hot the fire is", () => {
 describe("what leaves the boiling without times, and not the plan", () => {
 	test.each([
 		["no heat", { heat_kw: 0 }, "no-heat", "error", "heat_kw"],
+		["heat that nobody can read", { heat_kw: "hot" }, "bad-cell", "error", "Heat the stove gives"],
+		["pots nobody can read", { pots_on_stove: "two" }, "bad-cell", "error", "Pots on a stove"],
 		["a room as warm as wanted", { room_c: 37 }, "room-too-warm", "error", "room_c"],
 		["a room warmer than wanted", { room_c: 45 }, "room-too-warm", "error", "room_c"],
 		["half a reading", { cooling_first_c: 95 }, "not-given", "advice", "cooling_second_c"],

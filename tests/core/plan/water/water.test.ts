@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { codesOf, numberIn, rowsOf } from "../planCells.ts";
-import { unitWith } from "../smallUnit.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { codesOf, numberIn, rowsOf } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
 
 const FILE = "water.csv";
 const settings = {
@@ -172,4 +172,12 @@ describe("containers and sources", () => {
 		expect(codesOf(row?.taken_from)).toEqual(["bad-cell"]);
 		expect(numberIn(row, "litres_set_aside")).toBe(litres);
 	});
+});
+
+test.each([
+	["charcoal_traditional", "kg"],
+	["electric", "kWh"],
+	["coal of the moon", "kg"],
+])("fuel is measured by what burns: %s in %s", (fuel, measure) => {
+	expect(columnOf(plan(unitWith({ ...settings, fuel })), FILE, "fuel_measure")).toEqual([measure]);
 });

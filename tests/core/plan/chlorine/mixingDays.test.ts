@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
-import { strengthOfLiquid } from "../../../src/core/chlorine/strengthOfLiquid.ts";
-import { plan } from "../../../src/core/plan/plan.ts";
-import { expectWithin } from "../../expectWithin.ts";
-import { answerOf } from "../answerOf.ts";
-import { columnOf, contentOf } from "../contentOf.ts";
-import { numberIn, rowsOf, totalOf } from "../planCells.ts";
-import { smallUnit, unitWith } from "../smallUnit.ts";
+import { strengthOfLiquid } from "../../../../src/core/chlorine/strengthOfLiquid.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { expectWithin } from "../../../expectWithin.ts";
+import { answerOf } from "../../answerOf.ts";
+import { columnOf, contentOf } from "../../contentOf.ts";
+import { numberIn, rowsOf, totalOf } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const FILE = "mixing-days.csv";
 const strong = {
