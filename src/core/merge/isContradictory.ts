@@ -30,11 +30,11 @@ function unsaidDifference(ours: SheetDescent, theirs: SheetDescent) {
 		const one = ours.table.rows[ourRow] as readonly string[];
 		const other = theirs.table.rows[theirRow] as readonly string[];
 		const [changed, otherChanged] = [ours.changed.get(origin), theirs.changed.get(origin)];
-		return columns.some(
-			({ name, our, their }) =>
-				(one[our] ?? "").trim() !== (other[their] ?? "").trim() &&
-				!changed?.has(name) &&
-				!otherChanged?.has(name),
-		);
+		return columns.some(({ name, our, their }) => {
+			const [text, otherText] = [one[our] ?? "", other[their] ?? ""];
+			// Nearly all are the same to the letter.
+			if (text === otherText || changed?.has(name) || otherChanged?.has(name)) return false;
+			return text.trim() !== otherText.trim();
+		});
 	};
 }

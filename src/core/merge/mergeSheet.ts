@@ -3,13 +3,14 @@ import { withoutBlankEnds } from "../withoutBlankEnds.ts";
 import { columnNames, isStray } from "./columnNames.ts";
 import type { Change, Choices, Conflict } from "./conflict.ts";
 import { bornIn, type SheetDescent } from "./descent.ts";
-import { inOrder } from "./inOrder.ts";
+import { inOrder, type MergedPlace } from "./inOrder.ts";
 import { mergeAlone } from "./mergeAlone.ts";
 import { mergePair } from "./mergePair.ts";
 import { pairedRows, type Takes } from "./pairedRows.ts";
 import { ALONE, noPairs, type Pairs, pair } from "./pairs.ts";
+import type { RowMerged } from "./rowMerged.ts";
 import { rowName } from "./rowName.ts";
-import type { MergedColumn, SheetSide } from "./sheetSide.ts";
+import type { MergedColumn, SheetSide, SheetSides } from "./sheetSide.ts";
 
 export interface MergedSheet {
 	readonly descent: SheetDescent;
@@ -39,12 +40,7 @@ export function mergeSheet(
 		(at) => textOf(theirs, at),
 	);
 	for (const place of places) {
-		const merged =
-			place.theirs === ALONE
-				? mergeAlone(sides, "ours", place.ours)
-				: place.ours === ALONE
-					? mergeAlone(sides, "theirs", place.theirs)
-					: mergePair(sides, place.ours, place.theirs);
+		const merged = mergeRow(sides, place);
 		const line = merged.cells ? rows.length + 2 : null;
 		for (const conflict of merged.conflicts) conflicts.push({ ...conflict, line });
 		for (const change of merged.changes) changes.push(change);
@@ -63,6 +59,12 @@ export function mergeSheet(
 		conflicts,
 		changes,
 	};
+}
+
+function mergeRow(sides: SheetSides, { ours, theirs }: MergedPlace): RowMerged {
+	if (theirs === ALONE) return mergeAlone(sides, "ours", ours);
+	if (ours === ALONE) return mergeAlone(sides, "theirs", theirs);
+	return mergePair(sides, ours, theirs);
 }
 
 /**
