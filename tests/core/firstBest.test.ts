@@ -35,6 +35,24 @@ test.each<[string, Thing[], string | undefined, string]>([
 	expect(found(things)).toEqual({ best, tried });
 });
 
+test("what a closer look lets win no more is not tried, and only what may still win is looked at closer", () => {
+	const looked: string[] = [];
+	const tried: string[] = [];
+	const best = firstBest(
+		[a(9, 4), b(8, 1), c(7, 4), { name: "d", most: 3, value: 3 }],
+		({ most }) => most,
+		({ name, value }) => {
+			tried.push(name);
+			return value === undefined ? undefined : { row: name, value };
+		},
+		({ name, value = 0 }) => {
+			looked.push(name);
+			return value + 0.5;
+		},
+	);
+	expect([best?.row, tried.join(""), looked.join("")]).toEqual(["a", "ac", "bc"]);
+});
+
 function a(most: number, value?: number): Thing {
 	return { name: "a", most, ...(value !== undefined && { value }) };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { valueIn } from "../../../src/core/outcome.ts";
 import { dayDemands } from "../../../src/core/plan/dayFigures.ts";
+import { coverFigures } from "../../../src/core/plan/kits/coverFigures.ts";
 import { reprocessingOver, usesComeBack } from "../../../src/core/plan/kits/reprocessingOver.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { plannedUnit } from "../../../src/core/plan/plannedUnit.ts";
@@ -50,12 +51,26 @@ describe("how kits come back", () => {
 		["in rounds", [{}], "in_rounds", true],
 		["from an autoclave elsewhere", [{ method: "autoclave" }], "sent_away", false],
 		["one by one", [{ reprocessing: "after_each_use" }], "after_each_use", false],
-		["with two kinds, in rounds", [{}, two("set", "bulb")], "in_rounds", false],
+		["with two kinds, in rounds", [{}, two("set", "bulb")], "in_rounds", true],
+		[
+			"with two kinds, one sent away",
+			[{}, { ...two("bulb", "set"), ...sterile }],
+			"sent_away",
+			false,
+		],
 	])("%s", (_, of, kind, byUsesAlone) => {
 		const unit = unitOf(...of);
 		const days = dayDemands(unit, ["2027-03-01", "2027-03-02"]);
 		expect(valueIn(reprocessingOver(unit, 0, figure(110), days))).toMatchObject({ kind });
-		expect(usesComeBack(unit, days) !== undefined).toBe(byUsesAlone);
+		expect(usesComeBack(unit, 0, days) !== undefined).toBe(byUsesAlone);
+	});
+
+	test("of the earliest that kits of several kinds come back, a round is as long as with one kit", () => {
+		const unit = unitOf({}, two("set", "bulb"));
+		const days = dayDemands(unit, ["2027-03-01"]);
+		const [length, fullest] = [usesComeBack(unit, 1, days), coverFigures(unit, days).turnaround];
+		expect(length && valueIn(length)).toMatchObject({ length: { perRound: 110, perKit: 0 } });
+		expect(valueIn(fullest)).toBeGreaterThanOrEqual(110);
 	});
 
 	test("with two kinds every round counts as long as the fullest", () => {

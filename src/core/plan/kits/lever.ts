@@ -1,4 +1,5 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { leastUnmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { onceAsked } from "../../onceAsked.ts";
 import { valueIn } from "../../outcome.ts";
@@ -62,10 +63,20 @@ export class Lever {
 	/** Never more than the uses of 1,000 that then find no kit ready, and found sooner; 0 where nothing is known. */
 	leastUnmet(kind: number): number {
 		const { unit } = this.change;
-		const kits = valueIn(this.kits(kind));
-		const reprocessing = valueIn(
-			usesComeBack(unit, this.#tried.days) ?? this.kind(kind).reprocessing,
+		return this.#leastUnmet(
+			kind,
+			usesComeBack(unit, kind, this.#tried.days) ?? this.kind(kind).reprocessing,
 		);
+	}
+
+	/** The same, closer where there are several kinds: with the rounds as long as they would be. */
+	leastUnmetInRounds(kind: number): number {
+		const isClose = this.change.unit.kinds.length === 1;
+		return isClose ? 0 : this.#leastUnmet(kind, this.kind(kind).reprocessing);
+	}
+
+	#leastUnmet(kind: number, comeBack: Figure<Reprocessing>): number {
+		const [kits, reprocessing] = [valueIn(this.kits(kind)), valueIn(comeBack)];
 		return kits === undefined || !reprocessing ? 0 : leastUnmetPer1000(kits, reprocessing);
 	}
 }

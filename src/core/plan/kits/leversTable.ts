@@ -86,8 +86,9 @@ function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof 
 		: [];
 	const best = firstBest(
 		hours,
-		(lever) => mostSpared(unmetNow, lever, kind),
+		(lever) => mostSpared(unmetNow, lever.leastUnmet(kind)),
 		(lever) => spared(lever).map((row) => ({ row, value: valueOr(row.spared, NONE_SPARED) }))[0],
+		(lever) => mostSpared(unmetNow, lever.leastUnmetInRounds(kind)),
 	);
 	const rows = others
 		.filter(({ change }) => !change.oneOfMany)
@@ -129,8 +130,8 @@ function unmetOf(lever: Lever, kind: number): Figure {
 }
 
 /** Not less than a change spares; found sooner. What is less by rounding only is let through. */
-function mostSpared(now: Figure, lever: Lever, kind: number): number {
-	return now.outcome.ok ? now.outcome.value - lever.leastUnmet(kind) * (1 - 1e-9) : NONE_SPARED;
+function mostSpared(now: Figure, leastUnmet: number): number {
+	return now.outcome.ok ? now.outcome.value - leastUnmet * (1 - 1e-9) : NONE_SPARED;
 }
 
 function leverRow(

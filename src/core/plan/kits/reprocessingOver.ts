@@ -2,7 +2,7 @@ import { calculation, derive, type Figure, nameFigure } from "../../calculation.
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { valueIn } from "../../outcome.ts";
 import { type Hands, handsAfterWater, handsOneByOne } from "../../rounds/handsOneByOne.ts";
-import type { RoundLength } from "../../rounds/roundLength.ts";
+import { minutesOf, type RoundLength } from "../../rounds/roundLength.ts";
 import { say } from "../../say.ts";
 import { commonPractice } from "../../source.ts";
 import { byDate } from "../byDate.ts";
@@ -36,20 +36,23 @@ const oneLength = calculation<{ minutes: number }, RoundLength>({
 });
 
 /**
- * When the used kits of a unit with one kind come back, for uses alone: kits that go out of
+ * When the used kits of a kind come back at the earliest, for uses alone: kits that go out of
  * date are left out, and only they go by how long the plan counts a round. It needs no rounds
- * of the days. Undefined where more than that goes by a round's minutes.
+ * of the days: of several kinds every round is as long as one with a single kit, the shortest
+ * that its fullest can be. Undefined where kits do not wait for rounds alone.
  */
 export function usesComeBack(
 	unit: UnitFigures,
+	k: number,
 	days: readonly DayDemand[],
 ): Figure<Reprocessing> | undefined {
-	if (unit.kinds.length > 1 || unit.afterEachUse || goesAway(unit.kinds[0] as KindFigures))
-		return undefined;
-	return reprocessingOver(unit, 0, noMinutes, days);
+	if (unit.afterEachUse || goesAway(unit.kinds[k] as KindFigures)) return undefined;
+	const length = valueIn(roundLengthOf(unit));
+	return length && reprocessingOver(unit, k, minutesOfRound(minutesOf(length, 1)), days);
 }
 
-const noMinutes = nameFigure(say`Minutes until the kits of a round are ready`, 0);
+const minutesOfRound = (minutes: number) =>
+	nameFigure(say`Minutes until the kits of a round are ready`, minutes);
 
 /** When the used kits of a kind come back, over the days of the plan. */
 export function reprocessingOver(

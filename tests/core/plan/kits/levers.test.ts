@@ -28,7 +28,7 @@ describe("the changes of the small unit", () => {
 		expect(avoided).toEqual([...avoided].sort((a, b) => b - a));
 	});
 
-	test("where nothing is lacking a change avoids 0, which is known, and no dash", () => {
+	test("where nothing is lacking a change avoids 0, which is known, and no dash; other hours are not tried", () => {
 		const avoided = leversOf(unitWith({ births_per_day: 0 })).map(([, , , spared]) => spared);
 		expect(avoided).toEqual([null, 0, 0, 0]);
 	});
