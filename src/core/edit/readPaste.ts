@@ -1,8 +1,9 @@
+import { valueIn } from "../outcome.ts";
 import { blockCells } from "../read/block/blockCells.ts";
 import type { Customs, Question, Rewritten } from "../read/block/blockTable.ts";
 import { readBlock } from "../read/block/readBlock.ts";
+import { readSettings } from "../read/readSettings.ts";
 import type { Sheet } from "../sheet.ts";
-import { settings } from "../sheets/settings.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";
 import { unitSheet } from "../sheets/unit.ts";
 import { lineOf, type Workbook } from "../workbook.ts";
@@ -90,8 +91,7 @@ const placeOf = ({ row, column }: Pick<NewText, "row" | "column">) => `${row} ${
 
 /** The year that the workbook plans for, by which a year of two digits is understood. */
 function yearOf(workbook: Workbook): number | undefined {
-	const { header, rows } = tableOf(workbook, unitSheet.file);
-	const row = rows.find((cells) => cells[header.indexOf("key")]?.trim() === "plan_start");
-	const read = settings.plan_start.value.schema.safeParse(row?.[header.indexOf("value")] ?? "");
-	return read.success ? Number(read.data.slice(0, 4)) : undefined;
+	const { settings } = readSettings(workbook.tables[unitSheet.file]);
+	const first = valueIn(settings.plan_start);
+	return first === undefined ? undefined : Number(first.slice(0, 4));
 }

@@ -1,3 +1,4 @@
+import { textsOf } from "../read/textsOf.ts";
 import { usageSheet } from "../sheets/usage.ts";
 import { lineOf, type Workbook } from "../workbook.ts";
 import { withRow } from "./withRow.ts";
@@ -12,9 +13,9 @@ export function withUsageTaken(
 ): Workbook {
 	const table = tableOf(workbook, usageSheet.file);
 	const row = table.rows.findIndex((_, at) => lineOf(table, at) === line);
-	if (row < 0) return workbook;
-	const place = table.header.indexOf("note");
-	const before = table.rows[row]?.[place]?.trim() ?? "";
+	const cells = table.rows[row];
+	if (!cells) return workbook;
+	const before = textsOf(workbook, usageSheet).cell(cells, "note").trim();
 	const note = before === "" ? from : `${before}; ${from}`;
 	const text = usageSheet.columns.quantity.value.write(quantity);
 	return withRow(workbook, usageSheet.file, { quantity: text, note }, row);

@@ -26,7 +26,7 @@ export function marksReader(known: readonly string[]): (text: string) => Marks {
 			const mark = longestFirst.find(
 				(one) => lower.startsWith(one.lower) && /^($|[\s,;])/.test(rest.slice(one.lower.length)),
 			)?.mark;
-			const [word = rest] = rest.split(/[\s,;]/, 1);
+			const [word] = rest.split(/[\s,;]/, 1) as [string];
 			if (mark === undefined) unknown.push(word);
 			else marks.add(mark);
 			rest = rest.slice((mark ?? word).length).replace(BETWEEN, "");

@@ -83,6 +83,16 @@ describe("a paste is a block of its own", () => {
 	test("a year of two digits goes by the plan's", () => {
 		const read = readPaste(workbook, "records.csv", register(["28/02/27", "7"]));
 		expect(textsOf(read)).toEqual(["2027-02-28", "7"]);
+		const plan = (day: string) => {
+			const rows = [
+				["plan_days", "7"],
+				[" plan_start", day],
+			];
+			const book = { tables: { ...workbook.tables, "unit.csv": { ...unit, rows } } };
+			return textsOf(readPaste(book, "records.csv", register(["28/02/27", "7"])));
+		};
+		expect(plan(" 1960-03-01 ")).toEqual(["1927-02-28", "7"]);
+		expect(plan("soon")).toEqual(["28/02/27", "7"]);
 	});
 
 	test("a setting is read by its key, which was not pasted", () => {

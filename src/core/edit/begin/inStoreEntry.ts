@@ -27,8 +27,8 @@ export const inStoreEntry: BeginEntry = {
 	allowed: () => say`a quantity from 0 on, or packs times their size, for example 5 x 1000`,
 	read(workbook) {
 		const { quantities, packSize } = productOf(workbook);
-		if (quantities.length !== 1) return sumOf(quantities);
-		const [only = ""] = quantities;
+		const [only, ...others] = quantities;
+		if (only === undefined || others.length > 0) return sumOf(quantities);
 		const [total, size] = [readNumber(only) ?? Number.NaN, readNumber(packSize) ?? 1];
 		if (size <= 1 || !Number.isInteger(total / size)) return only;
 		return `${writeNumber(total / size)} x ${writeNumber(size)}`;

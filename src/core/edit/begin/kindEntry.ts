@@ -35,7 +35,7 @@ export const kindEntry: BeginEntry = {
 	write(workbook, text) {
 		if (!kinds.some(([value]) => value === text))
 			return text === this.read(workbook) && text !== "" ? workbook : CHOOSE_KIND_FIRST;
-		const [form, measure = ""] = text.split(" ") as [Form, string];
+		const [form, measure] = text.split(" ") as [Form, string];
 		const at = productOf(workbook);
 		const isOurs = at.name === "" || Object.values(byForm).some(({ name }) => name === at.name);
 		const name = isOurs ? byForm[form].name : at.name;

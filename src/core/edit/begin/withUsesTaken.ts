@@ -76,7 +76,7 @@ export function withUsesTaken(workbook: Workbook, choice?: string): Workbook {
 
 function chosen(proposed: readonly ProposedUse[], choice: string): ProposedUse[] {
 	return choice.split(" ").flatMap((each) => {
-		const [at, text = ""] = each.split(":");
+		const [at, text] = each.split(":");
 		const use = proposed[Number(at)];
 		const quantity = usageSheet.columns.quantity.value.schema.safeParse(text);
 		return use && quantity.success ? [{ ...use, quantity: quantity.data }] : [];

@@ -41,7 +41,7 @@ export function routine(workbook: Workbook): Routine | undefined {
 	const { settings } = readSettings(workbook.tables[unitSheet.file]);
 	const [first, days] = [valueIn(settings.plan_start), valueIn(settings.plan_days)];
 	if (first === undefined || days === undefined) return undefined;
-	const [week = "", ...words] = kept.read(workbook).split(/\s+/);
+	const [week, ...words] = kept.read(workbook).split(/\s+/);
 	const hasMoved = week === first;
 	const prepares = hasMoved ? first : addDays(first, days);
 	const from = addDays(prepares, -days);

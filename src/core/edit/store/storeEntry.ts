@@ -1,4 +1,5 @@
 import type { ReadTable } from "../../read/goodRow.ts";
+import { textsOf } from "../../read/textsOf.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { journalSheet } from "../../sheets/journal.ts";
@@ -71,8 +72,7 @@ export function measureOf(
 
 /** Names of the items as the store's sheet lists them, each once. */
 export function itemNames(workbook: Workbook): string[] {
-	const table = workbook.tables[itemsSheet.file];
-	const at = table?.header.indexOf("item") ?? -1;
-	const names = table?.rows.map((cells) => (cells[at] ?? "").trim()) ?? [];
+	const { rows, cell } = textsOf(workbook, itemsSheet);
+	const names = rows.map((cells) => cell(cells, "item").trim());
 	return [...new Set(names.filter((name) => name !== ""))];
 }
