@@ -13,8 +13,9 @@ export function nextDays(workbook: Workbook, count: number): IsoDate[] {
 	const { rows } = readTable(recordsSheet, workbook.tables[recordsSheet.file]);
 	const entered = new Set(rows.map(({ value }) => value.date));
 	const inOrder = [...entered].sort();
-	const [first, last] = [inOrder[0], inOrder.at(-1)];
-	if (first === undefined || last === undefined) return [];
+	const [first] = inOrder;
+	if (first === undefined) return [];
+	const last = inOrder.at(-1) as IsoDate;
 	const days: IsoDate[] = [];
 	for (let day = addDays(last, 1 - DAYS_PER_WEEK); days.length < count; day = addDays(day, 1))
 		if (day > first && !entered.has(day)) days.push(day);

@@ -6,7 +6,7 @@ import { readSettings } from "../read/readSettings.ts";
 import type { Sheet } from "../sheet.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";
 import { unitSheet } from "../sheets/unit.ts";
-import { lineOf, type Workbook } from "../workbook.ts";
+import { lineOf, type TextTable, type Workbook } from "../workbook.ts";
 import { type NewText, tableOf, withTexts } from "./withTexts.ts";
 
 /** Pasted texts in the clear form of the files, as far as they could be understood. */
@@ -39,16 +39,21 @@ export function readPaste(
 		header: after.header,
 		rows: [...own].map(([row, typed]) =>
 			after.header.map(
-				(key, at) => typed.get(key) ?? (key === "key" ? (after.rows[row]?.[at] ?? "") : ""),
+				(key, at) => typed.get(key) ?? (key === "key" ? (textsIn(after, row)[at] as string) : ""),
 			),
 		),
 		lines: rows.map((row) => lineOf(after, row)),
 	};
 	const { tables, questions, rewritten } = readBlock([{ sheet, table }], asked, yearOf(workbook));
-	const places = new Map(rows.map((row, at) => [row, at]));
-	const clear = ({ row, column, text }: NewText) =>
-		tables[0]?.rows[places.get(row) ?? -1]?.[after.header.indexOf(column)] ?? text;
+	const [read] = tables as [TextTable];
+	const clear = ({ row, column }: NewText) =>
+		textsIn(read, rows.indexOf(row))[after.header.indexOf(column)] as string;
 	return { texts: texts.map((text) => ({ ...text, text: clear(text) })), questions, rewritten };
+}
+
+/** A row that is there. */
+function textsIn({ rows }: TextTable, row: number): readonly string[] {
+	return rows[row] as readonly string[];
 }
 
 /**

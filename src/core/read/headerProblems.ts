@@ -21,8 +21,8 @@ export function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
 				},
 			),
 		];
-	for (const key of header)
-		if (!table.header.includes(key) && !sheet.columns[key]?.added)
+	for (const [key, { added }] of Object.entries(sheet.columns))
+		if (!table.header.includes(key) && !added)
 			found.push(
 				problem(
 					{ file, line: 1, column: key },

@@ -125,6 +125,20 @@ describe("what is written", () => {
 		});
 	});
 
+	test("a receipt of a lot that was never on its way is a line of the journal, also where no day says that it came", () => {
+		const lots =
+			"item,lot,quantity,made_on,received_on,arrives_on,expires_on\n\tgauze squares,G1,140,,,,";
+		const own = smallUnit({ "lots.csv": lots, "journal.csv": JOURNAL });
+		const result = entered(own, { ...blank, kind: "receipt", quantity: "5" });
+		expect(result).toMatchObject({ ok: true, done: { kind: "receipt", books: 140, onHand: 145 } });
+		expect(result.ok && result.workbook.tables["lots.csv"]).toEqual(own.tables["lots.csv"]);
+	});
+
+	test("spaces are no note", () => {
+		const fresh = { isNew: true, lot: "N", quantity: "5", note: "  " } as const;
+		expect(rowsAfter(fresh).journal).toEqual([]);
+	});
+
 	test("a new lot is a line of the list, with its days", () => {
 		const fresh = { isNew: true, lot: " N ", quantity: " 5 ", made: "2027-02-01" } as const;
 		expect(rowsAfter({ ...fresh, expires: "2029-01-31", note: "gift" })).toMatchObject({

@@ -74,6 +74,16 @@ describe("kept copies of the settings", () => {
 	test("a day without rounds is kept as such", () => {
 		const kept = withCopyKept(smallUnit({ "rounds.csv": "start,label" }), "none");
 		expect(roundsOf(used(changed(kept, smallUnit()), "none"))).toEqual([]);
+		const blank = {
+			header: ["start", "label"],
+			rows: [
+				[" ", "  "],
+				["", ""],
+			],
+		};
+		const spaced = withCopyKept({ tables: { "rounds.csv": blank } }, "blank");
+		const lines = spaced.tables["kept-settings.csv"]?.rows.filter(([, of]) => of === "round");
+		expect(lines).toEqual([["blank", "round", "", ""]]);
 	});
 
 	test("what a copy does not name stays as it is", () => {

@@ -85,6 +85,13 @@ test("a column of marks may stand first, and short lines are filled up to it", (
 	expect(after(gone)).toBe(gone);
 });
 
+test("spaces are no mark, and a line that an edit left alone keeps its own, blank or not", () => {
+	expect(ids(after(withRow(start, FILE, { ...use, id: "  " })))).toEqual(["", "x1", "n1"]);
+	const blank = withRow(start, FILE, { id: "x9" });
+	expect(ids(after(withRow(blank, FILE, { note: "late" }, 0), blank))).toEqual(["", "x1", "x9"]);
+	expect(ids(after(withRow(blank, FILE, use), blank))).toEqual(["", "x1", "x9", "n1"]);
+});
+
 test("other sheets, and an edit that enters nothing, are the same objects", () => {
 	const kits = withTable(start, "kits.csv", tableOf("kit,kind\nA,bag set"));
 	expect(after(kits)).toBe(kits);

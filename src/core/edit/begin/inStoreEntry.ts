@@ -39,7 +39,7 @@ export const inStoreEntry: BeginEntry = {
 		if (text.trim() === this.read(workbook) && text.trim() !== "") return workbook;
 		if (at.lots.length > 1)
 			return say`${at.lots.length} lots are listed: change them in the sheet “${lotsSheet.title}”.`;
-		const [, packs = text, size] = PACKS.exec(text.trim()) ?? [];
+		const [, packs = text, size] = PACKS.exec(text) ?? [];
 		const [count, each] = [readNumber(packs), size === undefined ? 1 : readNumber(size)];
 		const quantity = (count ?? Number.NaN) * (each ?? Number.NaN);
 		const fits =

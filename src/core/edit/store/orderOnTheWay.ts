@@ -12,7 +12,7 @@ export function orderOnTheWay(workbook: Workbook, line: number): GoodRow<PlacedR
 	);
 }
 
-/** The workbook with some cells of an order's line replaced. */
+/** The workbook with some cells of an order's line replaced. @param line of an order that is there */
 export function withOrder(
 	workbook: Workbook,
 	line: number,
@@ -20,5 +20,5 @@ export function withOrder(
 ): Workbook {
 	const table = tableOf(workbook, placedSheet.file);
 	const row = table.rows.findIndex((_, at) => lineOf(table, at) === line);
-	return row < 0 ? workbook : withRow(workbook, placedSheet.file, cells, row);
+	return withRow(workbook, placedSheet.file, cells, row);
 }

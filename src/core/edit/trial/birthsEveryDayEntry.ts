@@ -46,9 +46,9 @@ export const birthsEveryDayEntry: BeginEntry = {
 
 function daysOf(workbook: Workbook): IsoDate[] {
 	const { plan_start, plan_days } = readSettings(workbook.tables[unitSheet.file]).settings;
-	const [start, count] = [valueIn(plan_start), valueIn(plan_days)];
-	if (start === undefined || count === undefined) return [];
-	return Array.from({ length: count }, (_, at) => addDays(start, at));
+	const start = valueIn(plan_start);
+	if (start === undefined) return [];
+	return Array.from({ length: valueIn(plan_days) ?? 0 }, (_, at) => addDays(start, at));
 }
 
 /** @returns -1 where the day has no row */

@@ -156,6 +156,14 @@ describe("what has been read anew", () => {
 		]);
 	});
 
+	test("a column named like those of the settings is none in another sheet", () => {
+		const text = "key,value\nplan_start,28.02.2027";
+		expect(rowsOf(lotsSheet, text)).toEqual(["plan_start,28.02.2027"]);
+		expect(rowsOf(lotsSheet, `item,plan_start,value\nplan_start,plan_start,28.02.2027`)).toEqual([
+			"plan_start,plan_start,28.02.2027",
+		]);
+	});
+
 	test("settings go by their own kinds, also those that are kept under a name; unknown ones stay", () => {
 		const kept =
 			"name,of,key,value\nnow,setting, plan_start ,28.02.2027\nnow,setting,no_such_key,28.02.2027";

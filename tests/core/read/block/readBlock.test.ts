@@ -115,6 +115,8 @@ describe("a question where both readings remain", () => {
 			open: 0,
 		});
 		expect(readTexts([quantities(["0,5", "0.5", "1.400"])]).open).toBe(1);
+		// What means nothing tells nothing.
+		expect(readTexts([quantities(["many", "1.400"])]).open).toBe(1);
 	});
 });
 
