@@ -168,17 +168,16 @@ function countedOver(days: readonly DayFigures[], confidence: Figure) {
 		of: (day: DayFigures) => Figure<Counts>,
 	): Pair => {
 		const { label, unit } = measure;
-		const [only] = days;
 		const counts =
-			only && days.length === 1
-				? of(only)
+			days.length === 1
+				? of(days[0] as DayFigures)
 				: derive(addedUp, { counts: byDate(label, unit, days, of) });
 		return {
 			expected: summed(measure, days, (day) => derive(measure.expected, { counts: of(day) })),
 			setAside: derive(measure.setAside, { counts, confidence }),
 		};
 	};
-	const methods = Object.keys(days[0]?.loadCounts ?? {}) as LoadMethod[];
+	const methods = Object.keys((days[0] as DayFigures).loadCounts) as LoadMethod[];
 	return {
 		roundsThatRun: over(roundsThatRun, (day) => day.roundCounts),
 		loads: Object.fromEntries(

@@ -31,7 +31,7 @@ export function roundsOfDemand(
 		before.map(({ kinds }) => kinds),
 	);
 	const lastKnown = before.findLast(({ level }) => level)?.level;
-	const ofBefore = water ? lastKnown : before.at(-1)?.level;
+	const ofBefore = water ? lastKnown : (before.at(-1) as BirthsAndKits).level;
 	const level = today.level ?? (unit.afterEachUse ? undefined : ofBefore);
 	if (!level) return rounds;
 	const sure = roundsOfKinds(unit, water, sureOf(today), before.map(sureOf));
@@ -57,7 +57,7 @@ function roundsOfKinds(
 			unit,
 			water,
 			kind,
-			before.map((day) => day[k] ?? kind),
+			before.map((day) => day[k] as KindOfDay),
 		),
 	);
 	if (each.length === 1) return each[0] as Figure<RoundsOfDay>;
@@ -76,7 +76,7 @@ function roundsOfKind(
 	before: readonly KindOfDay[],
 ): Figure<RoundsOfDay> {
 	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
-	const yesterday = before.at(-1) ?? today;
+	const yesterday = before.at(-1) as KindOfDay;
 	if (water) {
 		const each = [...before, today].map(
 			({ uses }, i) => [String(i - before.length), uses] as const,

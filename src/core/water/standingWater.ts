@@ -56,7 +56,7 @@ export class StandingWater {
 	 * @param runs chance that each round runs, and so uses its water
 	 */
 	readonly total = memoize(
-		(runs: readonly number[]): Counts => this.#boiled(runs, false).at(-1) ?? nothing,
+		(runs: readonly number[]): Counts => this.#boiled(runs, false).at(-1) as Counts,
 		(runs) => runs,
 		MOST_KNOWN,
 	);

@@ -194,4 +194,10 @@ describe("other ways of working", () => {
 		expectWithin(numberIn(totalOf(made, "births"), "expected"), 56, 1e-12, "births");
 		expect(codesOf(rowsOf(made, "day-plan.csv")[0]?.births_expected)).toEqual([]);
 	});
+
+	test("with rounds that overlap it is not made, for nobody knows the kits it needs", () => {
+		const made = plan(smallUnit({ "rounds.csv": "start,label\n07:00,a\n08:00,b" }));
+		expect(made.made).toBe(false);
+		expect(problemCodes(made, "error")).toEqual(["round-too-long", "too-few-hands"]);
+	});
 });

@@ -117,7 +117,7 @@ const ONCE_IN_A_MILLION = 1e-6;
 
 function oddDays({ firstDay, counts }: DailyCounts): Problem[] {
 	const recorded = counts.filter((count) => count !== null);
-	const middle = [...recorded].sort((a, b) => a - b)[recorded.length >> 1] ?? 0;
+	const middle = [...recorded].sort((a, b) => a - b)[recorded.length >> 1] as number;
 	// The middle day stands for all, because one huge day must not hide itself in the mean; spread is allowed for.
 	const usual = poisson(Math.max(1, middle * 1.5));
 	return counts.flatMap((count, day) => {

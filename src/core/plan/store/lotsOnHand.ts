@@ -25,10 +25,10 @@ export const lotsOnHand = memoizeByObject((read: ReadWorkbook): readonly LotOnHa
 	const byLot = new Grouped<string, StoreEntry>();
 	for (const each of storeEntries(read)) byLot.add(nameOf(each), each);
 	return read.tables.lots.rows.map((row) => {
-		const entries = entriesFigure(byLot.of(nameOf(row.value)));
+		const own = byLot.of(nameOf(row.value));
+		const entries = entriesFigure(own);
 		const listed = cellFigure(lotsSheet, row, "quantity");
-		const hasEntries = (valueIn(entries)?.length ?? 0) > 0;
-		const figure = hasEntries ? derive(onHand, { listed, entries }) : listed;
+		const figure = own.length > 0 ? derive(onHand, { listed, entries }) : listed;
 		return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
 	});
 });
@@ -36,12 +36,12 @@ export const lotsOnHand = memoizeByObject((read: ReadWorkbook): readonly LotOnHa
 /** Whether a lot was announced and nothing says yet that it came: no day of receipt, no entry of the journal. */
 export function isComing({ row, entries }: LotOnHand): boolean {
 	const { arrives_on: arrives, received_on: received } = row.value;
-	return arrives !== null && received === null && valueIn(entries)?.length === 0;
+	return arrives !== null && received === null && (valueIn(entries) as JournalEntry[]).length === 0;
 }
 
 /** Whether the day has passed on which a lot should have come. */
 export function isOverdue(lot: LotOnHand, day: IsoDate): boolean {
-	return isComing(lot) && (lot.row.value.arrives_on ?? day) < day;
+	return isComing(lot) && (lot.row.value.arrives_on as IsoDate) < day;
 }
 
 function nameOf({ item, lot }: { readonly item: string; readonly lot: string }): string {

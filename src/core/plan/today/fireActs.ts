@@ -1,6 +1,7 @@
 import { valueIn } from "../../outcome.ts";
 import { momentAt } from "../../record/momentAt.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
+import type { IsoDate } from "../../values/date.ts";
 import { dateTime } from "../../values/dateTime.ts";
 import type { Plan } from "../plan.ts";
 import { rowsOf } from "../rowsOf.ts";
@@ -17,8 +18,8 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 		const pieces = valueIn(row.pieces) ?? null;
 		if (!lit.success || typeof litres !== "number" || typeof fuel !== "number") return [];
 		if (typeof holdMinutes !== "number" || typeof heat !== "number") return [];
-		const forDate = valueIn(row.date) ?? "";
-		const round = valueIn(row.round) ?? "";
+		const forDate = valueIn(row.date) as IsoDate;
+		const round = valueIn(row.round) as string;
 		const goal = rounds.find((each) => each.round === round && each.at.date === forDate);
 		return [
 			{
@@ -32,8 +33,8 @@ export function fireActs(plan: Plan, rounds: readonly RoundAct[]): FireAct[] {
 				forDate,
 				litres,
 				fuel,
-				fuelMeasure: valueIn(row.fuel_measure) ?? "",
-				pots: valueIn(row.pots) ?? "",
+				fuelMeasure: valueIn(row.fuel_measure) as string,
+				pots: valueIn(row.pots) as string,
 				onlyIf: valueIn(row.only_if) ?? "",
 				pieces,
 				holdMinutes,

@@ -1,3 +1,4 @@
+import type { ComputedRow } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import type { Settings } from "../../read/readSettings.ts";
 import { dayPlanSheet } from "../../sheets/dayPlan.ts";
@@ -8,12 +9,14 @@ import { rowsOf } from "../rowsOf.ts";
 import type { MixAct, RoundAct } from "./act.ts";
 import { minutesBetween } from "./minutesBetween.ts";
 
+type DayRow = ComputedRow<typeof dayPlanSheet>;
+
 /** One preparation for each round, or once a day and again for a round after the solution's life. */
 export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAct[]): MixAct[] {
 	const made = valueIn(settings.solution_made);
 	const lifeHours = valueIn(settings.solution_life_hours);
 	if (made === undefined || lifeHours === undefined) return [];
-	const product = valueIn(rowsOf(plan, dayPlanSheet)[0]?.chlorine_product ?? NOTHING) ?? "";
+	const [first] = rowsOf(plan, dayPlanSheet);
 	const days = new Map(rowsOf(plan, mixingDaysSheet).map((row) => [valueIn(row.date), row]));
 	let last: RoundAct["at"] | undefined;
 	return rounds.flatMap((round) => {
@@ -38,7 +41,7 @@ export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAc
 				// Mixed for wiping alone, it is wanted as the round begins.
 				until: soak?.from ?? round.at,
 				round: round.round,
-				product,
+				product: valueIn((first as DayRow).chlorine_product) as string,
 				lot: valueIn(row.lot) ?? "",
 				litres,
 				quantity,
@@ -48,5 +51,3 @@ export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAc
 		];
 	});
 }
-
-const NOTHING = { outcome: { ok: true, value: "" } } as const;

@@ -6,6 +6,7 @@ import { momentAt } from "../../record/momentAt.ts";
 import { isStep, soakStep } from "../../rounds/soakStep.ts";
 import type { TimedStep } from "../../rounds/timedSteps.ts";
 import { runSheetSheet } from "../../sheets/runSheet.ts";
+import type { IsoDate } from "../../values/date.ts";
 import type { Plan } from "../plan.ts";
 import { rowsOf } from "../rowsOf.ts";
 import type { RoundAct } from "./act.ts";
@@ -29,14 +30,14 @@ export function roundActs(plan: Plan, { tables, settings }: ReadWorkbook): Round
 		seen.add(timed);
 		const steps = valueIn(timed) ?? [];
 		const [first, last] = [steps[0], steps.at(-1)];
-		const date = valueIn(row.date) ?? "";
+		const date = valueIn(row.date) as IsoDate;
 		if (!first || !last) return [];
 		return [
 			{
 				kind: "round",
 				at: momentAt(date, first.startsAt),
 				until: momentAt(date, last.endsAt),
-				round: valueIn(row.round) ?? "",
+				round: valueIn(row.round) as string,
 				kits: Math.max(...steps.map(({ kits }) => kits)),
 				renew: valueIn(row.renew) ?? "",
 				steps: steps.map(({ step, startsAt, endsAt, handsOn, method }) => ({

@@ -59,12 +59,12 @@ function ofOrders(plan: Plan, read: ReadWorkbook): Problem[] {
 	const isKept = keptSince(read.tables, firstDay) < firstDay;
 	return rowsOf(plan, orderSheet).flatMap((row, at) => {
 		const place = { file: orderSheet.file, line: at + 2, column: "order_by" };
-		const [item, by] = [valueIn(row.item) ?? "", valueIn(row.order_by) ?? ""];
+		const [item, by] = [valueIn(row.item) as string, valueIn(row.order_by) ?? ""];
 		if (valueIn(row.emergency) === "yes")
 			return [
 				advice(place, {
 					code: "short-before-order",
-					received: valueIn(row.run_out_on) ?? "",
+					received: valueIn(row.run_out_on) as string,
 					allowed: say`enough until an order can arrive`,
 					message: say`${item} runs out before an order can arrive: find some elsewhere today.`,
 				}),

@@ -78,7 +78,7 @@ function firesByNeed({ schedule }: FiresOfPlan): Grouped<number | undefined, num
 /** @param at which fire of the schedule; null where there is none */
 function rowOf(
 	unit: UnitFigures,
-	{ stove, schedule, rounds }: FiresOfPlan,
+	{ stove, schedule, firstDay: first }: FiresOfPlan,
 	{ round, boiling, need }: RoundWater,
 	at: number | null,
 ): Row {
@@ -86,10 +86,7 @@ function rowOf(
 	const fire = derive(fireOfSchedule, { schedule, at: nameFigure(say`Which fire`, at) });
 	// A round whose steps are not known waits for them, not for a pot.
 	const fireOrWhy = need.outcome.ok ? fire : { ...fire, outcome: need.outcome };
-	const firstDay = nameFigure(
-		say`First day of the plan`,
-		(rounds[0]?.round.date ?? round.date) as IsoDate,
-	);
+	const firstDay = nameFigure(say`First day of the plan`, first as IsoDate);
 	const electric = stove.mjPerKg.outcome.ok && stove.mjPerKg.outcome.value === null;
 	const lit = { fire: fireOrWhy, firstDay };
 	const its = {

@@ -92,12 +92,12 @@ function* madeFires(
 	};
 	const watered = withWater(unit, plans);
 	const rounds = watered.map((round): RoundWater => {
-		const water = roundBoiling(unit, stove, round, firstDay ?? round.date);
+		const water = roundBoiling(unit, stove, round, firstDay as IsoDate);
 		return { ...water, round, index: indexOf(round, water.need) };
 	});
 	const methods = (["boiling", "steam"] as const).filter((method) => goesBy(unit, method));
 	const pieces = plans.flatMap((round) =>
-		pieceLoads(unit.read, round, methods, firstDay ?? round.date).map(
+		pieceLoads(unit.read, round, methods, firstDay as IsoDate).map(
 			(load): PiecesOnFire => ({ ...load, index: indexOf(round, load.need) }),
 		),
 	);

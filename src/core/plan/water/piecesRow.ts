@@ -6,6 +6,7 @@ import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import type { boilingSheet } from "../../sheets/boiling.ts";
 import { writeClock } from "../../values/clock.ts";
+import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { fireCells, fireOfSchedule } from "./fireCells.ts";
 import type { FiresOfPlan, PiecesOnFire } from "./firesOfPlan.ts";
@@ -39,7 +40,7 @@ export function piecesRow(
 		batches: nameFigure(say`Batches`, 1),
 		light_by: derive(fireCells.piecesLightBy, {
 			fire,
-			firstDay: nameFigure(say`First day of the plan`, first ?? round.date),
+			firstDay: nameFigure(say`First day of the plan`, first as IsoDate),
 		}),
 		hold_minutes: derive(hold, { whole }),
 		boiling_point_c: stove.boilingC,

@@ -108,7 +108,7 @@ const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rates>({
 	},
 	compute: ({ rates, loads }) => ({
 		...rates,
-		perDay: rates.perDay + loads * (rates.perLoad[0] ?? 0),
+		perDay: rates.perDay + loads * (rates.perLoad[0] as number),
 		// The soak comes first of the methods.
 		perLoad: rates.perLoad.map((use, i) => (i === 0 ? 0 : use)),
 	}),
