@@ -9,6 +9,8 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 export const CURVE_BEYOND = 3;
 /** With more kinds than this, which few units have, the curve of each begins as far below the kits needed. */
 export const MOST_WHOLE_CURVES = 8;
+/** Where more kits are needed than this, the curve of a kind begins there too. */
+export const MOST_KITS_FROM_ONE = 100;
 
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
@@ -20,7 +22,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service. From 1 on; with more than ${MOST_WHOLE_CURVES} kinds of kit, from ${CURVE_BEYOND} below the number needed.`,
+			help: say`Number of kits in service. From 1 on; with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below the number needed.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

@@ -4,7 +4,12 @@ import { oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { say } from "../../say.ts";
-import { CURVE_BEYOND, kitCoverSheet, MOST_WHOLE_CURVES } from "../../sheets/kitCover.ts";
+import {
+	CURVE_BEYOND,
+	kitCoverSheet,
+	MOST_KITS_FROM_ONE,
+	MOST_WHOLE_CURVES,
+} from "../../sheets/kitCover.ts";
 import { sources } from "../../sources.ts";
 import type { CoverFigures, KindCover } from "./coverFigures.ts";
 
@@ -28,20 +33,21 @@ export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocess
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
 
-/** For each kind, one row for each number of kits, to some beyond those needed; with very many kinds from as many below. */
+/** For each kind, one row for each number of kits, to some beyond those needed; with very many kinds or kits from as many below. */
 export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
 	return onDemand(kitCoverSheet, () =>
-		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length > MOST_WHOLE_CURVES)),
+		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length <= MOST_WHOLE_CURVES)),
 	);
 }
 
 function rowsOfKind(
 	{ name, cover, reprocessing }: KindCover,
-	isShort: boolean,
+	mayBeginAtOne: boolean,
 ): ComputedRow<typeof kitCoverSheet>[] {
 	if (!cover.outcome.ok) return [];
 	const { kitsNeeded, decidedBy } = cover.outcome.value;
-	const first = isShort ? Math.max(1, kitsNeeded - CURVE_BEYOND) : 1;
+	const isWhole = mayBeginAtOne && kitsNeeded <= MOST_KITS_FROM_ONE;
+	const first = isWhole ? 1 : Math.max(1, kitsNeeded - CURVE_BEYOND);
 	const last = kitsNeeded + CURVE_BEYOND;
 	return Array.from({ length: last - first + 1 }, (_, i) => {
 		const number = first + i;

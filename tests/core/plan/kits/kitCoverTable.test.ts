@@ -6,6 +6,7 @@ import { rowsOf } from "../../../../src/core/plan/rowsOf.ts";
 import {
 	CURVE_BEYOND,
 	kitCoverSheet,
+	MOST_KITS_FROM_ONE,
 	MOST_WHOLE_CURVES,
 } from "../../../../src/core/sheets/kitCover.ts";
 import { unitWith } from "../../smallUnit.ts";
@@ -14,14 +15,18 @@ const rowOfEach = (kinds: number, header: string, row: string) =>
 	[header, ...Array.from({ length: kinds }, (_, i) => row.replaceAll("#", `${i}`))].join("\n");
 
 /** By kind, the numbers of kits that have a row, and those that are needed. */
-function curves(kinds: number) {
+function curves(kinds: number, spares = 5) {
 	const made = plan(
 		unitWith(
 			{},
 			{
 				"kinds.csv": rowOfEach(kinds, "kind,piece,count", "kind #,bag,1"),
 				"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
-				"kind-use.csv": rowOfEach(kinds, "kind,uses_per_100_births,beds,spares", "kind #,5,1,5"),
+				"kind-use.csv": rowOfEach(
+					kinds,
+					"kind,uses_per_100_births,beds,spares",
+					`kind #,5,1,${spares}`,
+				),
 			},
 		),
 	);
@@ -49,11 +54,20 @@ test("the curve begins with one kit; with more than 8 kinds with three below the
 	}
 });
 
+test.each([
+	[100, 1],
+	[101, 98],
+])("where %d kits are needed the curve begins with %d", (most, first) => {
+	const [curve] = curves(1, most - 1).values();
+	expect(curve?.needed).toEqual([most]);
+	expect([curve?.numbers[0], curve?.numbers.at(-1)]).toEqual([first, most + 3]);
+});
+
 test("the column's help and the manual name the limit", () => {
 	expect(kitCoverSheet.columns.kits.help).toContain(
-		`with more than ${MOST_WHOLE_CURVES} kinds of kit, from ${CURVE_BEYOND} below`,
+		`with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below`,
 	);
 	expect(readFileSync("docs/manual/kits-and-rounds.md", "utf8")).toContain(
-		`with more than ${MOST_WHOLE_CURVES} kinds, the rows of each begin ${CURVE_BEYOND} kits below`,
+		`with more than ${MOST_WHOLE_CURVES} kinds, or more than ${MOST_KITS_FROM_ONE} kits needed, the rows of each begin ${CURVE_BEYOND} kits below`,
 	);
 });
