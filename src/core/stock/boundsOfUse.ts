@@ -78,8 +78,9 @@ export class BoundsOfUse {
 			this.#values.re[kind] = raised(running, by, mean);
 			this.#weights[kind] = idle * Math.exp(-by * mean);
 		});
-		this.#rounds.find(this.#values, 0, Math.exp(by * this.#perDescale), 0, this.#weights);
-		return Math.log(this.#rounds.re);
+		const value = { re: Float64Array.of(Math.exp(by * this.#perDescale)), im: new Float64Array(1) };
+		this.#rounds.findAt(0, this.#values, value, this.#weights);
+		return Math.log(value.re[0] as number);
 	}
 }
 

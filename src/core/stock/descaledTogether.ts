@@ -58,13 +58,8 @@ function added(
 		kinds.map((kind) => kind.running),
 		length,
 	);
-	const descaling = spectrumOfAmount(perDescale, length);
+	const sum = spectrumOfAmount(perDescale, length);
 	const rounds = new DescaledRounds(kinds, every);
-	const { re, im } = descaling;
-	for (let turn = 0; turn <= length / 2; turn++) {
-		rounds.find(running, turn, re[turn] as number, im[turn] as number);
-		re[turn] = rounds.re;
-		im[turn] = rounds.im;
-	}
-	return countsOf(descaling, most + 1);
+	for (let turn = 0; turn <= length / 2; turn++) rounds.findAt(turn, running, sum);
+	return countsOf(sum, most + 1);
 }
