@@ -23,6 +23,8 @@ const FEW_DAYS = 7;
 const MOST_MULTIPLIED = 5_000;
 /** In more rounds than this descalings are followed in steps that are multiplied out. */
 const MOST_DESCALING = 100;
+/** So are those of fewer rounds, where these times the possible amounts are more than this. */
+const MOST_DESCALED = 1_500_000;
 /** Steps that only tell within how much to look. */
 const ROUGHLY = 1_000;
 /** What is looked at beyond an amount that is more than enough, in parts of it. */
@@ -52,9 +54,17 @@ export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
 	const rounds = use.days.reduce((sum, { kits }) => sum + kits.length, 0);
 	// What goes by kits that differ cannot be followed by their number: steps are multiplied out.
 	const differ = perLoad.length > 1 || perKit.some((each) => each !== perKit[0]);
-	return differ || (perDescale > 0 && rounds > MOST_DESCALING)
-		? sharedSteps(amounts, mostUse(use))
-		: countingSteps(amounts, mostUse(use), use.days.length);
+	const most = mostUse(use);
+	return differ || (perDescale > 0 && isLong(rounds, amounts, most))
+		? sharedSteps(amounts, most)
+		: countingSteps(amounts, most, use.days.length);
+}
+
+/** Whether descalings in so many rounds would be long to follow in every possible amount. */
+function isLong(rounds: number, amounts: readonly number[], most: number): boolean {
+	if (rounds > MOST_DESCALING) return true;
+	if (rounds * MOST_AMOUNTS <= MOST_DESCALED) return false;
+	return rounds * Math.min(most / exactSteps(amounts).size, MOST_AMOUNTS) > MOST_DESCALED;
 }
 
 /** Steps for amounts of which hardly ever more than `most` is used over some days. */

@@ -17,6 +17,23 @@ const FINE = 0.123457;
 const rates = { perDay: 3, perRound: 5, perLoad: [2, 4], perKit: [1, FINE], perDescale: 7 };
 const ofKits = { perDay: 0, perRound: 0, perLoad: [0, 0], perKit: [1], perDescale: 0 };
 
+/** A descaling of 1, of which there are hardly ever more than 8 where no kits are expected, and the rest by the day. */
+test.each([
+	["rounds times amounts of 1,500,000: exactly", 40, 37_500, 1, 1, 0],
+	["and more are shared", 40, 37_501, 1, 37.501, 5],
+	["without descalings exactly", 40, 37_501, 0, 37_501, 0],
+	["of 30 rounds exactly, to 50,000 amounts", 30, 50_000, 1, 1, 0],
+	["of 30 rounds never shared over a week", 30, 100_000, 1, 2, 0],
+	["of a hundred rounds", 100, 6000, 1, 1, 0],
+	["more than a hundred rounds are shared", 101, 6000, 1, 6, 5],
+])("descalings: %s", (_what, rounds, most, perDescale, size, more) => {
+	const ofDay = { ...ofKits, perLoad: [0], perKit: [0], perDay: most - 8 * perDescale };
+	const days = [day(new Array(rounds).fill(0))];
+	const steps = commonStep({ rates: { ...ofDay, perDescale }, days });
+	expectWithin(steps.size, size, 1e-12, "a step");
+	expect(steps.more).toBe(more);
+});
+
 /** Shared steps are a thousandth of the most that is looked for. */
 test.each([
 	["three rounds, each with a descaling", rates, nine, 6 + 3 * 12 + 41 * 7],
