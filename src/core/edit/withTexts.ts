@@ -25,7 +25,7 @@ export function withTexts(workbook: Workbook, file: string, changes: readonly Ne
 	for (const { row, column, text } of changes) {
 		while (rows.length <= row) rows.push(header.map(() => ""));
 		if (!fresh.has(row)) {
-			const before = rows[row] ?? [];
+			const before = rows[row] as readonly string[];
 			rows[row] = header.map((_, at) => before[at] ?? "").concat(before.slice(header.length));
 			fresh.add(row);
 		}

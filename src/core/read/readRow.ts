@@ -67,7 +67,7 @@ export function readRow<C extends Columns>(
 		else
 			problems.push(badCell({ file, line, column: key }, column.label, text, column.value.allowed));
 	}
-	const isSurplus = cells.length > width && cells.slice(width).some((cell) => cell !== "");
+	const isSurplus = cells.slice(width).some((cell) => cell !== "");
 	const row = {
 		line,
 		value: value as RowOf<Sheet<C>>,

@@ -20,7 +20,9 @@ export function refuseDoubles<C extends Columns>(
 	const lines = new Map<string, number[]>();
 	const keyOf = (row: Named) => JSON.stringify(unique.map((key) => row.value[key]));
 	const nameOf = (row: Named) =>
-		unique.map((key) => sheet.columns[key]?.value.write(row.value[key])).join(", ");
+		unique
+			.map((key) => (sheet.columns[key] as Columns[string]).value.write(row.value[key]))
+			.join(", ");
 	for (const row of read.rows) {
 		const same = lines.get(keyOf(row));
 		if (same) same.push(row.line);

@@ -15,7 +15,7 @@ export function textsOf(workbook: Workbook, sheet: Sheet) {
 		row(before: readonly string[] | undefined, texts: Readonly<Record<string, string>>): string[] {
 			const cells = header.map((_, at) => before?.[at] ?? "");
 			for (const [column, text] of Object.entries(texts)) cells[place(column)] = text;
-			return [...cells, ...(before ?? []).slice(header.length)];
+			return [...cells, ...(before?.slice(header.length) ?? [])];
 		},
 	};
 }

@@ -7,6 +7,7 @@ import {
 	quantityOf,
 	type StoreEntry,
 } from "../../../src/core/edit/store/storeEntry.ts";
+import { LONGEST_NOTE } from "../../../src/core/values/note.ts";
 import { smallUnit } from "../smallUnit.ts";
 import { blank, LOTS } from "./enteredInStore.ts";
 
@@ -50,6 +51,7 @@ test("what cannot be is refused where it stands, and the workbook is left alone"
 	expect(wrong({ day: "" })).toEqual(["day"]);
 	expect(wrong({ item: "", lot: "" })).toEqual(["item", "lot"]);
 	expect(wrong({ lot: "G9" })).toEqual(["lot"]);
+	expect(wrong({ note: "x".repeat(LONGEST_NOTE + 1) })).toEqual(["note"]);
 	expect(wrong({ isNew: true })).toEqual(["lot"]);
 	expect(wrong({ item: "liquid", lot: "L2", kind: "issue" })).toEqual(["lot"]);
 	expect(wrong({ isNew: true, lot: "N", expires: "soon" })).toEqual(["expires"]);

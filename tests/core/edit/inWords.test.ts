@@ -17,7 +17,7 @@ const own = smallUnit({
 		powder,poudre,70,% m/m,,0,0,non
 		bleach,Liquide,3.5,% w/v,,0,0,OUI`,
 	"items.csv": "item,group,measure,pack_size\nbleach,chlorine,mL,",
-	"lots.csv": "item,lot,quantity\nbleach,B1,3000",
+	"lots.csv": "item,lot,quantity\nbleach,B1, 3000 ",
 	"steps.csv": `step,basis,minutes,hands_on,method
 		wash,kit,10,oui,
 		soak,charge,20,non,Chlore
@@ -56,6 +56,35 @@ test("the product in use is the one that says so, with its form and measure", ()
 	);
 	expect(entryOf("strength").unit(own)).toBe("% (g in 100 mL)");
 	expect(column(entered(own, "in-store", "5 x 1000"), "lots.csv", 2)).toEqual(["5000"]);
+});
+
+test("a product of no known form, or without a name, has nothing in the store", () => {
+	const of = (line: string) =>
+		smallUnit({
+			"chlorine.csv": `product,form,strength,strength_measure\n${line}`,
+			"lots.csv": "item,lot,quantity\n,L1,5\nbleach,B1,7",
+		});
+	const CHOOSE = "Choose the kind of chlorine product first.";
+	expect(entryOf("in-store").write(of("bleach,foam,3,% w/v"), "5")).toBe(CHOOSE);
+	expect(entryOf("in-store").write(of(",liquid,3,% w/v"), "5")).toBe(CHOOSE);
+	expect(productOf(of(",liquid,3,% w/v"))).toMatchObject({
+		lots: [],
+		quantities: [],
+		hasItem: false,
+	});
+	expect(productOf(of("bleach,liquid,3,% w/v"))).toMatchObject({ lots: [1], quantities: ["7"] });
+});
+
+test("a round without a time is none of the times, and a setting that stands first is changed where it stands", () => {
+	const unit = smallUnit({
+		"rounds.csv": "start,label\n,by hand\n07:00,early",
+		"unit.csv": "key,value\npots,3\nplan_start,2027-03-01",
+	});
+	expect(entryOf("rounds").read(unit)).toBe("07:00");
+	expect(entered(unit, "pots", "4").tables["unit.csv"]?.rows).toEqual([
+		["pots", "4"],
+		["plan_start", "2027-03-01"],
+	]);
 });
 
 test("steps that another method has already are brought by it no second time", () => {

@@ -15,6 +15,10 @@ describe("kits", () => {
 			["K1", "bag set"],
 			["K2", "bag set"],
 		]);
+		expect(added(kits("K2,  ,in_service,,", "kind,piece,count\n ,x,1\nsuction,bulb,1"))).toEqual([
+			["K2", "  "],
+			["K1", "suction"],
+		]);
 		expect(added(kits("K2,,in_service,,"))).toEqual([
 			["K2", ""],
 			["K1", "suction"],

@@ -91,8 +91,9 @@ describe("an order that comes", () => {
 	});
 
 	test("of a lot that is in the store already, is a receipt of the journal", () => {
-		const { workbook } = came({ lot: "G1" });
+		const { workbook } = came({ lot: " G1 " });
 		expect(rowsOf(workbook, "lots.csv")).toHaveLength(2);
+		expect(rowsOf(workbook, "placed.csv")[0]).toContain(",3,G1,");
 		expect(rowsOf(workbook, "journal.csv")).toEqual(["2027-03-03,gauze squares,G1,receipt,300,,"]);
 	});
 
@@ -184,4 +185,5 @@ test("an order that is given up keeps its line with 0 packs, and says how many i
 		"2027-02-25,vinegar,0,,,,,packs ordered: 2",
 	]);
 	expect(orderGivenUp(without, 3)).toBe(without);
+	expect(rowsOf(orderGivenUp(without, 2), "placed.csv")[0]).toMatch(/,0,,,,,packs ordered: 1$/);
 });

@@ -82,6 +82,7 @@ describe("what was planned for days past", () => {
 			lines: [2, 7, 8, 9],
 		});
 		expect(read([], [])?.lines).toEqual([2, 3, 4]);
+		expect(read([["a"], ["b"], ["c"]], [2, 4, 9])?.lines?.slice(0, 4)).toEqual([2, 4, 9, 10]);
 		const known = unitWith(
 			{},
 			{ "past-plans.csv": "date,measure_of\n2027-03-01,births\n2027-02-01," },

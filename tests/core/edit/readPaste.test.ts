@@ -37,6 +37,22 @@ test("a typed number with a comma stays as it was typed, because it is understoo
 	expect(readTyped(workbook, "unit.csv", typed)).toEqual(typed);
 });
 
+test("of several typed texts each is taken that can be, unless something is left to ask", () => {
+	const [births, date] = [
+		{ row: 1, column: "births", text: "seven" },
+		{ row: 1, column: "date", text: "28/02/2027" },
+	];
+	expect(readTyped(workbook, "records.csv", [births, date])).toEqual([
+		births,
+		{ ...date, text: "2027-02-28" },
+	]);
+	const lots = [
+		{ row: 0, column: "made_on", text: "28/02/2027" },
+		{ row: 0, column: "quantity", text: "1.400" },
+	];
+	expect(readTyped({ tables: {} }, "lots.csv", lots)).toEqual(lots);
+});
+
 test("texts of a file that is none of the format's stay as they are", () => {
 	const texts = [{ row: 0, column: "date", text: "28/02/2027" }];
 	const other = { tables: { ...workbook.tables, "other.csv": { header: ["date"], rows: [] } } };

@@ -131,6 +131,11 @@ test("the kinds of the kits there are say by which methods it goes; without a ki
 		"treatments.csv": "kind,piece,method\nsuction,,autoclave",
 	};
 	expect(namesOf(unitWith({}, files))).not.toContain("Wrap for the autoclave, kit");
+	const sucked = { ...files, "kits.csv": "kit,kind,status\nA,suction,in_service" };
+	expect(namesOf(unitWith({ wipe_solution_litres: 0 }, sucked))).toContain(
+		"Wrap for the autoclave, kit",
+	);
+	expect(namesOf(unitWith({ wipe_solution_litres: 0 }, sucked))).not.toContain("Label, round");
 	expect(namesOf(unitWith({}, { ...files, "kits.csv": "kit,kind,status" }))).toContain(
 		"Wrap for the autoclave, kit",
 	);

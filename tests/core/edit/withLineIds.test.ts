@@ -87,6 +87,8 @@ test("a column of marks may stand first, and short lines are filled up to it", (
 
 test("spaces are no mark, and a line that an edit left alone keeps its own, blank or not", () => {
 	expect(ids(after(withRow(start, FILE, { ...use, id: "  " })))).toEqual(["", "x1", "n1"]);
+	const spaces = withRow(start, FILE, { at: "  " });
+	expect(ids(after(withRow(spaces, FILE, use, 2), spaces))).toEqual(["", "x1", "n1"]);
 	const blank = withRow(start, FILE, { id: "x9" });
 	expect(ids(after(withRow(blank, FILE, { note: "late" }, 0), blank))).toEqual(["", "x1", "x9"]);
 	expect(ids(after(withRow(blank, FILE, use), blank))).toEqual(["", "x1", "x9", "n1"]);

@@ -2,11 +2,28 @@ import { describe, expect, test } from "vitest";
 import { layoutOf, readRow, readRowOnce } from "../../../src/core/read/readRow.ts";
 import { headerOf } from "../../../src/core/sheet.ts";
 import { birthsSheet } from "../../../src/core/sheets/births.ts";
+import { checksSheet } from "../../../src/core/sheets/checks.ts";
 import { kitsSheet } from "../../../src/core/sheets/kits.ts";
 
 const header = headerOf(birthsSheet);
 const layout = layoutOf(birthsSheet, header, header);
 const turned = [...header].reverse();
+
+test("a cell of spaces is blank, and a surplus one is told unless it is empty", () => {
+	const names = headerOf(checksSheet);
+	const at = layoutOf(checksSheet, names, names);
+	const cells = names.map((key) =>
+		key === "purpose" ? "  " : key === "kit" ? "A" : key === "checked_at" ? "2027-03-01" : "",
+	);
+	expect(readRow(cells, at, 2).row).toMatchObject({ value: { purpose: "after_round" } });
+	expect(readRow(cells, at, 2).row).toMatchObject({
+		defaults: expect.arrayContaining(["purpose"]),
+	});
+	expect(readRow([...cells, ""], at, 2).surplus).toBeUndefined();
+	expect(readRow([...cells, "", " "], at, 2).surplus).toMatchObject({
+		...{ code: "too-many-cells", line: 2, column: "" },
+	});
+});
 
 describe("a row that was read before", () => {
 	const cells = ["2027-03-01", "4", ""];

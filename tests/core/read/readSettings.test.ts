@@ -7,6 +7,17 @@ import { tableOf } from "../smallUnit.ts";
 const read = (...lines: string[]) => readSettings(tableOf(["key,value", ...lines].join("\n")));
 const outcome = (key: SettingKey, ...lines: string[]) => read(...lines).settings[key].outcome;
 
+test("a setting that there is none is told by its key; spaces are no value", () => {
+	expect(read("plan_dyas,7").problems).toContainEqual(
+		expect.objectContaining({ code: "unknown-setting", line: 2, column: "key", weight: "advice" }),
+	);
+	expect(outcome("plan_days", "plan_days,   ")).toEqual({ ok: true, value: 7 });
+	expect(outcome("plan_start", "plan_start,   ")).toMatchObject({
+		ok: false,
+		problems: [{ code: "not-given", line: null, column: "plan_start" }],
+	});
+});
+
 describe("defaults", () => {
 	const defaults: Partial<Record<SettingKey, string | number>> = {
 		plan_days: 7,

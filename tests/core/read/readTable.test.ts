@@ -23,6 +23,34 @@ describe("the header", () => {
 		expect(codes(births(header).problems)).toEqual(expected);
 	});
 
+	test("spaces around a column's name are none of it", () => {
+		const rows = [["4", "2027-03-01", ""]];
+		const found = readTable(birthsSheet, { header: [" births ", "date\t", " note"], rows });
+		expect(found.problems).toEqual([]);
+		expect(found.rows[0]?.value).toMatchObject({ date: "2027-03-01", births: 4 });
+	});
+
+	test("what is missing, and what was found, is said whole", () => {
+		expect(births("date,births").problems).toMatchObject([
+			{ code: "missing-column", line: 1, column: "note", received: "date, births" },
+		]);
+		expect(births("date,births,note,x").problems).toMatchObject([
+			{
+				code: "unknown-column",
+				line: 1,
+				column: "x",
+				received: "x",
+				allowed: "date, births, note",
+			},
+		]);
+		expect(readTable(birthsSheet, undefined).problems).toMatchObject([
+			{ code: "missing-file", file: "births.csv", line: null, column: "", received: "" },
+		]);
+		expect(readTable(birthsSheet, { header: [], rows: [] }).problems).toMatchObject([
+			{ code: "empty-file", file: "births.csv", line: 1, column: "", received: "" },
+		]);
+	});
+
 	test("an empty file is told apart from a missing column", () => {
 		expect(codes(readTable(birthsSheet, { header: [], rows: [] }).problems)).toEqual([
 			"empty-file",

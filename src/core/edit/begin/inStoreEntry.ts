@@ -29,7 +29,7 @@ export const inStoreEntry: BeginEntry = {
 		const { quantities, packSize } = productOf(workbook);
 		const [only, ...others] = quantities;
 		if (only === undefined || others.length > 0) return sumOf(quantities);
-		const [total, size] = [readNumber(only) ?? Number.NaN, readNumber(packSize) ?? 1];
+		const [total, size] = [readNumber(only) ?? Number.NaN, packSize ?? 1];
 		if (size <= 1 || !Number.isInteger(total / size)) return only;
 		return `${writeNumber(total / size)} x ${writeNumber(size)}`;
 	},

@@ -10,7 +10,7 @@ import type { BeginEntry } from "./beginEntry.ts";
 
 const LABEL = say`Kits in service`;
 const MOST_KITS = 100;
-const count = number({ min: 1, max: MOST_KITS, whole: true });
+export const countOfKits = number({ min: 1, max: MOST_KITS, whole: true });
 
 /** How many kits the unit has: each gets its row in the register, named K1, K2 … A kit of which more is known is never taken away. */
 export const kitsEntry: BeginEntry = {
@@ -18,14 +18,14 @@ export const kitsEntry: BeginEntry = {
 	label: LABEL,
 	help: say`Complete kits of bag, masks and suction that the unit can use. Each gets a row of its own, K1, K2 and so on; rename them as they are marked. Leave it open while there is none.`,
 	unit: () => say`kits`,
-	allowed: () => count.allowed,
+	allowed: () => countOfKits.allowed,
 	read(workbook) {
 		const kits = inService(workbook);
 		return kits.length === 0 ? "" : String(kits.length);
 	},
 	write(workbook, text) {
-		const wanted = count.schema.safeParse(text);
-		if (!wanted.success) return notAllowed(LABEL, text, count.allowed);
+		const wanted = countOfKits.schema.safeParse(text);
+		if (!wanted.success) return notAllowed(LABEL, text, countOfKits.allowed);
 		const kits = textsOf(workbook, kitsSheet);
 		const more = wanted.data - inService(workbook).length;
 		if (more === 0) return workbook;

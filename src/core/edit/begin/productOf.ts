@@ -3,6 +3,7 @@ import { say } from "../../say.ts";
 import { chlorineSheet } from "../../sheets/chlorine.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
+import { readNumber } from "../../values/number.ts";
 import type { Workbook } from "../../workbook.ts";
 import { meaning } from "../meaning.ts";
 
@@ -46,7 +47,7 @@ export function productOf(workbook: Workbook) {
 		itemRow: item < 0 ? undefined : item,
 		/** In which its item is counted; "" where nothing says. */
 		measure: itemCells ? items.cell(itemCells, "measure").trim() : "",
-		packSize: itemCells ? items.cell(itemCells, "pack_size").trim() : "",
+		packSize: itemCells && readNumber(items.cell(itemCells, "pack_size")),
 		/** Rows of its lots. */
 		lots: ofProduct.map(({ at }) => at),
 		lotRow: ofProduct[0]?.at,

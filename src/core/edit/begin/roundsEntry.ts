@@ -25,19 +25,16 @@ export const roundsEntry: BeginEntry = {
 	},
 	write(workbook, text) {
 		const read = clockList().schema.safeParse(text);
-		const starts = read.success ? read.data.map(writeClock) : [];
+		const starts = read.success ? read.data : [];
 		if (starts.length === 0 || new Set(starts).size < starts.length)
 			return notAllowed(LABEL, text, ALLOWED);
 		const rounds = textsOf(workbook, roundsSheet);
 		const rows = starts.map((start) => {
-			const before = rounds.rows.find((row) => clockIn(rounds.cell(row, "start")) === start);
-			return before ?? rounds.row(undefined, { start });
+			const before = rounds.rows.find(
+				(row) => meaning(roundsSheet.columns.start, rounds.cell(row, "start")) === start,
+			);
+			return before ?? rounds.row(undefined, { start: writeClock(start) });
 		});
 		return withTable(workbook, roundsSheet.file, { header: rounds.header, rows });
 	},
 };
-
-function clockIn(text: string): string | undefined {
-	const start = meaning(roundsSheet.columns.start, text);
-	return start === undefined ? undefined : writeClock(start);
-}

@@ -1,5 +1,5 @@
 import type { Method } from "../../methods/method.ts";
-import { methodsOfKits } from "../../methods/methodsOfKits.ts";
+import { type MethodsOfKits, methodsOfKits } from "../../methods/methodsOfKits.ts";
 import { valueIn } from "../../outcome.ts";
 import { type ReadWorkbook, readWorkbook } from "../../read/readWorkbook.ts";
 import { textsOf } from "../../read/textsOf.ts";
@@ -39,7 +39,7 @@ function methodsIn({ settings, tables }: ReadWorkbook): readonly Method[] {
 		treatments: tables.treatments.rows.map(({ value }) => value),
 		method: valueIn(settings.method) ?? "chlorine",
 	});
-	return treated instanceof Refusal ? [] : treated.methods;
+	return (treated as MethodsOfKits).methods;
 }
 
 /** Whether anything is said of what is used up; what is there is never replaced. */

@@ -9,7 +9,7 @@ import { type LineTexts, lineWritten, type Written } from "./lineWritten.ts";
 export function roundDone(workbook: Workbook, texts: LineTexts): Written {
 	if ((texts.kits ?? "").trim() === "")
 		return { ok: false, wrong: [{ column: "kits", words: say`Choose the kits of the round.` }] };
-	const start = clock().schema.safeParse(texts.start ?? "");
+	const start = clock().schema.safeParse(texts.start);
 	const day = (texts.date ?? "").trim();
 	const { rows } = readTable(roundsDoneSheet, workbook.tables[roundsDoneSheet.file]);
 	const isThere =

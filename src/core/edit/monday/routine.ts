@@ -68,6 +68,6 @@ export function withNextRoutine(workbook: Workbook): Workbook {
 }
 
 function withKept(workbook: Workbook, text: string): Workbook {
-	const written = kept.write(workbook, text);
-	return typeof written === "string" ? workbook : written;
+	// A day and a few short words are a note at any time.
+	return kept.write(workbook, text) as Workbook;
 }

@@ -3,7 +3,7 @@ import { say } from "../../say.ts";
 import { kitsSheet } from "../../sheets/kits.ts";
 import { withTable } from "../../workbook.ts";
 import type { BeginEntry } from "../begin/beginEntry.ts";
-import { isInService, kitsEntry } from "../begin/kitsEntry.ts";
+import { countOfKits, isInService, kitsEntry } from "../begin/kitsEntry.ts";
 
 /** How many kits are in service, more or fewer; of a kit that is taken out nothing is lost. */
 export const kitsTriedEntry: BeginEntry = {
@@ -13,11 +13,10 @@ export const kitsTriedEntry: BeginEntry = {
 	help: say`More: new kits get a row each. Fewer: the last in the list are marked out of service and keep their rows.`,
 	write(workbook, text) {
 		const written = kitsEntry.write(workbook, text);
-		const before = Number(kitsEntry.read(workbook));
-		const wanted = Number(text.trim());
-		if (typeof written !== "string" || !(wanted >= 1 && wanted < before)) return written;
+		const wanted = countOfKits.schema.safeParse(text);
+		if (typeof written !== "string" || !wanted.success) return written;
 		const kits = textsOf(workbook, kitsSheet);
-		let left = wanted;
+		let left = wanted.data;
 		const rows = kits.rows.map((row) => {
 			const isIn = isInService(kits.cell(row, "status"));
 			return !isIn || left-- > 0 ? row : kits.row(row, { status: "out_of_service" });

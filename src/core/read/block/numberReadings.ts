@@ -25,6 +25,6 @@ export function numberReadings(cell: BlockCell): TwoReadings[] {
 	if (!read) return [];
 	const { point, comma } = read(cell.text);
 	const second = cell.isNumber ? point : comma;
-	const isThousandsToSome = point !== undefined && Number(point) < Number(second);
+	const isThousandsToSome = Number(point) < Number(second);
 	return [{ cell, first: point, second, isSame, ...(isThousandsToSome && { ownOnly: "first" }) }];
 }

@@ -28,8 +28,7 @@ export function isOpen({ first, second, isSame }: TwoReadings): boolean {
 
 /** Of an open text the custom under which its column takes it, where it takes one reading only. */
 export function allowedOne(open: TwoReadings): Which | undefined {
-	const takes = (text: string | undefined) =>
-		text !== undefined && open.cell.column.value.schema.safeParse(text).success;
+	const takes = (text: string | undefined) => open.cell.column.value.schema.safeParse(text).success;
 	const [first, second] = [takes(open.first), takes(open.second)];
 	return first === second ? undefined : first ? "first" : "second";
 }

@@ -80,6 +80,12 @@ describe("what keeps a line from being written is named by its column, and nothi
 			roundDone(done(roundDone(smallUnit(), round)), { ...round, start: "7:00" }),
 			["start"],
 		],
+		["descaled perhaps", roundDone(smallUnit(), { ...round, descaled: "perhaps" }), ["descaled"]],
+		[
+			"a check of no known purpose",
+			kitChecked(smallUnit(), { ...check, purpose: "x" }),
+			["purpose"],
+		],
 		["litres in words", roundDone(smallUnit(), { ...round, litres: "some" }), ["litres"]],
 		[
 			"all passed, by nobody",
@@ -89,6 +95,11 @@ describe("what keeps a line from being written is named by its column, and nothi
 		["a check of no kit", kitChecked(smallUnit(), { ...check, kit: "" }), ["kit"]],
 	] as const)("%s", (_words, written, columns) => {
 		expect(wrong(written)).toEqual(columns);
+	});
+
+	test("a blank for which something else stands is as good as a text", () => {
+		for (const descaled of ["", "  ", "yes"])
+			expect(roundDone(smallUnit(), { ...round, descaled }).ok).toBe(true);
 	});
 
 	test("another start, another day or a start that is none is no round written down already", () => {

@@ -31,6 +31,7 @@ test("ticks hold from the week before to the week they prepare, and no longer", 
 	expect(stands(withTick(next, "counts", false))?.[2]).toBe("days move");
 	const anew = withNextRoutine(next);
 	expect(stands(anew)).toEqual(["2027-03-15", false, "", "2027-03-08", "2027-03-14"]);
+	expect(anew.tables["unit.csv"]?.rows).toContainEqual(["monday_done", ""]);
 	// Whoever moves on without the page has no tick of a week that is gone.
 	expect(stands(moved(moved(next)))).toEqual(["2027-03-29", false, "", "2027-03-22", "2027-03-28"]);
 });

@@ -62,6 +62,16 @@ test("births that differ from day to day are no one figure", () => {
 	expect(read("2027-03-01,8,\n2027-03-02,9,")).toBe("");
 	expect(read("2027-03-01,8,")).toBe("");
 	expect(birthsEveryDayEntry.read(unitWith({ plan_days: "some" }))).toBe("");
+	for (const settings of [{ plan_days: "some" }, { plan_start: "soon" }]) {
+		const { tables } = birthsEveryDayEntry.write(unitWith(settings), "9") as Workbook;
+		expect(tables["births.csv"]?.rows).toEqual(smallUnit().tables["births.csv"]?.rows);
+	}
+	const births = { header: ["date", "births", "note"], rows: [[" 2027-03-01 ", "8", "x"]] };
+	const day = unitWith({ plan_days: 1 });
+	const typed = { tables: { ...day.tables, "births.csv": births } };
+	expect((birthsEveryDayEntry.write(typed, " 9 ") as Workbook).tables["births.csv"]?.rows).toEqual([
+		[" 2027-03-01 ", "9", "x"],
+	]);
 });
 
 test.each([
@@ -91,6 +101,10 @@ test("another method brings the steps that only it has, once, where the loads ar
 	expect(column(tried(first, { method: "boiling" }).workbook, "steps.csv", 4)?.at(-1)).toBe("");
 	const none = smallUnit({ "steps.csv": "step,basis,minutes,hands_on,method\nwash,kit,20,yes," });
 	expect(column(tried(none, { method: "boiling" }).workbook, "steps.csv", 4)?.[0]).toBe("");
+	const unread = unitWith({ soak_minutes: "some" });
+	expect(tried(unread, { method: "boiling" }).workbook.tables["steps.csv"]).toBe(
+		unread.tables["steps.csv"],
+	);
 	const again = tried(copy, { method: "chlorine" }).workbook;
 	expect(again.tables["steps.csv"]).toBe(copy.tables["steps.csv"]);
 });
@@ -99,6 +113,9 @@ test.each([
 	["births-every-day", "many"],
 	["kits", "0"],
 	["kits", "two"],
+	["kits", "1.5"],
+	["kits", "101"],
+	["method", "fire"],
 	["rounds", "25:00"],
 	["delivery_beds", "-1"],
 ])("%s: “%s” is refused with what is allowed, and the rest is tried", (key, text) => {

@@ -32,6 +32,7 @@ describe("a day that a program keeps as a moment", () => {
 		["2027-02-28", "2027-02-28"],
 		["28/02/2027 10:00", "28/02/2027 10:00"],
 		["28/02/2027 00:00 h", "28/02/2027 00:00 h"],
+		["28/02/2027\t10:00", "28/02/2027\t10:00"],
 		["28/02/2027 100:00", "28/02/2027 100:00"],
 		["2027-02-28 10:00", "2027-02-28 10:00"],
 	])("is a day in a column of days: %s is %s", (text, clear) => {
@@ -44,6 +45,8 @@ describe("a day that a program keeps as a moment", () => {
 		["28/02/2027 00:00", "2027-02-28 00:00"],
 		["28/02/2027", "2027-02-28"],
 		["2027-02-28 10:30", "2027-02-28 10:30"],
+		["2027-02-28 00:00", "2027-02-28 00:00"],
+		["2027-02-28T10:30", "2027-02-28T10:30"],
 		["soon", "soon"],
 		["soon 10:30", "soon 10:30"],
 	])("keeps its time in a column of moments: %s is %s", (text, clear) => {
@@ -116,6 +119,30 @@ describe("what tells which mark is meant", () => {
 		});
 	});
 
+	test("a sheet that this program saved has points: a comma in it was typed, and 1.400 was written elsewhere", () => {
+		const of = (text: string, more: Partial<BlockTable> = {}): BlockTable => ({
+			sheet: itemsSheet,
+			table: { header: ["pack_price"], rows: [[text]] },
+			...{ separator: ",", isOurs: true },
+			...more,
+		});
+		// Its points tell nothing of other sheets, and none of its commas is asked about.
+		expect(read([of("2.50"), of("1,250", { isOurs: false })]).asked).toBe(1);
+		expect(read([of("2.50", { isOurs: false }), of("1,250", { isOurs: false })]).asked).toBe(0);
+		expect(read([of("1,250")])).toEqual({ rows: [["1,250"]], asked: 0 });
+		expect(read([of("1.250")])).toEqual({ rows: [["1.250"]], asked: 1 });
+		// Saved by another program since, which put its own separator.
+		expect(read([of("2.50", { separator: ";" }), of("1,250", { isOurs: false })]).asked).toBe(0);
+		// What is taken in no form stays as it was typed.
+		const kits = (isOurs: boolean): BlockTable => ({
+			sheet: itemsSheet,
+			table: { header: ["depot_packs"], rows: [["0,5"]] },
+			...{ separator: ",", isOurs },
+		});
+		expect([read([kits(true)]).rows, read([kits(false)]).rows]).toEqual([[["0,5"]], [["0.5"]]]);
+		expect(read([of("2,5")]).rows).toEqual([["2.5"]]);
+	});
+
 	test("a cell that was a number has a point, whatever stands around it", () => {
 		const table = { header: ["quantity"], rows: [["1.400"], ["0,5"]] };
 		const given = { sheet: lotsSheet, table, isNumber: (row: number) => row === 0 };
@@ -154,6 +181,11 @@ describe("what has been read anew", () => {
 				readings: ["2027-01-03 10:30", "2027-03-01 10:30"],
 			},
 		]);
+	});
+
+	test("a row that ends before its key is left as it is", () => {
+		const table = { header: ["value", "key"], rows: [["28.02.2027"]] };
+		expect(readBlock([{ sheet: unitSheet, table }]).tables[0]).toBe(table);
 	});
 
 	test("a column named like those of the settings is none in another sheet", () => {
