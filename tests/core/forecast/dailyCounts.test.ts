@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { dailyCounts } from "../../../src/core/forecast/dailyCounts.ts";
+import { dailyCounts, registerSince } from "../../../src/core/forecast/dailyCounts.ts";
 import { readTable } from "../../../src/core/read/readTable.ts";
 import { recordsSheet } from "../../../src/core/sheets/records.ts";
 import { tableOf } from "../smallUnit.ts";
@@ -54,6 +54,18 @@ describe("the register day by day", () => {
 		],
 	])("%s", (_what, lines, firstDay, days) => {
 		expect(counts(...lines)).toEqual({ firstDay, counts: days });
+	});
+
+	test("days before the first one wanted are left out; where none is left there is no register", () => {
+		const days = [3, 4, 5].map((births, day) => ({ date: `2027-02-0${day + 1}`, births }));
+		const since = (from: string) => dailyCounts(days, "2027-03-01", from);
+		expect(since("2027-02-02")).toEqual({ firstDay: "2027-02-02", counts: [4, 5] });
+		expect(since("2027-02-04")).toBeUndefined();
+		const register = { firstDay: "2027-02-01", counts: [3, 4, null, 5] };
+		const of = (from: string | null) => registerSince.compute({ register, from });
+		expect(of(null)).toEqual(register);
+		expect(of("2027-02-02")).toEqual({ firstDay: "2027-02-02", counts: [4, null, 5] });
+		expect(of("2027-02-05")).toBeNull();
 	});
 
 	test.each([

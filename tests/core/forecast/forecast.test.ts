@@ -59,6 +59,7 @@ describe("what makes a forecast", () => {
 	test("with nothing to start from a young register is refused", () => {
 		expect(refused(register(...repeated([4], 13)), null)).toEqual(["short-register"]);
 		expect(refused(register(...repeated([0], 30)), 0)).toEqual(["short-register"]);
+		expect(learn(register(1, 0, 2), 3).ledBy).toBe("settings");
 		expect(learn(register(...repeated([4], 14)), null).ledBy).toBe("register");
 	});
 

@@ -28,6 +28,21 @@ test("days that vary more than Poisson have the size under which they are likeli
 	expect(likeliest(weeks(wilder), [1]).daySpread).toBe(1 / 2.5);
 });
 
+test("days that only seem to vary more, by less than tells, have none", () => {
+	const counts = [
+		...[6, 5, 2, 4, 7, 6, 4, 6, 2, 6, 4, 14, 3, 3, 6, 6, 2],
+		...[6, 5, 6, 6, 6, 2, 8, 9, 2, 4, 4, 4, 8, 7, 5, 3, 6],
+	];
+	const scoreOf = (daySpread: number) => {
+		const discount = bestDiscount(counts, [1], daySpread);
+		return discountedFilter(counts, [1], { discount, daySpread }).logLikelihood;
+	};
+	expect(Math.max(...[80, 40, 20, 10].map((size) => scoreOf(1 / size)))).toBeGreaterThan(
+		scoreOf(0),
+	);
+	expect(likeliest(counts, [1])).toEqual({ discount: bestDiscount(counts, [1]), daySpread: 0 });
+});
+
 test("days that vary no more than Poisson have none, and the discount they had without", () => {
 	const counts = weeks([3, 5, 4, 6, 2, 1, 7, 4, 4, 6, 5, 3, 0, 8, 4, 5, 5, 6, 1, 4]);
 	expect(likeliest(counts, [1])).toEqual({ discount: bestDiscount(counts, [1]), daySpread: 0 });

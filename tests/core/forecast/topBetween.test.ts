@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { bestDiscount } from "../../../src/core/forecast/bestDiscount.ts";
+import { discountedFilter } from "../../../src/core/forecast/discountedFilter.ts";
 import { topBetween } from "../../../src/core/forecast/topBetween.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -42,4 +43,25 @@ test.each<[string, (number | null)[], number, number]>([
 	const found = bestDiscount(counts, [1]);
 	expect(found).toBeGreaterThanOrEqual(least);
 	expect(found).toBeLessThanOrEqual(most);
+});
+
+/** Registers whose top lies between an end of the grid and its neighbour. */
+test.each<[string, number[], [number, number]]>([
+	[
+		"the most that is let go",
+		[7, 4, 1, 6, 4, 0, 4, 2, 4, 3, 2, 6, 5, 7, 4, 10, 5, 5, 5, 7, 6, 5, 6, 3, 7, 10, 4, 2, 2, 4],
+		[0.8, 0.805],
+	],
+	[
+		"the least that is let go",
+		[4, 4, 3, 10, 10, 12, 3, 6, 9, 3, 6, 11, 6, 9, 7, 8, 5, 7, 7, 7, 10, 4, 7, 3],
+		[0.995, 1],
+	],
+])("near %s the discount is the likeliest of all", (_what, counts, [from, to]) => {
+	const score = (discount: number) => discountedFilter(counts, [1], { discount }).logLikelihood;
+	const tried = Array.from({ length: 401 }, (_, i) => from + ((to - from) * i) / 400);
+	const best = tried.reduce((one, other) => (score(other) > score(one) ? other : one));
+	expect(best).toBeGreaterThan(from);
+	expect(best).toBeLessThan(to);
+	expectWithin(bestDiscount(counts, [1]), best, (to - from) / 400, "discount");
 });
