@@ -102,7 +102,9 @@ describe("a powder", () => {
 
 	test("weaker than the target is refused", () => {
 		const inputs = { strength: powder(0.004), litres: 1, targetPct: 0.5, stepMl: 10, stepGrams: 1 };
-		expect(refusalOf(measureOut, inputs).map((p) => p.code)).toEqual(["too-weak"]);
+		const [found] = refusalOf(measureOut, inputs);
+		expect(found).toMatchObject({ code: "too-weak", received: "0.4 %" });
+		expect(mix(powder(0.005), 1)).toMatchObject({ quantity: 1000, strengthMadePct: 0.5 });
 	});
 });
 

@@ -78,3 +78,12 @@ describe("which methods a kit goes by", () => {
 		expect(of.methods).toEqual(methods);
 	});
 });
+
+test("a kind of which no piece is listed goes by its own line or the setting, beside one whose pieces are", () => {
+	const own: Line[] = [["Bag kit", null, "steam"]];
+	expect(treated(["Bag kit", "Cup kit"], own).methods).toEqual(["chlorine", "steam"]);
+	const both: Line[] = [...own, ["Cup kit", null, "boiling"]];
+	expect(treated(["Bag kit", "Cup kit"], both).methods).toEqual(["boiling", "steam"]);
+	expect(treated(["Bag kit"], both).methods).toEqual(["steam"]);
+	expect(treated([], both).methods).toEqual(["chlorine"]);
+});

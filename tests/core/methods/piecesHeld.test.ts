@@ -29,6 +29,7 @@ test.each([
 	["heated and held in one: at its end", [-50], 510],
 	["put in by hand, then heated and held in one", [5, -50], 515],
 	["shorter than wanted: from its start", [-5, -10], 485],
+	["shorter than wanted: the longest, though another comes after it", [-10, -5], 480],
 	["shorter than wanted, twice alike: from the second's start", [-10, -10], 490],
 	["no step waits", [30], 490],
 ])("%s", (_what, minutes, from) => {
