@@ -41,7 +41,7 @@ export function isComing({ row, entries }: LotOnHand): boolean {
 
 /** Whether the day has passed on which a lot should have come. */
 export function isOverdue(lot: LotOnHand, day: IsoDate): boolean {
-	return isComing(lot) && (lot.row.value.arrives_on as IsoDate) < day;
+	return isComing(lot) && day > (lot.row.value.arrives_on as IsoDate);
 }
 
 function nameOf({ item, lot }: { readonly item: string; readonly lot: string }): string {
