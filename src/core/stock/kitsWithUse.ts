@@ -3,6 +3,7 @@ import { poisson } from "../counts/poisson.ts";
 import { moved, spread } from "../counts/spread.ts";
 import { either, plus } from "../counts/sumOf.ts";
 import { FollowedAmounts } from "./followedAmounts.ts";
+import { useOfSomeKits } from "./useOfSomeKits.ts";
 
 /**
  * Use of Poisson numbers of kits of several kinds (compound Poisson), and of what their number brings with it.
@@ -28,13 +29,26 @@ export function kitsWithUse(
 			moved({ first: 0, chance: Float64Array.of((means[kind] as number) / all) }, use),
 		)
 		.reduce<Counts | undefined>((sum, kind) => either(sum, kind), undefined) as Counts;
-	let ofKits = always(0);
+	const numbers = first + chance.length;
 	const used = new FollowedAmounts();
-	for (let kits = 0; kits < first + chance.length; kits++) {
+	if (isFixed(ofNumber, numbers)) {
+		const more = ofNumber(1);
+		if (first === 0) used.addPart(always(0), chance[0] as number, ofNumber(0));
+		if (more <= most) used.addPart(useOfSomeKits(all, oneKit, most - more), 1, more);
+		return used.counts;
+	}
+	let ofKits = always(0);
+	for (let kits = 0; kits < numbers; kits++) {
 		const more = ofNumber(kits);
 		if (ofKits.first + more > most) break;
 		used.addPart(ofKits, chance[kits - first] ?? 0, more);
 		ofKits = plus(ofKits, oneKit, most);
 	}
 	return used.isPossible ? used.counts : { first: 0, chance: new Float64Array(1) };
+}
+
+/** Whether it is the same for every number of kits but none. */
+function isFixed(ofNumber: (kits: number) => number, numbers: number): boolean {
+	for (let kits = 2; kits < numbers; kits++) if (ofNumber(kits) !== ofNumber(1)) return false;
+	return true;
 }
