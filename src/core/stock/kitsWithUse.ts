@@ -33,16 +33,17 @@ export function kitsWithUse(
 	const used = new FollowedAmounts();
 	if (isFixed(ofNumber, numbers)) {
 		const more = ofNumber(1);
+		const rest = Math.floor(most - more);
 		if (first === 0) used.addPart(always(0), chance[0] as number, ofNumber(0));
-		if (more <= most) used.addPart(useOfSomeKits(all, oneKit, most - more), 1, more);
-		return used.counts;
-	}
-	let ofKits = always(0);
-	for (let kits = 0; kits < numbers; kits++) {
-		const more = ofNumber(kits);
-		if (ofKits.first + more > most) break;
-		used.addPart(ofKits, chance[kits - first] ?? 0, more);
-		ofKits = plus(ofKits, oneKit, most);
+		if (rest >= 0) used.addPart(useOfSomeKits(all, oneKit, rest), 1, more);
+	} else {
+		let ofKits = always(0);
+		for (let kits = 0; kits < numbers; kits++) {
+			const more = ofNumber(kits);
+			if (ofKits.first + more > most) break;
+			used.addPart(ofKits, chance[kits - first] ?? 0, more);
+			ofKits = plus(ofKits, oneKit, most);
+		}
 	}
 	return used.isPossible ? used.counts : { first: 0, chance: new Float64Array(1) };
 }

@@ -66,6 +66,7 @@ test.each([
 		for (const most of [Number.POSITIVE_INFINITY, 900, 60, 8, 7, 3]) {
 			const used = kitsWithUse(means, perKit, seven, most);
 			const numberByNumber = kitsWithUse(means, perKit, each, most);
+			expect(used.chance.length).toBeGreaterThan(0);
 			for (let use = 0; use < Math.min(most + 1, 3000); use++)
 				expectWithin(chanceOf(used, use), chanceOf(numberByNumber, use), 1e-14, `${most}: ${use}`);
 		}
