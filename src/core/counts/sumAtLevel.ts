@@ -18,8 +18,10 @@ const NODES_OF_MOMENTS = 3;
 const EVEN_SHAPE = 25;
 const NODES_OF_TOTAL = 56;
 
-/** A day whose count is known, or known at each level. */
-type CountOfDay = Counts | { readonly given: GivenLevel };
+/** A day whose count is known, or known at each level; its moments alone may be found sooner. */
+type CountOfDay =
+	| Counts
+	| { readonly given: GivenLevel; readonly momentsAt?: (factor: number) => Moments };
 
 /**
  * Total of days that are independent but for the level that they share.
@@ -55,7 +57,7 @@ export function sumAtLevel(
 			);
 		});
 	return longTotal(shape, (factor) => {
-		const moments = kinds.map((day) => momentsOf(at(day, factor)));
+		const moments = kinds.map((day) => momentsAt(day, factor));
 		return momentsOfSum(
 			kindOf.map((kind) => moments[kind] as Moments),
 			amounts,
@@ -94,6 +96,10 @@ function amountsAdded(
 
 function at(day: CountOfDay, factor: number): Counts {
 	return "first" in day && !day.given ? day : (day.given as GivenLevel).at(factor);
+}
+
+function momentsAt(day: CountOfDay, factor: number): Moments {
+	return "momentsAt" in day && day.momentsAt ? day.momentsAt(factor) : momentsOf(at(day, factor));
 }
 
 /**

@@ -11,6 +11,7 @@ import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
 import { meanUse } from "./meanUse.ts";
+import { momentsOfUse } from "./momentsOfUse.ts";
 import { stepsUsed } from "./stepsUsed.ts";
 import type { UseInputs } from "./useInputs.ts";
 
@@ -65,30 +66,31 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 			);
 		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
 	}
-	if (!descales)
-		return dayByDay(days, steps.most, (day) => stepsUsed({ ...use, days: [day] }, steps));
+	if (!descales) return dayByDay(use, steps);
 	if (!isLong)
 		return mixedOver(nodesOf(days), (factor) =>
 			stepsUsed({ ...use, days: days.map((day) => atLevel(day, factor)) }, steps),
 		);
 	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
-	const even = { rates: { ...rates, perRound, perDescale: 0 }, loads, descaleEvery: 0 };
+	const even = { rates: { ...rates, perRound, perDescale: 0 }, days, loads, descaleEvery: 0 };
 	return moved(
-		dayByDay(days, steps.most, (day) => stepsUsed({ ...even, days: [day] }, steps)),
+		dayByDay(even, steps),
 		steps.of((rates.perDescale * (descaleEvery - 1)) / descaleEvery),
 	);
 }
 
-function dayByDay(
-	days: readonly RoundsOfDay[],
-	most: number,
-	used: (day: RoundsOfDay) => Counts,
-): Counts {
+/** Without descalings no day hangs on another but by the level. */
+function dayByDay(use: UseInputs, steps: Steps): Counts {
+	const used = (day: RoundsOfDay) => stepsUsed({ ...use, days: [day] }, steps);
+	const atEachLevel = (day: RoundsOfDay) => ({
+		...givenLevel(day, used),
+		momentsAt: (factor: number) => momentsOfUse(use, atLevel(day, factor), steps),
+	});
 	return sumAtLevel(
-		ofEach(days, (day) => (day.forecast ? givenLevel(day, used) : used(day))),
+		ofEach(use.days, (day) => (day.forecast ? atEachLevel(day) : used(day))),
 		undefined,
-		most,
+		steps.most,
 	);
 }
 
