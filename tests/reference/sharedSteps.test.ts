@@ -85,6 +85,13 @@ const cases: readonly (readonly [
 		},
 	],
 	[
+		"one kind alone without descalings, in a week of more than 30 rounds of very many amounts",
+		{
+			rates: { ...none, perRound: 1300.7, perLoad: [17], perKit: [211.3] },
+			days: days(7, day(new Array<number>(5).fill(0.1))),
+		},
+	],
+	[
 		"two weeks",
 		{ rates: { ...none, perKit: [29, 53.5] }, days: days(14, day([0.8, 0.5], [0.3, 1.1])) },
 	],

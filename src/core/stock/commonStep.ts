@@ -19,8 +19,11 @@ const FINEST = 1e-6;
 const MOST_AMOUNTS = 50_000;
 /** Over more days than this a little too much each day would add up. */
 const FEW_DAYS = 7;
+const LONG = FEW_DAYS + 1;
 /** The same where sums are multiplied out. */
 const MOST_MULTIPLIED = 5_000;
+/** In more rounds than this so many amounts are not followed, however few the days. */
+const FEW_ROUNDS = 30;
 /** In more rounds than this descalings are followed in steps that are multiplied out. */
 const MOST_DESCALING = 100;
 /** So are those of fewer rounds, where these times the possible amounts are more than this. */
@@ -41,9 +44,10 @@ const STEPS_MORE = 5;
  * The largest step of which every rate is a multiple, so that use can be counted in whole steps.
  *
  * Where that would make more amounts than can be told apart, a coarser step. Over a week
- * at most, rates are rounded up to it, by less than 1 in 1,000 of the use. Over more
- * days that would add up, and where kits differ sums are multiplied out, so an amount between
- * two steps is shared between them, which moves no mean. These steps are of the most that is
+ * of 30 rounds at most, rates are rounded up to it, by less than 1 in 1,000 of the use. Over
+ * more days that would add up, more rounds would be long to follow in so many, and where kits
+ * differ sums are multiplied out, so an amount between two steps is shared between them, which
+ * moves no mean. These steps are of the most that is
  * possible: `countedFinely` makes them fine beside what is set aside.
  *
  * @example rates of 2 and 3 pieces have the step 1; 0.5 L alone has the step 0.5
@@ -57,7 +61,7 @@ export function commonStep(use: Pick<UseInputs, "rates" | "days">): Steps {
 	const most = mostUse(use);
 	return differ || (perDescale > 0 && isLong(rounds, amounts, most))
 		? sharedSteps(amounts, most)
-		: countingSteps(amounts, most, use.days.length);
+		: countingSteps(amounts, most, rounds > FEW_ROUNDS ? LONG : use.days.length);
 }
 
 /** Whether descalings in so many rounds would be long to follow in every possible amount. */
@@ -69,7 +73,7 @@ function isLong(rounds: number, amounts: readonly number[], most: number): boole
 
 /** Steps for amounts of which hardly ever more than `most` is used over some days. */
 export const countingSteps = memoize(foundSteps, (amounts, most, days) => [
-	Math.min(days, FEW_DAYS + 1),
+	Math.min(days, LONG),
 	most,
 	...amounts,
 ]);

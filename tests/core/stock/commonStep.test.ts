@@ -34,6 +34,18 @@ test.each([
 	expect(steps.more).toBe(more);
 });
 
+/** The same of a round that uses 1. */
+test.each([
+	["31 rounds exactly, to 50,000 amounts", 31, 50_000, 1, 0],
+	["and more are shared", 31, 50_001, 50.001, 5],
+	["30 rounds never over a week", 30, 100_000, 2, 0],
+])("without descalings: %s", (_what, rounds, most, size, more) => {
+	const of = { ...ofKits, perLoad: [0], perKit: [0], perRound: 1, perDay: most - 8 };
+	const steps = commonStep({ rates: of, days: [day(new Array(rounds).fill(0))] });
+	expectWithin(steps.size, size, 1e-12, "a step");
+	expect(steps.more).toBe(more);
+});
+
 /** Shared steps are a thousandth of the most that is looked for. */
 test.each([
 	["three rounds, each with a descaling", rates, nine, 6 + 3 * 12 + 41 * 7],
