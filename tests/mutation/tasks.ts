@@ -4,7 +4,7 @@ import type { Ran } from "./runner.ts";
 import type { Task } from "./worker.ts";
 
 /** Tests are asked until these would take so long with nothing broken, which can only let a mutant live. */
-const MOST_MS = 6000;
+const MOST_MS = 20_000;
 /** Tests that come by fewer mutants are of one calculation, the others of whole plans. */
 const WHOLE_PLANS = 2000;
 /** Load every module and plan nothing: they hold what a mutant changes while modules load, examples among it. */
