@@ -10,7 +10,7 @@ const UNSEEN = TAIL * 1e-17;
 /**
  * Use of a Poisson number of kits, of which each takes an amount by chance, where there is any kit at all.
  *
- * Each chance from those before it (the recursion of Adelson 1966 and Panjer 1981), which adds up
+ * Each chance from those before it (the recursion of Adelson 1966 and Panjer 1981, named from memory), which adds up
  * what every number of kits would come to without going through the numbers.
  *
  * @param kits mean number
