@@ -16,7 +16,7 @@ export interface Steps {
 /** Quantities are typed with at most this fine a fraction. */
 const FINEST = 1e-6;
 /** More possible amounts than this are not told apart one by one. */
-const MOST_AMOUNTS = 50_000;
+export const MOST_AMOUNTS = 50_000;
 /** Over more days than this a little too much each day would add up. */
 const FEW_DAYS = 7;
 const LONG = FEW_DAYS + 1;
@@ -25,9 +25,9 @@ const MOST_MULTIPLIED = 5_000;
 /** In more rounds than this so many amounts are not followed, however few the days. */
 const FEW_ROUNDS = 30;
 /** In more rounds than this descalings are followed in steps that are multiplied out. */
-const MOST_DESCALING = 100;
+export const MOST_DESCALING = 100;
 /** So are those of fewer rounds, where these times the possible amounts are more than this. */
-const MOST_DESCALED = 1_500_000;
+export const MOST_DESCALED = 1_500_000;
 /** Steps that only tell within how much to look. */
 const ROUGHLY = 1_000;
 /** What is looked at beyond an amount that is more than enough, in parts of it. */

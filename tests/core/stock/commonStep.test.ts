@@ -6,7 +6,11 @@ import {
 	commonStep,
 	countingSteps,
 	finerSteps,
+	MOST_AMOUNTS,
+	MOST_DESCALED,
+	MOST_DESCALING,
 } from "../../../src/core/stock/commonStep.ts";
+import { useSetAside } from "../../../src/core/stock/useSetAside.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 const day = (kits: number[], kind: RoundsOfDay["kind"] = "in_rounds"): RoundsOfDay =>
@@ -110,4 +114,12 @@ test.each([
 test("what is set aside is the count's, and steps more on the safe side", () => {
 	const steps = { size: 0.5, of: Number, more: 5, most: Number.POSITIVE_INFINITY };
 	expect(amountSetAside(once(0.5), 0.6, steps)).toBe(3);
+});
+
+test.each([
+	["possible amounts", `more than ${MOST_AMOUNTS.toLocaleString("en")} possible amounts`],
+	["rounds with descalings", `more than ${MOST_DESCALING} rounds with descalings`],
+	["rounds times amounts", `are more than ${MOST_DESCALED.toLocaleString("en")},`],
+])("what is set aside says beyond how many %s it is rounded up", (_what, words) => {
+	expect(useSetAside.rounding).toContain(words);
 });
