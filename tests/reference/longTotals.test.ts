@@ -1,5 +1,5 @@
 import { qgamma } from "lib-r-math.js";
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type Counts, type GivenLevel, setAside } from "../../src/core/counts/counts.ts";
 import { groupsOf } from "../../src/core/counts/groupsOf.ts";
 import { mixedOver } from "../../src/core/counts/mixedOver.ts";
@@ -84,5 +84,31 @@ describe("kits alone are negative binomial, however many", () => {
 			const wanted = setAside(exact, level);
 			expectWithin(setAside(found, level), wanted, Math.max(1, 0.01 * wanted), `at ${level}`);
 		}
+	});
+});
+
+describe("amounts by the thousand are counted several at a time", () => {
+	const used = (shape: number, most?: number) => {
+		const days = daysOf(6, 90);
+		const each = atLevels(days, shape, (day, factor) => poisson(day.mean * factor));
+		return sumAtLevel(
+			each,
+			days.map(() => 997),
+			most,
+		);
+	};
+	test.each([0.5, 3, 40])("shape %d: within 1 in 100 of as many times the kits", (shape) => {
+		const exact = negativeBinomial(shape, 6 * 90);
+		for (const level of [0.8, 0.95, 0.99]) {
+			const wanted = 997 * setAside(exact, level);
+			expectWithin(setAside(used(shape), level), wanted, 0.01 * wanted, `at ${level}`);
+		}
+	});
+
+	test("what is beyond the most that is asked for is left out, all else as it was", () => {
+		const [all, cut] = [used(3), used(3, 600_000)];
+		expect(cut.first + cut.chance.length).toBeLessThanOrEqual(600_001);
+		expect(cut.chance).toEqual(all.chance.slice(0, cut.chance.length));
+		expect(setAside(cut, 0.5)).toBe(setAside(all, 0.5));
 	});
 });

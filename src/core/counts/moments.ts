@@ -44,6 +44,16 @@ export function momentsOfSum(
 	return { mean, variance, third, most };
 }
 
+/** The moments of the same amounts, counted by so many at a time. */
+export function momentsIn(grain: number, { mean, variance, third, most }: Moments): Moments {
+	return {
+		mean: mean / grain,
+		variance: variance / grain ** 2,
+		third: third / grain ** 3,
+		most: most / grain,
+	};
+}
+
 /** The moments of a count whose moments depend on an uncertain level. */
 export function mixedMoments(
 	nodes: readonly LevelNode[],

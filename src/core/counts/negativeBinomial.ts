@@ -31,8 +31,18 @@ export function negativeBinomial(size: number, meanCount: number): Counts {
 		if (term < TAIL * 1e-3) break;
 		above.push(term);
 	}
-	const sum = 1 + [...below, ...above].reduce((all, term) => all + term, 0);
-	const chance = Float64Array.from([...below.reverse(), 1, ...above], (term) => term / sum);
+	let sum = 0;
+	for (const term of below) sum += term;
+	for (const term of above) sum += term;
+	sum += 1;
+	const chance = new Float64Array(below.length + 1 + above.length);
+	chance[below.length] = 1 / sum;
+	below.forEach((term, i) => {
+		chance[below.length - 1 - i] = term / sum;
+	});
+	above.forEach((term, i) => {
+		chance[below.length + 1 + i] = term / sum;
+	});
 	return { first: mode - below.length, chance };
 }
 

@@ -17,8 +17,13 @@ const FURTHEST = 40;
  * For a total of very many days, whose exact distribution is nearly this one. What
  * would lie below 0 or above the most that can come is counted there. With hardly any
  * variance it is one of the two whole numbers beside the mean.
+ *
+ * @param limit numbers beyond it are left out: the chances of all others stay as they are
  */
-export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
+export function shiftedGamma(
+	{ mean, variance, third, most }: Moments,
+	limit = Number.POSITIVE_INFINITY,
+): Counts {
 	const part = mean - Math.floor(mean);
 	// No whole number varies less about this mean than one of its two neighbours.
 	if (variance <= part * (1 - part)) return eitherSide(mean);
@@ -34,12 +39,13 @@ export function shiftedGamma({ mean, variance, third, most }: Moments): Counts {
 	const from = middle - (below.length - 1) * step;
 	const first = Math.max(0, from);
 	const last = Math.max(first, Math.min(Math.ceil(most), middle + above.length * step));
-	const chance = new Float64Array(last - first + 1);
+	if (first > limit) return { first: limit, chance: new Float64Array(1) };
+	const chance = new Float64Array(Math.min(last, limit) - first + 1);
 	const terms = [...below.reverse(), ...above];
 	const sum = terms.reduce((all, each) => all + each, 0);
 	terms.forEach((each, i) => {
 		const at = Math.min(Math.max(from + i * step, first), last) - first;
-		chance[at] = (chance[at] as number) + each / sum;
+		if (at < chance.length) chance[at] = (chance[at] as number) + each / sum;
 	});
 	return { first, chance };
 }

@@ -14,24 +14,27 @@ export function spread(
 	amountOf: (count: number) => number,
 	limit = Number.POSITIVE_INFINITY,
 ): Counts {
-	const amounts = Float64Array.from(chance, (_, i) => amountOf(first + i));
+	const amounts = new Float64Array(chance.length);
 	let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-	// One by one: there may be more of them than a call can be given.
-	for (const amount of amounts) {
+	for (let i = 0; i < chance.length; i++) {
+		const amount = amountOf(first + i);
+		amounts[i] = amount;
 		if (amount > limit) continue;
-		least = Math.min(least, Math.floor(amount));
-		most = Math.max(most, Math.ceil(amount));
+		if (amount < least) least = amount;
+		if (amount > most) most = amount;
 	}
 	if (least > most) return { first: limit, chance: new Float64Array(1) };
-	const all = new Float64Array(most - least + 1);
-	amounts.forEach((amount, i) => {
-		if (amount > limit) return;
+	least = Math.floor(least);
+	const all = new Float64Array(Math.ceil(most) - least + 1);
+	for (let i = 0; i < chance.length; i++) {
+		const amount = amounts[i] as number;
+		if (amount > limit) continue;
 		const at = Math.floor(amount);
 		const above = amount - at;
 		const p = chance[i] as number;
 		all[at - least] = (all[at - least] as number) + p * (1 - above);
 		if (above > 0) all[at - least + 1] = (all[at - least + 1] as number) + p * above;
-	});
+	}
 	return { first: least, chance: all };
 }
 

@@ -1,22 +1,15 @@
 import { Grouped } from "../grouped.ts";
-import { always, type Counts, type GivenLevel, TAIL } from "./counts.ts";
-import { laguerreNodes } from "./laguerreNodes.ts";
+import { always, type Counts, type GivenLevel } from "./counts.ts";
 import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
+import { longTotal } from "./longTotal.ts";
 import { mixedOver } from "./mixedOver.ts";
-import { type Moments, mixedMoments, momentsOf, momentsOfSum } from "./moments.ts";
-import { momentsBetween } from "./momentsBetween.ts";
-import { shiftedGamma } from "./shiftedGamma.ts";
+import { type Moments, momentsOf, momentsOfSum } from "./moments.ts";
 import { spanShape } from "./spanShape.ts";
 import { spread } from "./spread.ts";
 import { plus, sumOf } from "./sumOf.ts";
 
 /** Up to so many days a total at an uncertain level is added up exactly at every node. */
 export const DAYS_ADDED_EXACTLY = 31;
-/** Enough for the first three moments of what bends little over the part of the level that is smoothed. */
-const NODES_OF_MOMENTS = 3;
-/** From this shape on the level is even enough for the moments of the whole. */
-const EVEN_SHAPE = 25;
-const NODES_OF_TOTAL = 56;
 
 /** A day whose count is known, or known at each level; its moments alone may be found sooner. */
 type CountOfDay =
@@ -56,13 +49,14 @@ export function sumAtLevel(
 				most,
 			);
 		});
-	return longTotal(shape, (factor) => {
-		const moments = kinds.map((day) => momentsAt(day, factor));
+	const moments = (factor: number) => {
+		const each = kinds.map((day) => momentsAt(day, factor));
 		return momentsOfSum(
-			kindOf.map((kind) => moments[kind] as Moments),
+			kindOf.map((kind) => each[kind] as Moments),
 			amounts,
 		);
-	});
+	};
+	return longTotal(shape, moments, most);
 }
 
 /** One day of each kind, and which kind each day is: most days of a long plan are alike at one level. */
@@ -100,24 +94,4 @@ function at(day: CountOfDay, factor: number): Counts {
 
 function momentsAt(day: CountOfDay, factor: number): Moments {
 	return "momentsAt" in day && day.momentsAt ? day.momentsAt(factor) : momentsOf(at(day, factor));
-}
-
-/**
- * The level is taken as a product: a Gamma nearly as wide, mixed node by node, and a
- * narrow one, which with the days' own chance enters each node's mean, variance and
- * skewness, so that no steps are left between the nodes.
- */
-function longTotal(shape: number, momentsAt: (factor: number) => Moments): Counts {
-	const smoothed = (at: number, narrow: number, moments: (factor: number) => Moments) =>
-		shiftedGamma(
-			mixedMoments(laguerreNodes(narrow, NODES_OF_MOMENTS), (factor) => moments(at * factor)),
-		);
-	if (shape >= EVEN_SHAPE) return smoothed(1, shape, momentsAt);
-	// About as wide as half the distance between the nodes where quantiles are asked.
-	const narrow = 0.18 * NODES_OF_TOTAL * (shape + 2.5 * Math.sqrt(shape) + 1.5);
-	const wide = (1 + 1 / narrow) / (1 / shape - 1 / narrow);
-	const nodes = laguerreNodes(wide, NODES_OF_TOTAL).filter(({ weight }) => weight > TAIL);
-	const furthest = (nodes.at(-1)?.factor as number) * (1 + 6 / Math.sqrt(narrow));
-	const between = momentsBetween(momentsAt, furthest);
-	return mixedOver(nodes, (factor) => smoothed(factor, narrow, between));
 }

@@ -8,6 +8,7 @@ import { sources } from "../sources.ts";
 import { commonStep } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
+import { eachKitAlone } from "./usedOneByOne.ts";
 import { usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
 
@@ -74,7 +75,8 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 /** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */
 const STEPS = 2000;
 
-function counted(use: UseInputs, confidence: number): CountedUse {
+function counted(inputs: UseInputs, confidence: number): CountedUse {
+	const use = eachKitAlone(inputs);
 	const amounts = Object.values(use.rates).flat();
 	return countedFinely(amounts, confidence, commonStep(use), STEPS, (steps) =>
 		usedOverDays(use, steps),

@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { mixedMoments, momentsOf, momentsOfSum } from "../../../src/core/counts/moments.ts";
+import {
+	mixedMoments,
+	momentsIn,
+	momentsOf,
+	momentsOfSum,
+} from "../../../src/core/counts/moments.ts";
 import { momentsBetween } from "../../../src/core/counts/momentsBetween.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -16,6 +21,11 @@ test("of a sum each part counts by its amount, once, squared and cubed", () => {
 	];
 	expect(momentsOfSum(parts, undefined)).toEqual({ mean: 6, variance: 8, third: 10, most: 12 });
 	expect(momentsOfSum(parts, [2, 3])).toEqual({ mean: 17, variance: 62, third: 213, most: 32 });
+});
+
+test("counted by two at a time, halves, quarters and eighths", () => {
+	const found = momentsIn(2, { mean: 6, variance: 8, third: 16, most: 10 });
+	expect(found).toEqual({ mean: 3, variance: 2, third: 2, most: 5 });
 });
 
 test("of a level that is one of two, what is between the levels adds to what is in each", () => {

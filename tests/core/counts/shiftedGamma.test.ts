@@ -56,6 +56,14 @@ test("no total is above the most there can be, nor below none", () => {
 	);
 });
 
+test.each([30, 17, 2])("what is beyond %d is left out, and no other chance moves", (limit) => {
+	const moments = { mean: 20, variance: 25, third: 60, most: 1000 };
+	const [all, cut] = [shiftedGamma(moments), shiftedGamma(moments, limit)];
+	const known = Array.from({ length: limit + 1 }, (_, i) => all.chance[i - all.first] ?? 0);
+	expect(known.map((_, i) => cut.chance[i - cut.first] ?? 0)).toEqual(known);
+	expect(cut.first + cut.chance.length - 1).toBe(limit);
+});
+
 test.each([
 	["just as much as its neighbours", 9.5, 0.25, 2],
 	["a whole number that varies not at all", 9, 0, 1],

@@ -1,0 +1,53 @@
+import { qnbinom, qpois } from "lib-r-math.js";
+import { describe, expect, test } from "vitest";
+import type { LevelOfDay } from "../../src/core/counts/counts.ts";
+import { soaks } from "../../src/core/rounds/loads.ts";
+import type { RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
+import { useSetAside } from "../../src/core/stock/useSetAside.ts";
+import { answerOf } from "../core/answerOf.ts";
+import { expectWithin } from "../expectWithin.ts";
+
+/** A day whose kits are each reprocessed by themselves; all of them by the level of births, or none. */
+function day(kits: number, level?: LevelOfDay): RoundsOfDay {
+	const forecast = level && { level, sure: [[0], [0]] };
+	const byKind = [[kits / 4], [(3 * kits) / 4]];
+	return { kind: "after_each_use", kits: [kits], byKind, ...(forecast && { forecast }) };
+}
+
+// Multiples of 3.1 where a kit's parts are added up, so that no amount is rounded.
+const rates = { perDay: 3.1, perRound: 0.3, perLoad: [0.2], perKit: [18.1, 18.1], perDescale: 124 };
+
+/** Each kit takes 18.1 + 0.3 + 0.2; the first, and every `every`th after it, a descaling of 124. */
+const useOf = (kits: number, days: number, every: number) =>
+	18.6 * kits + (every === 0 ? 0 : 124 * Math.ceil(kits / every)) + 3.1 * days;
+
+// R's own quantiles: the number of kits is Poisson, or negative binomial at a Gamma level.
+describe.each([1, 7, 40])("kits reprocessed one by one over %d days", (length) => {
+	const settings = { loads: soaks(3), rates };
+	test.each([0, 9])("known days, a descaling every %d", (descaleEvery) => {
+		const days = Array.from({ length }, () => day(5));
+		for (const confidence of [0.5, 0.9, 0.99]) {
+			const found = answerOf(useSetAside, { ...settings, days, descaleEvery, confidence });
+			const kits = Number(qpois(confidence, 5 * length));
+			expectWithin(found, useOf(kits, length, descaleEvery), 1e-6, `at ${confidence}`);
+		}
+	});
+
+	test.each([0.8, 4, 60])("at a level of shape %d", (levelShape) => {
+		const level = { mean: 8, levelShape, daySpread: 0 };
+		const days = Array.from({ length }, () => day(5, level));
+		for (const confidence of [0.5, 0.9, 0.99]) {
+			const inputs = { ...settings, days, descaleEvery: 9, confidence };
+			const kits = Number(qnbinom(confidence, levelShape, undefined, 5 * length));
+			expectWithin(answerOf(useSetAside, inputs), useOf(kits, length, 9), 1e-6, `at ${confidence}`);
+		}
+	});
+});
+
+test("kinds that take different amounts are told apart", () => {
+	const inputs = { loads: soaks(3), days: [day(5)], descaleEvery: 0, confidence: 0.9 };
+	const apart = { ...rates, perKit: [18.1, 0] };
+	expect(answerOf(useSetAside, { ...inputs, rates: apart })).toBeLessThan(
+		answerOf(useSetAside, { ...inputs, rates }),
+	);
+});
