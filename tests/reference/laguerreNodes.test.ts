@@ -48,3 +48,7 @@ describe("a Gamma level of mean 1", () => {
 		}
 	});
 });
+
+test("what has no nodes is a mistake of the program, and not looked for for ever", () => {
+	expect(() => laguerreNodes(Number.NaN, 3)).toThrow("nodes were not found");
+});

@@ -12,6 +12,7 @@ test.each([0, 0.002, 0.5, 3, 40, 900])("as one by one, mean %d", (mean) => {
 	const most = 60;
 	const beyond = beyondEach(most, mean);
 	const atLeast = atLeastEach(most, mean);
+	expect(atLeast[0]).toBe(1);
 	for (let c = 0; c <= most; c++) {
 		const one = expectedBeyond(c, mean);
 		expectWithin(beyond[c], one, 1e-11 * one, "uses beyond");

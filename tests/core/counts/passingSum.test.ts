@@ -55,6 +55,21 @@ test("what was added up before leaves nothing behind", () => {
 	expect([...found.chance]).toEqual([...narrow.chance]);
 });
 
+test("of very many amounts with spaces between them every one is added up", () => {
+	// Two numbers beside each other's 1,500: too few products for a transform.
+	const many = {
+		first: 0,
+		chance: Float64Array.from({ length: 6000 }, (_, i) => (i % 4 ? 0 : 1 / 1500)),
+	};
+	const two = { first: 0, chance: new Float64Array(9000) };
+	two.chance.set([0.5], 0);
+	two.chance.set([0.5], 8999);
+	const { first, chance } = passingSum(many, two);
+	expect([first, chance.length]).toEqual([0, 14_996]);
+	for (const amount of [0, 4000, 5996, 8999, 8999 + 5996]) expect(chance[amount]).toBe(0.5 / 1500);
+	expect(chance[4001]).toBe(0);
+});
+
 test("both ends are cut off where nobody could see them, and what is next to nothing is none", () => {
 	const cut = TAIL * 1e-3;
 	const chance = Float64Array.of(cut / 2, cut / 3, 0.5, cut * 1e-15, 0.5, cut / 2);

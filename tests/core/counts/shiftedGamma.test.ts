@@ -34,6 +34,17 @@ test("a total that varies much keeps mean, variance and skewness", () => {
 	expectWithin(total.third, 9000, 100, "");
 });
 
+test.each([0, 1e-3, -1e-3])(
+	"a total that hardly leans, skewness %d, is as normal counts are",
+	(skewness) => {
+		const { first, chance } = totalOf(300, 900, skewness * 900 ** 1.5);
+		for (const count of [240, 299, 300, 345]) {
+			const normal = Math.exp(-((count - 300) ** 2) / 1800) / Math.sqrt(1800 * Math.PI);
+			expectWithin(chance[count - first], normal, 2e-3 * normal, "chance");
+		}
+	},
+);
+
 test.each([
 	["leaning to few", 300, 900, -9000, 1e-2],
 	["so wide that it goes in steps", 50_000, 300 ** 2, 300 ** 3 / 2, 1],

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { Findings, type Part } from "../../../src/core/plan/findings.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { advice, nowhere, problem } from "../../../src/core/problem.ts";
-import { smallUnit } from "../smallUnit.ts";
+import { smallUnit, unitWith } from "../smallUnit.ts";
 
 const words = (message: string) => ({ code: message, received: "", allowed: "", message });
 const typed = problem(nowhere, words("typed"));
@@ -40,6 +40,12 @@ test("a mistake of this program stays one: no list is whole that is not", () => 
 	expect(failing.goOn()).toBe(true);
 	for (const ask of [() => failing.goOn(), () => failing.problems, () => failing.made])
 		expect(ask).toThrow("a mistake of ours");
+});
+
+test.each(["", "2027-13-01"])("of a plan from “%s” nothing is worked out", (plan_start) => {
+	const made = plan(unitWith({ plan_start }));
+	expect([made.goOn(), made.made]).toEqual([false, false]);
+	expect(made.found).toBe(made.problems);
 });
 
 test("a plan looked at a part at a time is that of one asked for at once", () => {

@@ -52,3 +52,8 @@ test("where so few steps are set aside that those on the safe side weigh, finer 
 	]);
 	expect(setAside).toBe((Math.round((400 * 2000) / 405) + 5) * (405 / 2000));
 });
+
+test("chances that add up to no number, a mistake of the program, are not looked for for ever", () => {
+	const none = { first: 0, chance: Float64Array.of(Number.NaN) };
+	expect(countedFinely([1], 0.95, exact(), 2000, () => none).used).toBe(none);
+});

@@ -52,5 +52,6 @@ test.each([
 test("the evening before the plan can be chosen, and the clock's own day", () => {
 	expect(daysToChoose("2027-03-02", days)).toEqual(["2027-02-28", ...days]);
 	expect(daysToChoose("2027-03-09", days)).toEqual(["2027-02-28", ...days, "2027-03-09"]);
+	expect(daysToChoose("2027-02-20", days)).toEqual(["2027-02-20", "2027-02-28", ...days]);
 	expect(daysToChoose("2027-03-09", [])).toEqual(["2027-03-09"]);
 });
