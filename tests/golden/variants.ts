@@ -174,6 +174,7 @@ export const variants: Readonly<Record<string, Workbook>> = {
 		{ ...register, ...ward },
 	),
 	"each piece its own way": unitWith({ ...SHORT, births_per_day: 9, spare_kits: 1 }, treated),
+	"boiling alone": unitWith({ ...SHORT, method: "boiling" }),
 	"a record that is kept": unitWith({ ...SHORT, review_days: 10 }, { ...register, ...record }),
 	"few births, many kits": unitWith(
 		{ ...SHORT, births_per_day: 0.4, ready_life_days: 2, descale_every_rounds: 3 },

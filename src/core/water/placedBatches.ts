@@ -18,8 +18,9 @@ export interface Placing {
  * Seen backwards in time it is a schedule of jobs, each as early as what is placed before
  * it allows; some order of the jobs gives every schedule that cannot be moved together, so
  * where all orders are tried, whatever can be done at all is found. Where a batch finds no
- * place, it and those placed before it are tried in every order. Loads of pieces have their
- * hour and cannot give way: they come first of all, as the clock brings them.
+ * place, it and those placed before it are tried in every order, until a need has none in any.
+ * Loads of pieces have their hour and cannot give way: they come first of all, as the clock
+ * brings them.
  *
  * @param allOrNone whether it is enough to know that some need finds no place
  */

@@ -80,11 +80,18 @@ describe("descalings of many rounds are added up as round by round", () => {
 		expect(withDescaling(perDescale, every, used, idle, most)).toEqual(found);
 	});
 
-	test("few rounds or amounts are left to round by round", () => {
-		const few = times(10, round(1, 2));
-		const [used, idle] = [few.map((round) => round.used), few.map((round) => round.idle)];
-		expect(descaledTogether(9, 3, used, idle, 1e6)).toBeUndefined();
-	});
+	test.each([1, 2, 3])(
+		"few rounds are left to round by round, with every %d a descaling",
+		(every) => {
+			const few = times(5, round(1, 2), round(0.4, 6));
+			const [used, idle] = [few.map((round) => round.used), few.map((round) => round.idle)];
+			expect(descaledTogether(9, every, used, idle, 400)).toBeUndefined();
+			const found = withDescaling(9, every, used, idle, 400);
+			oneByOne(9, every, few, 400).forEach((wanted, amount) => {
+				expectWithin(found.chance[amount - found.first] ?? 0, wanted, 1e-14, `chance of ${amount}`);
+			});
+		},
+	);
 
 	test("where hardly ever so little is used there is no chance of it", () => {
 		const many = times(20, ...two);
@@ -102,7 +109,10 @@ describe("use is hardly ever beyond its bounds", () => {
 		expect(chanceOf(wanted, bounds.most + 1)).toBeLessThan(1e-17);
 		const possible = used.reduce((sum, { first, chance }) => sum + first + chance.length, 0);
 		expect(bounds.most).toBeLessThan(possible);
-		for (const amount of [0, 200, 500, 1000, 1500])
-			if (bounds.isMoreThan(amount)) expect(chanceOf(wanted, 0, amount + 1)).toBeLessThan(1e-17);
+		for (const amount of [0, 200, 500, 1000, 1500]) {
+			const chance = chanceOf(wanted, 0, amount + 1);
+			if (bounds.isMoreThan(amount)) expect(chance).toBeLessThan(1e-17);
+			else expect(chance).toBeGreaterThan(1e-25);
+		}
 	});
 });

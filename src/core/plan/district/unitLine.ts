@@ -53,9 +53,9 @@ export function unitLine(
 		(row) => valueIn(row.measure_of) === "births",
 	)?.expected;
 	const items = rowsOf(plan, orderSheet).map((row) => ({
-		item: valueIn(row.item) ?? "",
+		item: valueIn(row.item) as string,
 		runsOut: valueIn(row.run_out_on) ?? "",
-		counted: valueIn(row.last_counted) ?? "",
+		counted: valueIn(row.last_counted) as string,
 	}));
 	const first = earliest(items.map(({ runsOut }) => runsOut));
 	return {

@@ -12,7 +12,7 @@ import { addDays } from "../../../../src/core/values/date.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { columnOf, contentOf } from "../../contentOf.ts";
 import { recordsOf, repeated } from "../../forecast/register.ts";
-import { numberIn, problemCodes, totalOf, valueIn } from "../../planCells.ts";
+import { numberIn, problemCodes, rowsOf, totalOf, valueIn } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const start = "2027-03-01";
@@ -156,6 +156,20 @@ describe("what is set aside with a forecast", () => {
 			),
 		);
 		expect(rows).toEqual(quantiles);
+		const [day] = rowsOf(made(), "forecast.csv");
+		for (const [column, end, label] of [
+			["low_50", "Lower", "50 of 100 such days, from"],
+			["high_50", "Upper", "50 of 100 such days, to"],
+			["low_90", "Lower", "90 of 100 such days, from"],
+			["high_90", "Upper", "90 of 100 such days, to"],
+		] as const) {
+			const origin = day?.[column]?.origin;
+			const of = origin?.kind === "computed" ? origin.calculation : undefined;
+			expect([of?.label, of?.formula]).toEqual([
+				label,
+				`${end} end of the interval with equal chances outside on both sides.`,
+			]);
+		}
 	});
 });
 

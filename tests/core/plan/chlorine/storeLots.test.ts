@@ -19,6 +19,20 @@ test("what a lot takes for each size of container, else what the label says", ()
 	expect(firstOf("bleach", "L1")).toBe("none");
 });
 
+test("a lot that lost strength takes more than its label says, and more than a younger one", () => {
+	const fading = `product,form,strength,strength_measure,density_kg_per_l,fade_factor,loss_points_per_year,in_use
+		liquid,liquid,3.5,pct_w_v,,2,,yes`;
+	const lots = `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+		liquid,L1,10,2026-09-10,,,
+		liquid,L2,10,2027-02-10,,,`;
+	const store = storeLots(unitWith({ store_c: 30 }, { "chlorine.csv": fading, "lots.csv": lots }));
+	const [old, young, label] = ["L1", "L2", ""].map(
+		(lot) => store?.sizesOf("liquid", lot).at(-1)?.quantity as number,
+	) as [number, number, number];
+	expect(old).toBeGreaterThan(young);
+	expect(young).toBeGreaterThan(label);
+});
+
 test("without a first day or a strength nothing is known of the lots", () => {
 	expect(storeLots(unitWith({ plan_start: "" }))).toBeUndefined();
 	expect(storeLots(unitWith({ target_strength_pct: "strong" }))).toBeUndefined();
