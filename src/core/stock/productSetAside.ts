@@ -64,11 +64,22 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 const STEPS = 5000;
 
 function counted({ preparations, quantities }: Inputs, confidence: number): CountedUse {
-	const first = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
-	return countedFinely(quantities, confidence, first, STEPS, ({ of, most }) =>
-		sumAtLevel(preparations, quantities.map(of), most),
-	);
+	return countedOf(preparations, quantities, confidence);
 }
+
+/** Remembered, because how surely what was set aside is enough is asked of the same. */
+const countedOf = memoizeByObject(
+	(
+		preparations: Inputs["preparations"],
+		quantities: Inputs["quantities"],
+		confidence: number,
+	): CountedUse => {
+		const first = countingSteps(quantities, mostUsed(preparations, quantities), quantities.length);
+		return countedFinely(quantities, confidence, first, STEPS, ({ of, most }) =>
+			sumAtLevel(preparations, quantities.map(of), most),
+		);
+	},
+);
 
 /** An amount that use over the days hardly ever reaches: its mean and eight times its spread. */
 function mostUsed(preparations: readonly Counts[], quantities: readonly number[]): number {
