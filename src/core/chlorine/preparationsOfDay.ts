@@ -2,6 +2,7 @@ import { calculation } from "../calculation.ts";
 import type { Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
 import { countOverLevel } from "../rounds/atLevel.ts";
+import { kitsOfDay } from "../rounds/kitsOver.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import { say } from "../say.ts";
@@ -53,14 +54,13 @@ export const preparationsOfDay = calculation<Inputs, Counts>({
 		within: 1e-12,
 	},
 	compute: ({ rounds, made, lifeHours }) =>
-		countOverLevel(rounds, (known) => preparationsFor(known, made, lifeHours)),
+		rounds.kind === "after_each_use" && made === "each_round"
+			? kitsOfDay(rounds)
+			: countOverLevel(rounds, (known) => preparationsFor(known, made, lifeHours)),
 });
 
 function preparationsFor(rounds: RoundsOfDay, made: Inputs["made"], lifeHours: number): Counts {
-	if (rounds.kind === "after_each_use")
-		return made === "each_round"
-			? poisson(rounds.kits[0] as number)
-			: oneByOne(rounds.kits[0] as number, lifeHours);
+	if (rounds.kind === "after_each_use") return oneByOne(rounds.kits[0] as number, lifeHours);
 	if (made === "each_round") return runningRounds(rounds.kits);
 	return onceADay(rounds.starts, rounds.kits, lifeHours * MINUTES_PER_HOUR);
 }

@@ -21,6 +21,8 @@ export interface GivenLevel {
 	readonly alike: string;
 	/** How likely each number is at a multiple of the level's mean. */
 	readonly at: (factor: number) => Counts;
+	/** Of a count that is Poisson at each level: its mean that does not go with the level. */
+	readonly sure?: number;
 }
 
 /** Births of one forecast day: their mean, and what is not known of them. */

@@ -4,6 +4,8 @@ import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
 import { longTotal } from "./longTotal.ts";
 import { mixedOver } from "./mixedOver.ts";
 import { type Moments, momentsOf, momentsOfSum } from "./moments.ts";
+import { negativeBinomial } from "./negativeBinomial.ts";
+import { poisson } from "./poisson.ts";
 import { spanShape } from "./spanShape.ts";
 import { spread } from "./spread.ts";
 import { plus, sumOf } from "./sumOf.ts";
@@ -38,6 +40,14 @@ export function sumAtLevel(
 	if (levels.length === 0) return amountsAdded(days as readonly Counts[], amounts, most);
 	const shape = spanShape(levels.map(({ level }) => level));
 	const mean = levels.reduce((sum, given) => sum + given.mean, 0);
+	const [amount = 1] = amounts ?? [];
+	const isOfOne = !amounts?.some((each) => each !== amount);
+	if (isOfOne && levels.every(({ sure }) => sure !== undefined)) {
+		const sure = levels.reduce((sum, given) => sum + (given.sure as number), 0);
+		const known = (days as readonly Counts[]).filter(({ given }) => !given);
+		const total = sumOf([...known, poisson(sure), negativeBinomial(shape, mean)]);
+		return amount === 1 ? total : spread(total, (count) => count * amount, most);
+	}
 	const nodes = levelNodes(shape, mean);
 	const [kinds, kindOf] = alikeDays(days);
 	if (nodes.length === 1 || (days.length <= DAYS_ADDED_EXACTLY && mean / shape <= MOST_VARIANCE))

@@ -7,6 +7,7 @@ import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { countOverLevel } from "./atLevel.ts";
+import { kitsOfDay } from "./kitsOver.ts";
 import { oneRound, type RoundsOfDay } from "./roundsOfDay.ts";
 
 /** How many of a day's rounds run (Poisson-binomial), from the mean kits in each. */
@@ -20,10 +21,6 @@ const loadsOfRounds = memoize(
 		sumOf(kits.map((m) => groupsOf(poisson(m), kitsInLoad))),
 	(kits, kitsInLoad) => [kitsInLoad, ...kits],
 );
-
-function running({ kind, kits }: RoundsOfDay): Counts {
-	return kind === "in_rounds" ? runningRounds(kits) : poisson(kits[0] as number);
-}
 
 const roundsInput = { rounds: { label: say`Kits in each round, average`, unit: say`kits` } };
 
@@ -41,7 +38,10 @@ export const roundsThatRun = calculation<{ rounds: RoundsOfDay }, Counts>({
 		result: { first: 0, chance: Float64Array.of(0.5, 0.5) },
 		within: 1e-12,
 	},
-	compute: ({ rounds }) => countOverLevel(rounds, running),
+	compute: ({ rounds }) =>
+		rounds.kind === "in_rounds"
+			? countOverLevel(rounds, ({ kits }) => runningRounds(kits))
+			: kitsOfDay(rounds),
 });
 
 /** How many loads the rounds of a day make. */
@@ -59,9 +59,9 @@ export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number 
 		within: 1e-6,
 	},
 	compute: ({ rounds, kitsInLoad }) =>
-		countOverLevel(rounds, ({ kind, kits }) =>
-			kind === "in_rounds" ? loadsOfRounds(kits, kitsInLoad) : poisson(kits[0] as number),
-		),
+		rounds.kind === "in_rounds"
+			? countOverLevel(rounds, ({ kits }) => loadsOfRounds(kits, kitsInLoad))
+			: kitsOfDay(rounds),
 });
 
 /** How many kits come into one round of a day. */

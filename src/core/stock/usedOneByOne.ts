@@ -1,11 +1,6 @@
 import type { Counts } from "../counts/counts.ts";
-import { negativeBinomial } from "../counts/negativeBinomial.ts";
-import { poisson } from "../counts/poisson.ts";
-import { spanShape } from "../counts/spanShape.ts";
 import { moved, spread } from "../counts/spread.ts";
-import { plus } from "../counts/sumOf.ts";
-import { memoizeByObject } from "../memoize.ts";
-import { kitsAtLevel } from "../rounds/atLevel.ts";
+import { kitsOver } from "../rounds/kitsOver.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { sumOfAll } from "../sumOfAll.ts";
 import type { Steps } from "./commonStep.ts";
@@ -37,8 +32,11 @@ export function usedOneByOne(use: UseInputs, { of, most }: Steps): Counts | unde
 	const ofKit = of(perKit[0] ?? 0) + of(perRound) + sumOfAll(perLoad.map(of));
 	const ofDescaling = descaleEvery > 0 ? of(perDescale) : 0;
 	const descalings = (kits: number) => (ofDescaling === 0 ? 0 : Math.ceil(kits / descaleEvery));
+	const { first, chance } = kitsOver(days);
+	// Beyond it, what so many kits take alone is more than is asked for.
+	const enough = ofKit > 0 ? Math.floor(most / ofKit) : most;
 	const used = spread(
-		kitsOver(days),
+		{ first, chance: chance.subarray(0, Math.max(1, enough + 1 - first)) },
 		(kits) => kits * ofKit + descalings(kits) * ofDescaling,
 		most,
 	);
@@ -48,11 +46,3 @@ export function usedOneByOne(use: UseInputs, { of, most }: Steps): Counts | unde
 const isOneByOne = (days: readonly RoundsOfDay[]) =>
 	days.every(({ kind }) => kind === "after_each_use");
 const isAlike = (perKit: readonly number[]) => perKit.every((use) => use === perKit[0]);
-
-/** How likely each number of kits is over days that share a level of births: the same for all items. */
-const kitsOver = memoizeByObject((days: readonly RoundsOfDay[]): Counts => {
-	const shape = spanShape(days.flatMap(({ forecast }) => (forecast ? [forecast.level] : [])));
-	const byLevel = sumOfAll(days.map(kitsAtLevel));
-	const all = sumOfAll(days.flatMap(({ kits }) => kits));
-	return plus(poisson(all - byLevel), negativeBinomial(shape, byLevel));
-});
