@@ -1,7 +1,7 @@
 import { always, type Counts } from "../counts/counts.ts";
 import { poisson } from "../counts/poisson.ts";
-import { moved, spread } from "../counts/spread.ts";
-import { either, plus } from "../counts/sumOf.ts";
+import { spread } from "../counts/spread.ts";
+import { plus } from "../counts/sumOf.ts";
 import { FollowedAmounts } from "./followedAmounts.ts";
 import { useOfSomeKits } from "./useOfSomeKits.ts";
 
@@ -24,11 +24,8 @@ export function kitsWithUse(
 	const alike = perKit.every((use) => use === perKit[0]);
 	if (alike || all === 0)
 		return spread({ first, chance }, (kits) => ofNumber(kits) + kits * (perKit[0] ?? 0), most);
-	const oneKit = perKit
-		.map((use, kind) =>
-			moved({ first: 0, chance: Float64Array.of((means[kind] as number) / all) }, use),
-		)
-		.reduce<Counts | undefined>((sum, kind) => either(sum, kind), undefined) as Counts;
+	const ofKind = { first: 0, chance: Float64Array.from(means, (mean) => mean / all) };
+	const oneKit = spread(ofKind, (kind) => perKit[kind] as number);
 	const numbers = first + chance.length;
 	const used = new FollowedAmounts();
 	if (isFixed(ofNumber, numbers)) {

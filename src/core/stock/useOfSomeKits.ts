@@ -42,12 +42,19 @@ export function useOfSomeKits(kits: number, oneKit: Counts, most: number): Count
 
 /** Mean kits that take nothing, and each amount that others take with their mean use by it. */
 function takenBy(kits: number, { first, chance }: Counts) {
-	const taken = Array.from(chance, (p, i) => ({ amount: first + i, part: kits * p * (first + i) }));
-	const some = taken.filter(({ part }) => part > 0);
+	const amounts: number[] = [];
+	const parts: number[] = [];
+	for (let i = 0; i < chance.length; i++) {
+		const amount = first + i;
+		const part = kits * (chance[i] as number) * amount;
+		if (part === 0) continue;
+		amounts.push(amount);
+		parts.push(part);
+	}
 	return {
 		nothing: first === 0 ? kits * (chance[0] as number) : 0,
-		amounts: some.map(({ amount }) => amount),
-		parts: some.map(({ part }) => part),
-		mean: some.reduce((sum, { part }) => sum + part, 0),
+		amounts,
+		parts,
+		mean: parts.reduce((sum, part) => sum + part, 0),
 	};
 }
