@@ -11,16 +11,16 @@ import { poissonTerms } from "./poisson.ts";
  */
 export function beyondEach(most: number, meanCount: number): Float64Array {
 	const { first, chance } = terms(most, meanCount);
-	const beyond = new Float64Array(first + chance.length);
+	const beyond = new Float64Array(most + 1);
 	let more = 0;
 	let sum = 0;
-	for (let c = beyond.length - 1; c >= 0; c--) {
+	for (let c = first + chance.length - 1; c >= 0; c--) {
 		// more: the chance of more than c.
 		sum += more;
-		beyond[c] = sum;
+		if (c <= most) beyond[c] = sum;
 		more += chance[c - first] ?? 0;
 	}
-	return beyond.subarray(0, most + 1);
+	return beyond;
 }
 
 /** The same for one number alone, without a list of all. */
