@@ -1,5 +1,4 @@
 import { calculation, derive, type Figure, nameFigure } from "../calculation.ts";
-import { measureOut, type Preparation } from "../chlorine/measureOut.ts";
 import { type Counts, once } from "../counts/counts.ts";
 import { expectedOf } from "../counts/expectedOf.ts";
 import { mixedCount } from "../counts/mixedCount.ts";
@@ -10,16 +9,13 @@ import { expiredCounts } from "../kits/expiredCounts.ts";
 import { usedAndExpiredCounts } from "../kits/usedAndExpiredCounts.ts";
 import { memoized } from "../memoize.ts";
 import type { LoadMethod } from "../methods/method.ts";
-import { partOf } from "../partOf.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { productExpected, productSetAside } from "../stock/productSetAside.ts";
 import { total } from "../total.ts";
 import { byDate, roundsByDate } from "./byDate.ts";
-import { isMixed } from "./chlorine/litresOfPreparation.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
 import type { DayFigures } from "./dayFigures.ts";
-import { noNeed } from "./methods/noNeed.ts";
+import { productOver } from "./productOver.ts";
 import { sizeOf } from "./sizeOf.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -161,6 +157,16 @@ export function countsOfPeriod(unit: UnitFigures, days: readonly DayFigures[]): 
 	};
 }
 
+/** Births and kits to reprocess on average, without what is set aside for them. */
+export function expectedOver(
+	days: readonly DayFigures[],
+): Record<"births" | "kitsToReprocess", Figure> {
+	return {
+		births: summed(births, days, (day) => day.births),
+		kitsToReprocess: summed(kitsToReprocess, days, (day) => day.toReprocess),
+	};
+}
+
 /** Rounds that run, loads and preparations of some days. */
 function countedOver(days: readonly DayFigures[], confidence: Figure) {
 	const over = (
@@ -204,44 +210,3 @@ const addedUp = calculation<{ counts: readonly Counts[] }, Counts>({
 	},
 	compute: ({ counts }) => sumAtLevel(counts),
 });
-
-const quantityMeasured = partOf<Preparation, "quantity">(
-	measureOut,
-	"quantity",
-	say`Product for one preparation`,
-	say`mL, g or tablets`,
-);
-
-const productOfDay = {
-	expected: memoized(productExpected),
-	setAside: memoized(productSetAside),
-};
-const productOfPeriod = { expected: productExpected, setAside: productSetAside };
-
-/** Product for the preparations of some days. */
-export function productOver(
-	unit: Pick<UnitFigures, "read" | "treated">,
-	days: readonly Pick<DayFigures, "date" | "preparationCounts" | "preparation">[],
-	confidence: Figure,
-): Pair {
-	if (!isMixed(unit.read)) return noNeed("product", quantityMeasured, unit.treated);
-	const inputs = {
-		preparations: byDate(
-			say`Preparations of each day`,
-			say`preparations`,
-			days,
-			(day) => day.preparationCounts,
-		),
-		quantities: byDate(
-			say`Product for one preparation on each day`,
-			say`mL, g or tablets`,
-			days,
-			(day) => derive(quantityMeasured, { whole: day.preparation }),
-		),
-	};
-	const { expected, setAside } = days.length === 1 ? productOfDay : productOfPeriod;
-	return {
-		expected: derive(expected, inputs),
-		setAside: derive(setAside, { ...inputs, confidence }),
-	};
-}

@@ -39,11 +39,6 @@ const ownBirths = memoizeByObject((table: ReadTable<BirthsRow>) => {
 	};
 });
 
-/** The figures of every day of the plan, in order. */
-export function dayFigures(unit: UnitFigures, dates: readonly IsoDate[]): DayFigures[] {
-	return withCounts(unit, dayDemands(unit, dates));
-}
-
 /** The demands of days with what follows from them. */
 export function withCounts(unit: UnitFigures, days: readonly DayDemand[]): DayFigures[] {
 	return days.map((day) => new CountedDay(unit, day));

@@ -122,7 +122,7 @@ export function planTables(unit: UnitFigures, demands: readonly DayDemand[]): Pl
 			orderTable(unit, store, firstDay),
 			takeFirstTable(store.budget, firstDay),
 			stockAheadTable(store.items, store.ahead, firstDay),
-			costsTable(unit, dates),
+			costsTable(unit, days),
 		],
 	};
 }

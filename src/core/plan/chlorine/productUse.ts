@@ -24,27 +24,35 @@ const withWardUse = total(
 /** No name of a use ends with a space, so that none is taken for the kits. */
 const KITS = "kits ";
 
-/**
- * Use of the product in use as the store counts it: the kits' and the ward's
- * together. What is mixed daily for the ward is known, not uncertain.
- *
- * @param preparation any preparation with the product: it says how it is measured
- * @param measure in which the store counts it
- */
+/** Use of the product in use as the store counts it. */
 export function productUse(
 	preparation: Figure<Preparation>,
 	measure: Figure<string>,
 	kits: Pair,
 	ward: readonly WardUse[],
 ): Pair {
+	const inStore = (ofKits: Figure) => productInStore(preparation, measure, ofKits, ward);
+	return { expected: inStore(kits.expected), setAside: inStore(kits.setAside) };
+}
+
+/**
+ * Product as the store counts it: the kits' and the ward's together. What is mixed daily for
+ * the ward is known, not uncertain.
+ *
+ * @param preparation any preparation with the product: it says how it is measured
+ * @param measure in which the store counts it
+ */
+export function productInStore(
+	preparation: Figure<Preparation>,
+	measure: Figure<string>,
+	kits: Figure,
+	ward: readonly WardUse[],
+): Figure {
 	const from = derive(measuredIn, { whole: preparation });
+	if (ward.length === 0) return derive(inMeasure, { quantity: kits, from, to: measure });
 	// By name, so that the order of the rows changes neither the last digit nor the reason told first.
 	const byName = [...ward].sort((one, other) => inOrder(one.use, other.use));
 	const others = Object.fromEntries(byName.map(({ use, quantity }) => [use, quantity]));
-	const inStore = (figure: Figure) => {
-		const parts = gather(say`Product`, say`mL, g or tablets`, { [KITS]: figure, ...others });
-		const quantity = ward.length === 0 ? figure : derive(withWardUse, { parts });
-		return derive(inMeasure, { quantity, from, to: measure });
-	};
-	return { expected: inStore(kits.expected), setAside: inStore(kits.setAside) };
+	const parts = gather(say`Product`, say`mL, g or tablets`, { [KITS]: kits, ...others });
+	return derive(inMeasure, { quantity: derive(withWardUse, { parts }), from, to: measure });
 }

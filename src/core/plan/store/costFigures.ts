@@ -1,4 +1,5 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { memoize } from "../../memoize.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
@@ -6,11 +7,13 @@ import { type ItemsRow, itemsSheet } from "../../sheets/items.ts";
 import { commonPractice } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
+import { roundsByDate } from "../byDate.ts";
 import { preparationInUse } from "../chlorine/productFigures.ts";
-import { productUse } from "../chlorine/productUse.ts";
+import { productInStore } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
-import { countsOfPeriod } from "../countsOfPeriod.ts";
-import { dayFigures } from "../dayFigures.ts";
+import { expectedOver } from "../countsOfPeriod.ts";
+import { type DayFigures, withCounts } from "../dayFigures.ts";
+import { productExpectedOver } from "../productOver.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { expectedOfItem } from "./useOfItem.ts";
 
@@ -39,9 +42,29 @@ const costOfUse = calculation<{ use: number; price: number; packSize: number }, 
 	compute: ({ use, price, packSize }) => (use * price) / packSize,
 });
 
-export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigures {
-	const days = dayFigures(unit, dates);
-	const counts = countsOfPeriod(unit, days);
+/** What of the plan is the same whatever the kits are disinfected with: births, rounds and all other items. */
+export interface PlanCosted {
+	readonly days: readonly DayFigures[];
+	readonly births: Figure;
+	readonly kits: Figure;
+	readonly useOf: (item: string) => Figure;
+}
+
+export function planCosted(unit: UnitFigures, days: readonly DayFigures[]): PlanCosted {
+	const rounds = roundsByDate(days);
+	const { births, kitsToReprocess } = expectedOver(days);
+	return {
+		days,
+		births,
+		kits: kitsToReprocess,
+		useOf: memoize((item: string) => expectedOfItem(unit, item, { rounds, days })),
+	};
+}
+
+/** @param unit as it is, or with one of `ruleChanges` */
+export function costsOf(unit: UnitFigures, plan: PlanCosted): CostFigures {
+	const days = withCounts(unit, plan.days);
+	const dates = days.map(({ date }) => date);
 	const ward = wardUses(unit, dates);
 	const byItem: Record<string, Figure> = {};
 	const withoutPrice: string[] = [];
@@ -51,13 +74,13 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 	for (const row of [...unit.read.tables.items.rows].sort(byName)) {
 		const { value } = row;
 		const use = isInUse(unit, value.item)
-			? productUse(
+			? productInStore(
 					unit.preparationOn(dates[0] as IsoDate),
 					nameFigure(say`Measure`, value.measure),
-					counts.product,
+					productExpectedOver(unit, days),
 					ward,
-				).expected
-			: expectedOfItem(unit, value.item, { rounds: counts.rounds, days });
+				)
+			: plan.useOf(value.item);
 		const price = givenFigure(itemsSheet, row, "pack_price");
 		if (!price) {
 			if (!use.outcome.ok || use.outcome.value > 0) withoutPrice.push(value.item);
@@ -72,8 +95,8 @@ export function costsOf(unit: UnitFigures, dates: readonly IsoDate[]): CostFigur
 	return {
 		byItem,
 		withoutPrice,
-		births: counts.births.expected,
-		kits: counts.kitsToReprocess.expected,
+		births: plan.births,
+		kits: plan.kits,
 	};
 }
 

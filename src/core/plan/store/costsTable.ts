@@ -5,10 +5,11 @@ import { say } from "../../say.ts";
 import { costsSheet } from "../../sheets/costs.ts";
 import { commonPractice } from "../../source.ts";
 import { sumOfAll } from "../../sumOfAll.ts";
-import { DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
+import { DAYS_PER_WEEK } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
+import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { type CostFigures, costsOf, ruleChanges } from "./costFigures.ts";
+import { type CostFigures, costsOf, planCosted, ruleChanges } from "./costFigures.ts";
 import { signed } from "./stockTable.ts";
 
 const weekly = calculation<{ costs: readonly number[]; days: number }, number>({
@@ -56,12 +57,13 @@ const perKit = each(
 /** Things as they are, then each change, the one that saves most first. */
 export function costsTable(
 	unit: UnitFigures,
-	dates: readonly IsoDate[],
+	days: readonly DayFigures[],
 ): ComputedTable<typeof costsSheet> {
 	return onDemand(costsSheet, () => {
-		const now = withWeek(unit, say`As it is now`, costsOf(unit, dates));
+		const costed = planCosted(unit, days);
+		const now = withWeek(unit, say`As it is now`, costsOf(unit, costed));
 		const changed = ruleChanges(unit)
-			.map((change) => withWeek(unit, change.name, costsOf(change.unit, dates)))
+			.map((change) => withWeek(unit, change.name, costsOf(change.unit, costed)))
 			.sort(
 				(a, b) =>
 					(valueIn(a.week) ?? Number.POSITIVE_INFINITY) -

@@ -14,7 +14,7 @@ import { type ProductFigures, preparationByLabel, strongLots } from "../chlorine
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
-import { productOver } from "../countsOfPeriod.ts";
+import { productOver } from "../productOver.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";
 import { isUseKnown, itemOver, notSaid, useOfItem } from "./useOfItem.ts";
