@@ -70,6 +70,8 @@ describe.each(["when_expired", "in_time"] as const)(
 			{ kits: 12, perDay: 2.5, starts: [420, 840, 1260], length: fixed(240), days: 7 },
 			{ kits: 3, perDay: 1, starts: [480, 1200], length: fixed(200), days: 3 },
 			{ kits: 4, perDay: 0.3, starts: [480], length: fixed(300), days: 14 },
+			// Hardly used, they come round together, over more than a fortnight.
+			{ kits: 5, perDay: 0.01, starts: [480, 1200], length: fixed(110), days: 18 },
 			{ kits: 5, perDay: 0.6, starts: [600], length: fixed(300), days: 1 },
 			// Ready after midnight: the day counts from then.
 			{ kits: 4, perDay: 0.4, starts: [600, 1320], length: fixed(180), days: 7 },

@@ -28,6 +28,8 @@ export interface RenewalsOfDay {
 
 const MOST_STRETCHES = 40;
 const SETTLED = 1e-3;
+/** Where kits are used before they go out of date. */
+const MOST_DAYS_IF_USED = 4;
 /** With more kits than this, what holds for so many is carried over. */
 const MOST_FOLLOWED = 14;
 /** With a longer life kits are renewed one by one. */
@@ -55,7 +57,7 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 	const chain = canFollowEveryKit(kits, ends)
 		? new EveryKitsEnd(kits, ends, steps)
 		: new OldestKits(kits, ends, steps, renewedAtOnce(kits, uses, life.days + 1) / steps.length);
-	const stretch = stretchOf(kits, uses, life);
+	const stretch = stretchOf(uses, kits, life, steps);
 	let made = { given: [] as Float64Array[], perDay: Number.NaN, squares: Number.NaN };
 	for (let i = 0; i < MOST_STRETCHES; i++) {
 		const { squares } = made;
@@ -67,12 +69,13 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 }
 
 /**
- * Days whose mean says whether it has settled: kits that nobody uses come round together
- * after their life, others mix.
+ * Days whose mean says whether it has settled: kits that nobody uses come round together,
+ * all of them once a life and what it takes to be ready again, others mix.
  */
-function stretchOf(kits: number, uses: number, { days, renewal }: ReadyLife): number {
-	const cycle = Math.max(1, renewal === "in_time" ? days : days + 1);
-	return uses * days < kits ? Math.min(cycle, 14) : Math.min(cycle, 4);
+function stretchOf(uses: number, kits: number, life: ReadyLife, steps: readonly RenewalStep[]) {
+	const { target } = steps[0] as RenewalStep;
+	const cycle = Math.max(1, life.renewal === "in_time" ? life.days : target + 1);
+	return uses * life.days < kits ? cycle : Math.min(cycle, MOST_DAYS_IF_USED);
 }
 
 /**
