@@ -9,6 +9,7 @@ import { waitsFor } from "../../format/waitsFor.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { HeldUnit } from "./heldUnit.ts";
+import type { SaidOnce } from "./unitsNotInSums.ts";
 
 /** One item of the district's order, as a person reads it. */
 export interface DistrictLine {
@@ -29,14 +30,22 @@ export interface DistrictLine {
 	readonly isUrgent: boolean;
 }
 
-/** The items to order: urgent ones first; last those of which no pack is ordered. */
-export function districtLines({ rows }: ComputedTable<typeof unitsOrderSheet>): DistrictLine[] {
+/**
+ * The items to order: urgent ones first; last those of which no pack is ordered.
+ *
+ * @param said units whose need is not known, and that the notes name already
+ */
+export function districtLines(
+	{ rows }: ComputedTable<typeof unitsOrderSheet>,
+	said: SaidOnce,
+): DistrictLine[] {
 	const lines = rows.map((row): DistrictLine => {
 		const urgent = numberIn(row.units_run_out_first) ?? 0;
-		const unknown = numberIn(row.units_unknown) ?? 0;
+		const [item, measure] = [wordIn(row.item), wordIn(row.measure)];
+		const unknown = (numberIn(row.units_unknown) ?? 0) - said(item, measure);
 		return {
-			item: wordIn(row.item),
-			measure: wordIn(row.measure),
+			item,
+			measure,
 			need: numberIn(row.need),
 			inStore: numberIn(row.in_store),
 			packs: numberIn(row.order_packs),
@@ -75,11 +84,11 @@ export function isFolded({ packs, isUrgent }: DistrictLine): boolean {
 	return packs === 0 && !isUrgent;
 }
 
-/** How many packs of how many items for how many units, in one line. */
+/** How many packs of how many items for how many units, in one line; what is not ordered is no urgent order. */
 export function orderHeadline(units: number, lines: readonly DistrictLine[]): string {
 	const ordered = lines.filter(({ packs }) => (packs ?? 0) > 0);
 	const packs = ordered.reduce((sum, line) => sum + (line.packs ?? 0), 0);
-	const urgent = lines.filter(({ isUrgent }) => isUrgent).length;
+	const urgent = lines.filter(({ isUrgent, packs }) => isUrgent && packs !== 0).length;
 	const words = say`${counted(units, "unit")} together: ${counted(packs, "pack")} of ${counted(ordered.length, "item")}`;
 	return urgent === 0 ? words : say`${words}, ${urgent} urgent`;
 }

@@ -3,6 +3,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { counted, listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import type { District, DistrictSums } from "./district.ts";
+import { unitsNotInSums } from "./unitsNotInSums.ts";
 
 const MOST_NOTES = 20;
 const MOST_NAMES = 8;
@@ -17,6 +18,7 @@ export function districtNotes(district: District, sums: DistrictSums): string[] 
 	const notes = [
 		...waitingNote(district),
 		...unreadNote(district),
+		...notInSumsNote(district),
 		...weeksNote(district),
 		...[...district.problems, ...sums.problems].map(({ message }) => message),
 	];
@@ -36,6 +38,14 @@ function unreadNote({ units }: District): string[] {
 	if (unread.length === 0) return [];
 	return [
 		say`${counted(unread.length, "unit")} could not be read, so nothing of theirs is in the sums: ${listed(unread, MOST_NAMES)}.`,
+	];
+}
+
+function notInSumsNote({ units }: District): string[] {
+	const names = unitsNotInSums(units).map(({ row }) => row.unit);
+	if (names.length === 0) return [];
+	return [
+		say`${counted(names.length, "unit")} gave no stock or target of any item, so nothing of theirs is in the sums: ${listed(names, MOST_NAMES)}.`,
 	];
 }
 

@@ -6,7 +6,9 @@ import { storeStock } from "../../../core/units/storeStock.ts";
 import { breath } from "../../dom/breath.ts";
 import { inPieces } from "../../dom/inPieces.ts";
 import type { District, DistrictSums } from "./district.ts";
+import { type DistrictLine, districtLines } from "./districtLines.ts";
 import { readDistrictText } from "./readDistrictText.ts";
+import { saidOnce } from "./unitsNotInSums.ts";
 
 /** What the page has of a district, with the tables of its own as they were typed. */
 export interface DistrictState {
@@ -32,4 +34,9 @@ export async function districtState(
 	const sums = await inPieces(district.sums(nameOf, storeStock(readStock.rows, nameOf)), breath());
 	const problems = [...district.problems, ...sums.problems];
 	return { district, sums, nameOf, names, stock, problems };
+}
+
+/** The order's items, as a person reads them below the notes. */
+export function linesOf({ district, sums, nameOf }: DistrictState): DistrictLine[] {
+	return districtLines(sums.table, saidOnce(district.units, nameOf));
 }

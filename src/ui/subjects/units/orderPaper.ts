@@ -10,14 +10,8 @@ import { signatures } from "../../print/signatures.ts";
 import { clockNow } from "../../state/clockNow.ts";
 import type { State } from "../../state/store.ts";
 import { storeCautions } from "../store/storeCautions.ts";
-import {
-	type DistrictLine,
-	districtLines,
-	isFolded,
-	needsOf,
-	orderHeadline,
-} from "./districtLines.ts";
-import type { DistrictState } from "./districtState.ts";
+import { type DistrictLine, isFolded, needsOf, orderHeadline } from "./districtLines.ts";
+import { type DistrictState, linesOf } from "./districtState.ts";
 import { orderTable } from "./orderTable.ts";
 
 /** @param notes what must be known of the sums: other weeks, units that are lacking */
@@ -44,8 +38,8 @@ function headOf({ district }: DistrictState) {
 }
 
 function orderPage(state: State, all: DistrictState, notes: readonly string[]): HTMLElement {
-	const { district, sums } = all;
-	const lines = districtLines(sums.table);
+	const { district } = all;
+	const lines = linesOf(all);
 	const shown = lines.filter((line) => !isFolded(line));
 	const left = lines.filter(isFolded).map(({ item }) => item);
 	return paperForm(

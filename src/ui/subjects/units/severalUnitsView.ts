@@ -18,11 +18,11 @@ import { askCustoms } from "./askCustoms.ts";
 import { comeWords } from "./comeWords.ts";
 import { districtButtons } from "./districtButtons.ts";
 import { DistrictField } from "./districtField.ts";
-import { districtLines, orderHeadline } from "./districtLines.ts";
+import { orderHeadline } from "./districtLines.ts";
 import { districtLists } from "./districtLists.ts";
 import { districtNotes, usualDay } from "./districtNotes.ts";
 import { type Come, DistrictReading } from "./districtReading.ts";
-import { type DistrictState, districtState } from "./districtState.ts";
+import { type DistrictState, districtState, linesOf } from "./districtState.ts";
 import { givenUnits } from "./givenUnits.ts";
 import type { HeldUnit } from "./heldUnit.ts";
 import { orderPaper } from "./orderPaper.ts";
@@ -170,7 +170,7 @@ export class SeveralUnitsView implements View {
 
 	#draw(state: DistrictState | undefined): void {
 		this.#state = state;
-		const lines = state ? districtLines(state.sums.table) : [];
+		const lines = state ? linesOf(state) : [];
 		const { district } = reading;
 		const { units } = district;
 		this.#title.textContent =

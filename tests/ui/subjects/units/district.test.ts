@@ -16,6 +16,7 @@ import { districtLists } from "../../../../src/ui/subjects/units/districtLists.t
 import { districtNotes, usualDay } from "../../../../src/ui/subjects/units/districtNotes.ts";
 import { givenUnits } from "../../../../src/ui/subjects/units/givenUnits.ts";
 import { readUnit } from "../../../../src/ui/subjects/units/readUnit.ts";
+import { saidOnce } from "../../../../src/ui/subjects/units/unitsNotInSums.ts";
 import { unitWith } from "../../../core/smallUnit.ts";
 
 const HEADER =
@@ -50,6 +51,11 @@ function sumsOf(district: District, names: { item: string; name: string }[] = []
 	}
 }
 
+/** As the page shows them below its notes. */
+function linesOf(district: District, names: { item: string; name: string }[] = []) {
+	return districtLines(sumsOf(district, names).table, saidOnce(district.units, itemNames(names)));
+}
+
 function workbook(name: string, plan_start = "2027-03-01"): Uint8Array {
 	const unit = unitWith({ unit_name: name, plan_start });
 	return zipWorkbook(unit, new Store(unit).state.plan);
@@ -82,7 +88,7 @@ describe("files as units send them", () => {
 			["order.csv", orderOf("", 70)],
 			["order.csv", orderOf("", 60)],
 		);
-		const [line] = districtLines(sumsOf(district).table);
+		const [line] = linesOf(district);
 		expect(line).toMatchObject({ item: "gauze", need: 70, packs: 1, unitPacks: 2, short: 2 });
 		expect(line && sharesOf(line, district.units, itemNames([]))).toEqual([
 			"order.csv: 30 pieces, 1 pack of its own",
@@ -106,13 +112,31 @@ describe("files as units send them", () => {
 	});
 });
 
+test("a unit that gave nothing of any item is said once, one that lacks an item there", async () => {
+	const row = (item: string, usable: string, unit: string) =>
+		`${item},piece,${usable},0,80,100,1,100,2,,,,,no,100,2,${unit}\n`;
+	const district = await districtOf(
+		["a.csv", `${HEADER}\n${row("gauze", "70", "A")}${row("soap", "20", "A")}`],
+		["b.csv", `${HEADER}\n${row("gauze", "", "B")}${row("soap", "20", "B")}`],
+		["c.csv", `${HEADER}\n${row("gauze swab", "", "C")}${row("soap", "", "C")}`],
+	);
+	const names = [{ item: "gauze swab", name: "gauze" }];
+	expect(districtNotes(district, sumsOf(district, names)).join(" ")).toContain(
+		"1 unit gave no stock or target of any item, so nothing of theirs is in the sums: C.",
+	);
+	expect(linesOf(district, names).map(({ item, remark }) => [item, remark])).toEqual([
+		["gauze", "1 unit gave no stock or target, so nothing of theirs is in the sum."],
+		["soap", ""],
+	]);
+});
+
 test("two workbooks of one unit are both counted, and named; one taken out counts no more", async () => {
 	const district = await districtOf(["a.csv", orderOf("A", 70)], ["b.csv", orderOf("A", 60)]);
 	expect(district.problems.map(({ code }) => code)).toEqual(["unit-named-twice"]);
 	const [first] = district.units;
 	if (first) district.takeOut(first);
 	expect(district.problems).toEqual([]);
-	expect(districtLines(sumsOf(district).table)[0]?.need).toBe(40);
+	expect(linesOf(district)[0]?.need).toBe(40);
 	district.receive(
 		givenUnits([{ path: "a.csv", file: new File([orderOf("A", 70)], "a.csv") }]).units,
 	);
@@ -127,11 +151,7 @@ test("items are one by the table of names alone; what needs no pack folds away",
 		["c.csv", orderOf("C", 200, "soap")],
 	);
 	const lines = (names: { item: string; name: string }[]) =>
-		districtLines(sumsOf(district, names).table).map((line) => [
-			line.item,
-			line.need,
-			isFolded(line),
-		]);
+		linesOf(district, names).map((line) => [line.item, line.need, isFolded(line)]);
 	expect(lines([])).toEqual([
 		["gauze", 30, false],
 		["gauze 10x10", 40, false],
