@@ -34,6 +34,8 @@ export interface Column<T> {
 	readonly source?: Source;
 	/** Added after the first edition of the format: an older file may lack it. */
 	readonly added?: boolean;
+	/** Set where it is blank in every row or in none: where it is, it stands in the file and on no page. */
+	readonly ifAny?: boolean;
 	/** Set where the program fills the column in for itself: it is in the file, and on no page. */
 	readonly behind?: boolean;
 }

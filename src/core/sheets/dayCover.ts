@@ -13,6 +13,7 @@ export const dayCoverSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`Blank where all kits are alike.`,
+			ifAny: true,
 		}),
 		hour: computed({
 			label: say`Hour`,

@@ -48,6 +48,7 @@ export const kitCoverSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`Blank where all kits are alike.`,
+			ifAny: true,
 			added: true,
 		}),
 	},

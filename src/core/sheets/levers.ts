@@ -23,6 +23,7 @@ export const leversSheet = sheet({
 			unit: "",
 			value: words(),
 			help: say`Blank where all kits are alike.`,
+			ifAny: true,
 		}),
 		change: computed({
 			label: say`Change`,

@@ -1,3 +1,4 @@
+import type { Figure } from "../../core/calculation.ts";
 import type { AnyTable } from "../../core/computedTable.ts";
 import { shownCell } from "../format/shownFigure.ts";
 import { columnWidth } from "./columnWidth.ts";
@@ -9,7 +10,8 @@ const SAMPLED_ROWS = 60;
 
 /** A sheet that the plan fills in: locked, and every cell can be asked "why?". Of a long one only the first rows are looked at before it stands. */
 export function computedGrid({ sheet, rows }: AnyTable): GridModel {
-	const keys = Object.keys(sheet.columns);
+	const all = Object.keys(sheet.columns);
+	const keys = all.filter((key) => !(sheet.columns[key]?.ifAny && isBlank(rows[0]?.[key])));
 	const shown = (row: number, key: string) => {
 		const column = sheet.columns[key];
 		const figure = rows[row]?.[key];
@@ -33,13 +35,14 @@ export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 		name: sheet.title,
 		columns,
 		rowCount: rows.length,
-		fixedColumns: 1,
+		// What stands where the rows' names would may be as wide as a phone, and leave no room beside it.
+		fixedColumns: keys[0] === all[0] ? 1 : 0,
 		headerHeight: headHeight(columns),
 		rowHeight: (row) => heights.of(row),
 		...(rows.length > SAMPLED_ROWS && { measureOn: () => heights.measureOn() }),
 		value(row, at) {
-			const outcome = rows[row]?.[keys[at] ?? ""]?.outcome;
-			return outcome?.ok && outcome.value !== "" ? (outcome.value ?? undefined) : undefined;
+			const figure = rows[row]?.[keys[at] ?? ""];
+			return figure?.outcome.ok && !isBlank(figure) ? figure.outcome.value : undefined;
 		},
 		cell(row, at): GridCell {
 			const key = keys[at] ?? "";
@@ -53,4 +56,9 @@ export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 			};
 		},
 	};
+}
+
+function isBlank(figure: Figure<unknown> | undefined): boolean {
+	const { outcome } = figure ?? {};
+	return outcome?.ok === true && (outcome.value === "" || outcome.value === null);
 }

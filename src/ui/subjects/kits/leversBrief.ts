@@ -12,23 +12,35 @@ import { usesPerYear } from "./usesPerYear.ts";
 
 /** What would help, in short: one change a line, the one that spares most first, and how often each leaves a need without a kit. */
 export function leversBrief(state: State): HTMLElement | undefined {
-	const rows = rowsOf(state.plan, leversSheet).filter(
-		(row) => numberIn(row.unmet_per_1000_uses) !== undefined,
-	);
-	if (rows.length === 0) return undefined;
-	const kinds = [...new Set(rows.map((row) => wordIn(row.kind)))];
+	const tables = tablesOf(state);
+	if (tables.length === 0) return undefined;
 	return el(
 		"section",
 		{ class: "levers-brief" },
 		el("h2", {}, say`What would help`),
-		...kinds.map((kind) =>
-			table(
-				kind,
-				rows.filter((row) => wordIn(row.kind) === kind),
-				usesPerYear(state, kind),
-			),
-		),
+		...tables,
 		el("p", {}, el("a", { href: hashOf(leversSheet.file) }, say`All about these changes`)),
+	);
+}
+
+/** The same below the sheet itself, for a phone, on which a change takes all the width of its cells. */
+export function leversOnPhone(state: State): HTMLElement | undefined {
+	const tables = tablesOf(state);
+	return tables.length === 0 ? undefined : el("div", { class: "on-phone" }, ...tables);
+}
+
+/** A table for each kind of kit. */
+function tablesOf(state: State): HTMLElement[] {
+	const rows = rowsOf(state.plan, leversSheet).filter(
+		(row) => numberIn(row.unmet_per_1000_uses) !== undefined,
+	);
+	const kinds = [...new Set(rows.map((row) => wordIn(row.kind)))];
+	return kinds.map((kind) =>
+		table(
+			kind,
+			rows.filter((row) => wordIn(row.kind) === kind),
+			usesPerYear(state, kind),
+		),
 	);
 }
 

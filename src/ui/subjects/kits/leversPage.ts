@@ -6,12 +6,14 @@ import { semicolon } from "../../format/semicolon.ts";
 import type { SheetPage } from "../../page.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { leversOnPhone } from "./leversBrief.ts";
 import { ofKind } from "./ofKind.ts";
 
 /** What would help most. */
 export const leversPage: SheetPage = {
 	sheet: leversSheet,
 	headline: leversHeadline,
+	over: leversOnPhone,
 };
 
 function leversHeadline(state: State): string | undefined {
