@@ -55,20 +55,19 @@ describe("room", { timeout: 240_000 }, () => {
 	);
 
 	test.each([
-		[{ width: 1366, height: 768 }, 0],
-		[PHONE, 7],
-	])(
-		"what to start tonight is said in words where its cells are cut %#",
-		async (viewport, lines) => {
-			const workbook = await WorkbookPage.open(browser, site, { viewport });
-			await workbook.goTo("tonight.csv");
-			await workbook.drawn();
-			const shown = workbook.page.locator(".on-phone li:visible");
-			await expect.poll(() => shown.count(), SOON).toBe(lines);
-			expect(await axeViolations(workbook)).toEqual([]);
-			await closeClean(workbook);
-		},
-	);
+		["tonight.csv", "li", 7],
+		["levers.csv", "td.numeric", 5],
+	])("%s is said in words where its cells are cut", async (sheet, lines, count) => {
+		const workbook = await WorkbookPage.open(browser, site, { viewport: PHONE });
+		await workbook.goTo(sheet);
+		await workbook.drawn();
+		const shown = workbook.page.locator(`.on-phone ${lines}:visible`);
+		await expect.poll(() => shown.count(), SOON).toBe(count);
+		expect(await axeViolations(workbook)).toEqual([]);
+		await workbook.page.setViewportSize({ width: 1366, height: 768 });
+		await expect.poll(() => shown.count(), SOON).toBe(0);
+		await closeClean(workbook);
+	});
 
 	test("a number says why beside the grid; Escape sends the answer away for good, Enter asks again and leads into it and back", async () => {
 		const workbook = await WorkbookPage.open(browser, site, { bypassCSP: true });

@@ -87,9 +87,11 @@ export class WorkbookPage {
 
 	/** Clicks a cell of the grid; row and column count from 0, line numbers not counted. */
 	async click(row: number, column: number): Promise<void> {
-		const cells = this.page.locator(`.grid .ht_master tbody tr:nth-child(${row + 1}) td`);
-		const clone = this.page.locator(`.grid .ht_clone_left tbody tr:nth-child(${row + 1}) td`);
-		await (column === 0 ? clone.nth(0) : cells.nth(column)).click();
+		const rowIn = (part: string) =>
+			this.page.locator(`.grid ${part} tbody tr:nth-child(${row + 1})`);
+		// A first column that stays in place lies over its own cells.
+		const first = rowIn(":is(.ht_master, .ht_clone_left)").last().locator("td").first();
+		await (column === 0 ? first : rowIn(".ht_master").locator("td").nth(column)).click();
 	}
 
 	/** Types a text into a cell of the grid and keeps it. */
