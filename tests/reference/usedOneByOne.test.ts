@@ -1,5 +1,7 @@
-import { qnbinom, qpois } from "lib-r-math.js";
+import { ppois, qnbinom, qpois } from "lib-r-math.js";
 import { describe, expect, test } from "vitest";
+import type { Amounts } from "../../src/core/amounts.ts";
+import { chanceEnough, nextSmaller } from "../../src/core/counts/chanceEnough.ts";
 import type { LevelOfDay } from "../../src/core/counts/counts.ts";
 import { soaks } from "../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
@@ -42,6 +44,20 @@ describe.each([1, 7, 40])("kits reprocessed one by one over %d days", (length) =
 			expectWithin(answerOf(useSetAside, inputs), useOf(kits, length, 9), 1e-6, `at ${confidence}`);
 		}
 	});
+});
+
+test("amounts too fine to be told apart are rounded up, by less than 1 in 100,000, and said to be as sure as they are", () => {
+	const fine = { ...rates, perKit: [18.123457], perRound: 0, perLoad: [0] };
+	const inputs = { loads: soaks(3), days: [day(40)], descaleEvery: 0, rates: fine };
+	const found = answerOf(useSetAside, { ...inputs, confidence: 0.9 });
+	const exact = 3.1 + 18.123457 * Number(qpois(0.9, 40));
+	expect(found).toBeGreaterThanOrEqual(exact);
+	expect(found).toBeLessThan(exact * 1.00001);
+	const amounts = useSetAside.mayCome?.({ ...inputs, confidence: 0.9 }) as Amounts;
+	const [enough, less] = [chanceEnough(amounts, found), nextSmaller(amounts, found) ?? 0];
+	expectWithin(enough, Number(ppois(Number(qpois(0.9, 40)), 40)), 1e-12, "chance");
+	expectWithin(less, found - 18.123457, 0.002, "pieces");
+	expect(chanceEnough(amounts, less)).toBeLessThan(0.9);
 });
 
 test("kinds that take different amounts are told apart", () => {

@@ -96,7 +96,8 @@ function foundSteps(amounts: readonly number[], most: number, days: number): Ste
 	return { size, of, more: 0, most: FIRST_LOOK.exact };
 }
 
-function exactSteps(amounts: readonly number[]): Steps {
+/** Steps of which every amount is a whole number, however many that makes. */
+export function exactSteps(amounts: readonly number[]): Steps {
 	const used = amounts.filter((amount) => amount > 0);
 	if (used.length === 0) return { size: 1, of: Math.ceil, more: 0, most: ALL };
 	const finest = used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor);

@@ -8,7 +8,7 @@ import { sources } from "../sources.ts";
 import { commonStep } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
-import { eachKitAlone } from "./usedOneByOne.ts";
+import { usedOneByOne } from "./usedOneByOne.ts";
 import { usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
 
@@ -66,17 +66,19 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		within: 1e-9,
 	},
 	mayCome: ({ confidence, ...use }) => {
+		const oneByOne = usedOneByOne(use);
+		if (oneByOne) return oneByOne.amounts();
 		const { used, steps } = counted(use, confidence);
 		return { counts: used, size: steps.size };
 	},
-	compute: ({ confidence, ...use }) => counted(use, confidence).setAside,
+	compute: ({ confidence, ...use }) =>
+		usedOneByOne(use)?.setAside(confidence) ?? counted(use, confidence).setAside,
 });
 
 /** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */
 const STEPS = 2000;
 
-function counted(inputs: UseInputs, confidence: number): CountedUse {
-	const use = eachKitAlone(inputs);
+function counted(use: UseInputs, confidence: number): CountedUse {
 	const amounts = Object.values(use.rates).flat();
 	return countedFinely(amounts, confidence, commonStep(use), STEPS, (steps) =>
 		usedOverDays(use, steps),

@@ -1,46 +1,49 @@
-import type { Counts } from "../counts/counts.ts";
-import { moved, spread } from "../counts/spread.ts";
+import type { Amounts } from "../amounts.ts";
+import { setAside } from "../counts/counts.ts";
+import { spread } from "../counts/spread.ts";
 import { kitsOver } from "../rounds/kitsOver.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { sumOfAll } from "../sumOfAll.ts";
-import type { Steps } from "./commonStep.ts";
+import { exactSteps } from "./commonStep.ts";
 import type { UseInputs } from "./useInputs.ts";
 
-/**
- * Where every kit is reprocessed by itself, and each takes the same: all that goes with one as the use
- * of a kit. It is then counted in steps that are as few as the kits; else what was given.
- */
-export function eachKitAlone(use: UseInputs): UseInputs {
-	const { rates, days } = use;
-	if (!isOneByOne(days) || !isAlike(rates.perKit)) return use;
-	const more = rates.perRound + sumOfAll(rates.perLoad);
-	const perKit = rates.perKit.map((ofKit) => ofKit + more);
-	return { ...use, rates: { ...rates, perRound: 0, perLoad: rates.perLoad.map(() => 0), perKit } };
+/** Use that goes by the number of kits alone. */
+export interface UsedOneByOne {
+	/** What is enough with the chance given. */
+	readonly setAside: (confidence: number) => number;
+	/** How likely each amount is. */
+	readonly amounts: () => Amounts;
 }
 
+/** Of finer amounts each is rounded up to a step: a list of all would be too long. */
+const MOST_STEPS = 200_000;
+
 /**
- * How likely each amount of use over the days is, counted in steps, where each kit is a round and a load
- * of its own and takes the same: it goes by the number of kits alone, which is Poisson, and negative
- * binomial where births are forecast. A descaling comes with the first and every so many after.
+ * Use over days on which every kit is reprocessed by itself, and each takes the same: a kit is a round and
+ * a load of its own, and a descaling comes with the first and every so many after. However fine the
+ * amounts, there are no more of them than numbers of kits.
  *
  * @returns nothing where rounds gather kits, or kits take different amounts
  */
-export function usedOneByOne(use: UseInputs, { of, most }: Steps): Counts | undefined {
-	const { days, descaleEvery } = use;
-	const { perKit, perRound, perLoad, perDay, perDescale } = use.rates;
-	if (!isOneByOne(days) || !isAlike(perKit)) return undefined;
-	const ofKit = of(perKit[0] ?? 0) + of(perRound) + sumOfAll(perLoad.map(of));
-	const ofDescaling = descaleEvery > 0 ? of(perDescale) : 0;
-	const descalings = (kits: number) => (ofDescaling === 0 ? 0 : Math.ceil(kits / descaleEvery));
-	const { first, chance } = kitsOver(days);
-	// Beyond it, what so many kits take alone is more than is asked for.
-	const enough = ofKit > 0 ? Math.floor(most / ofKit) : most;
-	const used = spread(
-		{ first, chance: chance.subarray(0, Math.max(1, enough + 1 - first)) },
-		(kits) => kits * ofKit + descalings(kits) * ofDescaling,
-		most,
-	);
-	return moved(used, of(perDay * days.length));
+export function usedOneByOne({ rates, days, descaleEvery }: UseInputs): UsedOneByOne | undefined {
+	if (!isOneByOne(days) || !isAlike(rates.perKit)) return undefined;
+	const perKit = (rates.perKit[0] ?? 0) + rates.perRound + sumOfAll(rates.perLoad);
+	const perDescale = descaleEvery > 0 ? rates.perDescale : 0;
+	const exact = exactSteps([rates.perDay, perKit, perDescale]);
+	const ofDays = exact.of(rates.perDay * days.length);
+	const ofKit = exact.of(perKit);
+	const ofDescaling = exact.of(perDescale);
+	const exactOf = (kits: number) =>
+		ofDays + kits * ofKit + (ofDescaling === 0 ? 0 : Math.ceil(kits / descaleEvery) * ofDescaling);
+	const kits = kitsOver(days);
+	const last = exactOf(kits.first + kits.chance.length - 1);
+	const together = Math.max(1, Math.ceil(last / MOST_STEPS));
+	const stepsOf = (number: number) => Math.ceil(exactOf(number) / together);
+	const size = exact.size * together;
+	return {
+		setAside: (confidence) => stepsOf(setAside(kits, confidence)) * size,
+		amounts: () => ({ counts: spread(kits, stepsOf), size }),
+	};
 }
 
 const isOneByOne = (days: readonly RoundsOfDay[]) =>

@@ -13,7 +13,6 @@ import type { Steps } from "./commonStep.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
 import { stepsUsed } from "./stepsUsed.ts";
-import { usedOneByOne } from "./usedOneByOne.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 /** One descaling more or less is then hardly any of the use: in parts of its mean. */
@@ -56,8 +55,6 @@ const ofDay = memoizeByObject((_day: RoundsOfDay) =>
 );
 
 function addedOverDays(use: UseInputs, steps: Steps): Counts {
-	const oneByOne = usedOneByOne(use, steps);
-	if (oneByOne) return oneByOne;
 	const { rates, days, loads, descaleEvery } = use;
 	const descales = rates.perDescale > 0 && descaleEvery > 0;
 	const isLong = days.length > DAYS_ADDED_EXACTLY;
