@@ -1,23 +1,17 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { planCommand } from "../../src/cli/planCommand.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import { terminal } from "../io/terminal.ts";
 import { browser, onStick as site } from "./fixture.ts";
+import { savedFolder } from "./savedFolder.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 describe("files, in and out", { timeout: 60_000 }, () => {
-	let folder: string;
-	beforeAll(async () => {
-		folder = mkdtempSync(join(tmpdir(), "basinbook files "));
-	}, 60_000);
-	afterAll(async () => {
-		rmSync(folder, { recursive: true });
-	});
+	const folder = savedFolder();
 
 	async function savedWorkbook(workbook: WorkbookPage): Promise<Record<string, string>> {
 		const download = workbook.page.waitForEvent("download");

@@ -1,15 +1,14 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { afterAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { axeViolations } from "./axeViolations.ts";
 import { browser, onStick, served } from "./fixture.ts";
 import { answer, answerFilePickers } from "./pagesDisk.ts";
+import { savedFolder } from "./savedFolder.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "copies-"));
-afterAll(() => rmSync(folder, { recursive: true }));
+const folder = savedFolder();
 const patient = { timeout: 10_000 };
 const button = (workbook: WorkbookPage, name: string) =>
 	workbook.page.getByRole("button", { name, exact: true });

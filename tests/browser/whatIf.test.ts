@@ -1,24 +1,17 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { axeViolations } from "./axeViolations.ts";
 import { closeClean, openChanged } from "./changedDemo.ts";
 import { comparedRow } from "./comparedRow.ts";
 import { browser, onStick as site } from "./fixture.ts";
 import { printed } from "./paper.ts";
+import { savedFolder } from "./savedFolder.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const COPY = "One round a day";
 
 describe("what if", { timeout: 60_000 }, () => {
-	let folder: string;
-	beforeAll(async () => {
-		folder = mkdtempSync(join(tmpdir(), "basinbook what if "));
-	}, 60_000);
-	afterAll(async () => {
-		rmSync(folder, { recursive: true });
-	});
+	const folder = savedFolder();
 
 	/** The demo, with a kept copy that has one round a day and one delivery bed more. */
 	const withCopy = () =>

@@ -1,21 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { closeClean } from "./changedDemo.ts";
 import { comparedRow } from "./comparedRow.ts";
 import { browser, onStick as site } from "./fixture.ts";
+import { savedFolder } from "./savedFolder.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 describe("what is tried", { timeout: 60_000 }, () => {
-	let folder: string;
-	beforeAll(async () => {
-		folder = mkdtempSync(join(tmpdir(), "basinbook what if "));
-	}, 60_000);
-	afterAll(async () => {
-		rmSync(folder, { recursive: true });
-	});
+	const folder = savedFolder();
 
 	/** What Save writes, to the byte. */
 	async function savedBytes(page: WorkbookPage["page"], path: string): Promise<string> {
