@@ -2,7 +2,7 @@ import { type Counts, TAIL } from "./counts.ts";
 import type { LevelNode } from "./laguerreNodes.ts";
 
 /** A level that weighs less cannot be seen in any result; it is far above the mean, and its counts would be the longest. */
-const NEVER = TAIL * 1e-3;
+export const NEVER = TAIL * 1e-3;
 
 /**
  * A count that depends on an uncertain level: its distributions at the level's nodes,

@@ -3,6 +3,7 @@ import { groupsOf } from "../counts/groupsOf.ts";
 import { poissonTerms } from "../counts/poisson.ts";
 import { spread } from "../counts/spread.ts";
 import { sumOf } from "../counts/sumOf.ts";
+import { MOST_OBJECTS, memoize } from "../memoize.ts";
 
 /** Chances below this are not followed. */
 const SMALLEST = 1e-18;
@@ -35,41 +36,106 @@ function moreLoads(mean: number, kitsInLoad: number): Counts {
 	return spread(groupsOf(poissonTerms(mean), kitsInLoad), (loads) => Math.max(0, loads - 1));
 }
 
+/** Mean kits of each round at a level of births, and how much the level weighs. */
+export interface MeansAtLevel {
+	readonly means: readonly number[];
+	readonly weight: number;
+}
+
 /**
  * How likely each use is of what goes by rounds that run, loads, kits and descalings: by how many
  * of each the rounds come to together. Exact however many steps it is counted in.
  *
- * @param means mean kits of each round
- * @param most as `mostNumbers` gives them
+ * @param levels of births that the rounds share; one where it is known
+ * @param most as `mostNumbers` gives them for the highest level
  * @param useOf in steps
  * @param limit use beyond it may be left out
  */
 export function roundsLoadsAndKits(
-	means: readonly number[],
+	levels: readonly MeansAtLevel[],
 	kitsInLoad: number,
 	most: Numbers,
 	useOf: (numbers: Numbers) => number,
 	limit = Number.POSITIVE_INFINITY,
 ): Counts {
-	const perLoad = most.kits + 1;
-	const perRound = perLoad * (most.moreLoads + 1);
-	const chances = new Float64Array(perRound * (most.rounds + 1));
+	const { numbers, chance } = likelyNumbers(levels, kitsInLoad, most);
+	return spread({ first: 0, chance }, (i) => useOf(numbers[i] as Numbers), limit);
+}
+
+/** How likely the numbers are that the rounds may come to: the same for all items, in whatever steps. */
+const likelyNumbers = memoize(
+	(levels: readonly MeansAtLevel[], kitsInLoad: number, most: Numbers) => {
+		const chances = new Float64Array((most.rounds + 1) * places(most).perRound);
+		const ofLevel = levels.length === 1 ? chances : new Float64Array(chances.length);
+		for (const { means, weight } of levels) {
+			followRounds(means, kitsInLoad, most, ofLevel);
+			if (ofLevel !== chances)
+				for (let at = 0; at < chances.length; at++)
+					chances[at] = (chances[at] as number) + weight * (ofLevel[at] as number);
+		}
+		return possibleNumbers(chances, most);
+	},
+	(levels, kitsInLoad, { rounds, moreLoads, kits }) => {
+		const [only] = levels;
+		const of = only && levels.length === 1 ? only.means : [levels];
+		return [kitsInLoad, rounds, moreLoads, kits, ...of];
+	},
+	MOST_OBJECTS,
+);
+
+/** How far apart numbers stand in a list of all of them. */
+function places({ moreLoads, kits }: Numbers) {
+	const perLoad = kits + 1;
+	return { perLoad, perRound: perLoad * (moreLoads + 1) };
+}
+
+function possibleNumbers(chances: Float64Array, most: Numbers) {
+	const { perLoad, perRound } = places(most);
+	const numbers: Numbers[] = [];
+	const likely: number[] = [];
+	for (let at = 0; at < chances.length; at++) {
+		const chance = chances[at] as number;
+		if (chance < SMALLEST) continue;
+		likely.push(chance);
+		numbers.push({
+			rounds: Math.floor(at / perRound),
+			moreLoads: Math.floor((at % perRound) / perLoad),
+			kits: at % perLoad,
+		});
+	}
+	return { numbers, chance: Float64Array.from(likely) };
+}
+
+/** One round after the other. @param chances where it is followed, at the places of the numbers */
+function followRounds(
+	means: readonly number[],
+	kitsInLoad: number,
+	most: Numbers,
+	chances: Float64Array,
+): void {
+	const { perLoad, perRound } = places(most);
+	chances.fill(0);
 	chances[0] = 1;
+	// As many as there may be so far.
+	let [mostLoads, mostKits] = [0, 0];
 	means.forEach((mean, before) => {
 		const { idle, runs } = roundOf(mean, kitsInLoad, most);
 		const to = Int32Array.from(runs, (run) => perRound + run.moreLoads * perLoad + run.kits);
 		const likely = Float64Array.from(runs, (run) => run.chance);
 		const likeliest = Float64Array.from(runs, (run) => run.likeliest);
+		const loadsFit = Array.from(
+			{ length: mostLoads + 1 },
+			(_, loads) => runs.filter((run) => run.moreLoads <= most.moreLoads - loads).length,
+		);
 		// The largest numbers first: a round is added to none that it was added to already.
 		for (let rounds = before; rounds >= 0; rounds--)
-			for (let moreLoads = most.moreLoads; moreLoads >= 0; moreLoads--) {
+			for (let moreLoads = mostLoads; moreLoads >= 0; moreLoads--) {
 				const fewest = most.kits === 0 ? 0 : rounds + kitsInLoad * moreLoads;
-				const loadsFit = runs.filter((run) => run.moreLoads <= most.moreLoads - moreLoads).length;
-				for (let kits = most.kits; kits >= fewest; kits--) {
+				for (let kits = mostKits; kits >= fewest; kits--) {
 					const at = rounds * perRound + moreLoads * perLoad + kits;
 					const chance = chances[at] as number;
 					if (chance < SMALLEST) continue;
-					let fit = loadsFit;
+					let fit = loadsFit[moreLoads] as number;
 					while (fit > 0 && (runs[fit - 1] as Run).kits > most.kits - kits) fit--;
 					for (let i = 0; i < fit && chance * (likeliest[i] as number) >= SMALLEST; i++) {
 						const next = at + (to[i] as number);
@@ -78,22 +144,10 @@ export function roundsLoadsAndKits(
 					chances[at] = chance * idle;
 				}
 			}
+		const largest = runs.at(-1);
+		mostLoads = Math.min(most.moreLoads, mostLoads + (largest?.moreLoads ?? 0));
+		mostKits = Math.min(most.kits, mostKits + (largest?.kits ?? 0));
 	});
-	const possible: number[] = [];
-	for (let at = 0; at < chances.length; at++)
-		if ((chances[at] as number) >= SMALLEST) possible.push(at);
-	return spread(
-		{ first: 0, chance: Float64Array.from(possible, (at) => chances[at] as number) },
-		(i) => {
-			const at = possible[i] as number;
-			return useOf({
-				rounds: Math.floor(at / perRound),
-				moreLoads: Math.floor((at % perRound) / perLoad),
-				kits: at % perLoad,
-			});
-		},
-		limit,
-	);
 }
 
 /** What a round that runs adds to the numbers that are followed. */

@@ -1,29 +1,30 @@
 import type { Counts } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
+import type { LevelNode } from "../counts/laguerreNodes.ts";
+import { mixedOver, NEVER } from "../counts/mixedOver.ts";
 import { moved, spread } from "../counts/spread.ts";
 import { sumOf } from "../counts/sumOf.ts";
-import { memoize } from "../memoize.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
+import { atLevel } from "../rounds/atLevel.ts";
 import type { Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
-import { mostNumbers, type Numbers, roundsLoadsAndKits } from "./roundsLoadsAndKits.ts";
+import type { MeansAtLevel } from "./roundsLoadsAndKits.ts";
+import { type RatesInSteps, usedByNumbers } from "./usedByNumbers.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";
 
-/** Rates of an item counted in steps. */
-interface RatesInSteps {
-	readonly perRound: number;
-	readonly perLoad: readonly number[];
-	readonly perKit: readonly number[];
-	readonly perDescale: number;
-}
-
-/** How likely each amount of use over the days is, counted in steps. */
+/**
+ * How likely each amount of use over the days is, counted in steps.
+ *
+ * @param nodes of the level of births that the days share; where left out, births are as planned
+ */
 export function stepsUsed(
 	{ rates, days, loads, descaleEvery }: UseInputs,
 	{ of, most }: Steps,
+	nodes: readonly LevelNode[] = AS_PLANNED,
 ): Counts {
 	const steps: RatesInSteps = {
 		perRound: of(rates.perRound),
@@ -33,9 +34,15 @@ export function stepsUsed(
 	};
 	const oneByOne = days.every((day) => day.kind === "after_each_use");
 	const used = oneByOne
-		? kitByKit(steps, days, descaleEvery, most)
-		: inRounds(steps, days, loads, descaleEvery, most);
+		? mixedOver(nodes, (factor) => kitByKit(steps, atLevels(days, factor), descaleEvery, most))
+		: inRounds(steps, days, nodes, loads, descaleEvery, most);
 	return moved(used, of(rates.perDay * days.length));
+}
+
+const AS_PLANNED: readonly LevelNode[] = [{ factor: 1, weight: 1 }];
+
+function atLevels(days: readonly RoundsOfDay[], factor: number): RoundsOfDay[] {
+	return days.map((day) => atLevel(day, factor));
 }
 
 /** Mean kits of each kind in each round of the days: meansOfRounds[round][kind]. */
@@ -45,61 +52,62 @@ function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
 	);
 }
 
+/** The same objects for all items that are asked for over the same days. */
+const meansAtLevels = memoizeByObject(
+	(days: readonly RoundsOfDay[], nodes: readonly LevelNode[]): MeansAtLevel[] =>
+		nodes
+			.filter(({ weight }) => weight > NEVER)
+			.map(({ factor, weight }) => ({
+				means: meansOfRounds(atLevels(days, factor)).map(sum),
+				weight,
+			})),
+);
+
 /** Descalings that use less than this of a step altogether are not followed: the most there can be are counted. */
 const HARDLY_A_STEP = 1e-3;
 
 function inRounds(
 	rates: RatesInSteps,
 	days: readonly RoundsOfDay[],
+	nodes: readonly LevelNode[],
 	loads: Loads,
 	every: number,
 	most: number,
 ): Counts {
 	const { perRound, perLoad, perKit, perDescale } = rates;
-	const means = meansOfRounds(days);
-	const descalings = every > 0 ? perDescale * Math.ceil(means.length / every) : 0;
+	const rounds = days.reduce((all, { kits }) => all + kits.length, 0);
+	const descalings = every > 0 ? perDescale * Math.ceil(rounds / every) : 0;
 	if (descalings > 0 && descalings < HARDLY_A_STEP)
-		return moved(inRounds({ ...rates, perDescale: 0 }, days, loads, every, most), descalings);
+		return moved(
+			inRounds({ ...rates, perDescale: 0 }, days, nodes, loads, every, most),
+			descalings,
+		);
+	if (perDescale > 0 && perRound === 0 && [...perLoad, ...perKit].every((use) => use === 0))
+		return mixedOver(nodes, (factor) => {
+			const run = sumOf(atLevels(days, factor).map(({ kits }) => runningRounds(kits)));
+			return spread(groupsOf(run, every), (descalings) => descalings * perDescale, most);
+		});
+	return (
+		usedByNumbers(rates, meansAtLevels(days, nodes), loads, every, most) ??
+		mixedOver(nodes, (factor) => addedUp(rates, atLevels(days, factor), loads, every, most))
+	);
+}
+
+/** The use of each round added up. */
+function addedUp(
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	days: readonly RoundsOfDay[],
+	loads: Loads,
+	every: number,
+	most: number,
+): Counts {
+	const means = meansOfRounds(days);
 	const idle = means.map((kinds) => Math.exp(-kinds.reduce((sum, m) => sum + m, 0)));
-	if (perDescale > 0 && perRound === 0 && [...perLoad, ...perKit].every((use) => use === 0)) {
-		const rounds = sumOf(days.map((day) => runningRounds(day.kits)));
-		return spread(groupsOf(rounds, every), (descalings) => descalings * perDescale, most);
-	}
-	const followed = byNumbers(rates, means.map(sum), loads, every, most);
-	if (followed) return followed;
 	const kitsInLoads = loads.map(({ kits }) => kits);
 	const used = means.map((kinds) =>
 		useOfRound(kinds, perKit, perRound, perLoad, kitsInLoads, most),
 	);
 	return perDescale === 0 ? sumOf(used, most) : withDescaling(perDescale, every, used, idle, most);
-}
-
-/**
- * Use followed by how many rounds run and what loads and kits they make, where all kits use
- * the same and these numbers are fewer than the steps of use that would be followed otherwise.
- */
-function byNumbers(
-	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
-	means: readonly number[],
-	loads: Loads,
-	every: number,
-	limit: number,
-): Counts | undefined {
-	const [ofKit = 0] = perKit;
-	const ofLoad = sum(perLoad);
-	const ofKitsAlone = perRound === 0 && ofLoad === 0 && perDescale === 0;
-	if (ofKitsAlone || loads.length > 1 || perKit.some((use) => use !== ofKit)) return undefined;
-	const useOf = ({ rounds, moreLoads, kits }: Numbers) =>
-		perRound * rounds +
-		ofLoad * (rounds + moreLoads) +
-		ofKit * kits +
-		(perDescale === 0 ? 0 : perDescale * Math.ceil(rounds / every));
-	const kitsInLoad = loads[0]?.kits ?? 1;
-	const most = mostNumbers(means, kitsInLoad, { loads: ofLoad > 0, kits: ofKit > 0 });
-	const numbers = (most.rounds + 1) * (most.moreLoads + 1) * (most.kits + 1);
-	// With descalings each step is followed once for each number of rounds since the last.
-	const steps = useOf(most) * (perDescale === 0 ? 1 : Math.min(every, means.length));
-	return numbers < steps ? roundsLoadsAndKits(means, kitsInLoad, most, useOf, limit) : undefined;
 }
 
 /**

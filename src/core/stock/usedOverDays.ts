@@ -1,6 +1,5 @@
 import type { Counts } from "../counts/counts.ts";
 import { levelNodes } from "../counts/levelNodes.ts";
-import { mixedOver } from "../counts/mixedOver.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { moved } from "../counts/spread.ts";
 import { DAYS_ADDED_EXACTLY, sumAtLevel } from "../counts/sumAtLevel.ts";
@@ -67,10 +66,7 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
 	}
 	if (!descales) return dayByDay(use, steps);
-	if (!isLong)
-		return mixedOver(nodesOf(days), (factor) =>
-			stepsUsed({ ...use, days: days.map((day) => atLevel(day, factor)) }, steps),
-		);
+	if (!isLong) return stepsUsed(use, steps, nodesOf(days));
 	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
 	const even = { rates: { ...rates, perRound, perDescale: 0 }, days, loads, descaleEvery: 0 };

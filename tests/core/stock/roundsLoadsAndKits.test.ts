@@ -12,6 +12,7 @@ const poissonOf = (mean: number) => (k: number) => {
 	return p;
 };
 const MEANS = [0.7, 0, 1.6];
+const AS_PLANNED = [{ means: MEANS, weight: 1 }];
 const IN_LOAD = 2;
 
 /** How likely the rounds come to just these numbers, by every number of kits in each. */
@@ -32,7 +33,7 @@ function likely(wanted: Numbers): number {
 /** Every number apart: use of a round is as no other sum can be. */
 const useOf = ({ rounds, moreLoads, kits }: Numbers) => rounds * 10_000 + moreLoads * 100 + kits;
 const chanceOf = (most: Numbers, numbers: Numbers, limit?: number) => {
-	const { first, chance } = roundsLoadsAndKits(MEANS, IN_LOAD, most, useOf, limit);
+	const { first, chance } = roundsLoadsAndKits(AS_PLANNED, IN_LOAD, most, useOf, limit);
 	return chance[useOf(numbers) - first] ?? 0;
 };
 const numbers = (rounds: number, moreLoads: number, kits: number) => ({ rounds, moreLoads, kits });
@@ -59,7 +60,10 @@ test.each([
 ])("only so many %s are followed: beyond them nothing is mixed in", (_what, most, kept, left) => {
 	expectWithin(chanceOf(most, kept), likely(kept), 1e-12, "chance");
 	expect(chanceOf(most, left)).toBe(0);
-	const all = roundsLoadsAndKits(MEANS, IN_LOAD, most, useOf).chance.reduce((s, p) => s + p, 0);
+	const all = roundsLoadsAndKits(AS_PLANNED, IN_LOAD, most, useOf).chance.reduce(
+		(s, p) => s + p,
+		0,
+	);
 	let sum = 0;
 	for (let rounds = 0; rounds <= 3; rounds++)
 		for (let more = 0; more <= most.moreLoads; more++)
@@ -68,7 +72,7 @@ test.each([
 });
 
 test("what use does not go by is not followed, and use beyond the limit left out", () => {
-	const rounds = roundsLoadsAndKits(MEANS, IN_LOAD, numbers(3, 0, 0), (of) => of.rounds);
+	const rounds = roundsLoadsAndKits(AS_PLANNED, IN_LOAD, numbers(3, 0, 0), (of) => of.rounds);
 	const [one, other] = [1 - Math.exp(-0.7), 1 - Math.exp(-1.6)];
 	const expected = [(1 - one) * (1 - other), one + other - 2 * one * other, one * other];
 	expected.forEach((chance, n) => {

@@ -102,7 +102,7 @@ describe.each([
 			(goesBy.kits ? 3 * kits : 0) +
 			1000 * Math.ceil(rounds / every);
 		const most = mostNumbers(means, kitsInLoad, goesBy);
-		const found = roundsLoadsAndKits(means, kitsInLoad, most, useOf);
+		const found = roundsLoadsAndKits([{ means, weight: 1 }], kitsInLoad, most, useOf);
 		const wanted = new Map<number, number>();
 		const go = (round: number, all: Numbers, chance: number) => {
 			if (round === means.length) {
