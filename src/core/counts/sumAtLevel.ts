@@ -1,5 +1,6 @@
 import { Grouped } from "../grouped.ts";
-import { always, type Counts, type GivenLevel } from "./counts.ts";
+import { always, type Counts, type GivenLevel, type LevelOfDay } from "./counts.ts";
+import type { LevelNode } from "./laguerreNodes.ts";
 import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
 import { longTotal } from "./longTotal.ts";
 import { mixedOver } from "./mixedOver.ts";
@@ -38,7 +39,8 @@ export function sumAtLevel(
 ): Counts {
 	const levels = days.flatMap(({ given }) => (given ? [given] : []));
 	if (levels.length === 0) return amountsAdded(days as readonly Counts[], amounts, most);
-	const shape = spanShape(levels.map(({ level }) => level));
+	const ofDays = levels.map(({ level }) => level);
+	const shape = spanShape(ofDays);
 	const mean = levels.reduce((sum, given) => sum + given.mean, 0);
 	const [amount = 1] = amounts ?? [];
 	const isOfOne = !amounts?.some((each) => each !== amount);
@@ -48,9 +50,9 @@ export function sumAtLevel(
 		const total = sumOf([...known, poisson(sure), negativeBinomial(shape, mean)]);
 		return amount === 1 ? total : spread(total, (count) => count * amount, most);
 	}
-	const nodes = levelNodes(shape, mean);
+	const nodes = nodesOfSum(ofDays, mean, days.length);
 	const [kinds, kindOf] = alikeDays(days);
-	if (nodes.length === 1 || (days.length <= DAYS_ADDED_EXACTLY && mean / shape <= MOST_VARIANCE))
+	if (nodes)
 		return mixedOver(nodes, (factor) => {
 			const counts = kinds.map((day) => at(day, factor));
 			return amountsAdded(
@@ -67,6 +69,23 @@ export function sumAtLevel(
 		);
 	};
 	return longTotal(shape, moments, most);
+}
+
+/**
+ * The nodes at which days that share a level are added up exactly; undefined where their total is found by its moments.
+ *
+ * @param mean of what goes with the level
+ * @param days all of them
+ */
+export function nodesOfSum(
+	levels: readonly LevelOfDay[],
+	mean: number,
+	days: number,
+): readonly LevelNode[] | undefined {
+	const shape = spanShape(levels);
+	const nodes = levelNodes(shape, mean);
+	const isExact = days <= DAYS_ADDED_EXACTLY && mean / shape <= MOST_VARIANCE;
+	return nodes.length === 1 || isExact ? nodes : undefined;
 }
 
 /** One day of each kind, and which kind each day is: most days of a long plan are alike at one level. */

@@ -12,29 +12,35 @@ const SMALLEST = 1e-18;
 export interface Numbers {
 	/** That run. */
 	readonly rounds: number;
-	/** Beyond the first of each round. */
+	/** Beyond the first of each round; all of them where rounds are not followed. */
 	readonly moreLoads: number;
 	readonly kits: number;
 }
 
-/** The largest numbers that are followed; 0 where use does not go by them. */
-export function mostNumbers(
-	means: readonly number[],
-	kitsInLoad: number,
-	goesBy: { readonly loads: boolean; readonly kits: boolean },
-): Numbers {
-	const last = ({ first, chance }: Counts) => first + chance.length - 1;
-	const all = means.reduce((sum, mean) => sum + mean, 0);
-	return {
-		rounds: means.length,
-		moreLoads: goesBy.loads ? last(sumOf(means.map((mean) => moreLoads(mean, kitsInLoad)))) : 0,
-		kits: goesBy.kits ? last(poissonTerms(all)) : 0,
-	};
+/** What use goes by. */
+export interface GoesBy {
+	readonly rounds: boolean;
+	readonly loads: boolean;
+	readonly kits: boolean;
 }
 
-function moreLoads(mean: number, kitsInLoad: number): Counts {
-	return spread(groupsOf(poissonTerms(mean), kitsInLoad), (loads) => Math.max(0, loads - 1));
-}
+/** The largest numbers that are followed; 0 where use does not go by them. */
+export const mostNumbers = memoize(
+	(means: readonly number[], kitsInLoad: number, goesBy: GoesBy): Numbers => {
+		const last = ({ first, chance }: Counts) => first + chance.length - 1;
+		const all = means.reduce((sum, mean) => sum + mean, 0);
+		const loads = (mean: number) =>
+			spread(groupsOf(poissonTerms(mean), kitsInLoad), (count) =>
+				goesBy.rounds ? Math.max(0, count - 1) : count,
+			);
+		return {
+			rounds: goesBy.rounds ? means.length : 0,
+			moreLoads: goesBy.loads ? last(sumOf(means.map(loads))) : 0,
+			kits: goesBy.kits ? last(poissonTerms(all)) : 0,
+		};
+	},
+	(means, kitsInLoad, { rounds, loads, kits }) => [rounds, loads, kits, kitsInLoad, ...means],
+);
 
 /** Mean kits of each round at a level of births, and how much the level weighs. */
 export interface MeansAtLevel {
@@ -116,11 +122,12 @@ function followRounds(
 	const { perLoad, perRound } = places(most);
 	chances.fill(0);
 	chances[0] = 1;
+	const ofRun = most.rounds === 0 ? 0 : perRound;
 	// As many as there may be so far.
 	let [mostLoads, mostKits] = [0, 0];
 	means.forEach((mean, before) => {
 		const { idle, runs } = roundOf(mean, kitsInLoad, most);
-		const to = Int32Array.from(runs, (run) => perRound + run.moreLoads * perLoad + run.kits);
+		const to = Int32Array.from(runs, (run) => ofRun + run.moreLoads * perLoad + run.kits);
 		const likely = Float64Array.from(runs, (run) => run.chance);
 		const likeliest = Float64Array.from(runs, (run) => run.likeliest);
 		const loadsFit = Array.from(
@@ -128,9 +135,10 @@ function followRounds(
 			(_, loads) => runs.filter((run) => run.moreLoads <= most.moreLoads - loads).length,
 		);
 		// The largest numbers first: a round is added to none that it was added to already.
-		for (let rounds = before; rounds >= 0; rounds--)
+		for (let rounds = Math.min(before, most.rounds); rounds >= 0; rounds--)
 			for (let moreLoads = mostLoads; moreLoads >= 0; moreLoads--) {
-				const fewest = most.kits === 0 ? 0 : rounds + kitsInLoad * moreLoads;
+				const ofLoads = most.rounds === 0 ? moreLoads : rounds + kitsInLoad * moreLoads;
+				const fewest = most.kits === 0 ? 0 : ofLoads;
 				for (let kits = mostKits; kits >= fewest; kits--) {
 					const at = rounds * perRound + moreLoads * perLoad + kits;
 					const chance = chances[at] as number;
@@ -162,11 +170,12 @@ interface Run {
 /** From few kits to many. */
 function roundOf(mean: number, kitsInLoad: number, most: Numbers): { idle: number; runs: Run[] } {
 	const { first, chance } = poissonTerms(mean);
+	const ofRound = most.rounds === 0 ? 0 : 1;
 	const runs: Run[] = [];
 	let likeliest = 0;
 	for (let kits = first + chance.length - 1; kits >= Math.max(1, first); kits--) {
 		const adds = {
-			moreLoads: most.moreLoads === 0 ? 0 : Math.ceil(kits / kitsInLoad) - 1,
+			moreLoads: most.moreLoads === 0 ? 0 : Math.ceil(kits / kitsInLoad) - ofRound,
 			kits: most.kits === 0 ? 0 : kits,
 		};
 		const more = runs.at(-1);

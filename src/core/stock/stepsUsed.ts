@@ -9,10 +9,11 @@ import { atLevel } from "../rounds/atLevel.ts";
 import type { Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
+import { sumOfAll } from "../sumOfAll.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
 import type { MeansAtLevel } from "./roundsLoadsAndKits.ts";
-import { type RatesInSteps, usedByNumbers } from "./usedByNumbers.ts";
+import { type RatesInSteps, usedByFewNumbers, usedByNumbers } from "./usedByNumbers.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { withDescaling } from "./withDescaling.ts";
 
@@ -22,21 +23,61 @@ import { withDescaling } from "./withDescaling.ts";
  * @param nodes of the level of births that the days share; where left out, births are as planned
  */
 export function stepsUsed(
-	{ rates, days, loads, descaleEvery }: UseInputs,
-	{ of, most }: Steps,
+	use: UseInputs,
+	steps: Steps,
 	nodes: readonly LevelNode[] = AS_PLANNED,
 ): Counts {
-	const steps: RatesInSteps = {
+	const { rates, days, loads, descaleEvery } = use;
+	const inSteps = ratesInSteps(use, steps);
+	const used = isOneByOne(days)
+		? mixedOver(nodes, (factor) =>
+				kitByKit(inSteps, atLevels(days, factor), descaleEvery, steps.most),
+			)
+		: inRounds(inSteps, days, nodes, loads, descaleEvery, steps.most);
+	return moved(used, steps.of(rates.perDay * days.length));
+}
+
+/** The same without descalings, where the days are sooner gone through together than one by one. */
+export function usedTogether(
+	use: UseInputs,
+	steps: Steps,
+	nodes: readonly LevelNode[],
+): Counts | undefined {
+	const { rates, days, loads } = use;
+	if (isOneByOne(days)) return stepsUsed({ ...use, descaleEvery: 0 }, steps, nodes);
+	const inSteps = { ...ratesInSteps(use, steps), perDescale: 0 };
+	const used =
+		byKitsAlone(inSteps, days, nodes, steps.most) ??
+		usedByFewNumbers(inSteps, meansAtLevels(days, nodes), loads, steps.most);
+	return used && moved(used, steps.of(rates.perDay * days.length));
+}
+
+function ratesInSteps({ rates, descaleEvery }: UseInputs, { of }: Steps): RatesInSteps {
+	return {
 		perRound: of(rates.perRound),
 		perLoad: rates.perLoad.map(of),
 		perKit: rates.perKit.map(of),
 		perDescale: descaleEvery > 0 ? of(rates.perDescale) : 0,
 	};
-	const oneByOne = days.every((day) => day.kind === "after_each_use");
-	const used = oneByOne
-		? mixedOver(nodes, (factor) => kitByKit(steps, atLevels(days, factor), descaleEvery, most))
-		: inRounds(steps, days, nodes, loads, descaleEvery, most);
-	return moved(used, of(rates.perDay * days.length));
+}
+
+function isOneByOne(days: readonly RoundsOfDay[]): boolean {
+	return days.every((day) => day.kind === "after_each_use");
+}
+
+/** Kits of all rounds together, where nothing goes by what is done with them. */
+function byKitsAlone(
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	days: readonly RoundsOfDay[],
+	nodes: readonly LevelNode[],
+	most: number,
+): Counts | undefined {
+	if (perRound > 0 || perDescale > 0 || perLoad.some((use) => use > 0)) return undefined;
+	return mixedOver(nodes, (factor) => {
+		const means = meansOfRounds(atLevels(days, factor));
+		const kinds = perKit.map((_, kind) => sumOfAll(means.map((of) => of[kind] as number)));
+		return kitsWithUse(kinds, perKit, () => 0, most);
+	});
 }
 
 const AS_PLANNED: readonly LevelNode[] = [{ factor: 1, weight: 1 }];
@@ -88,6 +129,7 @@ function inRounds(
 			return spread(groupsOf(run, every), (descalings) => descalings * perDescale, most);
 		});
 	return (
+		byKitsAlone(rates, days, nodes, most) ??
 		usedByNumbers(rates, meansAtLevels(days, nodes), loads, every, most) ??
 		mixedOver(nodes, (factor) => addedUp(rates, atLevels(days, factor), loads, every, most))
 	);

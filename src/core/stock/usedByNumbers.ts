@@ -16,6 +16,9 @@ export interface RatesInSteps {
 	readonly perDescale: number;
 }
 
+/** Numbers times rounds up to which all of several days are followed together. */
+const FEW = 400_000;
+
 /**
  * Use followed by how many rounds run and what loads and kits they make, where all kits use
  * the same and these numbers are fewer than the steps of use that would be followed otherwise.
@@ -24,26 +27,55 @@ export interface RatesInSteps {
  * @param limit use beyond it may be left out
  */
 export function usedByNumbers(
-	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	rates: RatesInSteps,
 	levels: readonly MeansAtLevel[],
 	loads: Loads,
 	every: number,
 	limit: number,
 ): Counts | undefined {
-	const [ofKit = 0] = perKit;
-	const ofLoad = sumOfAll(perLoad);
-	const ofKitsAlone = perRound === 0 && ofLoad === 0 && perDescale === 0;
-	if (ofKitsAlone || loads.length > 1 || perKit.some((use) => use !== ofKit)) return undefined;
+	return followed(rates, levels, loads, every, limit, (numbers, steps) => numbers < steps);
+}
+
+/** The same where the numbers are few however many steps there are. */
+export function usedByFewNumbers(
+	rates: RatesInSteps,
+	levels: readonly MeansAtLevel[],
+	loads: Loads,
+	limit: number,
+): Counts | undefined {
+	const rounds = (levels[0] as MeansAtLevel).means.length;
+	return followed(rates, levels, loads, 0, limit, (numbers) => numbers * rounds <= FEW);
+}
+
+function followed(
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	levels: readonly MeansAtLevel[],
+	loads: Loads,
+	every: number,
+	limit: number,
+	isSooner: (numbers: number, steps: number) => boolean,
+): Counts | undefined {
+	const [eachKit = 0] = perKit;
+	if (loads.length > 1 || perKit.some((use) => use !== eachKit)) return undefined;
+	const kitsInLoad = loads[0]?.kits ?? 1;
+	const eachLoad = sumOfAll(perLoad);
+	// A load of one kit is the kit.
+	const [ofLoad, ofKit] = kitsInLoad === 1 ? [0, eachLoad + eachKit] : [eachLoad, eachKit];
 	const useOf = ({ rounds, moreLoads, kits }: Numbers) =>
 		perRound * rounds +
 		ofLoad * (rounds + moreLoads) +
 		ofKit * kits +
 		(perDescale === 0 ? 0 : perDescale * Math.ceil(rounds / every));
-	const kitsInLoad = loads[0]?.kits ?? 1;
 	const { means } = levels.at(-1) as MeansAtLevel;
-	const most = mostNumbers(means, kitsInLoad, { loads: ofLoad > 0, kits: ofKit > 0 });
+	const most = mostNumbers(means, kitsInLoad, {
+		rounds: perRound > 0 || perDescale > 0,
+		loads: ofLoad > 0,
+		kits: ofKit > 0,
+	});
 	const numbers = (most.rounds + 1) * (most.moreLoads + 1) * (most.kits + 1);
 	// With descalings each step is followed once for each number of rounds since the last.
 	const steps = useOf(most) * (perDescale === 0 ? 1 : Math.min(every, means.length));
-	return numbers < steps ? roundsLoadsAndKits(levels, kitsInLoad, most, useOf, limit) : undefined;
+	return isSooner(numbers, steps)
+		? roundsLoadsAndKits(levels, kitsInLoad, most, useOf, limit)
+		: undefined;
 }

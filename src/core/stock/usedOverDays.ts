@@ -2,7 +2,7 @@ import type { Counts } from "../counts/counts.ts";
 import { levelNodes } from "../counts/levelNodes.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { moved } from "../counts/spread.ts";
-import { DAYS_ADDED_EXACTLY, sumAtLevel } from "../counts/sumAtLevel.ts";
+import { DAYS_ADDED_EXACTLY, nodesOfSum, sumAtLevel } from "../counts/sumAtLevel.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { memoize, memoizeByObject } from "../memoize.ts";
 import { ofEach } from "../ofEach.ts";
@@ -11,7 +11,7 @@ import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
-import { stepsUsed } from "./stepsUsed.ts";
+import { stepsUsed, usedTogether } from "./stepsUsed.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 /** One descaling more or less is then hardly any of the use: in parts of its mean. */
@@ -57,6 +57,8 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	const { rates, days, loads, descaleEvery } = use;
 	const descales = rates.perDescale > 0 && descaleEvery > 0;
 	const isLong = days.length > DAYS_ADDED_EXACTLY;
+	const together = descales ? undefined : togetherAtNodes(use, steps);
+	if (together) return together;
 	if (!days.some((day) => day.forecast)) {
 		if (!descales)
 			return sumOf(
@@ -76,6 +78,13 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	);
 }
 
+/** Not where a total is found by its moments: its nodes are too few for it to be added up. */
+function togetherAtNodes(use: UseInputs, steps: Steps): Counts | undefined {
+	const { levels, kits } = levelsOf(use.days);
+	const nodes = nodesOfSum(levels, kits, use.days.length);
+	return nodes && usedTogether(use, steps, nodes);
+}
+
 /** Without descalings no day hangs on another but by the level. */
 function dayByDay(use: UseInputs, steps: Steps): Counts {
 	const used = (day: RoundsOfDay) => stepsUsed({ ...use, days: [day] }, steps);
@@ -91,7 +100,12 @@ function dayByDay(use: UseInputs, steps: Steps): Counts {
 }
 
 function nodesOf(days: readonly RoundsOfDay[]) {
-	const levels = days.flatMap(({ forecast }) => (forecast ? [forecast.level] : []));
-	const kits = days.reduce((sum, day) => sum + kitsAtLevel(day), 0);
+	const { levels, kits } = levelsOf(days);
 	return levelNodes(spanShape(levels), kits);
+}
+
+/** What is not known of the days' births, and the mean kits that go with it. */
+function levelsOf(days: readonly RoundsOfDay[]) {
+	const levels = days.flatMap(({ forecast }) => (forecast ? [forecast.level] : []));
+	return { levels, kits: days.reduce((sum, day) => sum + kitsAtLevel(day), 0) };
 }

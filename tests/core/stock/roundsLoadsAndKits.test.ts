@@ -83,7 +83,8 @@ test("what use does not go by is not followed, and use beyond the limit left out
 });
 
 test("the most that is followed is as far as chances go", () => {
-	const by = (loads: boolean, kits: boolean) => mostNumbers(MEANS, IN_LOAD, { loads, kits });
+	const by = (loads: boolean, kits: boolean) =>
+		mostNumbers(MEANS, IN_LOAD, { rounds: true, loads, kits });
 	expect(by(false, false)).toEqual(numbers(3, 0, 0));
 	const { moreLoads, kits } = by(true, true);
 	const beyond = poissonOf(2.3);

@@ -84,9 +84,9 @@ describe("use from each day's use is the use of the days as one", () => {
 });
 
 describe.each([
-	["rounds, loads and descalings", { loads: true, kits: false }],
-	["rounds, kits and descalings", { loads: false, kits: true }],
-	["rounds, loads, kits and descalings", { loads: true, kits: true }],
+	["rounds, loads and descalings", { rounds: true, loads: true, kits: false }],
+	["rounds, kits and descalings", { rounds: true, loads: false, kits: true }],
+	["rounds, loads, kits and descalings", { rounds: true, loads: true, kits: true }],
 ])("%s are followed together", (_, goesBy) => {
 	const chanceOf = (mean: number, kits: number) => poissonChances(mean)[kits] ?? 0;
 	test.each([
