@@ -16,41 +16,57 @@ export const poisson = memoize(poissonTerms);
 export function poissonTerms(meanCount: number): Counts {
 	if (meanCount === 0) return always(0);
 	const mode = Math.floor(meanCount);
-	const below = termsBelow(meanCount, mode);
-	const above = termsAbove(meanCount, mode);
-	const chance = new Float64Array(below.length + 1 + above.length);
-	let sum = 1;
-	for (const term of below) sum += term;
-	for (const term of above) sum += term;
-	for (let i = 0; i < below.length; i++) chance[below.length - 1 - i] = (below[i] as number) / sum;
-	chance[below.length] = 1 / sum;
-	for (let i = 0; i < above.length; i++) chance[below.length + 1 + i] = (above[i] as number) / sum;
-	return { first: mode - below.length, chance };
+	below.begin();
+	for (let term = 1, k = mode; k > 0; k--) {
+		term *= k / meanCount;
+		if (term < SMALLEST_TERM) break;
+		below.add(term);
+	}
+	above.begin();
+	for (let term = 1, k = mode + 1; ; k++) {
+		term *= meanCount / k;
+		if (term < SMALLEST_TERM) break;
+		above.add(term);
+	}
+	const sum = above.sumFrom(below.sumFrom(1));
+	const chance = new Float64Array(below.count + 1 + above.count);
+	for (let i = 0; i < below.count; i++)
+		chance[below.count - 1 - i] = (below.terms[i] as number) / sum;
+	chance[below.count] = 1 / sum;
+	for (let i = 0; i < above.count; i++)
+		chance[below.count + 1 + i] = (above.terms[i] as number) / sum;
+	return { first: mode - below.count, chance };
 }
 
 /** Relative to the most likely count, terms below this cannot be seen in any result. */
 const SMALLEST_TERM = TAIL * 1e-3;
 
-function termsBelow(meanCount: number, mode: number): number[] {
-	const terms: number[] = [];
-	let term = 1;
-	for (let k = mode; k > 0; k--) {
-		term *= k / meanCount;
-		if (term < SMALLEST_TERM) break;
-		terms.push(term);
+/** Terms on one side of the most likely count, in a list that is kept: a new one each time would be much to tidy up. */
+class Terms {
+	terms = new Float64Array(256);
+	count = 0;
+
+	begin(): void {
+		this.count = 0;
 	}
-	return terms;
+
+	add(term: number): void {
+		if (this.count === this.terms.length) {
+			const wider = new Float64Array(2 * this.count);
+			wider.set(this.terms);
+			this.terms = wider;
+		}
+		this.terms[this.count++] = term;
+	}
+
+	sumFrom(start: number): number {
+		let sum = start;
+		for (let i = 0; i < this.count; i++) sum += this.terms[i] as number;
+		return sum;
+	}
 }
 
-function termsAbove(meanCount: number, mode: number): number[] {
-	const terms: number[] = [];
-	let term = 1;
-	for (let k = mode + 1; ; k++) {
-		term *= meanCount / k;
-		if (term < SMALLEST_TERM) return terms;
-		terms.push(term);
-	}
-}
+const [below, above] = [new Terms(), new Terms()];
 
 /**
  * Expected excess, E[(N − kits)+] (the loss function), for a Poisson count N: how many uses, on average, find no kit.

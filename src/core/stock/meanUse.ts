@@ -1,9 +1,7 @@
-import { mean } from "../counts/counts.ts";
-import { groupsOf } from "../counts/groupsOf.ts";
-import { poisson } from "../counts/poisson.ts";
+import { meanGroups } from "../counts/groupsOf.ts";
 import { memoizeByObject } from "../memoize.ts";
 import { atLevel, nodesOfDay } from "../rounds/atLevel.ts";
-import { kitsOfLoad, type Loads } from "../rounds/loads.ts";
+import { kitsOfLoad, type LoadSize, type Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { sumOfAll } from "../sumOfAll.ts";
 import type { UseInputs } from "./useInputs.ts";
@@ -27,21 +25,30 @@ const meansOfDay = memoizeByObject((day: RoundsOfDay, loads: Loads) => {
 	const kits = day.byKind.map(() => 0);
 	const inLoads = loads.map(() => 0);
 	let rounds = 0;
+	const isMade = day.kind === "in_rounds";
 	for (const { factor, weight } of nodesOfDay(day)) {
 		const known = atLevel(day, factor);
-		const inRounds = known.kind === "in_rounds";
 		known.byKind.forEach((ofKind, k) => {
 			for (const m of ofKind) kits[k] = (kits[k] as number) + weight * m;
 		});
-		known.kits.forEach((m, round) => {
-			rounds += weight * (inRounds ? -Math.expm1(-m) : m);
-			const byKind = known.byKind.map((of) => of[round] as number);
-			loads.forEach((load, i) => {
-				const by = load.ofKinds ? kitsOfLoad(load, byKind) : m;
-				const made = inRounds ? mean(groupsOf(poisson(by), load.kits)) : by;
-				inLoads[i] = (inLoads[i] as number) + weight * made;
-			});
+		for (const m of known.kits) rounds += weight * (isMade ? -Math.expm1(-m) : m);
+		loads.forEach((load, i) => {
+			inLoads[i] = (inLoads[i] as number) + weight * loadsMade(load, known);
 		});
 	}
 	return { kits, rounds, inLoads };
 });
+
+function loadsMade(load: LoadSize, day: RoundsOfDay): number {
+	let made = 0;
+	for (let round = 0; round < day.kits.length; round++) {
+		const kits = load.ofKinds
+			? kitsOfLoad(
+					load,
+					day.byKind.map((of) => of[round] as number),
+				)
+			: (day.kits[round] as number);
+		made += day.kind === "in_rounds" ? meanGroups(kits, load.kits) : kits;
+	}
+	return made;
+}

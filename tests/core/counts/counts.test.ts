@@ -8,7 +8,7 @@ import {
 	setAside,
 	TAIL,
 } from "../../../src/core/counts/counts.ts";
-import { groupsOf } from "../../../src/core/counts/groupsOf.ts";
+import { groupsOf, meanGroups } from "../../../src/core/counts/groupsOf.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { either, plus, shifted, sumOf } from "../../../src/core/counts/sumOf.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -162,6 +162,19 @@ describe("sums", () => {
 });
 
 describe("groupsOf", () => {
+	test.each([
+		[0, 3],
+		[1e-3, 2],
+		[0.7, 1],
+		[0.7, 2],
+		[40, 3],
+		[599, 7],
+		[601, 7],
+	])("of %d kits on average, in soaks of %d, the mean of their loads", (kits, size) => {
+		const loads = mean(groupsOf(poisson(kits), size));
+		expectWithin(meanGroups(kits, size), loads, 1e-11 * loads, "loads");
+	});
+
 	test("seven kinds of load from a soak that holds three", () => {
 		const seven: Counts = { first: 0, chance: new Float64Array(8).fill(1 / 8) };
 		const { first, chance } = groupsOf(seven, 3);

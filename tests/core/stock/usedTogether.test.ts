@@ -1,0 +1,109 @@
+import { describe, expect, test } from "vitest";
+import { type Counts, mean } from "../../../src/core/counts/counts.ts";
+import { laguerreNodes } from "../../../src/core/counts/laguerreNodes.ts";
+import { mixedOver } from "../../../src/core/counts/mixedOver.ts";
+import { sumOf } from "../../../src/core/counts/sumOf.ts";
+import { atLevel } from "../../../src/core/rounds/atLevel.ts";
+import { soaks } from "../../../src/core/rounds/loads.ts";
+import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
+import type { Steps } from "../../../src/core/stock/commonStep.ts";
+import { usedTogether } from "../../../src/core/stock/stepsUsed.ts";
+import { expectWithin } from "../../expectWithin.ts";
+
+const steps: Steps = { size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY };
+const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0, 0], perDescale: 0 };
+const level = { mean: 3, levelShape: 4, daySpread: 0 };
+const rounds = (kind: "in_rounds" | "after_each_use", ...byKind: number[][]) => {
+	const kits = (byKind[0] as number[]).map((kits, i) => kits + (byKind[1]?.[i] as number));
+	const starts = kits.map((_, i) => 60 * i);
+	return {
+		kind,
+		starts,
+		kits,
+		byKind,
+		forecast: { level, sure: byKind.map((of, kind) => of.map((mean) => (kind * mean) / 4)) },
+	} as const;
+};
+const busy = rounds("in_rounds", [0.9, 0.4], [0.2, 1.1]) as RoundsOfDay;
+const quiet = rounds("in_rounds", [0.3, 0], [0, 0.5]) as RoundsOfDay;
+const nodes = laguerreNodes(4, 3);
+
+function poissonChances(mean: number): number[] {
+	const chances = [Math.exp(-mean)];
+	for (let k = 1; k < 30; k++) chances.push(((chances[k - 1] as number) * mean) / k);
+	return chances;
+}
+
+/** Every number of kits of each kind in a round, in turn. */
+function oneRound(
+	means: readonly number[],
+	useOf: (kits: readonly [number, number]) => number,
+): Counts {
+	const chance = new Float64Array(1000);
+	const [few, many] = means.map(poissonChances) as [number[], number[]];
+	few.forEach((p, a) => {
+		many.forEach((q, b) => {
+			chance[useOf([a, b])] = (chance[useOf([a, b])] as number) + p * q;
+		});
+	});
+	return { first: 0, chance };
+}
+
+describe("days gone through together are their rounds, one after the other", () => {
+	test.each([
+		["kits alone, alike", { ...none, perKit: [3, 3] }, 2],
+		["kits alone that differ", { ...none, perKit: [3, 7] }, 2],
+		["rounds alone", { ...none, perRound: 5 }, 2],
+		["loads alone", { ...none, perLoad: [4] }, 2],
+		["rounds and loads", { ...none, perRound: 5, perLoad: [4] }, 2],
+		["rounds and kits, and by the day", { ...none, perDay: 2, perRound: 5, perKit: [3, 3] }, 2],
+		["loads and kits", { ...none, perLoad: [11], perKit: [3, 3] }, 2],
+		["loads of three", { ...none, perRound: 1, perLoad: [11], perKit: [3, 3] }, 3],
+		["loads of one kit, which are the kits", { ...none, perLoad: [4], perKit: [3, 3] }, 1],
+	] as const)("%s", (_what, rates, inLoad) => {
+		const days = [busy, quiet, busy];
+		const use = { rates, days, loads: soaks(inLoad), descaleEvery: 0 };
+		const found = usedTogether(use, steps, nodes) as Counts;
+		const useOf = ([a, b]: readonly [number, number]) =>
+			(a + b > 0 ? rates.perRound : 0) +
+			rates.perLoad[0] * Math.ceil((a + b) / inLoad) +
+			rates.perKit[0] * a +
+			rates.perKit[1] * b;
+		const exact = mixedOver(nodes, (factor) =>
+			sumOf(
+				days
+					.map((day) => atLevel(day, factor))
+					.flatMap(({ byKind: [few, many] }) =>
+						(few as number[]).map((kits, i) => oneRound([kits, many?.[i] as number], useOf)),
+					),
+			),
+		);
+		const byDay = rates.perDay * days.length;
+		for (let amount = 0; amount < 300; amount++)
+			expectWithin(
+				found.chance[amount + byDay - found.first] ?? 0,
+				exact.chance[amount - exact.first] ?? 0,
+				1e-12,
+				"chance",
+			);
+	});
+});
+
+test("after each use every kit is a round and a load", () => {
+	const day = rounds("after_each_use", [0.9], [0.2]) as RoundsOfDay;
+	const rates = { ...none, perRound: 5, perLoad: [4], perKit: [3, 3], perDescale: 100 };
+	const use = { rates, days: [day, day], loads: soaks(3), descaleEvery: 2 };
+	const found = usedTogether(use, steps, [{ factor: 1, weight: 1 }]) as Counts;
+	expectWithin(mean(found), 12 * 2.2, 1e-9, "steps");
+	expectWithin(found.chance[12 - found.first], 2.2 * Math.exp(-2.2), 1e-12, "chance");
+});
+
+test.each([
+	["kits that differ, with rounds", { ...none, perRound: 5, perKit: [3, 7] }, 1],
+	["very many numbers", { ...none, perRound: 5, perLoad: [4], perKit: [3, 3] }, 40],
+])("day by day: %s", (_what, rates, times) => {
+	const days = new Array<RoundsOfDay>(times).fill(busy);
+	expect(usedTogether({ rates, days, loads: soaks(2), descaleEvery: 0 }, steps, nodes)).toBe(
+		undefined,
+	);
+});
