@@ -62,6 +62,31 @@ describe.each([
 	});
 });
 
+test("a line that is taken for another one, which was deleted, is not doubled", () => {
+	const [born] = KITS_THREE.descent.saves;
+	const [root] = Object.values(KITS_THREE.descent.sheets);
+	if (!born || !root) throw new Error("A workbook without a history has one save and its sheet.");
+	const [first, second] = root.origins as [string, string];
+	const later = { id: "later", at: "", by: "" };
+	const table = tableOf("kit,note\nB,\nC,torn");
+	const changed = new Map([
+		["kit", later.id],
+		["note", later.id],
+	]);
+	const sheet = {
+		table,
+		origins: [second, first],
+		changed: new Map([[first, changed]]),
+		gone: new Map([[first, later.id]]),
+	};
+	const damaged: Copy = {
+		workbook: { tables: { [KITS]: table } },
+		descent: { saves: [born, later], sheets: { [KITS]: sheet } },
+	};
+	for (const together of [mergeCopies(KITS_THREE, damaged), mergeCopies(damaged, KITS_THREE)])
+		expect(linesOf(together).sort()).toEqual(linesOf(KITS_THREE));
+});
+
 test("what two copies say differently is asked, and no deleted line is believed, where a memory is damaged", () => {
 	const damaged = takenFor(KITS_THREE, [0, 0, 2]);
 	const theirs = copy(KITS, "kit,note", "A,lent", "C,torn", "D,");
@@ -123,5 +148,12 @@ describe("two memories of a sheet", () => {
 		expect(isContradictory(apart, twice)).toBe(true);
 		expect(isContradictory(twice, apart)).toBe(true);
 		expect(isContradictory(apart, root)).toBe(false);
+	});
+
+	test("of which one says that a row is there and was deleted", () => {
+		const gone = (origin: string) => ({ ...root, gone: new Map([[origin, "later"]]) });
+		expect(isContradictory(root, gone(first))).toBe(true);
+		expect(isContradictory(gone(first), root)).toBe(true);
+		expect(isContradictory(root, gone("x.0"))).toBe(false);
 	});
 });

@@ -78,12 +78,13 @@ export const copiesReader: Reader = {
 	},
 };
 
-/** Each row stems from somewhere, and no two from the same place. */
+/** Each row stems from somewhere, and no two from the same place; none that is there was deleted. */
 function expectOneEach({ workbook, descent }: Together): void {
 	for (const [file, { rows }] of Object.entries(workbook.tables)) {
-		const origins = descent.sheets[file]?.origins ?? [];
+		const { origins = [], gone } = descent.sheets[file] ?? {};
 		assert.equal(origins.length, rows.length, `${file}: a row from nowhere`);
 		assert.equal(new Set(origins).size, origins.length, `${file}: a row twice`);
+		assert.ok(!origins.some((origin) => gone?.has(origin)), `${file}: a deleted row`);
 	}
 }
 
