@@ -8,7 +8,7 @@ import { sources } from "../sources.ts";
 import { commonStep } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
-import { usedOneByOne } from "./usedOneByOne.ts";
+import { setAsideOneByOne } from "./setAsideOneByOne.ts";
 import { usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
 
@@ -66,13 +66,13 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		within: 1e-9,
 	},
 	mayCome: ({ confidence, ...use }) => {
-		const oneByOne = usedOneByOne(use);
+		const oneByOne = setAsideOneByOne(use, confidence);
 		if (oneByOne) return oneByOne.amounts();
 		const { used, steps } = counted(use, confidence);
 		return { counts: used, size: steps.size };
 	},
 	compute: ({ confidence, ...use }) =>
-		usedOneByOne(use)?.setAside(confidence) ?? counted(use, confidence).setAside,
+		setAsideOneByOne(use, confidence)?.setAside ?? counted(use, confidence).setAside,
 });
 
 /** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */

@@ -1,0 +1,61 @@
+import type { Amounts } from "../amounts.ts";
+import { setAside } from "../counts/counts.ts";
+import { spread } from "../counts/spread.ts";
+import { kitsOver } from "../rounds/kitsOver.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { sumOfAll } from "../sumOfAll.ts";
+import { exactSteps } from "./commonStep.ts";
+import type { UseInputs } from "./useInputs.ts";
+
+/** What is set aside of use that goes by the number of kits alone. */
+export interface SetAsideOneByOne {
+	readonly setAside: number;
+	/** How likely each amount is that may come; of those far beyond it nobody asks. */
+	readonly amounts: () => Amounts;
+}
+
+/** Where amounts are finer, all but what is set aside are rounded up to one of so many steps of it. */
+const MOST_STEPS = 50_000;
+/** Rounding error of an amount that is a whole number of steps. */
+const ROUNDING_ERROR = 1e-9;
+/** So many times what is set aside is listed. */
+const LISTED = 1.5;
+
+/**
+ * What to set aside for days on which every kit is reprocessed by itself, and each takes the same: a kit is a
+ * round and a load of its own, and a descaling comes with the first and every so many after. However fine
+ * the amounts, there are no more of them than numbers of kits.
+ *
+ * @returns nothing where rounds gather kits, or kits take different amounts
+ */
+export function setAsideOneByOne(
+	{ rates, days, descaleEvery }: UseInputs,
+	confidence: number,
+): SetAsideOneByOne | undefined {
+	if (!isOneByOne(days) || !isAlike(rates.perKit)) return undefined;
+	const perKit = (rates.perKit[0] ?? 0) + rates.perRound + sumOfAll(rates.perLoad);
+	const perDescale = descaleEvery > 0 ? rates.perDescale : 0;
+	const exact = exactSteps([rates.perDay, perKit, perDescale]);
+	const ofDays = exact.of(rates.perDay * days.length);
+	const ofKit = exact.of(perKit);
+	const ofDescaling = exact.of(perDescale);
+	const exactOf = (number: number) =>
+		ofDays +
+		number * ofKit +
+		(ofDescaling === 0 ? 0 : Math.ceil(number / descaleEvery) * ofDescaling);
+	const kits = kitsOver(days);
+	const enough = setAside(kits, confidence);
+	const together = Math.max(1, exactOf(enough) / MOST_STEPS);
+	const stepsOf = (number: number) => Math.ceil(exactOf(number) / together - ROUNDING_ERROR);
+	return {
+		setAside: exactOf(enough) * exact.size,
+		amounts: () => ({
+			counts: spread(kits, stepsOf, Math.ceil(LISTED * stepsOf(enough))),
+			size: exact.size * together,
+		}),
+	};
+}
+
+const isOneByOne = (days: readonly RoundsOfDay[]) =>
+	days.every(({ kind }) => kind === "after_each_use");
+const isAlike = (perKit: readonly number[]) => perKit.every((use) => use === perKit[0]);
