@@ -75,6 +75,11 @@ test.each([30, 17, 2])("what is beyond %d is left out, and no other chance moves
 	expect(cut.first + cut.chance.length - 1).toBe(limit);
 });
 
+test("where none so small comes there is no chance of it", () => {
+	const { first, chance } = shiftedGamma({ mean: 300, variance: 25, third: 60, most: 1000 }, 100);
+	expect([first, ...chance]).toEqual([100, 0]);
+});
+
 test.each([
 	["just as much as its neighbours", 9.5, 0.25, 2],
 	["a whole number that varies not at all", 9, 0, 1],

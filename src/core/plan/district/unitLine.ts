@@ -68,7 +68,7 @@ export function unitLine(
 		first_run_out: nameFigure(columns.first_run_out.label, first),
 		first_run_out_item: nameFigure(
 			columns.first_run_out_item.label,
-			items.find(({ runsOut }) => first !== null && runsOut === first)?.item ?? "",
+			items.find(({ runsOut }) => runsOut === first)?.item ?? "",
 		),
 		last_counted: nameFigure(
 			columns.last_counted.label,
@@ -121,7 +121,8 @@ function unmet(kinds: readonly KindCover[]): Figure<number | null> {
 const LATE = new Set(["order-late", "short-before-order"]);
 
 function stateOf(plan: Plan, read: ReadWorkbook, problems: readonly Problem[]) {
-	const truths = safetyTruths(plan, read, valueIn(read.settings.plan_start) ?? "");
+	const day = valueIn(read.settings.plan_start);
+	const truths = day === undefined ? [] : safetyTruths(plan, read, day);
 	const late = truths.flatMap((truth) => truth.problems.filter(({ code }) => LATE.has(code)));
 	const orders_late = nameFigure(columns.orders_late.label, plan.made ? late.length : null);
 	if (!plan.made)

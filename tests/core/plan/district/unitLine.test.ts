@@ -37,6 +37,16 @@ const stocked = {
 };
 
 describe("how a unit stands", () => {
+	test("without a first day there is no plan, and no number stands for what is not known", () => {
+		expect(lineOf(unitWith({ plan_start: "" }))).toMatchObject({
+			state: "not_planned",
+			unmet_per_1000_uses: null,
+			kits_needed: null,
+			births_expected: null,
+			orders_late: null,
+		});
+	});
+
 	test("nothing to do", () => {
 		expect(lineOf(smallUnit(stocked))).toMatchObject({
 			unit: "Hill",

@@ -10,11 +10,24 @@ const shown = (clock: string, changes: Record<string, string> = {}) =>
 const recorded = {
 	"uses.csv": "at,kit,what,by,note\n2027-02-28 23:10,A,used,,",
 };
+const later = { "records.csv": "date,births,kits_used\n2027-03-02,5,1" };
+const ordered = {
+	"records.csv": "date,births,kits_used\n2027-02-28,5,1\n2027-02-10,5,1",
+	"placed.csv": "ordered_on,item,packs\n2027-02-20,liquid,1",
+};
 test.each([
 	["within the plan", "2027-03-02", {}, "2027-03-02", "now"],
+	["on its first day, behind a later record", "2027-03-01", later, "2027-03-01", "now"],
 	["on its last day", "2027-03-03", recorded, "2027-03-03", "now"],
 	["after it", "2027-03-04", recorded, "2027-03-04", "over"],
 	["before it", "2027-02-26", {}, "2027-02-26", "to_come"],
+	[
+		"before it, an old order after the register",
+		"2027-02-26",
+		ordered,
+		"2027-03-01",
+		"clock_behind",
+	],
 	["before it, the record of that day", "2027-02-28", recorded, "2027-02-28", "to_come"],
 	["behind the record", "2027-02-27", recorded, "2027-03-01", "clock_behind"],
 	[

@@ -51,6 +51,23 @@ describe("water that cannot be cool in time", () => {
 		);
 	});
 
+	test.each([
+		["in the fewest pots, where these would do", {}, /^at least \d pots$/],
+		[
+			"with each round, where no pot would do",
+			{ boiled_water_hours: 7 },
+			/^water in time for every round$/,
+		],
+	])("what is allowed: %s", (_what, settings, allowed) => {
+		expect(found(settings)[0]?.allowed).toMatch(allowed);
+	});
+
+	test("where fires are lit only when they are needed it is advice: all of them at once need not come", () => {
+		expect(found({ boil_for: "after_use" }).map(({ code, weight }) => [code, weight])).toEqual([
+			["pots-booked-twice", "advice"],
+		]);
+	});
+
 	test("each lever does what is said of it, and one step less does not", () => {
 		const [problem] = found({});
 		const number = (words: RegExp) => Number(problem?.message.match(words)?.[1]);
