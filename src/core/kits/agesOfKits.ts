@@ -93,11 +93,43 @@ export class AgesOfKits {
 		return sum;
 	}
 
-	addAll(other: AgesOfKits, weight: number): void {
-		const [all, others] = [this.#all, other.#all];
-		for (let i = 0; i < all.length; i++)
-			all[i] = (all[i] as number) + weight * (others[i] as number);
+	/**
+	 * Adds those of others that end on a day or later, weighed; gives back how likely they are.
+	 *
+	 * @param there the most kits that any of them is
+	 */
+	addFrom(end: number, other: AgesOfKits, there: number, weight: number): number {
+		let sum = other.none;
 		this.none += weight * other.none;
+		for (let e = end; e < this.ends; e++) {
+			const [day, others] = [this.of(e), other.of(e)];
+			for (let n = 1; n <= there; n++) {
+				const chance = others[n] as number;
+				sum += chance;
+				day[n] = (day[n] as number) + weight * chance;
+			}
+		}
+		return sum;
+	}
+
+	/** Of several that end together on one of these days, one is gone. */
+	oneFewer(from: number, to: number): void {
+		for (let end = from; end <= to && end < this.ends; end++) {
+			const day = this.of(end);
+			day[1] = (day[1] as number) + (day[2] ?? 0);
+			day.copyWithin(2, 3);
+			if (this.kits > 1) day[this.kits] = 0;
+		}
+	}
+
+	/** How likely several that end together are to be the oldest, on one of these days. */
+	several(from: number, to: number, there: number): number {
+		let sum = 0;
+		for (let end = from; end <= to && end < this.ends; end++) {
+			const day = this.of(end);
+			for (let n = 2; n <= there; n++) sum += day[n] as number;
+		}
+		return sum;
 	}
 
 	/** Each chance times `factor`. */

@@ -39,6 +39,24 @@ export class LaterEnds {
 		return end;
 	}
 
+	/**
+	 * How likely several that end together are to be the oldest of some kits, on a day up to
+	 * `last`, where none of them ends by `end`.
+	 */
+	several(end: number, last: number, kits: number): number {
+		const together = this.endings(end + 1)[kits] as number;
+		if (together === 0) return kits > 1 && this.latest(end) <= last ? 1 : 0;
+		let share = 1 / together;
+		let sum = 0;
+		for (let e = end + 1; e <= last && e < this.#ends; e++) {
+			const [sizes, endings] = [this.sizes(e), this.endings(e + 1)];
+			for (let n = 2; n <= kits; n++)
+				sum += share * (sizes[n] as number) * (endings[kits - n] as number);
+			share *= sizes[0] as number;
+		}
+		return sum;
+	}
+
 	/** A day later: the first day is over, and none ends on the last one yet. */
 	midnight(): void {
 		for (const days of [this.#sizes, this.#ending]) {

@@ -1,6 +1,7 @@
 import { poisson } from "../counts/poisson.ts";
-import { AgesOfKits, UNSEEN } from "./agesOfKits.ts";
+import { AgesOfKits } from "./agesOfKits.ts";
 import { cappedUses } from "./cappedUses.ts";
+import { JoiningKits } from "./joiningKits.ts";
 import { added, LaterEnds, sureNone } from "./laterEnds.ts";
 import { type RenewalStep, renews } from "./renewalSteps.ts";
 
@@ -20,10 +21,10 @@ export class OldestKits {
 	readonly #later: LaterEnds;
 	/** How likely each number of uses is in each step of a day. */
 	readonly #uses: Map<RenewalStep, Float64Array>;
-	/** Made once, because thousands would be thrown away: what a step ends with, a use more or one fewer, and `#joined`. */
+	readonly #joining: JoiningKits;
+	/** Made once, because thousands would be thrown away: what a step ends with, and a use more or one fewer. */
 	#after: AgesOfKits;
 	readonly #used: readonly [AgesOfKits, AgesOfKits];
-	readonly #by: AgesOfKits[] = [];
 	readonly #left: Float64Array;
 
 	/** @param steps of a day, to begin with as if nothing but `extra` a step were renewed */
@@ -39,6 +40,7 @@ export class OldestKits {
 		this.#later = new LaterEnds(kits, sizes);
 		this.#ages = AgesOfKits.first(kits, ends, this.#later);
 		this.#uses = new Map(steps.map((step) => [step, cappedUses(kits, poisson(step.uses))]));
+		this.#joining = new JoiningKits(kits, this.#later);
 		this.#after = this.#empty();
 		this.#used = [this.#empty(), this.#empty()];
 		this.#left = sureNone(kits);
@@ -53,21 +55,29 @@ export class OldestKits {
 		after.clear();
 		if (step.midnight === "before") this.#midnight(this.#ages);
 		const renewing = renews(step);
-		if (renewing) given.fill(0);
+		if (renewing) {
+			given.fill(0);
+			this.#joining.begin(step);
+		}
 		let layer = this.#ages;
 		let u = 0;
 		for (let likely = 1; u <= kits && likely > NEVER_USED; u++) {
-			if (u > 0) layer = layer.lessOne(kits - u + 1, this.#later, this.#used[u % 2] as AgesOfKits);
+			const there = kits - u;
+			if (u > 0) layer = layer.lessOne(there + 1, this.#later, this.#used[u % 2] as AgesOfKits);
 			const weight = uses[u] as number;
 			likely -= weight;
-			this.#joined(layer, u, step).forEach((ages, x) => {
-				const chance = ages.total();
-				if (renewing) given[u * (kits + 1) + x] = chance;
-				left[u + x] = (left[u + x] as number) + weight * chance;
-				after.addAll(ages, weight);
-			});
+			if (!renewing) {
+				const chance = after.addFrom(0, layer, there, weight);
+				left[u] = (left[u] as number) + weight * chance;
+				continue;
+			}
+			const row = given.subarray(u * (kits + 1), (u + 1) * (kits + 1));
+			this.#joining.join(step, layer, there, weight, row, after);
+			for (let x = 0; x <= there; x++)
+				left[u + x] = (left[u + x] as number) + weight * (row[x] as number);
 		}
 		for (; renewing && u <= kits; u++) given[u * (kits + 1)] = 1;
+		if (renewing) this.#joining.end(step, after);
 		if (step.midnight === "after") this.#midnight(after);
 		after.allBack(step.target);
 		this.#after = this.#ages;
@@ -83,43 +93,5 @@ export class OldestKits {
 
 	#empty(): AgesOfKits {
 		return new AgesOfKits(this.#kits, this.#ages.ends);
-	}
-
-	#cleared(x: number): AgesOfKits {
-		this.#by[x] ??= this.#empty();
-		this.#by[x].clear();
-		return this.#by[x];
-	}
-
-	/** The oldest kits once others have joined a round, by how many did. */
-	#joined(ages: AgesOfKits, used: number, step: RenewalStep): AgesOfKits[] {
-		if (!renews(step)) return [ages];
-		const { endsBy, spreadBy } = step;
-		const kits = this.#kits;
-		const by: AgesOfKits[] = [];
-		const into = (x: number) => {
-			by[x] ??= this.#cleared(x);
-			return by[x];
-		};
-		into(0).addAll(ages, 1);
-		for (let end = 0; end <= endsBy && end < ages.ends; end++)
-			for (let x = 0; x <= kits - used; x++) {
-				const day = by[x]?.of(end);
-				for (let n = 1; day && n <= kits - used - x; n++) {
-					const chance = day[n] as number;
-					day[n] = 0;
-					if (chance > UNSEEN) into(x + n).addNext(end, kits - used - x - n, this.#later, chance);
-				}
-			}
-		for (let end = Math.max(0, endsBy + 1); end <= spreadBy && end < ages.ends; end++)
-			for (let x = kits - used - 2; x >= 0; x--) {
-				const day = by[x]?.of(end);
-				for (let n = 2; day && n <= kits - used - x; n++) {
-					const chance = day[n] as number;
-					day[n] = 0;
-					if (chance > UNSEEN) into(x + 1).add(end, n - 1, chance);
-				}
-			}
-		return by;
 	}
 }

@@ -78,7 +78,7 @@ export function renewalSteps(
 	}));
 	return [
 		{ uses: last, endsBy: 0, spreadBy: NEVER, target: targets[0] as number, midnight: "after" },
-		...(rounds.length > mostRounds ? together(rounds) : rounds),
+		...(rounds.length > mostRounds ? rounded(together(rounds, FEW_USES)) : rounds),
 	];
 }
 
@@ -87,17 +87,34 @@ const MOST_ROUNDS = 6;
 /** So few that hardly any kit is used in two rounds that are followed as one. */
 const FEW_USES = 0.1;
 
-/** Rounds one after the other as one, whose kits end on the same day: kits renewed are within 1 in 50 of each by itself. */
-function together(rounds: readonly RenewalStep[]): RenewalStep[] {
-	const steps: RenewalStep[] = [];
-	for (const round of rounds) {
-		const before = steps.at(-1);
-		const uses = (before?.uses ?? 0) + round.uses;
-		if (before && before.target === round.target && uses <= FEW_USES)
-			steps[steps.length - 1] = { ...before, uses };
-		else steps.push(round);
+/**
+ * Steps one after the other as one where none renews any and their kits end on the same day.
+ * Where every kit is followed it is the same: a kit that comes back in between ends later
+ * than all others, so none of them is used instead. Of the oldest alone, kits renewed are
+ * within 1 in 50 of each step by itself if few are used.
+ */
+export function together(
+	steps: readonly RenewalStep[],
+	mostUses = Number.POSITIVE_INFINITY,
+): RenewalStep[] {
+	const all: RenewalStep[] = [];
+	for (const step of steps) {
+		const before = all.at(-1);
+		const uses = (before?.uses ?? 0) + step.uses;
+		if (before && areOne(before, step) && uses <= mostUses)
+			all[all.length - 1] = { ...before, uses };
+		else all.push(step);
 	}
-	// Days whose rounds are at other hours differ by rounding only.
+	return all;
+}
+
+function areOne(before: RenewalStep, step: RenewalStep): boolean {
+	const renewNone = !renews(before) && !renews(step);
+	return renewNone && step.midnight === "none" && before.target === step.target;
+}
+
+/** Days whose rounds are at other hours differ by rounding only. */
+function rounded(steps: readonly RenewalStep[]): RenewalStep[] {
 	return steps.map((step) => ({ ...step, uses: Number(step.uses.toPrecision(12)) }));
 }
 

@@ -11,6 +11,7 @@ import {
 	type RenewalStep,
 	renewalSteps,
 	renews,
+	together,
 } from "./renewalSteps.ts";
 import { givenApart, givenInTable, type RenewedGiven } from "./renewedGiven.ts";
 
@@ -54,14 +55,16 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 			? allAtMidnight(kits, day)
 			: oneByOne(kits, steps, renewedOfMany(kits, day, life));
 	const ends = Math.max(...steps.map((step) => step.target)) + 1;
-	const chain = canFollowEveryKit(kits, ends)
-		? new EveryKitsEnd(kits, ends, steps)
+	const areFew = canFollowEveryKit(kits, ends);
+	const followed = areFew ? together(steps) : steps;
+	const chain = areFew
+		? new EveryKitsEnd(kits, ends, followed)
 		: new OldestKits(kits, ends, steps, renewedAtOnce(kits, uses, life.days + 1) / steps.length);
 	const stretch = stretchOf(uses, kits, life, steps);
 	let made = { given: [] as Float64Array[], perDay: Number.NaN, squares: Number.NaN };
 	for (let i = 0; i < MOST_STRETCHES; i++) {
 		const { squares } = made;
-		made = goThrough(stretch, chain, steps, kits);
+		made = goThrough(stretch, chain, followed, kits);
 		if (Math.abs(made.squares - squares) <= SETTLED * made.squares) break;
 	}
 	const given = made.given.map((table) => givenInTable(kits, table));

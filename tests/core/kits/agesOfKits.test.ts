@@ -82,7 +82,7 @@ test("chances are added up, weighed, and given back where none is ready", () => 
 	expect(ages.total()).toBe(1);
 	const sum = agesOf([0, 1, 0.5]);
 	sum.none = 0.5;
-	sum.addAll(ages, 0.5);
+	expect(sum.addFrom(0, ages, KITS, 0.5)).toBe(1);
 	expect(all(sum)).toEqual([0.625, [0, 1, 0.625], [2, 3, 0.25]]);
 	sum.times(2);
 	sum.allBack(1);
@@ -90,4 +90,26 @@ test("chances are added up, weighed, and given back where none is ready", () => 
 	sum.none = 1;
 	sum.clear();
 	expect(all(sum)).toEqual([0]);
+});
+
+test("only those that end on a day or later are added, and only so many kits as there are", () => {
+	const ages = agesOf([0, 1, 0.25], [1, 2, 0.25], [2, 1, 0.25], [2, 3, 0.125]);
+	ages.none = 0.125;
+	const sum = agesOf([1, 1, 0.5]);
+	expect(sum.addFrom(1, ages, 2, 0.5)).toBe(0.625);
+	expect(all(sum)).toEqual([0.0625, [1, 1, 0.5], [1, 2, 0.125], [2, 1, 0.125]]);
+});
+
+test("of several that end together on one of some days one goes, of one alone none", () => {
+	const ages = () => agesOf([0, 2, 0.125], [1, 1, 0.25], [1, 2, 0.25], [1, 3, 0.125], [2, 3, 0.25]);
+	expect([ages().several(0, 1, 3), ages().several(0, 1, 2), ages().several(0, -1, 3)]).toEqual([
+		0.5, 0.375, 0,
+	]);
+	const fewer = ages();
+	fewer.oneFewer(1, 5);
+	expect(all(fewer)).toEqual([0, [0, 2, 0.125], [1, 1, 0.5], [1, 2, 0.125], [2, 2, 0.25]]);
+	const only = new AgesOfKits(1, 1);
+	only.add(0, 1, 0.5);
+	only.oneFewer(0, 0);
+	expect(only.of(0)[1]).toBe(0.5);
 });

@@ -61,3 +61,14 @@ test("two counts are added as far as there are kits, and what is next to nothing
 	expect(added(chances(0.5, 1e-101, 1e-99), chances(1), into)).toBe(into);
 	expect([...into]).toEqual([0.5, 0, 1e-99, 0]);
 });
+
+test("whether several end together that are the oldest of some, worked by hand", () => {
+	// Of two or three kits the two of the last day may be the oldest; of three one ends before them.
+	const later = ends();
+	expect([0, 1, 2, 3].map((kits) => later.several(0, 2, kits))).toEqual([0, 0, 1, 0]);
+	expect(later.several(0, 1, 2)).toBe(0);
+	// More than may end later all end on the latest day.
+	expect([later.several(1, 2, 3), later.several(1, 1, 3), later.several(1, 2, 1)]).toEqual([
+		1, 0, 0,
+	]);
+});

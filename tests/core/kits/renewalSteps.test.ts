@@ -6,6 +6,7 @@ import {
 	type LikeDay,
 	type RenewalStep,
 	renewalSteps,
+	together,
 } from "../../../src/core/kits/renewalSteps.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -78,5 +79,27 @@ describe("rounds in which few kits are used, followed together", () => {
 	test("renewed in time, every round by itself", () => {
 		const steps = renewalSteps(dayOf(0.02, 24), { days: 3, renewal: "in_time" });
 		expect(steps).toHaveLength(24);
+	});
+});
+
+describe("where every kit is followed, rounds whose kits end on the same day are one step", () => {
+	test.each([
+		[0.4, 3, 4, 2],
+		[6, 4, 3, 3],
+		[20, 2, 3, 1],
+	])("%d uses a day, %d rounds, %d kits for %d days", (uses, rounds, kits, days) => {
+		const steps = renewalSteps(dayOf(uses, rounds), life(days), WHOLE);
+		expect(together(steps)).toHaveLength(2);
+		const each = renewed(kits, days, steps);
+		const one = renewed(kits, days, together(steps));
+		expectWithin(one.mean, each.mean, 1e-12 * each.mean, "kits a night");
+		expectWithin(one.some, each.some, 1e-12 * each.some, "");
+	});
+
+	test("not those that renew any, nor those whose kits end on another day", () => {
+		const inTime = renewalSteps(dayOf(1, 4), { days: 3, renewal: "in_time" });
+		expect(together(inTime)).toEqual(inTime);
+		const late = renewalSteps({ ...dayOf(1, 4), plannedMinutes: 500 }, life(3), WHOLE);
+		expect(together(late).map(({ target }) => target)).toEqual([3, 3, 4]);
 	});
 });
