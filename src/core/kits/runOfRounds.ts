@@ -99,17 +99,19 @@ export class RunOfRounds {
 	}
 
 	#waiting(left: Float64Array, came: Float64Array): Float64Array {
-		const begins = new Float64Array(this.#kits + 1);
+		const kits = this.#kits;
+		const begins = new Float64Array(kits + 1);
 		// With many kits most numbers never come: going through them took most of the time.
 		const first = came.findIndex((chance) => chance > 0);
 		const last = came.findLastIndex((chance) => chance > 0);
 		for (let l = 0; l < left.length; l++) {
 			const chance = left[l] as number;
 			if (chance === 0) continue;
-			for (let n = first; n <= last; n++) {
-				const at = Math.min(this.#kits, l + n);
-				begins[at] = (begins[at] as number) + chance * (came[n] as number);
-			}
+			const below = Math.min(last, kits - l - 1);
+			for (let n = first; n <= below; n++)
+				begins[l + n] = (begins[l + n] as number) + chance * (came[n] as number);
+			for (let n = Math.max(first, below + 1); n <= last; n++)
+				begins[kits] = (begins[kits] as number) + chance * (came[n] as number);
 		}
 		return begins;
 	}

@@ -50,8 +50,13 @@ export function minutesOf(length: RoundLength, kits: number): number {
  * and what comes must still go somewhere.
  */
 export function mostKitsWithin(length: RoundLength, minutes: number, most: number): number {
-	let kits = most;
-	while (kits > 1 && minutesOf(length, kits) > minutes) kits--;
+	if (most < 1 || minutesOf(length, most) <= minutes) return most;
+	let [kits, tooMany] = [1, most];
+	while (tooMany - kits > 1) {
+		const middle = (kits + tooMany) >> 1;
+		if (minutesOf(length, middle) <= minutes) kits = middle;
+		else tooMany = middle;
+	}
 	return kits;
 }
 
