@@ -34,7 +34,7 @@ export function unitNeeds(
 	nameOf: (item: string) => string = (item) => item,
 ): ComputedRow<typeof unitsNeedsSheet>[] {
 	return rowsOf(plan, orderSheet).map((row) => {
-		const written = valueIn(row.item) ?? "";
+		const written = valueIn(row.item) as string;
 		return {
 			unit: nameFigure(columns.unit.label, unit),
 			path: nameFigure(columns.path.label, path),

@@ -94,6 +94,20 @@ describe("how a unit stands", () => {
 		expect(line.first_run_out_item).toBe("clean gloves");
 	});
 
+	test("an order that should have been placed is counted too", () => {
+		const late = {
+			...stocked,
+			"lots.csv": stocked["lots.csv"].replace("L1,1000,", "L1,8,"),
+			"journal.csv": "day,item,lot,entry,quantity,note\n2027-02-20,vinegar,V1,count,200,",
+		};
+		expect(lineOf(smallUnit(late))).toMatchObject({
+			orders_late: 1,
+			in_words: expect.stringMatching(
+				/^liquid should have been ordered by [-\d]+: order it today\.$/,
+			),
+		});
+	});
+
 	test("not planned: the first thing that is wrong", () => {
 		expect(lineOf(unitWith({ births_per_day: "many" }, stocked))).toMatchObject({
 			state: "not_planned",
