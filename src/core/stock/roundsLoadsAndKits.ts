@@ -40,6 +40,7 @@ export const mostNumbers = memoize(
 		};
 	},
 	(means, kitsInLoad, { rounds, loads, kits }) => [rounds, loads, kits, kitsInLoad, ...means],
+	MOST_OBJECTS,
 );
 
 /** Mean kits of each round at a level of births, and how much the level weighs. */
@@ -64,29 +65,63 @@ export function roundsLoadsAndKits(
 	useOf: (numbers: Numbers) => number,
 	limit = Number.POSITIVE_INFINITY,
 ): Counts {
-	const { numbers, chance } = likelyNumbers(levels, kitsInLoad, most);
-	return spread({ first: 0, chance }, (i) => useOf(numbers[i] as Numbers), limit);
+	const [only] = levels as readonly [MeansAtLevel];
+	const { at, chance } =
+		levels.length === 1
+			? numbersAsPlanned(only.means, kitsInLoad, most)
+			: numbersAtLevels(levels, kitsInLoad, most);
+	const { perLoad, perRound } = places(most);
+	const use = (i: number) => {
+		const place = at[i] as number;
+		const rounds = Math.floor(place / perRound);
+		const inRound = place - rounds * perRound;
+		const moreLoads = Math.floor(inRound / perLoad);
+		return useOf({ rounds, moreLoads, kits: inRound - moreLoads * perLoad });
+	};
+	return spread({ first: 0, chance }, use, limit);
 }
 
-/** How likely the numbers are that the rounds may come to: the same for all items, in whatever steps. */
-const likelyNumbers = memoize(
+/** Numbers that the rounds may come to, and how likely: the same for all items, in whatever steps. */
+interface LikelyNumbers {
+	/** Their places in a list of all. */
+	readonly at: Int32Array;
+	readonly chance: Float64Array;
+}
+
+/** Mostly of the rounds of one day, which are few. */
+const numbersAsPlanned = memoize(
+	(means: readonly number[], kitsInLoad: number, most: Numbers) =>
+		possibleNumbers(followed(means, kitsInLoad, most)),
+	(means, kitsInLoad, { rounds, moreLoads, kits }) => [
+		kitsInLoad,
+		rounds,
+		moreLoads,
+		kits,
+		...means,
+	],
+	4 * MOST_OBJECTS,
+);
+
+/** Of days that are asked for by many items, as one list of levels. */
+const numbersAtLevels = memoize(
 	(levels: readonly MeansAtLevel[], kitsInLoad: number, most: Numbers) => {
-		const chances = new Float64Array((most.rounds + 1) * places(most).perRound);
-		const ofLevel = levels.length === 1 ? chances : new Float64Array(chances.length);
+		const all = noNumbers(most);
+		const ofLevel = noNumbers(most);
 		for (const { means, weight } of levels) {
-			followRounds(means, kitsInLoad, most, ofLevel);
-			if (ofLevel !== chances)
-				for (let at = 0; at < chances.length; at++)
-					chances[at] = (chances[at] as number) + weight * (ofLevel[at] as number);
+			followed(means, kitsInLoad, most, ofLevel);
+			for (let at = 0; at < all.length; at++)
+				all[at] = (all[at] as number) + weight * (ofLevel[at] as number);
 		}
-		return possibleNumbers(chances, most);
+		return possibleNumbers(all);
 	},
-	(levels, kitsInLoad, { rounds, moreLoads, kits }) => {
-		const [only] = levels;
-		const of = only && levels.length === 1 ? only.means : [levels];
-		return [kitsInLoad, rounds, moreLoads, kits, ...of];
-	},
-	MOST_OBJECTS,
+	(levels, kitsInLoad, { rounds, moreLoads, kits }) => [
+		levels,
+		kitsInLoad,
+		rounds,
+		moreLoads,
+		kits,
+	],
+	MOST_OBJECTS / 4,
 );
 
 /** How far apart numbers stand in a list of all of them. */
@@ -95,30 +130,31 @@ function places({ moreLoads, kits }: Numbers) {
 	return { perLoad, perRound: perLoad * (moreLoads + 1) };
 }
 
-function possibleNumbers(chances: Float64Array, most: Numbers) {
-	const { perLoad, perRound } = places(most);
-	const numbers: Numbers[] = [];
-	const likely: number[] = [];
-	for (let at = 0; at < chances.length; at++) {
-		const chance = chances[at] as number;
+function noNumbers(most: Numbers): Float64Array {
+	return new Float64Array((most.rounds + 1) * places(most).perRound);
+}
+
+function possibleNumbers(chances: Float64Array): LikelyNumbers {
+	let possible = 0;
+	for (const chance of chances) if (chance >= SMALLEST) possible++;
+	const at = new Int32Array(possible);
+	const likely = new Float64Array(possible);
+	for (let place = 0, i = 0; i < possible; place++) {
+		const chance = chances[place] as number;
 		if (chance < SMALLEST) continue;
-		likely.push(chance);
-		numbers.push({
-			rounds: Math.floor(at / perRound),
-			moreLoads: Math.floor((at % perRound) / perLoad),
-			kits: at % perLoad,
-		});
+		at[i] = place;
+		likely[i++] = chance;
 	}
-	return { numbers, chance: Float64Array.from(likely) };
+	return { at, chance: likely };
 }
 
 /** One round after the other. @param chances where it is followed, at the places of the numbers */
-function followRounds(
+function followed(
 	means: readonly number[],
 	kitsInLoad: number,
 	most: Numbers,
-	chances: Float64Array,
-): void {
+	chances = noNumbers(most),
+): Float64Array {
 	const { perLoad, perRound } = places(most);
 	chances.fill(0);
 	chances[0] = 1;
@@ -156,6 +192,7 @@ function followRounds(
 		mostLoads = Math.min(most.moreLoads, mostLoads + (largest?.moreLoads ?? 0));
 		mostKits = Math.min(most.kits, mostKits + (largest?.kits ?? 0));
 	});
+	return chances;
 }
 
 /** What a round that runs adds to the numbers that are followed. */
