@@ -5,12 +5,14 @@ import { oneRound } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
-import { commonStep } from "./commonStep.ts";
+import { aboutEnough } from "./aboutEnough.ts";
+import { commonStep, finerSteps, type Steps } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
 import { setAsideOneByOne } from "./setAsideOneByOne.ts";
-import { usedOverDays } from "./usedOverDays.ts";
+import { nodesOfDays, usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
+import { HARDLY_ANY, withoutHardlyAny } from "./withoutHardlyAny.ts";
 
 const inputs = {
 	rates: {
@@ -51,7 +53,7 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	unit: say`in the item's measure`,
 	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the distribution of the use: the rounds of all days are added up as they come; forecast days share the level of births, and are added up at each level it may have.`,
 	source: commonPractice,
-	rounding: say`Up to a possible amount of use; quantities without a common measure, those of more than 50,000 possible amounts, and those of more than 100 rounds with descalings, or of fewer where rounds times possible amounts are more than 1,500,000, are rounded up, by less than 1 in 100.`,
+	rounding: say`Up to a possible amount of use; quantities without a common measure, those of more than 50,000 possible amounts, and those of more than 100 rounds with descalings, or of fewer where rounds times possible amounts are more than 1,500,000, are rounded up, by less than 1 in 100. Of those, what comes to at most 1 in 1,000 is counted at the most that hardly ever comes, and where rounds times levels of births are more than 200, fewer amounts are told apart.`,
 	inputs: { ...inputs, confidence: confidenceInput },
 	example: {
 		// A round with a mean of 3 kits: 6 are enough for 95 of 100, at 2 each.
@@ -77,10 +79,30 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 
 /** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */
 const STEPS = 2000;
+/** The same where rounds times levels of births are more than `MUCH`. */
+const FEWER_STEPS = 1200;
+export const MUCH = 200;
 
 function counted(use: UseInputs, confidence: number): CountedUse {
+	const first = commonStep(use);
+	const fewer = first.more > 0 ? withoutHardlyAny(use, confidence) : undefined;
+	if (fewer) {
+		const found = inSteps(fewer.use, confidence, commonStep(fewer.use));
+		if (fewer.byTheDay <= HARDLY_ANY * found.setAside) return found;
+	}
+	return inSteps(use, confidence, first);
+}
+
+function inSteps(use: UseInputs, confidence: number, first: Steps): CountedUse {
 	const amounts = Object.values(use.rates).flat();
-	return countedFinely(amounts, confidence, commonStep(use), STEPS, (steps) =>
-		usedOverDays(use, steps),
-	);
+	const about = first.more > 0 && isMuch(use) ? aboutEnough(use, confidence) : 0;
+	const [steps, count] =
+		about > 0 ? [finerSteps(amounts, about, FEWER_STEPS), FEWER_STEPS] : [first, STEPS];
+	return countedFinely(amounts, confidence, steps, count, (steps) => usedOverDays(use, steps));
+}
+
+/** Whether each step is followed through so many rounds, at so many levels of births, that fewer steps are worth it. */
+function isMuch({ days }: UseInputs): boolean {
+	const rounds = days.reduce((sum, { kits }) => sum + kits.length, 0);
+	return rounds * nodesOfDays(days).length > MUCH;
 }

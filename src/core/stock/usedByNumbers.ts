@@ -16,8 +16,10 @@ export interface RatesInSteps {
 	readonly perDescale: number;
 }
 
-/** Numbers times rounds up to which all of several days are followed together. */
-const FEW = 400_000;
+/** Up to so many sums of numbers all of several days are followed together. */
+const FEW = 3_200_000;
+/** Numbers of loads and kits that a round may come to, about. */
+const OF_ROUND = 8;
 
 /**
  * Use followed by how many rounds run and what loads and kits they make, where all kits use
@@ -44,7 +46,10 @@ export function usedByFewNumbers(
 	limit: number,
 ): Counts | undefined {
 	const rounds = (levels[0] as MeansAtLevel).means.length;
-	return followed(rates, levels, loads, 0, limit, (numbers) => numbers * rounds <= FEW);
+	return followed(rates, levels, loads, 0, limit, (numbers) => {
+		const byRoundsAlone = numbers === rounds + 1;
+		return numbers * rounds * (byRoundsAlone ? 1 : OF_ROUND) <= FEW;
+	});
 }
 
 function followed(

@@ -68,7 +68,7 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
 	}
 	if (!descales) return dayByDay(use, steps);
-	if (!isLong) return stepsUsed(use, steps, nodesOf(days));
+	if (!isLong) return stepsUsed(use, steps, nodesOfDays(days));
 	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
 	const even = { rates: { ...rates, perRound, perDescale: 0 }, days, loads, descaleEvery: 0 };
@@ -99,7 +99,8 @@ function dayByDay(use: UseInputs, steps: Steps): Counts {
 	);
 }
 
-function nodesOf(days: readonly RoundsOfDay[]) {
+/** The nodes of the level of births that the days share. */
+export function nodesOfDays(days: readonly RoundsOfDay[]) {
 	const { levels, kits } = levelsOf(days);
 	return levelNodes(spanShape(levels), kits);
 }

@@ -10,7 +10,7 @@ import {
 	MOST_DESCALED,
 	MOST_DESCALING,
 } from "../../../src/core/stock/commonStep.ts";
-import { useSetAside } from "../../../src/core/stock/useSetAside.ts";
+import { MUCH, useSetAside } from "../../../src/core/stock/useSetAside.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 const day = (kits: number[], kind: RoundsOfDay["kind"] = "in_rounds"): RoundsOfDay =>
@@ -120,6 +120,7 @@ test.each([
 	["possible amounts", `more than ${MOST_AMOUNTS.toLocaleString("en")} possible amounts`],
 	["rounds with descalings", `more than ${MOST_DESCALING} rounds with descalings`],
 	["rounds times amounts", `are more than ${MOST_DESCALED.toLocaleString("en")},`],
+	["rounds times levels", `rounds times levels of births are more than ${MUCH},`],
 ])("what is set aside says beyond how many %s it is rounded up", (_what, words) => {
 	expect(useSetAside.rounding).toContain(words);
 });

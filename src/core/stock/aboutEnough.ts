@@ -1,0 +1,38 @@
+import { setAside } from "../counts/counts.ts";
+import { laguerreNodes } from "../counts/laguerreNodes.ts";
+import { type Moments, mixedMoments, momentsOfSum } from "../counts/moments.ts";
+import { shiftedGamma } from "../counts/shiftedGamma.ts";
+import { spanShape } from "../counts/spanShape.ts";
+import { memoize } from "../memoize.ts";
+import { ofEach } from "../ofEach.ts";
+import { atLevel } from "../rounds/atLevel.ts";
+import { meanUse } from "./meanUse.ts";
+import { momentsOfUse } from "./momentsOfUse.ts";
+import type { UseInputs } from "./useInputs.ts";
+
+/** Parts of the mean in which it is counted. */
+const PARTS = 1000;
+/** Enough for three moments over the level. */
+const NODES = 3;
+
+const nodesOf = memoize(laguerreNodes);
+
+/** An amount that is enough about as surely as asked, by the mean, variance and skewness of the use: to choose steps by, no more. */
+export function aboutEnough(use: UseInputs, confidence: number): number {
+	const { rates, days, loads, descaleEvery } = use;
+	const size = meanUse(use) / PARTS;
+	if (size === 0) return 0;
+	const perRound = rates.perRound + (descaleEvery > 0 ? rates.perDescale / descaleEvery : 0);
+	const even = { rates: { ...rates, perRound }, loads };
+	const steps = { size, of: (amount: number) => amount / size, more: 0, most: PARTS };
+	const momentsAt = (factor: number): Moments =>
+		momentsOfSum(
+			ofEach(days, (day) => momentsOfUse(even, atLevel(day, factor), steps)),
+			undefined,
+		);
+	const shape = spanShape(days.flatMap(({ forecast }) => (forecast ? [forecast.level] : [])));
+	const moments = Number.isFinite(shape)
+		? mixedMoments(nodesOf(shape, NODES), momentsAt)
+		: momentsAt(1);
+	return setAside(shiftedGamma(moments), confidence) * size;
+}
