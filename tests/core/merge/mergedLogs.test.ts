@@ -51,6 +51,14 @@ describe("lines of a log", () => {
 		expect(linesOf(together, USES)).toHaveLength(3);
 	});
 
+	test("of one visit that counted a whole store, each put right elsewhere, are none doubled", () => {
+		const count = (day: string) =>
+			uses(...Array.from({ length: 60 }, (_, i) => use("02:00", `K${i}`, "v").replace("01", day)));
+		const together = mergeCopies(root(count("01")), root(count("02")));
+		expect(linesOf(together, USES)).toHaveLength(61);
+		expect(together.conflicts).toHaveLength(60);
+	});
+
 	test("of one visit, of which each copy deleted another, are both gone", () => {
 		const [one, other] = [use("02:00", "A", "v"), use("05:00", "B", "v")];
 		const start = root(uses(one, other));

@@ -38,7 +38,11 @@ test.each([
 	expect(paired(shares)).toEqual(expected);
 });
 
-test("beyond twenty rows it is no longer one place", () => {
-	expect(paired(Array.from({ length: 21 }, (_, at) => [at / 20])).at(-1)).toBe(ALONE);
-	expect(paired([Array.from({ length: 21 }, (_, at) => (at < 20 ? 0.1 : 1))])).toEqual([ALONE]);
+test("very many rows in the same order find each other; a hundred that are alike to none end it", () => {
+	const places = Array.from({ length: 250 }, (_, at) => at);
+	const beside = (one: number, other: number) => (one === other ? 0.6 : 0.1);
+	expect(paired(places.map((one) => places.map((other) => beside(one, other))))).toEqual(places);
+	const after = (more: number) =>
+		paired([Array.from({ length: more + 1 }, (_, at) => (at < more ? 0.1 : 1))]);
+	expect([after(99), after(100)]).toEqual([[99], [ALONE]]);
 });
