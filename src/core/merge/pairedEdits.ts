@@ -5,9 +5,6 @@ import { pairAlike } from "./pairAlike.ts";
 import { pairedRows } from "./pairedRows.ts";
 import { ALONE, noPairs, type Pairs, pair } from "./pairs.ts";
 
-/** So many rows are looked through for those that changed rows were before. */
-const NEAR = 20;
-
 /**
  * Which row of a sheet was which before it was edited: the same object, the same texts, the
  * same name; and of lines without a name, one in the same place that still says half of it.
@@ -50,9 +47,9 @@ function markAt(sheet: Sheet | undefined, { header, rows }: TextTable): MarkAt {
 	return (row) => rows[row]?.[at]?.trim() ?? "";
 }
 
-/** Rows alone from one on, as many as are looked through. */
+/** Rows alone from one on. */
 function run(partners: Int32Array, from: number): number[] {
 	const rows: number[] = [];
-	for (let row = from; partners[row] === ALONE && rows.length < NEAR; row++) rows.push(row);
+	for (let row = from; partners[row] === ALONE; row++) rows.push(row);
 	return rows;
 }

@@ -59,6 +59,27 @@ describe("lines of a log", () => {
 		expect(together.conflicts).toHaveLength(60);
 	});
 
+	test("without marks, put right in one copy, are the same where the other wrote a note in one", () => {
+		const lines = (day: string, note = "") =>
+			uses(
+				...Array.from(
+					{ length: 30 },
+					(_, i) => `2027-03-${day} 02:00,K${i},used,,${i === 29 ? note : ""},`,
+				),
+			);
+		const start = root(lines("01"));
+		const [ours, theirs] = [
+			next(start, lines("02"), "ours"),
+			next(start, lines("01", "torn"), "t"),
+		];
+		for (const together of [mergeCopies(ours, theirs), mergeCopies(theirs, ours)]) {
+			expect(linesOf(together, USES).slice(1)).toEqual(
+				linesOf(root(lines("02", "torn")), USES).slice(1),
+			);
+			expect(together.conflicts).toEqual([]);
+		}
+	});
+
 	test("of one visit, of which each copy deleted another, are both gone", () => {
 		const [one, other] = [use("02:00", "A", "v"), use("05:00", "B", "v")];
 		const start = root(uses(one, other));

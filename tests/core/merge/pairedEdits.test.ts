@@ -34,6 +34,12 @@ test.each<[string, Sheet, readonly string[], readonly string[], readonly number[
 	expect([...pairedEdits(sheet, table(...was), table(...now)).ofOther]).toEqual(pairs);
 });
 
+test("without marks, as many as there are, each in its place", () => {
+	const day = (of: number) => Array.from({ length: 130 }, (_, i) => `,${of},K${i},used`);
+	const { ofOther } = pairedEdits(usesSheet, table(A, ...day(1), B), table(A, ...day(2), B));
+	expect([...ofOther]).toEqual(Array.from({ length: 132 }, (_, at) => at));
+});
+
 test("a row that stands twice is the one before only once", () => {
 	const was = table(A);
 	const now = { header: was.header, rows: [...was.rows, ...was.rows] };
