@@ -47,14 +47,27 @@ export interface Batch {
 	readonly isForPieces: boolean;
 }
 
+/** Batches of one need that are alike: with small pots there may be thousands. */
+export interface AlikeBatches {
+	readonly batch: Batch;
+	readonly times: number;
+}
+
 /** How the water of one round is shared among batches: full ones, then the rest. */
 export function batchesOf(need: WaterNeed, index: number, hearth: Hearth): Batch[] {
-	if (need.isForPieces) return [batchOfPieces(need, index, hearth)];
+	return alikeBatches(need, index, hearth).flatMap(({ batch, times }) =>
+		Array.from({ length: times }, () => ({ ...batch })),
+	);
+}
+
+/** The same, those that are alike together. */
+export function alikeBatches(need: WaterNeed, index: number, hearth: Hearth): AlikeBatches[] {
+	if (need.isForPieces) return [{ batch: batchOfPieces(need, index, hearth), times: 1 }];
 	const { potLitres, holdMinutes, coolMinutes } = hearth;
 	const atOnce = Math.min(hearth.potsOnStove, hearth.pots) * potLitres;
 	const count = Math.ceil(need.litres / atOnce);
-	return Array.from({ length: count }, (_, i) => {
-		const litres = i < count - 1 ? atOnce : need.litres - (count - 1) * atOnce;
+	if (count === 0) return [];
+	const batchOf = (litres: number): Batch => {
 		const fire = onFire(litres, holdMinutes, hearth);
 		return {
 			need: index,
@@ -65,7 +78,9 @@ export function batchesOf(need: WaterNeed, index: number, hearth: Hearth): Batch
 			latestEnd: need.from - coolMinutes,
 			earliestEnd: need.until - hearth.keepsMinutes,
 		};
-	});
+	};
+	const rest = { batch: batchOf(need.litres - (count - 1) * atOnce), times: 1 };
+	return count === 1 ? [rest] : [{ batch: batchOf(atOnce), times: count - 1 }, rest];
 }
 
 /** The step of the round says when it boils: neither earlier nor later. */

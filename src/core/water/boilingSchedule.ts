@@ -2,7 +2,7 @@ import { calculation } from "../calculation.ts";
 import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
-import { type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
+import { alikeBatches, type Batch, batchesOf, type Hearth, type WaterNeed } from "./batch.ts";
 import { type Fire, firesOf } from "./firesOf.ts";
 import { haveRoom } from "./haveRoom.ts";
 import { onTheFire } from "./onTheFire.ts";
@@ -35,8 +35,9 @@ function batchesFor(needs: readonly WaterNeed[], hearth: Hearth): Batch[] {
 /** Whether there are fires for all needs; quicker than to find them. */
 export function canBeScheduled(needs: readonly WaterNeed[], hearth: Hearth): boolean {
 	const does = (tried: Hearth) => {
-		const batches = batchesFor(needs, tried);
-		return haveRoom(batches, tried) && placedBatches(batches, tried, true).without.length === 0;
+		const alike = needs.flatMap((need, i) => alikeBatches(need, i, tried));
+		if (!haveRoom(alike, tried)) return false;
+		return placedBatches(batchesFor(needs, tried), tried, true).without.length === 0;
 	};
 	return does(hearth) || (hearth.potsOnStove > 1 && does({ ...hearth, potsOnStove: 1 }));
 }

@@ -1,4 +1,4 @@
-import type { Batch, Hearth } from "./batch.ts";
+import type { AlikeBatches, Hearth } from "./batch.ts";
 import { NEAR } from "./timesFull.ts";
 
 /**
@@ -6,24 +6,20 @@ import { NEAR } from "./timesFull.ts";
  * be lit to the last that must have cooled: where they have not, no order need be tried.
  */
 export function haveRoom(
-	batches: readonly Batch[],
+	batches: readonly AlikeBatches[],
 	{ stoves, pots }: Pick<Hearth, "stoves" | "pots">,
 ): boolean {
 	if (batches.length === 0) return true;
-	const lit = Math.min(
-		...batches.map(({ earliestEnd, stoveMinutes }) => earliestEnd - stoveMinutes),
-	);
-	const off = Math.max(...batches.map(({ latestEnd }) => latestEnd));
-	const cool = Math.max(
-		...batches.map(
-			({ latestEnd, stoveMinutes, potMinutes }) => latestEnd - stoveMinutes + potMinutes,
-		),
-	);
+	let [lit, off, cool] = [Infinity, -Infinity, -Infinity];
 	let [onStoves, inPots] = [0, 0];
-	for (const { pots: count, stoveMinutes, potMinutes } of batches) {
+	for (const { batch, times } of batches) {
+		const { pots: count, stoveMinutes, potMinutes, earliestEnd, latestEnd } = batch;
+		lit = Math.min(lit, earliestEnd - stoveMinutes);
+		off = Math.max(off, latestEnd);
+		cool = Math.max(cool, latestEnd - stoveMinutes + potMinutes);
 		// Each may begin and end that much beside its time, as rounding is allowed to.
-		onStoves += stoveMinutes - 2 * NEAR;
-		inPots += count * (potMinutes - 2 * NEAR);
+		onStoves += times * (stoveMinutes - 2 * NEAR);
+		inPots += times * count * (potMinutes - 2 * NEAR);
 	}
 	return onStoves <= stoves * (off - lit) && inPots <= pots * (cool - lit);
 }

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
+	alikeBatches,
 	type Batch,
 	batchesOf,
 	type Hearth,
@@ -34,8 +35,10 @@ test.each([
 	["three on two stoves, in 720 minutes of pots", 3, 2, 4, true],
 	["and of 540", 3, 2, 3, false],
 ])("%s", (_, count, stoves, pots, wanted) => {
-	const batches = Array.from({ length: count }, () => batch);
-	expect(haveRoom(batches, { stoves, pots })).toBe(wanted);
+	const each = Array.from({ length: count }, () => ({ batch, times: 1 }));
+	expect(haveRoom(each, { stoves, pots })).toBe(wanted);
+	const alike = count === 0 ? [] : [{ batch, times: count }];
+	expect(haveRoom(alike, { stoves, pots })).toBe(wanted);
 });
 
 test("whatever finds its place has room, and of what has none some finds none", () => {
@@ -59,13 +62,13 @@ test("whatever finds its place has room, and of what has none some finds none", 
 				coolMinutes: cool,
 				keepsMinutes: 400,
 			};
-			const batches = list.flatMap(({ lasts, ...of }, i) => {
-				const need: WaterNeed = { ...of, until: of.from + lasts };
-				return batchesOf(need, i, hearth);
-			});
+			const water = list.map(({ lasts, ...of }): WaterNeed => ({ ...of, until: of.from + lasts }));
+			const batches = water.flatMap((need, i) => batchesOf(need, i, hearth));
+			const alike = water.flatMap((need, i) => alikeBatches(need, i, hearth));
+			expect(alike.flatMap(({ batch: one, times }) => Array(times).fill(one))).toEqual(batches);
 			const { without } = placedBatches(batches, hearth);
-			if (without.length === 0) expect(haveRoom(batches, hearth)).toBe(true);
-			if (haveRoom(batches, hearth)) room++;
+			if (without.length === 0) expect(haveRoom(alike, hearth)).toBe(true);
+			if (haveRoom(alike, hearth)) room++;
 			else none++;
 		}),
 		always(300),
