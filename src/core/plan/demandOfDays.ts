@@ -1,6 +1,8 @@
 import { derive, type Figure } from "../calculation.ts";
 import { expiriesPerDay } from "../kits/expiriesPerDay.ts";
 import { kitsToReprocess } from "../kits/kitsToReprocess.ts";
+import { memoizeByObject } from "../memoize.ts";
+import { onceAsked } from "../onceAsked.ts";
 import { valueIn } from "../outcome.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
@@ -34,7 +36,8 @@ export class DemandOfDays {
 	constructor(unit: UnitFigures, used: readonly UsedDay[]) {
 		this.#unit = unit;
 		this.#used = used;
-		this.#expiries = unit.kinds.map((kind, k) => expiriesOf(unit, kind, k, used));
+		const minutes = onceAsked(() => minutesCountedOnOf(unit, usesOver(used, unit.kinds).all));
+		this.#expiries = unit.kinds.map((kind, k) => expiriesOf(unit, kind, k, used, minutes));
 		this.#water = minutesKitsWait(unit);
 	}
 
@@ -70,6 +73,7 @@ function expiriesOf(
 	kind: KindFigures,
 	k: number,
 	days: readonly UsedDay[],
+	minutes: () => Figure,
 ): Figure[] {
 	const { kitsInService, readyLifeDays } = kind;
 	const treated = valueIn(kind.treated);
@@ -77,26 +81,26 @@ function expiriesOf(
 		return days.map(({ uses }) =>
 			derive(expiriesPerDay, { kitsInService, usesPerDay: uses[k] as Figure, readyLifeDays }),
 		);
+	const uses = usesOver(days, unit.kinds).each[k] as Figure<number[]>;
+	const renewed = renewedOf(unit, kind, uses, minutes());
+	return days.map(() => renewed);
+}
+
+/** Kits used day by day, of each kind and of all together: the same for all changes that are tried on these days. */
+const usesOver = memoizeByObject((days: readonly UsedDay[], kinds: readonly KindFigures[]) => {
 	// A day that cannot be read leaves the others as they are.
 	const known = days.filter(({ uses }) => uses.every((figure) => figure.outcome.ok));
 	const from = known.length > 0 ? known : days;
 	const label = say`Kits used, average`;
-	const usesOf = (of: (day: UsedDay) => Figure) => byDate(label, say`kits`, from, of);
-	const minutes = minutesCountedOnOf(
-		unit,
-		usesOf(({ uses }) => allKinds(unit, uses)),
-	);
-	const renewed = renewedOf(
-		unit,
-		kind,
-		usesOf(({ uses }) => uses[k] as Figure),
-		minutes,
-	);
-	return days.map(() => renewed);
-}
+	const over = (of: (day: UsedDay) => Figure) => byDate(label, say`kits`, from, of);
+	return {
+		each: kinds.map((_, k) => over(({ uses }) => uses[k] as Figure)),
+		all: over(({ uses }) => allKinds(kinds, uses)),
+	};
+});
 
 /** Uses of all kinds on a day. */
-function allKinds({ kinds }: UnitFigures, uses: readonly Figure[]): Figure {
+function allKinds(kinds: readonly KindFigures[], uses: readonly Figure[]): Figure {
 	const each = kinds.map(({ name }, k) => ({ name, uses: uses[k] as Figure }));
 	return together(each, say`Kits used, average`, say`kits`, (kind) => kind.uses);
 }

@@ -10,14 +10,27 @@ export function atLevel(rounds: RoundsOfDay, factor: number): RoundsOfDay {
 	const { forecast, ...known } = rounds;
 	if (!forecast || factor === 1) return known;
 	const byKind = rounds.byKind.map((kits, kind) =>
-		kits.map((all, i) => {
-			const sure = forecast.sure[kind]?.[i] as number;
-			return sure + (all - sure) * factor;
-		}),
+		kits.map((all, i) => given(all, forecast.sure[kind]?.[i] as number, factor)),
 	);
 	const kits = rounds.kits.map((_, i) => sumOfAll(byKind.map((ofKind) => ofKind[i] as number)));
 	return { ...known, kits, byKind };
 }
+
+/** The kits of one of its rounds alone. */
+export function kitsOfRoundAt(
+	{ kits, byKind, forecast }: RoundsOfDay,
+	round: number,
+	factor: number,
+): number {
+	if (!forecast || factor === 1) return kits[round] as number;
+	return sumOfAll(
+		byKind.map((all, kind) =>
+			given(all[round] as number, forecast.sure[kind]?.[round] as number, factor),
+		),
+	);
+}
+
+const given = (all: number, sure: number, factor: number) => sure + (all - sure) * factor;
 
 /** Mean kits of a day that go with the level of births. */
 export function kitsAtLevel({ kits, forecast }: RoundsOfDay): number {

@@ -1,12 +1,13 @@
 import { calculation } from "../calculation.ts";
 import { type Counts, once } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
+import { mixedOver } from "../counts/mixedOver.ts";
 import { poisson } from "../counts/poisson.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { memoize } from "../memoize.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-import { countOverLevel } from "./atLevel.ts";
+import { countOverLevel, kitsOfRoundAt, nodesOfDay } from "./atLevel.ts";
 import { kitsOfDay } from "./kitsOver.ts";
 import { oneRound, type RoundsOfDay } from "./roundsOfDay.ts";
 
@@ -64,7 +65,7 @@ export const loadsOfDay = calculation<{ rounds: RoundsOfDay; kitsInLoad: number 
 			: kitsOfDay(rounds),
 });
 
-/** How many kits come into one round of a day. */
+/** How many kits come into one round of a day; the others are left alone. */
 export const kitsOfRound = memoize((rounds: RoundsOfDay, round: number) =>
-	countOverLevel(rounds, ({ kits }) => poisson(kits[round] as number)),
+	mixedOver(nodesOfDay(rounds), (factor) => poisson(kitsOfRoundAt(rounds, round, factor))),
 );

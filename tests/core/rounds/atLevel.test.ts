@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { atLevel, kitsAtLevel } from "../../../src/core/rounds/atLevel.ts";
+import { atLevel, kitsAtLevel, kitsOfRoundAt } from "../../../src/core/rounds/atLevel.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 
 const level = { mean: 1, levelShape: 10, daySpread: 0 };
@@ -44,4 +44,13 @@ test("at the level itself, and where nothing is forecast, kits are the same to t
 	expect(atLevel(day, 1).kits).toBe(day.kits);
 	expect(atLevel(day, 1)).toEqual(known);
 	expect(atLevel(known, 2)).toEqual(known);
+});
+
+test("one of its rounds alone is as among all of them", () => {
+	const { forecast: _, ...known } = day;
+	for (const each of [day, known])
+		for (const factor of [0, 0.3, 1, 2.7])
+			expect([0, 1].map((round) => kitsOfRoundAt(each, round, factor))).toEqual(
+				atLevel(each, factor).kits,
+			);
 });
