@@ -19,7 +19,7 @@ export interface AwayAt {
 /** Kits are followed in steps of so many minutes at most, as many to a kit's work as that takes. */
 const STEP_MINUTES = 20;
 /** Where the steps are shorter, moments about so far apart are looked at: hours of uses change no faster. */
-const LOOKED_AT_MINUTES = 5;
+export const LOOKED_AT_MINUTES = 5;
 const MOST_DAYS = 8;
 /** Work that is shorter counts as so much: a kit that is worked on for moments hardly ever waits. */
 export const SHORTEST_MINUTES = 1;

@@ -1,4 +1,5 @@
 import { computed } from "../column.ts";
+import { LOOKED_AT_MINUTES } from "../kits/awayThroughDay.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
@@ -29,7 +30,7 @@ export const kitCoverSheet = sheet({
 			unit: say`per 1,000 uses`,
 			value: amount(),
 			decimals: 3,
-			help: say`Smaller is safer.`,
+			help: say`Smaller is safer. Where a kit is reprocessed after each use, in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes.`,
 		}),
 		enough: computed({
 			label: say`Enough`,

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { LOOKED_AT_MINUTES } from "../../../../src/core/kits/awayThroughDay.ts";
 import { valueIn } from "../../../../src/core/outcome.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { rowsOf } from "../../../../src/core/plan/rowsOf.ts";
@@ -63,11 +64,18 @@ test.each([
 	expect([curve?.numbers[0], curve?.numbers.at(-1)]).toEqual([first, most + 3]);
 });
 
-test("the column's help and the manual name the limit", () => {
+test("the columns' help and the manual name the limits", () => {
 	expect(kitCoverSheet.columns.kits.help).toContain(
 		`with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below`,
 	);
-	expect(readFileSync("docs/manual/kits-and-rounds.md", "utf8")).toContain(
+	expect(kitCoverSheet.columns.unmet_per_1000_uses.help).toContain(
+		`in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes`,
+	);
+	const manual = readFileSync("docs/manual/kits-and-rounds.md", "utf8");
+	expect(manual).toContain(
+		`in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes`,
+	);
+	expect(manual).toContain(
 		`with more than ${MOST_WHOLE_CURVES} kinds, or more than ${MOST_KITS_FROM_ONE} kits needed, the rows of each begin ${CURVE_BEYOND} kits below`,
 	);
 });
