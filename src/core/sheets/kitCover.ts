@@ -23,7 +23,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service. From 1 on; with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below the number needed.`,
+			help: say`Number of kits in service. From 1 on; with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below the number needed; of more than ${MOST_KITS_FROM_ONE} also around the number that the risk alone asks for.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

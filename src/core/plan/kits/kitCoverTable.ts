@@ -1,6 +1,6 @@
 import { calculation, derive, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
-import { oneByOne } from "../../kits/cover.ts";
+import { type Cover, oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { say } from "../../say.ts";
@@ -33,7 +33,7 @@ export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocess
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
 
-/** For each kind, one row for each number of kits, to some beyond those needed; with very many kinds or kits from as many below. */
+/** For each kind, one row for each number of kits, to some beyond those needed; with very many kinds or kits from as many below, of very many kits also around those that the risk asks for. */
 export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
 	return onDemand(kitCoverSheet, () =>
 		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length <= MOST_WHOLE_CURVES)),
@@ -46,11 +46,7 @@ function rowsOfKind(
 ): ComputedRow<typeof kitCoverSheet>[] {
 	if (!cover.outcome.ok) return [];
 	const { kitsNeeded, decidedBy } = cover.outcome.value;
-	const isWhole = mayBeginAtOne && kitsNeeded <= MOST_KITS_FROM_ONE;
-	const first = isWhole ? 1 : Math.max(1, kitsNeeded - CURVE_BEYOND);
-	const last = kitsNeeded + CURVE_BEYOND;
-	return Array.from({ length: last - first + 1 }, (_, i) => {
-		const number = first + i;
+	return numbersOf(cover.outcome.value, mayBeginAtOne).map((number) => {
 		const kits = nameFigure(say`Kits`, number);
 		return {
 			kind: nameFigure(say`Kind`, name),
@@ -60,4 +56,19 @@ function rowsOfKind(
 			deciding: nameFigure(say`Decided by`, number === kitsNeeded ? decidedBy : null),
 		};
 	});
+}
+
+function numbersOf({ kitsNeeded, byRisk }: Cover, mayBeginAtOne: boolean): number[] {
+	const areMany = kitsNeeded > MOST_KITS_FROM_ONE;
+	if (mayBeginAtOne && !areMany) return numbersBetween(1, kitsNeeded + CURVE_BEYOND);
+	// Where beds ask for so many, a need hardly ever finds none; the curve is elsewhere.
+	const around = areMany ? [byRisk, kitsNeeded] : [kitsNeeded];
+	const numbers = around.flatMap((kits) =>
+		numbersBetween(Math.max(1, kits - CURVE_BEYOND), kits + CURVE_BEYOND),
+	);
+	return [...new Set(numbers)].sort((a, b) => a - b);
+}
+
+function numbersBetween(first: number, last: number): number[] {
+	return Array.from({ length: last - first + 1 }, (_, i) => first + i);
 }

@@ -15,6 +15,11 @@ export interface CoverPoint {
 /** Below this the picture would only show empty air. */
 const LEAST_SHOWN = 1e-4;
 
+/** So many numbers of kits are shown beyond the last at which the curve can be seen. */
+const BEYOND = 3;
+/** Of very many numbers of kits as many are named as have this room, in pixels. */
+const ROOM_OF_NUMBER = 26;
+
 /** The kits picture: needs that find none ready against number of kits, the target drawn, the unit's own number marked. */
 export function coverPicture(
 	points: readonly CoverPoint[],
@@ -25,8 +30,11 @@ export function coverPicture(
 	const shown = points.filter((point) => point.unmet >= LEAST_SHOWN);
 	const firsts = shown.filter((point, at) => point.kind !== shown[at - 1]?.kind);
 	const own = firsts.length === 1 ? shown.filter((point) => point.kits === owned) : [];
-	const lastKits = Math.max(...points.map((point) => point.kits));
-	const top = Math.max(1000, target);
+	const numbers = numbersShown(points, shown);
+	const every = Math.ceil((numbers.length * ROOM_OF_NUMBER) / width);
+	const inStep = (point: CoverPoint) => numbers.indexOf(point.kits) % every === 0;
+	const most = Math.max(target, ...shown.map((point) => point.unmet));
+	const top = Math.max(target, numbers[0] === 1 ? 1000 : Math.min(1000, 10 * most));
 	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
 	const picture = plot({
 		width,
@@ -36,7 +44,8 @@ export function coverPicture(
 		marginBottom: 40,
 		marginTop: 28,
 		x: {
-			domain: [...new Set(points.map((point) => point.kits))].sort((a, b) => a - b),
+			domain: numbers,
+			ticks: numbers.filter((_, at) => at % every === 0),
 			type: "point",
 			label: say`kits in service`,
 			tickSize: 0,
@@ -50,7 +59,7 @@ export function coverPicture(
 		},
 		marks: [
 			ruleY([target], { className: "target-line" }),
-			text([{ kits: lastKits, unmet: target }], {
+			text([{ kits: numbers.at(-1), unmet: target }], {
 				x: "kits",
 				y: "unmet",
 				text: () => say`at most ${target}`,
@@ -79,7 +88,7 @@ export function coverPicture(
 				textAnchor: "start",
 				className: "kind-label",
 			}),
-			text(shown, {
+			text(shown.filter(inStep), {
 				x: "kits",
 				y: "unmet",
 				text: (point: CoverPoint) => twoDigits(point.unmet),
@@ -91,4 +100,10 @@ export function coverPicture(
 		],
 	}) as SVGElement;
 	return quietParts(picture);
+}
+
+function numbersShown(points: readonly CoverPoint[], shown: readonly CoverPoint[]): number[] {
+	const last = Math.max(...shown.map((point) => point.kits)) + BEYOND;
+	const numbers = [...new Set(points.map((point) => point.kits))].sort((a, b) => a - b);
+	return shown.length === 0 ? numbers : numbers.filter((kits) => kits <= last);
 }

@@ -55,13 +55,24 @@ test("the curve begins with one kit; with more than 8 kinds with three below the
 	}
 });
 
-test.each([
-	[100, 1],
-	[101, 98],
-])("where %d kits are needed the curve begins with %d", (most, first) => {
-	const [curve] = curves(1, most - 1).values();
-	expect(curve?.needed).toEqual([most]);
-	expect([curve?.numbers[0], curve?.numbers.at(-1)]).toEqual([first, most + 3]);
+test("where 100 kits are needed the curve begins with one", () => {
+	const [curve] = curves(1, 99).values();
+	expect(curve?.needed).toEqual([100]);
+	expect([curve?.numbers[0], curve?.numbers.at(-1)]).toEqual([1, 103]);
+});
+
+test("where beds and spares ask for more, it is there and around what the risk asks for", () => {
+	const [byRisk = 0] = curves(1, 0).values().next().value?.needed ?? [];
+	for (const [kinds, spares] of [
+		[1, 100],
+		[9, 100],
+	] as const)
+		for (const { numbers, needed } of curves(kinds, spares).values()) {
+			expect(needed).toEqual([101]);
+			const from = Math.max(1, byRisk - 3);
+			const around = Array.from({ length: byRisk + 3 - from + 1 }, (_, i) => from + i);
+			expect(numbers).toEqual([...around, 98, 99, 100, 101, 102, 103, 104]);
+		}
 });
 
 test("the columns' help and the manual name the limits", () => {
