@@ -77,7 +77,7 @@ function pairsOf(file: string, ours: SheetSide, theirs: SheetSide): Pairs {
 	const places = new Map(other.origins.map((origin, at) => [origin, at]));
 	one.origins.forEach((origin, at) => {
 		const partner = places.get(origin);
-		if (partner !== undefined && pairs.ofOther[partner] === ALONE) pair(pairs, at, partner);
+		if (partner !== undefined) pair(pairs, at, partner);
 	});
 	const isNew = (from: SheetSide, to: SheetSide, wanted: boolean): Takes => {
 		return (row) => {

@@ -52,6 +52,9 @@ test("a conflict is of a cell, or of a whole row that the other copy deleted", (
 	expect(conflictProblem({ ...conflict, column: "own" }).message).toContain(
 		"2027-03-02, own: both",
 	);
+	expect(conflictProblem({ ...conflict, file: "letters.csv" }).message).toContain(
+		"letters.csv, 2027-03-02, births: both",
+	);
 });
 
 test("a row is named by what tells it apart, else by its first texts, and never by its mark", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Copy, SheetDescent } from "../../../src/core/merge/descent.ts";
+import { bornIn, type Copy, type SheetDescent } from "../../../src/core/merge/descent.ts";
 import { isContradictory } from "../../../src/core/merge/isContradictory.ts";
 import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
 import { rootDescent } from "../../../src/core/merge/rootDescent.ts";
@@ -85,6 +85,37 @@ test("a line that is taken for another one, which was deleted, is not doubled", 
 	};
 	for (const together of [mergeCopies(KITS_THREE, damaged), mergeCopies(damaged, KITS_THREE)])
 		expect(linesOf(together).sort()).toEqual(linesOf(KITS_THREE));
+});
+
+test("a row that is not there, and of which nobody says that it was deleted, stays", () => {
+	const [root] = Object.values(KITS_THREE.descent.sheets);
+	if (!root) throw new Error("A workbook without a history remembers its sheet.");
+	const table = tableOf("kit,note\nC,torn");
+	const sheet = { ...root, table, origins: root.origins.slice(2) };
+	const lacking: Copy = {
+		workbook: { tables: { [KITS]: table } },
+		descent: { ...KITS_THREE.descent, sheets: { [KITS]: sheet } },
+	};
+	for (const together of [mergeCopies(KITS_THREE, lacking), mergeCopies(lacking, KITS_THREE)])
+		expect(linesOf(together)).toEqual(linesOf(KITS_THREE));
+});
+
+test("where one sheet's memory is not believed the others' is, and every row has its save", () => {
+	const both = { ...KITS_THREE.workbook.tables, ...USES_THREE.workbook.tables };
+	const whole: Copy = { workbook: { tables: both }, descent: rootDescent({ tables: both }) };
+	const { [KITS]: kits, [USES]: uses } = whole.descent.sheets;
+	if (!kits || !uses) throw new Error("Both sheets are there.");
+	const wrong = { ...kits, origins: kits.origins.toReversed() };
+	const damaged = {
+		...whole,
+		descent: { ...whole.descent, sheets: { [KITS]: wrong, [USES]: uses } },
+	};
+	for (const { descent } of [mergeCopies(whole, damaged), mergeCopies(damaged, whole)]) {
+		const saves = new Set(descent.saves.map(({ id }) => id));
+		for (const { origins } of Object.values(descent.sheets))
+			expect(origins.filter((origin) => !saves.has(bornIn(origin)))).toEqual([]);
+		expect(descent.sheets[USES]?.origins).toEqual(uses.origins);
+	}
 });
 
 test("what two copies say differently is asked, and no deleted line is believed, where a memory is damaged", () => {

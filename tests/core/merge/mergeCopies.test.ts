@@ -35,6 +35,28 @@ describe("copies that come from one save", () => {
 		expect(together.parted?.id).toBe(start.descent.saves[0]?.id);
 	});
 
+	test.each([
+		["in the order of their days", ["2027-03-01T10:00", "2027-03-04T10:00"]],
+		["and in another", ["2027-03-04T10:00", "2027-03-01T10:00"]],
+	])("parted at the latest save that both know, %s", (_, days) => {
+		const saves = [...days.map((at, i) => ({ id: `s${i}`, at, by: "" }))];
+		const only = { id: "mine", at: "2027-03-09T10:00", by: "" };
+		const [one, other] = [
+			{ ...start, descent: { ...start.descent, saves: [...saves, only] } },
+			{ ...start, descent: { ...start.descent, saves } },
+		];
+		expect(mergeCopies(one, other).parted?.at).toBe("2027-03-04T10:00");
+		expect(mergeCopies(other, one).parted?.at).toBe("2027-03-04T10:00");
+	});
+
+	test.each(["ours", "theirs"] as const)("name a change that only %s has", (from) => {
+		const [changed, same] = [kits(`${A}torn`, B), kits(A, B)];
+		const { together } = from === "ours" ? meet(changed, same) : meet(same, changed);
+		expect(together.changes).toMatchObject([
+			{ from, kind: "changed", row: "A", column: "note", before: "", after: "torn" },
+		]);
+	});
+
 	test("name what came from where", () => {
 		const { together } = meet(kits(A, B, "C,bag set,in_service,,"), kits(`${A}torn`));
 		expect(together.changes).toEqual([

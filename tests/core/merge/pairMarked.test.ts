@@ -22,6 +22,7 @@ test.each([
 	["a line that alone has its mark is that line, whatever it says", "x,A,used", "x,B,opened", [0]],
 	["of two with one mark the one most alike", "x,B,opened", "x,A,used\nx,B,used", [1]],
 	["nor is one of two that have little in common", "x,A,used", "x,B,opened\nx,C,opened", [-1]],
+	["one of two with its mark, the one most alike", "x,A,used\nx,B,opened", "x,B,opened", [-1, 0]],
 	["two of one mark, each its own", "x,A,used\nx,B,opened", "x,B,opened\nx,A,used", [1, 0]],
 	["a line without a mark is none of them", ",A,used", ",A,used", [-1]],
 	["nor one of another mark", "x,A,used", "y,A,used", [-1]],

@@ -51,6 +51,43 @@ test("of rows entered in both copies the texts of one birth are as old as the ro
 	}
 });
 
+test("a cell that was changed and changed back remembers the later save", () => {
+	const torn = saved(start, "first", "A,ready,torn", "B,ready,");
+	const lent = saved(torn, "second", "A,ready,lent", "B,ready,");
+	const back = saved(lent, "third", "A,ready,torn", "B,ready,");
+	for (const [one, other] of [
+		[torn, back],
+		[back, torn],
+	] as const)
+		expect(remembered(mergeCopies(one, other))).toEqual({ note: "third" });
+});
+
+test("a cell that was filled and emptied on purpose is asked, one never filled is not", () => {
+	const other = saved(start, "theirs", "A,ready,", "B,ready,", "C,ready,torn");
+	const never = saved(start, "ours", "A,ready,", "B,ready,", "C,ready,");
+	const filled = saved(start, "ours", "A,ready,", "B,ready,", "C,ready,lent");
+	const emptied = saved(filled, "later", "A,ready,", "B,ready,", "C,ready,");
+	expect(mergeCopies(never, other).conflicts).toEqual([]);
+	expect(mergeCopies(emptied, other).conflicts).toMatchObject([
+		{ row: "C", column: "note", ours: { text: "" }, theirs: { text: "torn" } },
+	]);
+});
+
+test("a row that is kept although one deleted it is deleted no more, whichever copy comes again", () => {
+	const [gone, kept] = [
+		saved(start, "gone", "B,ready,"),
+		saved(start, "kept", "A,lost,", "B,ready,"),
+	];
+	const { conflicts } = mergeCopies(gone, kept);
+	const together = mergeCopies(gone, kept, new Map([[conflicts[0]?.key as string, "theirs"]]));
+	const { origins = [], gone: deleted } = together.descent.sheets[KITS] ?? {};
+	expect(origins.filter((origin) => deleted?.has(origin))).toEqual([]);
+	for (const again of [start, gone, kept]) {
+		expect(rowsOf(mergeCopies(together, again))).toEqual(["A,lost,", "B,ready,"]);
+		expect(mergeCopies(again, together).conflicts).toEqual([]);
+	}
+});
+
 test("each conflict is chosen by itself", () => {
 	const [one, other] = [
 		saved(start, "ours", "A,lost,torn", "B,lost,"),
