@@ -9,10 +9,11 @@ import type { RoundsOfDay } from "./roundsOfDay.ts";
 export function atLevel(rounds: RoundsOfDay, factor: number): RoundsOfDay {
 	const { forecast, ...known } = rounds;
 	if (!forecast || factor === 1) return known;
-	const byKind = rounds.byKind.map((kits, kind) =>
-		kits.map((all, i) => given(all, forecast.sure[kind]?.[i] as number, factor)),
-	);
-	const kits = rounds.kits.map((_, i) => sumOfAll(byKind.map((ofKind) => ofKind[i] as number)));
+	const byKind = rounds.byKind.map((kits, kind) => {
+		const sure = forecast.sure[kind] as readonly number[];
+		return kits.map((all, i) => given(all, sure[i] as number, factor));
+	});
+	const kits = kitsOfRounds(byKind, rounds.kits.length);
 	return { ...known, kits, byKind };
 }
 
@@ -31,6 +32,15 @@ export function kitsOfRoundAt(
 }
 
 const given = (all: number, sure: number, factor: number) => sure + (all - sure) * factor;
+
+/** The kits of all kinds in each round. */
+function kitsOfRounds(byKind: readonly (readonly number[])[], rounds: number): readonly number[] {
+	const [only] = byKind;
+	if (only && byKind.length === 1) return only;
+	return Array.from({ length: rounds }, (_, i) =>
+		sumOfAll(byKind.map((ofKind) => ofKind[i] as number)),
+	);
+}
 
 /** Mean kits of a day that go with the level of births. */
 export function kitsAtLevel({ kits, forecast }: RoundsOfDay): number {
