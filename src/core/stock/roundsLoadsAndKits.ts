@@ -163,6 +163,7 @@ function followed(
 	let [mostLoads, mostKits] = [0, 0];
 	means.forEach((mean, before) => {
 		const { idle, runs } = roundOf(mean, kitsInLoad, most);
+		const kitsOfRun = Int32Array.from(runs, (run) => run.kits);
 		const to = Int32Array.from(runs, (run) => ofRun + run.moreLoads * perLoad + run.kits);
 		const likely = Float64Array.from(runs, (run) => run.chance);
 		const likeliest = Float64Array.from(runs, (run) => run.likeliest);
@@ -173,14 +174,13 @@ function followed(
 		// The largest numbers first: a round is added to none that it was added to already.
 		for (let rounds = Math.min(before, most.rounds); rounds >= 0; rounds--)
 			for (let moreLoads = mostLoads; moreLoads >= 0; moreLoads--) {
-				const ofLoads = most.rounds === 0 ? moreLoads : rounds + kitsInLoad * moreLoads;
-				const fewest = most.kits === 0 ? 0 : ofLoads;
-				for (let kits = mostKits; kits >= fewest; kits--) {
+				const [fewest, fullest] = kitsBetween(rounds, moreLoads, kitsInLoad, most);
+				for (let kits = Math.min(mostKits, fullest); kits >= fewest; kits--) {
 					const at = rounds * perRound + moreLoads * perLoad + kits;
 					const chance = chances[at] as number;
 					if (chance < SMALLEST) continue;
 					let fit = loadsFit[moreLoads] as number;
-					while (fit > 0 && (runs[fit - 1] as Run).kits > most.kits - kits) fit--;
+					while (fit > 0 && (kitsOfRun[fit - 1] as number) > most.kits - kits) fit--;
 					for (let i = 0; i < fit && chance * (likeliest[i] as number) >= SMALLEST; i++) {
 						const next = at + (to[i] as number);
 						chances[next] = (chances[next] as number) + chance * (likely[i] as number);
@@ -193,6 +193,19 @@ function followed(
 		mostKits = Math.min(most.kits, mostKits + (largest?.kits ?? 0));
 	});
 	return chances;
+}
+
+/** The fewest and the most kits that so many rounds and loads may have; any number where one of them is not followed. */
+function kitsBetween(
+	rounds: number,
+	moreLoads: number,
+	kitsInLoad: number,
+	most: Numbers,
+): [number, number] {
+	if (most.kits === 0) return [0, 0];
+	const loads = rounds + moreLoads;
+	const fewest = most.rounds === 0 ? loads : rounds + kitsInLoad * moreLoads;
+	return [fewest, most.moreLoads === 0 ? most.kits : kitsInLoad * loads];
 }
 
 /** What a round that runs adds to the numbers that are followed. */

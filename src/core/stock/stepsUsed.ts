@@ -1,4 +1,4 @@
-import type { Counts } from "../counts/counts.ts";
+import { always, type Counts } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import type { LevelNode } from "../counts/laguerreNodes.ts";
 import { mixedOver, NEVER } from "../counts/mixedOver.ts";
@@ -73,9 +73,13 @@ function byKitsAlone(
 	most: number,
 ): Counts | undefined {
 	if (perRound > 0 || perDescale > 0 || perLoad.some((use) => use > 0)) return undefined;
+	if (perKit.every((use) => use === 0)) return always(0);
+	const { all, sure } = kitsByKind(days);
 	return mixedOver(nodes, (factor) => {
-		const means = meansOfRounds(atLevels(days, factor));
-		const kinds = perKit.map((_, kind) => sumOfAll(means.map((of) => of[kind] as number)));
+		const kinds = all.map((kits, kind) => {
+			const known = sure[kind] as number;
+			return known + (kits - known) * factor;
+		});
 		return kitsWithUse(kinds, perKit, () => 0, most);
 	});
 }
@@ -85,6 +89,19 @@ const AS_PLANNED: readonly LevelNode[] = [{ factor: 1, weight: 1 }];
 function atLevels(days: readonly RoundsOfDay[], factor: number): RoundsOfDay[] {
 	return days.map((day) => atLevel(day, factor));
 }
+
+/** Mean kits of each kind over some days, and those of them that do not go with the level of births. */
+const kitsByKind = memoizeByObject((days: readonly RoundsOfDay[]) => {
+	const kinds = (days[0] as RoundsOfDay).byKind;
+	const added = (kitsOf: (day: RoundsOfDay) => RoundsOfDay["byKind"]) =>
+		kinds.map((_, kind) =>
+			sumOfAll(days.map((day) => sumOfAll(kitsOf(day)[kind] as readonly number[]))),
+		);
+	return {
+		all: added(({ byKind }) => byKind),
+		sure: added(({ byKind, forecast }) => forecast?.sure ?? byKind),
+	};
+});
 
 /** Mean kits of each kind in each round of the days: meansOfRounds[round][kind]. */
 function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
@@ -99,7 +116,7 @@ const meansAtLevels = memoizeByObject(
 		nodes
 			.filter(({ weight }) => weight > NEVER)
 			.map(({ factor, weight }) => ({
-				means: meansOfRounds(atLevels(days, factor)).map(sum),
+				means: atLevels(days, factor).flatMap(({ kits }) => kits),
 				weight,
 			})),
 );

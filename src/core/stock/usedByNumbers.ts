@@ -61,8 +61,11 @@ function followed(
 	isSooner: (numbers: number, steps: number) => boolean,
 ): Counts | undefined {
 	const [eachKit = 0] = perKit;
-	if (loads.length > 1 || perKit.some((use) => use !== eachKit)) return undefined;
-	const kitsInLoad = loads[0]?.kits ?? 1;
+	const sizes = loads.filter((_, method) => perLoad[method] !== 0).map(({ kits }) => kits);
+	const [kitsInLoad = 1] = sizes;
+	// Methods whose loads are of one size have as many loads.
+	const isOneSize = sizes.every((size) => size === kitsInLoad);
+	if (!isOneSize || perKit.some((use) => use !== eachKit)) return undefined;
 	const eachLoad = sumOfAll(perLoad);
 	// A load of one kit is the kit.
 	const [ofLoad, ofKit] = kitsInLoad === 1 ? [0, eachLoad + eachKit] : [eachLoad, eachKit];

@@ -106,7 +106,7 @@ export function nodesOfDays(days: readonly RoundsOfDay[]) {
 }
 
 /** What is not known of the days' births, and the mean kits that go with it. */
-function levelsOf(days: readonly RoundsOfDay[]) {
+const levelsOf = memoizeByObject((days: readonly RoundsOfDay[]) => {
 	const levels = days.flatMap(({ forecast }) => (forecast ? [forecast.level] : []));
 	return { levels, kits: days.reduce((sum, day) => sum + kitsAtLevel(day), 0) };
-}
+});

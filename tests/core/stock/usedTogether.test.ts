@@ -89,6 +89,28 @@ describe("days gone through together are their rounds, one after the other", () 
 	});
 });
 
+test.each([
+	["of one size, as one", [7, 4], [2, 2], [11], 2],
+	["of another size, by which nothing goes", [0, 11], [5, 2], [11], 2],
+])("loads of two methods: %s", (_what, perLoad, sizes, together, size) => {
+	const methods = ["chlorine", "boiling"] as const;
+	const loads = methods.map((method, i) => ({ method, kits: sizes[i] as number }));
+	const use = { days: [busy, quiet], descaleEvery: 0 };
+	const rates = { ...none, perRound: 5, perKit: [3, 3] };
+	const found = usedTogether({ ...use, rates: { ...rates, perLoad }, loads }, steps, nodes);
+	const asOne = { ...use, rates: { ...rates, perLoad: together }, loads: soaks(size) };
+	expect(found).toEqual(usedTogether(asOne, steps, nodes));
+	expect(found).toBeDefined();
+});
+
+test("loads of two methods of other sizes are followed day by day", () => {
+	const loads = [...soaks(2), { method: "boiling", kits: 3 } as const];
+	const rates = { ...none, perLoad: [7, 4] };
+	expect(usedTogether({ rates, days: [busy], loads, descaleEvery: 0 }, steps, nodes)).toBe(
+		undefined,
+	);
+});
+
 test("after each use every kit is a round and a load", () => {
 	const day = rounds("after_each_use", [0.9], [0.2]) as RoundsOfDay;
 	const rates = { ...none, perRound: 5, perLoad: [4], perKit: [3, 3], perDescale: 100 };
