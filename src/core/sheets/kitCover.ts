@@ -6,11 +6,11 @@ import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
 import { amount, wholeAmount, words } from "./computedValues.ts";
 
-/** How far the curve goes on beyond the kits needed. */
+/** How far the curve goes on beyond the kits that the risk asks for, and around those needed. */
 export const CURVE_BEYOND = 3;
-/** With more kinds than this, which few units have, the curve of each begins as far below the kits needed. */
+/** With more kinds than this, which few units have, the curve of each begins as far below what the risk asks for. */
 export const MOST_WHOLE_CURVES = 8;
-/** Where more kits are needed than this, the curve of a kind begins there too. */
+/** Where the risk asks for more kits than this, the curve of a kind begins there too. */
 export const MOST_KITS_FROM_ONE = 100;
 
 export const kitCoverSheet = sheet({
@@ -23,7 +23,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service. From 1 on; with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below the number needed; of more than ${MOST_KITS_FROM_ONE} also around the number that the risk alone asks for.`,
+			help: say`Number of kits in service: from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. With more than ${MOST_WHOLE_CURVES} kinds of kit, or where the risk asks for more than ${MOST_KITS_FROM_ONE}, from ${CURVE_BEYOND} fewer than that on.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

@@ -3,6 +3,7 @@ import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTa
 import { type Cover, oneByOne } from "../../kits/cover.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
+import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import {
 	CURVE_BEYOND,
@@ -33,7 +34,7 @@ export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocess
 	compute: ({ kits, reprocessing }) => unmetPer1000(kits, reprocessing),
 });
 
-/** For each kind, one row for each number of kits, to some beyond those needed; with very many kinds or kits from as many below, of very many kits also around those that the risk asks for. */
+/** For each kind, one row for each number of kits to some beyond those that the risk asks for, and around those needed. */
 export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
 	return onDemand(kitCoverSheet, () =>
 		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length <= MOST_WHOLE_CURVES)),
@@ -41,12 +42,13 @@ export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kit
 }
 
 function rowsOfKind(
-	{ name, cover, reprocessing }: KindCover,
+	{ name, cover, kitsInService, reprocessing }: KindCover,
 	mayBeginAtOne: boolean,
 ): ComputedRow<typeof kitCoverSheet>[] {
 	if (!cover.outcome.ok) return [];
 	const { kitsNeeded, decidedBy } = cover.outcome.value;
-	return numbersOf(cover.outcome.value, mayBeginAtOne).map((number) => {
+	const own = valueIn(kitsInService) ?? 0;
+	return numbersOf(cover.outcome.value, own, mayBeginAtOne).map((number) => {
 		const kits = nameFigure(say`Kits`, number);
 		return {
 			kind: nameFigure(say`Kind`, name),
@@ -58,14 +60,16 @@ function rowsOfKind(
 	});
 }
 
-function numbersOf({ kitsNeeded, byRisk }: Cover, mayBeginAtOne: boolean): number[] {
-	const areMany = kitsNeeded > MOST_KITS_FROM_ONE;
-	if (mayBeginAtOne && !areMany) return numbersBetween(1, kitsNeeded + CURVE_BEYOND);
-	// Where beds ask for so many, a need hardly ever finds none; the curve is elsewhere.
-	const around = areMany ? [byRisk, kitsNeeded] : [kitsNeeded];
-	const numbers = around.flatMap((kits) =>
-		numbersBetween(Math.max(1, kits - CURVE_BEYOND), kits + CURVE_BEYOND),
-	);
+/** Beds may ask for many more than the risk: in between, a need hardly ever finds none. */
+function numbersOf({ kitsNeeded, byRisk }: Cover, own: number, mayBeginAtOne: boolean): number[] {
+	const isWhole = mayBeginAtOne && byRisk <= MOST_KITS_FROM_ONE;
+	const first = isWhole ? 1 : Math.max(1, byRisk - CURVE_BEYOND);
+	const last = kitsNeeded + CURVE_BEYOND;
+	const numbers = [
+		...numbersBetween(first, byRisk + CURVE_BEYOND),
+		...numbersBetween(Math.max(first, kitsNeeded - CURVE_BEYOND), last),
+		...(own >= first && own <= last ? [own] : []),
+	];
 	return [...new Set(numbers)].sort((a, b) => a - b);
 }
 

@@ -16,20 +16,17 @@ const rowOfEach = (kinds: number, header: string, row: string) =>
 	[header, ...Array.from({ length: kinds }, (_, i) => row.replaceAll("#", `${i}`))].join("\n");
 
 /** By kind, the numbers of kits that have a row, and those that are needed. */
-function curves(kinds: number, spares = 5) {
+function curves(kinds: number, spares: number, usesPer100 = 5, settings = {}) {
 	const made = plan(
-		unitWith(
-			{},
-			{
-				"kinds.csv": rowOfEach(kinds, "kind,piece,count", "kind #,bag,1"),
-				"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
-				"kind-use.csv": rowOfEach(
-					kinds,
-					"kind,uses_per_100_births,beds,spares",
-					`kind #,5,1,${spares}`,
-				),
-			},
-		),
+		unitWith(settings, {
+			"kinds.csv": rowOfEach(kinds, "kind,piece,count", "kind #,bag,1"),
+			"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
+			"kind-use.csv": rowOfEach(
+				kinds,
+				"kind,uses_per_100_births,beds,spares",
+				`kind #,${usesPer100},1,${spares}`,
+			),
+		}),
 	);
 	const byKind = new Map<string, { numbers: number[]; needed: number[] }>();
 	for (const row of rowsOf(made, kitCoverSheet)) {
@@ -43,41 +40,59 @@ function curves(kinds: number, spares = 5) {
 	return byKind;
 }
 
-test("the curve begins with one kit; with more than 8 kinds with three below the kits needed", () => {
-	const [whole] = curves(8).values();
-	expect(whole?.needed).toEqual([6]);
-	expect(whole?.numbers).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
-	const short = curves(9);
-	expect(short.size).toBe(9);
-	for (const { numbers, needed } of short.values()) {
-		expect(needed).toEqual([6]);
-		expect(numbers).toEqual([3, 4, 5, 6, 7, 8, 9]);
-	}
+const busy = {
+	births_per_day: "300",
+	workers_per_round: "20",
+	soak_capacity_kits: "50",
+	soak_container_litres: "100",
+	ready_life_days: "30",
+};
+
+const from = (first: number, last: number) =>
+	Array.from({ length: last - first + 1 }, (_, i) => first + i);
+
+// Of 6 births a day with 5 kits of a kind for 100 of them the risk asks for 3 kits.
+test.each<[string, Parameters<typeof curves>, number, number[]]>([
+	["as many as the risk asks for", [1, 0], 3, from(1, 6)],
+	["some more by beds and spares", [8, 5], 6, from(1, 9)],
+	["many more: none in between", [1, 30], 31, [...from(1, 6), ...from(28, 34)]],
+	["of very many kinds too", [9, 30], 31, [...from(1, 6), ...from(28, 34)]],
+	["nearly 100 by the risk", [1, 0, 45, busy], 97, from(1, 100)],
+	["more than 100", [1, 0, 60, busy], 133, from(130, 136)],
+])("the numbers of kits in the curve: %s", (_, of, needed, numbers) => {
+	const all = curves(...of);
+	expect(all.size).toBe(of[0]);
+	for (const curve of all.values()) expect(curve).toEqual({ needed: [needed], numbers });
 });
 
-test("where 100 kits are needed the curve begins with one", () => {
-	const [curve] = curves(1, 99).values();
-	expect(curve?.needed).toEqual([100]);
-	expect([curve?.numbers[0], curve?.numbers.at(-1)]).toEqual([1, 103]);
+test("of very many kinds the curve begins three below what the risk asks for, of few with one", () => {
+	const rare = { births_per_day: "6", unmet_per_1000_uses: "0.001" };
+	const [many] = curves(9, 0, 5, rare).values();
+	const [few] = curves(8, 0, 5, rare).values();
+	const [needed = 0] = many?.needed ?? [];
+	expect(needed).toBeGreaterThan(4);
+	expect(many?.numbers).toEqual(from(needed - 3, needed + 3));
+	expect(few?.numbers).toEqual(from(1, needed + 3));
 });
 
-test("where beds and spares ask for more, it is there and around what the risk asks for", () => {
-	const [byRisk = 0] = curves(1, 0).values().next().value?.needed ?? [];
-	for (const [kinds, spares] of [
-		[1, 100],
-		[9, 100],
-	] as const)
-		for (const { numbers, needed } of curves(kinds, spares).values()) {
-			expect(needed).toEqual([101]);
-			const from = Math.max(1, byRisk - 3);
-			const around = Array.from({ length: byRisk + 3 - from + 1 }, (_, i) => from + i);
-			expect(numbers).toEqual([...around, 98, 99, 100, 101, 102, 103, 104]);
-		}
+test("the kits in service are among them", () => {
+	const kits = from(1, 15).map((n) => `K${n},kind 0,in_service,,`);
+	const made = plan(
+		unitWith(
+			{ delivery_beds: "30" },
+			{
+				"kinds.csv": "kind,piece,count\nkind 0,bag,1",
+				"kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n"),
+			},
+		),
+	);
+	const numbers = rowsOf(made, kitCoverSheet).map((row) => valueIn(row.kits) as number);
+	expect(numbers.slice(0, numbers.indexOf(28))).toEqual([...from(1, 7), 15]);
 });
 
 test("the columns' help and the manual name the limits", () => {
 	expect(kitCoverSheet.columns.kits.help).toContain(
-		`with more than ${MOST_WHOLE_CURVES} kinds of kit, or more than ${MOST_KITS_FROM_ONE} kits needed, from ${CURVE_BEYOND} below`,
+		`from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. With more than ${MOST_WHOLE_CURVES} kinds of kit, or where the risk asks for more than ${MOST_KITS_FROM_ONE}, from ${CURVE_BEYOND} fewer`,
 	);
 	expect(kitCoverSheet.columns.unmet_per_1000_uses.help).toContain(
 		`in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes`,
@@ -87,6 +102,6 @@ test("the columns' help and the manual name the limits", () => {
 		`in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes`,
 	);
 	expect(manual).toContain(
-		`with more than ${MOST_WHOLE_CURVES} kinds, or more than ${MOST_KITS_FROM_ONE} kits needed, the rows of each begin ${CURVE_BEYOND} kits below`,
+		`from 1 to ${CURVE_BEYOND} more than the risk asks for, with those in service and ${CURVE_BEYOND} to either side of the number needed; with more than ${MOST_WHOLE_CURVES} kinds, or where the risk asks for more than ${MOST_KITS_FROM_ONE}, they begin ${CURVE_BEYOND} kits below`,
 	);
 });
