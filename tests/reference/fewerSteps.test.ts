@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { setAside } from "../../src/core/counts/counts.ts";
+import type { Amounts } from "../../src/core/amounts.ts";
+import { chanceEnough } from "../../src/core/counts/chanceEnough.ts";
+import { chanceAtMost, setAside } from "../../src/core/counts/counts.ts";
 import { soaks } from "../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../src/core/rounds/roundsOfDay.ts";
 import { commonStep } from "../../src/core/stock/commonStep.ts";
@@ -61,6 +63,13 @@ describe("use that is counted in fewer steps is the exact sum, a little on the s
 			const found = answerOf(useSetAside, { ...inputs, confidence });
 			expect(found, `for ${confidence}`).toBeGreaterThanOrEqual(wanted - 1e-9);
 			expect(found, `for ${confidence}`).toBeLessThanOrEqual(wanted * MOST_MORE + 1e-9);
+			// Far more than is set aside, as a whole pack may be: as surely enough as 1 in 100 less or more of it.
+			const amounts = useSetAside.mayCome?.({ ...inputs, confidence }) as Amounts;
+			for (const amount of [1.4, 1.7, 2.5, 100].map((more) => more * found)) {
+				const near = (part: number) => chanceAtMost(exact, Math.floor((amount * part) / SIZE));
+				expect(chanceEnough(amounts, amount)).toBeGreaterThanOrEqual(near(0.99) - 0.01);
+				expect(chanceEnough(amounts, amount)).toBeLessThanOrEqual(near(1.01) + 0.01);
+			}
 		}
 	});
 });

@@ -1,4 +1,4 @@
-import { setAside } from "../counts/counts.ts";
+import { type Counts, setAside } from "../counts/counts.ts";
 import { laguerreNodes } from "../counts/laguerreNodes.ts";
 import { type Moments, mixedMoments, momentsOfSum } from "../counts/moments.ts";
 import { shiftedGamma } from "../counts/shiftedGamma.ts";
@@ -15,13 +15,19 @@ const PARTS = 1000;
 /** Enough for three moments over the level. */
 const NODES = 3;
 
+/** More steps are not listed. */
+const FURTHEST = 100_000;
+
 const nodesOf = memoize(laguerreNodes);
 
 /** An amount that is enough about as surely as asked, by the mean, variance and skewness of the use: to choose steps by, no more. */
 export function aboutEnough(use: UseInputs, confidence: number): number {
-	const { rates, days, loads, descaleEvery } = use;
 	const size = meanUse(use) / PARTS;
-	if (size === 0) return 0;
+	return size === 0 ? 0 : setAside(aboutUsed(use, size), confidence) * size;
+}
+
+/** About how likely each amount is, in steps of a size, by the mean, variance and skewness of the use. */
+export function aboutUsed({ rates, days, loads, descaleEvery }: UseInputs, size: number): Counts {
 	const perRound = rates.perRound + (descaleEvery > 0 ? rates.perDescale / descaleEvery : 0);
 	const even = { rates: { ...rates, perRound }, loads };
 	const steps = { size, of: (amount: number) => amount / size, more: 0, most: PARTS };
@@ -34,5 +40,5 @@ export function aboutEnough(use: UseInputs, confidence: number): number {
 	const moments = Number.isFinite(shape)
 		? mixedMoments(nodesOf(shape, NODES), momentsAt)
 		: momentsAt(1);
-	return setAside(shiftedGamma(moments), confidence) * size;
+	return shiftedGamma(moments, FURTHEST);
 }

@@ -13,6 +13,7 @@ import { setAsideOneByOne } from "./setAsideOneByOne.ts";
 import { nodesOfDays, usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { HARDLY_ANY, withoutHardlyAny } from "./withoutHardlyAny.ts";
+import { withTheRest } from "./withTheRest.ts";
 
 const inputs = {
 	rates: {
@@ -71,7 +72,7 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		const oneByOne = setAsideOneByOne(use, confidence);
 		if (oneByOne) return oneByOne.amounts();
 		const { used, steps } = counted(use, confidence);
-		return { counts: used, size: steps.size };
+		return { counts: withTheRest(used, steps.size, use), size: steps.size };
 	},
 	compute: ({ confidence, ...use }) =>
 		setAsideOneByOne(use, confidence)?.setAside ?? counted(use, confidence).setAside,
