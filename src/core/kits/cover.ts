@@ -79,9 +79,8 @@ export const kitCover = calculation<Inputs, Cover>({
 			message: say`More than ${MOST_KITS} kits would be needed; look at births, kits used per 100 births, the minutes of a round and the days a kit stays ready.`,
 		});
 		if (!keepsUp(reprocessing)) return tooMany;
-		const least = fewestEnough(
-			MOST_KITS,
-			(kits) => leastUnmetPer1000(kits, reprocessing) <= unmetAllowed,
+		const least = fewestEnough(MOST_KITS, unmetAllowed, (kits) =>
+			leastUnmetPer1000(kits, reprocessing),
 		);
 		const byRisk = firstEnough(
 			least,

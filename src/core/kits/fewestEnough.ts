@@ -1,15 +1,35 @@
 type AreEnough = (kits: number) => boolean;
 
-/** The fewest kits that are enough, where more always are too; more than `most` where none is. */
-export function fewestEnough(most: number, areEnough: AreEnough): number {
-	let tooFew = 0;
-	let enough = 1;
-	while (!areEnough(enough)) {
-		if (enough > most) return enough;
-		tooFew = enough;
-		enough *= 2;
+/** How many needs find no kit with so many. */
+type Unmet = (kits: number) => number;
+
+/**
+ * The fewest kits with which no more is unmet than is allowed, where more of them never leave
+ * more unmet; more than `most` where none is.
+ *
+ * What is unmet shrinks nearly by the same factor with each kit, so where it passes the limit
+ * can be guessed; every other time it is halved, so that a bad guess costs little. Hundreds of
+ * kits whose rounds are nearly full take long each.
+ */
+export function fewestEnough(most: number, allowed: number, unmet: Unmet): number {
+	const tried = (kits: number) => ({ kits, unmet: unmet(kits) });
+	let few = tried(0);
+	let enough = tried(1);
+	while (enough.unmet > allowed) {
+		if (enough.kits > most) return enough.kits;
+		few = enough;
+		enough = tried(2 * enough.kits);
 	}
-	return between(tooFew, enough, areEnough);
+	for (let guesses = true; enough.kits - few.kits > 1; guesses = !guesses) {
+		const width = enough.kits - few.kits;
+		const part = guesses
+			? Math.log(few.unmet / allowed) / Math.log(few.unmet / enough.unmet)
+			: 1 / 2;
+		const next = tried(few.kits + Math.min(width - 1, Math.max(1, Math.round(part * width))));
+		if (next.unmet <= allowed) enough = next;
+		else few = next;
+	}
+	return enough.kits;
 }
 
 /** So many numbers of kits are looked at one by one; of more, some are passed over at first. */
