@@ -11,7 +11,7 @@ export const CURVE_BEYOND = 3;
 /** With more kinds than this, which few units have, the curve of each begins as far below what the risk asks for. */
 export const MOST_WHOLE_CURVES = 8;
 /** Where the risk asks for more kits than this, the curve of a kind begins there too. */
-export const MOST_KITS_FROM_ONE = 100;
+export const MOST_KITS_FROM_ONE = 50;
 
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",

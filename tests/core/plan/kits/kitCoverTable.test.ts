@@ -57,8 +57,8 @@ test.each<[string, Parameters<typeof curves>, number, number[]]>([
 	["some more by beds and spares", [8, 5], 6, from(1, 9)],
 	["many more: none in between", [1, 30], 31, [...from(1, 6), ...from(28, 34)]],
 	["of very many kinds too", [9, 30], 31, [...from(1, 6), ...from(28, 34)]],
-	["nearly 100 by the risk", [1, 0, 45, busy], 97, from(1, 100)],
-	["more than 100", [1, 0, 60, busy], 133, from(130, 136)],
+	["as many as have a whole curve by the risk", [1, 0, 23.5, busy], 50, from(1, 53)],
+	["one more", [1, 0, 24, busy], 51, from(48, 54)],
 ])("the numbers of kits in the curve: %s", (_, of, needed, numbers) => {
 	const all = curves(...of);
 	expect(all.size).toBe(of[0]);
