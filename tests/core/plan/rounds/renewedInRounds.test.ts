@@ -4,9 +4,13 @@ import { contentOf } from "../../contentOf.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 /** In which rounds of two days kit A is renewed, ready since the day given. */
-function renewed(readySince: string, settings: Record<string, string | number> = {}): string[] {
+function renewed(
+	readySince: string,
+	settings: Record<string, string | number> = {},
+	files: Record<string, string> = {},
+): string[] {
 	const kits = `kit,kind,status,ready_since,note\nA,bag set,in_service,${readySince},\nB,bag set,in_service,,`;
-	const made = plan(unitWith({ plan_days: 2, ...settings }, { "kits.csv": kits }));
+	const made = plan(unitWith({ plan_days: 2, ...settings }, { "kits.csv": kits, ...files }));
 	return contentOf(made, "run-sheet.csv", "renew", "date", "round").flatMap(([kit, ...round]) =>
 		kit === "A" ? [round.join(" ")] : [],
 	);
@@ -32,4 +36,24 @@ test.each<[string, string, Record<string, string | number>, string[]]>([
 	["on a day that nobody can read", "soon", {}, []],
 ])("a kit whose life ends %s (%s)", (_, readySince, settings, rounds) => {
 	expect(renewed(readySince, settings)).toEqual(rounds);
+});
+
+test("where only one of the kinds is sent away its kits are back as late", () => {
+	const two = {
+		"kind-use.csv": "kind,uses_per_100_births\nbag set,8\nsuction set,8",
+		"kits.csv":
+			"kit,kind,status,ready_since,note\nA,bag set,in_service,2027-02-23,\nB,bag set,in_service,,\nC,suction set,in_service,,",
+		"kinds.csv": "kind,piece,count\nbag set,bag,1\nsuction set,bulb,1",
+		"treatments.csv": "kind,piece,method,note\nbag set,bag,autoclave,",
+	};
+	const away = { sterile_life_days: 7, autoclave_turnaround_hours: 24 };
+	expect(renewed("2027-02-23", away, two)).toEqual(["2027-03-01 night"]);
+});
+
+test("the first round runs where a kit waits for it, and only then where none does", () => {
+	const onlyIf = (readySince: string) => {
+		const kits = `kit,kind,status,ready_since,note\nA,bag set,in_service,${readySince},`;
+		return contentOf(plan(unitWith({}, { "kits.csv": kits })), "run-sheet.csv", "only_if")[0];
+	};
+	expect([onlyIf(""), onlyIf("2027-02-28")]).toEqual([[""], ["a kit waits"]]);
 });

@@ -53,3 +53,20 @@ test("a fire is late once its own round begins, one under pieces once they shoul
 		]),
 	);
 });
+
+test("the soak is a step in chlorine, also where pieces boil longer than they soak", () => {
+	const longer = unitWith(
+		{ plan_days: 1, soak_minutes: 30 },
+		{
+			"treatments.csv": "kind,piece,method,note\nbag set,mask,boiling,",
+			"steps.csv": `step,basis,minutes,hands_on,method
+				boil,load,40,no,boiling
+				soak,load,20,no,chlorine`,
+		},
+	);
+	const [round] = roundActs(plan(longer), readWorkbook(longer));
+	expect(round?.steps.map(({ step, isSoak }) => `${step} ${isSoak}`)).toEqual([
+		"boil false",
+		"soak true",
+	]);
+});

@@ -42,6 +42,9 @@ test("no kit ready is told of the day asked for, and comes first", () => {
 		problems: [{ weight: "advice", file: "kit-register.csv", received: "0" }],
 	});
 	expect(kinds(smallUnit({ "uses.csv": used("A") }))).not.toContain("none_ready");
+	// Where nothing is recorded nobody knows.
+	const register = "kit,kind,status,ready_since,note\nA,bag set,in_service,,";
+	expect(kinds(smallUnit({ "kits.csv": register }))).not.toContain("none_ready");
 });
 
 test("nothing is told where all is well", () => {
@@ -83,9 +86,10 @@ test("what runs out before an order can arrive is told with its day", () => {
 
 test.each([
 	["8", ["order-late 2027-02-28"]],
+	["8.1", []],
 	["10", []],
 ])(
-	"of %s L an order is late from 28 February on, or wanted on 5 March: told %s",
+	"of %s L an order is late from 28 February on, or wanted on 1 or 5 March: told %s",
 	(litres, late) => {
 		const counted = "day,item,lot,entry,quantity,note\n2027-02-20,vinegar,V,count,90,";
 		const store = { ...lots(LOT.replace("900", litres)), "journal.csv": counted };
