@@ -1,3 +1,8 @@
+import { Grouped } from "../grouped.ts";
+
+/** A prime that spreads hashes of lists. */
+const HASH = 1_000_003;
+
 /** One round of a plan, as far as its water goes. */
 export interface RoundToBoilFor {
 	/** Minutes after the plan's first midnight. */
@@ -26,7 +31,8 @@ interface AfterRound {
 export class LotsOfWater {
 	readonly #rounds: readonly RoundToBoilFor[];
 	readonly #lastsMinutes: number;
-	readonly #numbers = new Map<string, number>();
+	/** Numbers by their lots' hash: there may be hundreds of lots, whose names would be long to put together. */
+	readonly #numbers = new Grouped<number, number>();
 	readonly #lots: Lots[] = [];
 	readonly #decided: Map<number, number>[];
 	readonly #passed: Map<number, AfterRound>[];
@@ -55,7 +61,8 @@ export class LotsOfWater {
 		const known = decided.get(number);
 		if (known !== undefined) return known;
 		const lots = this.#lots[number] as Lots;
-		const serve = lots.filter((lot) => this.#serves(lot, round)).length;
+		let serve = 0;
+		for (const lot of lots) if (this.#serves(lot, round)) serve++;
 		const enough = serve > (this.#before[round] as number);
 		const found = enough ? number : this.#numberOf([...lots, round]);
 		decided.set(number, found);
@@ -68,20 +75,26 @@ export class LotsOfWater {
 		const known = passed.get(number);
 		if (known) return known;
 		const lots = this.#lots[number] as Lots;
-		const oldest = lots.find((lot) => this.#serves(lot, round));
-		const kept = lots.filter((lot) => this.#isInDate(lot, round + 1));
-		const found = {
-			used: this.#numberOf(kept.filter((lot) => lot !== oldest)),
-			idle: this.#numberOf(kept),
-		};
+		// They stand in the order in which they were made.
+		const kept = lots.findIndex((lot) => this.#isInDate(lot, round + 1));
+		const from = kept < 0 ? lots.length : kept;
+		const oldest = lots.findIndex((lot) => this.#serves(lot, round));
+		const idle = from === 0 ? number : this.#numberOf(lots.slice(from));
+		const used =
+			oldest < from
+				? idle
+				: this.#numberOf([...lots.slice(from, oldest), ...lots.slice(oldest + 1)]);
+		const found = { used, idle };
 		passed.set(number, found);
 		return found;
 	}
 
 	#numberOf(lots: Lots): number {
-		const name = lots.join();
-		const number = this.#numbers.get(name) ?? this.#lots.push(lots) - 1;
-		this.#numbers.set(name, number);
+		const hash = lots.reduce((of, lot) => (Math.imul(of, HASH) + lot) | 0, lots.length);
+		const known = this.#numbers.of(hash).find((number) => isSame(this.#lots[number] as Lots, lots));
+		if (known !== undefined) return known;
+		const number = this.#lots.push(lots) - 1;
+		this.#numbers.add(hash, number);
 		return number;
 	}
 
@@ -96,6 +109,10 @@ export class LotsOfWater {
 		const made = this.#rounds[lot] as RoundToBoilFor;
 		return wanted !== undefined && wanted.at - made.at <= this.#lastsMinutes;
 	}
+}
+
+function isSame(some: Lots, others: Lots): boolean {
+	return some.length === others.length && some.every((lot, i) => lot === others[i]);
 }
 
 type Both = [RoundToBoilFor, RoundToBoilFor];
