@@ -1,11 +1,12 @@
 import { type Counts, setAside } from "../counts/counts.ts";
 import { laguerreNodes } from "../counts/laguerreNodes.ts";
-import { type Moments, mixedMoments, momentsOfSum } from "../counts/moments.ts";
+import { type Moments, mixedMoments, momentsIn, momentsOfSum } from "../counts/moments.ts";
 import { shiftedGamma } from "../counts/shiftedGamma.ts";
 import { spanShape } from "../counts/spanShape.ts";
-import { memoize } from "../memoize.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
 import { ofEach } from "../ofEach.ts";
 import { atLevel } from "../rounds/atLevel.ts";
+import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
 import type { UseInputs } from "./useInputs.ts";
@@ -27,18 +28,32 @@ export function aboutEnough(use: UseInputs, confidence: number): number {
 }
 
 /** About how likely each amount is, in steps of a size, by the mean, variance and skewness of the use. */
-export function aboutUsed({ rates, days, loads, descaleEvery }: UseInputs, size: number): Counts {
+export function aboutUsed(use: UseInputs, size: number): Counts {
+	return shiftedGamma(momentsIn(size, momentsOver(use.days)(use)), FURTHEST);
+}
+
+const momentsOver = memoizeByObject((_days: readonly RoundsOfDay[]) =>
+	memoize(momentsAdded, ({ rates, loads, descaleEvery }) => [
+		descaleEvery,
+		rates.perDay,
+		rates.perRound,
+		rates.perDescale,
+		...loads.map(({ kits }) => kits),
+		...rates.perLoad,
+		...rates.perKit,
+	]),
+);
+
+function momentsAdded({ rates, days, loads, descaleEvery }: UseInputs): Moments {
 	const perRound = rates.perRound + (descaleEvery > 0 ? rates.perDescale / descaleEvery : 0);
 	const even = { rates: { ...rates, perRound }, loads };
-	const steps = { size, of: (amount: number) => amount / size, more: 0, most: PARTS };
 	const momentsAt = (factor: number): Moments =>
 		momentsOfSum(
-			ofEach(days, (day) => momentsOfUse(even, atLevel(day, factor), steps)),
+			ofEach(days, (day) => momentsOfUse(even, atLevel(day, factor), AS_TYPED)),
 			undefined,
 		);
 	const shape = spanShape(days.flatMap(({ forecast }) => (forecast ? [forecast.level] : [])));
-	const moments = Number.isFinite(shape)
-		? mixedMoments(nodesOf(shape, NODES), momentsAt)
-		: momentsAt(1);
-	return shiftedGamma(moments, FURTHEST);
+	return Number.isFinite(shape) ? mixedMoments(nodesOf(shape, NODES), momentsAt) : momentsAt(1);
 }
+
+const AS_TYPED = { size: 1, of: (amount: number) => amount, more: 0, most: FURTHEST };
