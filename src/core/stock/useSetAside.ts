@@ -54,7 +54,7 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	unit: say`in the item's measure`,
 	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the distribution of the use: the rounds of all days are added up as they come; forecast days share the level of births, and are added up at each level it may have.`,
 	source: commonPractice,
-	rounding: say`Up to a possible amount of use; quantities without a common measure, those of more than 50,000 possible amounts, and those of more than 100 rounds with descalings, or of fewer where rounds times possible amounts are more than 1,500,000, are rounded up, by less than 1 in 100. Of those, what comes to at most 1 in 1,000 is counted at the most that hardly ever comes, and where rounds times levels of births are more than 200, fewer amounts are told apart.`,
+	rounding: say`Up to a possible amount of use; quantities without a common measure, those of more than 50,000 possible amounts, and those of more than 100 rounds with descalings, or of fewer where rounds times possible amounts are more than 1,500,000, are rounded up, by less than 1 in 100. Of those, what comes to at most 1 in 1,000 is counted at an amount that is hardly ever exceeded, and where rounds times levels of births are more than 200, fewer amounts are told apart. How likely far more than this is goes by the mean, variance and skewness of the use.`,
 	inputs: { ...inputs, confidence: confidenceInput },
 	example: {
 		// A round with a mean of 3 kits: 6 are enough for 95 of 100, at 2 each.
