@@ -1,4 +1,4 @@
-import { type Counts, chanceAtMost } from "../counts/counts.ts";
+import type { Counts } from "../counts/counts.ts";
 import { amountSetAside, finerSteps, type Steps, widened } from "./commonStep.ts";
 
 /** What the steps set aside on the safe side may be of all that is set aside. */
@@ -45,7 +45,12 @@ export function countedFinely(
 	}
 }
 
-/** Whether what is set aside is among the amounts that were followed. */
-function holds(counts: Counts, confidence: number): boolean {
-	return chanceAtMost(counts, Number.POSITIVE_INFINITY) >= confidence;
+/** Whether what is set aside is among the amounts that were followed; no further than to it, of which most have far more. */
+function holds({ chance }: Counts, confidence: number): boolean {
+	let sum = 0;
+	for (let i = 0; i < chance.length; i++) {
+		sum += chance[i] as number;
+		if (sum >= confidence) return true;
+	}
+	return false;
 }
