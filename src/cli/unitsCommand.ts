@@ -123,7 +123,9 @@ async function districtPlanned(
 		}
 		await run.end(storeStock(stock, nameOf));
 		await files.finish();
-		log(`${run.units - run.unread} of ${run.units} units planned; lists in ${out}`);
+		const read = run.units - run.unread;
+		const unplanned = run.unplanned > 0 ? `, ${run.unplanned} read but not planned` : "";
+		log(`${read - run.unplanned} of ${run.units} units planned${unplanned}; lists in ${out}`);
 		return run.unread < run.units ? 0 : 1;
 	} catch (trouble) {
 		await files.drop();

@@ -209,6 +209,17 @@ describe("what cannot be read", () => {
 		expect(named.map(({ path }) => path)).toEqual(["twice"]);
 	});
 
+	test("a unit that is read but has no first day counts as not planned", async () => {
+		writeUnit(join(district, "good"), inventedUnit(1));
+		const unit = inventedUnit(2);
+		const days = (unit["unit.csv"] as string).replace(/^plan_start,.*\r?\n/m, "");
+		writeUnit(join(district, "undated"), { ...unit, "unit.csv": days });
+		expect(await run()).toMatchObject({
+			status: 0,
+			stdout: expect.stringContaining("1 of 2 units planned, 1 read but not planned"),
+		});
+	});
+
 	test("1 where no unit could be read, and the lists say why", async () => {
 		mkdirSync(join(district, "empty"), { recursive: true });
 		expect((await run()).status).toBe(1);

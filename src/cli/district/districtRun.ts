@@ -23,6 +23,8 @@ export class DistrictRun {
 	#firstDays: readonly [first: IsoDate, last: IsoDate] | undefined;
 	units = 0;
 	unread = 0;
+	/** Read, but some number of their plan has no answer. */
+	unplanned = 0;
 
 	constructor(files: WholeFiles, nameOf: ItemNames) {
 		this.#files = files;
@@ -36,6 +38,7 @@ export class DistrictRun {
 			this.unread++;
 			return;
 		}
+		if (unit.state === "not_planned") this.unplanned++;
 		this.#order.add(unit.orders);
 		this.#months.add(unit.months);
 		if (this.#names.has(unit.name)) await this.tell([namedTwice(unit.name, unit.path)], unit);
