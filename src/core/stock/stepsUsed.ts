@@ -212,12 +212,11 @@ function kitByKit(
 	const kinds = perKit.map((_, kind) =>
 		days.reduce((sum, day) => sum + (day.byKind[kind]?.[0] as number), 0),
 	);
+	const each = perRound + sum(perLoad);
 	return kitsWithUse(
 		kinds,
-		perKit,
-		(kits) =>
-			kits * (perRound + sum(perLoad)) +
-			(perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
+		perKit.map((use) => use + each),
+		(kits) => (perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
 		most,
 	);
 }
