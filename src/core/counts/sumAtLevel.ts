@@ -14,6 +14,9 @@ import { plus, sumOf } from "./sumOf.ts";
 /** Up to so many days a total at an uncertain level is added up exactly at every node. */
 export const DAYS_ADDED_EXACTLY = 31;
 
+/** More than so many are not told apart one by one: far above the mean there may be millions. */
+const MOST_COUNTED = 10_000;
+
 /** A day whose count is known, or known at each level; its moments alone may be found sooner. */
 type CountOfDay =
 	| Counts
@@ -44,10 +47,11 @@ export function sumAtLevel(
 	const mean = levels.reduce((sum, given) => sum + given.mean, 0);
 	const [amount = 1] = amounts ?? [];
 	const isOfOne = !amounts?.some((each) => each !== amount);
-	if (isOfOne && levels.every(({ sure }) => sure !== undefined)) {
+	if (isOfOne && mean <= MOST_COUNTED && levels.every(({ sure }) => sure !== undefined)) {
 		const sure = levels.reduce((sum, given) => sum + (given.sure as number), 0);
 		const known = (days as readonly Counts[]).filter(({ given }) => !given);
-		const total = sumOf([...known, poisson(sure), negativeBinomial(shape, mean)]);
+		const parts = [...known, poisson(sure), negativeBinomial(shape, mean)];
+		const total = sumOf(parts, Math.floor(most / amount));
 		return amount === 1 ? total : spread(total, (count) => count * amount, most);
 	}
 	const nodes = nodesOfSum(ofDays, mean, days.length);
