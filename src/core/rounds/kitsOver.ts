@@ -11,8 +11,9 @@ import type { RoundsOfDay } from "./roundsOfDay.ts";
 /** How likely each number of kits is over days that share a level of births: Poisson, and negative binomial with what goes with the level. */
 export const kitsOver = memoizeByObject((days: readonly RoundsOfDay[]): Counts => {
 	const shape = spanShape(days.flatMap(({ forecast }) => (forecast ? [forecast.level] : [])));
-	const sure = poisson(sumOfAll(days.map(sureKits)));
-	return plus(sure, negativeBinomial(shape, sumOfAll(days.map(kitsAtLevel))));
+	const sure = sumOfAll(days.map(sureKits));
+	const byLevel = negativeBinomial(shape, sumOfAll(days.map(kitsAtLevel)));
+	return sure === 0 ? byLevel : plus(poisson(sure), byLevel);
 });
 
 /** The same of one day, which is Poisson at each level. */
