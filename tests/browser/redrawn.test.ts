@@ -50,6 +50,24 @@ test("what is being typed beside the grid stays while all else is drawn anew, an
 	await workbook.close();
 });
 
+test("who goes on beside the grid as soon as a cell is selected is not called back to it", async () => {
+	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
+	const { page } = workbook;
+	await workbook.click(1, 0);
+	await page.keyboard.press("Alt+Enter");
+	// Without a turn of the browser between them, as on a computer that is slow.
+	await page.evaluate(() => {
+		const cell = document.querySelector(".grid .ht_master tbody tr:nth-child(3) td:nth-child(3)");
+		for (const type of ["mousedown", "mouseup"])
+			cell?.dispatchEvent(new MouseEvent(type, { bubbles: true, cancelable: true }));
+		document.querySelector<HTMLElement>("aside button")?.focus();
+	});
+	await expect.poll(() => page.locator("#entry-field").inputValue()).toBe("Evening");
+	await page.evaluate(() => new Promise((done) => setTimeout(done, 50)));
+	expect(await page.locator("aside button:focus").count()).toBe(1);
+	await workbook.close();
+});
+
 test("a field left open in the empty row does not write over what is filled in beside the grid", async () => {
 	const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv");
 	const { page } = workbook;

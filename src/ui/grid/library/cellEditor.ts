@@ -27,6 +27,15 @@ export function cellEditor(Base: TextEditor): TextEditor {
 			this.TEXTAREA.setAttribute("aria-label", say`Text of the cell`);
 		}
 
+		/**
+		 * The library asks for it some time after a cell was selected: who went on beside the
+		 * grid meanwhile, and may be typing there, stays where they are.
+		 */
+		override focus(): void {
+			const { activeElement } = document;
+			if (activeElement === document.body || this.#host().contains(activeElement)) super.focus();
+		}
+
 		/** It opens with the text that is there now; the library's own is that of when the cell was selected. */
 		override beginEditing(text?: string): void {
 			this.originalValue = this.instance.getSourceDataAtCell(this.row, this.col);
