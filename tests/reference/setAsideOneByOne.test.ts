@@ -57,6 +57,8 @@ test("of amounts too fine to be told apart what is set aside is exact, and said 
 	expectWithin(enough, Number(ppois(Number(qpois(0.9, 40)), 40)), 1e-12, "chance");
 	expectWithin(less, found - 18.123457, amounts.size, "pieces");
 	expect(chanceEnough(amounts, less)).toBeLessThan(0.9);
+	// A whole pack may be far more than is set aside.
+	expectWithin(chanceEnough(amounts, 3 * found), 1, 1e-8, "chance");
 });
 
 test("kinds that take different amounts are told apart", () => {

@@ -1,5 +1,5 @@
 import type { Amounts } from "../amounts.ts";
-import { setAside } from "../counts/counts.ts";
+import { type Counts, setAside } from "../counts/counts.ts";
 import { spread } from "../counts/spread.ts";
 import { kitsOver } from "../rounds/kitsOver.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
@@ -10,16 +10,16 @@ import type { UseInputs } from "./useInputs.ts";
 /** What is set aside of use that goes by the number of kits alone. */
 export interface SetAsideOneByOne {
 	readonly setAside: number;
-	/** How likely each amount is that may come; of those far beyond it nobody asks. */
+	/** How likely each amount is that may come. */
 	readonly amounts: () => Amounts;
 }
 
 /** Where amounts are finer, all but what is set aside are rounded up to one of so many steps of it. */
-const MOST_STEPS = 50_000;
+const MOST_STEPS = 20_000;
 /** Rounding error of an amount that is a whole number of steps. */
 const ROUNDING_ERROR = 1e-9;
-/** So many times what is set aside is listed. */
-const LISTED = 1.5;
+/** Numbers of kits that are not reached more often than this are not listed: far above what is set aside there may be very many. */
+const HARDLY = 1e-9;
 
 /**
  * What to set aside for days on which every kit is reprocessed by itself, and each takes the same: a kit is a
@@ -50,10 +50,19 @@ export function setAsideOneByOne(
 	return {
 		setAside: exactOf(enough) * exact.size,
 		amounts: () => ({
-			counts: spread(kits, stepsOf, Math.ceil(LISTED * stepsOf(enough))),
+			counts: spread(reached(kits), stepsOf),
 			size: exact.size * together,
 		}),
 	};
+}
+
+function reached({ first, chance }: Counts): Counts {
+	let end = chance.length;
+	for (let beyond = 0; end > 1; end--) {
+		beyond += chance[end - 1] as number;
+		if (beyond > HARDLY) break;
+	}
+	return { first, chance: chance.subarray(0, end) };
 }
 
 const isOneByOne = (days: readonly RoundsOfDay[]) =>
