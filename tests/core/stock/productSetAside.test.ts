@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { Amounts } from "../../../src/core/amounts.ts";
+import { chanceEnough } from "../../../src/core/counts/chanceEnough.ts";
 import { always, type Counts, once } from "../../../src/core/counts/counts.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { productExpected, productSetAside } from "../../../src/core/stock/productSetAside.ts";
@@ -48,6 +50,18 @@ describe("product for the preparations of some days", () => {
 				1e-9,
 				"mL, g or tablets",
 			);
+	});
+
+	test("a whole pack far beyond what is set aside is as sure to be enough as it is", () => {
+		const inputs = {
+			preparations: new Array<Counts>(9).fill(poisson(0.1)),
+			quantities: Array.from({ length: 9 }, (_, day) => 700.1 + 3.37 * day),
+			confidence: 0.5,
+		};
+		const amounts = productSetAside.mayCome?.(inputs) as Amounts;
+		// Poisson, mean 0.9: more than 2 come 0.0629 times of 1, more than 12 hardly ever.
+		expectWithin(chanceEnough(amounts, 2 * 740), 1 - 0.0629, 1e-4, "chance");
+		expectWithin(chanceEnough(amounts, 12 * 740), 1, 1e-9, "chance");
 	});
 
 	test("the sum of days is not the sum of the days' set-asides", () => {
