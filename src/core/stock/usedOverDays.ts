@@ -9,6 +9,7 @@ import { ofEach } from "../ofEach.ts";
 import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import type { Steps } from "./commonStep.ts";
+import { descaledAtLevel } from "./descaledAtLevel.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
 import { stepsUsed, usedTogether } from "./stepsUsed.ts";
@@ -68,7 +69,11 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 		if (!isLong || rates.perDescale > HARDLY_ANY * meanUse(use)) return stepsUsed(use, steps);
 	}
 	if (!descales) return dayByDay(use, steps);
-	if (!isLong) return stepsUsed(use, steps, nodesOfDays(days));
+	if (!isLong) {
+		const { levels, kits } = levelsOf(days);
+		const nodes = nodesOfSum(levels, kits, days.length);
+		return nodes ? stepsUsed(use, steps, nodes) : descaledAtLevel(use, spanShape(levels), steps);
+	}
 	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
 	const even = { rates: { ...rates, perRound, perDescale: 0 }, days, loads, descaleEvery: 0 };
