@@ -6,6 +6,7 @@ import { readSettings } from "../read/readSettings.ts";
 import type { Sheet } from "../sheet.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";
 import { unitSheet } from "../sheets/unit.ts";
+import { hasTwoMeanings } from "../values/number.ts";
 import { lineOf, type TextTable, type Workbook } from "../workbook.ts";
 import { type NewText, tableOf, withTexts } from "./withTexts.ts";
 
@@ -59,7 +60,8 @@ function textsIn({ rows }: TextTable, row: number): readonly string[] {
 /**
  * Typed texts: what its column takes stays as it was typed, and what it does not take is
  * read as a paste of its own, where that leaves nothing to ask and its column then takes it.
- * "28/02/2027" is one day only.
+ * "28/02/2027" is one day only. "1,000" stays also where a thousand is not allowed: taken for 1, it
+ * would be wrong by a factor of 1,000 without a word.
  */
 export function readTyped(
 	workbook: Workbook,
@@ -72,7 +74,7 @@ export function readTyped(
 	const refused = refusedWith(workbook, sheet, texts);
 	const stillRefused = refusedWith(workbook, sheet, read.texts);
 	return texts.map((text, at) =>
-		refused.has(placeOf(text)) && !stillRefused.has(placeOf(text))
+		refused.has(placeOf(text)) && !stillRefused.has(placeOf(text)) && !hasTwoMeanings(text.text)
 			? (read.texts[at] as NewText)
 			: text,
 	);

@@ -16,6 +16,9 @@ const SPACED_THOUSANDS = /^([+-]?\d{1,3})((?:[ \u00a0\u202f\u2009]\d{3})+)(?=$|[
 /** "1,000" is a thousand to one reader and one to another. */
 const TWO_MEANINGS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
 
+/** Whether a text is a number to two readers, but not the same one. */
+export const hasTwoMeanings = (text: string) => TWO_MEANINGS.test(text.trim());
+
 /**
  * Reads a number as people write it: decimal point or comma, spaces between thousands.
  *
@@ -25,7 +28,7 @@ const TWO_MEANINGS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
  */
 export function readNumber(text: string): number | undefined {
 	const trimmed = text.trim();
-	if (trimmed.length > LONGEST_NUMBER || TWO_MEANINGS.test(trimmed)) return undefined;
+	if (trimmed.length > LONGEST_NUMBER || hasTwoMeanings(trimmed)) return undefined;
 	const closed = trimmed.replace(SPACED_THOUSANDS, (whole) => whole.replace(/\s/g, ""));
 	if (!PLAIN.test(closed)) return undefined;
 	const value = Number(closed.replace(",", "."));

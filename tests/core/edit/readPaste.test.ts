@@ -26,6 +26,9 @@ test.each([
 	["births", "seven", "seven"],
 	// What is not allowed in either form stays as it was typed.
 	["births", "6,5", "6,5"],
+	// So does what may mean two things, although only one of them is allowed.
+	["births", "1,000", "1,000"],
+	["births", " 1,250 ", " 1,250 "],
 ])("typed under %s, %s becomes %s", (column, text, kept) => {
 	expect(readTyped(workbook, "records.csv", [{ row: 1, column, text }])).toEqual([
 		{ row: 1, column, text: kept },
