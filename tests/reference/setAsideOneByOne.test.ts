@@ -61,6 +61,37 @@ test("of amounts too fine to be told apart what is set aside is exact, and said 
 	expectWithin(chanceEnough(amounts, 3 * found), 1, 1e-8, "chance");
 });
 
+test.each([
+	["nothing is set aside", 0.5, 0],
+	["one kit is", 0.95, 1],
+])(
+	"the most that may come is listed in no more steps than a list holds, where %s",
+	(_what, confidence, kits) => {
+		const level = { mean: 1, levelShape: 1e-4, daySpread: 0 };
+		const fine = {
+			...rates,
+			perDay: 0,
+			perKit: [18_123.456789],
+			perRound: 0,
+			perLoad: [0],
+			perDescale: 0,
+		};
+		const use = {
+			loads: soaks(3),
+			days: [day(kits === 0 ? 1 : 0.05)],
+			descaleEvery: 0,
+			rates: fine,
+		};
+		const days = [{ ...day(0.4, level), forecast: { level, sure: [[0.05], [0.05]] } }];
+		const inputs = { ...use, days, confidence };
+		const amounts = useSetAside.mayCome?.(inputs) as Amounts;
+		expect(amounts.counts.chance.length).toBeLessThanOrEqual(400_001);
+		const found = answerOf(useSetAside, inputs);
+		expectWithin(found, kits * 18_123.456789, 1e-6, "pieces");
+		expect(chanceEnough(amounts, found)).toBeGreaterThanOrEqual(confidence);
+	},
+);
+
 test("kinds that take different amounts are told apart", () => {
 	const inputs = { loads: soaks(3), days: [day(5)], descaleEvery: 0, confidence: 0.9 };
 	const apart = { ...rates, perKit: [18.1, 0] };

@@ -16,6 +16,8 @@ export interface SetAsideOneByOne {
 
 /** Where amounts are finer, all but what is set aside are rounded up to one of so many steps of it. */
 const MOST_STEPS = 20_000;
+/** Up to the most that may come there are no more steps than so many either. */
+const MOST_LISTED = 200_000;
 /** Rounding error of an amount that is a whole number of steps. */
 const ROUNDING_ERROR = 1e-9;
 /** Numbers of kits that are not reached more often than this are not listed: far above what is set aside there may be very many. */
@@ -45,15 +47,22 @@ export function setAsideOneByOne(
 		(ofDescaling === 0 ? 0 : Math.ceil(number / descaleEvery) * ofDescaling);
 	const kits = kitsOver(days);
 	const enough = setAside(kits, confidence);
-	const together = Math.max(1, exactOf(enough) / MOST_STEPS);
-	const stepsOf = (number: number) => Math.ceil(exactOf(number) / together - ROUNDING_ERROR);
 	return {
 		setAside: exactOf(enough) * exact.size,
-		amounts: () => ({
-			counts: spread(reached(kits), stepsOf),
-			size: exact.size * together,
-		}),
+		amounts: () => {
+			const known = reached(kits);
+			const last = exactOf(known.first + known.chance.length - 1);
+			const together = stepLength(exactOf(enough), last);
+			const stepsOf = (number: number) => Math.ceil(exactOf(number) / together - ROUNDING_ERROR);
+			return { counts: spread(known, stepsOf), size: exact.size * together };
+		},
 	};
+}
+
+/** How many exact steps are counted as one, so that what is set aside is a whole number of them. */
+function stepLength(enough: number, last: number): number {
+	const length = Math.max(1, enough / MOST_STEPS, last / MOST_LISTED);
+	return enough === 0 ? length : enough / Math.max(1, Math.floor(enough / length));
 }
 
 function reached({ first, chance }: Counts): Counts {
