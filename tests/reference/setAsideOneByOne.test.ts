@@ -76,14 +76,9 @@ test.each([
 			perLoad: [0],
 			perDescale: 0,
 		};
-		const use = {
-			loads: soaks(3),
-			days: [day(kits === 0 ? 1 : 0.05)],
-			descaleEvery: 0,
-			rates: fine,
-		};
-		const days = [{ ...day(0.4, level), forecast: { level, sure: [[0.05], [0.05]] } }];
-		const inputs = { ...use, days, confidence };
+		const forecast = { level, sure: [[0.05], [0.05]] };
+		const days = [{ ...day(0.4, level), forecast }];
+		const inputs = { loads: soaks(3), days, descaleEvery: 0, rates: fine, confidence };
 		const amounts = useSetAside.mayCome?.(inputs) as Amounts;
 		expect(amounts.counts.chance.length).toBeLessThanOrEqual(400_001);
 		const found = answerOf(useSetAside, inputs);

@@ -148,6 +148,7 @@ export class Desk {
 
 	destroy(): void {
 		this.#grid?.destroy();
+		this.#grid = undefined;
 	}
 
 	#paintCells(): void {
@@ -201,8 +202,7 @@ export class Desk {
 	}
 
 	#paintNothing(): void {
-		this.#grid?.destroy();
-		this.#grid = undefined;
+		this.destroy();
 		for (const name of ["style", "tabindex", "role"]) this.#host.removeAttribute(name);
 		const words = this.shown.sheet
 			? say`No row contains this text.`
