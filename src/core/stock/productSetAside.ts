@@ -1,5 +1,5 @@
 import { calculation } from "../calculation.ts";
-import { always, type Counts, chanceAtMost, mean, once } from "../counts/counts.ts";
+import { always, type Counts, mean, once } from "../counts/counts.ts";
 import { confidenceInput } from "../counts/setAsideOf.ts";
 import { sumAtLevel } from "../counts/sumAtLevel.ts";
 import { memoizeByObject } from "../memoize.ts";
@@ -8,6 +8,7 @@ import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
 import { countingSteps } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
+import { leftOut } from "./withTheRest.ts";
 
 interface Inputs {
 	/** Preparations of each day. */
@@ -57,15 +58,13 @@ export const productSetAside = calculation<Inputs & { readonly confidence: numbe
 		const { used, steps } = counted(inputs, confidence);
 		const { preparations, quantities } = inputs;
 		// A whole pack may be far more than is set aside, and then more amounts are asked about.
-		const isAll = chanceAtMost(used, Number.POSITIVE_INFINITY) > 1 - HARDLY;
+		const isAll = leftOut(used) === 0;
 		const counts = isAll ? used : sumAtLevel(preparations, quantities.map(steps.of));
 		return { counts, size: steps.size };
 	},
 	compute: ({ confidence, ...inputs }) => counted(inputs, confidence).setAside,
 });
 
-/** So little left out cannot be seen in any result. */
-const HARDLY = 1e-9;
 /** Of what is set aside: a day has few preparations, so its sums are soon multiplied out. */
 const STEPS = 5000;
 

@@ -12,8 +12,8 @@ const HARDLY = 1e-9;
  * @param used in steps of a size, with all of it that is enough as surely as asked
  */
 export function withTheRest(used: Counts, size: number, use: UseInputs): Counts {
-	const missing = 1 - chanceAtMost(used, Number.POSITIVE_INFINITY);
-	if (missing < HARDLY) return used;
+	const missing = leftOut(used);
+	if (missing === 0) return used;
 	const { first, chance } = used;
 	const end = first + chance.length;
 	const about = aboutUsed(use, size);
@@ -26,4 +26,10 @@ export function withTheRest(used: Counts, size: number, use: UseInputs): Counts 
 	// What nothing is known of comes next.
 	if (beyond === 0) all[from] = missing;
 	return { first, chance: all };
+}
+
+/** How likely what was left out is; 0 where it cannot be seen. */
+export function leftOut(used: Counts): number {
+	const missing = 1 - chanceAtMost(used, Number.POSITIVE_INFINITY);
+	return missing < HARDLY ? 0 : missing;
 }
