@@ -15,6 +15,8 @@ export interface Steps {
 
 /** Quantities are typed with at most this fine a fraction. */
 const FINEST = 1e-6;
+/** Rounding error of an amount that is worked out, in parts of it. */
+const ROUNDING_ERROR = 1e-12;
 /** More possible amounts than this are not told apart one by one. */
 export const MOST_AMOUNTS = 50_000;
 /** Over more days than this a little too much each day would add up. */
@@ -105,6 +107,12 @@ export function exactSteps(amounts: readonly number[]): Steps {
 	return { size, of: stepsIn(size), more: 0, most: ALL };
 }
 
+/** Steps for amounts that are not listed, so that what is no whole number of them stays what it is. */
+export function unroundedSteps(amounts: readonly number[]): Pick<Steps, "size" | "of"> {
+	const { size } = exactSteps(amounts);
+	return { size, of: stepsIn(size, ROUNDING_ERROR) };
+}
+
 function roughly(most: number): Steps {
 	return { ...shared(most / ROUGHLY), most: FIRST_LOOK.rough };
 }
@@ -130,10 +138,10 @@ export function widened(steps: Steps): Steps {
 	return { ...steps, most: most > FIRST_LOOK.exact ? ALL : most };
 }
 
-function stepsIn(size: number) {
+function stepsIn(size: number, within = FINEST) {
 	return (amount: number) => {
 		const whole = Math.round(amount / size);
-		return Math.abs(amount / size - whole) < FINEST * Math.max(1, whole) ? whole : amount / size;
+		return Math.abs(amount / size - whole) < within * Math.max(1, whole) ? whole : amount / size;
 	};
 }
 

@@ -65,20 +65,32 @@ export function roundsLoadsAndKits(
 	useOf: (numbers: Numbers) => number,
 	limit = Number.POSITIVE_INFINITY,
 ): Counts {
+	const { uses, chance } = likelyUses(levels, kitsInLoad, most, useOf);
+	return spread({ first: 0, chance }, (i) => uses[i] as number, limit);
+}
+
+/** The use of each of the numbers that the rounds may come to, at the place of its chance: in any order, some the same. */
+export function likelyUses(
+	levels: readonly MeansAtLevel[],
+	kitsInLoad: number,
+	most: Numbers,
+	useOf: (numbers: Numbers) => number,
+): { uses: Float64Array; chance: Float64Array } {
 	const [only] = levels as readonly [MeansAtLevel];
 	const { at, chance } =
 		levels.length === 1
 			? numbersAsPlanned(only.means, kitsInLoad, most)
 			: numbersAtLevels(levels, kitsInLoad, most);
 	const { perLoad, perRound } = places(most);
-	const use = (i: number) => {
+	const uses = new Float64Array(at.length);
+	for (let i = 0; i < at.length; i++) {
 		const place = at[i] as number;
 		const rounds = Math.floor(place / perRound);
 		const inRound = place - rounds * perRound;
 		const moreLoads = Math.floor(inRound / perLoad);
-		return useOf({ rounds, moreLoads, kits: inRound - moreLoads * perLoad });
-	};
-	return spread({ first: 0, chance }, use, limit);
+		uses[i] = useOf({ rounds, moreLoads, kits: inRound - moreLoads * perLoad });
+	}
+	return { uses, chance };
 }
 
 /** Numbers that the rounds may come to, and how likely: the same for all items, in whatever steps. */

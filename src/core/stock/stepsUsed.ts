@@ -52,7 +52,11 @@ export function usedTogether(
 	return used && moved(used, steps.of(rates.perDay * days.length));
 }
 
-function ratesInSteps({ rates, descaleEvery }: UseInputs, { of }: Steps): RatesInSteps {
+/** What an item uses, in steps. */
+export function ratesInSteps(
+	{ rates, descaleEvery }: UseInputs,
+	{ of }: Pick<Steps, "of">,
+): RatesInSteps {
 	return {
 		perRound: of(rates.perRound),
 		perLoad: rates.perLoad.map(of),
@@ -111,7 +115,7 @@ function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
 }
 
 /** The same objects for all items that are asked for over the same days. */
-const meansAtLevels = memoizeByObject(
+export const meansAtLevels = memoizeByObject(
 	(days: readonly RoundsOfDay[], nodes: readonly LevelNode[]): MeansAtLevel[] =>
 		nodes
 			.filter(({ weight }) => weight > NEVER)

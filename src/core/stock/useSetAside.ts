@@ -9,7 +9,7 @@ import { aboutEnough } from "./aboutEnough.ts";
 import { commonStep, finerSteps, type Steps } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
-import { setAsideOneByOne } from "./setAsideOneByOne.ts";
+import { setAsideExactly } from "./setAsideExactly.ts";
 import { nodesOfDays, usedOverDays } from "./usedOverDays.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { HARDLY_ANY, withoutHardlyAny } from "./withoutHardlyAny.ts";
@@ -54,7 +54,7 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 	unit: say`in the item's measure`,
 	formula: say`The smallest number that is enough with at least the chance the plan asks for, from the distribution of the use: the rounds of all days are added up as they come; forecast days share the level of births, and are added up at each level it may have.`,
 	source: commonPractice,
-	rounding: say`Up to a possible amount of use; quantities without a common measure, those of more than 50,000 possible amounts, and those of more than 100 rounds with descalings, or of fewer where rounds times possible amounts are more than 1,500,000, are rounded up, by less than 1 in 100. Of those, what comes to at most 1 in 1,000 is counted at an amount that is hardly ever exceeded, and where rounds times levels of births are more than 200, fewer amounts are told apart. How likely far more than this is goes by the mean, variance and skewness of the use.`,
+	rounding: say`Up to a possible amount of use, exactly where it goes by the number of kits alone, or by few numbers of rounds that run, loads and kits. Otherwise quantities without a common measure, those of more than 50,000 possible amounts, and those of more than 100 rounds with descalings, or of fewer where rounds times possible amounts are more than 1,500,000, are rounded up, by less than 1 in 100. Of those, what comes to at most 1 in 1,000 is counted at an amount that is hardly ever exceeded, and where rounds times levels of births are more than 200, fewer amounts are told apart. How likely far more than this is goes by the mean, variance and skewness of the use.`,
 	inputs: { ...inputs, confidence: confidenceInput },
 	example: {
 		// A round with a mean of 3 kits: 6 are enough for 95 of 100, at 2 each.
@@ -69,13 +69,13 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		within: 1e-9,
 	},
 	mayCome: ({ confidence, ...use }) => {
-		const oneByOne = setAsideOneByOne(use, confidence);
-		if (oneByOne) return oneByOne.amounts();
+		const exact = setAsideExactly(use, confidence);
+		if (exact) return exact.amounts();
 		const { used, steps } = counted(use, confidence);
 		return { counts: withTheRest(used, steps.size, use), size: steps.size };
 	},
 	compute: ({ confidence, ...use }) =>
-		setAsideOneByOne(use, confidence)?.setAside ?? counted(use, confidence).setAside,
+		setAsideExactly(use, confidence)?.setAside ?? counted(use, confidence).setAside,
 });
 
 /** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */

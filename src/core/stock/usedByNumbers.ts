@@ -45,21 +45,52 @@ export function usedByFewNumbers(
 	loads: Loads,
 	limit: number,
 ): Counts | undefined {
-	const rounds = (levels[0] as MeansAtLevel).means.length;
-	return followed(rates, levels, loads, 0, limit, (numbers) => {
-		const byRoundsAlone = numbers === rounds + 1;
-		return numbers * rounds * (byRoundsAlone ? 1 : OF_ROUND) <= FEW;
-	});
+	return followed(rates, levels, loads, 0, limit, (numbers) => isFew(numbers, levels));
+}
+
+/** Whether the numbers of rounds that are added up can be followed in no time. */
+export function isFew(numbers: number, levels: readonly MeansAtLevel[]): boolean {
+	const { means } = levels[0] as MeansAtLevel;
+	const byRoundsAlone = numbers === means.length + 1;
+	return numbers * means.length * (byRoundsAlone ? 1 : OF_ROUND) <= FEW;
 }
 
 function followed(
-	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	rates: RatesInSteps,
 	levels: readonly MeansAtLevel[],
 	loads: Loads,
 	every: number,
 	limit: number,
 	isSooner: (numbers: number, steps: number) => boolean,
 ): Counts | undefined {
+	const by = byNumbers(rates, levels, loads, every);
+	return by && isSooner(by.numbers, by.steps)
+		? roundsLoadsAndKits(levels, by.kitsInLoad, by.most, by.useOf, limit)
+		: undefined;
+}
+
+/** How use goes by how many rounds run, and what loads and kits they make. */
+export interface ByNumbers {
+	readonly kitsInLoad: number;
+	/** The largest numbers that are followed. */
+	readonly most: Numbers;
+	/** In steps. */
+	readonly useOf: (numbers: Numbers) => number;
+	/** How many numbers there are, and steps that would be followed otherwise. */
+	readonly numbers: number;
+	readonly steps: number;
+}
+
+/**
+ * @param levels of births, from low to high
+ * @returns nothing where kits, or the loads of methods, are not alike
+ */
+export function byNumbers(
+	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
+	levels: readonly MeansAtLevel[],
+	loads: Loads,
+	every: number,
+): ByNumbers | undefined {
 	const [eachKit = 0] = perKit;
 	const sizes = loads.filter((_, method) => perLoad[method] !== 0).map(({ kits }) => kits);
 	const [kitsInLoad = 1] = sizes;
@@ -83,7 +114,5 @@ function followed(
 	const numbers = (most.rounds + 1) * (most.moreLoads + 1) * (most.kits + 1);
 	// With descalings each step is followed once for each number of rounds since the last.
 	const steps = useOf(most) * (perDescale === 0 ? 1 : Math.min(every, means.length));
-	return isSooner(numbers, steps)
-		? roundsLoadsAndKits(levels, kitsInLoad, most, useOf, limit)
-		: undefined;
+	return { kitsInLoad, most, useOf, numbers, steps };
 }

@@ -70,8 +70,8 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	}
 	if (!descales) return dayByDay(use, steps);
 	if (!isLong) {
-		const { levels, kits } = levelsOf(days);
-		const nodes = nodesOfSum(levels, kits, days.length);
+		const nodes = nodesAddedUp(days);
+		const { levels } = levelsOf(days);
 		return nodes ? stepsUsed(use, steps, nodes) : descaledAtLevel(use, spanShape(levels), steps);
 	}
 	// Over many days a round's part of a descaling, and at most one begun, to the safe side.
@@ -83,11 +83,15 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	);
 }
 
-/** Not where a total is found by its moments: its nodes are too few for it to be added up. */
 function togetherAtNodes(use: UseInputs, steps: Steps): Counts | undefined {
-	const { levels, kits } = levelsOf(use.days);
-	const nodes = nodesOfSum(levels, kits, use.days.length);
+	const nodes = nodesAddedUp(use.days);
 	return nodes && usedTogether(use, steps, nodes);
+}
+
+/** The nodes at which days are added up; undefined where a total is found by its moments: its nodes would be too few. */
+export function nodesAddedUp(days: readonly RoundsOfDay[]) {
+	const { levels, kits } = levelsOf(days);
+	return nodesOfSum(levels, kits, days.length);
 }
 
 /** Without descalings no day hangs on another but by the level. */

@@ -1,4 +1,4 @@
-import { ppois, qnbinom, qpois } from "lib-r-math.js";
+import { dpois, ppois, qnbinom, qpois } from "lib-r-math.js";
 import { describe, expect, test } from "vitest";
 import type { Amounts } from "../../src/core/amounts.ts";
 import { chanceEnough, nextSmaller } from "../../src/core/counts/chanceEnough.ts";
@@ -93,4 +93,60 @@ test("kinds that take different amounts are told apart", () => {
 	expect(answerOf(useSetAside, { ...inputs, rates: apart })).toBeLessThan(
 		answerOf(useSetAside, { ...inputs, rates }),
 	);
+});
+
+describe("amounts too fine to be told apart, in rounds, are each of those that kits may come to", () => {
+	const fine = { perDay: 0.25, perRound: 7.654321, perLoad: [4.142857], perKit: [2.345678] };
+	const means = [0.7, 1.9];
+	const inRounds = (forecast?: RoundsOfDay["forecast"]): RoundsOfDay => ({
+		kind: "in_rounds",
+		starts: [480, 960],
+		kits: means,
+		byKind: [means],
+		...(forecast && { forecast }),
+	});
+	/** Each number of kits of both rounds with its chance by R, in order of what they use. */
+	const listed = (at: (mean: number, kits: number) => number, descaling: number) => {
+		const uses: { use: number; chance: number }[] = [];
+		for (let a = 0; a < 40; a++)
+			for (let b = 0; b < 40; b++) {
+				const run = [a, b].filter((kits) => kits > 0);
+				const use =
+					0.25 +
+					7.654321 * run.length +
+					4.142857 * (Math.ceil(a / 2) + Math.ceil(b / 2)) +
+					2.345678 * (a + b) +
+					(run.length > 0 ? descaling : 0);
+				uses.push({ use, chance: at(means[0] as number, a) * at(means[1] as number, b) });
+			}
+		return uses.sort((one, other) => one.use - other.use);
+	};
+
+	/** The first use that is enough, how surely it is, and the next smaller one. */
+	const reached = (uses: { use: number; chance: number }[], confidence: number) => {
+		let [at, sum] = [-1, 0];
+		while (sum < confidence) sum += uses[++at]?.chance as number;
+		const enough = uses[at]?.use as number;
+		const below = uses.filter(({ use }) => use < enough - 1e-9);
+		const upTo = uses.filter(({ use }) => use < enough + 1e-9);
+		const chance = upTo.reduce((all, { chance }) => all + chance, 0);
+		return { enough, chance, less: below.at(-1)?.use ?? 0 };
+	};
+
+	test.each([
+		["without descalings", 0, 0],
+		["with a descaling", 1.234567, 5],
+	])("%s", (_what, perDescale, descaleEvery) => {
+		const uses = listed((mean, kits) => Number(dpois(kits, mean)), perDescale);
+		for (const confidence of [0.5, 0.9, 0.99]) {
+			const { enough, chance, less } = reached(uses, confidence);
+			const rates = { ...fine, perDescale };
+			const inputs = { loads: soaks(2), rates, days: [inRounds()], descaleEvery, confidence };
+			const found = answerOf(useSetAside, inputs);
+			expectWithin(found, enough, 1e-9, `at ${confidence}`);
+			const amounts = useSetAside.mayCome?.(inputs) as Amounts;
+			expectWithin(chanceEnough(amounts, found), chance, 1e-12, "chance");
+			expectWithin(nextSmaller(amounts, found) ?? 0, less, amounts.size, "litres");
+		}
+	});
 });

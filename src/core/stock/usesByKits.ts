@@ -1,0 +1,34 @@
+import { setAside } from "../counts/counts.ts";
+import { kitsOver } from "../rounds/kitsOver.ts";
+import { sumOfAll } from "../sumOfAll.ts";
+import { unroundedSteps } from "./commonStep.ts";
+import type { PossibleUses } from "./possibleUses.ts";
+import type { UseInputs } from "./useInputs.ts";
+
+/**
+ * Use that goes by the number of kits alone, each of which takes the same. Of kits that are reprocessed one by
+ * one each is a round and a load of its own, and a descaling comes with the first and every so many after; those
+ * of rounds take something for themselves only.
+ *
+ * @returns nothing where use goes by what rounds gather, or kits take different amounts
+ */
+export function usesByKits({ rates, days, descaleEvery }: UseInputs): PossibleUses | undefined {
+	const oneByOne = days.every(({ kind }) => kind === "after_each_use");
+	const gathered = rates.perRound + sumOfAll(rates.perLoad);
+	const perDescale = descaleEvery > 0 ? rates.perDescale : 0;
+	const [eachKit = 0] = rates.perKit;
+	if (rates.perKit.some((use) => use !== eachKit)) return undefined;
+	if (!oneByOne && gathered + perDescale > 0) return undefined;
+	const { of, size } = unroundedSteps([rates.perDay, eachKit + gathered, perDescale]);
+	const ofDays = of(rates.perDay * days.length);
+	const ofKit = of(eachKit + gathered);
+	const ofDescaling = of(perDescale);
+	const stepsOf = (kits: number) =>
+		ofDays + kits * ofKit + (ofDescaling === 0 ? 0 : Math.ceil(kits / descaleEvery) * ofDescaling);
+	const kits = kitsOver(days);
+	return {
+		size,
+		enough: (confidence) => stepsOf(setAside(kits, confidence)),
+		ways: () => ({ steps: (way) => stepsOf(kits.first + way), chance: kits.chance }),
+	};
+}
