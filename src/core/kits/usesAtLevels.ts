@@ -45,6 +45,21 @@ export const usesAtLevels = memoizeByObject(
 		);
 		const uses = levels.reduce((sum, { share }) => sum + share, 0);
 		if (uses === 0) return [{ at: known, chance: 1, share: 1 }];
-		return levels.map((level) => ({ ...level, share: level.share / uses }));
+		return alikeTogether(levels).map((level) => ({ ...level, share: level.share / uses }));
 	},
 );
+
+/** Levels at which births are more than can be followed bring the same uses: where rounds are nearly full, most of them. */
+function alikeTogether(levels: readonly UsesAtLevel[]): UsesAtLevel[] {
+	const alike = new Map<string, UsesAtLevel>();
+	for (const level of levels) {
+		const name = level.at.usesPerDay.join();
+		const { chance, share } = alike.get(name) ?? { chance: 0, share: 0 };
+		alike.set(name, {
+			at: alike.get(name)?.at ?? level.at,
+			chance: chance + level.chance,
+			share: share + level.share,
+		});
+	}
+	return [...alike.values()];
+}
