@@ -1,5 +1,5 @@
 import type { Counts } from "../counts/counts.ts";
-import { memoize } from "../memoize.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
 import { LotsOfWater, type RoundToBoilFor } from "./lotsOfWater.ts";
 
 /** How likely each number of loads boiled so far is, with what stands ready. */
@@ -32,6 +32,7 @@ export class StandingWater {
 	readonly #rounds: readonly RoundToBoilFor[];
 	readonly #lots: LotsOfWater;
 	readonly #inTime: readonly Happening[];
+	readonly #firstOfPlan: number;
 
 	/**
 	 * @param rounds in order of time, some days before the plan among them
@@ -48,6 +49,9 @@ export class StandingWater {
 			])
 			// A round that begins as the fire would be lit may still use the water.
 			.sort((a, b) => a.at - b.at || Number(b.isFire) - Number(a.isFire));
+		this.#firstOfPlan = this.#inTime.findIndex(
+			({ round, isFire }) => isFire && (rounds[round] as RoundToBoilFor).day >= 0,
+		);
 	}
 
 	/**
@@ -67,14 +71,14 @@ export class StandingWater {
 	}
 
 	#boiled(runs: readonly number[], eachDay: boolean): Counts[] {
-		let states: States = new Map([[this.#lots.none, nothing]]);
+		let states = this.#before(runs);
 		const days: Counts[] = [];
-		let day = Number.NEGATIVE_INFINITY;
-		for (const { round, isFire } of this.#inTime) {
+		let day = 0;
+		for (const { round, isFire } of this.#inTime.slice(this.#firstOfPlan)) {
 			const of = this.#rounds[round] as RoundToBoilFor;
-			if (isFire && of.day !== day) {
-				if (day >= 0 && eachDay) days.push(loadsIn(states));
-				if (of.day === 0 || (eachDay && of.day > 0)) states = withoutLoads(states);
+			if (eachDay && isFire && of.day !== day) {
+				days.push(loadsIn(states));
+				states = withoutLoads(states);
 				day = of.day;
 			}
 			states = isFire
@@ -84,6 +88,29 @@ export class StandingWater {
 		days.push(loadsIn(states));
 		return days;
 	}
+
+	/** What stands ready when the first fire of the plan may be lit: the same for its days and for all of them together. */
+	readonly #before = memoizeByObject((runs: readonly number[]): States => {
+		let ready = new Map([[this.#lots.none, 1]]);
+		for (const { round, isFire } of this.#inTime.slice(0, this.#firstOfPlan)) {
+			const next: typeof ready = new Map();
+			const add = (number: number, chance: number) => {
+				if (chance > NEVER) next.set(number, (next.get(number) ?? 0) + chance);
+			};
+			const run = runs[round] as number;
+			for (const [number, chance] of ready) {
+				if (isFire) {
+					next.set(this.#lots.decided(number, round), chance);
+					continue;
+				}
+				const { used, idle } = this.#lots.passed(number, round);
+				add(used, chance * run);
+				add(idle, chance * (1 - run));
+			}
+			ready = next;
+		}
+		return new Map([...ready].map(([number, chance]) => [number, noneBoiled(chance)]));
+	});
 
 	/** Whether a fire is lit for a round. What stands ready stays different where it was. */
 	#decided(states: States, round: number): States {
@@ -107,7 +134,8 @@ export class StandingWater {
 	}
 }
 
-const nothing: Counts = { first: 0, chance: Float64Array.of(1) };
+/** So far no load, this likely. */
+const noneBoiled = (chance: number): Counts => ({ first: 0, chance: Float64Array.of(chance) });
 
 /** Adds a part of what may have been boiled to a state: into its own list, where it has room. */
 function add(states: States, number: number, part: Counts, by: number): void {
@@ -123,11 +151,13 @@ function add(states: States, number: number, part: Counts, by: number): void {
 		sum.chance[from + i] = (sum.chance[from + i] as number) + (chance[i] as number) * by;
 }
 
-function withoutUnseen({ first, chance }: Counts, by: number): Counts {
+function withoutUnseen(part: Counts, by: number): Counts {
+	const { first, chance } = part;
 	let from = 0;
 	let to = chance.length;
 	while (from < to && (chance[from] as number) * by < UNSEEN) from++;
 	while (to > from && (chance[to - 1] as number) * by < UNSEEN) to--;
+	if (to - from === chance.length) return part;
 	return { first: first + from, chance: chance.subarray(from, to) };
 }
 
@@ -159,7 +189,7 @@ function withoutLoads(states: States): States {
 	return new Map(
 		[...states].map(([number, { chance }]) => [
 			number,
-			{ first: 0, chance: Float64Array.of(chance.reduce((sum, p) => sum + p, 0)) },
+			noneBoiled(chance.reduce((sum, p) => sum + p, 0)),
 		]),
 	);
 }
