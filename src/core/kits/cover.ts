@@ -80,14 +80,14 @@ export const kitCover = calculation<Inputs, Cover>({
 		});
 		if (!keepsUp(reprocessing)) return tooMany;
 		const least = fewestEnough(MOST_KITS, unmetAllowed, (kits) =>
-			leastUnmetPer1000(kits, reprocessing),
+			leastUnmetPer1000(kits, reprocessing, unmetAllowed),
 		);
 		const byRisk = firstEnough(
 			least,
 			MOST_KITS,
 			(kits) =>
 				unmetWithMore(kits, reprocessing) <= unmetAllowed &&
-				unmetPer1000(kits, reprocessing) <= unmetAllowed,
+				unmetPer1000(kits, reprocessing, unmetAllowed) <= unmetAllowed,
 		);
 		if (byRisk > MOST_KITS) return tooMany;
 		const byBeds = deliveryBeds + spareKits;
