@@ -20,7 +20,7 @@ export function renewalsOfPlan(kits: number, plan: RoundsGoneThrough): RenewalsO
 }
 
 /**
- * How likely each number of kits is to have come since the round before: used, and renewed.
+ * How likely each number of kits is to have come since the round before, as far as any comes: used, and renewed.
  *
  * @param plan whose rounds these are
  */
@@ -30,12 +30,14 @@ export function kitsThatCame(
 	plan: RoundsGoneThrough,
 	renewed: RenewalsOfDay | undefined,
 ): Float64Array {
-	const used = cappedUses(kits, plan.usedBefore(round));
+	const counts = plan.usedBefore(round);
 	const { life } = plan.plan;
-	if (!renewed || !life) return used;
+	const isUses = !renewed || !life || (life.renewal === "when_expired" && round.index > 0);
+	if (isUses && counts.first === 0 && counts.chance.length <= kits + 1) return counts.chance;
+	const used = cappedUses(kits, counts);
+	if (isUses) return used;
 	if (life.renewal === "in_time")
 		return usedAndRenewed(used, renewed.given[round.index] as RenewedGiven);
-	if (round.index > 0) return used;
 	const { came, cameBeforeMidnight } = round;
 	const before = cappedUses(kits, poissonTerms(cameBeforeMidnight));
 	const after = cappedUses(kits, poissonTerms(came - cameBeforeMidnight));

@@ -11,6 +11,8 @@ const SETTLED = 1e-10;
 const MOST_DAYS = 200;
 /** Kits left over that are as likely as before to within this are taken as the same. */
 const ALIKE = 1e-12;
+/** More kits left over than are ever this likely are not followed: chances that go on shrinking would make the list longer each round. */
+const UNSEEN = 1e-20;
 
 /** Kits used from the start of a round to midnight, and those that go out of date then. */
 export interface Lapses {
@@ -18,7 +20,7 @@ export interface Lapses {
 	readonly given: RenewedGiven;
 }
 
-/** How likely each number of kits is to wait when a round begins; those beyond the kits count as all. */
+/** How likely each number of kits is to wait when a round begins, as far as any comes; those beyond the kits count as all. */
 export interface RoundBegun {
 	readonly begins: Float64Array;
 	/** The most kits it takes. */
@@ -99,18 +101,17 @@ export class RunOfRounds {
 	}
 
 	#waiting(left: Float64Array, came: Float64Array): Float64Array {
+		if (left === this.#nothing.chance) return came;
 		const kits = this.#kits;
-		const begins = new Float64Array(kits + 1);
+		const begins = new Float64Array(Math.min(kits, left.length + came.length - 2) + 1);
 		// With many kits most numbers never come: going through them took most of the time.
 		const first = came.findIndex((chance) => chance > 0);
-		const last = came.findLastIndex((chance) => chance > 0);
 		for (let l = 0; l < left.length; l++) {
 			const chance = left[l] as number;
-			if (chance === 0) continue;
-			const below = Math.min(last, kits - l - 1);
+			const below = Math.min(came.length - 1, kits - l - 1);
 			for (let n = first; n <= below; n++)
 				begins[l + n] = (begins[l + n] as number) + chance * (came[n] as number);
-			for (let n = Math.max(first, below + 1); n <= last; n++)
+			for (let n = Math.max(first, below + 1); n < came.length; n++)
 				begins[kits] = (begins[kits] as number) + chance * (came[n] as number);
 		}
 		return begins;
@@ -126,8 +127,8 @@ export class RunOfRounds {
 
 	/** What a round that takes `most` leaves; the same as before where it is alike. */
 	#leftOver(begins: Float64Array, most: number): LeftOver {
-		if (most >= begins.length - 1) return this.#nothing;
-		const chance = begins.slice(most);
+		const chance = begins.slice(most, begins.findLastIndex((likely) => likely > UNSEEN) + 1);
+		if (chance.length <= 1) return this.#nothing;
 		for (let n = 0; n < most; n++) chance[0] = (chance[0] as number) + (begins[n] as number);
 		const name = Math.round((chance[0] as number) * 1e9) * 1000 + chance.length;
 		const known = this.#known.get(name);

@@ -1,4 +1,3 @@
-import { farFor } from "../counts/beyondEach.ts";
 import { poissonTerms } from "../counts/poisson.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { cappedUses } from "./cappedUses.ts";
@@ -18,14 +17,14 @@ import { beyondOf, usesBeyond } from "./usesBeyond.ts";
 export class UnmetOfRound {
 	readonly #plan: RoundsGoneThrough;
 	readonly #round: RoundOfPlan;
-	#most = 0;
-	#whole: Float64Array = new Float64Array();
-	/** By its end: mean uses beyond 0, 1, … until the round ends. */
-	readonly #during = new Map<number, Float64Array>();
+	readonly #whole: Float64Array;
+	/** By the kits it takes: mean uses beyond 0, 1, … until the round ends. */
+	readonly #during: Float64Array[] = [];
 
 	constructor(plan: RoundsGoneThrough, round: RoundOfPlan) {
 		this.#plan = plan;
 		this.#round = round;
+		this.#whole = usesBeyond(plan.uses.between(round.start, round.next));
 	}
 
 	/**
@@ -34,7 +33,6 @@ export class UnmetOfRound {
 	 * @param lapses where kits go out of date at this round's midnight
 	 */
 	each(kits: number, lapses?: Lapses): (begins: number) => number {
-		this.#prepare(kits);
 		const most = this.#plan.mostIn(this.#round, kits);
 		const tooLate = this.#late(kits);
 		const byLapses = lapses && new UnmetByLapses(kits, this.#plan, this.#round, lapses);
@@ -42,12 +40,13 @@ export class UnmetOfRound {
 		const unmetWith = (begins: number) => {
 			const taken = Math.min(begins, most);
 			let unmet = 0;
-			tooLate.forEach((chance, late) => {
-				if (chance === 0) return;
+			for (let late = 0; late < tooLate.length; late++) {
+				const chance = tooLate[late] as number;
+				if (chance === 0) continue;
 				const left = begins - taken + late;
 				const more = byLapses ? byLapses.more(taken, left) : 0;
 				unmet += chance * (this.#unmet(kits, taken, left) + more);
-			});
+			}
 			return unmet;
 		};
 		return (begins) => {
@@ -60,10 +59,11 @@ export class UnmetOfRound {
 	#unmet(kits: number, taken: number, left: number): number {
 		const during = this.#untilReady(taken);
 		// Where none is there at all, every use is unmet.
+		const there = Math.max(0, kits - left);
 		return (
-			beyondOf(during, Math.max(0, kits - taken - left)) +
-			beyondOf(this.#whole, Math.max(0, kits - left)) -
-			beyondOf(during, Math.max(0, kits - left))
+			beyondOf(during, Math.max(0, there - taken)) +
+			beyondOf(this.#whole, there) -
+			beyondOf(during, there)
 		);
 	}
 
@@ -73,22 +73,13 @@ export class UnmetOfRound {
 		return late === 0 ? Float64Array.of(1) : cappedUses(kits, poissonTerms(late));
 	}
 
-	/** Means far enough for more and more kits: the numbers of a curve are asked one after the other. */
-	#prepare(kits: number): void {
-		if (kits <= this.#most) return;
-		this.#most = farFor(kits);
-		this.#during.clear();
-		const { start, next } = this.#round;
-		this.#whole = usesBeyond(this.#most, this.#plan.uses.between(start, next));
-	}
-
 	#untilReady(taken: number): Float64Array {
+		const known = this.#during[taken];
+		if (known) return known;
 		const { start, next } = this.#round;
 		const ends = Math.min(next, start + minutesOf(this.#plan.plan.length, taken));
-		const known = this.#during.get(ends);
-		if (known) return known;
-		const during = usesBeyond(this.#most, this.#plan.uses.between(start, ends));
-		this.#during.set(ends, during);
+		const during = usesBeyond(this.#plan.uses.between(start, ends));
+		this.#during[taken] = during;
 		return during;
 	}
 }
