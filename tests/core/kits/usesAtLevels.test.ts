@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { laguerreNodes } from "../../../src/core/counts/laguerreNodes.ts";
 import { roomPerDay } from "../../../src/core/kits/roomPerDay.ts";
 import { usesAtLevels } from "../../../src/core/kits/usesAtLevels.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -54,4 +55,21 @@ test("a level is followed as far as can be reprocessed", () => {
 	const found = levels(5, [0, 0], full).map(({ at }) => at.usesPerDay);
 	expect(Math.max(...found.map(([first]) => first as number))).toBe(most);
 	expect(Math.max(...found.map(([, second]) => second as number))).toBe(most + 1);
+});
+
+test("levels that are all more than can be reprocessed are one", () => {
+	const slow = { ...plan, length: { perRound: 0, perKit: 200, loads: [] } };
+	const most = 0.95 * roomPerDay(slow);
+	const found = levels(5, [0, 0], { ...slow, usesPerDay: [most - 0.5, most - 0.5] });
+	const [full] = found.filter(({ at }) => at.usesPerDay[0] === most);
+	expect(new Set(found.map(({ at }) => at.usesPerDay.join())).size).toBe(found.length);
+	expect(found.length).toBeLessThan(8);
+	const above = laguerreNodes(5, 8).filter(({ factor }) => factor * (most - 0.5) >= most);
+	expect(above.length).toBeGreaterThan(1);
+	const chance = above.reduce((sum, { weight }) => sum + weight, 0);
+	expectWithin(full?.chance, chance, 1e-12, "chance");
+	expect(full?.share).toBeGreaterThan(chance);
+	const parts = (part: "chance" | "share") => found.reduce((sum, level) => sum + level[part], 0);
+	expectWithin(parts("chance"), 1, 1e-12, "chance");
+	expectWithin(parts("share"), 1, 1e-12, "share");
 });
