@@ -4,7 +4,6 @@ import { type Moments, momentsOf, momentsOfSum } from "../counts/moments.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { ofEach } from "../ofEach.ts";
 import { atLevel } from "../rounds/atLevel.ts";
-import { kitsOver } from "../rounds/kitsOver.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import type { Steps } from "./commonStep.ts";
@@ -37,8 +36,7 @@ export function descaledAtLevel(use: UseInputs, shape: number, steps: Steps): Co
 
 /** By how much descalings are more than the rounds that run ÷ rounds between them. */
 function begun(days: readonly RoundsOfDay[], every: number): Moments {
-	const oneByOne = days.every(({ kind }) => kind === "after_each_use");
-	const run = oneByOne ? kitsOver(days) : sumOf(days.map(({ kits }) => runningRounds(kits)));
+	const run = sumOf(days.map(({ kits }) => runningRounds(kits)));
 	const parts = new Float64Array(every);
 	run.chance.forEach((chance, i) => {
 		const left = (every - ((run.first + i) % every)) % every;

@@ -3,7 +3,6 @@ import { poisson } from "../counts/poisson.ts";
 import { spread } from "../counts/spread.ts";
 import { plus } from "../counts/sumOf.ts";
 import { FollowedAmounts } from "./followedAmounts.ts";
-import { useOfSomeKits } from "./useOfSomeKits.ts";
 
 /**
  * Use of Poisson numbers of kits of several kinds (compound Poisson), and of what their number brings with it.
@@ -26,27 +25,13 @@ export function kitsWithUse(
 		return spread({ first, chance }, (kits) => ofNumber(kits) + kits * (perKit[0] ?? 0), most);
 	const ofKind = { first: 0, chance: Float64Array.from(means, (mean) => mean / all) };
 	const oneKit = spread(ofKind, (kind) => perKit[kind] as number);
-	const numbers = first + chance.length;
 	const used = new FollowedAmounts();
-	if (isFixed(ofNumber, numbers)) {
-		const more = ofNumber(1);
-		const rest = Math.floor(most - more);
-		if (first === 0) used.addPart(always(0), chance[0] as number, ofNumber(0));
-		if (rest >= 0) used.addPart(useOfSomeKits(all, oneKit, rest), 1, more);
-	} else {
-		let ofKits = always(0);
-		for (let kits = 0; kits < numbers; kits++) {
-			const more = ofNumber(kits);
-			if (ofKits.first + more > most) break;
-			used.addPart(ofKits, chance[kits - first] ?? 0, more);
-			ofKits = plus(ofKits, oneKit, most);
-		}
+	let ofKits = always(0);
+	for (let kits = 0; kits < first + chance.length; kits++) {
+		const more = ofNumber(kits);
+		if (ofKits.first + more > most) break;
+		used.addPart(ofKits, chance[kits - first] ?? 0, more);
+		ofKits = plus(ofKits, oneKit, most);
 	}
 	return used.isPossible ? used.counts : { first: 0, chance: new Float64Array(1) };
-}
-
-/** Whether it is the same for every number of kits but none. */
-function isFixed(ofNumber: (kits: number) => number, numbers: number): boolean {
-	for (let kits = 2; kits < numbers; kits++) if (ofNumber(kits) !== ofNumber(1)) return false;
-	return true;
 }

@@ -1,4 +1,4 @@
-import { always, type Counts } from "../counts/counts.ts";
+import type { Counts } from "../counts/counts.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
 import type { LevelNode } from "../counts/laguerreNodes.ts";
 import { mixedOver, NEVER } from "../counts/mixedOver.ts";
@@ -9,12 +9,12 @@ import { atLevel } from "../rounds/atLevel.ts";
 import type { Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
-import { sumOfAll } from "../sumOfAll.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
 import type { MeansAtLevel } from "./roundsLoadsAndKits.ts";
 import { type RatesInSteps, usedByFewNumbers, usedByNumbers } from "./usedByNumbers.ts";
 import type { UseInputs } from "./useInputs.ts";
+import { useOfKinds } from "./useOfKinds.ts";
 import { withDescaling } from "./withDescaling.ts";
 
 /**
@@ -29,11 +29,7 @@ export function stepsUsed(
 ): Counts {
 	const { rates, days, loads, descaleEvery } = use;
 	const inSteps = ratesInSteps(use, steps);
-	const used = isOneByOne(days)
-		? mixedOver(nodes, (factor) =>
-				kitByKit(inSteps, atLevels(days, factor), descaleEvery, steps.most),
-			)
-		: inRounds(inSteps, days, nodes, loads, descaleEvery, steps.most);
+	const used = inRounds(inSteps, days, nodes, loads, descaleEvery, steps.most);
 	return moved(used, steps.of(rates.perDay * days.length));
 }
 
@@ -44,11 +40,8 @@ export function usedTogether(
 	nodes: readonly LevelNode[],
 ): Counts | undefined {
 	const { rates, days, loads } = use;
-	if (isOneByOne(days)) return stepsUsed({ ...use, descaleEvery: 0 }, steps, nodes);
 	const inSteps = { ...ratesInSteps(use, steps), perDescale: 0 };
-	const used =
-		byKitsAlone(inSteps, days, nodes, steps.most) ??
-		usedByFewNumbers(inSteps, meansAtLevels(days, nodes), loads, steps.most);
+	const used = usedByFewNumbers(inSteps, meansAtLevels(days, nodes), loads, steps.most);
 	return used && moved(used, steps.of(rates.perDay * days.length));
 }
 
@@ -65,47 +58,11 @@ export function ratesInSteps(
 	};
 }
 
-function isOneByOne(days: readonly RoundsOfDay[]): boolean {
-	return days.every((day) => day.kind === "after_each_use");
-}
-
-/** Kits of all rounds together, where nothing goes by what is done with them. */
-function byKitsAlone(
-	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
-	days: readonly RoundsOfDay[],
-	nodes: readonly LevelNode[],
-	most: number,
-): Counts | undefined {
-	if (perRound > 0 || perDescale > 0 || perLoad.some((use) => use > 0)) return undefined;
-	if (perKit.every((use) => use === 0)) return always(0);
-	const { all, sure } = kitsByKind(days);
-	return mixedOver(nodes, (factor) => {
-		const kinds = all.map((kits, kind) => {
-			const known = sure[kind] as number;
-			return known + (kits - known) * factor;
-		});
-		return kitsWithUse(kinds, perKit, () => 0, most);
-	});
-}
-
 const AS_PLANNED: readonly LevelNode[] = [{ factor: 1, weight: 1 }];
 
 function atLevels(days: readonly RoundsOfDay[], factor: number): RoundsOfDay[] {
 	return days.map((day) => atLevel(day, factor));
 }
-
-/** Mean kits of each kind over some days, and those of them that do not go with the level of births. */
-const kitsByKind = memoizeByObject((days: readonly RoundsOfDay[]) => {
-	const kinds = (days[0] as RoundsOfDay).byKind;
-	const added = (kitsOf: (day: RoundsOfDay) => RoundsOfDay["byKind"]) =>
-		kinds.map((_, kind) =>
-			sumOfAll(days.map((day) => sumOfAll(kitsOf(day)[kind] as readonly number[]))),
-		);
-	return {
-		all: added(({ byKind }) => byKind),
-		sure: added(({ byKind, forecast }) => forecast?.sure ?? byKind),
-	};
-});
 
 /** Mean kits of each kind in each round of the days: meansOfRounds[round][kind]. */
 function meansOfRounds(days: readonly RoundsOfDay[]): number[][] {
@@ -150,7 +107,6 @@ function inRounds(
 			return spread(groupsOf(run, every), (descalings) => descalings * perDescale, most);
 		});
 	return (
-		byKitsAlone(rates, days, nodes, most) ??
 		usedByNumbers(rates, meansAtLevels(days, nodes), loads, every, most) ??
 		mixedOver(nodes, (factor) => addedUp(rates, atLevels(days, factor), loads, every, most))
 	);
@@ -185,17 +141,15 @@ const useOfRound = memoize(
 		perLoad: readonly number[],
 		kitsInLoads: readonly number[],
 		most: number,
-	) =>
-		kitsWithUse(
-			kinds,
-			perKit,
-			(kits) =>
-				kits === 0
-					? 0
-					: perRound +
-						sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number)))),
-			most,
-		),
+	) => {
+		if (perLoad.every((use) => use === 0)) {
+			const kits = { shape: Number.POSITIVE_INFINITY, byLevel: kinds.map(() => 0), sure: kinds };
+			return useOfKinds(kits, { perKit, once: perRound, perGroup: 0, groupOf: 1 }, most);
+		}
+		const ofLoads = (kits: number) =>
+			sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number))));
+		return kitsWithUse(kinds, perKit, (kits) => (kits === 0 ? 0 : perRound + ofLoads(kits)), most);
+	},
 	(kinds, perKit, perRound, perLoad, kitsInLoads, most) => [
 		most,
 		...kinds,
@@ -205,25 +159,6 @@ const useOfRound = memoize(
 		...kitsInLoads,
 	],
 );
-
-/** Each kit a round and a load of its own; a descaling with the first and every so many after. */
-function kitByKit(
-	{ perRound, perLoad, perKit, perDescale }: RatesInSteps,
-	days: readonly RoundsOfDay[],
-	every: number,
-	most: number,
-): Counts {
-	const kinds = perKit.map((_, kind) =>
-		days.reduce((sum, day) => sum + (day.byKind[kind]?.[0] as number), 0),
-	);
-	const each = perRound + sum(perLoad);
-	return kitsWithUse(
-		kinds,
-		perKit.map((use) => use + each),
-		(kits) => (perDescale === 0 ? 0 : Math.ceil(kits / every) * perDescale),
-		most,
-	);
-}
 
 function sum(amounts: readonly number[]): number {
 	return amounts.reduce((all, amount) => all + amount, 0);

@@ -13,6 +13,7 @@ import { descaledAtLevel } from "./descaledAtLevel.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
 import { stepsUsed, usedTogether } from "./stepsUsed.ts";
+import { usedByKits } from "./usedByKits.ts";
 import type { UseInputs } from "./useInputs.ts";
 
 /** One descaling more or less is then hardly any of the use: in parts of its mean. */
@@ -55,6 +56,8 @@ const ofDay = memoizeByObject((_day: RoundsOfDay) =>
 );
 
 function addedOverDays(use: UseInputs, steps: Steps): Counts {
+	const byKits = usedByKits(use, steps);
+	if (byKits) return byKits;
 	const { rates, days, loads, descaleEvery } = use;
 	const descales = rates.perDescale > 0 && descaleEvery > 0;
 	const isLong = days.length > DAYS_ADDED_EXACTLY;

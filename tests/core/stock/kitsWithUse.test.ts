@@ -49,26 +49,3 @@ test("what is beyond the most is left out, and changes nothing below it", () => 
 	expect(chanceOf(whole, 190)).toBeGreaterThan(0.01);
 	expect(chanceOf(cut, 250)).toBe(0);
 });
-
-/** It differs by what nobody sees, so that each number of kits is followed by itself. */
-const each = (kits: number) => (kits === 0 ? 0 : 7 - (kits % 2) * 1e-15);
-const seven = (kits: number) => (kits === 0 ? 0 : 7);
-
-test.each([
-	["few kits", [0.5, 0.25, 0.1], [1, 2, 5]],
-	["kits that take nothing", [0.5, 1.5], [0, 3]],
-	["amounts between two steps", [4, 9, 2], [1.25, 2.5, 0.125]],
-	["many", [60, 40, 20], [3, 12, 31]],
-	["so many that none at all is no number any more", [500, 400], [1, 2]],
-])(
-	"what goes by any kit at all is added to the sum without each number of kits: %s",
-	(_, means, perKit) => {
-		for (const most of [Number.POSITIVE_INFINITY, 900, 60, 8, 7, 3]) {
-			const used = kitsWithUse(means, perKit, seven, most);
-			const numberByNumber = kitsWithUse(means, perKit, each, most);
-			expect(used.chance.length).toBeGreaterThan(0);
-			for (let use = 0; use < Math.min(most + 1, 3000); use++)
-				expectWithin(chanceOf(used, use), chanceOf(numberByNumber, use), 1e-14, `${most}: ${use}`);
-		}
-	},
-);

@@ -4,7 +4,7 @@ import { type Loads, soaks } from "../../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import type { Steps } from "../../../src/core/stock/commonStep.ts";
 import { momentsOfUse } from "../../../src/core/stock/momentsOfUse.ts";
-import { stepsUsed } from "../../../src/core/stock/stepsUsed.ts";
+import { usedOverDays } from "../../../src/core/stock/usedOverDays.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0, 0], perDescale: 9 };
@@ -38,7 +38,7 @@ test.each([
 	["after each use", { ...all, perKit: [4, 7] }, afterEachUse, soaks(2)],
 ])("as of the amounts one by one: %s", (_what, rates, day, loads) => {
 	const found = momentsOfUse({ rates, loads }, day, steps);
-	const used = momentsOf(stepsUsed({ rates, days: [day], loads, descaleEvery: 0 }, steps));
+	const used = momentsOf(usedOverDays({ rates, days: [day], loads, descaleEvery: 0 }, steps));
 	for (const moment of ["mean", "variance", "third"] as const)
 		expectWithin(found[moment], used[moment], 1e-7 * Math.abs(used[moment]), moment);
 	expect(found.most).toBeGreaterThanOrEqual(used.most);

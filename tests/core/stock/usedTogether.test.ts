@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Counts, mean } from "../../../src/core/counts/counts.ts";
+import type { Counts } from "../../../src/core/counts/counts.ts";
 import { laguerreNodes } from "../../../src/core/counts/laguerreNodes.ts";
 import { mixedOver } from "../../../src/core/counts/mixedOver.ts";
 import { sumOf } from "../../../src/core/counts/sumOf.ts";
@@ -13,19 +13,19 @@ import { expectWithin } from "../../expectWithin.ts";
 const steps: Steps = { size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY };
 const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0, 0], perDescale: 0 };
 const level = { mean: 3, levelShape: 4, daySpread: 0 };
-const rounds = (kind: "in_rounds" | "after_each_use", ...byKind: number[][]) => {
+const rounds = (...byKind: number[][]): RoundsOfDay => {
 	const kits = (byKind[0] as number[]).map((kits, i) => kits + (byKind[1]?.[i] as number));
 	const starts = kits.map((_, i) => 60 * i);
 	return {
-		kind,
+		kind: "in_rounds",
 		starts,
 		kits,
 		byKind,
 		forecast: { level, sure: byKind.map((of, kind) => of.map((mean) => (kind * mean) / 4)) },
-	} as const;
+	};
 };
-const busy = rounds("in_rounds", [0.9, 0.4], [0.2, 1.1]) as RoundsOfDay;
-const quiet = rounds("in_rounds", [0.3, 0], [0, 0.5]) as RoundsOfDay;
+const busy = rounds([0.9, 0.4], [0.2, 1.1]);
+const quiet = rounds([0.3, 0], [0, 0.5]);
 const nodes = laguerreNodes(4, 3);
 
 function poissonChances(mean: number): number[] {
@@ -51,8 +51,6 @@ function oneRound(
 
 describe("days gone through together are their rounds, one after the other", () => {
 	test.each([
-		["kits alone, alike", { ...none, perKit: [3, 3] }, 2],
-		["kits alone that differ", { ...none, perKit: [3, 7] }, 2],
 		["rounds alone", { ...none, perRound: 5 }, 2],
 		["loads alone", { ...none, perLoad: [4] }, 2],
 		["rounds and loads", { ...none, perRound: 5, perLoad: [4] }, 2],
@@ -109,15 +107,6 @@ test("loads of two methods of other sizes are followed day by day", () => {
 	expect(usedTogether({ rates, days: [busy], loads, descaleEvery: 0 }, steps, nodes)).toBe(
 		undefined,
 	);
-});
-
-test("after each use every kit is a round and a load", () => {
-	const day = rounds("after_each_use", [0.9], [0.2]) as RoundsOfDay;
-	const rates = { ...none, perRound: 5, perLoad: [4], perKit: [3, 3], perDescale: 100 };
-	const use = { rates, days: [day, day], loads: soaks(3), descaleEvery: 2 };
-	const found = usedTogether(use, steps, [{ factor: 1, weight: 1 }]) as Counts;
-	expectWithin(mean(found), 12 * 2.2, 1e-9, "steps");
-	expectWithin(found.chance[12 - found.first], 2.2 * Math.exp(-2.2), 1e-12, "chance");
 });
 
 test.each([
