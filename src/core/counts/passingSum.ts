@@ -34,19 +34,23 @@ export function passingSum(a: Counts, b: Counts, most = Number.POSITIVE_INFINITY
 /** Where more than this part of the amounts is possible, passing over the others is not worth it. */
 const MANY = 0.5;
 
+/** So many sums at a time stay near the processor: a list of millions gone through for each of a few numbers would come from afar each time. */
+const NEAR = 2048;
+
 function multipliedOut(
 	few: Float64Array,
 	many: Float64Array,
 	chance: Float64Array,
 	amounts: number,
 ): void {
-	for (let i = 0; i < few.length; i++) {
-		const p = few[i] as number;
-		if (p === 0) continue;
-		const within = Math.min(many.length, amounts - i);
-		for (let j = 0; j < within; j++)
-			chance[i + j] = (chance[i + j] as number) + p * (many[j] as number);
-	}
+	for (let from = 0; from < amounts; from += NEAR)
+		for (let i = 0; i < few.length; i++) {
+			const p = few[i] as number;
+			if (p === 0) continue;
+			const end = Math.min(from + NEAR, amounts, i + many.length);
+			for (let sum = Math.max(from, i); sum < end; sum++)
+				chance[sum] = (chance[sum] as number) + p * (many[sum - i] as number);
+		}
 }
 
 function multipliedWhere(
