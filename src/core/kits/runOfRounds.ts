@@ -11,7 +11,7 @@ const SETTLED = 1e-10;
 const MOST_DAYS = 200;
 /** Kits left over that are as likely as before to within this are taken as the same. */
 const ALIKE = 1e-12;
-/** More kits left over than are ever this likely are not followed: chances that go on shrinking would make the list longer each round. */
+/** More kits than are ever this likely to come, or to be left over, are not followed: chances that go on shrinking would make the list longer each round. */
 const UNSEEN = 1e-20;
 
 /** Kits used from the start of a round to midnight, and those that go out of date then. */
@@ -104,7 +104,6 @@ export class RunOfRounds {
 		if (left === this.#nothing.chance) return came;
 		const kits = this.#kits;
 		const begins = new Float64Array(Math.min(kits, left.length + came.length - 2) + 1);
-		// With many kits most numbers never come: going through them took most of the time.
 		const first = came.findIndex((chance) => chance > 0);
 		for (let l = 0; l < left.length; l++) {
 			const chance = left[l] as number;
@@ -120,7 +119,9 @@ export class RunOfRounds {
 	#cameTo(round: RoundOfPlan): Float64Array {
 		const known = this.#came.get(round.likeness);
 		if (known) return known;
-		const came = kitsThatCame(this.#kits, round, this.#plan, this.#renewals);
+		const all = kitsThatCame(this.#kits, round, this.#plan, this.#renewals);
+		// With many kits most numbers never come: going through them took most of the time.
+		const came = all.subarray(0, all.findLastIndex((chance) => chance > UNSEEN) + 1);
 		this.#came.set(round.likeness, came);
 		return came;
 	}
