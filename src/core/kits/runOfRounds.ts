@@ -104,7 +104,8 @@ export class RunOfRounds {
 		if (left === this.#nothing.chance) return came;
 		const kits = this.#kits;
 		const begins = new Float64Array(Math.min(kits, left.length + came.length - 2) + 1);
-		const first = came.findIndex((chance) => chance > 0);
+		let first = 0;
+		while (came[first] === 0) first++;
 		for (let l = 0; l < left.length; l++) {
 			const chance = left[l] as number;
 			const below = Math.min(came.length - 1, kits - l - 1);
@@ -119,17 +120,16 @@ export class RunOfRounds {
 	#cameTo(round: RoundOfPlan): Float64Array {
 		const known = this.#came.get(round.likeness);
 		if (known) return known;
-		const all = kitsThatCame(this.#kits, round, this.#plan, this.#renewals);
-		// With many kits most numbers never come: going through them took most of the time.
-		const came = all.subarray(0, all.findLastIndex((chance) => chance > UNSEEN) + 1);
+		const came = seen(kitsThatCame(this.#kits, round, this.#plan, this.#renewals));
 		this.#came.set(round.likeness, came);
 		return came;
 	}
 
 	/** What a round that takes `most` leaves; the same as before where it is alike. */
 	#leftOver(begins: Float64Array, most: number): LeftOver {
-		const chance = begins.slice(most, begins.findLastIndex((likely) => likely > UNSEEN) + 1);
-		if (chance.length <= 1) return this.#nothing;
+		const end = endOfSeen(begins);
+		if (end <= most + 1) return this.#nothing;
+		const chance = begins.slice(most, end);
 		for (let n = 0; n < most; n++) chance[0] = (chance[0] as number) + (begins[n] as number);
 		const name = Math.round((chance[0] as number) * 1e9) * 1000 + chance.length;
 		const known = this.#known.get(name);
@@ -138,4 +138,16 @@ export class RunOfRounds {
 		this.#known.set(name, left);
 		return left;
 	}
+}
+
+/** With many kits most numbers never come: going through them took most of the time. */
+function seen(chances: Float64Array): Float64Array {
+	const end = endOfSeen(chances);
+	return end === chances.length ? chances : chances.subarray(0, end);
+}
+
+function endOfSeen(chances: Float64Array): number {
+	let end = chances.length;
+	while (end > 1 && (chances[end - 1] as number) <= UNSEEN) end--;
+	return end;
 }
