@@ -39,7 +39,7 @@ export interface RoundOfPlan {
 	readonly came: number;
 	/** Mean uses too late for this round: their water is not cool. */
 	readonly late: number;
-	/** Rounds with the same number are alike in everything. */
+	/** Rounds with the same number are alike in everything; 0, 1, … in the order in which they first come. */
 	readonly likeness: number;
 }
 
@@ -49,7 +49,8 @@ export class RoundsGoneThrough {
 	readonly rounds: readonly RoundOfPlan[];
 	readonly plan: InRounds;
 	readonly #rates: readonly number[];
-	readonly #alike = new Map<number, RoundOfPlan>();
+	readonly #likenesses = new Map<number, number>();
+	readonly #alike: RoundOfPlan[] = [];
 	readonly #used = new Map<number, Counts>();
 
 	constructor(plan: InRounds) {
@@ -80,9 +81,11 @@ export class RoundsGoneThrough {
 		let around = 0;
 		for (let of = day - 1 - earlier; of <= day + 1; of++)
 			around = around * days + (this.#rates[Math.min(Math.max(of, 0), days - 1)] as number);
-		const likeness = around * starts.length + index;
+		const name = around * starts.length + index;
+		const likeness = this.#likenesses.get(name) ?? this.#likenesses.size;
+		this.#likenesses.set(name, likeness);
 		// What came to rounds that are alike is reckoned from the first of them: the others would differ by rounding.
-		const alike = this.#alike.get(likeness);
+		const alike = this.#alike[likeness];
 		const from = midnight + ofLast - water;
 		const before = Math.min(midnight, start - water);
 		const round = {
@@ -95,7 +98,7 @@ export class RoundsGoneThrough {
 			late: alike?.late ?? this.uses.between(start - water, start),
 			likeness,
 		};
-		this.#alike.set(likeness, round);
+		this.#alike[likeness] = round;
 		return round;
 	}
 

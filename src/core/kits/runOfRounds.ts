@@ -45,7 +45,8 @@ export class RunOfRounds {
 	readonly #kits: number;
 	readonly #plan: RoundsGoneThrough;
 	readonly #renewals: RenewalsOfDay | undefined;
-	readonly #came = new Map<number, Float64Array>();
+	/** By the rounds' likeness. */
+	readonly #came: Float64Array[] = [];
 	readonly #nothing: LeftOver = { chance: Float64Array.of(1), next: new Map() };
 	/** What was left over so far, by how likely nothing is, roughly. */
 	readonly #known = new Map<number, LeftOver>();
@@ -118,10 +119,10 @@ export class RunOfRounds {
 	}
 
 	#cameTo(round: RoundOfPlan): Float64Array {
-		const known = this.#came.get(round.likeness);
+		const known = this.#came[round.likeness];
 		if (known) return known;
 		const came = seen(kitsThatCame(this.#kits, round, this.#plan, this.#renewals));
-		this.#came.set(round.likeness, came);
+		this.#came[round.likeness] = came;
 		return came;
 	}
 

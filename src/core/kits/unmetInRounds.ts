@@ -19,15 +19,14 @@ const ROUNDING = 1e-9;
  */
 export class UnmetInRounds {
 	readonly #plan: RoundsGoneThrough;
-	readonly #unmet = new Map<number, UnmetOfRound>();
+	/** By the rounds' likeness. */
+	readonly #unmet: UnmetOfRound[] = [];
 	readonly #uses: number;
 
 	constructor(plan: InRounds) {
 		this.#plan = new RoundsGoneThrough(plan);
 		const { rounds, uses } = this.#plan;
-		for (const round of rounds)
-			if (!this.#unmet.has(round.likeness))
-				this.#unmet.set(round.likeness, new UnmetOfRound(this.#plan, round));
+		for (const round of rounds) this.#unmet[round.likeness] ??= new UnmetOfRound(this.#plan, round);
 		const [first, last] = [rounds[0] as RoundOfPlan, rounds.at(-1) as RoundOfPlan];
 		this.#uses = uses.between(first.start, last.next);
 	}
@@ -49,18 +48,18 @@ export class UnmetInRounds {
 	per1000(kits: number, renewing = true): number {
 		if (this.#uses === 0) return 0;
 		const run = new RunOfRounds(kits, this.#plan, renewing);
-		const each = new Map<number, (begins: number) => number>();
-		const known = new Map<RoundBegun, number>();
+		const known: KnownRound[] = [];
 		let unmet = 0;
 		run.rounds().forEach((begun, i) => {
-			let ofRound = known.get(begun);
-			if (ofRound === undefined) {
-				const round = this.#plan.rounds[i] as RoundOfPlan;
-				const byBegin = each.get(round.likeness) ?? this.#each(kits, round, run);
-				each.set(round.likeness, byBegin);
-				ofRound = meanOf(byBegin, begun.begins);
-				known.set(begun, ofRound);
+			const round = this.#plan.rounds[i] as RoundOfPlan;
+			const before = known[round.likeness];
+			if (before?.begun === begun) {
+				unmet += before.unmet;
+				return;
 			}
+			const each = before?.each ?? this.#each(kits, round, run);
+			const ofRound = meanOf(each, begun.begins);
+			known[round.likeness] = { each, begun, unmet: ofRound };
 			unmet += ofRound;
 		});
 		return (1000 * unmet) / this.#uses;
@@ -80,8 +79,15 @@ export class UnmetInRounds {
 	}
 
 	#each(kits: number, round: RoundOfPlan, run: RunOfRounds): (begins: number) => number {
-		return (this.#unmet.get(round.likeness) as UnmetOfRound).each(kits, run.lapses(round));
+		return (this.#unmet[round.likeness] as UnmetOfRound).each(kits, run.lapses(round));
 	}
+}
+
+/** Of rounds that are alike, how the last of them began and what goes unmet in it; and by the kits with which any begins. */
+interface KnownRound {
+	readonly each: (begins: number) => number;
+	readonly begun: RoundBegun;
+	readonly unmet: number;
 }
 
 /** What never is costs nothing: with many kits most numbers never come. */

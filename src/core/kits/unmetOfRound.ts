@@ -70,7 +70,7 @@ export class UnmetOfRound {
 	/** How likely each number of kits is to have come too late for the round; those beyond the kits count as all. */
 	#late(kits: number): Float64Array {
 		const { late } = this.#round;
-		return late === 0 ? Float64Array.of(1) : cappedUses(kits, poissonTerms(late));
+		return late === 0 ? noneLate : cappedUses(kits, poissonTerms(late));
 	}
 
 	#untilReady(taken: number): Float64Array {
@@ -83,3 +83,5 @@ export class UnmetOfRound {
 		return during;
 	}
 }
+
+const noneLate = Float64Array.of(1);
