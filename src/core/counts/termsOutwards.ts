@@ -3,12 +3,16 @@ import { type Counts, TAIL } from "./counts.ts";
 /** Relative to the most likely count, terms below this cannot be seen in any result. */
 export const SMALLEST_TERM = TAIL * 1e-3;
 
+/** Longer lists are rare, and would be kept for nothing. */
+const MOST_KEPT = 65_536;
+
 /** Terms on one side of the most likely count, in a list that is kept: a new one each time would be much to tidy up. */
 export class TermsOutwards {
 	terms = new Float64Array(256);
 	count = 0;
 
 	begin(): void {
+		if (this.terms.length > MOST_KEPT) this.terms = new Float64Array(256);
 		this.count = 0;
 	}
 

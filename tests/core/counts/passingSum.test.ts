@@ -20,6 +20,7 @@ test.each([
 	["most of them cannot be", 60, 0.1, 40, 0.2],
 	["most of one cannot be", 60, 1, 40, 0.2],
 	["most of the other cannot be", 60, 0.1, 40, 1],
+	["one is very long", 4, 1, 5000, 1],
 	["so many that it is done by transforms", 600, 1, 420, 1],
 ])("a sum is every product added up: %s", (_what, length, share, otherLength, otherShare) => {
 	const a = anyCount(2, length, share, 1);
