@@ -96,9 +96,9 @@ function counted(use: UseInputs, confidence: number): CountedUse {
 
 function inSteps(use: UseInputs, confidence: number, first: Steps): CountedUse {
 	const amounts = Object.values(use.rates).flat();
-	const about = first.more > 0 && isMuch(use) ? aboutEnough(use, confidence) : 0;
-	const [steps, count] =
-		about > 0 ? [finerSteps(amounts, about, FEWER_STEPS), FEWER_STEPS] : [first, STEPS];
+	const about = first.more > 0 ? aboutEnough(use, confidence) : 0;
+	const count = isMuch(use) ? FEWER_STEPS : STEPS;
+	const steps = about > 0 ? finerSteps(amounts, about, count) : first;
 	return countedFinely(amounts, confidence, steps, count, (steps) => usedOverDays(use, steps));
 }
 

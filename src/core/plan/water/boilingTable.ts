@@ -54,7 +54,7 @@ export function boilingTable(
 				const shown = its.length > 0 ? its : [null];
 				return shown.map((at) => rowOf(unit, all, water, at));
 			}),
-			...all.pieces.map((load) => piecesRow(unit, all, load)),
+			...all.pieces.map((load) => piecesRow(unit, all, load, lit.of(load.index)[0] ?? null)),
 		];
 		return rows
 			.map((row) => ({ row, at: byClock(row) }))

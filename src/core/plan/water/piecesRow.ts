@@ -1,7 +1,6 @@
 import { derive, type Figure, nameFigure } from "../../calculation.ts";
 import type { ComputedRow } from "../../computedTable.ts";
 import { type FireOfLoad, fireOfLoad } from "../../methods/fireOfLoad.ts";
-import { valueIn } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import type { boilingSheet } from "../../sheets/boiling.ts";
@@ -21,14 +20,18 @@ const hold = partOf<FireOfLoad, "holdMinutes">(
 	"min",
 );
 
-/** The fire under a load of pieces. Its round may not run, and then it is not lit. */
+/**
+ * The fire under a load of pieces. Its round may not run, and then it is not lit.
+ *
+ * @param lit which fire of the schedule it is; null where it has none
+ */
 export function piecesRow(
 	{ read: { settings } }: UnitFigures,
 	{ firstDay: first, stove, schedule }: FiresOfPlan,
-	{ round, method, fire: ofLoad, need, index }: PiecesOnFire,
+	{ round, method, fire: ofLoad, need }: PiecesOnFire,
+	lit: number | null,
 ): ComputedRow<typeof boilingSheet> {
-	const found = valueIn(schedule)?.fires.findIndex((one) => one.need === index) ?? -1;
-	const at = nameFigure(say`Which fire`, found < 0 ? null : found);
+	const at = nameFigure(say`Which fire`, lit);
 	const placed = derive(fireOfSchedule, { schedule, at });
 	// A load whose steps or pot are not known waits for them, not for a stove.
 	const fire = need.outcome.ok ? placed : { ...placed, outcome: need.outcome };
