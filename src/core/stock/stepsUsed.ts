@@ -9,6 +9,7 @@ import { atLevel } from "../rounds/atLevel.ts";
 import type { Loads } from "../rounds/loads.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
+import { addedTogether } from "./addedTogether.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
 import type { MeansAtLevel } from "./roundsLoadsAndKits.ts";
@@ -126,7 +127,9 @@ function addedUp(
 	const used = means.map((kinds) =>
 		useOfRound(kinds, perKit, perRound, perLoad, kitsInLoads, most),
 	);
-	return perDescale === 0 ? sumOf(used, most) : withDescaling(perDescale, every, used, idle, most);
+	return perDescale === 0
+		? addedTogether(used, most)
+		: withDescaling(perDescale, every, used, idle, most);
 }
 
 /**

@@ -3,11 +3,11 @@ import { levelNodes } from "../counts/levelNodes.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { moved } from "../counts/spread.ts";
 import { DAYS_ADDED_EXACTLY, nodesOfSum, sumAtLevel } from "../counts/sumAtLevel.ts";
-import { sumOf } from "../counts/sumOf.ts";
 import { memoize, memoizeByObject } from "../memoize.ts";
 import { ofEach } from "../ofEach.ts";
 import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
+import { addedTogether } from "./addedTogether.ts";
 import type { Steps } from "./commonStep.ts";
 import { descaledAtLevel } from "./descaledAtLevel.ts";
 import { meanUse } from "./meanUse.ts";
@@ -65,7 +65,7 @@ function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	if (together) return together;
 	if (!days.some((day) => day.forecast)) {
 		if (!descales)
-			return sumOf(
+			return addedTogether(
 				ofEach(days, (day) => ofDay(day)({ ...use, days: [day], descaleEvery: 0 }, steps)),
 				steps.most,
 			);
