@@ -58,48 +58,24 @@ export class EveryKitsEnd {
 			const { next, renewed, less } = moves[u] as Moves;
 			const likely = uses[u] as number;
 			const fewer = (this.#left[u] as Float64Array).fill(0);
-			if (likely > 0) addWhere(after, next, left, likely);
-			if (u < most) addWhere(fewer, less, left, 1);
-			if (renewing) addRenewed(given, u * (kits + 1), renewed, left);
+			const row = u * (kits + 1);
+			for (let state = 0; state < left.length; state++) {
+				const chance = left[state] as number;
+				if (chance === 0) continue;
+				const to = next[state] as number;
+				after[to] = (after[to] as number) + chance * likely;
+				const at = less[state] as number;
+				fewer[at] = (fewer[at] as number) + chance;
+				if (!renewing) continue;
+				const inRow = row + (renewed[state] as number);
+				given[inRow] = (given[inRow] as number) + chance;
+			}
 			left = fewer;
 		}
 		this.#after = before;
 		this.#chance = after;
 		return uses;
 	}
-}
-
-/** Adds each chance, weighed, where it leads. One place after the other, because that is what a processor does soonest. */
-function addWhere(
-	to: Float64Array,
-	places: Uint16Array,
-	chances: Float64Array,
-	weight: number,
-): void {
-	for (let state = 0; state < chances.length; state++) {
-		const at = places[state] as number;
-		to[at] = (to[at] as number) + (chances[state] as number) * weight;
-	}
-}
-
-/** Adds each chance to its number of kits renewed; most in a row have the same number, which is added up by itself. */
-function addRenewed(
-	given: Float64Array,
-	row: number,
-	renewed: Uint8Array,
-	left: Float64Array,
-): void {
-	let number = 0;
-	let sum = 0;
-	for (let state = 0; state < left.length; state++) {
-		if (renewed[state] !== number) {
-			given[row + number] = (given[row + number] as number) + sum;
-			number = renewed[state] as number;
-			sum = 0;
-		}
-		sum += left[state] as number;
-	}
-	given[row + number] = (given[row + number] as number) + sum;
 }
 
 /** To begin with: each kit ends on any of the days, by itself. */
