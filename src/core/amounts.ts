@@ -1,7 +1,14 @@
 /** How likely each amount is that may come, counted in steps of one size. */
 export interface Amounts {
-	/** `chance[i]` is the probability of `first + i` steps. */
-	readonly counts: { readonly first: number; readonly chance: Float64Array };
+	/**
+	 * `chance[i]` is the probability of `first + i` steps; of `places[i]`, in any order and parts of a step
+	 * too, where amounts are too fine to list those that cannot come.
+	 */
+	readonly counts: {
+		readonly first: number;
+		readonly chance: Float64Array;
+		readonly places?: Float64Array;
+	};
 	readonly size: number;
 }
 

@@ -1,6 +1,5 @@
-import { always, type Counts } from "./counts.ts";
+import { always, type Counts, TAIL } from "./counts.ts";
 import { poisson } from "./poisson.ts";
-import { SMALLEST_TERM, scaled, TermsOutwards } from "./termsOutwards.ts";
 
 /** Beyond this size a negative binomial cannot be told from a Poisson count. */
 const AS_GOOD_AS_POISSON = 1e9;
@@ -20,22 +19,32 @@ export function negativeBinomial(size: number, meanCount: number): Counts {
 	if (size >= AS_GOOD_AS_POISSON) return poisson(meanCount);
 	const share = meanCount / (meanCount + size);
 	const mode = Math.max(0, Math.floor((meanCount * (size - 1)) / size));
-	below.begin();
+	const below: number[] = [];
 	for (let k = mode, term = 1; k > 0; k--) {
 		term *= k / ((k - 1 + size) * share);
-		if (term < SMALLEST_TERM) break;
-		below.add(term);
+		if (term < TAIL * 1e-3) break;
+		below.push(term);
 	}
-	above.begin();
+	const above: number[] = [];
 	for (let k = mode + 1, term = 1; ; k++) {
 		term *= ((k - 1 + size) / k) * share;
-		if (term < SMALLEST_TERM) break;
-		above.add(term);
+		if (term < TAIL * 1e-3) break;
+		above.push(term);
 	}
-	return scaled(mode, below, above);
+	let sum = 0;
+	for (const term of below) sum += term;
+	for (const term of above) sum += term;
+	sum += 1;
+	const chance = new Float64Array(below.length + 1 + above.length);
+	chance[below.length] = 1 / sum;
+	below.forEach((term, i) => {
+		chance[below.length - 1 - i] = term / sum;
+	});
+	above.forEach((term, i) => {
+		chance[below.length + 1 + i] = term / sum;
+	});
+	return { first: mode - below.length, chance };
 }
-
-const [below, above] = [new TermsOutwards(), new TermsOutwards()];
 
 /**
  * Logarithm of the chance of exactly `count`.

@@ -36,6 +36,8 @@ const MANY = 0.5;
 
 /** So many sums at a time stay near the processor: a list of millions gone through for each of a few numbers would come from afar each time. */
 const NEAR = 2048;
+/** Of more numbers, those that add nothing to the sums at hand would be passed over too often. */
+const FEW = 256;
 
 function multipliedOut(
 	few: Float64Array,
@@ -43,11 +45,12 @@ function multipliedOut(
 	chance: Float64Array,
 	amounts: number,
 ): void {
-	for (let from = 0; from < amounts; from += NEAR)
+	const near = few.length <= FEW ? NEAR : amounts;
+	for (let from = 0; from < amounts; from += near)
 		for (let i = 0; i < few.length; i++) {
 			const p = few[i] as number;
 			if (p === 0) continue;
-			const end = Math.min(from + NEAR, amounts, i + many.length);
+			const end = Math.min(from + near, amounts, i + many.length);
 			for (let sum = Math.max(from, i); sum < end; sum++)
 				chance[sum] = (chance[sum] as number) + p * (many[sum - i] as number);
 		}

@@ -1,6 +1,5 @@
 import { memoize } from "../memoize.ts";
-import { always, type Counts } from "./counts.ts";
-import { SMALLEST_TERM, scaled, TermsOutwards } from "./termsOutwards.ts";
+import { always, type Counts, TAIL } from "./counts.ts";
 
 /**
  * A Poisson count with the mean given.
@@ -29,10 +28,45 @@ export function poissonTerms(meanCount: number): Counts {
 		if (term < SMALLEST_TERM) break;
 		above.add(term);
 	}
-	return scaled(mode, below, above);
+	const sum = above.sumFrom(below.sumFrom(1));
+	const chance = new Float64Array(below.count + 1 + above.count);
+	for (let i = 0; i < below.count; i++)
+		chance[below.count - 1 - i] = (below.terms[i] as number) / sum;
+	chance[below.count] = 1 / sum;
+	for (let i = 0; i < above.count; i++)
+		chance[below.count + 1 + i] = (above.terms[i] as number) / sum;
+	return { first: mode - below.count, chance };
 }
 
-const [below, above] = [new TermsOutwards(), new TermsOutwards()];
+/** Relative to the most likely count, terms below this cannot be seen in any result. */
+const SMALLEST_TERM = TAIL * 1e-3;
+
+/** Terms on one side of the most likely count, in a list that is kept: a new one each time would be much to tidy up. */
+class Terms {
+	terms = new Float64Array(256);
+	count = 0;
+
+	begin(): void {
+		this.count = 0;
+	}
+
+	add(term: number): void {
+		if (this.count === this.terms.length) {
+			const wider = new Float64Array(2 * this.count);
+			wider.set(this.terms);
+			this.terms = wider;
+		}
+		this.terms[this.count++] = term;
+	}
+
+	sumFrom(start: number): number {
+		let sum = start;
+		for (let i = 0; i < this.count; i++) sum += this.terms[i] as number;
+		return sum;
+	}
+}
+
+const [below, above] = [new Terms(), new Terms()];
 
 /**
  * Expected excess, E[(N − kits)+] (the loss function), for a Poisson count N: how many uses, on average, find no kit.

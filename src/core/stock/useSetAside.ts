@@ -78,8 +78,11 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		setAsideExactly(use, confidence)?.setAside ?? counted(use, confidence).setAside,
 });
 
-/** Of what is set aside: sums of so many are multiplied out for each round, and each level of births. */
-const STEPS = 2000;
+/**
+ * Of what is set aside: sums of so many are multiplied out for each round, and each level of births. A little more of
+ * them would ask for twice as long a transform, where descalings are followed.
+ */
+const STEPS = 1900;
 /** The same where rounds times levels of births are more than `MUCH`. */
 const FEWER_STEPS = 1200;
 export const MUCH = 200;

@@ -5,6 +5,9 @@ import { unroundedSteps } from "./commonStep.ts";
 import type { PossibleUses } from "./possibleUses.ts";
 import type { UseInputs } from "./useInputs.ts";
 
+/** Numbers of kits that are not reached more often than this are not listed: far above what is set aside there may be very many. */
+const HARDLY = 1e-9;
+
 /**
  * Use that goes by the number of kits alone, each of which takes the same. Of kits that are reprocessed one by
  * one each is a round and a load of its own, and a descaling comes with the first and every so many after; those
@@ -29,6 +32,10 @@ export function usesByKits({ rates, days, descaleEvery }: UseInputs): PossibleUs
 	return {
 		size,
 		enough: (confidence) => stepsOf(setAside(kits, confidence)),
-		ways: () => ({ steps: (way) => stepsOf(kits.first + way), chance: kits.chance }),
+		ways: () => {
+			const last = setAside(kits, 1 - HARDLY);
+			const chance = kits.chance.subarray(0, last - kits.first + 1);
+			return { chance, places: Float64Array.from(chance, (_, i) => stepsOf(kits.first + i)) };
+		},
 	};
 }

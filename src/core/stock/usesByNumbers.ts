@@ -26,6 +26,6 @@ export function usesByNumbers(use: UseInputs): PossibleUses | undefined {
 	return {
 		size: exact.size,
 		enough: (confidence) => byTheDay + reachedBy(uses, chance, confidence),
-		ways: () => ({ chance, steps: (way) => byTheDay + (uses[way] as number) }),
+		ways: () => ({ chance, places: uses.map((each) => byTheDay + each) }),
 	};
 }
