@@ -12,7 +12,7 @@ import { runningRounds } from "../rounds/roundsThatRun.ts";
 import { addedTogether } from "./addedTogether.ts";
 import type { Steps } from "./commonStep.ts";
 import { kitsWithUse } from "./kitsWithUse.ts";
-import type { MeansAtLevel } from "./roundsLoadsAndKits.ts";
+import type { MeansAtLevel } from "./likelyNumbers.ts";
 import { type RatesInSteps, usedByFewNumbers, usedByNumbers } from "./usedByNumbers.ts";
 import type { UseInputs } from "./useInputs.ts";
 import { useOfKinds } from "./useOfKinds.ts";

@@ -1,12 +1,9 @@
 import type { Counts } from "../counts/counts.ts";
 import type { Loads } from "../rounds/loads.ts";
 import { sumOfAll } from "../sumOfAll.ts";
-import {
-	type MeansAtLevel,
-	mostNumbers,
-	type Numbers,
-	roundsLoadsAndKits,
-} from "./roundsLoadsAndKits.ts";
+import type { MeansAtLevel } from "./likelyNumbers.ts";
+import { mostNumbers, type Numbers } from "./mostNumbers.ts";
+import { roundsLoadsAndKits } from "./roundsLoadsAndKits.ts";
 
 /** Rates of an item counted in steps. */
 export interface RatesInSteps {

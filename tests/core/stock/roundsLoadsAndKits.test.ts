@@ -1,9 +1,6 @@
 import { expect, test } from "vitest";
-import {
-	mostNumbers,
-	type Numbers,
-	roundsLoadsAndKits,
-} from "../../../src/core/stock/roundsLoadsAndKits.ts";
+import { mostNumbers, type Numbers } from "../../../src/core/stock/mostNumbers.ts";
+import { roundsLoadsAndKits } from "../../../src/core/stock/roundsLoadsAndKits.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 const poissonOf = (mean: number) => (k: number) => {

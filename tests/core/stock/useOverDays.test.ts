@@ -3,11 +3,8 @@ import { describe, expect, test } from "vitest";
 import { soaks } from "../../../src/core/rounds/loads.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { amountSetAside, commonStep } from "../../../src/core/stock/commonStep.ts";
-import {
-	mostNumbers,
-	type Numbers,
-	roundsLoadsAndKits,
-} from "../../../src/core/stock/roundsLoadsAndKits.ts";
+import { mostNumbers, type Numbers } from "../../../src/core/stock/mostNumbers.ts";
+import { roundsLoadsAndKits } from "../../../src/core/stock/roundsLoadsAndKits.ts";
 import { stepsUsed } from "../../../src/core/stock/stepsUsed.ts";
 import { usedByKits } from "../../../src/core/stock/usedByKits.ts";
 import { useExpected, useSetAside } from "../../../src/core/stock/useSetAside.ts";
