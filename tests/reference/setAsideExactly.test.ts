@@ -1,4 +1,4 @@
-import { dpois, ppois, qnbinom, qpois } from "lib-r-math.js";
+import { dnbinom, dpois, ppois, qnbinom, qpois } from "lib-r-math.js";
 import { describe, expect, test } from "vitest";
 import type { Amounts } from "../../src/core/amounts.ts";
 import { chanceEnough, nextSmaller } from "../../src/core/counts/chanceEnough.ts";
@@ -149,4 +149,28 @@ describe("amounts too fine to be told apart, in rounds, are each of those that k
 			expectWithin(nextSmaller(amounts, found) ?? 0, less, amounts.size, "litres");
 		}
 	});
+});
+
+test("what rounds use for their kits alone is counted by these also where births are nearly known", () => {
+	const level = { mean: 5, levelShape: 300, daySpread: 0 };
+	const means = [0.5, 0.9];
+	const days: RoundsOfDay[] = [
+		{
+			kind: "in_rounds",
+			starts: [480, 960],
+			kits: means,
+			byKind: [means],
+			forecast: { level, sure: [[0, 0]] },
+		},
+	];
+	const gauze = { perDay: 0, perRound: 0, perLoad: [0], perKit: [10], perDescale: 0 };
+	const inputs = { loads: soaks(2), rates: gauze, days, descaleEvery: 0, confidence: 0.95 };
+	expect(answerOf(useSetAside, inputs)).toBe(40);
+	const amounts = useSetAside.mayCome?.(inputs) as Amounts;
+	let exact = 0;
+	for (const kits of [0, 1, 2, 3, 4]) {
+		// Two rounds are negative binomial together: R's own chance of each number.
+		exact += Number(dnbinom(kits, 300, 300 / 301.4));
+		expectWithin(chanceEnough(amounts, 10 * kits), exact, 1e-9, "chance");
+	}
 });

@@ -42,3 +42,40 @@ test("wherever in its count of seven rounds a day falls, a descaling comes as of
 		expect.closeTo(0.25 / 7, 12),
 	]);
 });
+
+/** 2.5 and 4 with a half and a quarter, in no order, and 1 that never comes, in steps of two. */
+const few = {
+	counts: {
+		first: 0,
+		chance: Float64Array.of(0.25, 0.5, 0.25, 1e-13),
+		places: Float64Array.of(4, 2.5, 0, 1),
+	},
+	size: 2,
+};
+
+test.each([
+	[0, 0.25, undefined],
+	[4.9, 0.25, 0],
+	[5, 0.75, 0],
+	[7, 0.75, 5],
+	[8, 1, 5],
+	[100, 1, 8],
+])(
+	"of amounts in any order, %d is enough with a chance of %d; the next smaller is %s",
+	(amount, enough, less) => {
+		expectWithin(chanceEnough(few, amount), enough, 1e-12, "chance");
+		expect(nextSmaller(few, amount)).toBe(less);
+	},
+);
+
+test("an amount of very many steps is itself, whatever rounding leaves of it", () => {
+	const steps = 123_456_789_012;
+	const chance = Float64Array.of(0.5, 0.5);
+	const many = {
+		counts: { first: 0, chance, places: Float64Array.of(steps, steps / 2) },
+		size: 1e-6,
+	};
+	const amount = steps * 1e-6 * (1 - 2e-16);
+	expect(chanceEnough(many, amount)).toBe(1);
+	expect(nextSmaller(many, amount)).toBe((steps / 2) * 1e-6);
+});
