@@ -11,7 +11,7 @@ import { askBeforeReplacing } from "./files/askBeforeReplacing.ts";
 import { askForFiles, type Opened, takeDroppedFiles } from "./files/askForFiles.ts";
 import { openedWorkbook } from "./files/openedWorkbook.ts";
 import { keepOtherCopy } from "./files/otherCopy.ts";
-import { FindDialog } from "./find/findDialog.ts";
+import { findOpener } from "./find/findOpener.ts";
 import { workWithDaysAround } from "./format/shownDay.ts";
 import type { Page, View } from "./page.ts";
 import { printedFoot, printedHead } from "./print/printedHead.ts";
@@ -194,14 +194,14 @@ const ways = {
 	openFiles: () => askForFiles((files) => void opened(files)),
 	tell,
 };
-const find = new FindDialog(() => store.state, goTo);
+const find = findOpener(() => store.state, goTo);
 const keys = new KeysDialog();
-byId("find").addEventListener("click", () => find.open());
+byId("find").addEventListener("click", () => void find());
 byId("show-keys").addEventListener("click", () => keys.open());
 setUpKeys({
 	undo: () => store.undo(),
 	redo: () => store.redo(),
-	find: () => find.open(),
+	find: () => void find(),
 	keys: () => keys.openByKey(),
 });
 setUpTopBar(store, (files) => void opened(files), {

@@ -28,6 +28,7 @@ test.each(
 /** What comes after the first screen, when the page is idle or somebody asks for it. */
 const laterScripts: Readonly<Record<string, number>> = {
 	"beginPage.js": 12_000,
+	"findDialog.js": 5_000,
 	"monthPage.js": 14_000,
 	// A language that nobody has reviewed has the English of its cautions beside them.
 	"onPages.js": 68_000,
