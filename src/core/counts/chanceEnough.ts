@@ -1,5 +1,4 @@
 import type { Amounts } from "../amounts.ts";
-import { chanceAtMost } from "./counts.ts";
 
 /** Rounding error of an amount that is a whole number of steps; of very many steps, in parts of them. */
 const ROUNDING_ERROR = 1e-9;
@@ -9,13 +8,11 @@ const NEVER = 1e-12;
 /** The chance that an amount is enough for what comes. */
 export function chanceEnough({ counts, size }: Amounts, amount: number): number {
 	if (size === 0) return 1;
-	const steps = amount / size;
-	const most = steps + ROUNDING_ERROR * Math.max(1, steps);
-	const { chance, places } = counts;
-	if (!places) return Math.min(1, chanceAtMost(counts, Math.floor(most)));
+	const { first, chance, places } = counts;
+	const most = amount / size + roundingError(amount / size);
 	let sum = 0;
-	for (let i = 0; i < places.length; i++)
-		if ((places[i] as number) <= most) sum += chance[i] as number;
+	for (let i = 0; i < chance.length; i++)
+		if ((places ? (places[i] as number) : first + i) <= most) sum += chance[i] as number;
 	return Math.min(1, sum);
 }
 
@@ -27,18 +24,13 @@ export function chanceEnough({ counts, size }: Amounts, amount: number): number 
 export function nextSmaller({ counts, size }: Amounts, amount: number): number | undefined {
 	if (size === 0) return undefined;
 	const { first, chance, places } = counts;
-	const steps = amount / size;
-	const end = steps - ROUNDING_ERROR * Math.max(1, steps);
-	if (places) {
-		let largest = Number.NEGATIVE_INFINITY;
-		for (let i = 0; i < places.length; i++) {
-			const place = places[i] as number;
-			if (place < end && place > largest && (chance[i] as number) > NEVER) largest = place;
-		}
-		return Number.isFinite(largest) ? largest * size : undefined;
+	const end = amount / size - roundingError(amount / size);
+	let largest = Number.NEGATIVE_INFINITY;
+	for (let i = 0; i < chance.length; i++) {
+		const place = places ? (places[i] as number) : first + i;
+		if (place < end && place > largest && (chance[i] as number) > NEVER) largest = place;
 	}
-	const below = Math.ceil(end) - 1;
-	for (let count = Math.min(below, first + chance.length - 1); count >= first; count--)
-		if ((chance[count - first] as number) > NEVER) return count * size;
-	return undefined;
+	return Number.isFinite(largest) ? largest * size : undefined;
 }
+
+const roundingError = (steps: number) => ROUNDING_ERROR * Math.max(1, steps);
