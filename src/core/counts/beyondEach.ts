@@ -44,7 +44,7 @@ let termsRoom = new Float64Array(256);
 const LEAST_FAR = 60;
 
 /** How far to work out for `most` and those asked next: numbers of kits are tried one after the other. */
-export function farFor(most: number): number {
+function farFor(most: number): number {
 	let far = LEAST_FAR;
 	while (far < most) far = Math.ceil(1.5 * far);
 	return far;

@@ -99,7 +99,7 @@ function foundSteps(amounts: readonly number[], most: number, days: number): Ste
 }
 
 /** Steps of which every amount is a whole number, however many that makes. */
-export function exactSteps(amounts: readonly number[]): Steps {
+function exactSteps(amounts: readonly number[]): Steps {
 	const used = amounts.filter((amount) => amount > 0);
 	if (used.length === 0) return { size: 1, of: Math.ceil, more: 0, most: ALL };
 	const finest = used.map((amount) => Math.round(amount / FINEST)).reduce(greatestCommonDivisor);
