@@ -1,4 +1,6 @@
 import { allOf, type Figure, listOf } from "../calculation.ts";
+import { MOST_OBJECTS, memoize } from "../memoize.ts";
+import { answer } from "../outcome.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -20,9 +22,17 @@ export function byDate<D extends Day, T>(
 	);
 }
 
-/** The rounds of some days. */
+/** The rounds of some days: one list for all weeks whose days are alike, so that what follows from it is worked out once. */
 export function roundsByDate(
 	days: readonly (Day & { readonly rounds: Figure<RoundsOfDay> })[],
 ): Figure<RoundsOfDay[]> {
-	return byDate(say`Kits in each round, average`, say`kits`, days, (day) => day.rounds);
+	const rounds = byDate(say`Kits in each round, average`, say`kits`, days, (day) => day.rounds);
+	const { outcome } = rounds;
+	return outcome.ok ? { ...rounds, outcome: answer(oneList(outcome.value)) } : rounds;
 }
+
+const oneList = memoize(
+	(rounds: RoundsOfDay[]) => rounds,
+	(rounds) => rounds,
+	MOST_OBJECTS,
+);

@@ -1,5 +1,5 @@
 import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
-import { memoized } from "../memoize.ts";
+import { memoized, sameObject } from "../memoize.ts";
 import { kitsWithWater } from "../rounds/kitsWithWater.ts";
 import {
 	kitsAfterEachUse,
@@ -13,6 +13,18 @@ import type { DayDemand, KindOfDay } from "./dayDemand.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const arrivals = memoized(kitsInRounds);
+const arrivalsWithWater = sameObject(
+	kitsWithWater,
+	({ starts, hourShares, expiriesYesterday, expiriesToday, waterMinutes, uses }) => [
+		starts,
+		hourShares,
+		expiriesYesterday,
+		expiriesToday,
+		waterMinutes,
+		...uses,
+	],
+);
+const ofAllKinds = sameObject(roundsTogether, ({ kinds }) => kinds);
 const forecastRounds = memoized(roundsOfForecast);
 
 type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;
@@ -64,7 +76,7 @@ function roundsOfKinds(
 	const named = Object.fromEntries(
 		kinds.map((kind, k) => [kind.name, each[k] as Figure<RoundsOfDay>]),
 	);
-	return derive(roundsTogether, {
+	return derive(ofAllKinds, {
 		kinds: gather(say`Kits in each round, by kind`, say`kits`, named),
 	});
 }
@@ -81,7 +93,7 @@ function roundsOfKind(
 		const each = [...before, today].map(
 			({ uses }, i) => [String(i - before.length), uses] as const,
 		);
-		return derive(kitsWithWater, {
+		return derive(arrivalsWithWater, {
 			starts: unit.timetable.starts,
 			hourShares: unit.hourShares,
 			uses: gather(say`Kits used, average, day by day`, say`kits/day`, Object.fromEntries(each)),

@@ -9,7 +9,7 @@ import { atLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
-import type { UseInputs } from "./useInputs.ts";
+import { type UseInputs, useHangsOn } from "./useInputs.ts";
 
 /** Parts of the mean in which it is counted. */
 const PARTS = 1000;
@@ -33,15 +33,7 @@ export function aboutUsed(use: UseInputs, size: number): Counts {
 }
 
 const momentsOver = memoizeByObject((_days: readonly RoundsOfDay[]) =>
-	memoize(momentsAdded, ({ rates, loads, descaleEvery }) => [
-		descaleEvery,
-		rates.perDay,
-		rates.perRound,
-		rates.perDescale,
-		...loads.map(({ kits }) => kits),
-		...rates.perLoad,
-		...rates.perKit,
-	]),
+	memoize(momentsAdded, useHangsOn),
 );
 
 function momentsAdded({ rates, days, loads, descaleEvery }: UseInputs): Moments {

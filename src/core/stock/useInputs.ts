@@ -10,3 +10,16 @@ export interface UseInputs {
 	/** Rounds that run between descalings; 0: never. */
 	readonly descaleEvery: number;
 }
+
+/** All that use over known days hangs on, as `memoize` asks for it. */
+export function useHangsOn({ rates, loads, descaleEvery }: UseInputs): readonly number[] {
+	return [
+		descaleEvery,
+		rates.perDay,
+		rates.perRound,
+		rates.perDescale,
+		...loads.map(({ kits }) => kits),
+		...rates.perLoad,
+		...rates.perKit,
+	];
+}

@@ -1,7 +1,9 @@
 import { calculation } from "../calculation.ts";
 import { confidenceInput } from "../counts/setAsideOf.ts";
+import { memoize, memoizeByObject } from "../memoize.ts";
+import { onceAsked } from "../onceAsked.ts";
 import { soaks } from "../rounds/loads.ts";
-import { oneRound } from "../rounds/roundsOfDay.ts";
+import { oneRound, type RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import { commonPractice } from "../source.ts";
 import { sources } from "../sources.ts";
@@ -9,9 +11,9 @@ import { aboutEnough } from "./aboutEnough.ts";
 import { commonStep, finerSteps, type Steps } from "./commonStep.ts";
 import { type CountedUse, countedFinely } from "./countedFinely.ts";
 import { meanUse } from "./meanUse.ts";
-import { setAsideExactly } from "./setAsideExactly.ts";
+import { type SetAsideExactly, setAsideExactly } from "./setAsideExactly.ts";
 import { nodesOfDays, usedOverDays } from "./usedOverDays.ts";
-import type { UseInputs } from "./useInputs.ts";
+import { type UseInputs, useHangsOn } from "./useInputs.ts";
 import { HARDLY_ANY, withoutHardlyAny } from "./withoutHardlyAny.ts";
 import { withTheRest } from "./withTheRest.ts";
 
@@ -68,14 +70,8 @@ export const useSetAside = calculation<UseInputs & { readonly confidence: number
 		result: 12,
 		within: 1e-9,
 	},
-	mayCome: ({ confidence, ...use }) => {
-		const exact = setAsideExactly(use, confidence);
-		if (exact) return exact.amounts();
-		const { used, steps } = counted(use, confidence);
-		return { counts: withTheRest(used, steps.size, use), size: steps.size };
-	},
-	compute: ({ confidence, ...use }) =>
-		setAsideExactly(use, confidence)?.setAside ?? counted(use, confidence).setAside,
+	mayCome: ({ confidence, ...use }) => foundOver(use.days)(use, confidence).amounts(),
+	compute: ({ confidence, ...use }) => foundOver(use.days)(use, confidence).setAside,
 });
 
 /**
@@ -86,6 +82,19 @@ const STEPS = 1900;
 /** The same where rounds times levels of births are more than `MUCH`. */
 const FEWER_STEPS = 1200;
 export const MUCH = 200;
+
+/** What is set aside is asked again when someone wants to know how safe it is. */
+const foundOver = memoizeByObject((_days: readonly RoundsOfDay[]) =>
+	memoize(found, (use, confidence) => [confidence, ...useHangsOn(use)]),
+);
+
+function found(use: UseInputs, confidence: number): SetAsideExactly {
+	const exactly = setAsideExactly(use, confidence);
+	if (exactly) return exactly;
+	const { used, steps, setAside } = counted(use, confidence);
+	const { size } = steps;
+	return { setAside, amounts: onceAsked(() => ({ counts: withTheRest(used, size, use), size })) };
+}
 
 function counted(use: UseInputs, confidence: number): CountedUse {
 	const first = commonStep(use);
