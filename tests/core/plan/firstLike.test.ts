@@ -6,8 +6,11 @@ import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { unitWith } from "../smallUnit.ts";
 
 /** The first day like each of six, which go from 1 to 6 March. */
-function likeness(files: Record<string, string>): number[] {
-	const planned = plannedUnit(readWorkbook(unitWith({ plan_days: 6 }, files)));
+function likeness(
+	files: Record<string, string>,
+	settings: Parameters<typeof unitWith>[0] = {},
+): number[] {
+	const planned = plannedUnit(readWorkbook(unitWith({ plan_days: 6, ...settings }, files)));
 	if (!planned.ok) throw new Error("no days");
 	const days = withCounts(planned.value.unit, planned.value.days);
 	const like = firstLike(days);
@@ -35,4 +38,15 @@ test.each([
 	["product that is weaker each day", fading, [0, 1, 2, 3, 4, 5]],
 ] as const)("%s", (_, files, expected) => {
 	expect(likeness(files)).toEqual(expected);
+});
+
+const twoKinds = { "kinds.csv": "kind,piece,count\nbag set,bag,1\nsuction,bulb,1" };
+
+test.each([
+	["of two kinds", twoKinds, {}, [3, 0, 0, 0, 0, 0]],
+	// Up to three days before it count.
+	["whose water is boiled once a kit waits", {}, { boil_for: "after_use" }, [3, 4, 5, 6, 6, 6]],
+])("days %s that bring the same are alike", (_, files, settings, expected) => {
+	const like = likeness({ ...births("9"), ...files }, { plan_days: 9, ...settings });
+	expect(like.slice(3)).toEqual(expected);
 });
