@@ -4,6 +4,8 @@ import { poisson, poissonTerms } from "../counts/poisson.ts";
 const SMALLEST = 1e-15;
 /** Queues longer than this are not followed. */
 const LONGEST = 4000;
+/** What comes out is made here, and then copied as long as it is: a list of thousands for each step would be much to tidy up. */
+const made = new Float64Array(LONGEST);
 
 /**
  * How likely each number of kits is to wait or be worked on, after one service time.
@@ -21,22 +23,33 @@ export function oneServiceLater(
 ): Float64Array {
 	const { first, chance } = poissonTerms(cameMean);
 	const remain = Math.max(1, kits.length - people);
-	const later = new Float64Array(Math.min(LONGEST, remain + first + chance.length - 1));
-	const last = later.length - 1;
+	const last = Math.min(LONGEST, remain + first + chance.length - 1) - 1;
+	const later = made.fill(0, 0, last + 1);
 	let done = 0;
 	for (let n = 0; n <= people && n < kits.length; n++) done += kits[n] as number;
 	for (let n = 0; n < remain; n++) {
 		const weight = n === 0 ? done : (kits[n + people] as number);
 		const from = n + first;
 		const followed = Math.max(0, Math.min(chance.length, last - from));
-		for (let i = 0; i < followed; i++)
-			later[from + i] = (later[from + i] as number) + weight * (chance[i] as number);
+		addTimes(later, from, chance, followed, weight);
 		for (let i = followed; i < chance.length; i++)
 			later[last] = (later[last] as number) + weight * (chance[i] as number);
 	}
-	let end = later.length;
+	let end = last + 1;
 	while (end > 1 && (later[end - 1] as number) < SMALLEST) end--;
-	return end === later.length ? later : later.slice(0, end);
+	return later.slice(0, end);
+}
+
+/** By itself, because the engine is quick with so small a function whatever was done before. */
+function addTimes(
+	to: Float64Array,
+	from: number,
+	chance: Float64Array,
+	end: number,
+	weight: number,
+) {
+	for (let i = 0; i < end; i++)
+		to[from + i] = (to[from + i] as number) + weight * (chance[i] as number);
 }
 
 /**

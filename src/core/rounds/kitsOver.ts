@@ -17,12 +17,12 @@ export const kitsOver = memoizeByObject((days: readonly RoundsOfDay[]): Counts =
 });
 
 /** The same of one day, which is Poisson at each level. */
-export function kitsOfDay(rounds: RoundsOfDay): Counts {
+export const kitsOfDay = memoizeByObject((rounds: RoundsOfDay): Counts => {
 	const kits = kitsOver([rounds]);
 	if (!rounds.forecast) return kits;
 	const { given } = givenLevel(rounds, (known) => poisson(sumOfAll(known.kits)));
 	return { ...kits, given: { ...given, sure: sureKits(rounds) } };
-}
+});
 
 /** Mean kits that do not go with the level of births. */
 function sureKits({ kits, forecast }: RoundsOfDay): number {
