@@ -18,6 +18,8 @@ const differences = differ(cases, Number(seed));
 const minutes = (performance.now() - started) / 60_000;
 const slowest = times(cases, Number(seed)).sort((a, b) => b.ms - a.ms);
 const tooSlow = slowest.filter(({ ms }) => ms > WANTED_MS).length;
+/** A person waits for the plan and the sheet that is looked at; the others come while the page has nothing to do. */
+const waitedFor = slowest.filter(({ longestMs }) => longestMs > WANTED_MS).length;
 const machine = `${cpus().length} cores (${cpus()[0]?.model ?? ""}), Node ${process.version}`;
 
 const page = [
@@ -30,7 +32,7 @@ const page = [
 	"",
 	"## The slowest",
 	"",
-	`The plan, its problems and every line of every sheet, in milliseconds of a processor: **${tooSlow} of ${cases.toLocaleString("en")} take more than ${WANTED_MS.toLocaleString("en")}**.`,
+	`The plan, its problems and every line of every sheet, in milliseconds of a processor: **${tooSlow} of ${cases.toLocaleString("en")} take more than ${WANTED_MS.toLocaleString("en")}**, all together; of ${waitedFor} the plan or one sheet alone does, which is what a person waits for.`,
 	"",
 	"| workbook | ms | most of it | ms |",
 	"|--:|--:|---|--:|",
