@@ -12,9 +12,9 @@ import type { Steps } from "./commonStep.ts";
 import { descaledAtLevel } from "./descaledAtLevel.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
-import { stepsUsed, usedTogether } from "./stepsUsed.ts";
+import { ratesInSteps, stepsUsed, usedTogether } from "./stepsUsed.ts";
 import { usedByKits } from "./usedByKits.ts";
-import type { UseInputs } from "./useInputs.ts";
+import { type UseInputs, useHangsOn } from "./useInputs.ts";
 
 /** One descaling more or less is then hardly any of the use: in parts of its mean. */
 const HARDLY_ANY = 0.005;
@@ -30,30 +30,17 @@ export function usedOverDays(use: UseInputs, steps: Steps): Counts {
 
 /** Of a day alone by the day, which an edit elsewhere leaves the same object. */
 const overDays = memoizeByObject((_days: RoundsOfDay | readonly RoundsOfDay[]) =>
-	memoize(addedOverDays, ({ rates, days, loads, descaleEvery }, { of, most }) => [
-		most,
-		loads.length,
-		...loads.map(({ kits }) => kits),
-		rates.perDescale > 0 ? descaleEvery : 0,
-		of(rates.perDay * days.length),
-		of(rates.perRound),
-		...rates.perLoad.map(of),
-		of(rates.perDescale),
-		...rates.perKit.map(of),
-	]),
+	memoize(addedOverDays, hangsOn),
 );
 
-const ofDay = memoizeByObject((_day: RoundsOfDay) =>
-	memoize(stepsUsed, ({ rates, loads }, { of, most }) => [
-		most,
-		loads.length,
-		...loads.map(({ kits }) => kits),
-		of(rates.perDay),
-		of(rates.perRound),
-		...rates.perLoad.map(of),
-		...rates.perKit.map(of),
-	]),
-);
+const ofDay = memoizeByObject((_day: RoundsOfDay) => memoize(stepsUsed, hangsOn));
+
+/** All that use over known days hangs on, in steps. */
+function hangsOn(use: UseInputs, steps: Steps): readonly number[] {
+	const perDay = steps.of(use.rates.perDay * use.days.length);
+	const rates = { ...ratesInSteps(use, steps), perDay };
+	return [steps.most, ...useHangsOn({ ...use, rates })];
+}
 
 function addedOverDays(use: UseInputs, steps: Steps): Counts {
 	const byKits = usedByKits(use, steps);
