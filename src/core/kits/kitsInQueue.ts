@@ -23,8 +23,9 @@ export function oneServiceLater(
 ): Float64Array {
 	const { first, chance } = poissonTerms(cameMean);
 	const remain = Math.max(1, kits.length - people);
-	const last = Math.min(LONGEST, remain + first + chance.length - 1) - 1;
-	const later = made.fill(0, 0, last + 1);
+	let end = Math.min(LONGEST, remain + first + chance.length - 1);
+	const last = end - 1;
+	const later = made.fill(0, 0, end);
 	let done = 0;
 	for (let n = 0; n <= people && n < kits.length; n++) done += kits[n] as number;
 	for (let n = 0; n < remain; n++) {
@@ -35,7 +36,6 @@ export function oneServiceLater(
 		for (let i = followed; i < chance.length; i++)
 			later[last] = (later[last] as number) + weight * (chance[i] as number);
 	}
-	let end = last + 1;
 	while (end > 1 && (later[end - 1] as number) < SMALLEST) end--;
 	return later.slice(0, end);
 }

@@ -1,6 +1,5 @@
 import { allOf, type Figure, listOf } from "../calculation.ts";
 import { MOST_OBJECTS, memoize } from "../memoize.ts";
-import { answer } from "../outcome.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
 import type { IsoDate } from "../values/date.ts";
@@ -28,7 +27,9 @@ export function roundsByDate(
 ): Figure<RoundsOfDay[]> {
 	const rounds = byDate(say`Kits in each round, average`, say`kits`, days, (day) => day.rounds);
 	const { outcome } = rounds;
-	return outcome.ok ? { ...rounds, outcome: answer(oneList(outcome.value)) } : rounds;
+	return outcome.ok
+		? { ...rounds, outcome: { ...outcome, value: oneList(outcome.value) } }
+		: rounds;
 }
 
 const oneList = memoize(

@@ -13,17 +13,12 @@ import type { DayDemand, KindOfDay } from "./dayDemand.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
 const arrivals = memoized(kitsInRounds);
-const arrivalsWithWater = sameObject(
-	kitsWithWater,
-	({ starts, hourShares, expiriesYesterday, expiriesToday, waterMinutes, uses }) => [
-		starts,
-		hourShares,
-		expiriesYesterday,
-		expiriesToday,
-		waterMinutes,
-		...uses,
-	],
-);
+const arrivalsWithWater = sameObject(kitsWithWater, ({ starts, hourShares, uses, ...others }) => [
+	starts,
+	hourShares,
+	...Object.values(others),
+	...uses,
+]);
 const ofAllKinds = sameObject(roundsTogether, ({ kinds }) => kinds);
 const forecastRounds = memoized(roundsOfForecast);
 

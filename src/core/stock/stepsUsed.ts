@@ -153,14 +153,7 @@ const useOfRound = memoize(
 			sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number))));
 		return kitsWithUse(kinds, perKit, (kits) => (kits === 0 ? 0 : perRound + ofLoads(kits)), most);
 	},
-	(kinds, perKit, perRound, perLoad, kitsInLoads, most) => [
-		most,
-		...kinds,
-		...perKit,
-		perRound,
-		...perLoad,
-		...kitsInLoads,
-	],
+	(...inputs) => inputs.flat(),
 );
 
 function sum(amounts: readonly number[]): number {
