@@ -4,6 +4,7 @@ import { build } from "vite";
 import { classicScripts } from "./src/build/classicScripts.ts";
 import { licences } from "./src/build/licences.ts";
 import { offline } from "./src/build/offline.ts";
+import { usedGridRules } from "./src/build/usedGridRules.ts";
 import { demoInLanguage } from "./src/messages/demoInLanguage.ts";
 import { inLanguage } from "./src/messages/inLanguage.ts";
 import { folderOf } from "./src/messages/languages.ts";
@@ -53,6 +54,7 @@ const classicScript = {
 				publicDir: false,
 				plugins: [...translating, licences(leftOut), classicScripts()],
 				...forTheLibrary,
+				css: { postcss: { plugins: [usedGridRules] } },
 				define: { ...forTheLibrary.define, "process.env.NODE_ENV": '"production"' },
 				build: {
 					outDir: fileURLToPath(dir),
