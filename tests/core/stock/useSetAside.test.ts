@@ -166,3 +166,25 @@ describe("the common step", () => {
 		}
 	});
 });
+
+describe("the same days, asked of something else, have another answer", () => {
+	const rates = { perDay: 1, perRound: 2, perLoad: [3], perKit: [5], perDescale: 700 };
+	const asked = { days: twoDays, loads: soaks(1), descaleEvery: 3, rates, confidence: 0.95 };
+	const answer = (inputs: typeof asked) => answerOf(useSetAside, inputs);
+	test.each([
+		["loads", { loads: soaks(2) }],
+		["rounds between descalings", { descaleEvery: 1 }],
+		["use a day", { rates: { ...rates, perDay: 2 } }],
+		["use a round", { rates: { ...rates, perRound: 4 } }],
+		["use a load", { rates: { ...rates, perLoad: [4] } }],
+		["use a kit", { rates: { ...rates, perKit: [7] } }],
+		["use a descaling", { rates: { ...rates, perDescale: 900 } }],
+		["chance", { confidence: 0.5 }],
+	])("%s", (_, change) => {
+		const before = answer(asked);
+		const changed = answer({ ...asked, ...change });
+		expect(changed).not.toBe(before);
+		// As if these days had never been asked for.
+		expect(changed).toBe(answer({ ...asked, ...change, days: structuredClone(twoDays) }));
+	});
+});

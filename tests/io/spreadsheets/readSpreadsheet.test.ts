@@ -32,6 +32,17 @@ describe(".xlsx", () => {
 		});
 	});
 
+	test.each(["NaN", "Infinity", "-1e999"])("%s is no number: it stays the text it is", (value) => {
+		const cells = row(`<c><v>${value}</v></c>`, `<c s="1"><v>${value}</v></c>`);
+		const bytes = xlsxOf({ births: header("date", "births") + cells }, { styles: percent });
+		expect(rowsIn(bytes)[0]).toEqual([
+			["date", "births"],
+			[value, value],
+		]);
+		const { tables } = read("births.xlsx", bytes).workbook;
+		expect(tables["births.csv"]?.rows).toEqual([[value, value]]);
+	});
+
 	test("numbers, shares in percent and days by their format", () => {
 		const cells = row(
 			"<c><v>1.125</v></c>",
