@@ -47,7 +47,11 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	const moments: AwayAt[] = [];
 	const everyStep = Math.max(1, Math.floor(LOOKED_AT_MINUTES / step));
 	const first = daysToForget({ people, workMinutes, aloneMinutes }, perService) * MINUTES_PER_DAY;
-	for (let i = 0, looked = 0; i * step < first + MINUTES_PER_DAY; i++) {
+	const forgotten = servicesToForget(people, first / workMinutes, (services) =>
+		came(first, services * workMinutes),
+	);
+	const begin = Math.max(0, Math.floor((first - forgotten * workMinutes) / step));
+	for (let i = begin, looked = 0; i * step < first + MINUTES_PER_DAY; i++) {
 		const minute = i * step;
 		// Where they come evenly, every moment is like every other.
 		if (!uses.isEven)
@@ -105,6 +109,27 @@ function daysToForget({ people, workMinutes }: Hands, perService: number): numbe
 	const free = 1 - perService / people;
 	const minutes = (3 * workMinutes) / people / free ** 2;
 	return Math.min(MOST_DAYS, 1 + Math.ceil(minutes / MINUTES_PER_DAY));
+}
+
+/** Chance that a kit still waits for one before that moment, as a logarithm: less cannot be seen in any result. */
+const UNSEEN = -40;
+
+/**
+ * Service times before a moment from which on its queue no longer hangs on how it was then: however
+ * far back one looks beyond them, more were worked on than came (Reich), but for chances that
+ * nobody sees (Chernoff).
+ *
+ * @param most looked back to
+ * @param came mean number that came in so many service times before the moment
+ */
+function servicesToForget(people: number, most: number, came: (services: number) => number) {
+	for (let services = Math.floor(most); services > 0; services--) {
+		const worked = people * services;
+		const mean = came(services);
+		const moreCame = mean < worked ? worked - mean - worked * Math.log(worked / mean) : 0;
+		if (moreCame > UNSEEN) return services + 1;
+	}
+	return 1;
 }
 
 /** With a Poisson count of the mean given added. */

@@ -41,7 +41,7 @@ export function oneServiceLater(
 }
 
 /** By itself, because the engine is quick with so small a function whatever was done before. */
-function addTimes(
+export function addTimes(
 	to: Float64Array,
 	from: number,
 	chance: Float64Array,

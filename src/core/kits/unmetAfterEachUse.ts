@@ -1,11 +1,11 @@
-import { chanceAtLeast, poissonTerms } from "../counts/poisson.ts";
+import { chanceAtLeast } from "../counts/poisson.ts";
 import { Grouped } from "../grouped.ts";
-import { memoize } from "../memoize.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { type AwayAt, awayOnDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
 import { doneBy, lapsedAtMidnight } from "./lapsedAtMidnight.ts";
+import { unmetInQueues } from "./unmetInQueues.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
 export interface AfterEachUse {
@@ -24,10 +24,18 @@ interface Moment {
 	readonly minute: number;
 	/** Mean uses about then, on all those days together. */
 	readonly uses: number;
-	/** What makes the chance of none; moments with the same name have the same. */
+}
+
+/** One at which kits are out of reach for just so many minutes. */
+interface MomentOfWork extends Moment {
+	/** What makes the mean number out of reach; moments with the same name have the same. */
 	readonly name: string;
-	/** Chance that at least `kits` used ones are out of reach. */
-	readonly none: (kits: number) => number;
+	readonly awayMean: number;
+}
+
+/** One at which kits wait for each other besides. */
+interface MomentOfQueue extends Moment {
+	readonly away: AwayAt;
 }
 
 const STEP_MINUTES = 15;
@@ -55,16 +63,10 @@ export class UnmetAfterEachUse {
 
 	constructor(plan: AfterEachUse) {
 		this.#plan = plan;
-		const moments = areAlwaysFree(plan.hands) ? unlimited(plan) : queueing(plan);
-		const byDone = new Grouped<number, Moment>();
-		const doneAt = ({ minute }: Moment) =>
-			plan.readyLifeDays === null ? 0 : doneBy(plan.hands, minute);
-		for (const moment of moments) byDone.add(doneAt(moment), moment);
-		this.#parts = [...new Set(moments.map(doneAt))].map((done) => ({
-			done,
-			unmet: unmetAt(byDone.of(done)),
-		}));
-		this.#uses = moments.reduce((sum, { uses }) => sum + uses, 0);
+		this.#parts = areAlwaysFree(plan.hands)
+			? partsOf(plan, unlimited(plan), unmetAtWork)
+			: partsOf(plan, queueing(plan), unmetInQueues);
+		this.#uses = this.#parts.reduce((sum, { uses }) => sum + uses, 0);
 	}
 
 	/**
@@ -97,16 +99,35 @@ export class UnmetAfterEachUse {
 /** Moments at which as many of the kits that went out of date at midnight are done. */
 interface Part {
 	readonly done: number;
+	readonly uses: number;
 	/** Mean uses that find none, where so many kits are not out of date. */
 	readonly unmet: (kits: number) => number;
 }
 
+function partsOf<M extends Moment>(
+	{ readyLifeDays, hands }: AfterEachUse,
+	moments: readonly M[],
+	unmetAt: (moments: readonly M[]) => Part["unmet"],
+): Part[] {
+	const byDone = new Grouped<number, M>();
+	const doneAt = ({ minute }: M) => (readyLifeDays === null ? 0 : doneBy(hands, minute));
+	for (const moment of moments) byDone.add(doneAt(moment), moment);
+	return [...new Set(moments.map(doneAt))].map((done) => ({
+		done,
+		uses: byDone.of(done).reduce((sum, { uses }) => sum + uses, 0),
+		unmet: unmetAt(byDone.of(done)),
+	}));
+}
+
 /** Uses at all of these moments that find none, by the number of kits. */
-function unmetAt(moments: readonly Moment[]): Part["unmet"] {
+function unmetAtWork(moments: readonly MomentOfWork[]): Part["unmet"] {
 	const alike = alikeMoments(moments);
 	const known: number[] = [];
 	return (kits) => {
-		known[kits] ??= alike.reduce((sum, { uses, none }) => sum + uses * none(kits), 0);
+		known[kits] ??= alike.reduce(
+			(sum, { uses, awayMean }) => sum + uses * chanceAtLeast(kits, awayMean),
+			0,
+		);
 		return known[kits];
 	};
 }
@@ -119,19 +140,19 @@ export function lapsedKits(plan: AfterEachUse, kits: number): Float64Array | und
 	return lapsedAtMidnight(kits, uses, readyLifeDays);
 }
 
-function alikeMoments(moments: readonly Moment[]) {
-	const alike = new Map<string, { uses: number; none: Moment["none"] }>();
-	for (const { name, uses, none } of moments) {
+function alikeMoments(moments: readonly MomentOfWork[]) {
+	const alike = new Map<string, { uses: number; awayMean: number }>();
+	for (const { name, uses, awayMean } of moments) {
 		const known = alike.get(name);
 		if (known) known.uses += uses;
-		else alike.set(name, { uses, none });
+		else alike.set(name, { uses, awayMean });
 	}
 	return [...alike.values()];
 }
 
-function unlimited({ usesPerDay, hourShares, hands }: AfterEachUse): Moment[] {
+function unlimited({ usesPerDay, hourShares, hands }: AfterEachUse): MomentOfWork[] {
 	const work = hands.workMinutes + hands.aloneMinutes;
-	const moments: Moment[] = [];
+	const moments: MomentOfWork[] = [];
 	for (const [days, times] of alikeStretches(usesPerDay, Math.ceil(work / MINUTES_PER_DAY))) {
 		const clock = new DayClock(days, hourShares);
 		const midnight = (days.length - 1) * MINUTES_PER_DAY;
@@ -144,7 +165,7 @@ function unlimited({ usesPerDay, hourShares, hands }: AfterEachUse): Moment[] {
 				uses: times * clock.between(at, at + STEP_MINUTES),
 				// Moments of days that are alike differ by rounding only.
 				name: mean.toPrecision(12),
-				none: (kits) => chanceAtLeast(kits, mean),
+				awayMean: mean,
 			});
 		}
 	}
@@ -176,7 +197,7 @@ export function usesFollowed({ usesPerDay, hands }: AfterEachUse, perDay: number
 	return mean < TOO_FULL * room ? mean : FULLEST * room;
 }
 
-function queueing(plan: AfterEachUse): Moment[] {
+function queueing(plan: AfterEachUse): MomentOfQueue[] {
 	const { usesPerDay, hourShares, hands } = plan;
 	return alikeStretches(usesPerDay, 0).flatMap(([[perDay = 0], times]) => {
 		if (perDay === 0) return [];
@@ -185,30 +206,10 @@ function queueing(plan: AfterEachUse): Moment[] {
 		const moments = awayOnDay(followed, hourShares, hands);
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
-		const everyMoment = moments[0] as AwayAt;
-		const always = uses.isEven ? memoize(chanceOfNone(everyMoment)) : undefined;
 		return moments.map((away) => ({
 			minute: away.minute,
 			uses: weight * uses.between(away.minute - apart, away.minute + apart),
-			name: always ? `${perDay}` : `${perDay} at ${away.minute}`,
-			none: always ?? chanceOfNone(away),
+			away: uses.isEven ? (moments[0] as AwayAt) : away,
 		}));
 	});
-}
-
-/** Chance that those who wait or are worked on, and those left alone, are at least as many as there are kits. */
-function chanceOfNone({ queue, alone }: AwayAt): Moment["none"] {
-	const { first, chance } = poissonTerms(alone);
-	const atLeast = new Float64Array(chance.length + 1);
-	for (let i = chance.length - 1; i >= 0; i--)
-		atLeast[i] = (atLeast[i + 1] as number) + (chance[i] as number);
-	return (kits) => {
-		let none = 0;
-		for (let n = queue.length - 1; n >= 0; n--) {
-			const others = Math.max(0, kits - n - first);
-			if (others >= atLeast.length) break;
-			none += (queue[n] as number) * (atLeast[others] as number);
-		}
-		return none;
-	};
 }

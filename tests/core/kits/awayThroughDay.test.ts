@@ -100,3 +100,23 @@ test("a short queue that stays through an hour is that of a day with so many use
 		});
 	});
 });
+
+test.each([
+	["hardly any kit waits", 1, 0.6, 1e-12],
+	["an evening takes until morning", 1, 4, 1e-7],
+	["two people", 2, 9, 1e-10],
+])("the day goes on as the one before ended: %s", (_what, people, perDay, within) => {
+	const evening: HourShares = Array.from({ length: 24 }, (_, hour) => (hour < 20 ? 1 : 6) / 44);
+	const uses = new DayClock([perDay], evening);
+	const moments = awayThroughDay(uses, { people, workMinutes: 120, aloneMinutes: 45 });
+	for (let i = 0; i < 6; i++) {
+		const before = moments.at(i - 6) as (typeof moments)[0];
+		const now = moments[i] as (typeof moments)[0];
+		const came = uses.between(now.minute - 45 - 120, now.minute - 45);
+		const later = oneServiceLater(before.queue, people, came);
+		expectWithin(now.queue.length, later.length, 3, "kits");
+		later.forEach((chance, n) => {
+			expectWithin(now.queue[n] ?? 0, chance, within, "chance");
+		});
+	}
+});
