@@ -2,9 +2,7 @@ import { type Calculation, calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import type { Counts } from "./counts.ts";
-import { negativeBinomial } from "./negativeBinomial.ts";
-import { poisson } from "./poisson.ts";
-import { plus } from "./sumOf.ts";
+import { delaporte } from "./delaporte.ts";
 
 interface Inputs {
 	/** Mean of the days that are Poisson. */
@@ -48,7 +46,6 @@ export function mixedCount(label: string, unit: string): Calculation<Inputs, Cou
 			},
 			within: 1e-6,
 		},
-		compute: ({ poissonMean, forecastMean, size }) =>
-			plus(poisson(poissonMean), negativeBinomial(size, forecastMean)),
+		compute: ({ poissonMean, forecastMean, size }) => delaporte(poissonMean, size, forecastMean),
 	});
 }

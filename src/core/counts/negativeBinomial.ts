@@ -1,5 +1,8 @@
 import { always, type Counts, TAIL } from "./counts.ts";
 import { poisson } from "./poisson.ts";
+import { Terms } from "./terms.ts";
+
+const [below, above] = [new Terms(), new Terms()];
 
 /** Beyond this size a negative binomial cannot be told from a Poisson count. */
 const AS_GOOD_AS_POISSON = 1e9;
@@ -19,31 +22,26 @@ export function negativeBinomial(size: number, meanCount: number): Counts {
 	if (size >= AS_GOOD_AS_POISSON) return poisson(meanCount);
 	const share = meanCount / (meanCount + size);
 	const mode = Math.max(0, Math.floor((meanCount * (size - 1)) / size));
-	const below: number[] = [];
+	below.begin();
 	for (let k = mode, term = 1; k > 0; k--) {
 		term *= k / ((k - 1 + size) * share);
 		if (term < TAIL * 1e-3) break;
-		below.push(term);
+		below.add(term);
 	}
-	const above: number[] = [];
+	above.begin();
 	for (let k = mode + 1, term = 1; ; k++) {
 		term *= ((k - 1 + size) / k) * share;
 		if (term < TAIL * 1e-3) break;
-		above.push(term);
+		above.add(term);
 	}
-	let sum = 0;
-	for (const term of below) sum += term;
-	for (const term of above) sum += term;
-	sum += 1;
-	const chance = new Float64Array(below.length + 1 + above.length);
-	chance[below.length] = 1 / sum;
-	below.forEach((term, i) => {
-		chance[below.length - 1 - i] = term / sum;
-	});
-	above.forEach((term, i) => {
-		chance[below.length + 1 + i] = term / sum;
-	});
-	return { first: mode - below.length, chance };
+	const sum = 1 + above.sumFrom(below.sumFrom(0));
+	const chance = new Float64Array(below.count + 1 + above.count);
+	for (let i = 0; i < below.count; i++)
+		chance[below.count - 1 - i] = (below.terms[i] as number) / sum;
+	chance[below.count] = 1 / sum;
+	for (let i = 0; i < above.count; i++)
+		chance[below.count + 1 + i] = (above.terms[i] as number) / sum;
+	return { first: mode - below.count, chance };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { memoize } from "../memoize.ts";
 import { always, type Counts, TAIL } from "./counts.ts";
+import { Terms } from "./terms.ts";
 
 /**
  * A Poisson count with the mean given.
@@ -40,31 +41,6 @@ export function poissonTerms(meanCount: number): Counts {
 
 /** Relative to the most likely count, terms below this cannot be seen in any result. */
 const SMALLEST_TERM = TAIL * 1e-3;
-
-/** Terms on one side of the most likely count, in a list that is kept: a new one each time would be much to tidy up. */
-class Terms {
-	terms = new Float64Array(256);
-	count = 0;
-
-	begin(): void {
-		this.count = 0;
-	}
-
-	add(term: number): void {
-		if (this.count === this.terms.length) {
-			const wider = new Float64Array(2 * this.count);
-			wider.set(this.terms);
-			this.terms = wider;
-		}
-		this.terms[this.count++] = term;
-	}
-
-	sumFrom(start: number): number {
-		let sum = start;
-		for (let i = 0; i < this.count; i++) sum += this.terms[i] as number;
-		return sum;
-	}
-}
 
 const [below, above] = [new Terms(), new Terms()];
 

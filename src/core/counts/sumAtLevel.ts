@@ -1,12 +1,11 @@
 import { Grouped } from "../grouped.ts";
 import { always, type Counts, type GivenLevel, type LevelOfDay } from "./counts.ts";
+import { delaporte } from "./delaporte.ts";
 import type { LevelNode } from "./laguerreNodes.ts";
 import { levelNodes, MOST_VARIANCE } from "./levelNodes.ts";
 import { longTotal } from "./longTotal.ts";
 import { mixedOver } from "./mixedOver.ts";
 import { type Moments, momentsOf, momentsOfSum } from "./moments.ts";
-import { negativeBinomial } from "./negativeBinomial.ts";
-import { poisson } from "./poisson.ts";
 import { spanShape } from "./spanShape.ts";
 import { spread } from "./spread.ts";
 import { plus, sumOf } from "./sumOf.ts";
@@ -50,7 +49,7 @@ export function sumAtLevel(
 	if (isOfOne && mean <= MOST_COUNTED && levels.every(({ sure }) => sure !== undefined)) {
 		const sure = levels.reduce((sum, given) => sum + (given.sure as number), 0);
 		const known = (days as readonly Counts[]).filter(({ given }) => !given);
-		const parts = [...known, poisson(sure), negativeBinomial(shape, mean)];
+		const parts = [...known, delaporte(sure, shape, mean)];
 		const total = sumOf(parts, Math.floor(most / amount));
 		return amount === 1 ? total : spread(total, (count) => count * amount, most);
 	}

@@ -1,8 +1,7 @@
 import type { Counts } from "../counts/counts.ts";
-import { negativeBinomial } from "../counts/negativeBinomial.ts";
+import { delaporte } from "../counts/delaporte.ts";
 import { poisson } from "../counts/poisson.ts";
 import { spanShape } from "../counts/spanShape.ts";
-import { plus } from "../counts/sumOf.ts";
 import { memoizeByObject } from "../memoize.ts";
 import { sumOfAll } from "../sumOfAll.ts";
 import { givenLevel, kitsAtLevel } from "./atLevel.ts";
@@ -12,8 +11,7 @@ import type { RoundsOfDay } from "./roundsOfDay.ts";
 export const kitsOver = memoizeByObject((days: readonly RoundsOfDay[]): Counts => {
 	const shape = spanShape(days.flatMap(({ forecast }) => (forecast ? [forecast.level] : [])));
 	const sure = sumOfAll(days.map(sureKits));
-	const byLevel = negativeBinomial(shape, sumOfAll(days.map(kitsAtLevel)));
-	return sure === 0 ? byLevel : plus(poisson(sure), byLevel);
+	return delaporte(sure, shape, sumOfAll(days.map(kitsAtLevel)));
 });
 
 /** The same of one day, which is Poisson at each level. */

@@ -1,9 +1,7 @@
 import { always, type Counts, mean } from "../counts/counts.ts";
+import { delaporte } from "../counts/delaporte.ts";
 import { groupsOf } from "../counts/groupsOf.ts";
-import { negativeBinomial } from "../counts/negativeBinomial.ts";
-import { poisson } from "../counts/poisson.ts";
 import { spread } from "../counts/spread.ts";
-import { plus } from "../counts/sumOf.ts";
 import { sumOfAll } from "../sumOfAll.ts";
 import { type AlikeKits, compoundUse } from "./compoundUse.ts";
 import { FollowedAmounts } from "./followedAmounts.ts";
@@ -64,7 +62,7 @@ export function useOfKinds(kits: KitsOfKinds, taken: Taken, most: number): Count
 }
 
 function numbersOf({ shape, byLevel, sure }: KitsOfKinds): Counts {
-	return plus(poisson(sumOfAll(sure)), negativeBinomial(shape, sumOfAll(byLevel)));
+	return delaporte(sumOfAll(sure), shape, sumOfAll(byLevel));
 }
 
 /** Kits by what they take: an amount between two whole ones is shared between them, so that its mean stays. */
