@@ -5,10 +5,12 @@ import { onceAsked } from "../../onceAsked.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { definition } from "../../source.ts";
+import { lateRounds } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { Change } from "./changes.ts";
 import { type CoverFigures, coverFigures, type KindCover } from "./coverFigures.ts";
 import type { DaysTried } from "./daysTried.ts";
+import { roundLengthOf } from "./renewedOf.ts";
 import { usesComeBack } from "./reprocessingOver.ts";
 
 const kitsThen = calculation<{ kits: number; more: number }, number>({
@@ -40,6 +42,13 @@ export class Lever {
 				? cover
 				: coverFigures(change.unit, tried.days, tried.roundsBy(change.unit)),
 		);
+	}
+
+	/** False where not even a round with a single kit ends before the next begins: kits then never come back in time. */
+	get couldFit(): boolean {
+		const { unit } = this.change;
+		const [length, rounds] = [valueIn(roundLengthOf(unit)), valueIn(unit.timetable.rounds)];
+		return unit.afterEachUse || !length || !rounds || lateRounds(rounds, length, []).length === 0;
 	}
 
 	get cover(): CoverFigures {

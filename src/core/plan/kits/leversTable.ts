@@ -66,18 +66,21 @@ export function leversTable(
 ): ComputedTable<typeof leversSheet> {
 	return onDemand(leversSheet, () => {
 		const tried = new DaysTried(days);
-		const levers = changes(unit).map((change) => new Lever(change, unit, tried, cover));
-		return unit.kinds.flatMap((_, kind) => rowsOfKind(levers, kind));
+		const [now, ...others] = changes(unit).map((change) => new Lever(change, unit, tried, cover));
+		const fitting = others.filter(({ couldFit }) => couldFit);
+		return now ? unit.kinds.flatMap((_, kind) => rowsOfKind(now, fitting, kind)) : [];
 	});
 }
 
-function rowsOfKind(levers: readonly Lever[], kind: number): ComputedRow<typeof leversSheet>[] {
-	const [now, ...others] = levers;
-	if (!now) return [];
+function rowsOfKind(
+	now: Lever,
+	others: readonly Lever[],
+	kind: number,
+): ComputedRow<typeof leversSheet>[] {
 	const unmetNow = unmetOf(now, kind);
 	const spared = (lever: Lever): Spared[] => {
-		const unmet = unmetOf(lever, kind);
 		// A change with which the rounds do not fit is none.
+		const unmet = unmetOf(lever, kind);
 		if (!unmet.outcome.ok) return [];
 		return [{ lever, unmet, spared: derive(avoided, { now: unmetNow, changed: unmet }) }];
 	};
