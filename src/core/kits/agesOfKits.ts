@@ -44,6 +44,11 @@ export class AgesOfKits {
 		return ages;
 	}
 
+	/** All of them, end by end; without that no kit is ready. */
+	get chances(): Float64Array {
+		return this.#all;
+	}
+
 	clear(): void {
 		this.#all.fill(0);
 		this.none = 0;

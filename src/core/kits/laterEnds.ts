@@ -1,3 +1,5 @@
+import { asChances } from "./asChances.ts";
+
 /**
  * How many kits end on each day to come, each day by itself: `size(end, n)` is the chance
  * that n do, `ending(end, n)` that n do on `end` and all later days together.
@@ -65,6 +67,22 @@ export class LaterEnds {
 			over[0] = 1;
 			days.push(over);
 		}
+	}
+
+	/** Writes how likely each number is to end on each day, one day after the other. */
+	write(chances: Float64Array): void {
+		this.#sizes.forEach((sizes, end) => {
+			chances.set(sizes, end * sizes.length);
+		});
+	}
+
+	/** Takes them from what was written so. */
+	goOnFrom(chances: Float64Array): void {
+		const width = this.#free.length;
+		this.#sizes.forEach((sizes, end) => {
+			sizes.set(asChances(chances.subarray(end * width, (end + 1) * width)));
+		});
+		this.#addUp(this.#ends - 1);
 	}
 
 	/** More kits will end on a day, as many as are this likely. */

@@ -33,6 +33,8 @@ export interface RenewalStep {
 	readonly target: number;
 	/** Whether a new day begins before kits join, or after. */
 	readonly midnight: "before" | "after" | "none";
+	/** Rounds that are followed as one; 1 where left out. */
+	readonly rounds?: number;
 }
 
 export const NEVER = -1;
@@ -106,6 +108,29 @@ export function together(
 		else all.push(step);
 	}
 	return all;
+}
+
+/**
+ * Steps one after the other as one where kits join by the same days and end on the same: a
+ * little off, as what one round leaves to the next is used before it, not between them.
+ */
+export function roughly(steps: readonly RenewalStep[]): RenewalStep[] {
+	const all: RenewalStep[] = [];
+	for (const step of steps) {
+		const before = all.at(-1);
+		if (before && step.midnight === "none" && joinAlike(before, step))
+			all[all.length - 1] = {
+				...before,
+				uses: before.uses + step.uses,
+				rounds: (before.rounds ?? 1) + 1,
+			};
+		else all.push(step);
+	}
+	return all;
+}
+
+function joinAlike(a: RenewalStep, b: RenewalStep): boolean {
+	return a.endsBy === b.endsBy && a.spreadBy === b.spreadBy && a.target === b.target;
 }
 
 function areOne(before: RenewalStep, step: RenewalStep): boolean {

@@ -11,9 +11,12 @@ import {
 	type RenewalStep,
 	renewalSteps,
 	renews,
+	roughly,
 	together,
 } from "./renewalSteps.ts";
 import { givenApart, givenInTable, type RenewedGiven } from "./renewedGiven.ts";
+import { renewedOverDays } from "./renewedOverDays.ts";
+import { settle } from "./settle.ts";
 
 /**
  * Kits renewed, by the kits used since the start of the round before (when_expired: from the
@@ -27,8 +30,6 @@ export interface RenewalsOfDay {
 	readonly perDay: number;
 }
 
-const MOST_STRETCHES = 40;
-const SETTLED = 1e-3;
 /** Where kits are used before they go out of date. */
 const MOST_DAYS_IF_USED = 4;
 /** With more kits than this, what holds for so many is carried over. */
@@ -41,7 +42,8 @@ const RARE = 1e-7;
 /**
  * How many kits are renewed, unused, on a day like all others.
  *
- * Gone through step by step, day after day, until it settles. With few kits every kit's
+ * Gone through step by step, day after day, until it settles: first roughly, with alike
+ * rounds as one, and from there as it is. With few kits every kit's
  * last day is followed, which is exact; with more, that of the oldest (`OldestKits`). With
  * very many, only their number is worked out (`renewedOfMany`).
  */
@@ -57,18 +59,15 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 	const ends = Math.max(...steps.map((step) => step.target)) + 1;
 	const areFew = canFollowEveryKit(kits, ends);
 	const followed = areFew ? together(steps) : steps;
+	const rough = roughly(followed);
 	const chain = areFew
-		? new EveryKitsEnd(kits, ends, followed)
-		: new OldestKits(kits, ends, steps, renewedAtOnce(kits, uses, life.days + 1) / steps.length);
-	const stretch = stretchOf(uses, kits, life, steps);
-	let made = { given: [] as Float64Array[], perDay: Number.NaN, squares: Number.NaN };
-	for (let i = 0; i < MOST_STRETCHES; i++) {
-		const { squares } = made;
-		made = goThrough(stretch, chain, followed, kits);
-		if (Math.abs(made.squares - squares) <= SETTLED * made.squares) break;
-	}
-	const given = made.given.map((table) => givenInTable(kits, table));
-	return { kits, given, perDay: made.perDay };
+		? new EveryKitsEnd(kits, ends)
+		: new OldestKits(kits, ends, rough, renewedAtOnce(kits, uses, life.days + 1) / rough.length);
+	const days = stretchOf(uses, kits, life, steps);
+	settle(chain, rough, days);
+	if (rough.length < followed.length) settle(chain, followed, days);
+	const { given, perDay } = renewedOverDays(chain, followed, days, kits);
+	return { kits, given: given.map((table) => givenInTable(kits, table)), perDay };
 }
 
 /**
@@ -183,48 +182,4 @@ function usesOf({ uses, usesAfterMidnight }: LikeDay): number {
 function renewedAtOnce(kits: number, usesPerDay: number, age: number): number {
 	const inputs = { kitsInService: kits, usesPerDay, readyLifeDays: Math.max(0.5, age) };
 	return Number(expiriesPerDay.compute(inputs));
-}
-
-type Chain = Pick<EveryKitsEnd | OldestKits, "go">;
-
-/** Means over some days; `given` for each step that renews any. */
-function goThrough(days: number, chain: Chain, steps: readonly RenewalStep[], kits: number) {
-	const given = steps.filter(renews).map(() => new Float64Array((kits + 1) ** 2));
-	const today = new Float64Array((kits + 1) ** 2);
-	let perDay = 0;
-	let squares = 0;
-	for (let day = 0; day < days; day++) {
-		let renewing = 0;
-		for (const step of steps) {
-			const uses = chain.go(step, today);
-			if (!renews(step)) continue;
-			const all = given[renewing++] as Float64Array;
-			const renewed = addDay(all, today, uses, days);
-			perDay += renewed.mean / days;
-			squares += renewed.squares / days;
-		}
-	}
-	return { given, perDay, squares };
-}
-
-/**
- * Adds a day's part to the means over some days; gives back the mean of its renewals and of
- * their squares, from how likely each number of uses is.
- */
-function addDay(all: Float64Array, today: Float64Array, uses: Float64Array, days: number) {
-	let mean = 0;
-	let squares = 0;
-	for (let u = 0; u < uses.length; u++) {
-		const chance = uses[u] as number;
-		const row = u * uses.length;
-		// No more are renewed than were not used.
-		for (let x = 0; u + x < uses.length; x++) {
-			const given = today[row + x] as number;
-			if (given === 0) continue;
-			all[row + x] = (all[row + x] as number) + given / days;
-			mean += chance * x * given;
-			squares += chance * (x * x) * given;
-		}
-	}
-	return { mean, squares };
 }

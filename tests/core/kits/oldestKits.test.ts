@@ -43,7 +43,7 @@ test.each([
 		};
 		const steps = renewalSteps(day, { days, renewal });
 		const ends = Math.max(...steps.map(({ target }) => target)) + 1;
-		const exact = perDay(new EveryKitsEnd(kits, ends, steps), steps, kits);
+		const exact = perDay(new EveryKitsEnd(kits, ends), steps, kits);
 		const near = perDay(new OldestKits(kits, ends, steps, 0.1), steps, kits);
 		expectWithin(near, exact, 0.08 * exact, "kits a day");
 	},

@@ -25,9 +25,7 @@ function renewed(kits: number, days: number, steps: readonly RenewalStep[]) {
 	const inputs = { kitsInService: kits, usesPerDay: uses, readyLifeDays: days + 1 };
 	const extra = Number(expiriesPerDay.compute(inputs)) / steps.length;
 	const chain =
-		kits > 5
-			? new OldestKits(kits, days + 1, steps, extra)
-			: new EveryKitsEnd(kits, days + 1, steps);
+		kits > 5 ? new OldestKits(kits, days + 1, steps, extra) : new EveryKitsEnd(kits, days + 1);
 	const given = new Float64Array((kits + 1) ** 2);
 	const nights = 8 * (days + 1);
 	let [mean, some] = [0, 0];

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { always } from "../../../src/core/counts/counts.ts";
+import { EveryKitsEnd } from "../../../src/core/kits/everyKitsEnd.ts";
 import { expiriesPerDay } from "../../../src/core/kits/expiriesPerDay.ts";
 import type { LikeDay, ReadyLife } from "../../../src/core/kits/renewalSteps.ts";
+import { renewalSteps, renews } from "../../../src/core/kits/renewalSteps.ts";
 import { renewalsOfDay } from "../../../src/core/kits/renewalsOfDay.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -94,5 +96,43 @@ test.each([3, FOLLOWED, FOLLOWED + 1, 30, 200])(
 		expectWithin(perDay, kits - 0.75, 0.01, "kits a day");
 		const [{ first, chance } = always(0)] = given.map((of) => of(2));
 		expectWithin(chance[kits - 2 - first] ?? 0, 1, 1e-9, "");
+	},
+);
+
+/** Kits renewed a day once kits have long forgotten how they began: so many days are gone through first. */
+function inTheLongRun(kits: number, day: LikeDay, life: ReadyLife): number {
+	const steps = renewalSteps(day, life);
+	const chain = new EveryKitsEnd(kits, Math.max(...steps.map(({ target }) => target)) + 1);
+	const given = new Float64Array((kits + 1) ** 2);
+	let sum = 0;
+	for (let of = 0; of < FORGOTTEN + LONG; of++)
+		for (const step of steps) {
+			const uses = chain.go(step, given);
+			if (!renews(step) || of < FORGOTTEN) continue;
+			given.forEach((chance, at) => {
+				const [used, renewed] = [Math.floor(at / (kits + 1)), at % (kits + 1)];
+				sum += ((uses[used] as number) * chance * renewed) / LONG;
+			});
+		}
+	return sum;
+}
+/** Whole rounds of a life of 3 or 4 days, and of what it takes to be ready again. */
+const LONG = 60;
+const FORGOTTEN = 1500;
+
+// Kits that are rarely used forget slowly how they began: over a hundred days and more.
+test.each([
+	["in_time", 4, 0.1, [480, 960], 4],
+	["in_time", 4, 0.1, [300, 480, 600, 700, 800, 900, 960, 1200], 4],
+	["in_time", 3, 0.4, [300, 480, 600, 700, 800, 900, 960, 1200], 4],
+	["when_expired", 4, 0.02, [480, 960], 3],
+	["when_expired", 4, 0.5, [480], 3],
+] as const)(
+	"%s, %d kits and %d uses a day, rounds at %j: as in the long run",
+	(renewal, kits, uses, starts, days) => {
+		const life = { days, renewal };
+		const { perDay } = renewalsOfDay(kits, dayOf(uses, starts), life);
+		const wanted = inTheLongRun(kits, dayOf(uses, starts), life);
+		expectWithin(perDay, wanted, 0.015 * wanted, "kits a day");
 	},
 );
