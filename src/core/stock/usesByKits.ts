@@ -15,16 +15,23 @@ const HARDLY = 1e-9;
  *
  * @returns nothing where use goes by what rounds gather, or kits take different amounts
  */
-export function usesByKits({ rates, days, descaleEvery }: UseInputs): PossibleUses | undefined {
+export function usesByKits(use: UseInputs): PossibleUses | undefined {
+	const { rates, days, loads, descaleEvery } = use;
 	const oneByOne = days.every(({ kind }) => kind === "after_each_use");
-	const gathered = rates.perRound + sumOfAll(rates.perLoad);
+	// A load of one kit is the kit.
+	const isKit = (method: number) => oneByOne || loads[method]?.kits === 1;
+	const ofLoads = sumOfAll(rates.perLoad.filter((_, method) => isKit(method)));
+	const isGathered =
+		!oneByOne &&
+		(rates.perRound > 0 || rates.perLoad.some((load, method) => load > 0 && !isKit(method)));
 	const perDescale = descaleEvery > 0 ? rates.perDescale : 0;
-	const [eachKit = 0] = rates.perKit;
-	if (rates.perKit.some((use) => use !== eachKit)) return undefined;
-	if (!oneByOne && gathered + perDescale > 0) return undefined;
-	const { of, size } = unroundedSteps([rates.perDay, eachKit + gathered, perDescale]);
+	const [kit = 0] = rates.perKit;
+	if (rates.perKit.some((each) => each !== kit)) return undefined;
+	if (isGathered || (!oneByOne && perDescale > 0)) return undefined;
+	const eachKit = kit + ofLoads + (oneByOne ? rates.perRound : 0);
+	const { of, size } = unroundedSteps([rates.perDay, eachKit, perDescale]);
 	const ofDays = of(rates.perDay * days.length);
-	const ofKit = of(eachKit + gathered);
+	const ofKit = of(eachKit);
 	const ofDescaling = of(perDescale);
 	const stepsOf = (kits: number) =>
 		ofDays + kits * ofKit + (ofDescaling === 0 ? 0 : Math.ceil(kits / descaleEvery) * ofDescaling);
