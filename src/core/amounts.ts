@@ -8,6 +8,8 @@ export interface Amounts {
 		readonly first: number;
 		readonly chance: Float64Array;
 		readonly places?: Float64Array;
+		/** What comes beyond the last of `chance`, where that was not followed: asked for by hardly anybody. */
+		readonly beyond?: () => { readonly first: number; readonly chance: Float64Array };
 	};
 	readonly size: number;
 }

@@ -1,4 +1,5 @@
 import type { Amounts } from "../amounts.ts";
+import { chanceAtMost } from "./counts.ts";
 
 /** Rounding error of an amount that is a whole number of steps; of very many steps, in parts of them. */
 const ROUNDING_ERROR = 1e-9;
@@ -8,11 +9,12 @@ const NEVER = 1e-12;
 /** The chance that an amount is enough for what comes. */
 export function chanceEnough({ counts, size }: Amounts, amount: number): number {
 	if (size === 0) return 1;
-	const { first, chance, places } = counts;
+	const { first, chance, places, beyond } = counts;
 	const most = amount / size + roundingError(amount / size);
 	let sum = 0;
 	for (let i = 0; i < chance.length; i++)
 		if ((places ? (places[i] as number) : first + i) <= most) sum += chance[i] as number;
+	if (beyond && most >= first + chance.length) sum += chanceAtMost(beyond(), Math.floor(most));
 	return Math.min(1, sum);
 }
 
@@ -23,8 +25,12 @@ export function chanceEnough({ counts, size }: Amounts, amount: number): number 
  */
 export function nextSmaller({ counts, size }: Amounts, amount: number): number | undefined {
 	if (size === 0) return undefined;
-	const { first, chance, places } = counts;
+	const { first, chance, places, beyond } = counts;
 	const end = amount / size - roundingError(amount / size);
+	if (beyond && end > first + chance.length) {
+		const further = nextSmaller({ counts: beyond(), size }, amount);
+		if (further !== undefined) return further;
+	}
 	let largest = Number.NEGATIVE_INFINITY;
 	for (let i = 0; i < chance.length; i++) {
 		const place = places ? (places[i] as number) : first + i;

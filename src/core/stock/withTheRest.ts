@@ -1,4 +1,6 @@
+import type { Amounts } from "../amounts.ts";
 import { type Counts, chanceAtMost } from "../counts/counts.ts";
+import { onceAsked } from "../onceAsked.ts";
 import { aboutUsed } from "./aboutEnough.ts";
 import type { UseInputs } from "./useInputs.ts";
 
@@ -11,21 +13,24 @@ const HARDLY = 1e-9;
  *
  * @param used in steps of a size, with all of it that is enough as surely as asked
  */
-export function withTheRest(used: Counts, size: number, use: UseInputs): Counts {
+export function withTheRest(used: Counts, size: number, use: UseInputs): Amounts["counts"] {
 	const missing = leftOut(used);
-	if (missing === 0) return used;
-	const { first, chance } = used;
+	return missing === 0
+		? used
+		: { ...used, beyond: onceAsked(() => rest(used, missing, size, use)) };
+}
+
+function rest({ first, chance }: Counts, missing: number, size: number, use: UseInputs): Counts {
 	const end = first + chance.length;
 	const about = aboutUsed(use, size);
-	const rest = about.chance.subarray(Math.max(0, end - about.first));
-	const beyond = rest.reduce((sum, each) => sum + each, 0);
-	const from = Math.max(end, about.first) - first;
-	const all = new Float64Array(from + Math.max(1, rest.length));
-	all.set(chance);
-	for (let i = 0; i < rest.length; i++) all[from + i] = ((rest[i] as number) / beyond) * missing;
+	const likely = about.chance.subarray(Math.max(0, end - about.first));
+	let sum = 0;
+	for (let i = 0; i < likely.length; i++) sum += likely[i] as number;
 	// What nothing is known of comes next.
-	if (beyond === 0) all[from] = missing;
-	return { first, chance: all };
+	if (sum === 0) return { first: end, chance: Float64Array.of(missing) };
+	const beyond = likely.slice();
+	for (let i = 0; i < beyond.length; i++) beyond[i] = ((beyond[i] as number) / sum) * missing;
+	return { first: Math.max(end, about.first), chance: beyond };
 }
 
 /** How likely what was left out is; 0 where it cannot be seen. */

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { scaled } from "../../../src/core/amounts.ts";
 import { chanceEnough, nextSmaller } from "../../../src/core/counts/chanceEnough.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
@@ -78,4 +78,32 @@ test("an amount of very many steps is itself, whatever rounding leaves of it", (
 	const amount = steps * 1e-6 * (1 - 2e-16);
 	expect(chanceEnough(many, amount)).toBe(1);
 	expect(nextSmaller(many, amount)).toBe((steps / 2) * 1e-6);
+});
+
+describe("what comes beyond the amounts that were followed", () => {
+	const followed = { first: 2, chance: Float64Array.of(0.5, 0.25) };
+	const rest = { first: 6, chance: Float64Array.of(0.125, 0, 0.125) };
+	const amounts = { counts: { ...followed, beyond: () => rest }, size: 0.5 };
+
+	test.each([
+		[1, 0.5, undefined],
+		[1.5, 0.75, 1],
+		[2, 0.75, 1.5],
+		[3, 0.875, 1.5],
+		[3.5, 0.875, 3],
+		[4, 1, 3],
+		[1000, 1, 4],
+	])("%d is enough with a chance of %d; the next smaller is %s", (amount, enough, less) => {
+		expectWithin(chanceEnough(amounts, amount), enough, 1e-12, "chance");
+		expect(nextSmaller(amounts, amount)).toBe(less);
+	});
+
+	test("is not asked for among them", () => {
+		const beyond = () => {
+			throw new Error("asked");
+		};
+		const few = { counts: { ...followed, beyond }, size: 0.5 };
+		expect([chanceEnough(few, 1.9), nextSmaller(few, 1.9)]).toEqual([0.75, 1.5]);
+		expect(() => chanceEnough(few, 2)).toThrow("asked");
+	});
 });

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import type { Amounts } from "../../../src/core/amounts.ts";
+import { chanceEnough } from "../../../src/core/counts/chanceEnough.ts";
 import { type Counts, chanceAtMost } from "../../../src/core/counts/counts.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { soaks } from "../../../src/core/rounds/loads.ts";
@@ -15,6 +17,7 @@ const useOf = (kits: number): UseInputs => ({
 	descaleEvery: 0,
 });
 const all = poisson(40);
+const enough = (counts: Amounts["counts"], kits: number) => chanceEnough({ counts, size: 1 }, kits);
 const upTo = (most: number): Counts => ({
 	first: all.first,
 	chance: all.chance.slice(0, most - all.first + 1),
@@ -29,10 +32,10 @@ test.each([30, 44, 60])(
 	(most) => {
 		const found = withTheRest(upTo(most), 1, useOf(40));
 		for (let kits = all.first; kits <= most; kits++)
-			expect(chanceAtMost(found, kits)).toBe(chanceAtMost(all, kits));
+			expect(enough(found, kits)).toBe(chanceAtMost(all, kits));
 		for (let kits = most + 1; kits < 90; kits++)
-			expectWithin(chanceAtMost(found, kits), chanceAtMost(all, kits), 0.005, "chance");
-		expectWithin(chanceAtMost(found, 1e6), 1, 1e-12, "chance");
+			expectWithin(enough(found, kits), chanceAtMost(all, kits), 0.005, "chance");
+		expectWithin(enough(found, 1e6), 1, 1e-12, "chance");
 	},
 );
 
@@ -41,7 +44,7 @@ test.each([
 	["about as much as comes begins far beyond them", 4000],
 ])("all of it is there where %s", (_what, kits) => {
 	const found = withTheRest(upTo(44), 1, useOf(kits));
-	expectWithin(chanceAtMost(found, 1e6), 1, 1e-12, "chance");
-	expect(chanceAtMost(found, 44)).toBe(chanceAtMost(all, 44));
-	if (kits === 3) expectWithin(chanceAtMost(found, 45), 1, 1e-12, "chance");
+	expectWithin(enough(found, 1e6), 1, 1e-12, "chance");
+	expect(enough(found, 44)).toBe(chanceAtMost(all, 44));
+	if (kits === 3) expectWithin(enough(found, 45), 1, 1e-12, "chance");
 });

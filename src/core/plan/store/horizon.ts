@@ -38,7 +38,10 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 	const dates = Array.from({ length: ahead }, (_, day) => addDays(firstDay, day));
 	const days = dayDemands(unit, dates).map((day) => ({
 		...day,
-		preparationCounts: preparationsOn(unit, day.rounds),
+		// Asked for of the product in use alone.
+		get preparationCounts() {
+			return preparationsOn(unit, day.rounds);
+		},
 	}));
 	// What items have in common is found by the list of days: the same object for all of them.
 	const rounds = memoize((count: number) => roundsByDate(days.slice(0, count)));
