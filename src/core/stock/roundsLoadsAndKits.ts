@@ -1,6 +1,7 @@
 import type { Counts } from "../counts/counts.ts";
 import { spread } from "../counts/spread.ts";
-import { type MeansAtLevel, numbersAsPlanned, numbersAtLevels, places } from "./likelyNumbers.ts";
+import type { MeansAtLevel } from "./followRounds.ts";
+import { numbersAsPlanned, numbersAtLevels, places } from "./likelyNumbers.ts";
 import type { Numbers } from "./mostNumbers.ts";
 
 /**

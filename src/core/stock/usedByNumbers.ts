@@ -1,7 +1,7 @@
 import type { Counts } from "../counts/counts.ts";
 import type { Loads } from "../rounds/loads.ts";
 import { sumOfAll } from "../sumOfAll.ts";
-import type { MeansAtLevel } from "./likelyNumbers.ts";
+import type { MeansAtLevel } from "./followRounds.ts";
 import { mostNumbers, type Numbers } from "./mostNumbers.ts";
 import { roundsLoadsAndKits } from "./roundsLoadsAndKits.ts";
 

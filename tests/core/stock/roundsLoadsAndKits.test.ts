@@ -68,6 +68,15 @@ test.each([
 	expectWithin(all, sum, 1e-12, "chance");
 });
 
+test("nor where loads are not followed", () => {
+	const few = numbers(3, 0, 4);
+	for (let rounds = 0; rounds <= 3; rounds++)
+		for (let kits = 0; kits <= 4; kits++) {
+			const of = numbers(rounds, 0, kits);
+			expectWithin(chanceOf(few, of), chanceOf(numbers(3, 0, 30), of), 1e-17, "chance");
+		}
+});
+
 test("what use does not go by is not followed, and use beyond the limit left out", () => {
 	const rounds = roundsLoadsAndKits(AS_PLANNED, IN_LOAD, numbers(3, 0, 0), (of) => of.rounds);
 	const [one, other] = [1 - Math.exp(-0.7), 1 - Math.exp(-1.6)];
@@ -77,6 +86,30 @@ test("what use does not go by is not followed, and use beyond the limit left out
 	});
 	expect(chanceOf(FAR, numbers(1, 0, 2), 10_001)).toBe(0);
 	expectWithin(chanceOf(FAR, numbers(1, 0, 1), 10_001), likely(numbers(1, 0, 1)), 1e-12, "chance");
+});
+
+test.each([
+	["rounds, loads and kits", FAR],
+	["loads and kits", numbers(0, 12, 30)],
+	["rounds and kits", numbers(3, 0, 30)],
+	["rounds and loads", numbers(3, 12, 0)],
+	["loads", numbers(0, 12, 0)],
+	["rounds", numbers(3, 0, 0)],
+])("levels of births, each by its weight: %s", (_what, most) => {
+	const levels = [0.9, 0.1 - 1e-12, 1e-12].map((weight, i) => ({
+		means: MEANS.map((mean) => mean * 2 ** i),
+		weight,
+	}));
+	const { first, chance } = roundsLoadsAndKits(levels, IN_LOAD, most, useOf);
+	const parts = levels.map(({ means, weight }) => ({
+		alone: roundsLoadsAndKits([{ means, weight: 1 }], IN_LOAD, most, useOf),
+		weight,
+	}));
+	for (let use = 0; use <= useOf(most); use++) {
+		let sum = 0;
+		for (const { alone, weight } of parts) sum += weight * (alone.chance[use - alone.first] ?? 0);
+		expectWithin(chance[use - first] ?? 0, sum, 1e-15, `chance of ${use}`);
+	}
 });
 
 test("the most that is followed is as far as chances go", () => {
