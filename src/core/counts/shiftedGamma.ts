@@ -30,23 +30,24 @@ export function shiftedGamma(
 	const spread = Math.sqrt(variance);
 	const skewness = Math.max(-MOST_SKEWED, Math.min(MOST_SKEWED, third / (variance * spread)));
 	const turned = skewness < 0 ? -1 : 1;
-	const log = logDensity(Math.abs(skewness));
-	const term = (count: number) => Math.exp(log((turned * (count - mean)) / spread));
+	const density = { mean, spread, turned, skewness: Math.abs(skewness) };
 	const step = Math.max(1, Math.floor(spread / FINE));
 	const middle = Math.round(mean / step) * step;
-	const below = termsFrom(middle, -step, spread, term);
-	const above = termsFrom(middle + step, step, spread, term);
-	const from = middle - (below.length - 1) * step;
+	const below = termsFrom(belowMiddle, middle, -step, density);
+	const above = termsFrom(aboveMiddle, middle + step, step, density);
+	const from = middle - (below - 1) * step;
 	const first = Math.max(0, from);
-	const last = Math.max(first, Math.min(Math.ceil(most), middle + above.length * step));
+	const last = Math.max(first, Math.min(Math.ceil(most), middle + above * step));
 	if (first > limit) return { first: limit, chance: new Float64Array(1) };
+	let sum = 0;
+	for (let i = below - 1; i >= 0; i--) sum += belowMiddle[i] as number;
+	for (let i = 0; i < above; i++) sum += aboveMiddle[i] as number;
 	const chance = new Float64Array(Math.min(last, limit) - first + 1);
-	const terms = [...below.reverse(), ...above];
-	const sum = terms.reduce((all, each) => all + each, 0);
-	terms.forEach((each, i) => {
+	for (let i = 0; i < below + above; i++) {
 		const at = Math.min(Math.max(from + i * step, first), last) - first;
+		const each = (i < below ? belowMiddle[below - 1 - i] : aboveMiddle[i - below]) as number;
 		if (at < chance.length) chance[at] = (chance[at] as number) + each / sum;
-	});
+	}
 	return { first, chance };
 }
 
@@ -57,28 +58,40 @@ function eitherSide(mean: number): Counts {
 	return above === 0 ? always(first) : { first, chance: Float64Array.of(1 - above, above) };
 }
 
-/** Terms in one direction, as far as they can be seen. */
+/** Terms on either side of the middle, in lists that are kept: new ones each time would be much to tidy up. */
+const MOST_TERMS = 2 * FINE * FURTHEST + 1;
+const [belowMiddle, aboveMiddle] = [new Float64Array(MOST_TERMS), new Float64Array(MOST_TERMS)];
+
+interface Density {
+	readonly mean: number;
+	readonly spread: number;
+	/** -1 where it is turned round. */
+	readonly turned: number;
+	readonly skewness: number;
+}
+
+/** Terms in one direction, as far as they can be seen. @returns how many */
 function termsFrom(
+	terms: Float64Array,
 	start: number,
 	step: number,
-	spread: number,
-	term: (count: number) => number,
-): number[] {
-	const terms = [term(start)];
-	for (let i = 1; i < (FURTHEST * spread) / Math.abs(step); i++) {
-		const each = term(start + i * step);
-		if (each < TAIL) break;
-		terms.push(each);
-	}
-	return terms;
+	{ mean, spread, turned, skewness }: Density,
+): number {
+	const furthest = (FURTHEST * spread) / Math.abs(step);
+	const shape = 4 / skewness ** 2;
+	let count = 0;
+	do {
+		const z = (turned * (start + count * step - mean)) / spread;
+		const each = Math.exp(logDensity(z, skewness, shape));
+		if (count > 0 && each < TAIL) break;
+		terms[count++] = each;
+	} while (count < furthest);
+	return count;
 }
 
 /** Logarithm of the density of a Gamma of mean 0, spread 1 and this skewness, but for a constant. */
-function logDensity(skewness: number): (z: number) => number {
-	if (skewness < EVEN) return (z) => (-z * z) / 2;
-	const shape = 4 / skewness ** 2;
-	return (z) => {
-		const up = 1 + (z * skewness) / 2;
-		return up <= 0 ? Number.NEGATIVE_INFINITY : (shape - 1) * Math.log(up) - (2 * z) / skewness;
-	};
+function logDensity(z: number, skewness: number, shape: number): number {
+	if (skewness < EVEN) return (-z * z) / 2;
+	const up = 1 + (z * skewness) / 2;
+	return up <= 0 ? Number.NEGATIVE_INFINITY : (shape - 1) * Math.log(up) - (2 * z) / skewness;
 }
