@@ -2,7 +2,9 @@ import { memoize } from "../memoize.ts";
 import type { Moments } from "./moments.ts";
 
 /** Levels at which moments are worked out. */
-const PIECES = 24;
+const PIECES = 26;
+/** `furthest` is taken a little further, so that many lists of days come to the same levels: a day's are worked out once. */
+const FURTHER = 2 ** 0.25;
 
 /**
  * Moments at every level up to `furthest`, from a few at which they are worked out.
@@ -14,7 +16,8 @@ export function momentsBetween(
 	momentsAt: (factor: number) => Moments,
 	furthest: number,
 ): (factor: number) => Moments {
-	const piece = Math.sqrt(furthest) / PIECES;
+	const steps = Math.ceil(Math.log(furthest) / Math.log(FURTHER));
+	const piece = Math.sqrt(FURTHER ** steps) / PIECES;
 	const point = memoize((i: number) => momentsAt((Math.max(0, i) * piece) ** 2));
 	return (factor) => {
 		const place = Math.sqrt(factor) / piece;

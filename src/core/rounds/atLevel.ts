@@ -2,6 +2,7 @@ import type { Counts, GivenLevel } from "../counts/counts.ts";
 import { levelNodes } from "../counts/levelNodes.ts";
 import { mixedOver } from "../counts/mixedOver.ts";
 import { spanShape } from "../counts/spanShape.ts";
+import { MOST_OBJECTS, memoize, memoizeByObject } from "../memoize.ts";
 import { sumOfAll } from "../sumOfAll.ts";
 import type { RoundsOfDay } from "./roundsOfDay.ts";
 
@@ -16,6 +17,11 @@ export function atLevel(rounds: RoundsOfDay, factor: number): RoundsOfDay {
 	const kits = kitsOfRounds(byKind, rounds.kits.length);
 	return { ...known, kits, byKind };
 }
+
+/** The same object for the same level: moments are worked out at a few levels for many items and lists of days. */
+export const knownAtLevel = memoizeByObject((rounds: RoundsOfDay) =>
+	memoize((factor: number) => atLevel(rounds, factor), undefined, MOST_OBJECTS),
+);
 
 /** The kits of one of its rounds alone. */
 export function kitsOfRoundAt(

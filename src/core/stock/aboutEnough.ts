@@ -5,7 +5,7 @@ import { shiftedGamma } from "../counts/shiftedGamma.ts";
 import { spanShape } from "../counts/spanShape.ts";
 import { memoize, memoizeByObject } from "../memoize.ts";
 import { ofEach } from "../ofEach.ts";
-import { atLevel } from "../rounds/atLevel.ts";
+import { knownAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { meanUse } from "./meanUse.ts";
 import { momentsOfUse } from "./momentsOfUse.ts";
@@ -39,9 +39,10 @@ const momentsOver = memoizeByObject((_days: readonly RoundsOfDay[]) =>
 function momentsAdded({ rates, days, loads, descaleEvery }: UseInputs): Moments {
 	const perRound = rates.perRound + (descaleEvery > 0 ? rates.perDescale / descaleEvery : 0);
 	const even = { rates: { ...rates, perRound }, loads };
+	const momentsOn = momentsOfUse(even, AS_TYPED);
 	const momentsAt = (factor: number): Moments =>
 		momentsOfSum(
-			ofEach(days, (day) => momentsOfUse(even, atLevel(day, factor), AS_TYPED)),
+			ofEach(days, (day) => momentsOn(knownAtLevel(day)(factor))),
 			undefined,
 		);
 	const shape = spanShape(days.flatMap(({ forecast }) => (forecast ? [forecast.level] : [])));

@@ -3,7 +3,7 @@ import { longTotal } from "../counts/longTotal.ts";
 import { type Moments, momentsOf, momentsOfSum } from "../counts/moments.ts";
 import { sumOf } from "../counts/sumOf.ts";
 import { ofEach } from "../ofEach.ts";
-import { atLevel } from "../rounds/atLevel.ts";
+import { knownAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { runningRounds } from "../rounds/roundsThatRun.ts";
 import type { Steps } from "./commonStep.ts";
@@ -25,9 +25,10 @@ export function descaledAtLevel(use: UseInputs, shape: number, steps: Steps): Co
 	const perRound = rates.perRound + rates.perDescale / descaleEvery;
 	const even = { rates: { ...rates, perRound }, loads };
 	const descaling = steps.of(rates.perDescale);
+	const momentsOn = momentsOfUse(even, steps);
 	const momentsAt = (factor: number) => {
-		const known = ofEach(days, (day) => atLevel(day, factor));
-		const each = ofEach(known, (day) => momentsOfUse(even, day, steps));
+		const known = ofEach(days, (day) => knownAtLevel(day)(factor));
+		const each = ofEach(known, momentsOn);
 		const amounts = [...each.map(() => 1), descaling];
 		return momentsOfSum([...each, begun(known, descaleEvery)], amounts);
 	};

@@ -5,7 +5,7 @@ import { moved } from "../counts/spread.ts";
 import { DAYS_ADDED_EXACTLY, nodesOfSum, sumAtLevel } from "../counts/sumAtLevel.ts";
 import { memoize, memoizeByObject } from "../memoize.ts";
 import { ofEach } from "../ofEach.ts";
-import { atLevel, givenLevel, kitsAtLevel } from "../rounds/atLevel.ts";
+import { givenLevel, kitsAtLevel, knownAtLevel } from "../rounds/atLevel.ts";
 import type { RoundsOfDay } from "../rounds/roundsOfDay.ts";
 import { addedTogether } from "./addedTogether.ts";
 import type { Steps } from "./commonStep.ts";
@@ -87,9 +87,10 @@ export function nodesAddedUp(days: readonly RoundsOfDay[]) {
 /** Without descalings no day hangs on another but by the level. */
 function dayByDay(use: UseInputs, steps: Steps): Counts {
 	const used = (day: RoundsOfDay) => stepsUsed({ ...use, days: [day] }, steps);
+	const momentsOn = momentsOfUse(use, steps);
 	const atEachLevel = (day: RoundsOfDay) => ({
 		...givenLevel(day, used),
-		momentsAt: (factor: number) => momentsOfUse(use, atLevel(day, factor), steps),
+		momentsAt: (factor: number) => momentsOn(knownAtLevel(day)(factor)),
 	});
 	return sumAtLevel(
 		ofEach(use.days, (day) => (day.forecast ? atEachLevel(day) : used(day))),

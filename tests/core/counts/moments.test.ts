@@ -55,3 +55,18 @@ test("between the levels worked out, what bends evenly with the root of the leve
 		most: 9,
 	});
 });
+
+test("moments are worked out at the same levels for nearly as far, and as far as asked", () => {
+	const levelsFor = (furthest: number) => {
+		const asked: number[] = [];
+		const between = momentsBetween((level) => {
+			asked.push(level);
+			return { mean: level, variance: 0, third: 0, most: 0 };
+		}, furthest);
+		for (let part = 0; part <= 100; part++) between((part / 100) * furthest);
+		return asked;
+	};
+	expect(levelsFor(10.9)).toEqual(expect.arrayContaining(levelsFor(10)));
+	for (const furthest of [0.3, 1, 10, 10.9])
+		expect(Math.max(...levelsFor(furthest))).toBeGreaterThan(furthest);
+});

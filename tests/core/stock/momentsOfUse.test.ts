@@ -37,7 +37,7 @@ test.each([
 	["kits that differ, with all of it", { ...all, perKit: [4, 7] }, inRounds, soaks(2)],
 	["after each use", { ...all, perKit: [4, 7] }, afterEachUse, soaks(2)],
 ])("as of the amounts one by one: %s", (_what, rates, day, loads) => {
-	const found = momentsOfUse({ rates, loads }, day, steps);
+	const found = momentsOfUse({ rates, loads }, steps)(day);
 	const used = momentsOf(usedOverDays({ rates, days: [day], loads, descaleEvery: 0 }, steps));
 	for (const moment of ["mean", "variance", "third"] as const)
 		expectWithin(found[moment], used[moment], 1e-7 * Math.abs(used[moment]), moment);
@@ -46,6 +46,6 @@ test.each([
 
 test("without kits only what goes by the day", () => {
 	const day = { ...inRounds, kits: [0, 0, 0], byKind: byKind.map(() => [0, 0, 0]) };
-	const found = momentsOfUse({ rates: all, loads: soaks(2) }, day, steps);
+	const found = momentsOfUse({ rates: all, loads: soaks(2) }, steps)(day);
 	expect(found).toEqual({ mean: 6, variance: 0, third: 0, most: 6 });
 });
