@@ -1,14 +1,10 @@
 import type { Counts } from "../counts/counts.ts";
 import { memoize, memoizeByObject } from "../memoize.ts";
+import { countedAnew, ListsOfLoads, type LoadsSoFar, loadsIn, NEVER } from "./loadsSoFar.ts";
 import { LotsOfWater, type RoundToBoilFor } from "./lotsOfWater.ts";
 
 /** How likely each number of loads boiled so far is, with what stands ready. */
-type States = Map<number, Counts>;
-
-/** Less likely states are let go. */
-const NEVER = 1e-15;
-/** Numbers of loads less likely than this are seen in no result. */
-const UNSEEN = 1e-30;
+type States = Map<number, LoadsSoFar>;
 
 /** Totals known at once: the weeks of a plan that are alike have one. */
 const MOST_KNOWN = 32;
@@ -71,26 +67,28 @@ export class StandingWater {
 	}
 
 	#boiled(runs: readonly number[], eachDay: boolean): Counts[] {
-		let states = this.#before(runs);
+		const lists = new ListsOfLoads();
+		let states: States = new Map();
+		for (const [number, chance] of this.#before(runs)) states.set(number, lists.none(chance));
 		const days: Counts[] = [];
 		let day = 0;
 		for (const { round, isFire } of this.#inTime.slice(this.#firstOfPlan)) {
 			const of = this.#rounds[round] as RoundToBoilFor;
 			if (eachDay && isFire && of.day !== day) {
-				days.push(loadsIn(states));
-				states = withoutLoads(states);
+				days.push(loadsIn(states.values()));
+				for (const loads of states.values()) countedAnew(loads);
 				day = of.day;
 			}
 			states = isFire
 				? this.#decided(states, round)
-				: this.#passed(states, round, runs[round] as number);
+				: this.#passed(states, round, runs[round] as number, lists);
 		}
-		days.push(loadsIn(states));
+		days.push(loadsIn(states.values()));
 		return days;
 	}
 
 	/** What stands ready when the first fire of the plan may be lit: the same for its days and for all of them together. */
-	readonly #before = memoizeByObject((runs: readonly number[]): States => {
+	readonly #before = memoizeByObject((runs: readonly number[]): ReadonlyMap<number, number> => {
 		let ready = new Map([[this.#lots.none, 1]]);
 		for (const { round, isFire } of this.#inTime.slice(0, this.#firstOfPlan)) {
 			const next: typeof ready = new Map();
@@ -109,87 +107,34 @@ export class StandingWater {
 			}
 			ready = next;
 		}
-		return new Map([...ready].map(([number, chance]) => [number, noneBoiled(chance)]));
+		return ready;
 	});
 
 	/** Whether a fire is lit for a round. What stands ready stays different where it was. */
 	#decided(states: States, round: number): States {
 		const next: States = new Map();
 		const { loads } = this.#rounds[round] as RoundToBoilFor;
-		for (const [number, { first, chance }] of states) {
+		for (const [number, boiled] of states) {
 			const to = this.#lots.decided(number, round);
-			next.set(to, { first: first + (to === number ? 0 : loads), chance });
+			if (to !== number) boiled.first += loads;
+			next.set(to, boiled);
 		}
 		return next;
 	}
 
-	#passed(states: States, round: number, runs: number): States {
+	#passed(states: States, round: number, runs: number, lists: ListsOfLoads): States {
 		const next: States = new Map();
-		for (const [number, counts] of states) {
+		const add = (number: number, loads: LoadsSoFar, by: number) => {
+			const known = next.get(number);
+			const sum = lists.added(known, loads, by);
+			if (sum && sum !== known) next.set(number, sum);
+		};
+		for (const [number, loads] of states) {
 			const { used, idle } = this.#lots.passed(number, round);
-			if (runs > 0) add(next, used, counts, runs);
-			if (runs < 1) add(next, idle, counts, 1 - runs);
+			if (runs > 0) add(used, loads, runs);
+			if (runs < 1) add(idle, loads, 1 - runs);
 		}
+		lists.giveBack(states.values());
 		return next;
 	}
-}
-
-/** So far no load, this likely. */
-const noneBoiled = (chance: number): Counts => ({ first: 0, chance: Float64Array.of(chance) });
-
-/** Adds a part of what may have been boiled to a state: into its own list, where it has room. */
-function add(states: States, number: number, part: Counts, by: number): void {
-	const { first, chance } = withoutUnseen(part, by);
-	let all = 0;
-	for (let i = 0; i < chance.length; i++) all += (chance[i] as number) * by;
-	if (all <= NEVER) return;
-	const known = states.get(number);
-	const sum = known ? withRoom(known, first, first + chance.length) : emptyFor(first, chance);
-	if (sum !== known) states.set(number, sum);
-	const from = first - sum.first;
-	for (let i = 0; i < chance.length; i++)
-		sum.chance[from + i] = (sum.chance[from + i] as number) + (chance[i] as number) * by;
-}
-
-function withoutUnseen(part: Counts, by: number): Counts {
-	const { first, chance } = part;
-	let from = 0;
-	let to = chance.length;
-	while (from < to && (chance[from] as number) * by < UNSEEN) from++;
-	while (to > from && (chance[to - 1] as number) * by < UNSEEN) to--;
-	if (to - from === chance.length) return part;
-	return { first: first + from, chance: chance.subarray(from, to) };
-}
-
-const emptyFor = (first: number, { length }: Float64Array): Counts => ({
-	first,
-	chance: new Float64Array(length),
-});
-
-function withRoom(counts: Counts, from: number, end: number): Counts {
-	const { first, chance } = counts;
-	if (from >= first && end <= first + chance.length) return counts;
-	const least = Math.min(first, from);
-	const wider = new Float64Array(Math.max(first + chance.length, end) - least);
-	wider.set(chance, first - least);
-	return { first: least, chance: wider };
-}
-
-function loadsIn(states: States): Counts {
-	const all = [...states.values()];
-	const sum = new Float64Array(Math.max(...all.map(({ first, chance }) => first + chance.length)));
-	for (const { first, chance } of all)
-		for (let i = 0; i < chance.length; i++)
-			sum[first + i] = (sum[first + i] as number) + (chance[i] as number);
-	return { first: 0, chance: sum };
-}
-
-/** The same states, counted from 0 again. */
-function withoutLoads(states: States): States {
-	return new Map(
-		[...states].map(([number, { chance }]) => [
-			number,
-			noneBoiled(chance.reduce((sum, p) => sum + p, 0)),
-		]),
-	);
 }
