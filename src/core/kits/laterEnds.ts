@@ -1,5 +1,3 @@
-import { asChances } from "./asChances.ts";
-
 /**
  * How many kits end on each day to come, each day by itself: `size(end, n)` is the chance
  * that n do, `ending(end, n)` that n do on `end` and all later days together.
@@ -76,11 +74,11 @@ export class LaterEnds {
 		});
 	}
 
-	/** Takes them from what was written so. */
+	/** Takes them from what was written so; those below none count as none. A day's are not one altogether: sums beyond the kits are cut off. */
 	goOnFrom(chances: Float64Array): void {
 		const width = this.#free.length;
 		this.#sizes.forEach((sizes, end) => {
-			sizes.set(asChances(chances.subarray(end * width, (end + 1) * width)));
+			for (let n = 0; n < width; n++) sizes[n] = Math.max(0, chances[end * width + n] as number);
 		});
 		this.#addUp(this.#ends - 1);
 	}

@@ -1,4 +1,4 @@
-import { test } from "vitest";
+import { expect, test } from "vitest";
 import { EveryKitsEnd } from "../../../src/core/kits/everyKitsEnd.ts";
 import { OldestKits } from "../../../src/core/kits/oldestKits.ts";
 import { type RenewalStep, renewalSteps, renews } from "../../../src/core/kits/renewalSteps.ts";
@@ -110,3 +110,22 @@ test.each([1e-5, 0.3, 6])(
 		}
 	},
 );
+
+test.each(["every kit", "the oldest"])("%s followed goes on from other chances", (which) => {
+	const { steps, ends } = stepsOf("in_time", 0.4, [420, 840], 3);
+	const chainOf = () =>
+		which === "every kit" ? new EveryKitsEnd(4, ends) : new OldestKits(4, ends, steps, 0.1);
+	const [first, other] = [chainOf(), chainOf()];
+	const goDays = (chain: EveryKitsEnd | OldestKits, days: number) => {
+		for (let day = 0; day < days; day++) for (const step of steps) chain.go(step);
+	};
+	goDays(first, 5);
+	other.goOnFrom(first.chances());
+	goDays(first, 2);
+	goDays(other, 2);
+	const chances = other.chances();
+	expect(chances).toHaveLength(first.chances().length);
+	first.chances().forEach((chance, i) => {
+		expectWithin(chances[i] as number, chance, 1e-12, "");
+	});
+});

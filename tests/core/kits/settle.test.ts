@@ -50,3 +50,22 @@ test("what goes on changing, whatever is guessed, ends before the last stretch",
 	settle(chain, [step], 1);
 	expect(chain.days).toBeLessThan(40);
 });
+
+test("how much changes is told of a list, on average", () => {
+	const away = [0.008, 0.004, 0.002, 0.001];
+	const days = (lists: number) => {
+		const chain = { ...chainOf([0], () => [away[goes++] as number]), lists };
+		let goes = 0;
+		chain.go = () => {
+			last = [last[0] as number, away[goes++] as number];
+			return Float64Array.of(0);
+		};
+		let last = [0, 0.016];
+		chain.chances = () => Float64Array.from(last);
+		settle(chain, [step], 1);
+		return goes;
+	};
+	// From one to the next it changes by 0.008, 0.004, 0.002 …; less than 5 of 1,000 is settled.
+	expect(days(1)).toBe(2);
+	expect(days(2)).toBe(1);
+});
