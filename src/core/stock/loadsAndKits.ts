@@ -20,7 +20,7 @@ export interface LoadsAndKits {
 /** Of the rounds of a day whose births are known: the same for all items, whatever they take. */
 export const loadsAndKits = memoizeByObject(
 	({ byKind, kits }: RoundsOfDay, loads: Loads): LoadsAndKits => {
-		const sizes = Float64Array.of(1, ...loads.map((load) => load.kits));
+		const sizes = sizesOf(loads);
 		const counted = sizes.length;
 		const [pairs, threes] = [
 			(counted * (counted + 1)) / 2,
@@ -31,28 +31,33 @@ export const loadsAndKits = memoizeByObject(
 		if (away.length < counted) away = new Float64Array(2 * counted);
 		kits.forEach((_, round) => {
 			const mean = sumOfAll(byKind.map((ofKind) => ofKind[round] as number));
-			find(numbers.subarray(round * ofRound, (round + 1) * ofRound), mean, sizes);
+			find(numbers, round * ofRound, mean, sizes);
 		});
 		return { counted, ofRound, numbers };
 	},
 );
 
+const sizesOf = memoizeByObject((loads: Loads) =>
+	Float64Array.of(1, ...loads.map(({ kits }) => kits)),
+);
+
 /** How far each of them is from its mean, in a list that is kept. */
 let away = new Float64Array(16);
 
-function find(numbers: Float64Array, mean: number, sizes: Float64Array): void {
+function find(numbers: Float64Array, start: number, mean: number, sizes: Float64Array): void {
 	const { first, chance } = poissonTerms(mean);
 	const counted = sizes.length;
+	const means = start + counted;
 	for (let one = 0; one < counted; one++) {
 		const size = sizes[one] as number;
-		numbers[one] = Math.ceil((first + chance.length - 1) / size);
-		numbers[counted + one] = meanOf(first, chance, size);
+		numbers[start + one] = Math.ceil((first + chance.length - 1) / size);
+		numbers[means + one] = meanOf(first, chance, size);
 	}
 	for (let i = 0; i < chance.length; i++) {
 		for (let one = 0; one < counted; one++)
 			away[one] =
-				Math.ceil((first + i) / (sizes[one] as number)) - (numbers[counted + one] as number);
-		addTo(numbers, counted, chance[i] as number);
+				Math.ceil((first + i) / (sizes[one] as number)) - (numbers[means + one] as number);
+		addTo(numbers, means + counted, counted, chance[i] as number);
 	}
 }
 
@@ -63,8 +68,8 @@ function meanOf(first: number, chance: Float64Array, size: number): number {
 	return mean;
 }
 
-function addTo(numbers: Float64Array, counted: number, chance: number): void {
-	let pair = 2 * counted;
+function addTo(numbers: Float64Array, from: number, counted: number, chance: number): void {
+	let pair = from;
 	let three = pair + (counted * (counted + 1)) / 2;
 	for (let one = 0; one < counted; one++) {
 		const ofOne = chance * (away[one] as number);

@@ -42,7 +42,9 @@ export function usesByKits(use: UseInputs): PossibleUses | undefined {
 		ways: () => {
 			const last = setAside(kits, 1 - HARDLY);
 			const chance = kits.chance.subarray(0, last - kits.first + 1);
-			return { chance, places: Float64Array.from(chance, (_, i) => stepsOf(kits.first + i)) };
+			const places = new Float64Array(chance.length);
+			for (let i = 0; i < chance.length; i++) places[i] = stepsOf(kits.first + i);
+			return { chance, places };
 		},
 	};
 }
