@@ -1,8 +1,11 @@
 import { type Counts, TAIL } from "./counts.ts";
 import type { LevelNode } from "./laguerreNodes.ts";
 
-/** A level that weighs less cannot be seen in any result; it is far above the mean, and its counts would be the longest. */
-export const NEVER = TAIL * 1e-3;
+/**
+ * A level that weighs less is left out as any tail is; it is far above the mean, and its counts would be the longest.
+ * The levels beyond it weigh less still.
+ */
+export const NEVER = TAIL / 2;
 
 /**
  * A count that depends on an uncertain level: its distributions at the level's nodes,

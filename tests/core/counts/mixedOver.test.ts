@@ -4,8 +4,8 @@ import { mixedOver } from "../../../src/core/counts/mixedOver.ts";
 
 /** Nodes of a level that is twice its mean with the chance given; which of them are asked, and what comes of them. */
 test.each([
-	["seldom", 1e-15, [1, 2], [1 - 1e-15, 1e-15]],
-	["so seldom that nobody could see it", 1e-17, [1], [1]],
+	["seldom", 1e-13, [1, 2], [1 - 1e-13, 1e-13]],
+	["as seldom as what is cut off either end", 1e-14, [1], [1 - 1e-14]],
 	["never", 0, [1], [1]],
 ])("a level that is %s", (_what, weight, levels, chance) => {
 	const asked: number[] = [];
