@@ -136,3 +136,16 @@ test.each([
 		expectWithin(perDay, wanted, 0.015 * wanted, "kits a day");
 	},
 );
+
+test("where more kits end on a later day than there are, for sure, the others are none", () => {
+	// Hardly any chance is left of so many on one day: what has no chance at all tends to nothing, not to a number divided by none.
+	const day = {
+		starts: [443, 591, 767, 1233, 1433],
+		uses: [0.0367, 3.2495, 0.9952, 0.0492, 0.0024],
+		usesAfterMidnight: 1.2467,
+		plannedMinutes: 920,
+	};
+	const { perDay } = renewalsOfDay(9, day, { days: 7, renewal: "when_expired" });
+	expect(perDay).toBeGreaterThan(0);
+	expect(perDay).toBeLessThan(0.1);
+});
