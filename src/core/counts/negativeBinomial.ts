@@ -1,6 +1,6 @@
-import { always, type Counts, TAIL } from "./counts.ts";
+import { always, type Counts } from "./counts.ts";
 import { poisson } from "./poisson.ts";
-import { Terms } from "./terms.ts";
+import { SMALLEST_TERM, Terms } from "./terms.ts";
 
 const [below, above] = [new Terms(), new Terms()];
 
@@ -25,13 +25,13 @@ export function negativeBinomial(size: number, meanCount: number): Counts {
 	below.begin();
 	for (let k = mode, term = 1; k > 0; k--) {
 		term *= k / ((k - 1 + size) * share);
-		if (term < TAIL * 1e-3) break;
+		if (term < SMALLEST_TERM) break;
 		below.add(term);
 	}
 	above.begin();
 	for (let k = mode + 1, term = 1; ; k++) {
 		term *= ((k - 1 + size) / k) * share;
-		if (term < TAIL * 1e-3) break;
+		if (term < SMALLEST_TERM) break;
 		above.add(term);
 	}
 	const sum = 1 + above.sumFrom(below.sumFrom(0));

@@ -1,6 +1,6 @@
 import { memoize } from "../memoize.ts";
-import { always, type Counts, TAIL } from "./counts.ts";
-import { Terms } from "./terms.ts";
+import { always, type Counts } from "./counts.ts";
+import { SMALLEST_TERM, Terms } from "./terms.ts";
 
 /**
  * A Poisson count with the mean given.
@@ -38,9 +38,6 @@ export function poissonTerms(meanCount: number): Counts {
 		chance[below.count + 1 + i] = (above.terms[i] as number) / sum;
 	return { first: mode - below.count, chance };
 }
-
-/** Relative to the most likely count, terms below this cannot be seen in any result. */
-const SMALLEST_TERM = TAIL * 1e-3;
 
 const [below, above] = [new Terms(), new Terms()];
 
@@ -103,14 +100,4 @@ export function chanceAtLeast(kits: number, meanCount: number): number {
 	let sum = 0;
 	for (let i = chance.length - 1; i >= Math.max(0, kits - first); i--) sum += chance[i] as number;
 	return sum;
-}
-
-/** Chances that a Poisson count is at most 0, 1, … `kits` − 1. Their sum is the mean number of `kits` not taken. */
-export function chancesAtMost(kits: number, meanCount: number): number[] {
-	const { first, chance } = poisson(meanCount);
-	let sum = 0;
-	return Array.from({ length: kits }, (_, k) => {
-		sum += chance[k - first] ?? 0;
-		return Math.min(sum, 1);
-	});
 }

@@ -1,3 +1,8 @@
+import { TAIL } from "./counts.ts";
+
+/** Relative to the most likely count, terms below this cannot be seen in any result. */
+export const SMALLEST_TERM = TAIL * 1e-3;
+
 /** Terms on one side of the most likely count, in a list that is kept: a new one each time would be much to tidy up. */
 export class Terms {
 	terms = new Float64Array(256);

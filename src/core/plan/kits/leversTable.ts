@@ -79,8 +79,8 @@ function rowsOfKind(
 ): ComputedRow<typeof leversSheet>[] {
 	const unmetNow = unmetOf(now, kind);
 	const spared = (lever: Lever): Spared[] => {
-		// A change with which the rounds do not fit is none.
 		const unmet = unmetOf(lever, kind);
+		// A change with which the rounds do not fit is none.
 		if (!unmet.outcome.ok) return [];
 		return [{ lever, unmet, spared: derive(avoided, { now: unmetNow, changed: unmet }) }];
 	};

@@ -107,3 +107,18 @@ test("rounds worked out once for days that are alike are those of each day", () 
 		days.map(({ rounds }) => valueIn(rounds)),
 	);
 });
+
+test("a change after which not even a round with one kit ends before the next is known for none before it is worked out", () => {
+	const steps =
+		"step,basis,minutes,hands_on,method\nprepare,round,20,yes,chlorine\nwash,kit,310,yes,chlorine";
+	const { levers, rows } = tryAll(unitWith({}, { "steps.csv": steps }));
+	const [now, ...others] = levers as [Lever, ...Lever[]];
+	const unfit = others.filter(({ couldFit }) => !couldFit);
+	expect(now.couldFit).toBe(true);
+	expect(unfit.length).toBeGreaterThan(0);
+	expect(unfit.length).toBeLessThan(others.length);
+	for (const lever of unfit) {
+		expect(lever.kind(0).reprocessing.outcome.ok).toBe(false);
+		expect(rows.map((row) => valueIn(row.change))).not.toContain(lever.change.name);
+	}
+});
