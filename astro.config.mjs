@@ -19,12 +19,17 @@ const translating =
 		? []
 		: [inLanguage(language, isRelease), demoInLanguage(language, isRelease)];
 
-/** What the grid library asks for and this workbook never uses: dates, pickers, its own numbers, old browsers, kinds of cell. */
+/**
+ * What the grid library asks for and this workbook never uses: dates, pickers, its own numbers,
+ * words of its own menus, old browsers, kinds of cell, a layer to look for its faults.
+ */
 const leftOut = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];
 const unused = [
 	...leftOut,
 	/^\.\/(autocomplete|checkbox|date|dropdown|handsontable|numeric|password|select|time)(Editor|Type|Validator)$/,
 	/^\.\/(autocomplete|checkbox|html|numeric|password)Renderer$/,
+	"./languages/en-US",
+	"./overlay/debug",
 ];
 
 /** What the library asks of the places it once ran in, and the files put in the place of what is left out. */
