@@ -1,7 +1,6 @@
 import { cpSync, globSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { createInstrumenter, type Instrumenter } from "@stryker-mutator/instrumenter";
-import { createInjector } from "typed-inject";
+import { broken } from "./broken.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 /** A copy of the program to break; inside the project, so that packages are found. */
@@ -20,16 +19,6 @@ export interface Mutant {
 	readonly original: string;
 }
 
-/** Words that people read are no behaviour: tests of their own and the catalogues look after them. */
-const words = {
-	shouldIgnore: (path: { node: { type: string; tag?: { name?: string } } }) =>
-		path.node.type === "TaggedTemplateExpression" && path.node.tag?.name === "say"
-			? "words that people read"
-			: undefined,
-};
-
-const quiet = new Proxy({}, { get: () => () => false });
-
 /** Copies the program and its tests, with every mutant of src/core built in behind a switch. */
 export async function instrumented(pattern: string): Promise<readonly Mutant[]> {
 	rmSync(copy, { recursive: true, force: true });
@@ -41,15 +30,8 @@ export async function instrumented(pattern: string): Promise<readonly Mutant[]> 
 		mutate: true,
 		content: readFileSync(root + name, "utf8"),
 	}));
-	const instrumenter = createInjector()
-		.provideValue("logger", quiet as never)
-		.injectFunction(createInstrumenter as never) as Instrumenter;
-	const { files: broken, mutants } = await instrumenter.instrument(files, {
-		plugins: null,
-		excludedMutations: [],
-		ignorers: [words] as never,
-	});
-	for (const { name, content } of broken) writeFileSync(copy + name, content);
+	const { files: written, mutants } = await broken(files);
+	for (const { name, content } of written) writeFileSync(copy + name, content);
 	return mutants
 		.filter(({ status }) => status !== "Ignored")
 		.map(({ id, fileName, location, mutatorName, replacement }) => ({
