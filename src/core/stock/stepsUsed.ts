@@ -153,7 +153,8 @@ const useOfRound = memoize(
 			sum(perLoad.map((use, i) => use * Math.ceil(kits / (kitsInLoads[i] as number))));
 		return kitsWithUse(kinds, perKit, (kits) => (kits === 0 ? 0 : perRound + ofLoads(kits)), most);
 	},
-	(...inputs) => inputs.flat(),
+	// Where kinds end, or two methods of one kind could be taken for one method of two kinds.
+	(...inputs) => [inputs[0].length, ...inputs.flat()],
 );
 
 function sum(amounts: readonly number[]): number {

@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import { chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
 import { spread } from "../../../src/core/counts/spread.ts";
-import { soaks } from "../../../src/core/rounds/loads.ts";
+import { type Loads, soaks } from "../../../src/core/rounds/loads.ts";
+import type { Rates } from "../../../src/core/stock/ratesOfItem.ts";
 import { stepsUsed } from "../../../src/core/stock/stepsUsed.ts";
 import { withDescaling } from "../../../src/core/stock/withDescaling.ts";
 import { expectWithin } from "../../expectWithin.ts";
@@ -72,6 +73,35 @@ test("kinds that go the same way and use differently are followed each by itself
 	const runs = 1 - Math.exp(-0.65);
 	expectWithin(mean(used), 200 * runs + 3 * 0.4 + 5 * 0.25, 1e-9, "steps");
 	expectWithin(chanceAtMost(used, 204) - chanceAtMost(used, 202), 0.4 * Math.exp(-0.65), 1e-12, "");
+});
+
+test("two methods and one kind are never taken for one method and two kinds, whatever the numbers", () => {
+	const inOneRound = (rates: Omit<Rates, "perDay" | "perDescale">, loads: Loads, means: number[]) =>
+		stepsUsed(
+			{
+				rates: { perDay: 0, perDescale: 0, ...rates },
+				days: [
+					{
+						kind: "in_rounds",
+						starts: [0],
+						kits: [means.reduce((sum, each) => sum + each)],
+						byKind: means.map((each) => [each]),
+					},
+				],
+				loads,
+				descaleEvery: 0,
+			},
+			{ size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY },
+		);
+	// The same numbers one after the other: 0.5, 2, 3, 1, 5, 4, 2.
+	const twoMethods: Loads = [...soaks(4), { method: "boiling", kits: 2 }];
+	inOneRound({ perKit: [2], perRound: 3, perLoad: [1, 5] }, twoMethods, [0.5]);
+	const used = inOneRound({ perKit: [3, 1], perRound: 5, perLoad: [4] }, soaks(2), [0.5, 2]);
+	const kits = 2.5;
+	// Of a Poisson number: half of it rounded up is half of it, and half a kit more where it is odd.
+	const loads = (kits + (1 - Math.exp(-2 * kits)) / 2) / 2;
+	const runs = 1 - Math.exp(-kits);
+	expectWithin(mean(used), 5 * runs + 4 * loads + 3 * 0.5 + 1 * 2, 1e-9, "steps");
 });
 
 test("those that use more are followed", () => {
