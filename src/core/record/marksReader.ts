@@ -6,6 +6,11 @@ export interface Marks {
 
 const BETWEEN = /^[\s,;]+/;
 
+/** In small letters, as long as the text: İ alone would become two characters. */
+function small(text: string): string {
+	return text.replaceAll("İ", "i").toLowerCase();
+}
+
 /**
  * Marks of kits in a text, with spaces, commas or semicolons between. A mark that has a
  * space in itself is known by the register: the longest one that fits counts.
@@ -16,13 +21,13 @@ const BETWEEN = /^[\s,;]+/;
 export function marksReader(known: readonly string[]): (text: string) => Marks {
 	const longestFirst = [...known]
 		.sort((a, b) => b.length - a.length)
-		.map((mark) => ({ mark, lower: mark.toLowerCase() }));
+		.map((mark) => ({ mark, lower: small(mark) }));
 	return (text) => {
 		const marks = new Set<string>();
 		const unknown: string[] = [];
 		let rest = text.replace(BETWEEN, "");
 		while (rest !== "") {
-			const lower = rest.toLowerCase();
+			const lower = small(rest);
 			const mark = longestFirst.find(
 				(one) => lower.startsWith(one.lower) && /^($|[\s,;])/.test(rest.slice(one.lower.length)),
 			)?.mark;

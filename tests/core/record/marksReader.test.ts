@@ -26,3 +26,23 @@ test.each([
 ])("“%s”", (text, marks, unknown) => {
 	expect(marksIn(text)).toEqual({ marks, unknown });
 });
+
+test.each([
+	["İ1,K2", ["İ1", "K2"]],
+	["i1;k2 İ1", ["İ1", "K2"]],
+	["K2 İ1", ["K2", "İ1"]],
+])("a Turkish capital İ is one letter: “%s”", (text, marks) => {
+	expect(marksReader(["İ1", "K2"])(text)).toEqual({ marks, unknown: [] });
+});
+
+/** Beyond them no letter is small or capital. */
+const PLACES = 0x20000;
+
+test("in small letters, in which marks are compared, no other letter is longer or shorter", () => {
+	const changed: string[] = [];
+	for (let place = 0; place < PLACES; place++) {
+		const letter = String.fromCodePoint(place);
+		if (letter.toLowerCase().length !== letter.length) changed.push(letter);
+	}
+	expect(changed).toEqual(["İ"]);
+});
