@@ -4,6 +4,7 @@ import { build } from "vite";
 import { classicScripts } from "./src/build/classicScripts.ts";
 import { licences } from "./src/build/licences.ts";
 import { offline } from "./src/build/offline.ts";
+import { unusedOfGrid } from "./src/build/unusedOfGrid.ts";
 import { usedGridRules } from "./src/build/usedGridRules.ts";
 import { demoInLanguage } from "./src/messages/demoInLanguage.ts";
 import { inLanguage } from "./src/messages/inLanguage.ts";
@@ -19,24 +20,11 @@ const translating =
 		? []
 		: [inLanguage(language, isRelease), demoInLanguage(language, isRelease)];
 
-/**
- * What the grid library asks for and this workbook never uses: dates, pickers, its own numbers,
- * words of its own menus, old browsers, kinds of cell, a layer to look for its faults.
- */
-const leftOut = ["@babel/polyfill/lib/noConflict", "moment", "numbro", "pikaday"];
-const unused = [
-	...leftOut,
-	/^\.\/(autocomplete|checkbox|date|dropdown|handsontable|numeric|password|select|time)(Editor|Type|Validator)$/,
-	/^\.\/(autocomplete|checkbox|html|numeric|password)Renderer$/,
-	"./languages/en-US",
-	"./overlay/debug",
-];
-
-/** What the library asks of the places it once ran in, and the files put in the place of what is left out. */
+/** What the library asks of the places it once ran in, and the files put in the place of what is not used. */
 const forTheLibrary = {
 	define: { setImmediate: "setTimeout", clearImmediate: "clearTimeout" },
 	resolve: {
-		alias: unused.map((find) => ({
+		alias: unusedOfGrid.modules.map((find) => ({
 			find,
 			replacement: here("src/ui/grid/library/nothing.ts"),
 		})),
@@ -57,7 +45,7 @@ const classicScript = {
 				root: here("."),
 				logLevel: "warn",
 				publicDir: false,
-				plugins: [...translating, licences(leftOut), classicScripts()],
+				plugins: [...translating, licences(unusedOfGrid.packages), classicScripts()],
 				...forTheLibrary,
 				css: { postcss: { plugins: [usedGridRules] } },
 				define: { ...forTheLibrary.define, "process.env.NODE_ENV": '"production"' },

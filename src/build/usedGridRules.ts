@@ -1,29 +1,6 @@
-/** How classes begin of what the grid library can do and this workbook never asks of it. */
-const UNUSED = [
-	// Menus, comments, a phone's editor, kinds of cell: see what is left out in astro.config.mjs.
-	"htContextMenu",
-	"htSubmenu",
-	"htComment",
-	"htMobileEditorContainer",
-	"htCheckboxRenderer",
-	"htAutocompleteArrow",
-	"autocompleteEditor",
-	"listbox",
-	// Sorting, moving, resizing and folding in the grid itself.
-	"columnSorting",
-	"collapsibleIndicator",
-	"htExpandButton",
-	"htCollapseButton",
-	"htGroupIndicatorContainer",
-	"manualRowResizer",
-	"manualColumnResizer",
-	"ht__manualRowMove",
-	"ht__manualColumnMove",
-	// Another library's tables.
-	"col-",
-	"table",
-];
-const unused = new RegExp(`\\.(${UNUSED.join("|")})`);
+import { unusedOfGrid } from "./unusedOfGrid.ts";
+
+const unused = new RegExp(`\\.(${unusedOfGrid.classes.join("|")})`);
 
 /** What of a rule is looked at here. */
 interface Rule {
