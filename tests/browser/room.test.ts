@@ -12,7 +12,7 @@ const SCREENS = [{ width: 1366, height: 768 }, { width: 683, height: 384 }, PHON
 
 describe("room", { timeout: 240_000 }, () => {
 	test.each(languages.map(({ code }) => folderOf(code)))(
-		"the first row of every grid is on the first screen; nobody's margin takes its width /%s",
+		"the first row of every grid is on the first screen; its columns can all be scrolled to; nobody's margin takes its width /%s",
 		async (language) => {
 			const at = { ...site, address: site.address + language };
 			for (const viewport of SCREENS) {
@@ -26,6 +26,9 @@ describe("room", { timeout: 240_000 }, () => {
 					await expect
 						.poll(() => row.evaluate((tr) => Math.ceil(tr.getBoundingClientRect().bottom)), SOON)
 						.toBeLessThanOrEqual(viewport.height);
+					expect(await roomBeside(workbook), `${sheet} on ${viewport.width} px`).toBeGreaterThan(
+						99,
+					);
 					const [grid, sheetWide] = await widths(workbook);
 					expect(grid, `${sheet} on ${viewport.width} px`).toBe(sheetWide);
 				}
@@ -115,6 +118,28 @@ describe("room", { timeout: 240_000 }, () => {
 		await closeClean(workbook);
 	});
 
+	test.each(languages.map(({ code }) => folderOf(code)))(
+		"a phone shows a setting's whole name beside its value /%s",
+		async (language) => {
+			const at = { ...site, address: site.address + language };
+			const workbook = await WorkbookPage.open(browser, at, { viewport: PHONE });
+			await workbook.goTo("unit.csv");
+			const named = workbook.page.locator(".grid .ht_clone_left td.label");
+			await expect.poll(() => named.count(), SOON).toBeGreaterThan(5);
+			const cut = await named.evaluateAll((cells) =>
+				cells
+					.map((td) => td.firstElementChild ?? td)
+					.filter((name) => name.scrollHeight > name.clientHeight)
+					.map(({ textContent }) => textContent),
+			);
+			expect(cut).toEqual([]);
+			const value = workbook.page.locator(".grid .ht_master td.typed").first();
+			const { x = 0, width = 0 } = (await value.boundingBox()) ?? {};
+			expect(x + width).toBeLessThanOrEqual(PHONE.width);
+			await closeClean(workbook);
+		},
+	);
+
 	test("a phone shows a product's whole name in the plan, on two lines", async () => {
 		const workbook = await WorkbookPage.open(browser, site, { viewport: PHONE });
 		const cell = workbook.page.locator(".grid .ht_clone_left td", { hasText: "Liquid bleach" });
@@ -125,6 +150,14 @@ describe("room", { timeout: 240_000 }, () => {
 		await closeClean(workbook);
 	});
 });
+
+/** Pixels that the columns which stay in place leave to the others. */
+function roomBeside({ page }: WorkbookPage): Promise<number> {
+	return page.locator(".desk .grid").evaluate((grid) => {
+		const inPlace = grid.querySelector(".ht_clone_left")?.getBoundingClientRect().width ?? 0;
+		return grid.clientWidth - inPlace;
+	});
+}
 
 function widths({ page }: WorkbookPage): Promise<number[]> {
 	return page.evaluate(() =>

@@ -10,7 +10,6 @@ export function arrangedGrid(model: GridModel, rows: readonly number[], words: s
 		columns: model.columns,
 		rowCount: rows.length,
 		openEnd: model.openEnd ?? false,
-		fixedColumns: model.fixedColumns,
 		headerHeight: model.headerHeight,
 		rowHeight: (row) => model.rowHeight(of(row)),
 		...(measureOn && { measureOn }),

@@ -10,8 +10,9 @@ const SAMPLED_ROWS = 60;
 
 /** A sheet that the plan fills in: locked, and every cell can be asked "why?". Of a long one only the first rows are looked at before it stands. */
 export function computedGrid({ sheet, rows }: AnyTable): GridModel {
-	const all = Object.keys(sheet.columns);
-	const keys = all.filter((key) => !(sheet.columns[key]?.ifAny && isBlank(rows[0]?.[key])));
+	const keys = Object.keys(sheet.columns).filter(
+		(key) => !(sheet.columns[key]?.ifAny && isBlank(rows[0]?.[key])),
+	);
 	const shown = (row: number, key: string) => {
 		const column = sheet.columns[key];
 		const figure = rows[row]?.[key];
@@ -35,8 +36,6 @@ export function computedGrid({ sheet, rows }: AnyTable): GridModel {
 		name: sheet.title,
 		columns,
 		rowCount: rows.length,
-		// What stands where the rows' names would may be as wide as a phone, and leave no room beside it.
-		fixedColumns: keys[0] === all[0] ? 1 : 0,
 		headerHeight: headHeight(columns),
 		rowHeight: (row) => heights.of(row),
 		...(rows.length > SAMPLED_ROWS && { measureOn: () => heights.measureOn() }),

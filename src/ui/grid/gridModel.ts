@@ -64,8 +64,6 @@ export interface GridModel {
 	readonly rowCount: number;
 	/** True where the last row is an empty one, to go on in. */
 	readonly openEnd?: boolean;
-	/** Columns that stay in place when the others scroll. */
-	readonly fixedColumns: number;
 	/** Height of the column names on screen, in pixels. */
 	readonly headerHeight: number;
 	/** Height of a row on screen, in pixels; as of most rows, as long as nobody knows better. */

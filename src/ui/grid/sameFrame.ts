@@ -4,7 +4,6 @@ import type { GridModel } from "./gridModel.ts";
 export function sameFrame(a: GridModel, b: GridModel): boolean {
 	return (
 		a.rowCount === b.rowCount &&
-		a.fixedColumns === b.fixedColumns &&
 		a.headerHeight === b.headerHeight &&
 		!a.rowName === !b.rowName &&
 		sameColumns(a, b) &&

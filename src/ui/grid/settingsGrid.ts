@@ -9,9 +9,12 @@ import { shownTyped } from "../format/shownTyped.ts";
 import { problemsAt } from "../sheet/problemsAt.ts";
 import type { State } from "../state/store.ts";
 import type { CellText, GridCell, GridColumn, GridModel } from "./gridModel.ts";
+import { isNarrowScreen } from "./isNarrowScreen.ts";
+import { headHeight, ONE_LINE_PX } from "./rowHeights.ts";
 
-const ROW_PX = 34;
-const HEADER_PX = 46;
+const LETTER_PX = 9;
+const LINE_PX = 17;
+const EDGES_PX = 14;
 export const VALUE_COLUMN = 1;
 
 const columns: readonly GridColumn[] = [
@@ -20,6 +23,8 @@ const columns: readonly GridColumn[] = [
 	{ key: "unit", label: say`Unit`, unit: "", numeric: false, width: 168 },
 	{ key: "default", label: say`Default`, unit: "", numeric: true, width: 158 },
 ];
+/** On a phone a setting and its value still stand side by side; a long name takes some lines. */
+const NARROW_PX = [172, 152];
 
 interface SettingRow {
 	/** "" for the name of a subject, which stands over its settings. */
@@ -86,13 +91,20 @@ export function settingsGrid(state: State): GridModel {
 			},
 		};
 	};
+	const shown = isNarrowScreen()
+		? columns.map((column, at) => ({ ...column, width: NARROW_PX[at] ?? column.width }))
+		: columns;
+	const nameLetters = (shown[0]?.width ?? 0) / LETTER_PX;
 	return {
 		name: unitSheet.title,
-		columns,
+		columns: shown,
 		rowCount: rows.length,
-		fixedColumns: 1,
-		headerHeight: HEADER_PX,
-		rowHeight: () => ROW_PX,
+		headerHeight: headHeight(shown),
+		rowHeight(at) {
+			const { heading, column, key = "" } = rows[at] ?? {};
+			const lines = Math.ceil((heading ?? column?.label ?? key).length / nameLetters);
+			return Math.max(ONE_LINE_PX, EDGES_PX + LINE_PX * lines);
+		},
 		cell(at, column) {
 			const row = rows[at];
 			if (!row) return { kind: "label", text: "" };

@@ -38,7 +38,6 @@ export function typedGrid(state: State, file: string): GridModel {
 		columns,
 		rowCount: table.rows.length + 1,
 		openEnd: true,
-		fixedColumns: 1,
 		headerHeight: headHeight(columns),
 		rowHeight: (row) => heights[row] ?? 0,
 		rowName: (row) => (row < table.rows.length ? String(lineOf(table, row)) : "+"),

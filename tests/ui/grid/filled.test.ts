@@ -8,7 +8,6 @@ function modelOf(...rows: readonly string[][]): GridModel {
 		name: "",
 		columns: (rows[0] ?? []).map((key) => ({ key, label: "", unit: "", numeric: false, width: 1 })),
 		rowCount: rows.length,
-		fixedColumns: 0,
 		headerHeight: 0,
 		rowHeight: () => 0,
 		cell(row, column) {

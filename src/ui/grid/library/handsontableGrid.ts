@@ -9,6 +9,7 @@ import { sameFrame } from "../sameFrame.ts";
 import { answerClipboard } from "./answerClipboard.ts";
 import { cellEditor } from "./cellEditor.ts";
 import { choiceEditor } from "./choiceEditor.ts";
+import { columnsInPlace, ROW_NAMES_PX } from "./columnsInPlace.ts";
 import { gridHeight } from "./gridHeight.ts";
 import { listenQuietly } from "./listenQuietly.ts";
 import { markSelection } from "./markSelection.ts";
@@ -45,7 +46,7 @@ export function handsontableGrid(
 	const layout = () => ({
 		colWidths: model.columns.map((column) => column.width),
 		columns: model.columns.map(() => ({})),
-		fixedColumnsLeft: Math.min(model.fixedColumns, model.columns.length),
+		fixedColumnsLeft: columnsInPlace(model, host.clientWidth),
 		rowHeights: (row: number) => model.rowHeight(row),
 		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
 		height: gridHeight(model, tallest),
@@ -57,7 +58,7 @@ export function handsontableGrid(
 			data,
 			colHeaders: () => "",
 			columnHeaderHeight: first.headerHeight,
-			rowHeaderWidth: 44,
+			rowHeaderWidth: ROW_NAMES_PX,
 			cells: (row = 0, column = 0) => {
 				const { kind, entry } = model.cell(row, column);
 				return {
@@ -181,7 +182,7 @@ export function handsontableGrid(
 	const resized = new ResizeObserver(() => {
 		if (host.clientWidth === width || editing()) return;
 		width = host.clientWidth;
-		hot.render();
+		update({ fixedColumnsLeft: columnsInPlace(model, width) });
 		const [row, column] = hot.getSelectedLast() ?? [];
 		if (row !== undefined && column !== undefined)
 			hot.scrollViewportTo(Math.max(0, row), Math.max(0, column));

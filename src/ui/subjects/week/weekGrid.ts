@@ -13,6 +13,7 @@ import { shownDay } from "../../format/shownDay.ts";
 import { shownCell } from "../../format/shownFigure.ts";
 import { shownTyped } from "../../format/shownTyped.ts";
 import type { GridCell, GridColumn, GridModel } from "../../grid/gridModel.ts";
+import { isNarrowScreen } from "../../grid/isNarrowScreen.ts";
 import { problemsAt } from "../../sheet/problemsAt.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -29,7 +30,6 @@ const HEADER_PX = 46;
 const ROW_PX = 46;
 const MEASURE_PX = 184;
 const NARROW_MEASURE_PX = 152;
-const NARROW_SCREEN_PX = 640;
 /** Room for “prepare for 12” and for “moyenne 45,0”. */
 const DAY_PX = 118;
 const TOTAL_PX = 126;
@@ -100,7 +100,7 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 			figures: [large, small].filter(isThere),
 		};
 	};
-	const measureWidth = window.innerWidth < NARROW_SCREEN_PX ? NARROW_MEASURE_PX : MEASURE_PX;
+	const measureWidth = isNarrowScreen() ? NARROW_MEASURE_PX : MEASURE_PX;
 	return {
 		name: isOneOfMany
 			? say`The plan, week ${at + 1}: days across, measures down`
@@ -124,7 +124,6 @@ export function weekGrid(state: State, { at, days }: ShownWeek): GridModel {
 			},
 		],
 		rowCount: measures.length,
-		fixedColumns: 1,
 		headerHeight: HEADER_PX,
 		rowHeight(row) {
 			const measure = measures[row];
