@@ -14,6 +14,8 @@ export function expectWithin(
 	unit: string,
 ): void {
 	const within = typeof actual === "number" && Math.abs(actual - expected) <= tolerance;
+	// Asked millions of times: nothing is told while nothing is wrong.
+	if (within) return;
 	expect(within, `${actual} ${unit} should be within ${tolerance} of ${expected} ${unit}`).toBe(
 		true,
 	);

@@ -15,10 +15,14 @@ test.each([
 ])("both parts multiplied out, amount by amount: %s", (_what, sure, size, mixed) => {
 	const found = delaporte(sure, size, mixed);
 	const added = plus(poisson(sure), negativeBinomial(size, mixed));
+	// One answer for all amounts: there are hundreds of thousands.
+	let [worst, at] = [0, 0];
 	for (let n = 0; n < added.first + added.chance.length; n++) {
 		const chance = added.chance[n - added.first] ?? 0;
-		expectWithin(found.chance[n - found.first] ?? 0, chance, 1e-9 * chance + 2e-16, "chance");
+		const off = Math.abs((found.chance[n - found.first] ?? 0) - chance) / (1e-9 * chance + 2e-16);
+		if (off > worst || Number.isNaN(off)) [worst, at] = [off, n];
 	}
+	expectWithin(worst, 0, 1, `times what is allowed, at ${at}`);
 	expectWithin(mean(found), sure + mixed, 1e-9 * (sure + mixed), "births");
 });
 
