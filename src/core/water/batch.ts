@@ -47,6 +47,12 @@ export interface Batch {
 	readonly isForPieces: boolean;
 }
 
+/** A batch with the minute at which its stove is lit. */
+export interface PlacedBatch {
+	readonly batch: Batch;
+	readonly start: number;
+}
+
 /** Batches of one need that are alike: with small pots there may be thousands. */
 export interface AlikeBatches {
 	readonly batch: Batch;

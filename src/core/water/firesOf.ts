@@ -1,5 +1,4 @@
-import type { Hearth } from "./batch.ts";
-import type { PlacedBatch } from "./latestStart.ts";
+import type { Hearth, PlacedBatch } from "./batch.ts";
 
 /** A stove that is lit once: one batch after the other for one round. Minutes after the plan's first midnight. */
 export interface Fire {

@@ -1,15 +1,10 @@
-import type { Batch, Hearth } from "./batch.ts";
+import type { Batch, Hearth, PlacedBatch } from "./batch.ts";
+import type { FixedBatches } from "./fixedBatches.ts";
 import { fullWithin, NEAR, type TakenFor, timesFull } from "./timesFull.ts";
-
-/** A batch with the minute at which its stove is lit. */
-export interface PlacedBatch {
-	readonly batch: Batch;
-	readonly start: number;
-}
 
 /** Stoves and pots, and the loads of pieces on and in them. */
 export interface Taken extends Hearth {
-	readonly fixed: readonly PlacedBatch[];
+	readonly fixed: FixedBatches;
 }
 
 /** Batches placed longer ago than this many are days later: water does not keep so long. */
@@ -36,7 +31,7 @@ export function latestStart(
 			potsTaken += other.batch.pots;
 		}
 	};
-	addNear(fixed, 0);
+	addNear(fixed.between(earliest, latest + potMinutes), 0);
 	addNear(placed, Math.max(0, placed.length - MOST_NEAR));
 	const noStove = timesFull(near.map(onStove), stoves - 1);
 	const room = pots - batch.pots;

@@ -1,5 +1,6 @@
-import type { Batch, Hearth } from "./batch.ts";
-import { latestStart, type PlacedBatch, type Taken } from "./latestStart.ts";
+import type { Batch, Hearth, PlacedBatch } from "./batch.ts";
+import { FixedBatches } from "./fixedBatches.ts";
+import { latestStart, type Taken } from "./latestStart.ts";
 
 /** So many batches are tried in every order where one finds no place: 720 orders. */
 const TRIED_TOGETHER = 6;
@@ -30,15 +31,15 @@ export function placedBatches(
 	allOrNone = false,
 ): Placing {
 	const without = new Set<number>();
-	const fixed: PlacedBatch[] = [];
+	const fixed = new FixedBatches();
 	for (const batch of batches
 		.filter(({ isForPieces }) => isForPieces)
 		.sort((a, b) => a.latestEnd - b.latestEnd)) {
 		const start = latestStart(batch, [], { ...hearth, fixed });
 		if (start === undefined) without.add(batch.need);
-		else fixed.push({ batch, start });
+		else fixed.add({ batch, start });
 	}
-	if (allOrNone && without.size > 0) return { placed: fixed, without: [...without] };
+	if (allOrNone && without.size > 0) return { placed: fixed.byStart, without: [...without] };
 	const rest = placedAround(
 		fixed,
 		batches.filter(({ isForPieces }) => !isForPieces),
@@ -46,13 +47,13 @@ export function placedBatches(
 		allOrNone,
 	);
 	return {
-		placed: [...fixed, ...rest.placed],
+		placed: [...fixed.byStart, ...rest.placed],
 		without: [...without, ...rest.without].sort((a, b) => a - b),
 	};
 }
 
 function placedAround(
-	fixed: readonly PlacedBatch[],
+	fixed: FixedBatches,
 	batches: readonly Batch[],
 	of: Hearth,
 	allOrNone: boolean,
@@ -60,24 +61,28 @@ function placedAround(
 	const hearth = { ...of, fixed };
 	const latestFirst = [...batches].sort((a, b) => b.latestEnd - a.latestEnd);
 	let placed: PlacedBatch[] = [];
+	/** Needs of which some water has a place. */
+	const begun = new Set<number>();
 	const without = new Set<number>();
 	let repairs = 0;
 	for (const batch of latestFirst) {
 		if (without.has(batch.need)) continue;
 		const start = latestStart(batch, placed, hearth);
-		if (start !== undefined) {
-			placed.push({ batch, start });
-			continue;
-		}
-		const repaired =
-			without.size === 0 && repairs++ < MOST_REPAIRS ? repair(batch, placed, hearth) : undefined;
-		if (repaired) placed = repaired;
+		if (start !== undefined) placed.push({ batch, start });
 		else {
-			without.add(batch.need);
-			if (allOrNone) break;
-			// Part of a round's water is no use, and its pots are free for others.
-			placed = placed.filter((other) => other.batch.need !== batch.need);
+			const repaired =
+				without.size === 0 && repairs++ < MOST_REPAIRS ? repair(batch, placed, hearth) : undefined;
+			if (!repaired) {
+				without.add(batch.need);
+				if (allOrNone) break;
+				// Part of a round's water is no use, and its pots are free for others.
+				if (begun.has(batch.need))
+					placed = placed.filter((other) => other.batch.need !== batch.need);
+				continue;
+			}
+			placed = repaired;
 		}
+		begun.add(batch.need);
 	}
 	return { placed, without: [...without] };
 }

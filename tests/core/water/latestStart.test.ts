@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { Batch, Hearth } from "../../../src/core/water/batch.ts";
-import { latestStart, type PlacedBatch } from "../../../src/core/water/latestStart.ts";
+import type { Batch, Hearth, PlacedBatch } from "../../../src/core/water/batch.ts";
+import { FixedBatches } from "../../../src/core/water/fixedBatches.ts";
+import { latestStart } from "../../../src/core/water/latestStart.ts";
 import { always } from "../../properties/workbooks.ts";
 
 const whole = (min: number, max: number) => fc.integer({ min, max });
@@ -67,9 +68,9 @@ test("the latest start is that which minute after minute finds, or there is none
 	fc.assert(
 		fc.property(batches, placings, whole(1, 3), whole(1, 6), (batch, placed, stoves, pots) => {
 			const hearth = { stoves, pots } as Hearth;
-			const found = latestStart(batch, placed, { ...hearth, fixed: [] });
+			const found = latestStart(batch, placed, { ...hearth, fixed: new FixedBatches() });
 			expect(found).toBe(slowly(batch, placed, stoves, pots));
-			expect(latestStart(batch, [], { ...hearth, fixed: placed })).toBe(found);
+			expect(latestStart(batch, [], { ...hearth, fixed: new FixedBatches(placed) })).toBe(found);
 			if (found === undefined) none++;
 			else some++;
 		}),

@@ -45,6 +45,10 @@ test("what finds no place is tried in every order with what was placed before it
 	});
 });
 
+test("what had a place only in another order gives it back where the rest of its water has none", () => {
+	expect(placed(early, late, batch(0, 180, 185))).toEqual({ starts: [[1, 70]], without: [0] });
+});
+
 test("once a need has no place in any order, others are placed once each: too little is there anyway", () => {
 	expect(placed(early, late, batch(2, 60, 400, 2))).toEqual({
 		starts: [[1, 140]],
