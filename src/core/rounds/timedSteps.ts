@@ -19,10 +19,14 @@ export interface TimedStep {
 	readonly method: Method | null;
 }
 
-/** When the soak of the first load ends and its rinse begins; the end of the round where there is no soak. */
+/**
+ * When the first rinse begins: after the soak of the first load, which is waited for; with the load where
+ * none of its steps is, because the soak is counted otherwise. The end of the round where there is no load.
+ */
 export function firstRinse(steps: readonly TimedStep[]): number | undefined {
-	const soak = steps.find(({ load, method }) => load === 1 && method === "chlorine");
-	return (soak ?? steps.at(-1))?.endsAt;
+	const load = steps.filter(({ load, method }) => load === 1 && method === "chlorine");
+	const soak = load.find(({ handsOn }) => handsOn === "no");
+	return soak?.endsAt ?? load[0]?.startsAt ?? steps.at(-1)?.endsAt;
 }
 
 /** When the last load has been rinsed; the end of the round where nothing is soaked. */

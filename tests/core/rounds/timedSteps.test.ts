@@ -76,6 +76,18 @@ test.each([
 describe("the first rinse", () => {
 	test.each([
 		["ends the first load's soak", list, 4, 420 + 20 + 200 + 20],
+		[
+			"waits for the soak, whatever the load begins with",
+			[step("put under", "load", 5), step("soak", "load", 20, "no"), step("rinse", "load", 9)],
+			4,
+			420 + 5 + 20,
+		],
+		[
+			"begins the first load where all are soaked together before",
+			[step("soak", "round", 20, "no"), step("rinse", "load", 9)],
+			4,
+			420 + 20,
+		],
 		["is the end of the round where nothing goes by load", [step("all", "round", 45)], 4, 465],
 	])("%s", (_what, steps, kits, minute) => {
 		expect(firstRinse(timedSteps(steps, { ...round, kits }))).toBe(minute);
