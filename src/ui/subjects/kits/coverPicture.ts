@@ -17,8 +17,10 @@ const LEAST_SHOWN = 1e-4;
 
 /** So many numbers of kits are shown beyond the last at which the curve can be seen. */
 const BEYOND = 3;
-/** Of very many numbers of kits as many are named as have this room, in pixels. */
+/** Of very many numbers of kits as many are named, and have a dot, as have this room, in pixels. */
 const ROOM_OF_NUMBER = 26;
+/** Left of the curve and right of it, in pixels. */
+const [LEFT, RIGHT] = [64, 32];
 
 /** The kits picture: needs that find none ready against number of kits, the target drawn, the unit's own number marked. */
 export function coverPicture(
@@ -31,16 +33,18 @@ export function coverPicture(
 	const firsts = shown.filter((point, at) => point.kind !== shown[at - 1]?.kind);
 	const own = firsts.length === 1 ? shown.filter((point) => point.kits === owned) : [];
 	const numbers = numbersShown(points, shown);
-	const every = Math.ceil((numbers.length * ROOM_OF_NUMBER) / width);
-	const inStep = (point: CoverPoint) => numbers.indexOf(point.kits) % every === 0;
+	const every = Math.ceil((numbers.length * ROOM_OF_NUMBER) / (width - LEFT - RIGHT));
+	const dotted = shown.filter((point) => numbers.indexOf(point.kits) % every === 0);
+	// What is written beside the last dot may have no room.
+	const named = dotted.filter((point) => numbers.indexOf(point.kits) + every <= numbers.length);
 	const most = Math.max(target, ...shown.map((point) => point.unmet));
 	const top = Math.max(target, numbers[0] === 1 ? 1000 : Math.min(1000, 10 * most));
 	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
 	const picture = plot({
 		width,
 		height: 280,
-		marginLeft: 64,
-		marginRight: 24,
+		marginLeft: LEFT,
+		marginRight: RIGHT,
 		marginBottom: 40,
 		marginTop: 28,
 		x: {
@@ -68,7 +72,7 @@ export function coverPicture(
 				className: "target-label",
 			}),
 			line(shown, { x: "kits", y: "unmet", z: "kind", className: "cover-line" }),
-			dot(shown, { x: "kits", y: "unmet", r: 4, className: "cover-dot" }),
+			dot(dotted, { x: "kits", y: "unmet", r: 4, className: "cover-dot" }),
 			dot(own, { x: "kits", y: "unmet", r: 9, className: "own-dot" }),
 			text(own, {
 				x: "kits",
@@ -88,7 +92,7 @@ export function coverPicture(
 				textAnchor: "start",
 				className: "kind-label",
 			}),
-			text(shown.filter(inStep), {
+			text(named, {
 				x: "kits",
 				y: "unmet",
 				text: (point: CoverPoint) => twoDigits(point.unmet),
