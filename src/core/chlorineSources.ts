@@ -25,7 +25,7 @@ export const chlorineSources = {
 	},
 	onePercent: {
 		title: say`Cholera outbreak field manual, Appendix 14; MSF Essential drugs`,
-		place: say`1 % is 10 g/L is 10,000 mg/L`,
+		place: say`1 % is 10 g/L is 10\u202f000 mg/L`,
 		url: "https://choleraoutbreak.org/book-page/appendix-14-preparation-and-use-1-chlorine-solution-disinfect-water",
 		mark: "seen",
 	},

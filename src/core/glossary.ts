@@ -113,7 +113,7 @@ export const glossary: readonly Term[] = [
 	},
 	{
 		term: say`times no kit is ready when needed`,
-		meaning: say`Of 1,000 times a kit is needed, how often none is ready. The unit says how many of them it accepts.`,
+		meaning: say`Of 1\u202f000 times a kit is needed, how often none is ready. The unit says how many of them it accepts.`,
 	},
 	{
 		term: say`weak hours of the day`,

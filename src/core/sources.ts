@@ -7,14 +7,14 @@ export const sources = {
 	/** What a unit begins with lies between two figures of EN-BIRTH; the share that uses a kit was not counted there. */
 	kitShare: {
 		title: say`Estimate between two published shares: KC et al., EN-BIRTH, BMC Pregnancy and Childbirth 21(S1):235`,
-		place: say`2021, abstract and key findings (seen); 22,752 births in five hospitals: 4.4 of 100 newborns ventilated by bag and mask, 16.2 stimulated`,
+		place: say`2021, abstract and key findings (seen); 22\u202f752 births in five hospitals: 4.4 of 100 newborns ventilated by bag and mask, 16.2 stimulated`,
 		url: "https://link.springer.com/article/10.1186/s12884-020-03422-9",
 		mark: "estimate",
 		disagreement: say`Between these hospitals 0.7 to 7.1 of 100 newborns were ventilated and 5.2 to 21.0 stimulated. How many births use a kit was not counted.`,
 	},
 	poissonBirths: {
 		title: say`Gam et al., BMJ Open 3:e002920: births by weekday are well described by Poisson`,
-		place: say`2013, abstract; 211,290 births in seven clinics`,
+		place: say`2013, abstract; 211\u202f290 births in seven clinics`,
 		url: "https://bmjopen.bmj.com/content/3/8/e002920.full",
 		mark: "seen",
 	},
@@ -80,7 +80,7 @@ export const sources = {
 	},
 	boilPieces: {
 		title: say`Screening reference manual, International Agency for Research on Cancer copy`,
-		place: say`p. 130: 20 minutes from a rolling boil, lid on, all under water, nothing added; no longer below 5,500 m`,
+		place: say`p. 130: 20 minutes from a rolling boil, lid on, all under water, nothing added; no longer below 5\u202f500 m`,
 		url: "https://www.yumpu.com/en/document/view/49169087/reference-manual-iarc-screening-group/130",
 		mark: "seen",
 		disagreement: say`A teaching brochure on newborn equipment: at least 10 minutes; a maker's guide: 10 to 20.`,
@@ -130,7 +130,7 @@ export const sources = {
 	},
 	boilHold: {
 		title: say`Emerging Infectious Diseases 31(8), table 1, compares the bodies' rules`,
-		place: say`2025, rules for drinking water: WHO none; CDC 1 min, 3 above 1,981 m; EPA 1, 3 above 1,524 m; Health Canada 1, 2 above 2,000 m`,
+		place: say`2025, rules for drinking water: WHO none; CDC 1 min, 3 above 1\u202f981 m; EPA 1, 3 above 1\u202f524 m; Health Canada 1, 2 above 2\u202f000 m`,
 		url: "https://wwwnc.cdc.gov/eid/article/31/8/25-0208-t1",
 		mark: "seen",
 		disagreement: say`20 minutes for rinse water in handbooks of high-level disinfection (from memory).`,
@@ -147,7 +147,7 @@ export const sources = {
 		disagreement: say`Kettles measured by others give 0.13 to 0.57 per hour for 10 L.`,
 	},
 	heat: {
-		title: say`Heat of water: 4.186 kJ/kg/K; of evaporation: 2,257 kJ/kg`,
+		title: say`Heat of water: 4.186 kJ/kg/K; of evaporation: 2\u202f257 kJ/kg`,
 		place: say`physical tables`,
 		url: "https://wfrjr.com/data/formula/data/water.html",
 		mark: "seen",

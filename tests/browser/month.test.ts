@@ -84,7 +84,7 @@ describe("the month, planned and done, on a memory stick", { timeout: 90_000 }, 
 			// One of 11: the exact interval, as any table has it, is 0.23 to 41.3 of 100.
 			const needs = picture("Times no kit was ready when needed");
 			await needs.getByText("1 of 11, on the days").waitFor();
-			await needs.getByText("between 2.3 and 410 in 1,000").waitFor();
+			await needs.getByText("between 2.3 and 410 in 1\u202f000").waitFor();
 			await picture("What was used against the plan")
 				.getByText("More went than the plan takes of: Gauze swab (400 instead of 320).")
 				.waitFor();

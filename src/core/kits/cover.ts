@@ -49,13 +49,13 @@ export const kitCover = calculation<Inputs, Cover>({
 	key: "kit_cover",
 	label: say`How many kits are enough`,
 	unit: say`kits`,
-	formula: say`The larger of: the smallest number of kits with which no kit is ready when needed at most as many of 1,000 times as allowed; and delivery beds plus spare kits.`,
+	formula: say`The larger of: the smallest number of kits with which no kit is ready when needed at most as many of 1\u202f000 times as allowed; and delivery beds plus spare kits.`,
 	source: sources.palm,
 	inputs: {
 		reprocessing: { label: say`When used kits come back`, unit: "" },
 		unmetAllowed: {
 			label: say`Times no kit may be ready when needed, at most`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 			min: 1e-6,
 		},
 		deliveryBeds: { label: say`Delivery beds`, unit: say`beds`, min: 0 },

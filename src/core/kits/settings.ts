@@ -50,11 +50,11 @@ export const kitSettings = {
 	}),
 	unmet_per_1000_uses: typed({
 		label: say`Times no kit may be ready when needed, at most`,
-		unit: say`per 1,000 uses`,
+		unit: say`per 1\u202f000 uses`,
 		value: number({ min: 0.001, max: 500 }),
 		fallback: 1,
 		decimals: 2,
-		help: say`The times that the unit is prepared to accept; fewer ask for more kits. The default, 1 of 1,000, is a rule of this program.`,
+		help: say`The times that the unit is prepared to accept; fewer ask for more kits. The default, 1 of 1\u202f000, is a rule of this program.`,
 		source: ownRule,
 	}),
 	ready_life_days: typed({

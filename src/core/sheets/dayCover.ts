@@ -6,7 +6,7 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 export const dayCoverSheet = sheet({
 	file: "day-cover.csv",
 	title: say`Weak hours of the day`,
-	about: say`Kits ready on average at each hour of the plan's busiest day, and how many of 1,000 times no kit would be ready when needed at that hour: the weak hours show.`,
+	about: say`Kits ready on average at each hour of the plan's busiest day, and how many of 1\u202f000 times no kit would be ready when needed at that hour: the weak hours show.`,
 	columns: {
 		kind: computed({
 			label: say`Kind`,
@@ -31,7 +31,7 @@ export const dayCoverSheet = sheet({
 		}),
 		none_ready_per_1000: computed({
 			label: say`Times no kit is ready when needed`,
-			unit: say`per 1,000 at that hour`,
+			unit: say`per 1\u202f000 at that hour`,
 			value: amount(),
 			decimals: 3,
 			help: say`Smaller is safer.`,

@@ -16,7 +16,7 @@ export const MOST_KITS_FROM_ONE = 50;
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
 	title: say`How many kits are enough`,
-	about: say`For each number of kits, how many of 1,000 times no kit is ready when needed.`,
+	about: say`For each number of kits, how many of 1\u202f000 times no kit is ready when needed.`,
 	columns: {
 		kits: computed({
 			label: say`Kits`,
@@ -27,7 +27,7 @@ export const kitCoverSheet = sheet({
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 			value: amount(),
 			decimals: 3,
 			help: say`Smaller is safer. Where a kit is reprocessed after each use, in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes.`,

@@ -29,7 +29,7 @@ export const leversSheet = sheet({
 			label: say`Change`,
 			unit: "",
 			value: words(),
-			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours. Where there is no kit, or a kit is missing less than ${LEAST_UNMET} of 1,000 times, other hours are not tried.`,
+			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours. Where there is no kit, or a kit is missing less than ${LEAST_UNMET} of 1\u202f000 times, other hours are not tried.`,
 		}),
 		kits: computed({
 			label: say`Kits in service`,
@@ -47,14 +47,14 @@ export const leversSheet = sheet({
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 			value: amount(),
 			decimals: 3,
 			help: say`With the kits in service.`,
 		}),
 		avoided_per_1000_uses: computed({
 			label: say`Avoided`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 			value: amount(),
 			decimals: 3,
 			help: say`Fewer than now; blank where it would be worse.`,

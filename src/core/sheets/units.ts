@@ -42,7 +42,7 @@ export const unitsSheet = sheet({
 		kits_in_service: dayPlanSheet.columns.kits_in_service,
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 			value: amount(),
 			decimals: 3,
 			rounds: "up",

@@ -29,7 +29,7 @@ export const inMeasure = calculation<Inputs, number>({
 	key: "in_measure",
 	label: say`Quantity in the store's measure`,
 	unit: say`in the item's measure`,
-	formula: say`1 L is 1,000 mL; 1 kg is 1,000 g.`,
+	formula: say`1 L is 1\u202f000 mL; 1 kg is 1\u202f000 g.`,
 	source: definition,
 	inputs: {
 		quantity: { label: say`Product`, unit: say`as measured out`, min: 0 },

@@ -52,7 +52,7 @@ export const partWords: Readonly<Record<string, string>> = {
 	minutes: say`minutes`,
 	missing: say`pieces missing`,
 	name: say`name`,
-	nonePer1000: say`of 1,000 times none is ready`,
+	nonePer1000: say`of 1\u202f000 times none is ready`,
 	note: say`note`,
 	packs: say`packs`,
 	perDay: say`a day`,

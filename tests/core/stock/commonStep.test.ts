@@ -116,10 +116,12 @@ test("what is set aside is the count's, and steps more on the safe side", () => 
 	expect(amountSetAside(once(0.5), 0.6, steps)).toBe(3);
 });
 
+const parted = (count: number) => count.toLocaleString("en").replaceAll(",", "\u202f");
+
 test.each([
-	["possible amounts", `more than ${MOST_AMOUNTS.toLocaleString("en")} possible amounts`],
+	["possible amounts", `more than ${parted(MOST_AMOUNTS)} possible amounts`],
 	["rounds with descalings", `more than ${MOST_DESCALING} rounds with descalings`],
-	["rounds times amounts", `are more than ${MOST_DESCALED.toLocaleString("en")},`],
+	["rounds times amounts", `are more than ${parted(MOST_DESCALED)},`],
 	["rounds times levels", `rounds times levels of births are more than ${MUCH},`],
 ])("what is set aside says beyond how many %s it is rounded up", (_what, words) => {
 	expect(useSetAside.rounding).toContain(words);

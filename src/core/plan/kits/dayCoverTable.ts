@@ -54,7 +54,7 @@ const none = partOf<ReadyAt, "nonePer1000">(
 	moment,
 	"nonePer1000",
 	say`Times no kit is ready when needed`,
-	say`per 1,000 at that hour`,
+	say`per 1\u202f000 at that hour`,
 );
 const HOURS = 24;
 

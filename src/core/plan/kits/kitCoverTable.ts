@@ -18,8 +18,8 @@ import type { CoverFigures, KindCover } from "./coverFigures.ts";
 export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_per_1000_uses",
 	label: say`Times no kit is ready when needed`,
-	unit: say`per 1,000 uses`,
-	formula: say`Over the rounds: mean uses beyond the kits from one round's start until the next one's kits are ready, less those until its own kits are ready; divided by all uses, × 1,000. Where no kit was ready, a kit of the next round is still used. After each use: the chance that all kits are in reprocessing.`,
+	unit: say`per 1\u202f000 uses`,
+	formula: say`Over the rounds: mean uses beyond the kits from one round's start until the next one's kits are ready, less those until its own kits are ready; divided by all uses, × 1\u202f000. Where no kit was ready, a kit of the next round is still used. After each use: the chance that all kits are in reprocessing.`,
 	source: sources.palm,
 	inputs: {
 		kits: { label: say`Kits`, unit: say`kits`, min: 1 },

@@ -19,7 +19,7 @@ import { Lever } from "./lever.ts";
 const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, number>({
 	key: "unmet_then",
 	label: say`Times no kit is ready when needed`,
-	unit: say`per 1,000 uses`,
+	unit: say`per 1\u202f000 uses`,
 	formula: say`As for “How many kits are enough”, with the kits in service.`,
 	source: sources.palm,
 	inputs: {
@@ -41,14 +41,14 @@ const unmetThen = calculation<{ kits: number; reprocessing: Reprocessing }, numb
 const avoided = calculation<{ now: number; changed: number }, number>({
 	key: "avoided",
 	label: say`Avoided`,
-	unit: say`per 1,000 uses`,
+	unit: say`per 1\u202f000 uses`,
 	formula: say`Times no kit is ready when needed now, less those with the change.`,
 	source: definition,
 	inputs: {
-		now: { label: say`Times no kit is ready when needed, now`, unit: say`per 1,000 uses` },
+		now: { label: say`Times no kit is ready when needed, now`, unit: say`per 1\u202f000 uses` },
 		changed: {
 			label: say`Times no kit is ready when needed, with the change`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 		},
 	},
 	example: { inputs: { now: 1.2, changed: 0.4 }, result: 0.8, within: 1e-12 },

@@ -18,12 +18,12 @@ const asked = calculation<{ unmetAllowed: number }, number>({
 	key: "needs_met_asked",
 	label: say`Asked`,
 	unit: say`of 100`,
-	formula: say`100 − times no kit may be ready when needed, of 1,000, ÷ 10.`,
+	formula: say`100 − times no kit may be ready when needed, of 1\u202f000, ÷ 10.`,
 	source: definition,
 	inputs: {
 		unmetAllowed: {
 			label: say`Times no kit may be ready when needed, at most`,
-			unit: say`per 1,000 uses`,
+			unit: say`per 1\u202f000 uses`,
 		},
 	},
 	example: { inputs: { unmetAllowed: 1 }, result: 99.9, within: 1e-9 },
@@ -34,7 +34,7 @@ const met = calculation<{ reprocessing: Reprocessing; kits: number | null }, num
 	key: "needs_met",
 	label: say`Needs that find a kit ready`,
 	unit: say`of 100`,
-	formula: say`100 − times no kit is ready when needed, of 1,000, ÷ 10.`,
+	formula: say`100 − times no kit is ready when needed, of 1\u202f000, ÷ 10.`,
 	source: sources.palm,
 	inputs: {
 		reprocessing: { label: say`When used kits come back`, unit: "" },
@@ -102,5 +102,5 @@ function words(
 			: say`Beds and spare kits ask for ${kitsNeeded}; for the risk alone ${byRisk} are enough. Fewer spare kits would ask for fewer.`;
 	if (metOf100 === null) return "";
 	const unmet = (100 - metOf100) * PER_1000_OF_100;
-	return say`A kit comes whole. With one fewer, no kit is ready ${short(unmet)} of 1,000 times one is needed.`;
+	return say`A kit comes whole. With one fewer, no kit is ready ${short(unmet)} of 1\u202f000 times one is needed.`;
 }

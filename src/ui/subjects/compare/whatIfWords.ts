@@ -22,13 +22,13 @@ export function whatIfHeadline(left: Side, right: Side): string {
 		shownAs(leversSheet.columns.unmet_per_1000_uses, each),
 	);
 	if (shown[0] === shown[1])
-		return say`Both are as safe: ${shown[0]} of 1,000 times no kit is ready when needed. ${kitsWords(right.title, rightKits, leftKits)}`;
+		return say`Both are as safe: ${shown[0]} of 1\u202f000 times no kit is ready when needed. ${kitsWords(right.title, rightKits, leftKits)}`;
 	const isBetter = rightUnmet < leftUnmet;
 	const [better, fewer, more] = isBetter ? [right, shown[1], shown[0]] : [left, shown[0], shown[1]];
 	const kits = isBetter
 		? kitsWords(right.title, rightKits, leftKits)
 		: kitsWords(left.title, leftKits, rightKits);
-	return say`${capital(better.title)} is safer: ${fewer} of 1,000 times no kit is ready when needed; on the other side ${more}. ${kits}`;
+	return say`${capital(better.title)} is safer: ${fewer} of 1\u202f000 times no kit is ready when needed; on the other side ${more}. ${kits}`;
 }
 
 /** How many kits a side needs, seen beside the other one. */

@@ -57,7 +57,7 @@ export function coverPicture(
 		y: {
 			type: "log",
 			domain: [bottom, top],
-			label: say`of 1,000 times, no kit ready when needed`,
+			label: say`of 1\u202f000 times, no kit ready when needed`,
 			ticks: 5,
 			tickFormat: twoDigits,
 		},

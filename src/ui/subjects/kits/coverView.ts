@@ -39,7 +39,7 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 }
 
 function sentence(target: number): string {
-	return say`Each further kit cuts the times no kit is ready when needed many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1,000.`;
+	return say`Each further kit cuts the times no kit is ready when needed many times over; the line is the most this unit accepts: ${shownPlain(target)} in 1\u202f000.`;
 }
 
 function rule(state: State): string {

@@ -70,7 +70,11 @@ function table(
 				"tr",
 				{},
 				el("th", { scope: "col" }, say`One change at a time`),
-				el("th", { scope: "col", class: "numeric" }, say`Of 1,000 times, no kit ready when needed`),
+				el(
+					"th",
+					{ scope: "col", class: "numeric" },
+					say`Of 1\u202f000 times, no kit ready when needed`,
+				),
 				el("th", { scope: "col" }, say`No kit is ready when needed`),
 			),
 		),

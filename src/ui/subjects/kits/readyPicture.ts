@@ -91,7 +91,7 @@ export function riskPicture(
 				domain: [0, Math.max(most, ...limits) * 1.15 || 1],
 				ticks: 4,
 				tickFormat: twoDigits,
-				label: say`of 1,000 times, none ready when needed`,
+				label: say`of 1\u202f000 times, none ready when needed`,
 			},
 			marks: [
 				ruleX(rounds, { x: "at", className: "round-line" }),

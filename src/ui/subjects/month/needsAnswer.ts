@@ -22,9 +22,9 @@ export function needsAnswer(share: NeedsShare | undefined): string {
 		unmet === 0
 			? say`A kit was ready every time one was needed (${shownPlain(needs)}), on the days on which uses were written down`
 			: say`Times no kit was ready when needed: ${unmet} of ${shownPlain(needs)}, on the days on which uses were written down`;
-	const range = say`${found}: in the long run between ${twoDigits(inThousand(between.low))} and ${twoDigits(inThousand(between.high))} in 1,000.`;
+	const range = say`${found}: in the long run between ${twoDigits(inThousand(between.low))} and ${twoDigits(inThousand(between.high))} in 1\u202f000.`;
 	if (accepted === undefined) return range;
-	const plan = say`The plan accepts ${twoDigits(inThousand(accepted))} in 1,000.`;
+	const plan = say`The plan accepts ${twoDigits(inThousand(accepted))} in 1\u202f000.`;
 	return {
 		more: say`${range} ${plan} That is more than it accepts, beyond chance.`,
 		fewer: say`${range} ${plan} That is fewer than it accepts, beyond chance.`,
@@ -71,7 +71,7 @@ export function needsOfDays(read: ReadWorkbook, days: readonly IsoDate[]): Month
 						{ label: say`Days with uses written down`, numeric: true },
 						{ label: say`Times a kit was needed`, numeric: true },
 						{ label: say`No kit was ready`, numeric: true },
-						{ label: say`In 1,000, between`, numeric: true },
+						{ label: say`In 1\u202f000, between`, numeric: true },
 					],
 					[
 						{

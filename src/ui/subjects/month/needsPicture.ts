@@ -45,7 +45,7 @@ export function needsPicture(
 				domain: [least, MOST],
 				ticks: powersOfTen(least),
 				tickFormat: twoDigits,
-				label: say`of 1,000 times, no kit ready when needed`,
+				label: say`of 1\u202f000 times, no kit ready when needed`,
 			},
 			y: { type: "band", domain: points.map(({ name }) => name), axis: null },
 			marks: [

@@ -18,7 +18,7 @@ export const unitColumnsShown: readonly PaperColumn[] = [
 	{ label: say`First day` },
 	{ label: say`Kits needed`, numeric: true },
 	{ label: say`Kits in service`, numeric: true },
-	{ label: say`No kit ready when needed`, unit: say`per 1,000 uses`, numeric: true },
+	{ label: say`No kit ready when needed`, unit: say`per 1\u202f000 uses`, numeric: true },
 	{ label: say`Runs out first` },
 	{ label: say`Late orders`, numeric: true },
 	{ label: say`Problems`, numeric: true },

@@ -91,7 +91,7 @@ function kits({ set_aside, asked_of_100, enough_of_100 }: FarSafer["row"]): stri
 	const [asked, kept] = [asked_of_100, enough_of_100].map((figure) =>
 		twoDigits(10 * (100 - (numberIn(figure) ?? 0))),
 	);
-	return say`with ${numberIn(set_aside) ?? 0}, ${kept} of 1,000 times no kit is ready when needed, where ${asked} would be accepted.`;
+	return say`with ${numberIn(set_aside) ?? 0}, ${kept} of 1\u202f000 times no kit is ready when needed, where ${asked} would be accepted.`;
 }
 
 function cost(state: State, { row }: FarSafer): string {

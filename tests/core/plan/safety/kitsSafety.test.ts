@@ -25,7 +25,7 @@ test.each([
 			2,
 			1,
 			"yes",
-			"A kit comes whole. With one fewer, no kit is ready 74 of 1,000 times one is needed.",
+			"A kit comes whole. With one fewer, no kit is ready 74 of 1\u202f000 times one is needed.",
 		],
 	],
 	["about as safe as asked", { unmet_per_1000_uses: 50 }, [2, 1, "no", ""]],

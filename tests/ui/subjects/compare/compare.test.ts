@@ -85,7 +85,7 @@ test("the title says which side is safer and by how much, and what it takes in k
 	const state = stateWith("many beds", unitWith({ delivery_beds: 7 }), smallUnit());
 	const [now, beds] = [sideOf(state, NOW), sideOf(state, "many beds")];
 	expect(whatIfHeadline(now, beds)).toMatch(
-		/^Both are as safe: [\d.]+ of 1,000 .* “many beds” needs 8 kits, \d kits? more$/,
+		/^Both are as safe: [\d.]+ of 1\u202f000 .* “many beds” needs 8 kits, \d kits? more$/,
 	);
 	expect(whatIfHeadline(beds, now)).toMatch(/needs \d kits, \d kits? fewer$/);
 	expect(whatIfHeadline(now, now)).toMatch(/Each needs \d kits$/);
@@ -100,8 +100,9 @@ test("the title says which side is safer and by how much, and what it takes in k
 		[one, three],
 	] as const) {
 		const [, , fewer = 0, more = 0] =
-			/^(.*) is safer: ([\d.]+) of 1,000 .* other side ([\d.]+)\./.exec(whatIfHeadline(...sides)) ??
-			[];
+			/^(.*) is safer: ([\d.]+) of 1\u202f000 .* other side ([\d.]+)\./.exec(
+				whatIfHeadline(...sides),
+			) ?? [];
 		expect(whatIfHeadline(...sides)).toMatch(/^The workbook as it is now is safer/);
 		expect(Number(fewer)).toBeLessThan(Number(more));
 	}

@@ -114,11 +114,11 @@ describe("needs that found no kit ready, in a sentence", () => {
 	test.each([
 		[
 			{ ...share, unmet: 0, needs: 20, between: { low: 0, high: 0.1684 } },
-			"A kit was ready every time one was needed (20), on the days on which uses were written down: in the long run between 0 and 170 in 1,000. The plan accepts 1 in 1,000. So few times cannot tell yet whether that holds.",
+			"A kit was ready every time one was needed (20), on the days on which uses were written down: in the long run between 0 and 170 in 1\u202f000. The plan accepts 1 in 1\u202f000. So few times cannot tell yet whether that holds.",
 		],
 		[
 			{ ...share, unmet: 2, needs: 20, between: { low: 0.0123, high: 0.317 }, verdict: "more" },
-			"Times no kit was ready when needed: 2 of 20, on the days on which uses were written down: in the long run between 12 and 320 in 1,000. The plan accepts 1 in 1,000. That is more than it accepts, beyond chance.",
+			"Times no kit was ready when needed: 2 of 20, on the days on which uses were written down: in the long run between 12 and 320 in 1\u202f000. The plan accepts 1 in 1\u202f000. That is more than it accepts, beyond chance.",
 		],
 		[
 			{ ...share, unmet: 0, needs: 0, between: undefined },
