@@ -146,6 +146,7 @@ describe.each([
 		]) {
 			await workbook.goTo(file);
 			await workbook.drawn();
+			// biome-ignore lint/performance/useDomNodeTextContent: what is hidden is not read
 			const shown = await workbook.page.locator("main").innerText();
 			const left = [...names.keys()].filter((name) => holds(shown, name));
 			expect(left, file).toEqual([]);

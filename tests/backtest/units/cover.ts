@@ -36,8 +36,8 @@ export function covered(unit: Omit<Unit, "kits">, birthsPerDay: number, seed: nu
 			const random = randomNumbers(seed + kits);
 			const tables = planOf({ ...unit, kits }, { birthsPerDay, register: [] }, PLAN_DAYS).tables;
 			const curve = tables["kit-cover.csv"]?.rows as never as Record<string, never>[];
-			const stated = numberIn(curve[kits - 1]?.["unmet_per_1000_uses"]);
-			const day = tables["day-plan.csv"]?.rows[0] as never;
+			const stated = numberIn(curve[kits - 1]?.unmet_per_1000_uses);
+			const day = tables["day-plan.csv"]?.rows[0] as never as Record<string, never>;
 			const batches = Array.from({ length: BATCHES }, () => {
 				const births = Array.from({ length: days + 14 }, () =>
 					birthsDraw(birthsPerDay, Number.POSITIVE_INFINITY, random),
@@ -64,7 +64,7 @@ export function covered(unit: Omit<Unit, "kits">, birthsPerDay: number, seed: nu
 				stated,
 				played: unmet.mean,
 				error: unmet.standardError,
-				expiriesStated: numberIn(day["kits_expired_expected"]),
+				expiriesStated: numberIn(day.kits_expired_expected),
 				expiriesPlayed: expired.mean,
 				expiriesError: expired.standardError,
 				beyond: apart > Math.max(0.1, 0.25 * stated),

@@ -65,20 +65,14 @@ export function promisesOf(
 		const plan = plans[i] as Plan;
 		return [
 			...MEASURES.map((what) =>
-				promise(what, span, days, countOf[what], statedIn(totalRow(plan, what)["set_aside"], 0.95)),
+				promise(what, span, days, countOf[what], statedIn(totalRow(plan, what).set_aside, 0.95)),
 			),
-			promise(
-				"gauze",
-				span,
-				days,
-				gauze,
-				statedIn(totalRow(plan, "gauze_pieces")["set_aside"], 0.95),
-			),
+			promise("gauze", span, days, gauze, statedIn(totalRow(plan, "gauze_pieces").set_aside, 0.95)),
 		];
 	});
 	const ordered = plans[0]?.tables["order.csv"]?.rows as never as Record<string, never>[];
 	const orders = SERVICE_LEVELS.flatMap((level, item) => {
-		const aside = numberIn(ordered[item]?.["target_stock"]);
+		const aside = numberIn(ordered[item]?.target_stock);
 		const stated = { aside, chance: level };
 		return [
 			promise(`order at ${level}`, "delivery in time", ORDER_DAYS, gauze, stated),

@@ -22,7 +22,7 @@ export function kitsNeeded(unit: Omit<Unit, "kits">, birthsPerDay: number): numb
 	const rows = planOf({ ...unit, kits: 2 }, { birthsPerDay, register: [] }, 7).tables[
 		"kit-cover.csv"
 	]?.rows as never as Record<string, { outcome: { value: unknown } }>[];
-	return numberIn(rows.find((row) => row["enough"]?.outcome.value === "yes")?.["kits"] as never);
+	return numberIn(rows.find((row) => row.enough?.outcome.value === "yes")?.kits as never);
 }
 
 /** Plays every unit of a scenario. */

@@ -20,7 +20,7 @@ export function numberIn(cell: Cell): number {
 /** The row of a measure over the whole plan. */
 export function totalRow(plan: Plan, measure: string) {
 	const row = plan.tables["week-total.csv"]?.rows.find((each) => {
-		const of = (each as Record<string, Cell>)["measure_of"];
+		const of = (each as Record<string, Cell>).measure_of;
 		return of?.outcome.ok && of.outcome.value === measure;
 	});
 	if (!row) throw new Error(`no row for ${measure}`);
