@@ -1,7 +1,6 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { leastUnmetPer1000 } from "../../kits/unmetPer1000.ts";
-import { onceAsked } from "../../onceAsked.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
 import { definition } from "../../source.ts";
@@ -31,17 +30,14 @@ const kitsThen = calculation<{ kits: number; more: number }, number>({
 export class Lever {
 	readonly change: Change;
 	readonly #tried: DaysTried;
-	readonly #cover: () => CoverFigures;
+	/** Once it is worked out. */
+	#cover: CoverFigures | undefined;
 
 	/** @param tried the days and @param cover of the unit as it is */
 	constructor(change: Change, unit: UnitFigures, tried: DaysTried, cover: CoverFigures) {
 		this.change = change;
 		this.#tried = tried;
-		this.#cover = onceAsked(() =>
-			change.unit === unit
-				? cover
-				: coverFigures(change.unit, tried.days, tried.roundsBy(change.unit)),
-		);
+		if (change.unit === unit) this.#cover = cover;
 	}
 
 	/** False where not even a round with a single kit ends before the next begins: kits then never come back in time. */
@@ -52,7 +48,9 @@ export class Lever {
 	}
 
 	get cover(): CoverFigures {
-		return this.#cover();
+		const { unit } = this.change;
+		this.#cover ??= coverFigures(unit, this.#tried.days, this.#tried.roundsBy(unit));
+		return this.#cover;
 	}
 
 	kind(kind: number): KindCover {
@@ -69,13 +67,13 @@ export class Lever {
 		});
 	}
 
-	/** Never more than the uses of 1,000 that then find no kit ready, and found sooner; 0 where nothing is known. */
+	/**
+	 * Never more than the uses of 1,000 that then find no kit ready, and found sooner; 0 where nothing is known.
+	 * Once its rounds are worked out, for another kind, the closer one is as soon.
+	 */
 	leastUnmet(kind: number): number {
-		const { unit } = this.change;
-		return this.#leastUnmet(
-			kind,
-			usesComeBack(unit, kind, this.#tried.days) ?? this.kind(kind).reprocessing,
-		);
+		const short = this.#cover ? undefined : usesComeBack(this.change.unit, kind, this.#tried.days);
+		return this.#leastUnmet(kind, short ?? this.kind(kind).reprocessing);
 	}
 
 	/** The same, closer where there are several kinds: with the rounds as long as they would be. */
