@@ -168,7 +168,9 @@ export class AgesOfKits {
 		let share = 0;
 		for (let end = 0; end < this.ends; end++) {
 			const [day, lessOfDay] = [this.of(end), less.of(end)];
-			for (let n = 2; n <= there; n++) lessOfDay[n - 1] = day[n] as number;
+			// Added, not set: what an earlier end leaves may have come to this one already.
+			for (let n = 2; n <= there; n++)
+				lessOfDay[n - 1] = (lessOfDay[n - 1] as number) + (day[n] as number);
 			if (share > 0) {
 				less.#addShare(end, others, later, share);
 				share *= later.size(end, 0);

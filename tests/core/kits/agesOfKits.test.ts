@@ -51,6 +51,15 @@ test.each([
 	["the last day's follow on the last day", 3, [[2, 1, 0.5]], [0, [2, 2, 0.5]]],
 	["what hardly ever is is left out", 3, [[0, 1, 1e-20]], [0]],
 	[
+		"others than the days to come ever hold end on the latest, beside those that do anyway",
+		2,
+		[
+			[0, 1, 0.5],
+			[2, 2, 0.25],
+		],
+		[0, [2, 1, 0.75]],
+	],
+	[
 		"all at once",
 		3,
 		[

@@ -149,3 +149,22 @@ test("where more kits end on a later day than there are, for sure, the others ar
 	expect(perDay).toBeGreaterThan(0);
 	expect(perDay).toBeLessThan(0.1);
 });
+
+test.each(
+	[4, 9, FOLLOWED].flatMap((kits) =>
+		[0.02, 0.3, 0.54, 0.9].flatMap((perKit) =>
+			(["when_expired", "in_time"] as const).map((renewal) => [kits, perKit, renewal] as const),
+		),
+	),
+)(
+	"%i kits with %d uses a day each, %s: some number is renewed, whatever was used",
+	(kits, perKit, renewal) => {
+		const day = dayOf(perKit * kits, [420, 840, 1260]);
+		for (const given of renewalsOfDay(kits, day, { days: 7, renewal }).given)
+			for (let used = 0; used <= kits; used++) {
+				const all = given(used).chance.reduce((sum, chance) => sum + chance, 0);
+				// Of each step as much is left out as hardly ever comes, 1e-9 of it.
+				expectWithin(all, 1, 1e-6, "chance");
+			}
+	},
+);

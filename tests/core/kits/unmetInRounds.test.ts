@@ -123,16 +123,21 @@ test("without uses none is unmet", () => {
 });
 
 describe("kits that go out of date", () => {
-	test.each(["when_expired", "in_time"] as const)("%s: none where uses are many", (renewal) => {
-		const change = { usesPerDay: [6] };
-		const plain = unmet(4, change);
-		expectWithin(
-			unmet(4, { ...change, life: { days: 7, renewal } }),
-			plain,
-			1e-6 * plain,
-			"per 1,000",
-		);
-	});
+	// Of many kits, numbers of uses that come less than once in a thousand million steps are left out.
+	test.each([
+		["when_expired", 4, 6, 0],
+		["in_time", 4, 6, 0],
+		["when_expired", 12, 7.5, 1e-7],
+		["when_expired", 14, 7.5, 1e-7],
+	] as const)(
+		"%s: none where uses are many, %i kits and %d uses a day",
+		(renewal, kits, uses, left) => {
+			const change = { usesPerDay: [uses] };
+			const plain = unmet(kits, change);
+			const life = { days: 7, renewal };
+			expectWithin(unmet(kits, { ...change, life }), plain, 1e-6 * plain + left, "per 1,000");
+		},
+	);
 
 	test("a unit with few births and few kits: out of date counts more than used", () => {
 		const change = { usesPerDay: [0.1], starts: [420, 1140] };
