@@ -32,7 +32,9 @@ const BATCHES = 100;
  * kit to a round: one that comes back, or, where a round begins first, one of that round.
  */
 export function played(unit: PlayedUnit, days: number, seed: number): Played {
-	const { kits, starts, minutes, plannedMinutes, lifeDays, renewal } = unit;
+	const { kits, starts, plannedMinutes, lifeDays, renewal } = unit;
+	// Asked at every round.
+	const minutes = Array.from({ length: kits + 1 }, (_, n) => unit.minutes(n));
 	const random = randomNumbers(seed);
 	/** Last minute of each ready kit, oldest first. */
 	let ready: number[] = Array.from({ length: kits }, () => (lifeDays + 1) * DAY);
@@ -92,14 +94,14 @@ export function played(unit: PlayedUnit, days: number, seed: number): Played {
 		round = last ? 0 : round + 1;
 		if (last) day++;
 		let most = kits;
-		while (most > 1 && minutes(most) > next - now) most--;
+		while (most > 1 && (minutes[most] as number) > next - now) most--;
 		const taken = Math.min(waiting, most);
 		waiting -= taken;
 		inRound = taken;
 		if (taken + waiting > 0 || backlog > 0) {
 			// Needs that wait beyond the kits go along.
 			backlog = 0;
-			if (taken > 0) roundEnds = now + minutes(taken);
+			if (taken > 0) roundEnds = now + (minutes[taken] as number);
 		}
 	};
 	advanceUse();
