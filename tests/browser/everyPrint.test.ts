@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { folderOf, languages } from "../../src/messages/languages.ts";
 import { expectCautions, expectWholePaper } from "./expectWholePaper.ts";
 import { browser, served } from "./fixture.ts";
 import { printed } from "./paper.ts";
@@ -20,6 +21,31 @@ test("whatever is made for paper is whole on A4 and on Letter", { timeout: 300_0
 	expect(workbook.errors).toEqual([]);
 	await workbook.close();
 });
+
+/** Of a page that is up to so much wider than the paper, the browser makes all smaller; the rest it cuts off. */
+const SHRUNK_AT_MOST = 1.2;
+/** Between the margins of A4 that lies, in pixels of style sheets. */
+const A4_ACROSS_PX = 1046;
+
+test.each(languages.map(({ code }) => folderOf(code)))(
+	"sheets of many columns are not cut off at the paper's edge /%s",
+	async (language) => {
+		const at = { ...served, address: served.address + language };
+		const workbook = await WorkbookPage.open(browser, at);
+		const { page } = workbook;
+		await page.emulateMedia({ media: "print" });
+		await page.setViewportSize({ width: A4_ACROSS_PX, height: 700 });
+		for (const sheet of ["day-plan.csv", "week-plan.csv", "how-safe.csv", "rounds-done.csv"]) {
+			await workbook.goTo(sheet);
+			await workbook.drawn();
+			const wide = await page
+				.locator(".plain-table")
+				.evaluate((table) => table.getBoundingClientRect().width);
+			expect(wide / A4_ACROSS_PX, sheet).toBeLessThan(SHRUNK_AT_MOST);
+		}
+		await workbook.close();
+	},
+);
 
 test("printing again and again leaves no more to listen than printing once", async () => {
 	const workbook = await WorkbookPage.open(browser, served, {}, "order.csv");

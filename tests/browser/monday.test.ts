@@ -96,6 +96,10 @@ test("from last week to all papers of this one in at most 40 acts, and its place
 		"Order form",
 	])
 		expect(text).toContain(words);
+	// The plan is on one page, and its cautions are there once.
+	expect(pages[0]).toContain("When no kit is ready");
+	expect(pages[0]?.match(/never in the same basin/g)).toHaveLength(1);
+	expect(pages[1]).toContain("Work sheet");
 	expect(pages.length).toBeGreaterThan(10);
 	await expect.poll(() => workbook.headline()).toBe("The week from Mon 8 Mar is prepared");
 	expect(monday.count()).toBeLessThanOrEqual(MOST_ACTS);

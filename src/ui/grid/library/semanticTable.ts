@@ -10,6 +10,9 @@ const MOST_ROWS = 1000;
 
 const ROWS_AT_ONCE = 20;
 
+/** A day, a time, a mark: what is so short is not broken. */
+const SHORT = 13;
+
 /** A cell of the table, and what it was made from. */
 interface Drawn {
 	readonly from: string;
@@ -90,7 +93,14 @@ function cellsOf(model: GridModel, row: number, before: readonly Drawn[] | undef
 			model.endsGroup?.(row),
 		);
 		const tag = at === 0 && text !== "" ? "th" : "td";
-		return { tag, classes, text, beneath, wrong: problems[0] ? problemWords(problems[0]) : "" };
+		const short = tag === "td" && text.length <= SHORT ? " short" : "";
+		return {
+			tag,
+			classes: classes + short,
+			text,
+			beneath,
+			wrong: problems[0] ? problemWords(problems[0]) : "",
+		};
 	});
 	if (model.rowName)
 		parts.unshift({
