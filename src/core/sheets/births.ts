@@ -10,7 +10,7 @@ import { optional } from "../values/valueKind.ts";
 export const birthsSheet = sheet({
 	file: "births.csv",
 	title: say`Your own figures of births`,
-	about: say`Your own figure for a day. A day left blank takes births a day from the settings.`,
+	about: say`Your own figure for a day. A day left blank takes the forecast, or births a day from the settings.`,
 	unique: ["date"],
 	columns: {
 		date: typed({ label: say`Date`, unit: "", value: date(), help: say`The day.` }),

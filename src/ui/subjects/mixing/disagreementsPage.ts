@@ -45,7 +45,7 @@ export const disagreementsPage: OwnPage = {
 	},
 };
 
-const introduction = say`Your national protocol decides, then the maker's instructions. "Seen" was read in the place named; "from memory" was not read again; an estimate is a starting value to replace by your own.`;
+const introduction = say`Your national protocol decides, then the maker's instructions. “Seen” was read in the place named; “from memory” was not read again; an estimate is a starting value to replace by your own.`;
 
 function pagesOf(state: State): HTMLElement[] {
 	return [

@@ -56,8 +56,10 @@ const introduction = say`What your hospital and the maker's sheet say comes firs
 function numbersToCall(): HTMLElement {
 	return el(
 		"p",
-		{ class: "here" },
-		el("strong", {}, say`Local emergency number: ______________ Poison centre: ______________`),
+		{ class: "to-call" },
+		el("strong", {}, say`Local emergency number: ______________`),
+		" ",
+		el("strong", {}, say`Poison centre: ______________`),
 	);
 }
 

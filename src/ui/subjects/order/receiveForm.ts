@@ -11,7 +11,7 @@ export function receiveForm() {
 	const date = () => el("input", { type: "date" });
 	const unit = el("span", { class: "unit" }, " ", say`packs`);
 	const fields = {
-		order: entryField("order", say`Order`, el("select")),
+		order: entryField("order", say`Which order`, el("select")),
 		packs: entryField("packs", say`Received`, text({ inputmode: "decimal" }), unit),
 		lot: entryField("lot", say`Lot on the box or bottle`, text()),
 		expires: entryField("expires", say`Expires on`, date()),
