@@ -23,6 +23,9 @@ const LINE_SHARE = 0.07;
 
 const at = (date: string) => dayNumber(date) ?? 0;
 
+/** A day's name takes half of it; the rest keeps it from the next. */
+const ROOM_A_LETTER_PX = 14;
+
 /** The register day by day, then the days of the plan with the ranges of one day in two and of nine in ten. */
 export function forecastPicture(
 	past: readonly PastDay[],
@@ -50,7 +53,7 @@ export function forecastPicture(
 			marginRight:
 				BAND_LABEL_PX * Math.max(...Object.values(bandWords).map(({ length }) => length)),
 			marginBottom: 40,
-			marginTop: 30,
+			marginTop: 42,
 			x: {
 				type: "linear",
 				domain: [place(start - 1), place(last + HALF_DAY)],
@@ -118,9 +121,10 @@ function expectedMarks(days: readonly ShownDay[]) {
 			className: "own-corner",
 		}),
 		text(own, {
-			x: (day: ShownDay) => (day.from + day.to) / 2,
+			x: "to",
 			y: "high90",
 			text: () => say`yours`,
+			textAnchor: "end",
 			dy: -8,
 			className: "own-label",
 		}),
@@ -154,7 +158,8 @@ function bandLabels(last: ShownDay | undefined, top: number) {
 function mondays(start: number, last: number, first: number, width: number): number[] {
 	const found: number[] = [];
 	for (let day = start; day <= last; day++) if (weekday(isoDate(day)) === 1) found.push(day);
-	const room = Math.max(2, Math.floor(width / 84));
+	const letters = Math.max(...found.map((day) => shownDate(isoDate(day)).length));
+	const room = Math.max(2, Math.floor(width / (letters * ROOM_A_LETTER_PX)));
 	const step = Math.ceil(found.length / room);
 	const anchor = found.findIndex((day) => day >= first);
 	return found.filter((_, i) => (i - Math.max(0, anchor)) % step === 0);

@@ -57,7 +57,8 @@ export function readyPicture(
 				text(rounds, {
 					x: "at",
 					frameAnchor: "top",
-					dy: -9,
+					lineAnchor: "bottom",
+					dy: -3,
 					dx: 3,
 					textAnchor: "start",
 					text: ({ name, at }: RoundMark) => (roomy ? `${name} ${clockOf(at)}` : clockOf(at)),

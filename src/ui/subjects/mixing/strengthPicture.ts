@@ -155,7 +155,7 @@ function titleWords(curve: StrengthCurve, firstDay: IsoDate, width: number): str
 	const value = first ? strengthFrom(curve, first, firstDay) : "";
 	const most = Math.floor((width - LEFT_PX) / LABEL_PX) - value.length;
 	const name = nameOf(curve);
-	return (name.length > most ? `${name.slice(0, Math.max(8, most - 1))}…` : name) + value;
+	return (name.length > most ? `${name.slice(0, Math.max(6, most - 1))}…` : name) + value;
 }
 
 function endWords(curve: StrengthCurve, end: IsoDate): string {
