@@ -105,6 +105,21 @@ describe("the month, planned and done, on a memory stick", { timeout: 90_000 }, 
 		}
 	});
 
+	test.each([
+		["of some items", february, 2],
+		["of none", {}, 1],
+	])("with lines in the journal %s there is no table without rows", async (_, changed, tables) => {
+		const workbook = await openChanged(browser, site, "month", changed);
+		const { page } = workbook;
+		await page.getByText("Nothing is written down in the journal of").waitFor();
+		const shown = page.locator(".month-report > .month-table");
+		expect(await shown.count()).toBe(tables);
+		const rows = shown.locator("tbody");
+		for (const body of await rows.all())
+			expect(await body.locator("tr").count()).toBeGreaterThan(0);
+		await closeClean(workbook);
+	});
+
 	test("any span can be chosen; it is saved as a file and prints on one page", async () => {
 		const workbook = await openChanged(browser, site, "month", february);
 		const { page } = workbook;

@@ -33,7 +33,7 @@ class KitHistoryView implements View {
 	readonly file = kitHistoryTitle.file;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
-	readonly #kits = el("select", { id: "history-kit" });
+	readonly #kits = el("select", {});
 	readonly #body = el("div", { class: "kit-history" });
 
 	constructor(place: HTMLElement, around: Surroundings) {
@@ -47,8 +47,7 @@ class KitHistoryView implements View {
 			el(
 				"div",
 				{ class: "tools day-chooser" },
-				el("label", { for: "history-kit" }, say`Kit`),
-				this.#kits,
+				el("label", {}, say`Kit`, this.#kits),
 				button(say`Add a check`, () => this.#addCheck()),
 				button(say`Print this history`, () =>
 					this.#print((row) => [this.#historyPaper(row)], false),

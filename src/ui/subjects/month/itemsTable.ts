@@ -18,12 +18,14 @@ import { paperTable } from "../../print/paperTable.ts";
 /** Takes a figure over; absent on paper. */
 export type TakeOver = (learned: UsageLearned) => void;
 
-/** The books of each item over some days, and what goes each time by them beside what the plan takes. */
+/** The books of each item over some days, and what goes each time by them beside what the plan takes; none where the journal has a line of no item. */
 export function itemsTable(
 	read: ReadWorkbook,
 	days: readonly IsoDate[],
 	takeOver?: TakeOver,
-): HTMLTableElement {
+): HTMLTableElement | undefined {
+	const kept = itemsOverDays(read, days).filter(({ isKept }) => isKept);
+	if (kept.length === 0) return undefined;
 	const rounds = roundsOverDays(read, days);
 	return paperTable(
 		say`What came and went of each item`,
@@ -38,13 +40,7 @@ export function itemsTable(
 			{ label: say`Days without`, numeric: true },
 			{ label: say`Used each time` },
 		],
-		[
-			{
-				rows: itemsOverDays(read, days)
-					.filter(({ isKept }) => isKept)
-					.map((item) => cells(read, item, rounds, days, takeOver)),
-			},
-		],
+		[{ rows: kept.map((item) => cells(read, item, rounds, days, takeOver)) }],
 	);
 }
 

@@ -40,9 +40,9 @@ class MonthView implements View {
 	readonly file = monthTitle.file;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
-	readonly #month = el("select", { id: "report-month" });
-	readonly #from = el("input", { id: "report-from", type: "date" });
-	readonly #to = el("input", { id: "report-to", type: "date" });
+	readonly #month = el("select", {});
+	readonly #from = el("input", { type: "date" });
+	readonly #to = el("input", { type: "date" });
 	readonly #body = el("div", { class: "month-report" });
 
 	constructor(place: HTMLElement, around: Surroundings) {
@@ -61,12 +61,9 @@ class MonthView implements View {
 			el(
 				"div",
 				{ class: "tools day-chooser" },
-				el("label", { for: "report-month" }, say`Month`),
-				this.#month,
-				el("label", { for: "report-from" }, say`First day`),
-				this.#from,
-				el("label", { for: "report-to" }, say`Last day`),
-				this.#to,
+				el("label", {}, say`Month`, this.#month),
+				el("label", {}, say`First day`, this.#from),
+				el("label", {}, say`Last day`, this.#to),
 				button(say`Print this page`, (state) => {
 					if (this.onPaper) printOut(this.onPaper, state);
 				}),
@@ -188,6 +185,7 @@ class MonthView implements View {
 function parts(state: State, span: Span, takeOver?: TakeOver): Child[] {
 	const read = readWorkbook(state.workbook);
 	const days = daysOfSpan(span);
+	const items = itemsTable(read, days, takeOver);
 	return [
 		wideTable(measuresTable(read, days)),
 		el(
@@ -195,9 +193,10 @@ function parts(state: State, span: Span, takeOver?: TakeOver): Child[] {
 			{ class: "month-words" },
 			...monthWords(read, days, takeOver === undefined).map((words) => el("li", {}, words)),
 		),
-		wideTable(itemsTable(read, days, takeOver)),
+		items && wideTable(items),
 		el("p", {}, itemsNotRecorded(read, days)),
-		takeOver &&
+		items &&
+			takeOver &&
 			el(
 				"p",
 				{},

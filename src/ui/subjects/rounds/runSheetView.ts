@@ -29,7 +29,7 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 	const heading = el("h2", { "aria-live": "polite" });
 	const list = el(
 		"select",
-		{ id: "run-day" },
+		{},
 		...days.map((day) => el("option", { value: day }, shownDayAndYear(day))),
 	);
 	const step = (by: number) => () => {
@@ -53,14 +53,7 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 	return el(
 		"section",
 		{ class: "run-sheet", "aria-label": say`One day` },
-		el(
-			"div",
-			{ class: "tools day-chooser" },
-			before,
-			el("label", { for: "run-day" }, say`Day`),
-			list,
-			after,
-		),
+		el("div", { class: "tools day-chooser" }, before, el("label", {}, say`Day`, list), after),
 		heading,
 		place,
 		descaling !== "" && el("p", { class: "hint" }, descaling),
