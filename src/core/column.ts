@@ -21,6 +21,8 @@ export interface Column<T> {
 	readonly help: string;
 	/** Decimals on screen and paper; files keep up to six. */
 	readonly decimals?: number;
+	/** Set where each row has a measure of its own: whole numbers are then shown without decimals. */
+	readonly mixed?: boolean;
 	/** Set where the number must be enough: it is rounded up wherever a person reads it. */
 	readonly rounds?: "up";
 	/** Set where the text is a number with its sign. */

@@ -28,6 +28,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`In all units.`,
 		}),
 		on_order: computed({
@@ -35,6 +36,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`In all units.`,
 		}),
 		use_expected: computed({
@@ -42,6 +44,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`In all units.`,
 		}),
 		target_stock: computed({
@@ -49,6 +52,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`In all units.`,
 		}),
 		need: computed({
@@ -56,6 +60,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Target less usable less on the way, of the units that are short.`,
 		}),
 		order_packs: computed({
@@ -70,6 +75,7 @@ export const combinedOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Packs × pack size.`,
 		}),
 		cost: computed({

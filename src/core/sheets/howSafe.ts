@@ -40,6 +40,7 @@ export const howSafeSheet = sheet({
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			rounds: "up",
 			help: say`Of an order: all there will be when it has come.`,
 		}),
@@ -48,6 +49,7 @@ export const howSafeSheet = sheet({
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`On average; blank for kits needed.`,
 		}),
 		unit: computed({
@@ -76,6 +78,7 @@ export const howSafeSheet = sheet({
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`There is nothing between; blank where nothing is smaller.`,
 		}),
 		one_less_of_100: computed({
@@ -90,6 +93,7 @@ export const howSafeSheet = sheet({
 			unit: seeUnit,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Prepared for and on average not used; of an order, beyond what was to be ordered.`,
 		}),
 		cost: computed({

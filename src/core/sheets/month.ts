@@ -41,6 +41,7 @@ export const monthSheet = sheet({
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`The averages in the plans of the days, added up; blank where no plan was kept.`,
 		}),
 		planned_set_aside: computed({
@@ -48,6 +49,7 @@ export const monthSheet = sheet({
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			rounds: "up",
 			help: say`What was to be at hand day by day, added up.`,
 		}),
@@ -56,6 +58,7 @@ export const monthSheet = sheet({
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`The sum of what was written down; blank where nothing was.`,
 		}),
 		note: computed({

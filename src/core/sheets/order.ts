@@ -31,6 +31,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`In the store, in date, strong enough, and used before it goes out of date.`,
 		}),
 		on_order: computed({
@@ -38,6 +39,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Lots that arrive before the next order comes in, and are used before they go out of date.`,
 		}),
 		use_expected: computed({
@@ -45,6 +47,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Over delivery days and days between orders.`,
 		}),
 		target_stock: computed({
@@ -52,6 +55,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Lasts that long as surely as the item is to last, wastage included.`,
 		}),
 		order_packs: computed({
@@ -66,6 +70,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Packs × pack size.`,
 		}),
 		cost: computed({
@@ -112,6 +117,7 @@ export const orderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`How much is in one pack.`,
 			added: true,
 		}),

@@ -32,6 +32,7 @@ export const stockSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`The lot's quantity and everything in the journal since.`,
 		}),
 		counted_difference: computed({
@@ -52,6 +53,7 @@ export const stockSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Not used by then, at average use.`,
 		}),
 		remark: computed({

@@ -20,6 +20,7 @@ export const stockAheadSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`What is left.`,
 		}),
 		reserve: computed({
@@ -27,6 +28,7 @@ export const stockAheadSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Target stock less average use: kept for busy weeks.`,
 		}),
 	},

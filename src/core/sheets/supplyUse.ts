@@ -26,6 +26,7 @@ export const supplyUseSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Mean use.`,
 		}),
 		set_aside: computed({
@@ -33,6 +34,7 @@ export const supplyUseSheet = sheet({
 			unit: say`in the item's measure`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			rounds: "up",
 			help: say`Enough as surely as the plan asks.`,
 		}),

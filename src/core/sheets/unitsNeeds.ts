@@ -38,6 +38,7 @@ export const unitsNeedsSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Target less usable less on the way; 0 where the unit has enough, blank where it is not known.`,
 		}),
 		pack_size: ofOrder.pack_size,

@@ -38,6 +38,7 @@ export const unitsOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`As the list of the district's own stock says; blank where it does not name the item.`,
 		}),
 		to_order: computed({
@@ -45,6 +46,7 @@ export const unitsOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Needed, less what is in the district's store.`,
 		}),
 		pack_size: computed({
@@ -52,6 +54,7 @@ export const unitsOrderSheet = sheet({
 			unit: inMeasure,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`The largest that a unit names.`,
 		}),
 		order_packs: ofAll.order_packs,

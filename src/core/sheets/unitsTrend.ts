@@ -16,6 +16,7 @@ export const change = (help: string) =>
 		unit: say`see unit`,
 		value: optional(number({ min: -LARGEST, max: LARGEST })),
 		decimals: 1,
+		mixed: true,
 		signed: true,
 		help,
 	});

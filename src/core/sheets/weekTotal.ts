@@ -21,6 +21,7 @@ export const weekTotalSheet = sheet({
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			help: say`Mean of the total.`,
 		}),
 		set_aside: computed({
@@ -28,6 +29,7 @@ export const weekTotalSheet = sheet({
 			unit: say`see unit`,
 			value: amount(),
 			decimals: 1,
+			mixed: true,
 			rounds: "up",
 			help: say`Enough for the whole period as surely as the plan asks.`,
 		}),

@@ -32,11 +32,18 @@ export function shownCell(column: Column<unknown>, figure: Figure<unknown>): str
 
 /** A number as its column asks: its decimals, and up where it must be enough. */
 export function shownAs(
-	{ decimals, rounds }: Pick<Column<unknown>, "decimals" | "rounds">,
+	{ decimals, mixed, rounds }: Pick<Column<unknown>, "decimals" | "mixed" | "rounds">,
 	value: number,
 ): string {
 	if (decimals === undefined) return shownPlain(value);
-	return rounds === "up" ? shownUp(value, decimals) : shownNumber(value, decimals);
+	const shown = rounds === "up" ? shownUp(value, decimals) : shownNumber(value, decimals);
+	return mixed ? withoutZeros(shown, decimals) : shown;
+}
+
+/** Without decimals that say nothing: 4 kits, not 4.0. */
+function withoutZeros(shown: string, decimals: number): string {
+	const zeros = `${decimalSign}${"0".repeat(decimals)}`;
+	return shown.endsWith(zeros) ? shown.slice(0, -zeros.length) : shown;
 }
 
 function shownText({ signed, coded, value: kind }: Column<unknown>, text: string): string {

@@ -32,6 +32,14 @@ test("a number is shown as its column rounds it", () => {
 	expect(shownAs({}, 12.31)).toBe("12.31");
 });
 
+test("where rows have measures of their own, decimals that say nothing are left out", () => {
+	expect(shownAs({ decimals: 1, mixed: true, rounds: "up" }, 6660)).toBe("6\u202f660");
+	expect(shownAs({ decimals: 1, mixed: true, rounds: "up" }, 6659.93)).toBe("6\u202f660");
+	expect(shownAs({ decimals: 1, mixed: true, rounds: "up" }, 2.41)).toBe("2.5");
+	expect(shownAs({ decimals: 1, mixed: true }, 0.04)).toBe("<0.1");
+	expect(shownAs({ decimals: 0, mixed: true }, 10)).toBe("10");
+});
+
 test("words of the files are words for people, days are named, texts stay, a blank is blank", () => {
 	const { measure, counted_difference, item, on_hand } = stockSheet.columns;
 	expect(shownCell(measure, nameFigure("", "pair"))).toBe("pair");

@@ -5,7 +5,7 @@ import { type SettingKey, settings } from "../../../core/sheets/settings.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { el, fill } from "../../dom/el.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
-import { shownFigure } from "../../format/shownFigure.ts";
+import { DASH, shownFigure } from "../../format/shownFigure.ts";
 import type { OwnPage } from "../../page.ts";
 import { paperForm } from "../../print/paperForm.ts";
 import { printOut } from "../../print/printOut.ts";
@@ -107,7 +107,7 @@ function settingLine(
 				origin.kind === "default"
 					? say`${label}, here: ${shown} (default).`
 					: say`${label}, here: ${shown}.`,
-			el("strong", {}, `${value} ${unit}`.trim()),
+			el("strong", {}, value === DASH ? value : `${value} ${unit}`.trim()),
 		),
 		" ",
 		goTo && link(say`Go to the setting`, place, goTo),

@@ -5,5 +5,5 @@ import { wardView } from "./wardView.ts";
 /** What the ward asks for, typed by the unit. */
 export const wardSolutionPage: SheetPage = {
 	sheet: wardSolutionSheet,
-	over: wardView,
+	over: (state) => wardView(state, true),
 };

@@ -7,6 +7,6 @@ import { wardHeadline, wardView } from "./wardView.ts";
 export const wardUsePage: SheetPage = {
 	sheet: wardUseSheet,
 	headline: wardHeadline,
-	over: wardView,
+	over: (state) => wardView(state, false),
 	cautions: mixingCautions,
 };

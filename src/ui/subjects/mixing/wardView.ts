@@ -27,8 +27,8 @@ export function wardHeadline(state: State): string | undefined {
 	return say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${nameOfProductInUse(state)} over the plan`;
 }
 
-/** That the ward's other solution is kept apart from the kits' figures. */
-export function wardView(state: State): HTMLElement {
+/** That the ward's other solution is kept apart from the kits' figures. @param listsIt whether it stands over the list itself */
+export function wardView(state: State, listsIt: boolean): HTMLElement {
 	const none = rowsOf(state.plan, wardUseSheet).length === 0;
 	return el(
 		"section",
@@ -40,7 +40,7 @@ export function wardView(state: State): HTMLElement {
 			" ",
 			say`Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket.`,
 			" ",
-			...(none
+			...(none && !listsIt
 				? withinSentence(
 						(link) => say`List it on ${link}.`,
 						el("a", { href: hashOf(wardSolutionSheet.file) }, wardSolutionSheet.title),

@@ -78,7 +78,7 @@ function name({ row, days, ofDays }: FarSafer): string {
 function numbers({ row }: FarSafer): string {
 	if (wordIn(row.promise) === "kits_needed") return kits(row);
 	const unit = shownWord(wordIn(row.unit));
-	const setAside = `${short(numberIn(row.set_aside) ?? 0)} ${unit}`;
+	const setAside = `${shownAs(columns.set_aside, numberIn(row.set_aside) ?? 0)} ${unit}`;
 	const [asked, enough] = [row.asked_of_100, row.enough_of_100].map((figure) =>
 		shownOf100((numberIn(figure) ?? 0) / 100),
 	);
@@ -99,9 +99,4 @@ function cost(state: State, { row }: FarSafer): string {
 	if (price === undefined) return "";
 	const money = `${shownNumber(price, 2)} ${unitSetting(state, "currency") ?? ""}`.trim();
 	return say`What is beyond that is worth ${money}.`;
-}
-
-/** Up to a decimal, without one that says nothing. */
-function short(value: number): string {
-	return shownAs({ decimals: Number.isInteger(value) ? 0 : 1, rounds: "up" }, value);
 }
