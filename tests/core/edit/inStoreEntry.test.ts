@@ -47,6 +47,15 @@ describe("what is in the store", () => {
 		expect(cells(entryOf("in-store").write(store("", "4"), text))).toEqual(written);
 	});
 
+	test.each([
+		["L", "L"],
+		[" bottle ", "bottle"],
+		[" ", "mL"],
+	])("it is asked for in the item's measure, %j, or else in that of its form", (measure, unit) => {
+		const workbook = smallUnit({ "items.csv": `item,group,measure\nliquid,other,${measure}` });
+		expect(entryOf("in-store").unit(workbook)).toBe(unit);
+	});
+
 	test("the lot that is there keeps its mark, and what stands there already changes nothing", () => {
 		const one = store("10", "5");
 		expect(cells(entryOf("in-store").write(one, "8"))).toEqual(["liquid,L0,8", "5"]);

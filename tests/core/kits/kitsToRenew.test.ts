@@ -43,6 +43,13 @@ describe("in time", () => {
 		expect(kitsToRenew([kit("A", -7)], late, life)[0]).toEqual(["A"]);
 	});
 
+	test("where the next round's kits are ready by the very midnight that ends its last day, it waits for that round", () => {
+		const exact = rounds(2).map((round, i) =>
+			i % 2 === 1 ? { ...round, ready: round.start + 300 } : round,
+		);
+		expect(kitsToRenew([kit("A", -7)], exact, life)).toEqual([[], ["A"], [], []]);
+	});
+
 	test("of two that end together soon, one joins before, one a round at most", () => {
 		const three = [kit("A", -6), kit("B", -6), kit("C", -6)];
 		// Last day is day 1; two days before its midnight is the midnight that begins day 0.
