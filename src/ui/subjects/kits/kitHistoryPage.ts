@@ -5,6 +5,7 @@ import { say } from "../../../core/say.ts";
 import { checksSheet } from "../../../core/sheets/checks.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
+import { named } from "../../dom/named.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
@@ -33,7 +34,7 @@ class KitHistoryView implements View {
 	readonly file = kitHistoryTitle.file;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
-	readonly #kits = el("select", {});
+	readonly #kits = el("select", { id: "history-kit" });
 	readonly #body = el("div", { class: "kit-history" });
 
 	constructor(place: HTMLElement, around: Surroundings) {
@@ -47,7 +48,7 @@ class KitHistoryView implements View {
 			el(
 				"div",
 				{ class: "tools day-chooser" },
-				el("label", {}, say`Kit`, this.#kits),
+				named(say`Kit`, this.#kits),
 				button(say`Add a check`, () => this.#addCheck()),
 				button(say`Print this history`, () =>
 					this.#print((row) => [this.#historyPaper(row)], false),

@@ -9,6 +9,7 @@ import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
+import { named } from "../../dom/named.ts";
 import { saveFile } from "../../files/saveFile.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
@@ -40,9 +41,9 @@ class MonthView implements View {
 	readonly file = monthTitle.file;
 	readonly #around: Surroundings;
 	readonly #title = el("h1", {});
-	readonly #month = el("select", {});
-	readonly #from = el("input", { type: "date" });
-	readonly #to = el("input", { type: "date" });
+	readonly #month = el("select", { id: "report-month" });
+	readonly #from = el("input", { id: "report-from", type: "date" });
+	readonly #to = el("input", { id: "report-to", type: "date" });
 	readonly #body = el("div", { class: "month-report" });
 
 	constructor(place: HTMLElement, around: Surroundings) {
@@ -61,9 +62,9 @@ class MonthView implements View {
 			el(
 				"div",
 				{ class: "tools day-chooser" },
-				el("label", {}, say`Month`, this.#month),
-				el("label", {}, say`First day`, this.#from),
-				el("label", {}, say`Last day`, this.#to),
+				named(say`Month`, this.#month),
+				named(say`First day`, this.#from),
+				named(say`Last day`, this.#to),
 				button(say`Print this page`, (state) => {
 					if (this.onPaper) printOut(this.onPaper, state);
 				}),

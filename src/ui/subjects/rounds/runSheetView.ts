@@ -3,6 +3,7 @@ import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { el, fill } from "../../dom/el.ts";
+import { named } from "../../dom/named.ts";
 import { sentences } from "../../dom/sentences.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
 import { shownUp } from "../../format/shownNumber.ts";
@@ -29,7 +30,7 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 	const heading = el("h2", { "aria-live": "polite" });
 	const list = el(
 		"select",
-		{},
+		{ id: "run-day" },
 		...days.map((day) => el("option", { value: day }, shownDayAndYear(day))),
 	);
 	const step = (by: number) => () => {
@@ -53,7 +54,7 @@ export function runSheetView(state: State, room: number): HTMLElement | undefine
 	return el(
 		"section",
 		{ class: "run-sheet", "aria-label": say`One day` },
-		el("div", { class: "tools day-chooser" }, before, el("label", {}, say`Day`, list), after),
+		el("div", { class: "tools day-chooser" }, before, named(say`Day`, list), after),
 		heading,
 		place,
 		descaling !== "" && el("p", { class: "hint" }, descaling),
