@@ -2,14 +2,16 @@ import type { PlacedBatch } from "./batch.ts";
 
 /** Batches that stay at their hour, found by it: of a year of them only the few near another are looked at. */
 export class FixedBatches {
-	/** Earliest first; of several at once the first that was added. */
-	readonly byStart: readonly PlacedBatch[];
 	readonly #byStart: PlacedBatch[] = [];
 	#longest = 0;
 
 	constructor(batches: readonly PlacedBatch[] = []) {
-		this.byStart = this.#byStart;
 		for (const each of batches) this.add(each);
+	}
+
+	/** Earliest first; of several at once the first that was added. */
+	get byStart(): readonly PlacedBatch[] {
+		return this.#byStart;
 	}
 
 	add(each: PlacedBatch): void {
