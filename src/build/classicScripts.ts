@@ -6,11 +6,14 @@ type Chunk = Rolldown.OutputChunk;
 /** How the bundler writes `import("./part.ts")` into a CommonJS chunk. */
 const LATER = /Promise\.resolve\(\)\.then\(\(\)=>require\(([`"'])\.\/([^`"']+)\1\)\)/g;
 
+/** What only later parts share, so that the first script need not hold it. */
+const SHARED = "shared.js";
+
 /**
  * Turns the bundler's CommonJS chunks into classic scripts: one that the page begins with,
- * holding all that is needed at once, and one for each part that is imported later. What
- * only two later parts share goes into the first script: a name of its own for every few
- * lines that happen to be shared would be nobody's.
+ * holding all that is needed at once, one for each part that is imported later, and one of
+ * all that several later parts share, which comes with the first of them: a script for every
+ * few lines that happen to be shared would be nobody's.
  */
 export function classicScripts(): Plugin {
 	return {
@@ -21,26 +24,38 @@ export function classicScripts(): Plugin {
 				const chunks = Object.values(bundle).filter((part): part is Chunk => part.type === "chunk");
 				const entry = chunks.find(({ isEntry }) => isEntry);
 				if (!entry) throw new Error("The bundle has no entry.");
-				const shared = chunks.filter((chunk) => !chunk.isEntry && !chunk.isDynamicEntry);
-				const atOnce = shared.reduce(
-					(found, chunk) => needed(chunk, chunks, found),
-					new Set<Chunk>(),
-				);
-				needed(entry, chunks, atOnce);
-				for (const chunk of chunks) chunk.code = defined(chunk);
+				const atOnce = needed(entry, chunks);
+				const shared = chunks.filter((chunk) => !chunk.isDynamicEntry && !atOnce.has(chunk));
+				const scriptOf = (name: string) =>
+					shared.some(({ fileName }) => fileName === name) ? SHARED : name;
+				for (const chunk of chunks) chunk.code = defined(chunk, scriptOf);
 				entry.code = [
 					`var basinbook=(${scriptLoader})(document);`,
 					...[...atOnce].map(({ code }) => code),
 					`basinbook.require("./${entry.fileName}");`,
 				].join("\n");
-				for (const chunk of atOnce) if (chunk !== entry) delete bundle[chunk.fileName];
+				for (const chunk of [...atOnce, ...shared])
+					if (chunk !== entry) delete bundle[chunk.fileName];
+				if (shared.length === 0) return;
+				const source = sharedScript(shared, new Set([...atOnce, ...shared]));
+				this.emitFile({ type: "asset", fileName: SHARED, source });
 			},
 		},
 	};
 }
 
+/** @throws where a part needs what may not be there */
+function sharedScript(shared: readonly Chunk[], there: ReadonlySet<Chunk>): string {
+	const names = new Set([...there].map(({ fileName }) => fileName));
+	for (const { fileName, imports } of shared) {
+		const later = imports.find((name) => !names.has(name));
+		if (later) throw new Error(`${fileName} is shared and needs ${later}, which comes later.`);
+	}
+	return [...shared.map(({ code }) => code), `basinbook.define("${SHARED}",[],()=>{});`].join("\n");
+}
+
 /** A chunk and all that it imports at once, each after what it needs. */
-function needed(chunk: Chunk, all: readonly Chunk[], found: Set<Chunk>): Set<Chunk> {
+function needed(chunk: Chunk, all: readonly Chunk[], found = new Set<Chunk>()): Set<Chunk> {
 	for (const name of chunk.imports) {
 		const other = all.find(({ fileName }) => fileName === name);
 		if (other && !found.has(other)) needed(other, all, found);
@@ -48,8 +63,14 @@ function needed(chunk: Chunk, all: readonly Chunk[], found: Set<Chunk>): Set<Chu
 	return found.add(chunk);
 }
 
-/** @throws where the bundler writes an import in a way that is not known here */
-function defined({ fileName, imports, dynamicImports, code }: Chunk): string {
+/**
+ * @param scriptOf the script that brings a part
+ * @throws where the bundler writes an import in a way that is not known here
+ */
+function defined(
+	{ fileName, imports, dynamicImports, code }: Chunk,
+	scriptOf: (name: string) => string,
+): string {
 	let found = 0;
 	const loading = code.replace(LATER, (_, _quote, name) => {
 		found += 1;
@@ -57,5 +78,6 @@ function defined({ fileName, imports, dynamicImports, code }: Chunk): string {
 	});
 	if (found < dynamicImports.length)
 		throw new Error(`${fileName}: ${dynamicImports.length - found} later imports were not found.`);
-	return `basinbook.define("${fileName}",${JSON.stringify(imports)},function(require,exports,module){${loading}\n});`;
+	const needs = JSON.stringify([...new Set(imports.map(scriptOf))]);
+	return `basinbook.define("${fileName}",${needs},function(require,exports,module){${loading}\n});`;
 }

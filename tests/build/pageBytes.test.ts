@@ -35,6 +35,7 @@ const laterScripts: Readonly<Record<string, number>> = {
 	"pictures.js": 100_000,
 	"readSpreadsheet.js": 8_000,
 	"severalUnitsPage.js": 20_000,
+	"shared.js": 12_000,
 	"twoCopiesPage.js": 12_000,
 	"wordsPage.js": 8_000,
 };

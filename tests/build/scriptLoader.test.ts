@@ -66,6 +66,21 @@ describe("further scripts", () => {
 		expect(scripts.require("./a.js")).toEqual({ value: 3 });
 	});
 
+	test("where what a part needs cannot be fetched, the part is refused, and only that is asked for again", async () => {
+		const { asked, scripts } = pageOf();
+		const first = scripts.load("a.js");
+		await arrive(asked[0], scripts, ["b.js"], 1);
+		await new Promise((later) => setTimeout(later));
+		asked[1]?.onerror();
+		await expect(first).rejects.toThrow("b.js could not be loaded");
+		const second = scripts.load("a.js");
+		await new Promise((later) => setTimeout(later));
+		expect(asked.map(({ src }) => src)).toEqual(["./a.js", "./b.js", "./b.js"]);
+		await arrive(asked[2], scripts, [], 2);
+		await second;
+		expect(scripts.require("./a.js")).toEqual({ value: 1 });
+	});
+
 	test("it is written into the page as it stands, so it uses nothing from outside itself", async () => {
 		const asked: Asked[] = [];
 		const page = {
