@@ -8,10 +8,8 @@ import { amount, wholeAmount, words } from "./computedValues.ts";
 
 /** How far the curve goes on beyond the kits that the risk asks for, and around those needed. */
 export const CURVE_BEYOND = 3;
-/** With more kinds than this, which few units have, the curve of each begins as far below what the risk asks for. */
-export const MOST_WHOLE_CURVES = 8;
-/** Where the risk asks for more kits than this, the curve of a kind begins there too. */
-export const MOST_KITS_FROM_ONE = 50;
+/** Where the whole curves of all kinds would be longer, less of each is looked at. */
+export const MOST_ROWS = 60;
 
 export const kitCoverSheet = sheet({
 	file: "kit-cover.csv",
@@ -23,7 +21,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service: from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. With more than ${MOST_WHOLE_CURVES} kinds of kit, or where the risk asks for more than ${MOST_KITS_FROM_ONE}, from ${CURVE_BEYOND} fewer than that on.`,
+			help: say`Number of kits in service: from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. Where that would be more than ${MOST_ROWS} rows for all kinds together, from ${CURVE_BEYOND} fewer than the risk asks for on; where it still is, 1 to either side of both.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

@@ -5,12 +5,7 @@ import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
-import {
-	CURVE_BEYOND,
-	kitCoverSheet,
-	MOST_KITS_FROM_ONE,
-	MOST_WHOLE_CURVES,
-} from "../../sheets/kitCover.ts";
+import { CURVE_BEYOND, kitCoverSheet, MOST_ROWS } from "../../sheets/kitCover.ts";
 import { sources } from "../../sources.ts";
 import type { CoverFigures, KindCover } from "./coverFigures.ts";
 
@@ -36,19 +31,42 @@ export const unmetWithKits = calculation<{ kits: number; reprocessing: Reprocess
 
 /** For each kind, one row for each number of kits to some beyond those that the risk asks for, and around those needed. */
 export function kitCoverTable({ kinds }: CoverFigures): ComputedTable<typeof kitCoverSheet> {
-	return onDemand(kitCoverSheet, () =>
-		kinds.flatMap((kind) => rowsOfKind(kind, kinds.length <= MOST_WHOLE_CURVES)),
-	);
+	return onDemand(kitCoverSheet, () => {
+		const covered = kinds.flatMap((kind) => {
+			const cover = valueIn(kind.cover);
+			return cover ? [{ kind, cover }] : [];
+		});
+		const curves = REACHES.map((reach) => covered.map((each) => numbersOf(each, reach)));
+		const fitting = curves.findIndex((numbers) => numbers.flat().length <= MOST_ROWS);
+		return covered.flatMap((each, i) => rowsOfKind(each, curves.at(fitting)?.[i] as number[]));
+	});
 }
 
+interface Covered {
+	readonly kind: KindCover;
+	/** What is enough of it. */
+	readonly cover: Cover;
+}
+
+/** How far a curve goes. */
+interface Reach {
+	readonly fromOne: boolean;
+	/** Beyond the kits that the risk asks for, and to either side of those needed. */
+	readonly beyond: number;
+}
+
+/** The first with which the sheet is not too long; the last where none is. */
+const REACHES: readonly Reach[] = [
+	{ fromOne: true, beyond: CURVE_BEYOND },
+	{ fromOne: false, beyond: CURVE_BEYOND },
+	{ fromOne: false, beyond: 1 },
+];
+
 function rowsOfKind(
-	{ name, cover, kitsInService, reprocessing }: KindCover,
-	mayBeginAtOne: boolean,
+	{ kind: { name, reprocessing }, cover: { kitsNeeded, decidedBy } }: Covered,
+	numbers: readonly number[],
 ): ComputedRow<typeof kitCoverSheet>[] {
-	if (!cover.outcome.ok) return [];
-	const { kitsNeeded, decidedBy } = cover.outcome.value;
-	const own = valueIn(kitsInService) ?? 0;
-	return numbersOf(cover.outcome.value, own, mayBeginAtOne).map((number) => {
+	return numbers.map((number) => {
 		const kits = nameFigure(say`Kits`, number);
 		return {
 			kind: nameFigure(say`Kind`, name),
@@ -61,13 +79,14 @@ function rowsOfKind(
 }
 
 /** Beds may ask for many more than the risk: in between, a need hardly ever finds none. */
-function numbersOf({ kitsNeeded, byRisk }: Cover, own: number, mayBeginAtOne: boolean): number[] {
-	const isWhole = mayBeginAtOne && byRisk <= MOST_KITS_FROM_ONE;
-	const first = isWhole ? 1 : Math.max(1, byRisk - CURVE_BEYOND);
-	const last = kitsNeeded + CURVE_BEYOND;
+function numbersOf({ kind, cover }: Covered, { fromOne, beyond }: Reach): number[] {
+	const { kitsNeeded, byRisk } = cover;
+	const own = valueIn(kind.kitsInService) ?? 0;
+	const first = fromOne ? 1 : Math.max(1, byRisk - beyond);
+	const last = kitsNeeded + beyond;
 	const numbers = [
-		...numbersBetween(first, byRisk + CURVE_BEYOND),
-		...numbersBetween(Math.max(first, kitsNeeded - CURVE_BEYOND), last),
+		...numbersBetween(first, byRisk + beyond),
+		...numbersBetween(Math.max(first, kitsNeeded - beyond), last),
 		...(own >= first && own <= last ? [own] : []),
 	];
 	return [...new Set(numbers)].sort((a, b) => a - b);
