@@ -12,6 +12,7 @@ const pictures = later(() => import("../pictures.ts"));
 export function drawing(name: string, draw: (pictures: typeof Pictures) => SVGElement): Element {
 	const named = (picture: SVGElement) => {
 		picture.setAttribute("role", "img");
+		picture.style.width = `${Number(picture.getAttribute("width")) / 16}rem`;
 		picture.setAttribute("aria-label", name);
 		return picture;
 	};

@@ -3,6 +3,7 @@ import { say } from "../../core/say.ts";
 import { type Child, el, fill } from "../dom/el.ts";
 import { renew } from "../dom/renew.ts";
 import { soon } from "../dom/soon.ts";
+import { textScale } from "../dom/textScale.ts";
 import type { GridPage, PageTitle, PrintOut, SheetPart, Surroundings, View } from "../page.ts";
 import type { State } from "../state/store.ts";
 import { cautionList } from "./cautionList.ts";
@@ -113,7 +114,7 @@ export class SheetView implements View {
 
 	/** Asked for only where it is needed: it has the browser lay the page out. */
 	get #room(): number {
-		return this.#over.clientWidth || window.innerWidth - 32;
+		return (this.#over.clientWidth || window.innerWidth - 32) / textScale();
 	}
 
 	get onPaper(): PrintOut | undefined {

@@ -1,3 +1,4 @@
+import { textScale } from "../../dom/textScale.ts";
 import type { GridModel } from "../gridModel.ts";
 
 const ROOM_FOR_SCROLLBAR_PX = 18;
@@ -8,5 +9,7 @@ export function gridHeight(model: GridModel, tallest: number): number {
 	let rows = model.headerHeight + ROOM_FOR_SCROLLBAR_PX;
 	for (let row = 0; row < model.rowCount && rows < window.innerHeight; row++)
 		rows += model.rowHeight(row);
-	return Math.min(rows, Math.max(SHORTEST_PX, Math.round(window.innerHeight * tallest)));
+	const scale = textScale();
+	const most = Math.max(SHORTEST_PX * scale, Math.round(window.innerHeight * tallest));
+	return Math.min(rows * scale, most);
 }

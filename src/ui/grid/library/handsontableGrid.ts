@@ -3,6 +3,7 @@ import Core from "handsontable/es/core.js";
 import TextEditor from "handsontable/es/editors/textEditor.js";
 import { stopImmediatePropagation } from "handsontable/es/helpers/dom/event.js";
 import { rootInstanceSymbol } from "handsontable/es/utils/rootInstance.js";
+import { textScale } from "../../dom/textScale.ts";
 import type { Grid, GridEvents } from "../grid.ts";
 import type { GridModel } from "../gridModel.ts";
 import { sameFrame } from "../sameFrame.ts";
@@ -43,11 +44,13 @@ export function handsontableGrid(
 	const { data, refill } = rowsWhenAsked(() => model);
 	/** The cell is left downwards; the row to go on in may only be made by what was typed. */
 	let goesDown = false;
+	const scale = textScale();
+	const inPlace = () => columnsInPlace(model, host.clientWidth / scale);
 	const layout = () => ({
-		colWidths: model.columns.map((column) => column.width),
+		colWidths: model.columns.map((column) => column.width * scale),
 		columns: model.columns.map(() => ({})),
-		fixedColumnsLeft: columnsInPlace(model, host.clientWidth),
-		rowHeights: (row: number) => model.rowHeight(row),
+		fixedColumnsLeft: inPlace(),
+		rowHeights: (row: number) => model.rowHeight(row) * scale,
 		rowHeaders: model.rowName ? (row: number) => model.rowName?.(row) ?? "" : false,
 		height: gridHeight(model, tallest),
 	});
@@ -57,8 +60,8 @@ export function handsontableGrid(
 			...layout(),
 			data,
 			colHeaders: () => "",
-			columnHeaderHeight: first.headerHeight,
-			rowHeaderWidth: ROW_NAMES_PX,
+			columnHeaderHeight: first.headerHeight * scale,
+			rowHeaderWidth: ROW_NAMES_PX * scale,
 			cells: (row = 0, column = 0) => {
 				const { kind, entry } = model.cell(row, column);
 				return {
@@ -182,7 +185,7 @@ export function handsontableGrid(
 	const resized = new ResizeObserver(() => {
 		if (host.clientWidth === width || editing()) return;
 		width = host.clientWidth;
-		update({ fixedColumnsLeft: columnsInPlace(model, width) });
+		update({ fixedColumnsLeft: inPlace() });
 		const [row, column] = hot.getSelectedLast() ?? [];
 		if (row !== undefined && column !== undefined)
 			hot.scrollViewportTo(Math.max(0, row), Math.max(0, column));

@@ -10,6 +10,7 @@ import { say } from "../../../core/say.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { named } from "../../dom/named.ts";
+import { textScale } from "../../dom/textScale.ts";
 import { saveFile } from "../../files/saveFile.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
@@ -154,7 +155,7 @@ class MonthView implements View {
 
 	/** Two pictures stand side by side where there is room for them. */
 	#pictureRoom(): number {
-		const room = this.#body.clientWidth;
+		const room = this.#body.clientWidth / textScale();
 		return room < ROOM_FOR_TWO_PX ? room : (room - GAP_PX) / 2;
 	}
 

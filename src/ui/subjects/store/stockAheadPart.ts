@@ -3,6 +3,7 @@ import { say } from "../../../core/say.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
 import { el, fill } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
+import { textScale } from "../../dom/textScale.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { shownDate } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
@@ -40,7 +41,7 @@ export function stockAheadPart(): SheetPart {
 	const draw = () => {
 		for (const each of steps) each.button.setAttribute("aria-pressed", String(each.step === step));
 		const stock = shown && stockOfItem(shown, chooser.value);
-		const room = element.clientWidth || window.innerWidth - 32;
+		const room = (element.clientWidth || window.innerWidth - 32) / textScale();
 		fill(figure, stock && drawing(stock, step, room));
 		element.hidden = chooser.options.length === 0;
 	};
