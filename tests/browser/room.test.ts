@@ -140,6 +140,27 @@ describe("room", { timeout: 240_000 }, () => {
 		},
 	);
 
+	test.each(languages.map(({ code }) => folderOf(code)))(
+		"a phone shows Monday's tables whole, and on two lines whatever product is chosen at the start /%s",
+		async (language) => {
+			const at = { ...site, address: site.address + language };
+			const workbook = await WorkbookPage.open(browser, at, { viewport: PHONE }, "monday");
+			const { page } = workbook;
+			await expect.poll(() => page.locator(".monday-step .wide table").count(), SOON).toBe(2);
+			const tables = await page
+				.locator(".monday-step .wide")
+				.evaluateAll((all) => all.map((each) => each.scrollWidth - each.clientWidth));
+			expect(Math.max(...tables)).toBe(0);
+			await workbook.goTo("begin");
+			const [lines = 0, room = 0] = await page
+				.locator("#store-begin-product-kind")
+				.evaluate(linesOfOptions);
+			expect(lines).toBe(2);
+			expect(room).toBeGreaterThan(lines);
+			await closeClean(workbook);
+		},
+	);
+
 	test("a phone shows a product's whole name in the plan, on two lines", async () => {
 		const workbook = await WorkbookPage.open(browser, site, { viewport: PHONE });
 		const cell = workbook.page.locator(".grid .ht_clone_left td", { hasText: "Liquid bleach" });
@@ -165,4 +186,26 @@ function widths({ page }: WorkbookPage): Promise<number[]> {
 			Math.round(document.querySelector(place)?.getBoundingClientRect().width ?? 0),
 		),
 	);
+}
+
+/** In the page: lines that the longest of its options takes in a list, and those for which it has room. */
+function linesOfOptions(list: HTMLSelectElement | SVGElement): number[] {
+	const style = getComputedStyle(list);
+	const words = document.createElement("div");
+	Object.assign(words.style, {
+		font: style.font,
+		whiteSpace: style.whiteSpace,
+		// Beside the words stand the list's arrow and their own edges.
+		width: `${list.clientWidth - 40}px`,
+		overflowX: "auto",
+	});
+	document.body.append(words);
+	const heights = [...list.querySelectorAll("option")].map(({ textContent }) => {
+		words.textContent = textContent;
+		return words.scrollWidth > words.clientWidth ? Number.POSITIVE_INFINITY : words.offsetHeight;
+	});
+	words.textContent = "x";
+	const line = words.offsetHeight;
+	words.remove();
+	return [Math.max(...heights) / line, list.clientHeight / line];
 }
