@@ -9,6 +9,7 @@ import { zipWorkbook } from "../../../src/io/zipWorkbook.ts";
 import { typedGrid } from "../../../src/ui/grid/typedGrid.ts";
 import { Store } from "../../../src/ui/state/store.ts";
 import { readZip } from "../../io/readZip.ts";
+import { districtReader } from "../readers/districtReader.ts";
 import { textBytes } from "../textBytes.ts";
 
 const csv = (text: string) => readCsv("births.csv", text);
@@ -126,3 +127,13 @@ describe("encodings", () => {
 		expect(told.map(([code]) => code)).not.toContain("same-order-twice");
 	});
 });
+
+test.each([
+	["a name", "item;name\nGauze swab;undefined"],
+	["the header", '\ufeffNaN\n""'],
+])(
+	"a word of the machine that the file itself has is the file's, in a wide encoding too: %s",
+	(_, text) => {
+		expect(() => districtReader.check(Buffer.from(text, "utf16le"))).not.toThrow();
+	},
+);

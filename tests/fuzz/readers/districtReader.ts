@@ -52,7 +52,7 @@ export const districtReader: Reader = {
 	check(input) {
 		const cut = input.indexOf(CUT.charCodeAt(0));
 		const [of, own] = cut < 0 ? [input, input] : [input.slice(0, cut), input.slice(cut + 1)];
-		const text = `${Buffer.from(input).toString("latin1")}\n${new TextDecoder().decode(input)}`;
+		const text = [Buffer.from(input).toString("latin1"), ...[of, own].map(textOf)].join("\n");
 		const names = readSheetApart(namesSheet, of);
 		const stock = readSheetApart(stockSheet, own);
 		for (const { rows, problems } of [names, stock]) {
@@ -79,6 +79,12 @@ export const districtReader: Reader = {
 		if (!PROGRAM_WORDS.test(text)) assert.doesNotMatch(written, PROGRAM_WORDS);
 	},
 };
+
+/** As it is read, whatever its encoding. */
+function textOf(bytes: Uint8Array): string {
+	const decoded = decode("", bytes);
+	return decoded.ok ? decoded.text : "";
+}
 
 type Read = NonNullable<ReturnType<typeof readSheetApart>["rows"]>;
 
