@@ -4,7 +4,8 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, day, wholeAmount, words } from "./computedValues.ts";
+import { amount, day, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const boilingSheet = sheet({
 	file: "boiling.csv",
@@ -12,12 +13,7 @@ export const boilingSheet = sheet({
 	about: say`Every fire by the clock: when to light the stove, how much to boil, in which pots, and for which round. Often it is the evening before.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`Day of the round.` }),
-		round: computed({
-			label: say`Round`,
-			unit: "",
-			value: words(),
-			help: say`Name, or time where it has none.`,
-		}),
+		round: textColumn({ label: say`Round`, help: say`Name, or time where it has none.` }),
 		litres: computed({
 			label: say`Water needed`,
 			unit: "L",
@@ -32,10 +28,9 @@ export const boilingSheet = sheet({
 			decimals: 0,
 			help: say`One after the other on the same fire.`,
 		}),
-		light_by: computed({
+		light_by: textColumn({
 			label: say`Light the stove by`,
 			unit: say`date h:min`,
-			value: words(),
 			help: say`The first rinse less cooling, holding and heating; earlier where stove or pots are taken. For pieces: so that it boils, or steam is there, when the step begins that times it.`,
 		}),
 		hold_minutes: computed({
@@ -66,13 +61,7 @@ export const boilingSheet = sheet({
 			decimals: 0,
 			help: say`Covered, of itself, down to the temperature wanted; 0 where pieces are boiled or steamed, whose water is not used again.`,
 		}),
-		fuel: computed({
-			label: say`Fuel`,
-			unit: "",
-			value: words(),
-			coded: true,
-			help: say`Fuel and stove.`,
-		}),
+		fuel: textColumn({ label: say`Fuel`, coded: true, help: say`Fuel and stove.` }),
 		fuel_quantity: computed({
 			label: say`Fuel needed`,
 			unit: say`in the measure beside it`,
@@ -81,12 +70,7 @@ export const boilingSheet = sheet({
 			rounds: "up",
 			help: say`Heating and holding.`,
 		}),
-		fuel_measure: computed({
-			label: say`Measured in`,
-			unit: "",
-			value: words(),
-			help: say`kg, or kWh of electricity.`,
-		}),
+		fuel_measure: textColumn({ label: say`Measured in`, help: say`kg, or kWh of electricity.` }),
 		start_litres: computed({
 			label: say`Start with`,
 			unit: "L",
@@ -96,10 +80,9 @@ export const boilingSheet = sheet({
 			help: say`Water needed and what boils away.`,
 			added: true,
 		}),
-		cool_by: computed({
+		cool_by: textColumn({
 			label: say`Cool by`,
 			unit: say`date h:min`,
-			value: words(),
 			help: say`Then it is used, or poured into a disinfected, covered vessel, and its pots are free. Blank where pieces are boiled or steamed: nothing waits for their water.`,
 			added: true,
 		}),
@@ -111,20 +94,8 @@ export const boilingSheet = sheet({
 			help: say`Which one, where there are several.`,
 			added: true,
 		}),
-		pots: computed({
-			label: say`Pots`,
-			unit: "",
-			value: words(),
-			help: say`Which ones, by number.`,
-			added: true,
-		}),
-		only_if: computed({
-			label: say`Only if`,
-			unit: "",
-			value: words(),
-			help: say`Blank: lit in any case.`,
-			added: true,
-		}),
+		pots: textColumn({ label: say`Pots`, help: say`Which ones, by number.`, added: true }),
+		only_if: textColumn({ label: say`Only if`, help: say`Blank: lit in any case.`, added: true }),
 		pieces: computed({
 			label: say`Pieces on the fire`,
 			unit: "",

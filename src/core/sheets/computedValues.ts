@@ -1,5 +1,4 @@
 import { date } from "../values/date.ts";
-import { note } from "../values/note.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
 
@@ -9,5 +8,4 @@ const LARGEST = 1e15;
 /** Kinds of value in computed sheets; blank where there is no answer. */
 export const amount = () => optional(number({ min: 0, max: LARGEST }));
 export const wholeAmount = () => optional(number({ min: 0, max: LARGEST, whole: true }));
-export const words = note;
 export const day = date;

@@ -1,20 +1,15 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const dayCoverSheet = sheet({
 	file: "day-cover.csv",
 	title: say`Weak hours of the day`,
 	about: say`Kits ready on average at each hour of the plan's busiest day, and how many of 1\u202f000 times no kit would be ready when needed at that hour: the weak hours show.`,
 	columns: {
-		kind: computed({
-			label: say`Kind`,
-			unit: "",
-			value: words(),
-			help: say`Blank where all kits are alike.`,
-			ifAny: true,
-		}),
+		kind: textColumn({ label: say`Kind`, help: say`Blank where all kits are alike.`, ifAny: true }),
 		hour: computed({
 			label: say`Hour`,
 			unit: "h",

@@ -2,7 +2,7 @@ import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { columnKey, type Part } from "./columnKey.ts";
-import { day, wholeAmount, words } from "./computedValues.ts";
+import { day, wholeAmount } from "./computedValues.ts";
 import { measureColumns } from "./measureColumns.ts";
 import {
 	kitMeasures,
@@ -11,6 +11,7 @@ import {
 	solutionMeasures,
 	supplyMeasures,
 } from "./planMeasures.ts";
+import { textColumn } from "./textColumn.ts";
 
 /** One row a day. What is set aside for the whole period is in week-total.csv. */
 export const dayPlanSheet = sheet({
@@ -35,12 +36,7 @@ export const dayPlanSheet = sheet({
 			help: say`Kits the unit has in service.`,
 		}),
 		...measureColumns(solutionMeasures),
-		chlorine_product: computed({
-			label: say`Product`,
-			unit: "",
-			value: words(),
-			help: say`The product in use.`,
-		}),
+		chlorine_product: textColumn({ label: say`Product`, help: say`The product in use.` }),
 		...measureColumns(supplyMeasures),
 	},
 });

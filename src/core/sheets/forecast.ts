@@ -1,7 +1,8 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, day, words } from "./computedValues.ts";
+import { amount, day } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const forecastSheet = sheet({
 	file: "forecast.csv",
@@ -16,10 +17,8 @@ export const forecastSheet = sheet({
 			decimals: 1,
 			help: say`Mean of the day.`,
 		}),
-		taken_from: computed({
+		taken_from: textColumn({
 			label: say`From`,
-			unit: "",
-			value: words(),
 			help: say`Your figure, the register's forecast, or births a day from the settings.`,
 		}),
 		low_50: computed({

@@ -3,10 +3,11 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, day, words } from "./computedValues.ts";
+import { amount, day } from "./computedValues.ts";
+import { mixedAmount, seeUnit } from "./mixedAmount.ts";
 import { measures } from "./planMeasures.ts";
+import { textColumn } from "./textColumn.ts";
 
-const seeUnit = say`see unit`;
 const of100 = say`of 100`;
 
 /** What the plan sets aside beside its measures. */
@@ -23,42 +24,25 @@ export const howSafeSheet = sheet({
 			value: choice([...measures, ...otherPromises]),
 			help: say`What to prepare for.`,
 		}),
-		of: computed({
-			label: say`Of`,
-			unit: "",
-			value: words(),
-			help: say`Kind of kit, or item ordered; blank elsewhere.`,
-		}),
+		of: textColumn({ label: say`Of`, help: say`Kind of kit, or item ordered; blank elsewhere.` }),
 		day: computed({
 			label: say`Day`,
 			unit: "",
 			value: optional(day()),
 			help: say`Blank: for the whole plan.`,
 		}),
-		set_aside: computed({
+		set_aside: mixedAmount({
 			label: say`Prepare for`,
 			unit: seeUnit,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			rounds: "up",
 			help: say`Of an order: all there will be when it has come.`,
 		}),
-		expected: computed({
+		expected: mixedAmount({
 			label: say`Average`,
 			unit: seeUnit,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`On average; blank for kits needed.`,
 		}),
-		unit: computed({
-			label: say`Unit`,
-			unit: "",
-			value: words(),
-			coded: true,
-			help: say`Unit of the amounts.`,
-		}),
+		unit: textColumn({ label: say`Unit`, coded: true, help: say`Unit of the amounts.` }),
 		asked_of_100: computed({
 			label: say`Asked`,
 			unit: of100,
@@ -73,12 +57,9 @@ export const howSafeSheet = sheet({
 			decimals: 2,
 			help: say`How surely the number is enough.`,
 		}),
-		one_less: computed({
+		one_less: mixedAmount({
 			label: say`The next smaller`,
 			unit: seeUnit,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`There is nothing between; blank where nothing is smaller.`,
 		}),
 		one_less_of_100: computed({
@@ -88,12 +69,9 @@ export const howSafeSheet = sheet({
 			decimals: 2,
 			help: say`How surely the next smaller amount would be enough.`,
 		}),
-		beyond: computed({
+		beyond: mixedAmount({
 			label: say`Beyond the average`,
 			unit: seeUnit,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Prepared for and on average not used; of an order, beyond what was to be ordered.`,
 		}),
 		cost: computed({
@@ -109,10 +87,8 @@ export const howSafeSheet = sheet({
 			value: optional(yesNo()),
 			help: say`yes: it falls short at most a fifth as often as was asked, a rule of this program.`,
 		}),
-		lever: computed({
+		lever: textColumn({
 			label: say`What would change it`,
-			unit: "",
-			value: words(),
 			help: say`Where it is far safer than asked: what you could set otherwise, if your protocol allows it.`,
 		}),
 	},

@@ -4,7 +4,8 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 /** How far the curve goes on beyond the kits that the risk asks for, and around those needed. */
 export const CURVE_BEYOND = 3;
@@ -42,10 +43,8 @@ export const kitCoverSheet = sheet({
 			value: optional(choice(["risk", "beds"])),
 			help: say`At the number needed: the times no kit is ready when needed, or the delivery beds and spare kits.`,
 		}),
-		kind: computed({
+		kind: textColumn({
 			label: say`Kind`,
-			unit: "",
-			value: words(),
 			help: say`Blank where all kits are alike.`,
 			ifAny: true,
 			added: true,

@@ -3,19 +3,18 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { wholeAmount, words } from "./computedValues.ts";
+import { wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const kitRegisterSheet = sheet({
 	file: "kit-register.csv",
 	title: say`State of each kit`,
 	about: say`On the first day of the plan, by what was written down of its uses, rounds and checks. A kit that is incomplete or in repair is not counted until a later round and the check after it.`,
 	columns: {
-		kit: computed({ label: say`Kit`, unit: "", value: words(), help: say`The mark on the kit.` }),
-		kind: computed({ label: say`Kind`, unit: "", value: words(), help: say`Kind of kit.` }),
-		state: computed({
+		kit: textColumn({ label: say`Kit`, help: say`The mark on the kit.` }),
+		kind: textColumn({ label: say`Kind`, help: say`Kind of kit.` }),
+		state: textColumn({
 			label: say`State`,
-			unit: "",
-			value: words(),
 			coded: true,
 			help: say`ready, to reprocess, incomplete, in repair or out of service.`,
 		}),
@@ -32,24 +31,12 @@ export const kitRegisterSheet = sheet({
 			decimals: 0,
 			help: say`1 is the ready kit to take first: the one disinfected longest ago.`,
 		}),
-		ready_since: computed({
-			label: say`Ready since`,
-			unit: "",
-			value: words(),
-			help: say`Day of its last disinfection.`,
-		}),
-		ready_until: computed({
+		ready_since: textColumn({ label: say`Ready since`, help: say`Day of its last disinfection.` }),
+		ready_until: textColumn({
 			label: say`Ready until`,
-			unit: "",
-			value: words(),
 			help: say`Last day it may be used without a new round.`,
 		}),
-		last_checked: computed({
-			label: say`Last check`,
-			unit: "",
-			value: words(),
-			help: say`Latest finished check.`,
-		}),
+		last_checked: textColumn({ label: say`Last check`, help: say`Latest finished check.` }),
 		missing: computed({
 			label: say`Pieces missing`,
 			unit: say`pieces`,
@@ -57,12 +44,7 @@ export const kitRegisterSheet = sheet({
 			decimals: 0,
 			help: say`To find or to order.`,
 		}),
-		reason: computed({
-			label: say`Why`,
-			unit: "",
-			value: words(),
-			help: say`What the check found.`,
-		}),
+		reason: textColumn({ label: say`Why`, help: say`What the check found.` }),
 		recorded: computed({
 			label: say`Recorded`,
 			unit: "",

@@ -1,7 +1,8 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 /**
  * With more rounds a day than this, or more rounds times kinds, other hours are tried only for
@@ -18,17 +19,9 @@ export const leversSheet = sheet({
 	title: say`What would help`,
 	about: say`The plan as it is beside one change at a time, first the change that spares most times without a ready kit.`,
 	columns: {
-		kind: computed({
-			label: say`Kind`,
-			unit: "",
-			value: words(),
-			help: say`Blank where all kits are alike.`,
-			ifAny: true,
-		}),
-		change: computed({
+		kind: textColumn({ label: say`Kind`, help: say`Blank where all kits are alike.`, ifAny: true }),
+		change: textColumn({
 			label: say`Change`,
-			unit: "",
-			value: words(),
 			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours. Where there is no kit, or a kit is missing less than ${LEAST_UNMET} of 1\u202f000 times, other hours are not tried.`,
 		}),
 		kits: computed({

@@ -1,24 +1,18 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, words } from "./computedValues.ts";
+import { amount } from "./computedValues.ts";
 import { preparationColumns } from "./preparationColumns.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const mixingSheet = sheet({
 	file: "mixing.csv",
 	title: say`Mixing one preparation`,
 	about: say`How to make one preparation up to its full volume, for each product and lot that can be used on the first day.`,
 	columns: {
-		product: computed({
-			label: say`Product`,
-			unit: "",
-			value: words(),
-			help: say`Chlorine product.`,
-		}),
-		lot: computed({
+		product: textColumn({ label: say`Product`, help: say`Chlorine product.` }),
+		lot: textColumn({
 			label: say`Lot`,
-			unit: "",
-			value: words(),
 			help: say`Blank: no lot in the store; the label's strength.`,
 		}),
 		strength_today_g_per_l: computed({
@@ -36,12 +30,6 @@ export const mixingSheet = sheet({
 			decimals: 3,
 			help: say`When the water that wet kits carry in has weakened it.`,
 		}),
-		remark: computed({
-			label: say`Remark`,
-			unit: "",
-			value: words(),
-			help: say`What to look out for.`,
-			added: true,
-		}),
+		remark: textColumn({ label: say`Remark`, help: say`What to look out for.`, added: true }),
 	},
 });

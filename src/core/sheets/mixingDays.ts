@@ -1,8 +1,9 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { day, words } from "./computedValues.ts";
+import { day } from "./computedValues.ts";
 import { preparationColumns } from "./preparationColumns.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const mixingDaysSheet = sheet({
 	file: "mixing-days.csv",
@@ -10,10 +11,8 @@ export const mixingDaysSheet = sheet({
 	about: say`One preparation with the product in use on each day, from the lot to use first. As the lot loses strength, more of it is measured out.`,
 	columns: {
 		date: computed({ label: say`Date`, unit: "", value: day(), help: say`The day.` }),
-		lot: computed({
+		lot: textColumn({
 			label: say`Lot`,
-			unit: "",
-			value: words(),
 			help: say`First to expire of those that can be used; blank: by the label.`,
 		}),
 		...preparationColumns,

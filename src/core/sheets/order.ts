@@ -4,58 +4,35 @@ import { sheet } from "../sheet.ts";
 import { stopped } from "../stock/stopsWithout.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
-
-const inMeasure = say`in the item's measure`;
+import { amount, wholeAmount } from "./computedValues.ts";
+import { inMeasure, mixedAmount } from "./mixedAmount.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const orderSheet = sheet({
 	file: "order.csv",
 	title: say`What to order`,
 	about: say`For each item: what is there, what will be used until the next order has come in, and how many packs to order now.`,
 	columns: {
-		item: computed({
-			label: say`Item`,
-			unit: "",
-			value: words(),
-			help: say`As listed under items.`,
-		}),
-		measure: computed({
-			label: say`Measure`,
-			unit: "",
-			value: words(),
-			coded: true,
-			help: say`Unit of the quantities.`,
-		}),
-		usable: computed({
+		item: textColumn({ label: say`Item`, help: say`As listed under items.` }),
+		measure: textColumn({ label: say`Measure`, coded: true, help: say`Unit of the quantities.` }),
+		usable: mixedAmount({
 			label: say`Usable`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`In the store, in date, strong enough, and used before it goes out of date.`,
 		}),
-		on_order: computed({
+		on_order: mixedAmount({
 			label: say`On the way`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Lots that arrive before the next order comes in, and are used before they go out of date.`,
 		}),
-		use_expected: computed({
+		use_expected: mixedAmount({
 			label: say`Use, average`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Over delivery days and days between orders.`,
 		}),
-		target_stock: computed({
+		target_stock: mixedAmount({
 			label: say`Target stock`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Lasts that long as surely as the item is to last, wastage included.`,
 		}),
 		order_packs: computed({
@@ -65,12 +42,9 @@ export const orderSheet = sheet({
 			decimals: 0,
 			help: say`Whole packs.`,
 		}),
-		order_quantity: computed({
+		order_quantity: mixedAmount({
 			label: say`That is`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Packs × pack size.`,
 		}),
 		cost: computed({
@@ -80,16 +54,12 @@ export const orderSheet = sheet({
 			decimals: 2,
 			help: say`Blank where the price is not known.`,
 		}),
-		run_out_on: computed({
+		run_out_on: textColumn({
 			label: say`Runs out on`,
-			unit: "",
-			value: words(),
 			help: say`First day whose average use is not covered; blank: not within the days looked at.`,
 		}),
-		order_by: computed({
+		order_by: textColumn({
 			label: say`Order by`,
-			unit: "",
-			value: words(),
 			help: say`So that the delivery comes before the reserve is touched.`,
 		}),
 		months_of_stock: computed({
@@ -99,12 +69,7 @@ export const orderSheet = sheet({
 			decimals: 1,
 			help: say`Usable stock at the mean use.`,
 		}),
-		remark: computed({
-			label: say`Remark`,
-			unit: "",
-			value: words(),
-			help: say`What to look out for.`,
-		}),
+		remark: textColumn({ label: say`Remark`, help: say`What to look out for.` }),
 		emergency: computed({
 			label: say`Runs out before an order can arrive`,
 			unit: "",
@@ -112,12 +77,9 @@ export const orderSheet = sheet({
 			help: say`yes: find some elsewhere today.`,
 			added: true,
 		}),
-		pack_size: computed({
+		pack_size: mixedAmount({
 			label: say`Pack size`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`How much is in one pack.`,
 			added: true,
 		}),
@@ -129,17 +91,13 @@ export const orderSheet = sheet({
 			help: say`Blank where it is not known.`,
 			added: true,
 		}),
-		unit_name: computed({
+		unit_name: textColumn({
 			label: say`Unit`,
-			unit: "",
-			value: words(),
 			help: say`So that several units' orders can be told apart.`,
 			added: true,
 		}),
-		last_counted: computed({
+		last_counted: textColumn({
 			label: say`Last counted`,
-			unit: "",
-			value: words(),
 			help: say`Of its lots, the one counted longest ago; blank where nothing says when.`,
 			added: true,
 		}),
@@ -159,17 +117,13 @@ export const orderSheet = sheet({
 			help: say`Blank where the price is not known.`,
 			added: true,
 		}),
-		take_run_out_on: computed({
+		take_run_out_on: textColumn({
 			label: say`Then runs out on`,
-			unit: "",
-			value: words(),
 			help: say`With what is taken: the first day, from its delivery on, whose average use is not covered; blank: not within the days looked at.`,
 			added: true,
 		}),
-		full_run_out_on: computed({
+		full_run_out_on: textColumn({
 			label: say`With the whole order on`,
-			unit: "",
-			value: words(),
 			help: say`The same with every pack ordered.`,
 			added: true,
 		}),

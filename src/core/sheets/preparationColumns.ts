@@ -1,6 +1,7 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
-import { amount, words } from "./computedValues.ts";
+import { amount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 /** What every mixing sheet says of one preparation. */
 export const preparationColumns = {
@@ -18,10 +19,8 @@ export const preparationColumns = {
 		decimals: 0,
 		help: say`Rounded up to what you can measure.`,
 	}),
-	product_measure: computed({
+	product_measure: textColumn({
 		label: say`Measured in`,
-		unit: "",
-		value: words(),
 		coded: true,
 		help: say`mL, g or tablet.`,
 	}),

@@ -2,23 +2,17 @@ import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { DAYS_PER_QUARTER } from "../values/date.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const productCompareSheet = sheet({
 	file: "product-compare.csv",
 	title: say`Comparing the products`,
 	about: say`The same litres of solution from each product the unit can get, ordered fresh, at the order interval that costs least.`,
 	columns: {
-		product: computed({
-			label: say`Product`,
-			unit: "",
-			value: words(),
-			help: say`Chlorine product.`,
-		}),
-		period: computed({
+		product: textColumn({ label: say`Product`, help: say`Chlorine product.` }),
+		period: textColumn({
 			label: say`Over`,
-			unit: "",
-			value: words(),
 			help: say`A week or a quarter of ${DAYS_PER_QUARTER} days.`,
 		}),
 		litres: computed({
@@ -42,13 +36,7 @@ export const productCompareSheet = sheet({
 			decimals: 0,
 			help: say`Needed over the period, while it loses strength.`,
 		}),
-		measure: computed({
-			label: say`Measured in`,
-			unit: "",
-			value: words(),
-			coded: true,
-			help: say`mL, g or tablet.`,
-		}),
+		measure: textColumn({ label: say`Measured in`, coded: true, help: say`mL, g or tablet.` }),
 		packs: computed({
 			label: say`Packs`,
 			unit: say`packs`,

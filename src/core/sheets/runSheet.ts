@@ -4,7 +4,8 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { day, wholeAmount, words } from "./computedValues.ts";
+import { day, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const runSheetSheet = sheet({
 	file: "run-sheet.csv",
@@ -17,23 +18,12 @@ export const runSheetSheet = sheet({
 			value: day(),
 			help: say`Day the round starts on.`,
 		}),
-		round: computed({
-			label: say`Round`,
-			unit: "",
-			value: words(),
-			help: say`Name, or time where it has none.`,
-		}),
-		step: computed({ label: say`Step`, unit: "", value: words(), help: say`What is done.` }),
-		starts: computed({
-			label: say`Starts`,
-			unit: say`h:min`,
-			value: words(),
-			help: say`Clock time.`,
-		}),
-		ends: computed({
+		round: textColumn({ label: say`Round`, help: say`Name, or time where it has none.` }),
+		step: textColumn({ label: say`Step`, help: say`What is done.` }),
+		starts: textColumn({ label: say`Starts`, unit: say`h:min`, help: say`Clock time.` }),
+		ends: textColumn({
 			label: say`Ends`,
 			unit: say`h:min`,
-			value: words(),
 			help: say`Clock time; for the soak, the earliest out.`,
 		}),
 		hands_on: computed({
@@ -58,17 +48,13 @@ export const runSheetSheet = sheet({
 			help: say`Who is needed; nobody while waiting.`,
 			added: true,
 		}),
-		ends_on: computed({
+		ends_on: textColumn({
 			label: say`Ends on`,
-			unit: "",
-			value: words(),
 			help: say`The next day, where the step goes past midnight.`,
 			added: true,
 		}),
-		renew: computed({
+		renew: textColumn({
 			label: say`Renew unused`,
-			unit: "",
-			value: words(),
 			help: say`Ready kits that join the round although nobody used them, if they are still unused then; at the round's first step.`,
 			added: true,
 		}),
@@ -79,10 +65,8 @@ export const runSheetSheet = sheet({
 			help: say`What the step's pieces are disinfected by; blank for work that is the same for all.`,
 			added: true,
 		}),
-		only_if: computed({
+		only_if: textColumn({
 			label: say`Only if`,
-			unit: "",
-			value: words(),
 			help: say`Blank: the round runs, because kits wait already or are to be renewed. Else it runs only if a kit was used by then.`,
 			added: true,
 		}),

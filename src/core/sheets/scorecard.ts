@@ -1,19 +1,15 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const scorecardSheet = sheet({
 	file: "scorecard.csv",
 	title: say`How good the forecast was`,
 	about: say`Each past day of the register forecast from the days before it, beside two simple ways.`,
 	columns: {
-		way: computed({
-			label: say`Way`,
-			unit: "",
-			value: words(),
-			help: say`How the day was forecast.`,
-		}),
+		way: textColumn({ label: say`Way`, help: say`How the day was forecast.` }),
 		days: computed({
 			label: say`Days`,
 			unit: say`days`,
@@ -42,6 +38,6 @@ export const scorecardSheet = sheet({
 			decimals: 0,
 			help: say`Should be near 90, or more where counts are small.`,
 		}),
-		remark: computed({ label: say`In words`, unit: "", value: words(), help: say`What it means.` }),
+		remark: textColumn({ label: say`In words`, help: say`What it means.` }),
 	},
 });

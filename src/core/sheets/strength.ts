@@ -1,25 +1,16 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const strengthSheet = sheet({
 	file: "strength.csv",
 	title: say`Strength of every lot`,
 	about: say`What each lot holds on the first day of the plan, and the last day on which it still makes the strength wanted.`,
 	columns: {
-		product: computed({
-			label: say`Product`,
-			unit: "",
-			value: words(),
-			help: say`Chlorine product.`,
-		}),
-		lot: computed({
-			label: say`Lot`,
-			unit: "",
-			value: words(),
-			help: say`Number on the box or bottle.`,
-		}),
+		product: textColumn({ label: say`Product`, help: say`Chlorine product.` }),
+		lot: textColumn({ label: say`Lot`, help: say`Number on the box or bottle.` }),
 		age_days: computed({
 			label: say`Age`,
 			unit: say`days`,
@@ -48,23 +39,11 @@ export const strengthSheet = sheet({
 			decimals: 2,
 			help: say`Latest reading; it flags and does not overrule.`,
 		}),
-		measured_on: computed({
-			label: say`Measured on`,
-			unit: "",
-			value: words(),
-			help: say`Day of that reading.`,
-		}),
-		last_usable_day: computed({
+		measured_on: textColumn({ label: say`Measured on`, help: say`Day of that reading.` }),
+		last_usable_day: textColumn({
 			label: say`Usable until`,
-			unit: "",
-			value: words(),
 			help: say`The earlier of its expiry and the day it falls below the strength wanted.`,
 		}),
-		remark: computed({
-			label: say`Remark`,
-			unit: "",
-			value: words(),
-			help: say`What to look out for.`,
-		}),
+		remark: textColumn({ label: say`Remark`, help: say`What to look out for.` }),
 	},
 });

@@ -1,40 +1,19 @@
-import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, words } from "./computedValues.ts";
+import { inMeasure, mixedAmount } from "./mixedAmount.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const supplyUseSheet = sheet({
 	file: "supply-use.csv",
 	title: say`What the plan uses up`,
 	about: say`Each item over the whole period of the plan.`,
 	columns: {
-		item: computed({
-			label: say`Item`,
-			unit: "",
-			value: words(),
-			help: say`As listed under items.`,
-		}),
-		measure: computed({
-			label: say`Measure`,
-			unit: "",
-			value: words(),
-			coded: true,
-			help: say`Unit of both figures.`,
-		}),
-		expected: computed({
-			label: say`Average`,
-			unit: say`in the item's measure`,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
-			help: say`Mean use.`,
-		}),
-		set_aside: computed({
+		item: textColumn({ label: say`Item`, help: say`As listed under items.` }),
+		measure: textColumn({ label: say`Measure`, coded: true, help: say`Unit of both figures.` }),
+		expected: mixedAmount({ label: say`Average`, unit: inMeasure, help: say`Mean use.` }),
+		set_aside: mixedAmount({
 			label: say`Prepare for`,
-			unit: say`in the item's measure`,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
+			unit: inMeasure,
 			rounds: "up",
 			help: say`Enough as surely as the plan asks.`,
 		}),

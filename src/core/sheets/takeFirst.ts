@@ -4,7 +4,8 @@ import { sheet } from "../sheet.ts";
 import { stopped } from "../stock/stopsWithout.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, wholeAmount, words } from "./computedValues.ts";
+import { amount, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const takeFirstSheet = sheet({
 	file: "take-first.csv",
@@ -18,12 +19,7 @@ export const takeFirstSheet = sheet({
 			decimals: 0,
 			help: say`1 is what to take first.`,
 		}),
-		item: computed({
-			label: say`Item`,
-			unit: "",
-			value: words(),
-			help: say`As listed under items.`,
-		}),
+		item: textColumn({ label: say`Item`, help: say`As listed under items.` }),
 		packs: computed({
 			label: say`Packs`,
 			unit: say`packs`,
@@ -51,10 +47,8 @@ export const takeFirstSheet = sheet({
 			decimals: 2,
 			help: say`With all that is paid for up to here.`,
 		}),
-		out_without: computed({
+		out_without: textColumn({
 			label: say`Runs out without it on`,
-			unit: "",
-			value: words(),
 			help: say`From the delivery of an order of today on, at average use; blank: not within the days looked at.`,
 		}),
 		stops: computed({

@@ -1,7 +1,8 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { day, words } from "./computedValues.ts";
+import { day } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const tonightSheet = sheet({
 	file: "tonight.csv",
@@ -14,18 +15,8 @@ export const tonightSheet = sheet({
 			value: day(),
 			help: say`The day on which it is done.`,
 		}),
-		by: computed({
-			label: say`By`,
-			unit: say`h:min`,
-			value: words(),
-			help: say`Latest clock time.`,
-		}),
-		task: computed({ label: say`What`, unit: "", value: words(), help: say`What to start.` }),
-		for_round: computed({
-			label: say`For`,
-			unit: "",
-			value: words(),
-			help: say`The round, with its day.`,
-		}),
+		by: textColumn({ label: say`By`, unit: say`h:min`, help: say`Latest clock time.` }),
+		task: textColumn({ label: say`What`, help: say`What to start.` }),
+		for_round: textColumn({ label: say`For`, help: say`The round, with its day.` }),
 	},
 });

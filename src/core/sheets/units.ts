@@ -3,8 +3,9 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, day, wholeAmount, words } from "./computedValues.ts";
+import { amount, day, wholeAmount } from "./computedValues.ts";
 import { dayPlanSheet } from "./dayPlan.ts";
+import { textColumn } from "./textColumn.ts";
 import { unitColumns } from "./unitColumns.ts";
 
 /** How a unit stands, the worst first. */
@@ -68,10 +69,8 @@ export const unitsSheet = sheet({
 			value: optional(day()),
 			help: say`First day on which an item of the store runs out; blank: none within the days looked at.`,
 		}),
-		first_run_out_item: computed({
+		first_run_out_item: textColumn({
 			label: say`First to run out`,
-			unit: "",
-			value: words(),
 			help: say`The item that runs out on that day.`,
 		}),
 		orders_late: computed({
@@ -93,10 +92,8 @@ export const unitsSheet = sheet({
 			value: choice(unitStates),
 			help: say`Not read: nothing of it counts. Not planned: some number has no answer. Look: the numbers stand, but something must be done. In order: nothing to be done.`,
 		}),
-		in_words: computed({
+		in_words: textColumn({
 			label: say`In words`,
-			unit: "",
-			value: words(),
 			help: say`What to do first, or why the unit could not be read.`,
 		}),
 	},

@@ -3,11 +3,11 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { yesNo } from "../values/choice.ts";
 import { optional } from "../values/valueKind.ts";
-import { amount, words } from "./computedValues.ts";
+import { inMeasure, mixedAmount } from "./mixedAmount.ts";
 import { orderSheet } from "./order.ts";
+import { textColumn } from "./textColumn.ts";
 import { unitColumns } from "./unitColumns.ts";
 
-const inMeasure = say`in the item's measure`;
 const { measure, usable, on_order, use_expected, target_stock, ...ofOrder } = orderSheet.columns;
 
 export const unitsNeedsSheet = sheet({
@@ -16,29 +16,19 @@ export const unitsNeedsSheet = sheet({
 	about: say`One row for each unit and item: what it has, what it is short of, and how many packs that is.`,
 	columns: {
 		...unitColumns(),
-		item: computed({
+		item: textColumn({
 			label: say`Item`,
-			unit: "",
-			value: words(),
 			help: say`By its name in the district, where the table of names gives one.`,
 		}),
-		item_as_written: computed({
-			label: say`Item as written`,
-			unit: "",
-			value: words(),
-			help: say`As the unit calls it.`,
-		}),
+		item_as_written: textColumn({ label: say`Item as written`, help: say`As the unit calls it.` }),
 		measure,
 		usable,
 		on_order,
 		use_expected,
 		target_stock,
-		need: computed({
+		need: mixedAmount({
 			label: say`Needed`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Target less usable less on the way; 0 where the unit has enough, blank where it is not known.`,
 		}),
 		pack_size: ofOrder.pack_size,

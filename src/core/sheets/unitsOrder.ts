@@ -2,9 +2,9 @@ import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { combinedOrderSheet } from "./combinedOrder.ts";
-import { amount, wholeAmount } from "./computedValues.ts";
+import { wholeAmount } from "./computedValues.ts";
+import { inMeasure, mixedAmount } from "./mixedAmount.ts";
 
-const inMeasure = say`in the item's measure`;
 const { item, measure, usable, on_order, use_expected, target_stock, need, ...ofAll } =
 	combinedOrderSheet.columns;
 
@@ -33,28 +33,19 @@ export const unitsOrderSheet = sheet({
 		use_expected,
 		target_stock,
 		need,
-		in_store: computed({
+		in_store: mixedAmount({
 			label: say`In the district's store`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`As the list of the district's own stock says; blank where it does not name the item.`,
 		}),
-		to_order: computed({
+		to_order: mixedAmount({
 			label: say`To order`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`Needed, less what is in the district's store.`,
 		}),
-		pack_size: computed({
+		pack_size: mixedAmount({
 			label: say`Pack size`,
 			unit: inMeasure,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
 			help: say`The largest that a unit names.`,
 		}),
 		order_packs: ofAll.order_packs,

@@ -3,8 +3,8 @@ import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { number } from "../values/number.ts";
 import { optional } from "../values/valueKind.ts";
-import { words } from "./computedValues.ts";
 import { monthSheet } from "./month.ts";
+import { textColumn } from "./textColumn.ts";
 import { unitColumns } from "./unitColumns.ts";
 
 const LARGEST = 1e15;
@@ -22,12 +22,7 @@ export const change = (help: string) =>
 	});
 
 export const month = () =>
-	computed({
-		label: say`Month`,
-		unit: "",
-		value: words(),
-		help: say`Year and month, for example 2027-03.`,
-	});
+	textColumn({ label: say`Month`, help: say`Year and month, for example 2027-03.` });
 
 export const unitsTrendSheet = sheet({
 	file: "units-trend.csv",

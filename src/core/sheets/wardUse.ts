@@ -1,8 +1,9 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, words } from "./computedValues.ts";
+import { amount } from "./computedValues.ts";
 import { preparationColumns } from "./preparationColumns.ts";
+import { textColumn } from "./textColumn.ts";
 
 // The litres of a use are its litres a day.
 const { litres: _, ...mixed } = preparationColumns;
@@ -12,7 +13,7 @@ export const wardUseSheet = sheet({
 	title: say`Product for the ward's other solution`,
 	about: say`From the product in use, on the first day and over the whole plan. Not part of the kits' figures; part of what is ordered.`,
 	columns: {
-		use: computed({ label: say`Used for`, unit: "", value: words(), help: say`As listed.` }),
+		use: textColumn({ label: say`Used for`, help: say`As listed.` }),
 		litres_per_day: computed({
 			label: say`Litres a day`,
 			unit: say`L/day`,

@@ -1,7 +1,8 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { amount, day, wholeAmount, words } from "./computedValues.ts";
+import { amount, day, wholeAmount } from "./computedValues.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const waterSheet = sheet({
 	file: "water.csv",
@@ -31,10 +32,8 @@ export const waterSheet = sheet({
 			decimals: 0,
 			help: say`Of the unit's own size, to hold the water to prepare for.`,
 		}),
-		taken_from: computed({
+		taken_from: textColumn({
 			label: say`From`,
-			unit: "",
-			value: words(),
 			help: say`Sources in their order, each up to what it gives.`,
 		}),
 		fuel_expected: computed({
@@ -54,10 +53,8 @@ export const waterSheet = sheet({
 			help: say`To boil the water to prepare for.`,
 			added: true,
 		}),
-		fuel_measure: computed({
+		fuel_measure: textColumn({
 			label: say`Measured in`,
-			unit: "",
-			value: words(),
 			help: say`kg, or kWh of electricity.`,
 			added: true,
 		}),

@@ -1,9 +1,10 @@
 import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
-import { day, words } from "./computedValues.ts";
+import { day } from "./computedValues.ts";
 import { measureColumns } from "./measureColumns.ts";
 import { kitMeasures, solutionMeasures, supplyMeasures } from "./planMeasures.ts";
+import { textColumn } from "./textColumn.ts";
 
 /** One row a week: seven days from the first day of the plan on, the last one with what days are left. */
 export const weekPlanSheet = sheet({
@@ -15,10 +16,8 @@ export const weekPlanSheet = sheet({
 		to: computed({ label: say`To`, unit: "", value: day(), help: say`Last day of the week.` }),
 		...measureColumns(kitMeasures),
 		...measureColumns(solutionMeasures),
-		product_unit: computed({
+		product_unit: textColumn({
 			label: say`Product in`,
-			unit: "",
-			value: words(),
 			coded: true,
 			help: say`What the product is measured out in.`,
 		}),

@@ -2,8 +2,9 @@ import { computed } from "../column.ts";
 import { say } from "../say.ts";
 import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
-import { amount, words } from "./computedValues.ts";
+import { mixedAmount, seeUnit } from "./mixedAmount.ts";
 import { measures } from "./planMeasures.ts";
+import { textColumn } from "./textColumn.ts";
 
 export const weekTotalSheet = sheet({
 	file: "week-total.csv",
@@ -16,27 +17,15 @@ export const weekTotalSheet = sheet({
 			value: choice(measures),
 			help: say`What is added up.`,
 		}),
-		expected: computed({
-			label: say`Average`,
-			unit: say`see unit`,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
-			help: say`Mean of the total.`,
-		}),
-		set_aside: computed({
+		expected: mixedAmount({ label: say`Average`, unit: seeUnit, help: say`Mean of the total.` }),
+		set_aside: mixedAmount({
 			label: say`Prepare for`,
-			unit: say`see unit`,
-			value: amount(),
-			decimals: 1,
-			mixed: true,
+			unit: seeUnit,
 			rounds: "up",
 			help: say`Enough for the whole period as surely as the plan asks.`,
 		}),
-		unit: computed({
+		unit: textColumn({
 			label: say`Unit`,
-			unit: "",
-			value: words(),
 			coded: true,
 			help: say`Unit of both figures.`,
 			added: true,

@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { calculation, derive } from "../../../src/core/calculation.ts";
-import { computed } from "../../../src/core/column.ts";
 import { rowOnDemand } from "../../../src/core/rowOnDemand.ts";
 import { sheet } from "../../../src/core/sheet.ts";
-import { words } from "../../../src/core/sheets/computedValues.ts";
+import { textColumn } from "../../../src/core/sheets/textColumn.ts";
 import { definition } from "../../../src/core/source.ts";
 import { arrangedGrid } from "../../../src/ui/grid/arrangedGrid.ts";
 import { computedGrid } from "../../../src/ui/grid/computedGrid.ts";
@@ -14,7 +13,7 @@ const said = sheet({
 	file: "said.csv",
 	title: "Said",
 	about: "",
-	columns: { words: computed({ label: "Words", unit: "", value: words(), help: "" }) },
+	columns: { words: textColumn({ label: "Words", help: "" }) },
 });
 const ROWS = 100;
 const LONG = 80;
