@@ -15,7 +15,6 @@ import { readSheetFile } from "./readSheetFile.ts";
 import { rewrittenProblem } from "./rewrittenProblem.ts";
 import { type Claimant, settledClaim } from "./settledClaim.ts";
 import { sheetNamed } from "./sheetNamed.ts";
-import type { ReadSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
 import { unpackedFiles } from "./unpackedFiles.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
@@ -27,8 +26,6 @@ export interface ReadFiles {
 	readonly questions: readonly OpenQuestion[];
 	/** What the workbook remembers of its saves, where it does. */
 	readonly history?: History;
-	/** Set where spreadsheets were given and nothing that reads them: what stands in them is not read. */
-	readonly needsSpreadsheets?: true;
 }
 
 const DESCRIPTION = "datapackage.json";
@@ -42,15 +39,9 @@ const NO_HISTORY = { history: undefined, problems: [] };
  * Numbers and dates are read by the custom of all files together. A file that cannot be
  * read is a problem and keeps none of the others from being read. The texts stay in the
  * edition they are written in: `migrated` brings them up to date.
- *
- * @param readSpreadsheet what reads spreadsheets' own files, where it is there
  */
-export function readFiles(
-	given: readonly NamedBytes[],
-	answers: Answers = {},
-	readSpreadsheet?: ReadSpreadsheet,
-): ReadFiles {
-	const unpacked = unpackedFiles(given, readSpreadsheet);
+export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): ReadFiles {
+	const unpacked = unpackedFiles(given);
 	const problems: Problem[] = [...unpacked.problems];
 	const files = unpacked.files.filter(isNoClutter);
 	const format = readDescription(files, problems);
@@ -88,8 +79,7 @@ export function readFiles(
 	for (const name of unpacked.empty) problems.push(emptySpreadsheet(baseName(name)));
 	if (results.length > 0) problems.push(resultFiles(results));
 	const all = settled(given, { claimants, newer, format, problems }, answers);
-	const read = history ? { ...all, history } : all;
-	return unpacked.needsSpreadsheets ? { ...read, needsSpreadsheets: true } : read;
+	return history ? { ...all, history } : all;
 }
 
 interface Found {

@@ -5,7 +5,6 @@ import { say } from "../core/say.ts";
 import { tooLargeFile } from "./fileProblems.ts";
 import type { Answers } from "./fileQuestion.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
-import { readSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
 
@@ -36,7 +35,7 @@ export async function readFolder(path: string, answers: Answers = {}): Promise<R
 			problems.push(unreadable(name, error));
 		}
 	}
-	const read = readFiles(files, answers, readSpreadsheet);
+	const read = readFiles(files, answers);
 	return { ...read, problems: [...problems, ...read.problems] };
 }
 

@@ -1,7 +1,7 @@
 import type { Problem } from "../core/problem.ts";
 import type { SpreadsheetSheet } from "./spreadsheets/cellsOfSheet.ts";
 import { isSpreadsheet } from "./spreadsheets/isSpreadsheet.ts";
-import type { ReadSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
+import { readSpreadsheet } from "./spreadsheets/readSpreadsheet.ts";
 import { isZip, type NamedBytes, unzip } from "./unzip.ts";
 
 /** A sheet in a spreadsheet's own file. */
@@ -19,20 +19,14 @@ export interface UnpackedFiles {
 	/** Spreadsheets that gave no sheet. */
 	readonly empty: readonly string[];
 	readonly problems: readonly Problem[];
-	/** Spreadsheets are among them, and what reads them is not there. */
-	readonly needsSpreadsheets: boolean;
 }
 
 /** Files as they were given, with zips and spreadsheets unpacked; spreadsheets also out of a zip. */
-export function unpackedFiles(
-	given: readonly NamedBytes[],
-	readSpreadsheet: ReadSpreadsheet | undefined,
-): UnpackedFiles {
+export function unpackedFiles(given: readonly NamedBytes[]): UnpackedFiles {
 	const files: NamedBytes[] = [];
 	const sheets: GivenSheet[] = [];
 	const empty: string[] = [];
 	const problems: Problem[] = [];
-	let needsSpreadsheets = false;
 	const take = (file: NamedBytes, isInZip: boolean) => {
 		const mayBe = isInZip ? SPREADSHEET : SPREADSHEET_OR_ZIP;
 		if (!mayBe.test(file.name) && (isInZip || !isZip(file.bytes))) return void files.push(file);
@@ -41,8 +35,7 @@ export function unpackedFiles(
 		if (!isSpreadsheet(names)) {
 			for (const wrong of unzipped.problems) problems.push(wrong);
 			for (const entry of unzipped.files) take(entry, true);
-		} else if (!readSpreadsheet) needsSpreadsheets = true;
-		else {
+		} else {
 			const read = readSpreadsheet(file.name, unzipped.files);
 			for (const wrong of read.problems) problems.push(wrong);
 			const filled = read.sheets.filter(({ table }) => table.header.length > 0);
@@ -52,7 +45,7 @@ export function unpackedFiles(
 		}
 	};
 	for (const file of given) take(file, false);
-	return { files, sheets, empty, problems, needsSpreadsheets };
+	return { files, sheets, empty, problems };
 }
 
 const SPREADSHEET = /\.(xlsx|xlsm|ods)$/i;

@@ -3,14 +3,13 @@ import { isEmpty } from "../core/edit/emptyWorkbook.ts";
 import type { Place } from "../core/problem.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
-import { readCopy } from "../io/history/readCopy.ts";
 import { byId, el, fill } from "./dom/el.ts";
 import { bringWhenIdle } from "./dom/later.ts";
 import { hurry, soon } from "./dom/soon.ts";
-import { askBeforeReplacing } from "./files/askBeforeReplacing.ts";
-import { askForFiles, type Opened, takeDroppedFiles } from "./files/askForFiles.ts";
-import { openedWorkbook } from "./files/openedWorkbook.ts";
+import { askForFiles, takeDroppedFiles } from "./files/askForFiles.ts";
+import { readers } from "./files/bringReaders.ts";
 import { keepOtherCopy } from "./files/otherCopy.ts";
+import type { Opened } from "./files/readGiven.ts";
 import { findOpener } from "./find/findOpener.ts";
 import { workWithDaysAround } from "./format/shownDay.ts";
 import type { Page, View } from "./page.ts";
@@ -112,6 +111,7 @@ function paintShell(): void {
 
 async function opened(files: Opened): Promise<void> {
 	const isForCopies = view?.file === twoCopiesTitle.file;
+	const { askBeforeReplacing, openedWorkbook, readCopy } = await readers.bring();
 	const answer = isForCopies ? "together" : await askBeforeReplacing(store.state, files);
 	if (answer === "together") return bringTogether(files);
 	if (!answer) return tell([say`Nothing was opened; the workbook stands as it was.`]);

@@ -51,6 +51,7 @@ import { waterSourcesSheet } from "../core/sheets/waterSources.ts";
 import { weekPlanSheet } from "../core/sheets/weekPlan.ts";
 import { weekTotalSheet } from "../core/sheets/weekTotal.ts";
 import { later } from "./dom/later.ts";
+import { readers } from "./files/bringReaders.ts";
 import type * as OnPages from "./onPages.ts";
 import type { GridPage, OwnPage, Page, PageTitle, SheetPage } from "./page.ts";
 import type { QuestionName } from "./shell/questionOrder.ts";
@@ -94,8 +95,11 @@ export const firstPage: Page = { ...todayTitle, load: async () => todayPage };
 const onPages = later(() => import("./onPages.ts"));
 /** Answered once, by a unit that begins. */
 const onBegin = later(() => import("./subjects/begin/beginPage.ts"));
-/** For whoever orders for many units. */
-const onUnits = later(() => import("./subjects/units/severalUnitsPage.ts"));
+/** For whoever orders for many units, out of the files that they send. */
+const onUnits = later(async () => {
+	await readers.bring();
+	return import("./subjects/units/severalUnitsPage.ts");
+});
 /** Looked up now and then. */
 const onWords = later(() => import("./subjects/words/wordsPage.ts"));
 /** Looks at the whole record and is opened once a month: a script of its own. */

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
+import { drop } from "./drop.ts";
 import { browser, onStick, served } from "./fixture.ts";
-import { WorkbookPage } from "./workbookPage.ts";
+import { WorkbookPage, withoutFilePickers } from "./workbookPage.ts";
 
 /** Each time that the page is opened takes part of a second, and the script is asked for two or three times. */
 const A_WHILE = { timeout: 20_000 };
+const ROUNDS = { name: "rounds.csv", text: "start,label\n05:30,early\n" };
 const PICTURE = /Times no kit is ready when needed, by number of kits/;
 
 describe.each([
@@ -67,6 +69,62 @@ describe.each([
 				return workbook.page.getByText("Product into water, never water onto product.").count();
 			}, A_WHILE)
 			.toBe(1);
+		await workbook.close();
+	});
+
+	test("a file that is dropped before what reads it is there waits for it", async () => {
+		let come = () => {};
+		const coming = new Promise<void>((there) => {
+			come = there;
+		});
+		const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv", async (context) => {
+			await context.addInitScript(() => {
+				window.requestIdleCallback = () => 0;
+			});
+			await context.route(/readers\.js$/, (route) => coming.then(() => route.continue()));
+		});
+		const before = await workbook.table();
+		await drop(workbook, [ROUNDS]);
+		await workbook.page.locator('script[src="./readers.js"]').waitFor({ state: "attached" });
+		expect(await workbook.table()).toEqual(before);
+		come();
+		await workbook.page.getByText("Replaced: Rounds of reprocessing. The other sheets").waitFor();
+		expect(await workbook.row("05:30")).toContain("early");
+		expect(workbook.errors).toEqual([]);
+		await workbook.close();
+	});
+
+	test("where what reads files does not come nothing is opened, a word says so, and it is asked for again", async () => {
+		let comes = false;
+		const workbook = await WorkbookPage.open(browser, site, {}, "rounds.csv", async (context) => {
+			await withoutFilePickers(context);
+			await context.route(/readers\.js$/, (route) => (comes ? route.continue() : route.abort()));
+		});
+		const { page } = workbook;
+		const before = await workbook.table();
+		const open = async () => {
+			const chooser = page.waitForEvent("filechooser");
+			await page.locator("#open-files").focus();
+			await page.keyboard.press("Enter");
+			const buffer = Buffer.from(ROUNDS.text);
+			await (await chooser).setFiles({ name: ROUNDS.name, mimeType: "text/csv", buffer });
+		};
+		await open();
+		const dialog = page.getByRole("dialog", { name: "Nothing was opened" });
+		await dialog.getByText("The part of the program that reads files could not be").waitFor();
+		expect(await workbook.table()).toEqual(before);
+		await page.keyboard.press("Enter");
+		await dialog.waitFor({ state: "detached" });
+		comes = true;
+		await expect
+			.poll(async () => {
+				await open();
+				await page.getByText(/Nothing was opened|Replaced: Rounds of/).waitFor();
+				await page.keyboard.press("Escape");
+				return page.getByText("Replaced: Rounds of reprocessing").count();
+			}, A_WHILE)
+			.toBe(1);
+		expect(await workbook.row("05:30")).toContain("early");
 		await workbook.close();
 	});
 });

@@ -6,8 +6,6 @@ import { type SpreadsheetSheet, TooLarge } from "./cellsOfSheet.ts";
 import { readOds } from "./readOds.ts";
 import { readXlsx, XLSX_BOOK } from "./readXlsx.ts";
 
-export type ReadSpreadsheet = typeof readSpreadsheet;
-
 /**
  * Reads the sheets of a spreadsheet's own file, .xlsx or .ods.
  *

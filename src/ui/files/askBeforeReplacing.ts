@@ -6,7 +6,7 @@ import { problemWords } from "../format/problemWords.ts";
 import { ask } from "../shell/ask.ts";
 import { titleOf } from "../shell/titleOf.ts";
 import type { State } from "../state/store.ts";
-import type { Opened } from "./askForFiles.ts";
+import type { Opened } from "./readGiven.ts";
 
 /**
  * Asks what is to become of what would be replaced, where that is in no file or where lines

@@ -1,4 +1,4 @@
-import type { Opened } from "./askForFiles.ts";
+import type { Opened } from "./readGiven.ts";
 
 /** A copy that was opened to be brought together with the workbook on the screen; its page shows it. */
 let waiting: Opened | undefined;

@@ -12,9 +12,9 @@ import type { Store } from "../state/store.ts";
 import { twoCopiesTitle } from "../subjects/copies/twoCopiesTitle.ts";
 import { askAfterHindrance } from "./askAfterHindrance.ts";
 import { askWhereToSave, canWriteFiles } from "./askWhereToSave.ts";
+import { bringReaders } from "./bringReaders.ts";
 import { keepOtherCopy } from "./otherCopy.ts";
 import { proposedName } from "./proposedName.ts";
-import { readAsking } from "./readAsking.ts";
 import type { SavedFile } from "./savedFile.ts";
 import { saveFile } from "./saveFile.ts";
 import { type Hindrance, writeFile } from "./writeFile.ts";
@@ -67,7 +67,8 @@ async function saveToFile(store: Store, asAnother: boolean): Promise<void> {
 /** Takes what somebody else put into the file as another copy; once both are together, Save writes over it. */
 async function showTogether(file: SavedFile): Promise<void> {
 	const { name } = file.handle;
-	const read = await readAsking([{ name, bytes: file.seen }]);
+	const its = await bringReaders();
+	const read = await its?.readAsking([{ name, bytes: file.seen }]);
 	if (!read) return;
 	keepOtherCopy({ ...read, names: [name], file, isOwnFile: true });
 	location.hash = hashOf(twoCopiesTitle.file);

@@ -9,7 +9,6 @@ import { computedCsv } from "../../../src/io/computedCsv.ts";
 import type { Answers } from "../../../src/io/fileQuestion.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
 import { readFolder } from "../../../src/io/readFolder.ts";
-import { readSpreadsheet } from "../../../src/io/spreadsheets/readSpreadsheet.ts";
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const bytesOf = (path: string) => new Uint8Array(readFileSync(at(path)));
@@ -66,7 +65,7 @@ describe("the sample workbook as a spreadsheet program saves it", () => {
 	);
 
 	test.each(["sample.xlsx", "sample.ods"])("%s as a whole", (name) => {
-		const read = readFiles([{ name, bytes: bytesOf(name) }], {}, readSpreadsheet);
+		const read = readFiles([{ name, bytes: bytesOf(name) }]);
 		expect(read).toMatchObject({ questions: [], problems: [] });
 		for (const file of files)
 			expect([file, meaningOf(file, read.workbook)]).toEqual([file, meaningOf(file, sample)]);

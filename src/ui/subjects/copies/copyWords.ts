@@ -1,5 +1,5 @@
 import { say } from "../../../core/say.ts";
-import type { Opened } from "../../files/askForFiles.ts";
+import type { Opened } from "../../files/readGiven.ts";
 import { listed } from "../../format/counted.ts";
 import type { Preview } from "./previewOf.ts";
 import { saveWords } from "./saveWords.ts";

@@ -7,7 +7,7 @@ import { unitSheet } from "../../../core/sheets/unit.ts";
 import type { Workbook } from "../../../core/workbook.ts";
 import { readCopy } from "../../../io/history/readCopy.ts";
 import { unreadCopy } from "../../../io/history/unreadCopy.ts";
-import type { Opened } from "../../files/askForFiles.ts";
+import type { Opened } from "../../files/readGiven.ts";
 import { copyNow } from "../../state/descentOf.ts";
 import type { State } from "../../state/store.ts";
 

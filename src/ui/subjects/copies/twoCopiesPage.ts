@@ -1,8 +1,9 @@
 import type { Side } from "../../../core/merge/conflict.ts";
 import { say } from "../../../core/say.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
-import { askForFiles, type Opened } from "../../files/askForFiles.ts";
+import { askForFiles } from "../../files/askForFiles.ts";
 import { keepOtherCopy, otherCopy, whenOtherCopy } from "../../files/otherCopy.ts";
+import type { Opened } from "../../files/readGiven.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import { problemList } from "../../sheet/problemList.ts";

@@ -6,14 +6,14 @@ import { failedUnit } from "../../../core/units/unitsProblems.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { unitInPieces } from "../../../io/district/districtUnit.ts";
 import { tooLargeFile } from "../../../io/fileProblems.ts";
-import { type ReadFiles, readFiles } from "../../../io/readFiles.ts";
+import type { ReadFiles } from "../../../io/readFiles.ts";
 import { readOrder } from "../../../io/readOrders.ts";
-import { isZip, type NamedBytes, unzip } from "../../../io/unzip.ts";
+import type { NamedBytes } from "../../../io/unzip.ts";
 import { MOST_BYTES } from "../../../io/zipRefusals.ts";
 import { breath } from "../../dom/breath.ts";
 import { inPieces } from "../../dom/inPieces.ts";
+import { readers } from "../../files/bringReaders.ts";
 import { bytesOf } from "../../files/savedFile.ts";
-import { spreadsheets } from "../../files/spreadsheets.ts";
 import type { GivenUnit } from "./givenUnits.ts";
 import { type HeldUnit, heldOrder, heldUnit, unreadHeld } from "./heldUnit.ts";
 
@@ -49,7 +49,7 @@ export async function readUnit(
 		if (given.kind === "order") return await readOrderUnit(given, files.bytes, asked);
 		const read = await workbookIn(files.bytes);
 		const isEmpty = Object.keys(read.workbook.tables).length === 0;
-		const [order] = isEmpty ? files.bytes.flatMap(ordersInside) : [];
+		const [order] = isEmpty ? await ordersInside(files.bytes) : [];
 		if (order) return await readOrderUnit(given, [order], async () => OWN);
 		const pause = breath(SLICE_MS);
 		const unit = await inPieces(unitInPieces(given.path, read, today), pause);
@@ -63,10 +63,9 @@ export async function readUnit(
 	}
 }
 
-/** The workbook of a unit's files; what reads spreadsheets is brought where one is among them. */
+/** The workbook of a unit's files. What reads them is there since the page is. */
 export async function workbookIn(files: readonly NamedBytes[]): Promise<ReadFiles> {
-	const read = readFiles(files, {}, spreadsheets.there);
-	return read.needsSpreadsheets ? readFiles(files, {}, await spreadsheets.bring()) : read;
+	return (await readers.bring()).readFiles(files);
 }
 
 /** The bytes of a unit's files; a file that is too large, or has gone, is refused. */
@@ -111,10 +110,13 @@ async function readOrderUnit(
 	}
 }
 
-/** A zip of which only an order can be read. */
-function ordersInside({ name, bytes }: NamedBytes): NamedBytes[] {
-	if (!isZip(bytes)) return [];
-	return unzip(name, bytes).files.filter((file) => /(^|\/)order\.csv$/i.test(file.name));
+/** The orders in zips of which nothing else can be read. */
+async function ordersInside(files: readonly NamedBytes[]): Promise<NamedBytes[]> {
+	const { isZip, unzip } = await readers.bring();
+	return files
+		.filter(({ bytes }) => isZip(bytes))
+		.flatMap(({ name, bytes }) => unzip(name, bytes).files)
+		.filter(({ name }) => /(^|\/)order\.csv$/i.test(name));
 }
 
 function goneFile(file: string): Problem {
