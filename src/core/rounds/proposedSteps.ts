@@ -35,22 +35,24 @@ const wash = [
 	step("kit", 15, "yes", say`Wash and brush every piece in soapy water, narrow tips with a pick`),
 	step("kit", 10, "yes", say`Rinse off the soap, look for scale, drain and dry`),
 ];
-const cleanHands = step(
-	"round",
-	5,
-	"yes",
-	say`Gloves off, hands washed, sterile gloves on: from here on everything is clean`,
-);
-const dry = [
+const test = step("kit", 10, "yes", say`Look for damage, count, put together and test`);
+const store = step("kit", 5, "yes", say`Pack, label with the date and store, covered and dry`);
+const finish = [
+	step(
+		"round",
+		5,
+		"yes",
+		say`Gloves off, hands washed, sterile gloves on: from here on everything is clean`,
+	),
 	step("kit", 10, "yes", say`Dry inside and out with sterile gauze (in the air alone: hours)`, {
 		source: sources.drying,
 	}),
 	step("round", 20, "no", say`Let the rest dry in the air, under sterile linen`, {
 		source: sources.drying,
 	}),
+	test,
+	store,
 ];
-const test = step("kit", 10, "yes", say`Look for damage, count, put together and test`);
-const store = step("kit", 5, "yes", say`Pack, label with the date and store, covered and dry`);
 const gloves = step(
 	"round",
 	5,
@@ -96,10 +98,7 @@ const proposals: Readonly<Record<Method, (shortest: ShortestMinutes) => readonly
 				step("round", 10, "yes", say`Pour the solution away and clean up the dirty side`, {
 					method,
 				}),
-				cleanHands,
-				...dry,
-				test,
-				store,
+				...finish,
 			];
 		},
 		boiling: ({ boil }) => {
@@ -121,10 +120,7 @@ const proposals: Readonly<Record<Method, (shortest: ShortestMinutes) => readonly
 				}),
 				step("load", 10, "yes", takeOut, { method }),
 				tidy,
-				cleanHands,
-				...dry,
-				test,
-				store,
+				...finish,
 			];
 		},
 		steam: ({ steam }) => {
@@ -146,10 +142,7 @@ const proposals: Readonly<Record<Method, (shortest: ShortestMinutes) => readonly
 				}),
 				step("load", 10, "yes", takeOut, { method }),
 				tidy,
-				cleanHands,
-				...dry,
-				test,
-				store,
+				...finish,
 			];
 		},
 		autoclave: () => {
