@@ -73,6 +73,8 @@ describe.each(["when_expired", "in_time"] as const)(
 			// Hardly used, they come round together, over more than a fortnight.
 			{ kits: 5, perDay: 0.01, starts: [480, 1200], length: fixed(110), days: 18 },
 			{ kits: 5, perDay: 0.6, starts: [600], length: fixed(300), days: 1 },
+			// Of many that keep for a day most end together.
+			{ kits: 20, perDay: 0.8, starts: [585], length: fixed(130), days: 1 },
 			// Ready after midnight: the day counts from then.
 			{ kits: 4, perDay: 0.4, starts: [600, 1320], length: fixed(180), days: 7 },
 		])(

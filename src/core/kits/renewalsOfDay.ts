@@ -32,8 +32,10 @@ export interface RenewalsOfDay {
 
 /** Where kits are used before they go out of date. */
 const MOST_DAYS_IF_USED = 4;
-/** With more kits than this, what holds for so many is carried over. */
-const MOST_FOLLOWED = 14;
+/** So many kits are followed whatever their life. */
+const ALWAYS_FOLLOWED = 14;
+/** Kits times days to end on: of a shorter life more kits are followed, as more of them end together. */
+const MOST_PLACES = 9 * ALWAYS_FOLLOWED;
 /** With a longer life kits are renewed one by one. */
 const MOST_LIFE_DAYS = 21;
 /** Renewals rarer than this beside the uses change nothing. */
@@ -52,11 +54,9 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 	const steps = renewalSteps(day, life);
 	if (renewedAtOnce(kits, uses, life.days - 2) < RARE * uses) return oneByOne(kits, steps, 0);
 	if (life.days > MOST_LIFE_DAYS) return oneByOne(kits, steps, longLife(kits, uses, life));
-	if (kits > MOST_FOLLOWED)
-		return keepOnlyForDay(steps, life)
-			? allAtMidnight(kits, day)
-			: oneByOne(kits, steps, renewedOfMany(kits, day, life));
-	const ends = Math.max(...steps.map((step) => step.target)) + 1;
+	if (allEndAtMidnight(kits, day, life)) return allAtMidnight(kits, day);
+	const ends = endsOf(steps);
+	if (kits > mostFollowed(ends)) return oneByOne(kits, steps, renewedOfMany(kits, day, life));
 	const areFew = canFollowEveryKit(kits, ends);
 	const followed = areFew ? together(steps) : steps;
 	const rough = roughly(followed);
@@ -68,6 +68,16 @@ export function renewalsOfDay(kits: number, day: LikeDay, life: ReadyLife): Rene
 	if (rough.length < followed.length) settle(chain, followed, days);
 	const { given, perDay } = renewedOverDays(chain, followed, days, kits);
 	return { kits, given: given.map((table) => givenInTable(kits, table)), perDay };
+}
+
+/** Days on which kits may end. */
+function endsOf(steps: readonly RenewalStep[]): number {
+	return Math.max(...steps.map((step) => step.target)) + 1;
+}
+
+/** With more kits than this, what holds for so many is carried over. */
+function mostFollowed(ends: number): number {
+	return Math.max(ALWAYS_FOLLOWED, Math.floor(MOST_PLACES / ends));
 }
 
 /**
@@ -110,18 +120,19 @@ function shapeOf(day: LikeDay): LikeDay {
 
 const ageOfMany = memoize(
 	(shape: LikeDay, life: ReadyLife, place: number): number => {
-		const all = MOST_FOLLOWED * 2 ** (place / AGES_PER_DOUBLE);
+		const kits = mostFollowed(endsOf(renewalSteps(shape, life)));
+		const all = kits * 2 ** (place / AGES_PER_DOUBLE);
 		const fewer = {
 			...shape,
 			uses: shape.uses.map((uses) => uses * all),
 			usesAfterMidnight: shape.usesAfterMidnight * all,
 		};
-		const wanted = renewalsOfDay(MOST_FOLLOWED, fewer, life).perDay;
+		const wanted = renewalsOfDay(kits, fewer, life).perDay;
 		let young = 0.01;
 		let old = 4 * (life.days + 2);
 		for (let i = 0; i < 50; i++) {
 			const age = (young + old) / 2;
-			if (renewedAtOnce(MOST_FOLLOWED, usesOf(fewer), age) > wanted) young = age;
+			if (renewedAtOnce(kits, usesOf(fewer), age) > wanted) young = age;
 			else old = age;
 		}
 		return young;
@@ -152,7 +163,7 @@ function keepOnlyForDay(steps: readonly RenewalStep[], { renewal }: ReadyLife): 
 export function allEndAtMidnight(kits: number, day: LikeDay, life: ReadyLife): boolean {
 	const uses = usesOf(day);
 	return (
-		kits > MOST_FOLLOWED &&
+		kits > ALWAYS_FOLLOWED &&
 		keepOnlyForDay(renewalSteps(day, life), life) &&
 		renewedAtOnce(kits, uses, life.days - 2) >= RARE * uses
 	);

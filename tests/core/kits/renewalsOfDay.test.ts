@@ -7,7 +7,7 @@ import { renewalSteps, renews } from "../../../src/core/kits/renewalSteps.ts";
 import { renewalsOfDay } from "../../../src/core/kits/renewalsOfDay.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
-/** The most kits that are followed by themselves. */
+/** So many kits are followed by themselves whatever their life. */
 const FOLLOWED = 14;
 
 const dayOf = (uses: number, starts: readonly number[]): LikeDay => ({
@@ -19,14 +19,20 @@ const dayOf = (uses: number, starts: readonly number[]): LikeDay => ({
 const renewedAtOnce = (kitsInService: number, usesPerDay: number, age: number) =>
 	Number(expiriesPerDay.compute({ kitsInService, usesPerDay, readyLifeDays: Math.max(0.5, age) }));
 
-/** The age at which few kits, with as many uses each, are renewed as often, found for this very number. */
-function slowly(kits: number, uses: number, starts: readonly number[], life: ReadyLife): number {
-	const ofFew = (uses * FOLLOWED) / kits;
-	const wanted = renewalsOfDay(FOLLOWED, dayOf(ofFew, starts), life).perDay;
+/** The age at which as many kits as are followed, with as many uses each, are renewed as often, found for this very number. */
+function slowly(
+	kits: number,
+	uses: number,
+	starts: readonly number[],
+	life: ReadyLife,
+	followed: number,
+): number {
+	const ofFew = (uses * followed) / kits;
+	const wanted = renewalsOfDay(followed, dayOf(ofFew, starts), life).perDay;
 	let [young, old] = [0.01, 4 * (life.days + 2)];
 	for (let i = 0; i < 60; i++) {
 		const age = (young + old) / 2;
-		if (renewedAtOnce(FOLLOWED, ofFew, age) > wanted) young = age;
+		if (renewedAtOnce(followed, ofFew, age) > wanted) young = age;
 		else old = age;
 	}
 	return renewedAtOnce(kits, uses, young);
@@ -34,19 +40,40 @@ function slowly(kits: number, uses: number, starts: readonly number[], life: Rea
 
 describe.each(["when_expired", "in_time"] as const)("renewed of many kits, %s", (renewal) => {
 	test.each([
-		[1, [480]],
-		[1, [480, 960]],
-		[2, [480, 960]],
-	])("as with ages found for each number by itself, life %i days, rounds at %j", (days, starts) => {
-		const life = { days, renewal };
-		for (const kits of [15, 40, 100])
-			for (const perKit of [0.02, 0.17, 0.45]) {
-				const uses = perKit * kits;
-				const { perDay } = renewalsOfDay(kits, dayOf(uses, starts), life);
-				const wanted = slowly(kits, uses, starts, life);
-				expectWithin(perDay, wanted, 0.02 * wanted + 1e-6 * uses, "kits a day");
-			}
-	});
+		[1, 63, [480]],
+		[1, 63, [480, 960]],
+		[2, 42, [480, 960]],
+		[8, FOLLOWED, [480]],
+	])(
+		"as with ages found for each number by itself, life %i days, beyond %i kits, rounds at %j",
+		(days, followed, starts) => {
+			const life = { days, renewal };
+			for (const kits of [followed + 1, 100, 200])
+				for (const perKit of [0.02, 0.17, 0.45]) {
+					const uses = perKit * kits;
+					const { perDay } = renewalsOfDay(kits, dayOf(uses, starts), life);
+					const wanted = slowly(kits, uses, starts, life, followed);
+					expectWithin(perDay, wanted, 0.02 * wanted + 1e-6 * uses, "kits a day");
+				}
+		},
+	);
+});
+
+// Kits that end together: of those used, fewer are left to be renewed. One by one, each is renewed by itself.
+test.each([
+	[1, 63, 20],
+	[2, 42, 1],
+	[3, 31, 1],
+	[8, FOLLOWED, 1],
+])("over a life of %i days %i kits are followed, one more is not", (days, followed, uses) => {
+	const meanGiven = (kits: number, used: number) => {
+		const { given } = renewalsOfDay(kits, dayOf(uses, [480]), { days, renewal: "in_time" });
+		const [{ first, chance } = always(0)] = given.map((of) => of(used));
+		return chance.reduce((sum, each, more) => sum + each * (first + more), 0);
+	};
+	expect(meanGiven(followed, 0)).toBeGreaterThan(meanGiven(followed, 3) + 0.1);
+	const apart = meanGiven(followed + 1, 0);
+	expectWithin(meanGiven(followed + 1, 3), apart, 1e-3 * apart, "kits");
 });
 
 test.each([
@@ -63,10 +90,10 @@ test.each([
 );
 
 test("of a number of kits, as many are said to be renewed as there are left", () => {
-	const { given } = renewalsOfDay(20, dayOf(1, [480]), { days: 2, renewal: "when_expired" });
-	for (const used of [0, 5, 19, 20]) {
+	const { given } = renewalsOfDay(50, dayOf(1, [480]), { days: 2, renewal: "when_expired" });
+	for (const used of [0, 5, 49, 50]) {
 		const { first, chance } = given[0]?.(used) ?? { first: 0, chance: new Float64Array() };
-		expect(first + chance.length - 1).toBeLessThanOrEqual(20 - used);
+		expect(first + chance.length - 1).toBeLessThanOrEqual(50 - used);
 		expectWithin(
 			chance.reduce((sum, each) => sum + each, 0),
 			1,
