@@ -1,7 +1,7 @@
 import type { Page as ChromiumPage } from "playwright-core";
 import type { Page as FirefoxPage } from "puppeteer-core";
 import type { SentFile } from "./districtOf.ts";
-import type { Sheets } from "./sizesOfData.ts";
+import { PRINTED, type Sheets } from "./sizesOfData.ts";
 
 export type Format = "A4" | "Letter";
 
@@ -25,16 +25,24 @@ export const firefoxPrinter = (page: FirefoxPage): Printer => ({
 	pdf: (format) => page.pdf({ format, preferCSSPageSize: true, timeout: 0 }),
 });
 
-/** Drops the files of a unit on the page; over all others, so that nothing of the demo is left in them. */
+/** Drops the files of a unit on the page, over all others, so that nothing of the demo is left in them; waits until it is there. */
 export async function dropUnit(printer: Printer, sheets: Sheets): Promise<void> {
-	await printer.run((files) => {
-		const dataTransfer = new DataTransfer();
-		for (const [name, text] of Object.entries(files))
-			dataTransfer.items.add(new File([text], name));
-		document.body.dispatchEvent(
-			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
-		);
-	}, sheets);
+	await printer.run(
+		async ({ files, name }) => {
+			const dataTransfer = new DataTransfer();
+			for (const [name, text] of Object.entries(files))
+				dataTransfer.items.add(new File([text], name));
+			document.body.dispatchEvent(
+				new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
+			);
+			const until = performance.now() + 20_000;
+			while (document.getElementById("unit-name")?.textContent !== name) {
+				if (performance.now() > until) throw new Error(`${name} is not opened`);
+				await new Promise((next) => setTimeout(next, 20));
+			}
+		},
+		{ files: sheets, name: PRINTED },
+	);
 }
 
 /** Drops what a district's units sent on *Several units*, and waits until all is read. */

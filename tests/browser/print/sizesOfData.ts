@@ -35,9 +35,13 @@ const keptCopy = [
 	["round", "18:00", "Evening"],
 ].map((cells) => ["As it was before the new delivery beds came in February", ...cells].join());
 
+/** Not the demo's name, so that it can be told when the unit is on the page. */
+export const PRINTED = "Willow Ford on paper";
+
 /** The sheets of an invented unit of so much. */
 export function unitOf({ rounds, kits, items, days }: Amount): Sheets {
 	const settings = demo("unit.csv")
+		.replace(/^unit_name,.*$/m, `unit_name,${PRINTED}`)
 		.replace(/^plan_days,.*$/m, `plan_days,${days}`)
 		.replace(/^workers_per_round,.*$/m, "workers_per_round,4");
 	// Names as long as a store writes them, and two words that cannot be broken well.
