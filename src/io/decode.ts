@@ -22,7 +22,10 @@ export function decode(file: string, bytes: Uint8Array, encoding?: string): Deco
 	const wide = wideEncodingOf(unmarked);
 	if (wide !== undefined) return textIn(file, unmarked, wide);
 	try {
-		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+		const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+		// Too short to be sure; saved, and so longer, it would be taken for UTF-16.
+		if (wideByZeros(unmarked)) return { ok: false, problem: noText(file, "") };
+		return { ok: true, text };
 	} catch {
 		const read = textIn(file, bytes, "windows-1252");
 		return read.ok ? { ...read, advice: asWindows(file, bytes, read.text) } : read;
@@ -80,8 +83,12 @@ function wideEncodingOf(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined 
 	const [a, b] = bytes;
 	if (a === 0xff && b === 0xfe) return "utf-16le";
 	if (a === 0xfe && b === 0xff) return "utf-16be";
+	return bytes.length < TELLING_BYTES ? undefined : wideByZeros(bytes);
+}
+
+function wideByZeros(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined {
 	const zeros = Array.from(bytes.subarray(0, TELLING_BYTES), (byte) => byte === 0);
-	if (zeros.length < TELLING_BYTES) return undefined;
+	if (zeros.length < 2) return undefined;
 	if (zeros.every((zero, at) => zero === (at % 2 === 1))) return "utf-16le";
 	if (zeros.every((zero, at) => zero === (at % 2 === 0))) return "utf-16be";
 	return undefined;
