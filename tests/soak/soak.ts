@@ -120,6 +120,8 @@ export class Soak {
 
 	/** The sheets as a reader has them, each as its plain table. */
 	async shown(files: readonly string[]): Promise<Record<string, string[][]>> {
+		// Whatever was printed last stands in the page until the printer has it.
+		await this.page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
 		const all: Record<string, string[][]> = {};
 		for (const file of files) {
 			await this.goTo(file);
