@@ -9,6 +9,8 @@ import { textColumn } from "./textColumn.ts";
 
 /** How far the curve goes on beyond the kits that the risk asks for, and around those needed. */
 export const CURVE_BEYOND = 3;
+/** The same where even then the sheet would be too long. */
+export const CURVE_NEAREST = 1;
 /** Where the whole curves of all kinds would be longer, less of each is looked at. */
 export const MOST_ROWS = 60;
 
@@ -22,7 +24,7 @@ export const kitCoverSheet = sheet({
 			unit: say`kits`,
 			value: wholeAmount(),
 			decimals: 0,
-			help: say`Number of kits in service: from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. Where that would be more than ${MOST_ROWS} rows for all kinds together, from ${CURVE_BEYOND} fewer than the risk asks for on; where it still is, 1 to either side of both.`,
+			help: say`Number of kits in service: from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. Where that would be more than ${MOST_ROWS} rows for all kinds together, from ${CURVE_BEYOND} fewer than the risk asks for on; where it still is, ${CURVE_NEAREST} to either side of both.`,
 		}),
 		unmet_per_1000_uses: computed({
 			label: say`Times no kit is ready when needed`,

@@ -5,7 +5,7 @@ import type { Reprocessing } from "../../kits/reprocessing.ts";
 import { unmetPer1000 } from "../../kits/unmetPer1000.ts";
 import { valueIn } from "../../outcome.ts";
 import { say } from "../../say.ts";
-import { CURVE_BEYOND, kitCoverSheet, MOST_ROWS } from "../../sheets/kitCover.ts";
+import { CURVE_BEYOND, CURVE_NEAREST, kitCoverSheet, MOST_ROWS } from "../../sheets/kitCover.ts";
 import { sources } from "../../sources.ts";
 import type { CoverFigures, KindCover } from "./coverFigures.ts";
 
@@ -59,7 +59,7 @@ interface Reach {
 const REACHES: readonly Reach[] = [
 	{ fromOne: true, beyond: CURVE_BEYOND },
 	{ fromOne: false, beyond: CURVE_BEYOND },
-	{ fromOne: false, beyond: 1 },
+	{ fromOne: false, beyond: CURVE_NEAREST },
 ];
 
 function rowsOfKind(

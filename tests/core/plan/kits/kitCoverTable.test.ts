@@ -4,7 +4,12 @@ import { LOOKED_AT_MINUTES } from "../../../../src/core/kits/awayThroughDay.ts";
 import { valueIn } from "../../../../src/core/outcome.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { rowsOf } from "../../../../src/core/plan/rowsOf.ts";
-import { CURVE_BEYOND, kitCoverSheet, MOST_ROWS } from "../../../../src/core/sheets/kitCover.ts";
+import {
+	CURVE_BEYOND,
+	CURVE_NEAREST,
+	kitCoverSheet,
+	MOST_ROWS,
+} from "../../../../src/core/sheets/kitCover.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const rowOfEach = (kinds: number, header: string, row: string) =>
@@ -90,7 +95,7 @@ test("the kits in service are among them", () => {
 
 test("the columns' help and the manual name the limits", () => {
 	expect(kitCoverSheet.columns.kits.help).toContain(
-		`from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. Where that would be more than ${MOST_ROWS} rows for all kinds together, from ${CURVE_BEYOND} fewer`,
+		`from 1 to ${CURVE_BEYOND} more than the risk asks for, those in service, and ${CURVE_BEYOND} to either side of the number needed. Where that would be more than ${MOST_ROWS} rows for all kinds together, from ${CURVE_BEYOND} fewer than the risk asks for on; where it still is, ${CURVE_NEAREST} to either side of both`,
 	);
 	expect(kitCoverSheet.columns.unmet_per_1000_uses.help).toContain(
 		`in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes`,
@@ -100,6 +105,6 @@ test("the columns' help and the manual name the limits", () => {
 		`in less than ${LOOKED_AT_MINUTES} minutes of work, the day is looked at about every ${LOOKED_AT_MINUTES} minutes`,
 	);
 	expect(manual).toContain(
-		`from 1 to ${CURVE_BEYOND} more than the risk asks for, with those in service and ${CURVE_BEYOND} to either side of the number needed; where that would be more than ${MOST_ROWS} rows for all kinds together, they begin ${CURVE_BEYOND} kits below`,
+		`from 1 to ${CURVE_BEYOND} more than the risk asks for, with those in service and ${CURVE_BEYOND} to either side of the number needed; where that would be more than ${MOST_ROWS} rows for all kinds together, they begin ${CURVE_BEYOND} kits below what the risk asks for, and where it still is, they are ${CURVE_NEAREST} to either side of both`,
 	);
 });
