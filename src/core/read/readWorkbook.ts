@@ -8,6 +8,7 @@ import type { ReadTable } from "./goodRow.ts";
 import { readRow, readRowOnce } from "./readRow.ts";
 import { readSettings, type Settings } from "./readSettings.ts";
 import { readTable } from "./readTable.ts";
+import { withRegisterMarks } from "./withRegisterMarks.ts";
 
 /** Of a longer sheet only the rows are read that an edit touched; remembering the rows of short ones would not pay. */
 const MANY_ROWS = 50;
@@ -33,7 +34,7 @@ function readTables({ tables }: Workbook): ReadTables {
 		const table = tables[sheet.file];
 		return [name, table ? readOnce(table, sheet) : absent(sheet)];
 	});
-	return Object.fromEntries(read) as ReadTables;
+	return withRegisterMarks(Object.fromEntries(read) as ReadTables);
 }
 
 /** A workbook with its texts understood, as far as they can be. */

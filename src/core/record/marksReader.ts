@@ -1,3 +1,5 @@
+import { inSmallLetters, registerMark } from "./registerMark.ts";
+
 /** The marks found in a text, each once, and what is none. */
 export interface Marks {
 	readonly marks: readonly string[];
@@ -5,11 +7,6 @@ export interface Marks {
 }
 
 const BETWEEN = /^[\s,;]+/;
-
-/** In small letters, as long as the text: İ alone would become two characters. */
-function small(text: string): string {
-	return text.replaceAll("İ", "i").toLowerCase();
-}
 
 /**
  * Marks of kits in a text, with spaces, commas or semicolons between. A mark that has a
@@ -19,18 +16,20 @@ function small(text: string): string {
  * @example "K1 Kit 2, K3" with K1, Kit 2, K3 → K1, Kit 2, K3
  */
 export function marksReader(known: readonly string[]): (text: string) => Marks {
+	const markOf = registerMark(known);
 	const longestFirst = [...known]
 		.sort((a, b) => b.length - a.length)
-		.map((mark) => ({ mark, lower: small(mark) }));
+		.map((mark) => ({ mark, lower: inSmallLetters(mark) }));
 	return (text) => {
 		const marks = new Set<string>();
 		const unknown: string[] = [];
 		let rest = text.replace(BETWEEN, "");
 		while (rest !== "") {
-			const lower = small(rest);
-			const mark = longestFirst.find(
+			const lower = inSmallLetters(rest);
+			const fitting = longestFirst.find(
 				(one) => lower.startsWith(one.lower) && /^($|[\s,;])/.test(rest.slice(one.lower.length)),
-			)?.mark;
+			);
+			const mark = fitting && markOf(rest.slice(0, fitting.mark.length));
 			const [word] = rest.split(/[\s,;]/, 1) as [string];
 			if (mark === undefined) unknown.push(word);
 			else marks.add(mark);

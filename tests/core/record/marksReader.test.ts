@@ -35,6 +35,10 @@ test.each([
 	expect(marksReader(["İ1", "K2"])(text)).toEqual({ marks, unknown: [] });
 });
 
+test("of marks that differ by small letters only, each is found as it is written", () => {
+	expect(marksReader(["kit 1", "Kit 1"])("Kit 1, kit 1").marks).toEqual(["Kit 1", "kit 1"]);
+});
+
 /** Beyond them no letter is small or capital. */
 const PLACES = 0x20000;
 

@@ -1,10 +1,9 @@
 import { checkResult } from "../../../core/kits/checkResult.ts";
 import { piecesByKind } from "../../../core/plan/kits/piecesOfKinds.ts";
-import { readTable } from "../../../core/read/readTable.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { inTime } from "../../../core/record/kitState.ts";
 import { say } from "../../../core/say.ts";
-import { type ChecksRow, checksSheet } from "../../../core/sheets/checks.ts";
-import { kindsSheet } from "../../../core/sheets/kinds.ts";
+import type { ChecksRow } from "../../../core/sheets/checks.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import type { State } from "../../state/store.ts";
 
@@ -30,8 +29,8 @@ export function kitChecks(
 	kind: string,
 	lastDay: IsoDate | undefined,
 ): ShownCheck[] {
-	const { rows, badRows } = readTable(checksSheet, state.workbook.tables[checksSheet.file]);
-	const kinds = readTable(kindsSheet, state.workbook.tables[kindsSheet.file]);
+	const { kinds, checks } = readWorkbook(state.workbook).tables;
+	const { rows, badRows } = checks;
 	const listed = piecesByKind(kinds).get(kind) ?? 0;
 	const good = rows
 		.filter(({ value }) => value.kit === kit)
