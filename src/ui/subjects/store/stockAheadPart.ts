@@ -6,7 +6,6 @@ import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { textScale } from "../../dom/textScale.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { shownDate } from "../../format/shownDay.ts";
-import { shownNumber } from "../../format/shownNumber.ts";
 import type { SheetPart } from "../../page.ts";
 import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -81,11 +80,8 @@ function drawing(stock: StockOfItem, step: Spacing, room: number): HTMLElement {
 		stock: stepped(weeks, step),
 		reserve,
 		measure: shownWord(line.measure),
-		arrivals: arrivals.map(({ date, quantity }) => ({
-			date,
-			words: `+${shownNumber(quantity, 0)}`,
-		})),
-		runsOut: line.runsOutOn === "" ? undefined : { date: line.runsOutOn, words: say`runs out` },
+		arrivals,
+		runsOutOn: line.runsOutOn,
 		ending: step === "weeks" ? say`end of the week` : say`last week of the month, its end`,
 		name: shownDate,
 	};

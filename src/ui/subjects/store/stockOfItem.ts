@@ -6,10 +6,15 @@ import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { type OrderLine, orderLines } from "../order/orderLines.ts";
-import type { StockAt } from "./stockPicture.ts";
 
 /** Weeks shown one by one; further ahead, months say enough. */
 const WEEKS_SHOWN = 13;
+
+/** Usable stock at the end of a week or month. */
+export interface StockAt {
+	readonly date: string;
+	readonly usable: number;
+}
 
 export interface Arrival {
 	readonly date: string;

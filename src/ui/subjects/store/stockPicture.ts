@@ -1,27 +1,12 @@
 import { barY, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
-import { dayNumber } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
-import { shownDay } from "../../format/shownDay.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
+import { type StockEvent, type StockHappenings, stockEvents } from "./stockEvents.ts";
+import type { StockAt } from "./stockOfItem.ts";
 
-/** Usable stock at the end of a week or month. */
-export interface StockAt {
-	readonly date: string;
-	readonly usable: number;
-}
-
-/** Something that happens on a day: a lot that arrives, the day stock runs out. */
-export interface StockEvent {
-	readonly date: string;
-	readonly words: string;
-}
-
-export interface StockShown {
-	readonly stock: readonly StockAt[];
+export interface StockShown extends StockHappenings {
 	readonly reserve: number;
-	readonly arrivals: readonly StockEvent[];
-	readonly runsOut: StockEvent | undefined;
 	readonly measure: string;
 	/** What the days under the bars end, in words. */
 	readonly ending: string;
@@ -32,24 +17,31 @@ export interface StockShown {
 /** Room for a letter of what stands under a bar, and between two of them. */
 const LETTER_PX = 6.5;
 const GAP_PX = 8;
+const [LEFT_PX, RIGHT_PX, TOP_PX, BOTTOM_PX] = [56, 24, 34, 44];
+/** The tallest bar with the number over it. */
+const BARS_PX = 182;
+/** A line of words over the bars. */
+const LINE_PX = 18;
 
 /** Bars of usable stock against the reserve; what happens between two bars stands over the first that shows it. */
 export function stockPicture(shown: StockShown, width: number): SVGElement {
 	const { stock, reserve, measure } = shown;
-	const tallest = Math.max(...stock.map((at) => at.usable), reserve, 1e-9);
-	const each = (width - 80) / stock.length;
+	const each = (width - LEFT_PX - RIGHT_PX) / stock.length;
 	const longest = Math.max(...stock.map((at) => shown.name(at.date).length));
 	const every = Math.max(1, Math.ceil((longest * LETTER_PX + GAP_PX) / each));
-	const events = shown.arrivals.flatMap((event) => placed(stock, event));
-	const runsOut = shown.runsOut ? placed(stock, shown.runsOut) : [];
 	const labelled = stock.filter((at, i) => i % every === 0 && at.usable > 0);
+	const events = stockEvents(shown, (bar) => LEFT_PX + (bar + 0.5) * each, width);
+	const lines = 1 + Math.max(0, ...events.map(({ line }) => line));
+	const tallest = Math.max(...stock.map((at) => at.usable), reserve, 1e-9);
+	const aPx = (tallest * 1.125) / BARS_PX;
+	const heightOf = ({ line }: StockEvent) => (BARS_PX + (line + 0.5) * LINE_PX) * aPx;
 	const picture = plot({
 		width,
-		height: 280,
-		marginLeft: 56,
-		marginRight: 24,
-		marginBottom: 44,
-		marginTop: 34,
+		height: TOP_PX + lines * LINE_PX + BARS_PX + BOTTOM_PX,
+		marginLeft: LEFT_PX,
+		marginRight: RIGHT_PX,
+		marginBottom: BOTTOM_PX,
+		marginTop: TOP_PX,
 		x: {
 			type: "band",
 			domain: stock.map((at) => at.date),
@@ -60,7 +52,7 @@ export function stockPicture(shown: StockShown, width: number): SVGElement {
 			tickFormat: shown.name,
 		},
 		y: {
-			domain: [0, tallest * 1.25],
+			domain: [0, (BARS_PX + lines * LINE_PX) * aPx],
 			label: say`usable, ${measure}`,
 			ticks: 5,
 			tickFormat: shownPlain,
@@ -85,35 +77,27 @@ export function stockPicture(shown: StockShown, width: number): SVGElement {
 				dy: -8,
 				className: "cover-label",
 			}),
-			ruleX(runsOut, { x: "date", className: "run-out-line" }),
-			text(events, {
-				x: "date",
-				y: () => tallest * 1.2,
-				text: (event: Placed) => `▼ ${event.words}`,
-				textAnchor: "start",
-				dx: -5,
-				className: "arrival-label",
-			}),
-			text(runsOut, {
-				x: "date",
-				y: () => tallest * 1.08,
-				text: "words",
-				textAnchor: (runsOut[0]?.at ?? 0) > stock.length / 2 ? "end" : "start",
-				dx: (runsOut[0]?.at ?? 0) > stock.length / 2 ? -6 : 6,
-				className: "run-out-label",
-			}),
+			...events.flatMap((event) => eventMarks(event, heightOf)),
 		],
 	}) as SVGElement;
 	return quietParts(picture);
 }
 
-interface Placed extends StockEvent {
-	readonly at: number;
-}
-
-/** The bar that first shows what happened on a day; none where that lies beyond the last. */
-function placed(stock: readonly StockAt[], event: StockEvent): Placed[] {
-	const at = stock.findIndex(({ date }) => (dayNumber(date) ?? 0) >= (dayNumber(event.date) ?? 0));
-	const bar = stock[at];
-	return bar ? [{ words: `${event.words} ${shownDay(event.date)}`, date: bar.date, at }] : [];
+/** A line down to the foot of the picture where stock runs out, and the words beside it. */
+function eventMarks(event: StockEvent, heightOf: (event: StockEvent) => number) {
+	const { words, kind, isLeft } = event;
+	const beside = {
+		x: "date",
+		y: heightOf,
+		textAnchor: isLeft ? "end" : "start",
+		className: `${kind}-label`,
+	} as const;
+	if (kind === "arrival") {
+		const marked = isLeft ? `${words} ▼` : `▼ ${words}`;
+		return [text([event], { ...beside, text: [marked], dx: isLeft ? 5 : -5 })];
+	}
+	return [
+		ruleX([event], { x: "date", y1: 0, y2: heightOf, className: "run-out-line" }),
+		text([event], { ...beside, text: [words], dx: isLeft ? -6 : 6 }),
+	];
 }

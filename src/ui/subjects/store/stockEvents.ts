@@ -1,0 +1,83 @@
+import { say } from "../../../core/say.ts";
+import { dayNumber } from "../../../core/values/date.ts";
+import { labelPlaces } from "../../format/labelPlaces.ts";
+import { shownDay } from "../../format/shownDay.ts";
+import { shownNumber } from "../../format/shownNumber.ts";
+import type { Arrival, StockAt } from "./stockOfItem.ts";
+
+/** The bars of a picture, and what happens between them. */
+export interface StockHappenings {
+	readonly stock: readonly StockAt[];
+	readonly arrivals: readonly Pick<Arrival, "date" | "quantity">[];
+	/** Blank where it does not. */
+	readonly runsOutOn: string;
+}
+
+/** What stands over a bar, the first that shows it. */
+export interface StockEvent {
+	/** Day of the bar. */
+	readonly date: string;
+	readonly words: string;
+	readonly kind: "arrival" | "run-out";
+	/** Whether its words end there, as they would not fit to the right. */
+	readonly isLeft: boolean;
+	/** On which line over the bars, 0 the lowest. */
+	readonly line: number;
+}
+
+type Event = Pick<StockEvent, "words" | "kind"> & { readonly bar: number };
+
+/** A letter of a label is about so wide. */
+const LETTER_PX = 8;
+
+/**
+ * What arrives and when stock runs out, none of it over another's words; what lies beyond the last bar is left out.
+ *
+ * @param centre of a bar, in px
+ * @param most how far words may reach, in px
+ */
+export function stockEvents(
+	shown: StockHappenings,
+	centre: (bar: number) => number,
+	most: number,
+): StockEvent[] {
+	// Down from the one there is a line; of the others, those further to the left begin higher.
+	const events = [...runOut(shown), ...arrivals(shown).toReversed()];
+	const labels = events.map(({ bar, words }) => ({
+		at: centre(bar),
+		wide: words.length * LETTER_PX,
+	}));
+	const places = labelPlaces(labels, most);
+	return events.map(({ bar, words, kind }, i) => {
+		const { isLeft = false, line = 0 } = places[i] ?? {};
+		return { date: shown.stock[bar]?.date ?? "", words, kind, isLeft, line };
+	});
+}
+
+/** Of several that one bar shows, all of it and the first day. */
+function arrivals(shown: StockHappenings): Event[] {
+	return shown.stock.flatMap((_, bar) => {
+		const some = shown.arrivals.filter(({ date }) => barOf(shown, date) === bar);
+		if (some.length === 0) return [];
+		const sum = shownNumber(
+			some.reduce((all, { quantity }) => all + quantity, 0),
+			0,
+		);
+		const first = shownDay(some.map(({ date }) => date).sort()[0] ?? "");
+		const words = some.length > 1 ? say`+${sum} from ${first}` : `+${sum} ${first}`;
+		return [{ bar, words, kind: "arrival" }];
+	});
+}
+
+function runOut(shown: StockHappenings): Event[] {
+	const bar = barOf(shown, shown.runsOutOn);
+	return bar < 0
+		? []
+		: [{ bar, words: `${say`runs out`} ${shownDay(shown.runsOutOn)}`, kind: "run-out" }];
+}
+
+/** −1 for a day beyond the last bar, and for none. */
+function barOf({ stock }: StockHappenings, date: string): number {
+	const day = dayNumber(date) ?? Number.POSITIVE_INFINITY;
+	return stock.findIndex((at) => (dayNumber(at.date) ?? 0) >= day);
+}
