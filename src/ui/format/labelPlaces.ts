@@ -5,7 +5,7 @@ export interface LabelPlace {
 }
 
 /**
- * Places for labels over a picture, each above those before it that its words would touch.
+ * Places for labels over a picture, each on the lowest line where its words touch none before it.
  *
  * @param labels where each points and how wide it is, in px
  * @param most how far to the right they may reach, in px
@@ -18,8 +18,10 @@ export function labelPlaces(
 	for (const { at, wide } of labels) {
 		const isLeft = at + wide > most;
 		const [from, to] = isLeft ? [at - wide, at] : [at, at + wide];
-		const below = places.filter((place) => place.from < to && from < place.to);
-		places.push({ isLeft, from, to, line: 1 + Math.max(-1, ...below.map(({ line }) => line)) });
+		const touched = places.filter((place) => place.from < to && from < place.to);
+		let line = 0;
+		while (touched.some((place) => place.line === line)) line++;
+		places.push({ isLeft, from, to, line });
 	}
 	return places.map(({ isLeft, line }) => ({ isLeft, line }));
 }

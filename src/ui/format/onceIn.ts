@@ -3,15 +3,17 @@ import { shownPlain, twoDigits } from "./shownNumber.ts";
 
 const DAYS_PER_YEAR = 365.25;
 const RAREST_YEARS = 100;
-const RAREST_NEEDS = 1e6;
+/** Of 1,000 needs; what is rarer has no number in words and no bar in a picture. */
+export const RAREST_NEEDS = 0.001;
 /** 995 of 1,000 and more would read as 100 of 100. */
 const ALL_NEEDS = 1000 / 995;
 
 /** What the unmet share means for one need, as a clause: "about one need in 1,400 finds none ready". Two digits say enough. */
 export function oneNeedIn(unmetPer1000: number): string {
 	if (unmetPer1000 <= 0) return say`a kit is ready whenever one is needed`;
+	if (unmetPer1000 < RAREST_NEEDS)
+		return say`less than one time in a million no kit is ready when needed`;
 	const needs = 1000 / unmetPer1000;
-	if (needs > RAREST_NEEDS) return say`less than one time in a million no kit is ready when needed`;
 	if (needs < ALL_NEEDS) return say`no kit is ever ready when needed`;
 	if (needs < 2)
 		return say`about ${twoDigits(unmetPer1000 / 10)} of 100 times no kit is ready when needed`;

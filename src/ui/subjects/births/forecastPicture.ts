@@ -2,6 +2,7 @@ import { dot, plot, rect, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { dayNumber, isoDate, weekday } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownDate } from "../../format/shownDay.ts";
 import type { DayToCome } from "./daysToCome.ts";
 
@@ -16,8 +17,6 @@ const WIDE_PX = 560;
 /** A day of the plan is drawn this many times as wide as a day of the past: there is more to see in it. */
 const BROADER = 3;
 const bandWords = { wide: say`9 of 10 days`, half: say`half of days`, expected: say`average` };
-/** Room at the right for a letter of these. */
-const BAND_LABEL_PX = 7.7;
 /** Room that a line of text takes, as a share of the picture's height. */
 const LINE_SHARE = 0.07;
 
@@ -50,8 +49,7 @@ export function forecastPicture(
 			width,
 			height: 300,
 			marginLeft: 34,
-			marginRight:
-				BAND_LABEL_PX * Math.max(...Object.values(bandWords).map(({ length }) => length)),
+			marginRight: LETTER_PX * Math.max(...Object.values(bandWords).map(({ length }) => length)),
 			marginBottom: 40,
 			marginTop: 42,
 			x: {
@@ -101,9 +99,11 @@ interface ShownDay extends DayToCome {
 	readonly to: number;
 }
 
-/** The mean of each day as a bar across it; the person's own figures wear the corner that they have in the grid. */
+/** The mean of each day as a bar across it; the person's own figures wear the corner that they have in the grid, named over the highest. */
 function expectedMarks(days: readonly ShownDay[]) {
 	const own = days.filter((day) => day.source === "own");
+	const top = Math.max(...own.map(({ high90 }) => high90));
+	const highest = own.filter(({ high90 }) => high90 === top).slice(0, 1);
 	return [
 		rect(days, {
 			x1: "from",
@@ -120,7 +120,7 @@ function expectedMarks(days: readonly ShownDay[]) {
 			dy: 7,
 			className: "own-corner",
 		}),
-		text(own, {
+		text(highest, {
 			x: "to",
 			y: "high90",
 			text: () => say`yours`,

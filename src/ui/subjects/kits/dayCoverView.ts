@@ -6,7 +6,7 @@ import { leversSheet } from "../../../core/sheets/levers.ts";
 import { roundsSheet } from "../../../core/sheets/rounds.ts";
 import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
-import { oneNeedIn } from "../../format/onceIn.ts";
+import { oneNeedIn, RAREST_NEEDS } from "../../format/onceIn.ts";
 import { shownAs } from "../../format/shownFigure.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -55,10 +55,11 @@ function figure(
 			say`Kits ready on average at each hour; the table has the numbers.`,
 			({ readyPicture }) => readyPicture(points, rounds, kits, width),
 		),
-		drawing(
-			say`Times no kit is ready when needed, at each hour; the table has the numbers.`,
-			({ riskPicture }) => riskPicture(points, rounds, limit, width),
-		),
+		weakestHour(points).none >= RAREST_NEEDS &&
+			drawing(
+				say`Times no kit is ready when needed, at each hour; the table has the numbers.`,
+				({ riskPicture }) => riskPicture(points, rounds, limit, width),
+			),
 		el("figcaption", {}, weakWords(points, rounds.length > 0)),
 	);
 }

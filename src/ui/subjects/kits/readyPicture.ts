@@ -1,6 +1,8 @@
 import { areaY, line, plot, rectY, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { type LabelPlace, labelPlaces } from "../../format/labelPlaces.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownPlain, twoDigits } from "../../format/shownNumber.ts";
 
 /** One hour of the day; its figures hold for half past. */
@@ -21,8 +23,13 @@ export interface RoundMark {
 const HOURS = [0, 3, 6, 9, 12, 15, 18, 21, 24];
 const FEWER_HOURS = [0, 6, 12, 18, 24];
 const NARROW_PX = 480;
-const MARGINS = { marginLeft: 44, marginRight: 20 };
-const LABEL_ROOM = 60;
+const LEFT_PX = 44;
+const RIGHT_PX = 20;
+const MARGINS = { marginLeft: LEFT_PX, marginRight: RIGHT_PX };
+/** Beside less than this for each round its clock is enough. */
+const NAME_ROOM_PX = 120;
+/** A line of names over the picture. */
+const LINE_PX = 15;
 
 /** Kits expected ready through the day, as steps over the hours; round starts drawn and named. */
 export function readyPicture(
@@ -35,13 +42,14 @@ export function readyPicture(
 		{ at: hour, ready },
 		{ at: hour + 1, ready },
 	]);
-	const roomy = width / Math.max(1, rounds.length) > LABEL_ROOM * 2;
+	const names = namesOver(rounds, width);
+	const lines = (Math.max(0, ...names.map(({ line: at }) => at)) + 1) * LINE_PX;
 	return quietParts(
 		plot({
 			...MARGINS,
 			width,
-			height: 150,
-			marginTop: 34,
+			height: 135 + lines,
+			marginTop: 19 + lines,
 			marginBottom: 22,
 			x: { domain: [0, 24], ticks: hoursFor(width), tickFormat: clockOf, label: null, tickSize: 3 },
 			y: {
@@ -54,20 +62,36 @@ export function readyPicture(
 				areaY(steps, { x: "at", y1: 0, y2: "ready", className: "ready-area" }),
 				line(steps, { x: "at", y: "ready", className: "cover-line" }),
 				ruleX(rounds, { x: "at", className: "round-line" }),
-				text(rounds, {
-					x: "at",
-					frameAnchor: "top",
-					lineAnchor: "bottom",
-					dy: -3,
-					dx: 3,
-					textAnchor: "start",
-					text: ({ name, at }: RoundMark) => (roomy ? `${name} ${clockOf(at)}` : clockOf(at)),
-					className: "round-label",
-				}),
+				...names.map(({ at, words, isLeft, line: onLine }) =>
+					text([words], {
+						x: [at],
+						frameAnchor: "top",
+						lineAnchor: "bottom",
+						dy: -3 - onLine * LINE_PX,
+						dx: isLeft ? -3 : 3,
+						textAnchor: isLeft ? "end" : "start",
+						className: "round-label",
+					}),
+				),
 				ruleY([0]),
 			],
 		}) as SVGElement,
 	);
+}
+
+/** What each round is called over its line, none over another's words; in little room by its clock alone. */
+function namesOver(rounds: readonly RoundMark[], width: number) {
+	const isRoomy = width / Math.max(1, rounds.length) > NAME_ROOM_PX;
+	const hourPx = (width - LEFT_PX - RIGHT_PX) / 24;
+	const names = rounds.toReversed().map(({ at, name }) => ({
+		at,
+		words: isRoomy ? `${name} ${clockOf(at)}` : clockOf(at),
+	}));
+	const places = labelPlaces(
+		names.map(({ at, words }) => ({ at: LEFT_PX + at * hourPx, wide: words.length * LETTER_PX })),
+		width,
+	);
+	return names.map((name, i) => ({ ...name, ...(places[i] as LabelPlace) }));
 }
 
 /** The risk by hour as bars; the weakest hour named, the unit's limit drawn where it lies in the picture. */

@@ -3,6 +3,8 @@ import type { StrengthCurve } from "../../../core/plan/chlorine/strengthCurves.t
 import { say } from "../../../core/say.ts";
 import { addDays, type IsoDate } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
+import { shortened } from "../../format/shortened.ts";
 import { shownDate, shownDay, shownDayAndYear, shownMonth } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 
@@ -14,8 +16,6 @@ const END_SHARE = 1.42;
 const TICK_SHARE = 1.16;
 const MOST_READ_SHARE = 1.3;
 const LEAST_DAYS = 60;
-/** A bold letter of a label is about so wide. */
-const LABEL_PX = 7.7;
 const LEFT_PX = 18;
 const RIGHT_PX = 14;
 
@@ -65,7 +65,7 @@ export function strengthPicture(
 	const share = (day: Date) =>
 		(day.getTime() - Date.parse(from)) / (Date.parse(to) - Date.parse(from));
 	const moved = ({ day, words }: (typeof ends)[number]) => {
-		const [room, half] = [width - LEFT_PX - RIGHT_PX, (words.length * LABEL_PX) / 2];
+		const [room, half] = [width - LEFT_PX - RIGHT_PX, (words.length * LETTER_PX) / 2];
 		const at = share(day) * room;
 		return Math.max(half, Math.min(at, room - half)) - at;
 	};
@@ -153,9 +153,8 @@ function nameOf({ product, lot }: StrengthCurve): string {
 function titleWords(curve: StrengthCurve, firstDay: IsoDate, width: number): string {
 	const first = curve.points.find(({ day }) => day >= firstDay);
 	const value = first ? strengthFrom(curve, first, firstDay) : "";
-	const most = Math.floor((width - LEFT_PX) / LABEL_PX) - value.length;
-	const name = nameOf(curve);
-	return (name.length > most ? `${name.slice(0, Math.max(6, most - 1))}…` : name) + value;
+	const most = Math.floor((width - LEFT_PX) / LETTER_PX) - value.length;
+	return shortened(nameOf(curve), most) + value;
 }
 
 function endWords(curve: StrengthCurve, end: IsoDate): string {

@@ -1,6 +1,7 @@
 import { dot, link, plot, ruleX, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { twoDigits } from "../../format/shownNumber.ts";
 
 /** Needs that found no kit ready in 1,000, of some days. */
@@ -15,8 +16,6 @@ const ROW_PX = 46;
 const TOP_PX = 44;
 const BOTTOM_PX = 38;
 const MOST = 1000;
-/** A letter of a label is about so wide. */
-const LETTER_PX = 7.7;
 
 /** Each stretch of days as a dot in the interval that holds the truth, over the number the plan accepts. */
 export function needsPicture(

@@ -2,6 +2,7 @@ import { dot, plot, rect, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { dayNumber, isoDate, weekday } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownDate, shownMonth } from "../../format/shownDay.ts";
 import { shownPlain, twoDigits } from "../../format/shownNumber.ts";
 import type { SpanPoint } from "./spanPoint.ts";
@@ -9,7 +10,6 @@ import type { SpanPoint } from "./spanPoint.ts";
 const HALF_DAY = 0.5;
 /** Room that the name of a day takes. */
 const NAME_PX = 84;
-const LETTER_PX = 8.2;
 const LABEL_GAP_PX = 5;
 /** Room that a line of text takes, as a share of the picture's height. */
 const LINE_SHARE = 0.1;

@@ -1,11 +1,10 @@
 import { barX, plot, ruleX, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 
 const PRODUCT_PX = 54;
-/** A letter of a label is about so wide. */
-const LETTER_PX = 8;
 
 /** What a product costs over a quarter. */
 export interface ProductCost {

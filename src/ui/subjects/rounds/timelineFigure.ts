@@ -5,6 +5,8 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { drawing } from "../../dom/drawing.ts";
 import { el } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
+import { shortened } from "../../format/shortened.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import type { ShownRound, ShownStep } from "./dayRounds.ts";
 import { roundSpan } from "./roundClock.ts";
@@ -17,7 +19,7 @@ export function timelineFigure(
 	width: number,
 ): HTMLElement | undefined {
 	const names = stepNames(rounds);
-	const bars = rounds.flatMap((round) => barsOf(round, day, names));
+	const bars = rounds.flatMap((round) => barsOf(round, day, names, Math.floor(width / LETTER_PX)));
 	if (bars.length === 0) return undefined;
 	return el(
 		"figure",
@@ -69,11 +71,13 @@ function barsOf(
 	{ name, kits, steps }: ShownRound,
 	day: IsoDate | undefined,
 	names: readonly string[],
+	mostLetters: number,
 ): TimelineBar[] {
 	const start = steps[0]?.startsAt ?? 0;
 	const end = steps.at(-1)?.endsAt ?? 0;
 	const span = day === undefined ? `${minutes(end)} min` : roundSpan(start, end, day);
-	const round = `${name}, ${span}, ${counted(kits, "kit")}`;
+	const rest = `, ${span}, ${counted(kits, "kit")}`;
+	const round = shortened(name, mostLetters - rest.length) + rest;
 	return steps.map((step) => ({
 		round,
 		from: step.startsAt - start,

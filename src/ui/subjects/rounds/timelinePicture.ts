@@ -1,6 +1,7 @@
 import { axisX, plot, rect, ruleX, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 
 /** One step as a bar: where it lies, what it is, its number in the list of steps. */
@@ -21,8 +22,6 @@ const PLAIN_ROW_PX = 74;
 const BENEATH_PX = 20;
 const BAR_PX = 30;
 const NUMBER_PX = 15;
-/** Width of a bold small letter, at its widest. */
-const LETTER_PX = 7.8;
 const LEFT_PX = 14;
 
 /** The rounds of a day, a row each: work solid, waiting hatched, soak and descaling named, steps numbered. */

@@ -1,6 +1,7 @@
 import { say } from "../../../core/say.ts";
 import { dayNumber } from "../../../core/values/date.ts";
-import { labelPlaces } from "../../format/labelPlaces.ts";
+import { type LabelPlace, labelPlaces } from "../../format/labelPlaces.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownNumber } from "../../format/shownNumber.ts";
 import type { Arrival, StockAt } from "./stockOfItem.ts";
@@ -14,21 +15,14 @@ export interface StockHappenings {
 }
 
 /** What stands over a bar, the first that shows it. */
-export interface StockEvent {
+export interface StockEvent extends LabelPlace {
 	/** Day of the bar. */
 	readonly date: string;
 	readonly words: string;
 	readonly kind: "arrival" | "run-out";
-	/** Whether its words end there, as they would not fit to the right. */
-	readonly isLeft: boolean;
-	/** On which line over the bars, 0 the lowest. */
-	readonly line: number;
 }
 
 type Event = Pick<StockEvent, "words" | "kind"> & { readonly bar: number };
-
-/** A letter of a label is about so wide. */
-const LETTER_PX = 8;
 
 /**
  * What arrives and when stock runs out, none of it over another's words; what lies beyond the last bar is left out.
@@ -41,7 +35,7 @@ export function stockEvents(
 	centre: (bar: number) => number,
 	most: number,
 ): StockEvent[] {
-	// Down from the one there is a line; of the others, those further to the left begin higher.
+	// Down from the one there is a line; of the others that touch, those further to the left stand higher.
 	const events = [...runOut(shown), ...arrivals(shown).toReversed()];
 	const labels = events.map(({ bar, words }) => ({
 		at: centre(bar),
@@ -49,8 +43,8 @@ export function stockEvents(
 	}));
 	const places = labelPlaces(labels, most);
 	return events.map(({ bar, words, kind }, i) => {
-		const { isLeft = false, line = 0 } = places[i] ?? {};
-		return { date: shown.stock[bar]?.date ?? "", words, kind, isLeft, line };
+		const place = places[i] as LabelPlace;
+		return { date: shown.stock[bar]?.date ?? "", words, kind, ...place };
 	});
 }
 

@@ -2,6 +2,7 @@ import { say } from "../../../core/say.ts";
 import { dayNumber } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import { svg } from "../../dom/svg.ts";
+import { shortened } from "../../format/shortened.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import type { HeldUnit } from "./heldUnit.ts";
 
@@ -9,6 +10,7 @@ const WIDTH = 620;
 const KIT_PX = 16;
 /** More kits than these are told in words alone. */
 const MOST_KITS = 36;
+const LONGEST_NAME = 28;
 const MOST_ITEMS = 6;
 const ROW_PX = 20;
 const NAME_PX = 200;
@@ -67,7 +69,7 @@ function runOutLines(items: readonly (readonly [string, string])[], from: string
 		const y = 30 + at * ROW_PX;
 		const length = ((lasts[at] ?? 0) / longest) * (WIDTH - NAME_PX - DAY_NAME_PX);
 		return [
-			svg("text", { x: 0, y: y + 12 }, shortened(item)),
+			svg("text", { x: 0, y: y + 12 }, shortened(item, LONGEST_NAME)),
 			svg("rect", { x: NAME_PX, y: y + 3, width: Math.max(2, length), height: 10, class: "lasts" }),
 			svg("text", { x: NAME_PX + length + 6, y: y + 12, class: "day" }, shownDay(day)),
 		];
@@ -79,10 +81,4 @@ function runOuts({ orders }: HeldUnit): (readonly [item: string, day: string])[]
 		.flatMap(({ item, run_out_on: day }) => (day ? [[item, day] as const] : []))
 		.sort(([, one], [, other]) => Number(one > other) - Number(one < other))
 		.slice(0, MOST_ITEMS);
-}
-
-const LONGEST_NAME = 28;
-
-function shortened(name: string): string {
-	return name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name;
 }

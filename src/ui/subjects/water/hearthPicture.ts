@@ -2,6 +2,7 @@ import { axisX, plot, rect, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { MINUTES_PER_HOUR, writeClock } from "../../../core/values/clock.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 
 /** A stove that burns, or a pot that is taken, in minutes after the first day's midnight. */
 export interface HearthBar {
@@ -16,8 +17,6 @@ export interface HearthBar {
 const ROW_PX = 40;
 const BAR_PX = 18;
 const LEFT_PX = 14;
-/** Width of a bold small letter, at its widest. */
-const LETTER_PX = 7.8;
 const TICK_HOURS = 6;
 
 /** Stoves and pots through a day and the evening before it, a row each: what burns is solid, what is full outlined. */
