@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, CDPSession, Page } from "playwright-core";
+import { todayHere } from "../../src/cli/todayHere.ts";
 import type { Site } from "../browser/site.ts";
 import { WorkbookPage } from "../browser/workbookPage.ts";
 import type { Chance } from "../fuzz/chance.ts";
@@ -100,7 +101,7 @@ export class Soak {
 		await file.delete();
 		this.saves++;
 		try {
-			planAgrees(this.saved);
+			planAgrees(this.saved, todayHere());
 		} catch (error) {
 			writeFileSync(join(tmpdir(), `basinbook-soak-${this.saves}.zip`), this.saved);
 			throw error;

@@ -2,6 +2,7 @@ import { dot, plot, rect, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { dayNumber, isoDate, weekday } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { apart } from "../../format/apart.ts";
 import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownDate } from "../../format/shownDay.ts";
 import type { DayToCome } from "./daysToCome.ts";
@@ -13,6 +14,7 @@ export interface PastDay {
 }
 
 const HALF_DAY = 0.5;
+const LEFT_PX = 34;
 const WIDE_PX = 560;
 /** A day of the plan is drawn this many times as wide as a day of the past: there is more to see in it. */
 const BROADER = 3;
@@ -44,17 +46,20 @@ export function forecastPicture(
 	const band = (y1: string, y2: string, className: string) =>
 		rect(shown, { x1: "from", x2: "to", y1, y2, className });
 	const ticks = mondays(start, last, first, width);
+	const [from, to] = [place(start - 1), place(last + HALF_DAY)];
+	const rightPx = LETTER_PX * Math.max(...Object.values(bandWords).map(({ length }) => length));
+	const pastPx = LEFT_PX + (-from / (to - from)) * (width - LEFT_PX - rightPx);
 	return quietParts(
 		plot({
 			width,
 			height: 300,
-			marginLeft: 34,
-			marginRight: LETTER_PX * Math.max(...Object.values(bandWords).map(({ length }) => length)),
+			marginLeft: LEFT_PX,
+			marginRight: rightPx,
 			marginBottom: 40,
 			marginTop: 42,
 			x: {
 				type: "linear",
-				domain: [place(start - 1), place(last + HALF_DAY)],
+				domain: [from, to],
 				ticks: ticks.map(place),
 				tickFormat: (_: number, i: number) => shownDate(isoDate(ticks[i] ?? 0)),
 				label: null,
@@ -65,7 +70,7 @@ export function forecastPicture(
 				band("low90", "high90", "band-90"),
 				band("low50", "high50", "band-50"),
 				ruleX([0], { className: "now-line" }),
-				...sides(top),
+				...sides(top, pastPx),
 				dot(past, {
 					x: (day: PastDay) => place(at(day.date)),
 					y: "births",
@@ -79,8 +84,8 @@ export function forecastPicture(
 	);
 }
 
-/** Which side of the line is the past and which the plan. */
-function sides(top: number) {
+/** Which side of the line is the past, where it has the room, and which the plan. */
+function sides(top: number, pastPx: number) {
 	const side = (words: string, textAnchor: "start" | "end", dx: number) =>
 		text([words], {
 			x: () => 0,
@@ -91,7 +96,9 @@ function sides(top: number) {
 			dy: -12,
 			className: "now-label",
 		});
-	return [side(say`← register`, "end", -5), side(say`plan →`, "start", 5)];
+	const register = say`← register`;
+	const plan = side(say`plan →`, "start", 5);
+	return register.length * LETTER_PX > pastPx ? [plan] : [side(register, "end", -5), plan];
 }
 
 interface ShownDay extends DayToCome {
@@ -135,18 +142,11 @@ function expectedMarks(days: readonly ShownDay[]) {
 function bandLabels(last: ShownDay | undefined, top: number) {
 	if (!last) return [];
 	const gap = top * LINE_SHARE;
-	const wide = last.high90 - gap / 2;
-	const half = Math.min(last.high50 - gap / 2, wide - gap);
-	const labels = [
-		{ y: wide, words: bandWords.wide },
-		{ y: half, words: bandWords.half },
-		{ y: Math.min(last.expected, half - gap), words: bandWords.expected },
-	];
+	const heights = [last.high90 - gap / 2, last.high50 - gap / 2, last.expected];
 	return [
-		text(labels, {
+		text([bandWords.wide, bandWords.half, bandWords.expected], {
 			x: () => last.to,
-			y: "y",
-			text: "words",
+			y: apart(heights, gap, gap / 2),
 			dx: 6,
 			textAnchor: "start",
 			className: "band-label",

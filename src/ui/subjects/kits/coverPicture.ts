@@ -1,16 +1,9 @@
-import { dot, line, plot, ruleY, text } from "@observablehq/plot";
+import { dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
 import { twoDigits } from "../../format/shownNumber.ts";
-
-/** One number of kits and how often it is not enough. */
-export interface CoverPoint {
-	/** Kind of kit; blank where the unit has only one. */
-	readonly kind: string;
-	readonly kits: number;
-	/** Needs that find no kit ready, per 1,000. */
-	readonly unmet: number;
-}
+import { kindNames, withRoom } from "./coverLabels.ts";
+import type { CoverPoint } from "./coverPoint.ts";
 
 /** Below this the picture would only show empty air. */
 const LEAST_SHOWN = 1e-4;
@@ -19,8 +12,11 @@ const LEAST_SHOWN = 1e-4;
 const BEYOND = 3;
 /** Of very many numbers of kits as many are named, and have a dot, as have this room, in pixels. */
 const ROOM_OF_NUMBER = 26;
-/** Left of the curve and right of it, in pixels. */
-const [LEFT, RIGHT] = [64, 32];
+/** Around the curves, in pixels. */
+const [LEFT, RIGHT, TOP, BOTTOM] = [64, 32, 28, 40];
+const CURVE_PX = 212;
+/** A line of names under the curves. */
+const LINE_PX = 16;
 
 /** The kits picture: needs that find none ready against number of kits, the target drawn, the unit's own number marked. */
 export function coverPicture(
@@ -37,16 +33,25 @@ export function coverPicture(
 	const dotted = shown.filter((point) => numbers.indexOf(point.kits) % every === 0);
 	// What is written beside the last dot may have no room.
 	const named = dotted.filter((point) => numbers.indexOf(point.kits) + every <= numbers.length);
+	// Where all begin above the limit there is room under it at the left.
+	const underCurve = firsts.every((point) => point.unmet > target);
 	const most = Math.max(target, ...shown.map((point) => point.unmet));
 	const top = Math.max(target, numbers[0] === 1 ? 1000 : Math.min(1000, 10 * most));
 	const bottom = Math.min(target / 10, ...shown.map((point) => point.unmet / 2));
+	const pxOf = ({ kits, unmet }: CoverPoint) => ({
+		x: LEFT + ((numbers.indexOf(kits) + 0.5) / numbers.length) * (width - LEFT - RIGHT),
+		y: (Math.log(top / unmet) / Math.log(top / bottom)) * CURVE_PX,
+	});
+	const kinds = kindNames(shown, pxOf, width);
+	const namesPx = kinds.length === 0 ? 0 : (1 + Math.max(...kinds.map((at) => at.line))) * LINE_PX;
 	const picture = plot({
 		width,
-		height: 280,
+		height: TOP + CURVE_PX + namesPx + BOTTOM,
 		marginLeft: LEFT,
 		marginRight: RIGHT,
-		marginBottom: 40,
-		marginTop: 28,
+		marginBottom: BOTTOM,
+		insetBottom: namesPx,
+		marginTop: TOP,
 		x: {
 			domain: numbers,
 			ticks: numbers.filter((_, at) => at % every === 0),
@@ -63,12 +68,11 @@ export function coverPicture(
 		},
 		marks: [
 			ruleY([target], { className: "target-line" }),
-			text([{ kits: numbers.at(-1), unmet: target }], {
-				x: "kits",
-				y: "unmet",
-				text: () => say`at most ${target}`,
-				dy: -8,
-				textAnchor: "end",
+			text([say`at most ${target}`], {
+				frameAnchor: underCurve ? "left" : "right",
+				y: [target],
+				dx: underCurve ? 6 : 0,
+				dy: underCurve ? 10 : -8,
 				className: "target-label",
 			}),
 			line(shown, { x: "kits", y: "unmet", z: "kind", className: "cover-line" }),
@@ -83,16 +87,17 @@ export function coverPicture(
 				textAnchor: "end",
 				className: "own-label",
 			}),
-			text(firsts, {
-				x: "kits",
-				y: "unmet",
-				text: "kind",
-				dx: 10,
-				dy: -22,
-				textAnchor: "start",
-				className: "kind-label",
-			}),
-			text(named, {
+			ruleX(kinds, { x: "kits", y1: "unmet", y2: bottom, className: "now-line" }),
+			...kinds.map(({ kits, kind, isLeft, line: onLine }) =>
+				text([kind], {
+					x: [kits],
+					frameAnchor: "bottom",
+					dy: (onLine + 1) * LINE_PX - namesPx,
+					textAnchor: isLeft ? "end" : "start",
+					className: "kind-label",
+				}),
+			),
+			text(withRoom(named, pxOf), {
 				x: "kits",
 				y: "unmet",
 				text: (point: CoverPoint) => twoDigits(point.unmet),

@@ -8,10 +8,13 @@ import { shownPlain } from "../../format/shownNumber.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
-import type { CoverPoint } from "./coverPicture.ts";
+import type { CoverPoint } from "./coverPoint.ts";
 import { coverWords } from "./coverWords.ts";
 import { enoughRows } from "./enoughRows.ts";
 import { leversBrief } from "./leversBrief.ts";
+
+/** As wide as the style leaves it beside what would help, so that its letters stay their size. */
+const WIDEST_PX = 576;
 
 /** The picture over the cover table, what it means in words, and beside it what would help. */
 export function coverView(state: State, room: number): HTMLElement | undefined {
@@ -31,7 +34,8 @@ function coverFigure(state: State, room: number): HTMLElement | undefined {
 	if (points.length === 0 || target === undefined) return undefined;
 	const owned = numberIn(rowsOf(state.plan, dayPlanSheet)[0]?.kits_in_service);
 	return pictureFigure(
-		({ coverPicture }) => coverPicture(points, target, owned, pictureWidth(room)),
+		({ coverPicture }) =>
+			coverPicture(points, target, owned, pictureWidth(Math.min(room, WIDEST_PX))),
 		say`Times no kit is ready when needed, by number of kits; the table has the numbers.`,
 		...coverWords(state).map((words) => el("p", { class: "in-words" }, words)),
 		el("p", {}, sentence(target), " ", rule(state)),

@@ -28,6 +28,8 @@ const RIGHT_PX = 20;
 const MARGINS = { marginLeft: LEFT_PX, marginRight: RIGHT_PX };
 /** Beside less than this for each round its clock is enough. */
 const NAME_ROOM_PX = 120;
+/** From the line of a round to its name. */
+const BESIDE_PX = 3;
 /** A line of names over the picture. */
 const LINE_PX = 15;
 
@@ -68,7 +70,7 @@ export function readyPicture(
 						frameAnchor: "top",
 						lineAnchor: "bottom",
 						dy: -3 - onLine * LINE_PX,
-						dx: isLeft ? -3 : 3,
+						dx: isLeft ? -BESIDE_PX : BESIDE_PX,
 						textAnchor: isLeft ? "end" : "start",
 						className: "round-label",
 					}),
@@ -89,7 +91,7 @@ function namesOver(rounds: readonly RoundMark[], width: number) {
 	}));
 	const places = labelPlaces(
 		names.map(({ at, words }) => ({ at: LEFT_PX + at * hourPx, wide: words.length * LETTER_PX })),
-		width,
+		width - BESIDE_PX,
 	);
 	return names.map((name, i) => ({ ...name, ...(places[i] as LabelPlace) }));
 }

@@ -3,11 +3,13 @@ import { Grouped } from "../../../core/grouped.ts";
 import type { FailuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 
 const ROW_PX = 46;
 const TOP_PX = 34;
 const COLUMN_PX = 52;
+const SIDES_PX = 16;
 const RADIUS_PX = 11;
 const MOST_ROWS = 8;
 
@@ -44,13 +46,15 @@ export function failedPicture(failures: FailuresOverDays, width: number): SVGEle
 	const kits = [...failures.byKit.slice(0, mostKits).map(({ name }) => name), all];
 	const findings = [...new Set(cells.map(({ finding }) => finding))];
 	const each = cells.filter(({ kit }) => kit !== all);
+	const columnsPx = (kits.length + 1) * COLUMN_PX + 120;
+	const longest = Math.max(...findings.map(({ length }) => length));
 	const place = { x: "kit", y: "finding", dy: 8 } as const;
 	return quietParts(
 		plot({
-			width: Math.min(width, (kits.length + 1) * COLUMN_PX + 120),
+			width: Math.min(width, Math.max(columnsPx, longest * LETTER_PX + SIDES_PX)),
 			height: findings.length * ROW_PX + TOP_PX + 4,
-			marginLeft: 8,
-			marginRight: 8,
+			marginLeft: SIDES_PX / 2,
+			marginRight: SIDES_PX / 2,
 			marginTop: TOP_PX,
 			marginBottom: 4,
 			x: { type: "band", domain: kits, axis: "top", label: null, tickSize: 0 },
