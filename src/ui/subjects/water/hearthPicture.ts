@@ -16,7 +16,8 @@ export interface HearthBar {
 
 const ROW_PX = 40;
 const BAR_PX = 18;
-const LEFT_PX = 14;
+/** At either side: half a time of day. */
+const LEFT_PX = 20;
 const TICK_HOURS = 6;
 
 /** Stoves and pots through a day and the evening before it, a row each: what burns is solid, what is full outlined. */
