@@ -5,6 +5,7 @@ import { quietParts } from "../../dom/quietParts.ts";
 import { apart } from "../../format/apart.ts";
 import { LETTER_PX } from "../../format/letterPx.ts";
 import { shownDate } from "../../format/shownDay.ts";
+import { shownPlain } from "../../format/shownNumber.ts";
 import type { DayToCome } from "./daysToCome.ts";
 
 /** Births of a past day; days not recorded have none. */
@@ -64,7 +65,7 @@ export function forecastPicture(
 				tickFormat: (_: number, i: number) => shownDate(isoDate(ticks[i] ?? 0)),
 				label: null,
 			},
-			y: { domain: [0, top], label: say`births a day`, ticks: 6, tickFormat: "d" },
+			y: { domain: [0, top], label: say`births a day`, ticks: 6, tickFormat: shownPlain },
 			marks: [
 				ruleY([0]),
 				band("low90", "high90", "band-90"),
@@ -77,7 +78,7 @@ export function forecastPicture(
 					r: width < WIDE_PX ? 2 : 3,
 					className: "past-dot",
 				}),
-				...expectedMarks(shown),
+				...expectedMarks(shown, top),
 				...bandLabels(shown.at(-1), top),
 			],
 		}) as SVGElement,
@@ -107,10 +108,10 @@ interface ShownDay extends DayToCome {
 }
 
 /** The mean of each day as a bar across it; the person's own figures wear the corner that they have in the grid, named over the highest. */
-function expectedMarks(days: readonly ShownDay[]) {
+function expectedMarks(days: readonly ShownDay[], top: number) {
 	const own = days.filter((day) => day.source === "own");
-	const top = Math.max(...own.map(({ high90 }) => high90));
-	const highest = own.filter(({ high90 }) => high90 === top).slice(0, 1);
+	const most = Math.max(...own.map(({ high90 }) => high90));
+	const highest = own.filter(({ high90 }) => high90 === most).slice(0, 1);
 	return [
 		rect(days, {
 			x1: "from",
@@ -121,7 +122,8 @@ function expectedMarks(days: readonly ShownDay[]) {
 		}),
 		text(own, {
 			x: "from",
-			y: "expected",
+			// At the foot it would hide the day's name.
+			y: ({ expected }: ShownDay) => Math.max(expected, top * LINE_SHARE),
 			text: () => "◤",
 			dx: 6,
 			dy: 7,

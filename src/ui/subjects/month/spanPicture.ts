@@ -2,12 +2,13 @@ import { dot, plot, rect, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { dayNumber, isoDate, weekday } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
-import { LETTER_PX } from "../../format/letterPx.ts";
+import { axisPx, LETTER_PX } from "../../format/letterPx.ts";
 import { shownDate, shownMonth } from "../../format/shownDay.ts";
 import { shownPlain, twoDigits } from "../../format/shownNumber.ts";
 import type { SpanPoint } from "./spanPoint.ts";
 
 const HALF_DAY = 0.5;
+const LEAST_LEFT_PX = 34;
 /** Room that the name of a day takes. */
 const NAME_PX = 84;
 const LABEL_GAP_PX = 5;
@@ -51,7 +52,7 @@ export function spanPicture(
 		plot({
 			width,
 			height: HEIGHT_PX,
-			marginLeft: 34,
+			marginLeft: Math.max(LEAST_LEFT_PX, axisPx(top)),
 			marginRight:
 				LETTER_PX * Math.max(2, ...labels.map(({ words }) => words.length)) + LABEL_GAP_PX,
 			marginBottom: 30,
@@ -62,7 +63,12 @@ export function spanPicture(
 				...(byMonth ? monthTicks(points, width) : dayTicks(first, last, width)),
 				label: null,
 			},
-			y: { domain: [0, top], label: measure, ticks: Math.min(5, Math.ceil(most)) || 1 },
+			y: {
+				domain: [0, top],
+				label: measure,
+				ticks: Math.min(5, Math.ceil(most)) || 1,
+				tickFormat: shownPlain,
+			},
 			marks: [
 				rect(planned, {
 					...across,

@@ -1,6 +1,7 @@
 import { barY, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
+import { axisPx } from "../../format/letterPx.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
 import { type StockEvent, type StockHappenings, stockEvents } from "./stockEvents.ts";
 import type { StockAt } from "./stockOfItem.ts";
@@ -17,7 +18,7 @@ export interface StockShown extends StockHappenings {
 /** Room for a letter of what stands under a bar, and between two of them. */
 const LETTER_PX = 6.5;
 const GAP_PX = 8;
-const [LEFT_PX, RIGHT_PX, TOP_PX, BOTTOM_PX] = [56, 24, 34, 44];
+const [LEAST_LEFT_PX, RIGHT_PX, TOP_PX, BOTTOM_PX] = [56, 24, 34, 44];
 /** The tallest bar with the number over it. */
 const BARS_PX = 182;
 /** A line of words over the bars. */
@@ -26,19 +27,20 @@ const LINE_PX = 18;
 /** Bars of usable stock against the reserve; what happens between two bars stands over the first that shows it. */
 export function stockPicture(shown: StockShown, width: number): SVGElement {
 	const { stock, reserve, measure } = shown;
-	const each = (width - LEFT_PX - RIGHT_PX) / stock.length;
+	const tallest = Math.max(...stock.map((at) => at.usable), reserve, 1e-9);
+	const left = Math.max(LEAST_LEFT_PX, axisPx(2 * tallest));
+	const each = (width - left - RIGHT_PX) / stock.length;
 	const longest = Math.max(...stock.map((at) => shown.name(at.date).length));
 	const every = Math.max(1, Math.ceil((longest * LETTER_PX + GAP_PX) / each));
 	const labelled = stock.filter((at, i) => i % every === 0 && at.usable > 0);
-	const events = stockEvents(shown, (bar) => LEFT_PX + (bar + 0.5) * each, width);
+	const events = stockEvents(shown, (bar) => left + (bar + 0.5) * each, width);
 	const lines = 1 + Math.max(0, ...events.map(({ line }) => line));
-	const tallest = Math.max(...stock.map((at) => at.usable), reserve, 1e-9);
 	const aPx = (tallest * 1.125) / BARS_PX;
 	const heightOf = ({ line }: StockEvent) => (BARS_PX + (line + 0.5) * LINE_PX) * aPx;
 	const picture = plot({
 		width,
 		height: TOP_PX + lines * LINE_PX + BARS_PX + BOTTOM_PX,
-		marginLeft: LEFT_PX,
+		marginLeft: left,
 		marginRight: RIGHT_PX,
 		marginBottom: BOTTOM_PX,
 		marginTop: TOP_PX,
