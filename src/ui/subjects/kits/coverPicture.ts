@@ -2,8 +2,9 @@ import { dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
 import { quietParts } from "../../dom/quietParts.ts";
 import { twoDigits } from "../../format/shownNumber.ts";
-import { kindNames, withRoom } from "./coverLabels.ts";
+import { withRoom } from "../../format/withRoom.ts";
 import type { CoverPoint } from "./coverPoint.ts";
+import { kindNames } from "./kindNames.ts";
 
 /** Below this the picture would only show empty air. */
 const LEAST_SHOWN = 1e-4;

@@ -1,16 +1,10 @@
 import { expect, test } from "vitest";
-import { kindNames, withRoom } from "../../../../src/ui/subjects/kits/coverLabels.ts";
+import { kindNames } from "../../../../src/ui/subjects/kits/kindNames.ts";
 
-/** Ten px a kit across, a px down for each unmet. */
-const pxOf = ({ kits, unmet }: { kits: number; unmet: number }) => ({ x: 10 * kits, y: unmet });
+/** Ten px a kit across. */
+const pxOf = ({ kits }: { kits: number }) => ({ x: 10 * kits });
 const curve = (kind: string, ...unmet: number[]) =>
 	unmet.map((of, i) => ({ kind, kits: i + 1, unmet: of }));
-
-test("a number is written where it touches none written before", () => {
-	const points = curve("", 100, 87, 86, 80, 72);
-	expect(withRoom(points, pxOf).map(({ unmet }) => unmet)).toEqual([100, 86, 72]);
-	expect(withRoom(curve("", 5), pxOf)).toHaveLength(1);
-});
 
 test("each kind is named under the end of its curve, none over another", () => {
 	const shown = [...curve("small", 9, 8), ...curve("large", 9, 8, 7), ...curve("other", 9)];
