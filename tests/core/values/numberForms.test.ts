@@ -26,6 +26,8 @@ test.each<[Forms, string, string | undefined, string | undefined]>([
 	[numberForms, "7,", undefined, "7."],
 	[numberForms, ".5", ".5", undefined],
 	[numberForms, "-,5", undefined, "-.5"],
+	[numberForms, ".25", ".25", undefined],
+	[numberForms, ",25", undefined, ".25"],
 	[numberForms, "1.5e-3", "1.5e-3", undefined],
 	[numberForms, "1,5E+12", undefined, "1.5E+12"],
 	[numberForms, "1.5e3", "1.5e3", undefined],

@@ -44,6 +44,18 @@ const items = (lead: number) => ({
 	"lots.csv": "item,lot,quantity\nmask,M1,10",
 });
 
+test("the piece that comes to its limit first stands first", () => {
+	const limits = (bag: number, mask: number) => ({
+		"kinds.csv": `kind,piece,count,replace_after_rounds
+			bag set,bag,1,${bag}
+			bag set,mask,2,${mask}`,
+	});
+	const order = (bag: number, mask: number) =>
+		masks(unit(28, limits(bag, mask))).map(([, piece]) => piece);
+	expect(order(60, 40)).toEqual(["mask", "bag"]);
+	expect(order(40, 60)).toEqual(["bag", "mask"]);
+});
+
 test("rounds count from the first one on record, at the pace of four weeks", () => {
 	// 28 rounds in 28 days; 12 are left: 12 days. A week between orders.
 	expect(masks(unit(28))).toEqual([

@@ -29,6 +29,11 @@ test.each([
 	expect(pieces(kits, kinds)).toEqual({ ok: true, value: count });
 });
 
+test("no kit yet of a kind planned apart: its own list", () => {
+	const ofBagSet = pieces([], [...bagSet, ...suction], (kind) => kind === "bag set");
+	expect(ofBagSet).toEqual({ ok: true, value: 5 });
+});
+
 test("of kinds planned apart each has its own list", () => {
 	const of = (name: string) => pieces([a, b], [...bagSet, ...suction], (kind) => kind === name);
 	expect([of("bag set"), of("suction")]).toEqual([
