@@ -17,6 +17,9 @@ export interface WeekPoint {
 	readonly expected: number | undefined;
 }
 
+/** Half a day’s name, in every language. */
+const SIDE_PX = 32;
+
 const at = (date: IsoDate) => dayNumber(date) ?? 0;
 
 /** A bar a week up to what is set aside, with a stroke where the expected lies; the highest carries its number. */
@@ -33,8 +36,8 @@ export function weeksPicture(points: readonly WeekPoint[], width: number): SVGEl
 	const picture = plot({
 		width,
 		height: HEIGHT_PX,
-		marginLeft: 24,
-		marginRight: 24,
+		marginLeft: SIDE_PX,
+		marginRight: SIDE_PX,
 		marginTop: 22,
 		marginBottom: 24,
 		x: {
