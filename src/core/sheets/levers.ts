@@ -7,9 +7,9 @@ import { textColumn } from "./textColumn.ts";
 /**
  * With more rounds a day than this, or more rounds times kinds, other hours are tried only for
  * the two rounds around the longest gap: each hour tried is a plan by itself. 4 rounds with 7
- * kinds are beyond it already.
+ * kinds are beyond it already. With very many rounds times kinds no other hour is tried at all.
  */
-export const MOST_ROUNDS_MOVED = { rounds: 8, timesKinds: 24 };
+export const MOST_ROUNDS_MOVED = { rounds: 8, timesKinds: 24, timesKindsOfTwo: 64 };
 
 /** Of 1,000 needs, so few can find no kit ready that other hours are not tried: less is not shown, and no limit asks for it. */
 export const LEAST_UNMET = 0.001;
@@ -22,7 +22,7 @@ export const leversSheet = sheet({
 		kind: textColumn({ label: say`Kind`, help: say`Blank where all kits are alike.`, ifAny: true }),
 		change: textColumn({
 			label: say`Change`,
-			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours. Where there is no kit, or a kit is missing less than ${LEAST_UNMET} of 1\u202f000 times, other hours are not tried.`,
+			help: say`What would be different. Of other hours for a round the best is shown; with more than ${MOST_ROUNDS_MOVED.rounds} rounds a day, or more than ${MOST_ROUNDS_MOVED.timesKinds} rounds times kinds, only the two around the longest gap are tried at other hours, and with more than ${MOST_ROUNDS_MOVED.timesKindsOfTwo} rounds times kinds none. Where there is no kit, or a kit is missing less than ${LEAST_UNMET} of 1\u202f000 times, other hours are not tried.`,
 		}),
 		kits: computed({
 			label: say`Kits in service`,

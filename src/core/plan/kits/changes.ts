@@ -74,9 +74,10 @@ function longestGap(starts: readonly number[]): number {
 
 function otherHours(unit: UnitFigures): Change[] {
 	const starts = startsOf(unit);
+	const timesKinds = starts.length * unit.kinds.length;
+	if (timesKinds > MOST_ROUNDS_MOVED.timesKindsOfTwo) return [];
 	const tooMany =
-		starts.length > MOST_ROUNDS_MOVED.rounds ||
-		starts.length * unit.kinds.length > MOST_ROUNDS_MOVED.timesKinds;
+		starts.length > MOST_ROUNDS_MOVED.rounds || timesKinds > MOST_ROUNDS_MOVED.timesKinds;
 	const before = longestGap(starts);
 	const around = [before, (before + 1) % starts.length];
 	return starts.flatMap((start, i) => {

@@ -51,6 +51,13 @@ test.each([
 	for (const name of tried) expect(name).toContain("(only two rounds tried)");
 });
 
+test.each([
+	["64 rounds times kinds, two rounds are tried", [1, 7, 13, 19, 2, 8, 14, 20], 8, 2],
+	["65, none", [1, 6, 11, 16, 21], 13, 0],
+])("with %s", (_, rounds, kinds, tried) => {
+	expect(moved(hoursTried(rounds, kinds)).size).toBe(tried);
+});
+
 const now = ["As it is now", "One more kit"];
 const person = "One more person in a round";
 
@@ -75,8 +82,13 @@ test("one more person, and one more round in the longest gap", () => {
 });
 
 test("the column's help and the manual name the limits", () => {
-	const { rounds, timesKinds } = MOST_ROUNDS_MOVED;
-	const limits = `with more than ${rounds} rounds a day, or more than ${timesKinds} rounds times kinds, `;
-	expect(leversSheet.columns.change.help).toContain(limits);
-	expect(readFileSync("docs/manual/kits-and-rounds.md", "utf8")).toContain(limits);
+	const { rounds, timesKinds, timesKindsOfTwo } = MOST_ROUNDS_MOVED;
+	const manual = readFileSync("docs/manual/kits-and-rounds.md", "utf8");
+	for (const limit of [
+		`with more than ${rounds} rounds a day, or more than ${timesKinds} rounds times kinds, `,
+		`with more than ${timesKindsOfTwo} rounds times kinds none`,
+	]) {
+		expect(leversSheet.columns.change.help).toContain(limit);
+		expect(manual).toContain(limit);
+	}
 });
