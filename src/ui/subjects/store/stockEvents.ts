@@ -1,3 +1,4 @@
+import { Grouped } from "../../../core/grouped.ts";
 import { say } from "../../../core/say.ts";
 import { dayNumber } from "../../../core/values/date.ts";
 import { type LabelPlace, labelPlaces } from "../../format/labelPlaces.ts";
@@ -50,8 +51,10 @@ export function stockEvents(
 
 /** Of several that one bar shows, all of it and the first day. */
 function arrivals(shown: StockHappenings): Event[] {
+	const ofBar = new Grouped<number, StockHappenings["arrivals"][number]>();
+	for (const arrival of shown.arrivals) ofBar.add(barOf(shown, arrival.date), arrival);
 	return shown.stock.flatMap((_, bar) => {
-		const some = shown.arrivals.filter(({ date }) => barOf(shown, date) === bar);
+		const some = ofBar.of(bar);
 		if (some.length === 0) return [];
 		const sum = shownNumber(
 			some.reduce((all, { quantity }) => all + quantity, 0),

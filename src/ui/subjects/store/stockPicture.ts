@@ -15,8 +15,8 @@ export interface StockShown extends StockHappenings {
 	readonly name: (date: string) => string;
 }
 
-/** Room for a letter of what stands under a bar, and between two of them. */
-const LETTER_PX = 6.5;
+/** Room for a letter of what stands under a bar, which is not bold, and between two of them. */
+const PLAIN_LETTER_PX = 6.5;
 const GAP_PX = 8;
 const [LEAST_LEFT_PX, RIGHT_PX, TOP_PX, BOTTOM_PX] = [56, 24, 34, 44];
 /** The tallest bar with the number over it. */
@@ -31,7 +31,7 @@ export function stockPicture(shown: StockShown, width: number): SVGElement {
 	const left = Math.max(LEAST_LEFT_PX, axisPx(2 * tallest));
 	const each = (width - left - RIGHT_PX) / stock.length;
 	const longest = Math.max(...stock.map((at) => shown.name(at.date).length));
-	const every = Math.max(1, Math.ceil((longest * LETTER_PX + GAP_PX) / each));
+	const every = Math.max(1, Math.ceil((longest * PLAIN_LETTER_PX + GAP_PX) / each));
 	const labelled = stock.filter((at, i) => i % every === 0 && at.usable > 0);
 	const events = stockEvents(shown, (bar) => left + (bar + 0.5) * each, width);
 	const lines = 1 + Math.max(0, ...events.map(({ line }) => line));
