@@ -15,7 +15,7 @@ const BEYOND = 3;
 const ROOM_OF_NUMBER = 26;
 /** Around the curves, in pixels. */
 const [LEFT, RIGHT, TOP, BOTTOM] = [64, 32, 28, 40];
-const CURVE_PX = 212;
+const CURVE_PX = 144;
 /** A line of names under the curves. */
 const LINE_PX = 16;
 
