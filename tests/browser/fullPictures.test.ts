@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { type Changed, closeClean, openChanged } from "./changedDemo.ts";
 import { browser, onStick as site } from "./fixture.ts";
+import { type Printed, readPdf } from "./paper.ts";
 import { SOON } from "./sheetTools.ts";
 
 const days = (count: number, row: (at: number) => string) =>
@@ -75,6 +76,25 @@ describe("pictures with much in them", { timeout: 60_000 }, () => {
 			await workbook.drawn();
 			expect(await unreadable(workbook.page), sheet).toEqual([]);
 		}
+		await closeClean(workbook);
+	});
+
+	test("on paper a picture stands under its heading, and none is cut by the end of a page", async () => {
+		const workbook = await openChanged(browser, site, "this-week", FULL);
+		const paperOf = async (sheet: string): Promise<Printed> => {
+			await workbook.goTo(sheet);
+			await expect
+				.poll(() => workbook.page.locator("#sheet figure svg").count(), SOON)
+				.toBeGreaterThan(0);
+			return readPdf(await workbook.page.pdf({ preferCSSPageSize: true }));
+		};
+		const [cover, helping] = (await paperOf("kit-cover.csv")).pages;
+		expect(cover).toContain("kits in service");
+		expect(cover).not.toContain("What would help");
+		expect(helping).toContain("What would help");
+		const lots = (page: string | undefined) => page?.match(/^ *\S+ ·+ /gm)?.length;
+		const [five, others] = (await paperOf("strength.csv")).pages;
+		expect([lots(five), lots(others)]).toEqual([5, 5]);
 		await closeClean(workbook);
 	});
 });

@@ -1,7 +1,7 @@
 import { areaY, dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import type { StrengthCurve } from "../../../core/plan/chlorine/strengthCurves.ts";
 import { say } from "../../../core/say.ts";
-import { addDays, type IsoDate } from "../../../core/values/date.ts";
+import type { IsoDate } from "../../../core/values/date.ts";
 import { quietParts } from "../../dom/quietParts.ts";
 import { LETTER_PX } from "../../format/letterPx.ts";
 import { shortened } from "../../format/shortened.ts";
@@ -15,7 +15,6 @@ const NAME_SHARE = 1.95;
 const END_SHARE = 1.42;
 const TICK_SHARE = 1.16;
 const MOST_READ_SHARE = 1.3;
-const LEAST_DAYS = 60;
 const LEFT_PX = 18;
 const RIGHT_PX = 14;
 
@@ -23,6 +22,7 @@ const RIGHT_PX = 14;
 export function strengthPicture(
 	curves: readonly StrengthCurve[],
 	firstDay: IsoDate,
+	[from, to]: readonly [IsoDate, IsoDate],
 	width: number,
 ): SVGElement {
 	const points = curves.flatMap((curve) =>
@@ -32,12 +32,6 @@ export function strengthPicture(
 			share: strength / curve.labelled,
 		})),
 	);
-	const days = [
-		firstDay,
-		addDays(firstDay, LEAST_DAYS),
-		...curves.flatMap((curve) => [...curve.points, ...curve.readings].map(({ day }) => day)),
-	].sort();
-	const [from, to] = [days[0] as IsoDate, days.at(-1) as IsoDate];
 	const ends = curves.map((curve) => {
 		const day = curve.points.at(-1)?.day ?? firstDay;
 		return { name: nameOf(curve), day: new Date(day), words: endWords(curve, day) };

@@ -2,10 +2,15 @@ import { type StoreLots, storeLots } from "../../../core/plan/chlorine/storeLots
 import { type StrengthCurve, strengthCurves } from "../../../core/plan/chlorine/strengthCurves.ts";
 import type { Plan } from "../../../core/plan/plan.ts";
 import { say } from "../../../core/say.ts";
+import { addDays, type IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
-import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
+import { type Drawn, picturesFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type { State } from "../../state/store.ts";
+
+/** As many strips as stand on one sheet of paper under its heading. */
+const LOTS_TOGETHER = 5;
+const LEAST_DAYS = 60;
 
 interface Store {
 	readonly lots: StoreLots;
@@ -37,9 +42,8 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 	const store = storeOf(state);
 	if (!store || store.curves.length === 0) return undefined;
 	const { curves, lots } = store;
-	return pictureFigure(
-		({ strengthPicture }) => strengthPicture(curves, lots.firstDay, pictureWidth(room)),
-		say`Strength left in every lot over the coming months; the table has the numbers.`,
+	return picturesFigure(
+		drawnTogether(curves, lots.firstDay, pictureWidth(room)),
 		endWords(curves),
 		" ",
 		say`Each strip is one lot: its height is the strength left of what the label says, the upright line its last usable day, the dashed line the least that still makes the strength wanted. Tablets are counted and lose no strength here.`,
@@ -53,6 +57,39 @@ export function strengthView(state: State, room: number): HTMLElement | undefine
 			say`Computed, not measured; a reading flags a lot and never overrules its discard rule.`,
 		),
 	);
+}
+
+/** The strips in pictures that paper does not cut, all over the same days. */
+function drawnTogether(
+	curves: readonly StrengthCurve[],
+	firstDay: IsoDate,
+	width: number,
+): readonly Drawn[] {
+	const days = daysShown(curves, firstDay);
+	const starts = curves.flatMap((_, at) => (at % LOTS_TOGETHER === 0 ? [at] : []));
+	return starts.map((start) => {
+		const shown = curves.slice(start, start + LOTS_TOGETHER);
+		return {
+			name:
+				shown.length === curves.length
+					? say`Strength left in every lot over the coming months; the table has the numbers.`
+					: say`Strength left in the lots ${shown.map(({ lot }) => lot).join(", ")} over the coming months; the table has the numbers.`,
+			draw: ({ strengthPicture }) => strengthPicture(shown, firstDay, days, width),
+		};
+	});
+}
+
+/** The first and the last day of any curve. */
+function daysShown(
+	curves: readonly StrengthCurve[],
+	firstDay: IsoDate,
+): readonly [IsoDate, IsoDate] {
+	const days = [
+		firstDay,
+		addDays(firstDay, LEAST_DAYS),
+		...curves.flatMap((curve) => [...curve.points, ...curve.readings].map(({ day }) => day)),
+	].sort();
+	return [days[0] as IsoDate, days.at(-1) as IsoDate];
 }
 
 function endWords(curves: readonly StrengthCurve[]): string {
