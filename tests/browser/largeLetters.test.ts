@@ -4,6 +4,11 @@ import { closeClean } from "./changedDemo.ts";
 import { browser, onStick } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
+interface Viewport {
+	readonly width: number;
+	readonly height: number;
+}
+
 /** Grids of each kind, and pictures. */
 const SHEETS = [
 	"this-week",
@@ -17,8 +22,9 @@ const SHEETS = [
 	"month",
 ];
 const USUAL_PX = 16;
+const FOLDERS = languages.map(({ code }) => folderOf(code));
 
-test.each(languages.map(({ code }) => folderOf(code)))(
+test.each(FOLDERS)(
 	"letters of twice the size cut no more off than a screen of half the size /%s",
 	{ timeout: 240_000 },
 	async (language) => {
@@ -28,20 +34,30 @@ test.each(languages.map(({ code }) => folderOf(code)))(
 	},
 );
 
+test.each(FOLDERS)(
+	"on a phone with letters of twice the size no page scrolls sideways /%s",
+	{ timeout: 240_000 },
+	async (language) => {
+		const workbook = await withLetters(language, 2 * USUAL_PX, { width: 360, height: 740 });
+		const wider: string[] = [];
+		for (const sheet of await workbook.sheets()) {
+			await workbook.goTo(sheet);
+			await workbook.drawn();
+			const [wide, room] = await workbook.page.evaluate(() => [
+				document.documentElement.scrollWidth,
+				innerWidth,
+			]);
+			if (wide > room) wider.push(`${sheet}: ${wide}`);
+		}
+		expect(wider).toEqual([]);
+		await closeClean(workbook);
+	},
+);
+
 /** What is cut off, and on which sheet, for a person whose browser has letters of that size. */
-async function cutOff(
-	language: string,
-	letters: number,
-	viewport: { readonly width: number; readonly height: number },
-): Promise<string[]> {
-	const at = { ...onStick, address: onStick.address + language };
-	const workbook = await WorkbookPage.open(browser, at, { viewport });
+async function cutOff(language: string, letters: number, viewport: Viewport): Promise<string[]> {
+	const workbook = await withLetters(language, letters, viewport);
 	const { page } = workbook;
-	const tools = await workbook.context.newCDPSession(page);
-	await tools.send("Page.setFontSizes", { fontSizes: { standard: letters } });
-	await page.reload();
-	const root = page.locator("html");
-	expect(await root.evaluate((html) => getComputedStyle(html).fontSize)).toBe(`${letters}px`);
 	const cut: string[] = [];
 	for (const sheet of SHEETS) {
 		await workbook.goTo(sheet);
@@ -52,6 +68,22 @@ async function cutOff(
 	}
 	await closeClean(workbook);
 	return cut;
+}
+
+/** The workbook as a browser with letters of that size shows it. */
+async function withLetters(
+	language: string,
+	letters: number,
+	viewport: Viewport,
+): Promise<WorkbookPage> {
+	const at = { ...onStick, address: onStick.address + language };
+	const workbook = await WorkbookPage.open(browser, at, { viewport });
+	const tools = await workbook.context.newCDPSession(workbook.page);
+	await tools.send("Page.setFontSizes", { fontSizes: { standard: letters } });
+	await workbook.page.reload();
+	const root = workbook.page.locator("html");
+	expect(await root.evaluate((html) => getComputedStyle(html).fontSize)).toBe(`${letters}px`);
+	return workbook;
 }
 
 /** In the page: words that go beyond the cell, name of a column or picture they stand in. */
