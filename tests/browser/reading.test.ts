@@ -3,6 +3,7 @@ import { axeViolations } from "./axeViolations.ts";
 import { browser, served as site } from "./fixture.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
+const PHONE = { viewport: { width: 360, height: 740 } };
 const A4_LANDSCAPE_POINTS = { width: 842, height: 595 };
 
 describe("reading", { timeout: 90_000 }, () => {
@@ -22,6 +23,15 @@ describe("reading", { timeout: 90_000 }, () => {
 		const [, width, height] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf) ?? [];
 		expect(Math.floor(Number(width))).toBe(A4_LANDSCAPE_POINTS.width);
 		expect(Math.floor(Number(height))).toBe(A4_LANDSCAPE_POINTS.height);
+		await workbook.close();
+	});
+
+	test("a number and its unit stand on one line, with a plain space between them", async () => {
+		const workbook = await WorkbookPage.open(browser, site, PHONE, "product-compare.csv");
+		const amount = workbook.page.locator("h1 .unparted");
+		expect(await amount.textContent()).toBe("70 %");
+		expect(await amount.evaluate((element) => element.getClientRects().length)).toBe(1);
+		expect(await workbook.page.locator("h1").innerText()).toContain("Chlorine powder 70 % costs");
 		await workbook.close();
 	});
 

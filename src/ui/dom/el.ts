@@ -1,5 +1,4 @@
-import { isUnreviewed } from "../../core/language.ts";
-import { BESIDE } from "../../core/say.ts";
+import { wordsOf } from "./wordsOf.ts";
 
 type Listener = (event: Event) => void;
 type Prop = string | number | boolean | undefined | Listener;
@@ -20,25 +19,20 @@ export function el<K extends keyof HTMLElementTagNameMap>(
 		if (typeof value === "function") element.addEventListener(name.slice(2), value);
 		else element.setAttribute(name, value === true ? "" : String(value));
 	}
-	element.append(...present(children));
+	element.append(...present(element, children));
 	return element;
 }
 
 /** Replaces everything in an element. */
 export function fill(element: Element, ...children: readonly Child[]): void {
-	element.replaceChildren(...present(children));
+	element.replaceChildren(...present(element, children));
 }
 
-export function present(children: readonly Child[]): (Node | string)[] {
+/** What stands in an element of these children: its nodes and texts. */
+export function present(inside: Element, children: readonly Child[]): (Node | string)[] {
 	return children
 		.filter((child): child is Node | string => child !== undefined && child !== false)
-		.flatMap((child) => (typeof child === "string" ? inLanguages(child) : child));
-}
-
-/** A text that has its English beside it, told apart for who hears the page. */
-function inLanguages(text: string): (Node | string)[] {
-	const [own = "", ...english] = isUnreviewed ? text.split(BESIDE) : [text];
-	return [own, ...english.flatMap((words) => [BESIDE, el("span", { lang: "en" }, words)])];
+		.flatMap((child) => (typeof child === "string" ? wordsOf(child, inside) : child));
 }
 
 /** The element of the page's own markup with this id; the page always has it. */

@@ -103,8 +103,10 @@ export class SheetView implements View {
 	}
 
 	#paintTitle(state: State): void {
-		this.#title.textContent =
-			refusedRows(state, this.file) ?? this.#on.headline?.(state) ?? this.#page.title;
+		renew(
+			this.#title,
+			refusedRows(state, this.file) ?? this.#on.headline?.(state) ?? this.#page.title,
+		);
 	}
 
 	#paintOver(state: State): void {

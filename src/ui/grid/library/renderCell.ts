@@ -1,5 +1,6 @@
-import { BESIDE, say } from "../../../core/say.ts";
-import { el, fill } from "../../dom/el.ts";
+import { say } from "../../../core/say.ts";
+import { el } from "../../dom/el.ts";
+import { wordsOf } from "../../dom/wordsOf.ts";
 import { problemWords } from "../../format/problemWords.ts";
 import type { GridCell, GridModel } from "../gridModel.ts";
 
@@ -73,8 +74,10 @@ function redrawWords(td: HTMLElement, before: Drawing, { isWrong, text, beneath 
 /** A text that stays one is changed in its place; words in two languages are elements. */
 function rewrite(element: Element, text: string): void {
 	const only = element.firstChild;
-	if (only instanceof Text && !only.nextSibling && !text.includes(BESIDE)) only.data = text;
-	else fill(element, text);
+	const words = wordsOf(text, element);
+	if (only instanceof Text && !only.nextSibling && words.every((word) => word === text))
+		only.data = text;
+	else element.replaceChildren(...words);
 }
 
 /** Why a cell shows a dash. */

@@ -1,6 +1,7 @@
 import { isAsked, isGiven } from "../../../core/edit/begin/beginEntry.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
+import { renew } from "../../dom/renew.ts";
 import type { OwnPage, View } from "../../page.ts";
 import { pageHead } from "../../sheet/pageHead.ts";
 import type { State } from "../../state/store.ts";
@@ -49,7 +50,7 @@ export const beginPage: OwnPage = {
 		const view: View = {
 			file: beginTitle.file,
 			paint(state) {
-				title.textContent = beginHeadline(state);
+				renew(title, beginHeadline(state));
 				for (const line of lines) line.paint(state.workbook);
 				said.textContent = missingWords(state);
 				fill(answer, ...firstAnswer(state, around));

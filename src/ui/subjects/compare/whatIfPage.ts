@@ -2,6 +2,7 @@ import { keptCopies } from "../../../core/edit/keptCopies.ts";
 import type { Place } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
+import { renew } from "../../dom/renew.ts";
 import { capital } from "../../format/capital.ts";
 import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
 import { paperForm } from "../../print/paperForm.ts";
@@ -120,17 +121,17 @@ class WhatIfView implements View {
 		const hasOthers = this.#left.options.length > 1;
 		this.#choosing.hidden = !hasOthers;
 		if (!hasOthers) {
-			this.#title.textContent = say`What if? Change something in the copy: the workbook stays as it is`;
+			renew(this.#title, say`What if? Change something in the copy: the workbook stays as it is`);
 			fill(this.#body);
 			return;
 		}
 		if (this.#left.value === this.#right.value) {
-			this.#title.textContent = say`Both sides are the same: choose two different ones`;
+			renew(this.#title, say`Both sides are the same: choose two different ones`);
 			fill(this.#body);
 			return;
 		}
 		const sides = this.#sides();
-		this.#title.textContent = whatIfHeadline(...sides);
+		renew(this.#title, whatIfHeadline(...sides));
 		fill(this.#body, ...this.#troubles(sides), ...this.#heeded(sides), ...parts(sides, this.#ask));
 	}
 

@@ -6,6 +6,7 @@ import { checksSheet } from "../../../core/sheets/checks.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { named } from "../../dom/named.ts";
+import { renew } from "../../dom/renew.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
@@ -68,7 +69,7 @@ class KitHistoryView implements View {
 		fill(this.#kits, ...names.map((name) => el("option", { value: name }, name)));
 		this.#kits.value = kept;
 		const row = this.#row();
-		this.#title.textContent = row ? titleWords(row) : kitHistoryTitle.title;
+		renew(this.#title, row ? titleWords(row) : kitHistoryTitle.title);
 		fill(
 			this.#body,
 			...(row

@@ -6,6 +6,7 @@ import {
 } from "../../../core/edit/monday/routine.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
+import { renew } from "../../dom/renew.ts";
 import { saveWorkbook } from "../../files/saveWorkbook.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import type { OwnPage, View } from "../../page.ts";
@@ -71,7 +72,7 @@ export const mondayPage: OwnPage = {
 			file: mondayTitle.file,
 			paint(state) {
 				const now = routine(state.workbook);
-				title.textContent = headline(state);
+				renew(title, headline(state));
 				anew.hidden = !now?.hasMoved;
 				fill(reason, now ? undefined : say`The routine needs the first day of the plan.`);
 				if (now) for (const step of steps) step.paint(state, now);

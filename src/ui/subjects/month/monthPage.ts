@@ -10,6 +10,7 @@ import { say } from "../../../core/say.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { named } from "../../dom/named.ts";
+import { renew } from "../../dom/renew.ts";
 import { textScale } from "../../dom/textScale.ts";
 import { saveFile } from "../../files/saveFile.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
@@ -93,8 +94,10 @@ class MonthView implements View {
 				return whole.from === span.from && whole.to === span.to;
 			}) ?? "";
 		const days = daysOfSpan(span);
-		this.#title.textContent =
-			days.length === 0 ? monthTitle.title : say`${shownSpan(span)}: planned and done`;
+		renew(
+			this.#title,
+			days.length === 0 ? monthTitle.title : say`${shownSpan(span)}: planned and done`,
+		);
 		fill(
 			this.#body,
 			...(days.length === 0

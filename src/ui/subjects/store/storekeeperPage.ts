@@ -1,5 +1,6 @@
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
+import { renew } from "../../dom/renew.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type { OwnPage, PrintOut, View } from "../../page.ts";
 import { paperForm } from "../../print/paperForm.ts";
@@ -54,7 +55,7 @@ export const storekeeperPage: OwnPage = {
 			file: storekeeperTitle.file,
 			onPaper,
 			paint(state) {
-				title.textContent = storekeeperHeadline(state);
+				renew(title, storekeeperHeadline(state));
 				fill(
 					about,
 					el(

@@ -8,6 +8,7 @@ import type { Workbook } from "../../../core/workbook.ts";
 import { afterPaint } from "../../dom/afterPaint.ts";
 import { el, fill } from "../../dom/el.ts";
 import { later } from "../../dom/later.ts";
+import { renew } from "../../dom/renew.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type * as OnPages from "../../onPages.ts";
 import type { OwnPage, Surroundings, View } from "../../page.ts";
@@ -97,7 +98,7 @@ class TodayView implements View {
 		const read = readWorkbook(state.workbook);
 		const moment = momentShown(state, read, this.#chosen);
 		const kits = kitsOn(read, moment.from.date);
-		this.#title.textContent = todayHeadline(kits) ?? todayTitle.title;
+		renew(this.#title, todayHeadline(kits) ?? todayTitle.title);
 		fill(
 			this.#days,
 			...moment.days.map((day) => el("option", { value: day }, shownDayAndYear(day))),

@@ -4,6 +4,7 @@ import { districtStockSheet } from "../../../core/sheets/districtStock.ts";
 import { unitsOrderSheet } from "../../../core/sheets/unitsOrder.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
 import { el, fill } from "../../dom/el.ts";
+import { renew } from "../../dom/renew.ts";
 import { catchDrops } from "../../files/catchDrops.ts";
 import { type GivenFile, pickedFiles } from "../../files/givenFile.ts";
 import { pickFiles, pickFolder } from "../../files/pickFiles.ts";
@@ -173,10 +174,12 @@ export class SeveralUnitsView implements View {
 		const lines = state ? linesOf(state) : [];
 		const { district } = reading;
 		const { units } = district;
-		this.#title.textContent =
+		renew(
+			this.#title,
 			units.length === 0 || reading.isGoing
 				? severalUnitsTitle.title
-				: orderHeadline(district.counted, lines);
+				: orderHeadline(district.counted, lines),
+		);
 		const notes = this.#notesOf(state);
 		fill(this.#notes, ...notes.map((words) => el("li", {}, words)));
 		this.#notes.hidden = notes.length === 0;
