@@ -31,7 +31,7 @@ describe("reading", { timeout: 90_000 }, () => {
 		const amount = workbook.page.locator("h1 .unparted");
 		expect(await amount.textContent()).toBe("70 %");
 		expect(await amount.evaluate((element) => element.getClientRects().length)).toBe(1);
-		expect(await workbook.page.locator("h1").innerText()).toContain("Chlorine powder 70 % costs");
+		expect(await workbook.page.locator("h1").textContent()).toContain("Chlorine powder 70 % costs");
 		await workbook.close();
 	});
 
