@@ -4,7 +4,6 @@ import { isSentAway, isSterile } from "../../../core/plan/methods/readyLifeDaysO
 import { treatedKits } from "../../../core/plan/methods/treatedKits.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
-import { dayPlanSheet } from "../../../core/sheets/dayPlan.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
@@ -13,6 +12,7 @@ import { wordIn } from "../../state/numberIn.ts";
 import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { nameOfProductInUse } from "../mixing/mix.ts";
 import { type KitLabel, kitLabel } from "./kitLabel.ts";
 import { rinseLabel } from "./rinseLabel.ts";
 import { type SetApart, setApartLabel } from "./setApartLabel.ts";
@@ -33,7 +33,7 @@ export interface WantedLabels {
 
 /** Rows of the mixing sheet for the product in use: one for each lot. */
 export function mixesInUse(state: State): readonly ComputedRow<typeof mixingSheet>[] {
-	const inUse = wordIn(rowsOf(state.plan, dayPlanSheet)[0]?.chlorine_product);
+	const inUse = nameOfProductInUse(state);
 	return rowsOf(state.plan, mixingSheet).filter(
 		(row) => inUse !== "" && wordIn(row.product) === inUse,
 	);

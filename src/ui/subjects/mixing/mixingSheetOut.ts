@@ -25,7 +25,7 @@ export const mixingSheetOut: PrintOut = {
 			state,
 			"mixing-sheet",
 			{
-				title: say`Mixing chlorine solution: ${nameOfProductInUse(state)}`,
+				title: titleOf(nameOfProductInUse(state)),
 				cautions: mixingCautions,
 				end: printedFoot(),
 			},
@@ -35,6 +35,10 @@ export const mixingSheetOut: PrintOut = {
 		),
 	],
 };
+
+function titleOf(product: string): string {
+	return product === "" ? say`Mixing chlorine solution` : say`Mixing chlorine solution: ${product}`;
+}
 
 function firstDay(state: State): HTMLElement {
 	const [first] = mixOfDays(state);

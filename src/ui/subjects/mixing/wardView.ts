@@ -24,7 +24,10 @@ export function wardHeadline(state: State): string | undefined {
 	if (all === undefined)
 		return say`${shownPlain(litres)} L a day of other solution on the ward over the plan`;
 	const quantity = quantityWords(Math.ceil(all), wordIn(rows[0]?.product_measure));
-	return say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${nameOfProductInUse(state)} over the plan`;
+	const product = nameOfProductInUse(state);
+	return product === ""
+		? say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of product over the plan`
+		: say`${shownPlain(litres)} L a day of other solution on the ward: ${quantity} of ${product} over the plan`;
 }
 
 /** That the ward's other solution is kept apart from the kits' figures. @param listsIt whether it stands over the list itself */

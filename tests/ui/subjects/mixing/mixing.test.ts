@@ -19,6 +19,7 @@ import {
 import { mixingCautions } from "../../../../src/ui/subjects/mixing/mixingCautions.ts";
 import { type MixingRules, mixSteps } from "../../../../src/ui/subjects/mixing/mixSteps.ts";
 import { endsFirst, storeOf } from "../../../../src/ui/subjects/mixing/strengthView.ts";
+import { wardHeadline } from "../../../../src/ui/subjects/mixing/wardView.ts";
 import { boilingRounds } from "../../../../src/ui/subjects/water/boilingRounds.ts";
 import { coolingOf } from "../../../../src/ui/subjects/water/coolingOf.ts";
 import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
@@ -216,6 +217,24 @@ test.each([
 	const on = await pageOf(file)?.load();
 	if (!on || "mount" in on) throw new Error(`${file} has no page with a grid`);
 	expect(plain(on.headline?.(demo()))).toBe(answer);
+});
+
+const WARD = "use,litres_per_day,strength_pct,note\nfloors,20,0.1,\nspills,2,0.5,";
+
+test.each([
+	[
+		"with the product in rounds",
+		{},
+		"22 L a day of other solution on the ward: 6 090 mL of liquid over the plan",
+	],
+	[
+		"where rounds mix none",
+		{ method: "steam" },
+		"22 L a day of other solution on the ward: 6 090 mL of product over the plan",
+	],
+])("the ward's other solution in a line, %s", (_, settings, words) => {
+	const { state } = new Store(unitWith(settings, { "ward-solution.csv": WARD }));
+	expect(plain(wardHeadline(state))).toBe(words);
 });
 
 test("every source that says others differ has its topic, once", () => {
