@@ -55,14 +55,14 @@ const fromSources = calculation<{ litres: number; sources: readonly WaterSource[
 				{ source: "well", litres_per_day: null },
 			],
 		},
-		result: "tap 60 L, well 21 L",
+		result: "tap (60 L), well (21 L)",
 		within: 0,
 	},
 	compute: ({ litres, sources }) => {
 		if (sources.length === 0) return "";
 		const { taken, missing } = takenFrom(litres, sources);
-		const parts = taken.map((part) => `${part.source} ${Math.ceil(part.litres)} L`);
-		if (missing > 0) parts.push(`${NOT_COVERED} ${Math.ceil(missing)} L`);
+		const parts = taken.map((part) => `${part.source} (${Math.ceil(part.litres)} L)`);
+		if (missing > 0) parts.push(`${NOT_COVERED} (${Math.ceil(missing)} L)`);
 		return parts.join(", ");
 	},
 });

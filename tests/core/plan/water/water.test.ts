@@ -153,15 +153,15 @@ describe("containers and sources", () => {
 
 	test.each([
 		["no list: nothing to say", [], ""],
-		["one without end", ["mains,,"], "mains 115 L"],
-		["in their order", ["tank,40,", "well,,"], "tank 40 L, well 75 L"],
-		["the other order", ["well,,", "tank,40,"], "well 115 L"],
+		["one without end", ["mains,,"], "mains (115 L)"],
+		["in their order", ["tank,40,", "well,,"], "tank (40 L), well (75 L)"],
+		["the other order", ["well,,", "tank,40,"], "well (115 L)"],
 		[
 			"not enough: what is not covered is said",
 			["tank,40,", "well,30.5,"],
-			"tank 40 L, well 31 L, not covered 45 L",
+			"tank (40 L), well (31 L), not covered (45 L)",
 		],
-		["a dry one is passed over", ["tank,0,", "well,,"], "well 115 L"],
+		["a dry one is passed over", ["tank,0,", "well,,"], "well (115 L)"],
 	])("%s", (_what, lines, from) => {
 		expect(taken("20", ...lines)).toBe(from);
 	});
