@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { dropDemo } from "./droppedDemo.ts";
 import { browser, onStick, served } from "./fixture.ts";
-import { type Printed, printed as print } from "./paper.ts";
+import { type Printed, printed as print, readPdf } from "./paper.ts";
 import { WorkbookPage } from "./workbookPage.ts";
 
 const A4 = { width: 596, height: 843 };
@@ -152,7 +152,9 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 			},
 		});
 		const said = workbook.page.locator(".said");
-		await expect.poll(() => said.textContent()).toMatch(/Tap 60 L, Rain tank 20 L, not covered/);
+		await expect
+			.poll(() => said.textContent())
+			.toMatch(/Tap \(60 L\), Rain tank \(20 L\), not covered/);
 		await expect
 			.poll(() => workbook.headline())
 			.toMatch(/^Fetch \d+ L on Mon 1 Mar: \d+ containers$/);
@@ -245,3 +247,22 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		});
 	});
 });
+
+test.each([
+	["", 3, /Never let chlorine meet vinegar/],
+	["fr/", 3, /Ne jamais mettre le chlore en contact avec du vinaigre/],
+	["pt/", 4, /Nunca deixe o cloro entrar em contacto com vinagre/],
+] as const)(
+	"every page of the wall tables names its product and carries the cautions /%s",
+	async (language, count, caution) => {
+		const at = { ...onStick, address: onStick.address + language };
+		const workbook = await WorkbookPage.open(browser, at, {}, "wall-table.csv");
+		const { pages } = readPdf(await workbook.page.pdf({ preferCSSPageSize: true }));
+		expect(pages).toHaveLength(count);
+		for (const page of pages) {
+			expect(page.replace(/\s+/g, " ")).toMatch(caution);
+			expect(page).toMatch(/3[.,]5 ?%|70 ?%|1[.,]5 ?g/);
+		}
+		await workbook.close();
+	},
+);

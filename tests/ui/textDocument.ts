@@ -1,9 +1,15 @@
 import { afterAll, beforeAll, vi } from "vitest";
 
-/** As much of an element as a page for paper needs: its children and their text. */
+/** As much of an element as a page for paper needs: its children and their text, apart from others' but within a line. */
 class TextElement {
+	readonly tagName: string;
+	readonly #apart: string;
 	readonly #children: (TextElement | string)[] = [];
 
+	constructor(tag: string) {
+		this.tagName = tag.toUpperCase();
+		this.#apart = tag === "span" ? "" : " ";
+	}
 	append(...children: readonly (TextElement | string)[]): void {
 		this.#children.push(...children);
 	}
@@ -14,8 +20,11 @@ class TextElement {
 	}
 	get textContent(): string {
 		return this.#children
-			.map((child) => (typeof child === "string" ? child : ` ${child.textContent} `))
+			.map((child) => (typeof child === "string" ? child : child.#inLine))
 			.join("");
+	}
+	get #inLine(): string {
+		return this.#apart + this.textContent + this.#apart;
 	}
 }
 
@@ -23,7 +32,7 @@ class TextElement {
 export function withTextDocument(): void {
 	beforeAll(() => {
 		const body = { dataset: { version: "test" } };
-		vi.stubGlobal("document", { createElement: () => new TextElement(), body });
+		vi.stubGlobal("document", { createElement: (tag: string) => new TextElement(tag), body });
 	});
 	afterAll(() => void vi.unstubAllGlobals());
 }

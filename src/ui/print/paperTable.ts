@@ -1,4 +1,5 @@
 import { type Child, el } from "../dom/el.ts";
+import { partsOf } from "./partsOf.ts";
 
 export interface PaperColumn {
 	readonly label: string;
@@ -80,9 +81,8 @@ export function paperTable(
 
 /** The heading stands over the first of the rows. */
 function inParts({ heading, rows }: PaperPart): PaperPart[] {
-	const starts = rows.flatMap((_, row) => (row % ROWS_TOGETHER === 0 ? [row] : []));
-	return starts.map((start) => ({
-		...(heading !== undefined && start === 0 && { heading }),
-		rows: rows.slice(start, start + ROWS_TOGETHER),
+	return partsOf(rows, ROWS_TOGETHER).map((together, at) => ({
+		...(heading !== undefined && at === 0 && { heading }),
+		rows: together,
 	}));
 }

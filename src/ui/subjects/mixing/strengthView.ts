@@ -6,6 +6,7 @@ import { addDays, type IsoDate } from "../../../core/values/date.ts";
 import { el } from "../../dom/el.ts";
 import { type Drawn, picturesFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
+import { partsOf } from "../../print/partsOf.ts";
 import type { State } from "../../state/store.ts";
 
 /** As many strips as stand on one sheet of paper under its heading. */
@@ -66,9 +67,7 @@ function drawnTogether(
 	width: number,
 ): readonly Drawn[] {
 	const days = daysShown(curves, firstDay);
-	const starts = curves.flatMap((_, at) => (at % LOTS_TOGETHER === 0 ? [at] : []));
-	return starts.map((start) => {
-		const shown = curves.slice(start, start + LOTS_TOGETHER);
+	return partsOf(curves, LOTS_TOGETHER).map((shown) => {
 		return {
 			name:
 				shown.length === curves.length

@@ -1,9 +1,7 @@
 import { isOfUnknownAge } from "../../../core/plan/chlorine/isOfUnknownAge.ts";
 import type { LotFigures } from "../../../core/plan/chlorine/lotFigures.ts";
-import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
-import { wallTableSheet } from "../../../core/sheets/wallTable.ts";
 import { endOfMonth } from "../../../core/values/isoMonth.ts";
 import { el } from "../../dom/el.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
@@ -15,34 +13,21 @@ import type { PrintOut } from "../../page.ts";
 import { paperForm } from "../../print/paperForm.ts";
 import { uprightTable } from "../../print/uprightTable.ts";
 import { standing } from "../../shell/standing.ts";
-import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { type Printed, printedSetting, unitSetting } from "../../state/unitSetting.ts";
-import { type Mix, mixOf } from "./mix.ts";
+import type { Mix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { settleWords } from "./mixSteps.ts";
 import { storeOf } from "./strengthView.ts";
+import { type WallPage, wallPages } from "./wallPages.ts";
 
-/** The wall tables: a page for each product, in big type, for the lots in the store. */
+/** The wall tables: pages of their own for each product, in big type, for the lots in the store. */
 export const wallTableOut: PrintOut = {
 	name: say`Print the wall tables`,
-	pages: (state) => {
-		const mixes = rowsOf(state.plan, wallTableSheet).flatMap(
-			(row) => mixOf(row, wordIn(row.product)) ?? [],
-		);
-		const products = [...new Set(mixes.map(({ product }) => product))];
-		return products.map((product) =>
-			wallPage(
-				state,
-				product,
-				mixes.filter((mix) => mix.product === product),
-			),
-		);
-	},
+	pages: (state) => wallPages(state).map((page) => wallPage(state, page)),
 };
 
-function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLElement {
-	const lots = [...new Set(mixes.map(({ lot }) => lot))];
+function wallPage(state: State, { product, lots, mixes, useFirst }: WallPage): HTMLElement {
 	const hours = printedSetting(state, "solution_life_hours");
 	const pct = printedSetting(state, "target_strength_pct");
 	const start = unitSetting(state, "plan_start");
@@ -66,11 +51,11 @@ function wallPage(state: State, product: string, mixes: readonly Mix[]): HTMLEle
 		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours), " ", pct.why),
 		mixes[0]?.measure === "g" &&
 			el("p", { class: "wall-how" }, settleWords(printedSetting(state, "settle_minutes"))),
-		...lots.map((lot, at) =>
+		...lots.map((lot) =>
 			lotPart(
 				state,
 				mixes.filter((mix) => mix.lot === lot),
-				at === 0 && lots.length > 1,
+				lot === useFirst,
 			),
 		),
 	);
@@ -98,7 +83,7 @@ function lotPart(state: State, mixes: readonly Mix[], first: boolean): HTMLEleme
 		el("p", { class: "valid" }, validWords(state, mixes)),
 		ageWords(state, mixes),
 		uprightTable(
-			"wall-lines",
+			`wall-lines${measure === "mL" ? " marked-lines" : ""}`,
 			[
 				say.safety`To make`,
 				say.safety`Water first`,

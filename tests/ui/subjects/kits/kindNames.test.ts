@@ -19,7 +19,7 @@ test("each kind is named under the end of its curve, none over another", () => {
 
 test("a name longer than the room beside its end is cut", () => {
 	const shown = [...curve("of the second stage", 9, 8, 7, 6, 5), ...curve("b", 9)];
-	expect(kindNames(shown, pxOf, 120).map(({ kind }) => kind)).toEqual(["of the …", "b"]);
+	expect(kindNames(shown, pxOf, 120).map(({ kind }) => kind)).toEqual(["of the…", "b"]);
 });
 
 test("a kind by itself needs no name", () => {

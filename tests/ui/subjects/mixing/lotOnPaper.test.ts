@@ -6,6 +6,7 @@ import { type State, Store } from "../../../../src/ui/state/store.ts";
 import { wantedLabels } from "../../../../src/ui/subjects/labels/wantedLabels.ts";
 import { type Mix, mixesOfFirstDay, remarkOn } from "../../../../src/ui/subjects/mixing/mix.ts";
 import { mixingSheetOut } from "../../../../src/ui/subjects/mixing/mixingSheetOut.ts";
+import { wallPages } from "../../../../src/ui/subjects/mixing/wallPages.ts";
 import { wallTableOut } from "../../../../src/ui/subjects/mixing/wallTableOut.ts";
 import { textOf, withTextDocument } from "../../textDocument.ts";
 
@@ -57,4 +58,22 @@ test("the wall table is in steps that can be measured, for the weakest day of it
 test("nothing is said of a lot as it should be", () => {
 	for (const words of Object.values(places(demoWithLot({}))))
 		expect(words).not.toMatch(/age is not known|Too little/);
+});
+
+test("of more lots than a page holds, each page has the name of the product and the cautions", () => {
+	const received = [
+		{ row: 2, column: "received_on", text: "2027-02-25" },
+		{ row: 2, column: "arrives_on", text: "" },
+	];
+	const changed = new Store(withTexts(demoWorkbook(), lotsSheet.file, received)).state;
+	expect(wallPages(changed).map(({ lots, useFirst }) => [lots, useFirst])).toEqual([
+		[["B-0211", "B-0234"], "B-0211"],
+		[["B-0251"], "B-0211"],
+		[["P-17"], undefined],
+		[["T-08"], undefined],
+	]);
+	const pages = wallTableOut.pages(changed).map((page) => textOf([page]));
+	expect(pages).toHaveLength(4);
+	for (const page of pages) expect(page).toMatch(/mixing 0\.5 % solution.*Never let chlorine/);
+	expect(pages.filter((page) => page.includes("use this one first"))).toHaveLength(1);
 });
