@@ -3,12 +3,16 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { say } from "../../../core/say.ts";
 import { productCompareSheet } from "../../../core/sheets/productCompare.ts";
 import { el } from "../../dom/el.ts";
-import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
+import { picturesFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { shownAs } from "../../format/shownFigure.ts";
+import { partsOf } from "../../print/partsOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { nameOfProductInUse } from "./mix.ts";
+
+/** As many bars as stand on one sheet of paper. */
+const PRODUCTS_TOGETHER = 8;
 
 /** A product over a quarter; what is not known is undefined. */
 interface Compared {
@@ -67,10 +71,13 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 		cost === undefined ? [] : [{ product, cost, inUse: product === inUse }],
 	);
 	if (costs.length < 2) return el("section", { class: "said" }, sentence);
-	return pictureFigure(
-		({ costPicture }) =>
-			costPicture(costs, unitSetting(state, "currency") ?? "", pictureWidth(room)),
-		say`Cost of each product over a quarter; the table has the numbers.`,
+	const most = Math.max(...costs.map(({ cost }) => cost));
+	const currency = unitSetting(state, "currency") ?? "";
+	return picturesFigure(
+		partsOf(costs, PRODUCTS_TOGETHER).map((shown) => ({
+			name: say`Cost of each product over a quarter; the table has the numbers.`,
+			draw: ({ costPicture }) => costPicture(shown, most, currency, pictureWidth(room)),
+		})),
 		sentence,
 	);
 }

@@ -13,14 +13,14 @@ export interface ProductCost {
 	readonly inUse: boolean;
 }
 
-/** One bar a product, its cost written on it; the product in use is marked. */
+/** One bar a product, its cost written on it; the product in use is marked. @param most the highest cost of all that are compared */
 export function costPicture(
 	costs: readonly ProductCost[],
+	most: number,
 	currency: string,
 	width: number,
 ): SVGElement {
 	const words = ({ cost }: ProductCost) => `${shownNumber(cost, 2)} ${currency}`.trim();
-	const most = Math.max(...costs.map(({ cost }) => cost));
 	const longest = Math.max(...costs.map((cost) => words(cost).length)) * LETTER_PX;
 	return quietParts(
 		plot({

@@ -10,6 +10,7 @@ export function whoIsNeeded({ name, steps, waitsFor }: ShownRound, day: IsoDate)
 	const people = Math.max(...steps.map((step) => step.people));
 	const busy = listed(spans(steps, (step) => step.people > 0, day));
 	const free = listed(spans(steps, (step) => step.people === 0, day));
+	if (busy === "") return say`${name}: nobody is needed.`;
 	const who = counted(people, "person");
 	return free === ""
 		? say`${name}: ${who} ${busy}.`

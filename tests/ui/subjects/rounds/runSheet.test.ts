@@ -49,6 +49,8 @@ test("who is needed: work that follows work is one span, waiting is free", () =>
 		"Night: 2 people 23:20–23:50 and 00:10–00:20 (Tue 2 Mar); nobody busy 23:50–00:10 (Tue 2 Mar).",
 	);
 	expect(whoIsNeeded(round(step("wash", 420, 430, 1)), DAY)).toBe("Night: 1 person 07:00–07:10.");
+	expect(whoIsNeeded(round(step("hand over", 420, 420, 1)), DAY)).toBe("Night: nobody is needed.");
+	expect(whoIsNeeded(round(step("soak", 420, 440, 0)), DAY)).toBe("Night: nobody is needed.");
 	expect(whoIsNeeded({ ...round(), waitsFor: "The gap is short." }, DAY)).toBe(
 		"Night has no times yet. The gap is short.",
 	);
