@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { expiriesPerDay } from "../../../src/core/kits/expiriesPerDay.ts";
 import { readyAt } from "../../../src/core/kits/readyAt.ts";
 import type { InRounds } from "../../../src/core/kits/roundsGoneThrough.ts";
 import { unmetPer1000 } from "../../../src/core/kits/unmetPer1000.ts";
@@ -183,4 +184,26 @@ describe("kits out of reach", () => {
 			nonePer1000: 0,
 		});
 	});
+});
+
+describe("kits sent away", () => {
+	const away = { kind: "sent_away", starts: [480], turnaroundMinutes: 2 * DAY } as const;
+	const plan = { ...away, usesPerDay: [1, 1, 1], hourShares: flatDay };
+
+	test.each([
+		["of no end", null, 0],
+		[
+			"of two weeks",
+			14,
+			expiriesPerDay.compute({ kitsInService: 20, usesPerDay: 1, readyLifeDays: 14 }),
+		],
+	])(
+		"out of reach are those used since the last round that came back, and those out of date: a life %s",
+		(_, readyLifeDays, expiring) => {
+			// Of the round of two days ago the kits are back since 08:00; it is 10:00.
+			const used = 2 + 2 / 24;
+			const { ready } = readyAt(20, { ...plan, readyLifeDays }, DAY + 600);
+			expectWithin(ready, 20 - used - 2 * Number(expiring), 1e-9, "kits");
+		},
+	);
 });

@@ -149,3 +149,20 @@ describe("kits that go out of date", () => {
 		expectWithin(inTime, 0.7, 0.1, "per 1,000");
 	});
 });
+
+// From one morning to the next there is time for 60 minutes and eleven kits of two hours each.
+test.each([
+	[10, true],
+	[11, false],
+	[15, false],
+])(
+	"%d uses on each of three days, one round a day that takes eleven kits: kept up with, %s",
+	(uses, keepsUp) => {
+		const change = {
+			starts: [420],
+			length: { perRound: 60, perKit: 120, loads: [] },
+			usesPerDay: [uses, uses, uses],
+		};
+		expect(new UnmetInRounds(unit(change)).keepsUp).toBe(keepsUp);
+	},
+);

@@ -7,7 +7,7 @@ import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { expectExample } from "../../expectExample.ts";
 import { expectWords } from "../../expectWords.ts";
-import { calculationsBehind, rowsOf, valueIn as valueOfCell } from "../../planCells.ts";
+import { calculationsBehind, numberIn, rowsOf, valueIn as valueOfCell } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 /** Two gloves of a kit are thrown away with it; six births of which ten in a hundred need one. */
@@ -44,6 +44,16 @@ test("with a line of its own both are used up day by day, as the sum's example s
 	if (!sum) expect.fail("no sum of both");
 	expectExample(sum);
 	expectWords(sum);
+});
+
+test("what an order of it must last for is its own wait, however far the store looks ahead", () => {
+	const [near, far] = [60, 200].map((stock_horizon_days) => {
+		const made = plan(unitWith({ stock_horizon_days }, files));
+		return rowsOf(made, "order.csv").find(({ item }) => valueOfCell(item) === "clean gloves");
+	});
+	expect(numberIn(near, "use_expected")).toBeGreaterThan(1);
+	for (const column of ["use_expected", "target_stock"])
+		expect(numberIn(far, column), column).toBe(numberIn(near, column));
 });
 
 test("the kits of a day follow from their own calculation, as its example says", () => {
