@@ -1,7 +1,7 @@
 import { isUnreviewed } from "../../core/language.ts";
 import { BESIDE } from "../../core/say.ts";
 
-const AMOUNT = /((?:[\d.,\u202f–]*\d) (?:%|°C|mg\/L|g\/L|mL|L|mg|kg|g|h|min)(?![\p{L}\d/]))/u;
+const AMOUNT = /([\d.,\u202f–]{0,20}\d (?:%|°C|mg\/L|g\/L|mL|L|mg|kg|g|h|min)(?![\p{L}\d/]))/u;
 /** Elements that take text alone, or give each child a place of its own. */
 const OF_ONE_TEXT = new Set(["OPTION", "LABEL", "BUTTON", "SUMMARY"]);
 
