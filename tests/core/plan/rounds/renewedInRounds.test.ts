@@ -20,6 +20,8 @@ test.each<[string, string, Record<string, string | number>, string[]]>([
 	["before the plan", "2027-02-21", {}, []],
 	["with the first day", "2027-02-22", {}, ["2027-03-01 night"]],
 	["with the last day of the plan", "2027-02-23", {}, ["2027-03-02 night"]],
+	["with the last day of three", "2027-02-24", { plan_days: 3 }, ["2027-03-03 night"]],
+	["with the only day", "2027-02-22", { plan_days: 1 }, ["2027-03-01 night"]],
 	["after the plan", "2027-02-24", {}, []],
 	[
 		"with the first day, renewed the day after",
