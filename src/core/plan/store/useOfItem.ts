@@ -69,11 +69,11 @@ export function itemIfKnown(
 		: { expected: notSaid, setAside: notSaid };
 }
 
-/** Whether something says what an item goes for; a line that cannot be read may. */
+/** Whether something says what an item goes for; a line of it that cannot be read may, or one of no known item. */
 export function isUseKnown(unit: UnitFigures, item: string, days: readonly UsedDay[]): boolean {
 	const { usage, chlorine } = unit.read.tables;
 	return (
-		usage.badRows.length > 0 ||
+		usage.badRows.some(({ value }) => (value.item ?? item) === item) ||
 		usage.problems.some(({ weight }) => weight === "error") ||
 		usageByItem(usage).of(item).length > 0 ||
 		useOfSingleUse(unit, item, days) !== undefined ||

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
+import { isWithinPlan } from "../../../../src/core/plan/store/drawsOfRounds.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { always } from "../../../properties/workbooks.ts";
 import { contentOf } from "../../contentOf.ts";
@@ -64,6 +66,21 @@ describe("product drawn by rounds", () => {
 		],
 	])("%s", (_what, rounds, journal, left) => {
 		expectWithin(onHand(madeWith(rounds, journal)), left, 1e-9, "L");
+	});
+
+	test("a round draws the product that it was mixed from", () => {
+		// 7 L of 0.5 % are 35 g of available chlorine, half a hundred grams of powder of 70 %.
+		const made = madeWith(["2027-02-20,07:00,A,powder,P1,7"]);
+		const lots = contentOf(made, "stock.csv", "lot", "on_hand");
+		expect(lots.find(([lot]) => lot === "L1")?.[1]).toBe(10);
+		expectWithin(Number(lots.find(([lot]) => lot === "P1")?.[1]), 450, 1e-9, "g");
+	});
+
+	test("without a first day of the plan no day is after its last", () => {
+		const read = readWorkbook(unitWith({ plan_start: "" }));
+		expect(isWithinPlan(read, "2099-12-31")).toBe(true);
+		expect(isWithinPlan(readWorkbook(unitWith({})), "2027-03-07")).toBe(true);
+		expect(isWithinPlan(readWorkbook(unitWith({})), "2027-03-08")).toBe(false);
 	});
 
 	test("a lot of another item that has the same mark is not drawn from", () => {

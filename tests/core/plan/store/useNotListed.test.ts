@@ -31,6 +31,18 @@ test("a line counts, also one that says 0", () => {
 	expect([gauze?.expected, gauze?.set_aside].map((cell) => cell && valueIn(cell))).toEqual([0, 0]);
 });
 
+test("a line that cannot be read is told in the place of none, unless it is of another item", () => {
+	expect(gloves(plan(smallUnit(usage(",piece,2,"))))).toEqual(["bad-cell", "bad-cell"]);
+	expect(gloves(plan(smallUnit(usage("clean gloves,piece,much,"))))).toEqual([
+		"bad-cell",
+		"bad-cell",
+	]);
+	expect(gloves(plan(smallUnit(usage("gauze squares,piece,much,"))))).toEqual([
+		"use-not-listed",
+		"use-not-listed",
+	]);
+});
+
 test("a piece for single use needs no line", () => {
 	const files = {
 		...usage("gauze squares,piece,2,"),

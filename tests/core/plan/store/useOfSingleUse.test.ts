@@ -56,6 +56,17 @@ test("what an order of it must last for is its own wait, however far the store l
 		expect(numberIn(far, column), column).toBe(numberIn(near, column));
 });
 
+test("no round is safe without it, though no line says that a round uses it", () => {
+	const usage = "item,basis,quantity,note\nvinegar,descale,1,";
+	const made = plan(unitWith({}, { ...files, "usage.csv": usage }));
+	const stops = rowsOf(made, "order.csv").map((row) => [row.item, row.stops].map(valueOfCell));
+	expect(Object.fromEntries(stops)).toMatchObject({
+		"clean gloves": "safe_rounds",
+		vinegar: "descaling",
+		liquid: "disinfection",
+	});
+});
+
 test("the kits of a day follow from their own calculation, as its example says", () => {
 	const behind = [...calculationsBehind(useOf("clean gloves")?.days as never)];
 	const [own] = behind.filter(({ key }) => key === "kits_used_on_day");
