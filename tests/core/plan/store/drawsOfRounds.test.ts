@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
-import { isWithinPlan } from "../../../../src/core/plan/store/drawsOfRounds.ts";
+import { drawsOfRounds, isWithinPlan } from "../../../../src/core/plan/store/drawsOfRounds.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { always } from "../../../properties/workbooks.ts";
@@ -75,6 +75,15 @@ describe("product drawn by rounds", () => {
 		expect(lots.find(([lot]) => lot === "L1")?.[1]).toBe(10);
 		expectWithin(Number(lots.find(([lot]) => lot === "P1")?.[1]), 450, 1e-9, "g");
 	});
+
+	test.each(["target_strength_pct", "measure_step_ml", "measure_step_g"])(
+		"nothing is drawn where nobody can read the setting %s",
+		(key) => {
+			const files = { "rounds-done.csv": [ROUNDS, round("2027-02-20", "7")].join("\n") };
+			const read = readWorkbook(unitWith({ product_drawn_by: "rounds", [key]: "much" }, files));
+			expect(drawsOfRounds(read)).toEqual([]);
+		},
+	);
 
 	test("without a first day of the plan no day is after its last", () => {
 		const read = readWorkbook(unitWith({ plan_start: "" }));
