@@ -110,13 +110,16 @@ test("what is late is named, and on the first day of a new workbook nothing is",
 });
 
 test("an item whose number waits is neither forgotten nor taken for enough", () => {
-	const { state } = new Store(
-		unit({ "usage.csv": "item,basis,quantity,note\nvinegar,descale,many," }),
-	);
+	const usage = "item,basis,quantity,note\nvinegar,descale,many,";
+	const others = "gauze squares,piece,2,\nclean gloves,worker_round,2,";
+	const { state } = new Store(unit({ "usage.csv": `${usage}\n${others}` }));
 	const vinegar = orderLines(state).find(({ item }) => item === "vinegar");
 	expect(vinegar).toMatchObject({ urgency: "unknown", packs: undefined });
 	expect(vinegar?.waitsFor).toContain("many");
-	expect(orderHeadline(state)).toContain("needs a number");
+	expect(orderHeadline(state)).toContain("1 item needs a number");
+	// Items of which no line is left wait as well.
+	const alone = new Store(unit({ "usage.csv": usage })).state;
+	expect(orderHeadline(alone)).toContain("3 items need a number");
 });
 
 test("the storekeeper sees what is past use, what is on the way and what should have come", () => {
