@@ -71,12 +71,11 @@ export function compareView(state: State, room: number): HTMLElement | undefined
 		cost === undefined ? [] : [{ product, cost, inUse: product === inUse }],
 	);
 	if (costs.length < 2) return el("section", { class: "said" }, sentence);
-	const most = Math.max(...costs.map(({ cost }) => cost));
 	const currency = unitSetting(state, "currency") ?? "";
 	return picturesFigure(
 		partsOf(costs, PRODUCTS_TOGETHER).map((shown) => ({
 			name: say`Cost of each product over a quarter; the table has the numbers.`,
-			draw: ({ costPicture }) => costPicture(shown, most, currency, pictureWidth(room)),
+			draw: ({ costPicture }) => costPicture(shown, costs, currency, pictureWidth(room)),
 		})),
 		sentence,
 	);

@@ -13,15 +13,16 @@ export interface ProductCost {
 	readonly inUse: boolean;
 }
 
-/** One bar a product, its cost written on it; the product in use is marked. @param most the highest cost of all that are compared */
+/** One bar a product, its cost written on it; the product in use is marked. @param all that are compared, by which the scale goes */
 export function costPicture(
 	costs: readonly ProductCost[],
-	most: number,
+	all: readonly ProductCost[],
 	currency: string,
 	width: number,
 ): SVGElement {
 	const words = ({ cost }: ProductCost) => `${shownNumber(cost, 2)} ${currency}`.trim();
-	const longest = Math.max(...costs.map((cost) => words(cost).length)) * LETTER_PX;
+	const most = Math.max(...all.map(({ cost }) => cost));
+	const longest = Math.max(...all.map((cost) => words(cost).length)) * LETTER_PX;
 	return quietParts(
 		plot({
 			width,
