@@ -155,7 +155,7 @@ test("two windows that save into one file: the second brings both together, and 
 	const first = await WorkbookPage.open(browser, served, {}, "births.csv", answerFilePickers);
 	const saves = async (page: Page) => {
 		await page.locator("#save-workbook").click();
-		await page.locator("#kept", { hasText: "Saved in" }).waitFor();
+		await page.locator("#kept", { hasText: /^Saved in / }).waitFor();
 	};
 	await answer(first.page, "ours.zip");
 	await type(first, 0, "from the start");
