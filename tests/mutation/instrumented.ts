@@ -19,11 +19,15 @@ export interface Mutant {
 	readonly original: string;
 }
 
-/** Copies the program and its tests, with every mutant of src/core built in behind a switch. */
-export async function instrumented(pattern: string): Promise<readonly Mutant[]> {
+/** Copies the program and its tests: nothing done to the project meanwhile tells. */
+export function copied(): void {
 	rmSync(copy, { recursive: true, force: true });
 	for (const part of ["src", "sample-csv", "tests", "docs/manual", "package.json", "tsconfig.json"])
 		cpSync(root + part, copy + part, { recursive: true });
+}
+
+/** Builds every mutant of these source files into the copy, each behind a switch. */
+export async function instrumented(pattern: string): Promise<readonly Mutant[]> {
 	const names = globSync(pattern, { cwd: root }).sort();
 	const files = names.map((name) => ({
 		name,

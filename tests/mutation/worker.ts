@@ -1,14 +1,16 @@
 import { parentPort } from "node:worker_threads";
-import { kills } from "./runner.ts";
+import { type Broken, dryRun, kills } from "./runner.ts";
 
-/** A mutant and the tests that come by it, file by file, the most specific first. */
-export interface Task {
-	readonly mutant: string;
-	readonly files: readonly { readonly file: string; readonly names: readonly string[] }[];
-	/** How long they take with nothing broken. */
-	readonly ms: number;
-}
+/** What a worker is asked: to run a file with nothing broken, or some of its tests with a mutant in place. */
+export type Question =
+	| { readonly source: string; readonly mutants: number }
+	| { readonly source: string; readonly broken: Broken; readonly names: readonly string[] };
 
-parentPort?.on("message", ({ mutant, files }: Task) => {
-	parentPort?.postMessage(files.some(({ file, names }) => kills(mutant, file, names)));
+parentPort?.on("message", (question: Question) => {
+	const { source } = question;
+	parentPort?.postMessage(
+		"broken" in question
+			? kills(question.broken, source, question.names)
+			: dryRun(source, question.mutants),
+	);
 });
