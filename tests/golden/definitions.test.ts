@@ -36,6 +36,17 @@ test.each(sheets.map((sheet) => [sheet.file, sheet] as const))("%s", (_, sheet) 
 	});
 });
 
+test.each(sheets.map((sheet) => [sheet.file, sheet] as const))(
+	"%s says in words what it and its columns are",
+	(_, sheet) => {
+		const words = [sheet, ...Object.values(sheet.columns)];
+		const labels = words.map((one) => ("title" in one ? one.title : one.label));
+		const sentences = words.map((one) => ("about" in one ? one.about : one.help));
+		expect(labels.filter((label) => !/\S/.test(label ?? ""))).toEqual([]);
+		expect(sentences.filter((sentence) => !/\S[.!?:)]$/.test(sentence ?? ""))).toEqual([]);
+	},
+);
+
 /** By folder of the core: its settings and its calculations. */
 const subjects: Record<string, Record<"settings" | "calculations", Record<string, string>>> = {};
 for (const [path, module] of Object.entries(modules)) {
@@ -82,8 +93,8 @@ function sheetWords({ optional, unique, alike }: Sheet): string {
 }
 
 function columnWords(column: Column<unknown>) {
-	const { role, unit, value, fallback, decimals, rounds, signed, coded, added, behind, source } =
-		column;
+	const { role, unit, value, fallback, decimals, mixed, rounds, signed, coded, source } = column;
+	const { added, ifAny, behind } = column;
 	const { type, constraints, ...more } = value.tableSchema;
 	return [
 		role,
@@ -92,6 +103,7 @@ function columnWords(column: Column<unknown>) {
 		`[${unit}]`,
 		fallback !== undefined && `blank: ${value.write(fallback)}`,
 		decimals !== undefined && `${decimals} decimals`,
+		mixed && "mixed measures",
 		rounds && `rounds ${rounds}`,
 		signed && "signed",
 		coded && "coded",
@@ -99,6 +111,7 @@ function columnWords(column: Column<unknown>) {
 		value.written && `written as ${value.written}`,
 		value.options && `options: ${value.options.join(" ")}`,
 		added && "added",
+		ifAny && "if any",
 		behind && "behind",
 		source && `${source.mark}: ${source.url ?? source.place ?? ""}`,
 		`accepts blank: ${value.schema.safeParse("").success}`,

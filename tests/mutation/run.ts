@@ -62,10 +62,13 @@ async function tryMutants(helper: Asked): Promise<void> {
 
 async function fateOf(mutant: Mutant, helper: Asked): Promise<Fate> {
 	const askings = tasks.of(mutant);
-	for (const { source, names, ms } of askings) {
+	for (const asking of askings) {
+		const { source, names, ms } = asking;
 		const question = { source, broken: mutant, names };
 		const answer = await helper.ask<boolean>(question, LONGEST_MS + 10 * ms);
-		if (answer) return answer === true ? "killed" : answer;
+		if (!answer) continue;
+		tasks.noticed(mutant, asking);
+		return answer === true ? "killed" : answer;
 	}
 	return askings.length === 0 ? "no test" : "survived";
 }

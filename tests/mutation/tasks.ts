@@ -22,11 +22,16 @@ const DEFINITIONS = ["tests/golden/definitions.test.ts", "tests/core/calculation
  */
 const INSIDE = "tests/core/calculationsInside.test.ts";
 
+/** More mutants than any source file has. */
+const MANY = 10_000;
+
 /** Which tests are asked about a mutant, and in which order. */
 export class Tasks {
 	readonly #files: readonly Ran[];
 	readonly #met: ReadonlyMap<Ran, Uint8Array>;
 	readonly #definitions: readonly Ran[];
+	/** How many mutants of a source file a file of tests has noticed so far. */
+	readonly #noticed = new Map<string, Map<string, number>>();
 
 	constructor(files: readonly Ran[]) {
 		this.#met = new Map(files.map((file) => [file, metBy(file)]));
@@ -65,10 +70,20 @@ export class Tasks {
 		return task;
 	}
 
-	/** What belongs to the broken file comes before all that only comes by it. */
+	/** A test file that noticed one mutant of a source file may well notice the next. */
+	noticed({ file }: Mutant, { source }: Asking): void {
+		const counts = this.#noticed.get(file) ?? new Map<string, number>();
+		this.#noticed.set(file, counts.set(source, (counts.get(source) ?? 0) + 1));
+	}
+
+	/**
+	 * What belongs to the broken file comes before all that only comes by it; of that, what has
+	 * noticed most so far.
+	 */
 	#filesFor(mutant: number, source: string): readonly Ran[] {
 		const folder = dirname(source).replace(/^src/, "tests");
 		const own = basename(source, ".ts");
+		const noticed = this.#noticed.get(source);
 		// It changes something while modules load.
 		const isDefinition = this.#definitions.some(({ loading }) => loading[mutant] === 1);
 		const nearness = (file: Ran) => {
@@ -77,10 +92,12 @@ export class Tasks {
 			// strength.test.ts is of strengthTable.ts as well.
 			if (own.startsWith(name) || name.startsWith(own)) return 1;
 			if (dirname(file.source) === folder) return 2;
-			if (file.source === INSIDE) return 5;
-			return dirname(file.source) === dirname(folder) ? 3 : 4;
+			if (file.source === INSIDE) return 4;
+			return 3 - (noticed?.get(file.source) ?? 0) / MANY;
 		};
-		return [...this.#files].sort((a, b) => nearness(a) - nearness(b));
+		const ranks = new Map(this.#files.map((file) => [file, nearness(file)]));
+		const rank = (file: Ran) => ranks.get(file) as number;
+		return [...this.#files].sort((a, b) => rank(a) - rank(b));
 	}
 }
 

@@ -113,6 +113,13 @@ describe("a kit by its record", () => {
 			undefined,
 		],
 		[
+			"not clean",
+			[round("2027-03-01"), check("2027-03-01", "not_clean")],
+			"2027-03-01",
+			"to_reprocess",
+			undefined,
+		],
+		[
 			"mended, through a round and tested",
 			[check("2027-03-01", "in_repair"), round("2027-03-02"), check("2027-03-02")],
 			"2027-03-02",

@@ -21,6 +21,8 @@ describe("dayNumber", () => {
 		"2027-00-01",
 		"2027-01-00",
 		"2027-1-1",
+		"12027-01-01",
+		"2027-01-011",
 		"x",
 	])("there is no day %s", (text) => {
 		expect(dayNumber(text)).toBeUndefined();

@@ -32,6 +32,8 @@ test.each<[Forms, string, string | undefined, string | undefined]>([
 	[numberForms, "1,5E+12", undefined, "1.5E+12"],
 	[numberForms, "1.5e3", "1.5e3", undefined],
 	[numberForms, "1,5e3", undefined, "1.5e3"],
+	[numberForms, "1.5e-12", "1.5e-12", undefined],
+	[numberForms, "1,5e-12", undefined, "1.5e-12"],
 	[numberForms, "1.5e1234", undefined, undefined],
 	[numberForms, "1,5e1234", undefined, undefined],
 	[numberForms, "1e5x", undefined, undefined],

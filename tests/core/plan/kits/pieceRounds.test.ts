@@ -79,6 +79,9 @@ test("a spare issued with the kit's mark in the note counts from its day; one of
 	});
 	expect(masks(unit(28, journal("new in A")))[0]?.slice(2, 5)).toEqual([9, "2027-02-20", "spare"]);
 	expect(masks(unit(28, journal("new in B")))[0]?.[2]).toBe(28);
+	const other = (line: string) => `day,item,lot,entry,quantity,note\n2027-02-20,${line},new in A`;
+	for (const line of ["mask,M1,count,2", "gauze,G1,issue,2"])
+		expect(masks(unit(28, { ...items(5), "journal.csv": other(line) }))[0]?.[2]).toBe(28);
 	const both = `${journal("new in A")["journal.csv"]}\n2027-02-24,mask,M1,issue,1,A\n2027-02-22,mask,M1,issue,1,A`;
 	expect(masks(unit(28, { ...items(5), "journal.csv": both }))[0]?.[3]).toBe("2027-02-24");
 });
