@@ -164,6 +164,12 @@ describe("copies of which nothing is known", () => {
 		}
 	});
 
+	test("take a text over spaces, which nobody filled in", () => {
+		const together = mergeCopies(root(kits("A,bag set,in_service,  ,torn")), root(kits(`${A}torn`)));
+		expect(together.conflicts).toEqual([]);
+		expect(linesOf(together, KITS).slice(1)).toEqual([`${A}torn`]);
+	});
+
 	test("a sheet that one of them lacks stands as it is in the other", () => {
 		const together = mergeCopies(root(kits(A)), root(uses(use("02:00", "A"))));
 		expect(linesOf(together, KITS).slice(1)).toEqual([A]);
