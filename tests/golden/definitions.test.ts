@@ -38,12 +38,11 @@ test.each(sheets.map((sheet) => [sheet.file, sheet] as const))("%s", (_, sheet) 
 
 test.each(sheets.map((sheet) => [sheet.file, sheet] as const))(
 	"%s says in words what it and its columns are",
-	(_, sheet) => {
-		const words = [sheet, ...Object.values(sheet.columns)];
-		const labels = words.map((one) => ("title" in one ? one.title : one.label));
-		const sentences = words.map((one) => ("about" in one ? one.about : one.help));
-		expect(labels.filter((label) => !/\S/.test(label ?? ""))).toEqual([]);
-		expect(sentences.filter((sentence) => !/\S[.!?:)]$/.test(sentence ?? ""))).toEqual([]);
+	(_, { title, about, columns }) => {
+		const words = Object.entries({ ...columns, sheet: { label: title, help: about } });
+		const wordless = ({ label, help }: Partial<Column<unknown>>) =>
+			!/\S/.test(label ?? "") || !/\S[.!?:)]$/.test(help ?? "");
+		expect(words.filter(([, one]) => wordless(one)).map(([key]) => key)).toEqual([]);
 	},
 );
 

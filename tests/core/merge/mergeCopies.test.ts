@@ -165,7 +165,10 @@ describe("copies of which nothing is known", () => {
 	});
 
 	test("take a text over spaces, which nobody filled in", () => {
-		const together = mergeCopies(root(kits("A,bag set,in_service,  ,torn")), root(kits(`${A}torn`)));
+		const together = mergeCopies(
+			root(kits("A,bag set,in_service,  ,torn")),
+			root(kits(`${A}torn`)),
+		);
 		expect(together.conflicts).toEqual([]);
 		expect(linesOf(together, KITS).slice(1)).toEqual([`${A}torn`]);
 	});

@@ -50,3 +50,10 @@ test("in small letters, in which marks are compared, no other letter is longer o
 	}
 	expect(changed).toEqual(["İ"]);
 });
+
+test("marks are read whatever stands between and before them", () => {
+	const read = marksReader(["K1", "Kit 2", "K3"]);
+	expect(read("K1 Kit 2, K3")).toEqual({ marks: ["K1", "Kit 2", "K3"], unknown: [] });
+	expect(read(" ,; k1;;K9 ")).toEqual({ marks: ["K1"], unknown: ["K9"] });
+	expect(read("K12")).toEqual({ marks: [], unknown: ["K12"] });
+});

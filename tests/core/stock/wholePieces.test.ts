@@ -13,6 +13,7 @@ test.each([
 	["L", false],
 	["g", false],
 	["piece of cloth in metres", false],
+	["tenth of a piece", false],
 ])("%s is counted: %s", (measure, counted) => {
 	expect(isCounted(measure)).toBe(counted);
 });

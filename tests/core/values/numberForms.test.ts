@@ -75,3 +75,7 @@ test.each<[Forms, string, string | undefined, string | undefined]>([
 ])("%o of %j is %j with a point, %j with a comma", (forms, text, point, comma) => {
 	expect(forms(text)).toEqual({ point, comma });
 });
+
+test("a share of 100 may have its sign behind it, with spaces", () => {
+	for (const text of ["12,5%", "12,5 %", "12,5 % "]) expect(percentForms(text).comma).toBe("12.5");
+});

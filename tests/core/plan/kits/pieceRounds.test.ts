@@ -106,4 +106,6 @@ test("the plan says which piece is past its limit, and which comes to it before 
 test("a kit without a round on record, and one out of service, are left out", () => {
 	expect(masks(unit(0))).toEqual([]);
 	expect(masks(unit(3, { "rounds-done.csv": "date,start,kits\n2027-02-01,07:00,D" }))).toEqual([]);
+	const tomorrow = "date,start,kits\n2027-02-28,07:00,A\n2027-03-01,07:00,A";
+	expect(masks(unit(0, { "rounds-done.csv": tomorrow }))[0]?.[2]).toBe(1);
 });

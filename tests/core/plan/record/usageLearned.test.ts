@@ -80,6 +80,8 @@ describe("what goes each time, by the books", () => {
 			["powder", "round", "3", "a guess; own count"],
 			["liquid", "load", "2", ""],
 		]);
+		const blank = withUsageTaken(before, 3, 4, "own count");
+		expect(blank.tables["usage.csv"]?.rows[1]).toEqual(["liquid", "load", "4", "own count"]);
 		expect(withUsageTaken(before, 99, 3, "own count")).toBe(before);
 	});
 });

@@ -7,6 +7,8 @@ const advised = (store: Store) =>
 		.problems.filter(({ code }) => code === "count-too-old")
 		.map(({ file, line, received }) => `${file} ${line} ${received}`);
 
+const PRODUCT = "product,form,strength,strength_measure,in_use\nsoap,liquid,3.5,pct_w_v,yes";
+
 /** The plan begins on 2027-03-01; 29 January is 31 days before. */
 describe("how old the last count is", () => {
 	test.each<[string, Store, string, string[]]>([
@@ -36,6 +38,16 @@ describe("how old the last count is", () => {
 			["lots.csv 3 2027-01-01"],
 		],
 		["the plan does not use it", { lots: ["S1 5 - 2027-01-01 - -"], usage: [] }, "2027-01-01", []],
+		[
+			"no line says how much goes, but it is the product in use",
+			{
+				lots: ["S1 5 - 2027-01-01 - -"],
+				usage: [],
+				files: { "chlorine.csv": PRODUCT },
+			},
+			"2027-01-01",
+			["lots.csv 2 2027-01-01"],
+		],
 		["used up", { lots: ["S1 0 - 2026-01-28 - -"] }, "", []],
 		["on its way", { lots: ["S1 5 - - 2027-03-05 -"] }, "", []],
 		["nothing says when", { lots: ["S1 5 - - - -"] }, "", []],

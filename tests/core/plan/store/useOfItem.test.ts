@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { expectWithin } from "../../../expectWithin.ts";
 import { columnOf } from "../../contentOf.ts";
 import { codesOf, rowsOf, valueIn } from "../../planCells.ts";
 import { planOfStore, type Store } from "../oneItem.ts";
@@ -47,6 +48,13 @@ describe("use of the soap, two bars a day", () => {
 	])("%s", (_, store, use) => {
 		expect(soap(store)).toBe(use);
 	});
+});
+
+test("by the kit and by the piece: what each of them takes, together", () => {
+	// A kit has five pieces.
+	const kits = soap({ usage: ["soap,kit,1,"] }) as number;
+	const both = soap({ usage: ["soap,kit,1,", "soap,piece,1,"] }) as number;
+	expectWithin(both, 6 * kits, 1e-9, "bars");
 });
 
 test.each([
