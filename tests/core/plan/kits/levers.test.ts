@@ -76,6 +76,28 @@ describe("a change that does not fit is not proposed", () => {
 			for (const cell of Object.values(row)) expect(cell.outcome.ok).toBe(true);
 	});
 
+	test("nor a round between for which only the fewest kits would be done in time", () => {
+		// Six hours are enough for two kits, 400 minutes that three take are not.
+		const changes = (births: number) =>
+			columnOf(
+				plan(
+					unitWith(
+						{ births_per_day: births },
+						{
+							"rounds.csv": rounds("07:00", "19:00"),
+							"steps.csv":
+								"step,basis,minutes,hands_on\nsoak,load,20,no\nmake ready,round,200,yes\nwash,kit,60,yes",
+						},
+					),
+				),
+				FILE,
+				"change",
+			);
+		expect(changes(10)).toContain("One more round, at 13:00");
+		expect(changes(50)).toContain("One more kit");
+		expect(changes(50)).not.toContain("One more round, at 13:00");
+	});
+
 	test("nor an hour at which a round starts already", () => {
 		const hourly = Array.from({ length: 24 }, (_, h) => `${String(h).padStart(2, "0")}:00`);
 		const quick = "step,basis,minutes,hands_on\nsoak,load,20,no";
