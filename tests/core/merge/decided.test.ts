@@ -14,6 +14,7 @@ describe("whose text counts", () => {
 		["the same, new in theirs", cell("8"), cell("8", true), "theirs"],
 		["the same, new in ours", cell("8", true), cell("8"), "ours"],
 		["the same, new in both", cell("8", true), cell("8", true), "ours"],
+		["the same, spaces around ours, new in both", cell(" 8 ", true), cell("8", true), "ours"],
 		["ours never filled", cell("", true, true), cell("8"), "theirs"],
 		["theirs never filled", cell("8"), cell("", true, true), "ours"],
 		["changed in ours", cell("8", true), cell("9"), "ours"],

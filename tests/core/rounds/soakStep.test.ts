@@ -28,6 +28,7 @@ test.each([
 test("a load of several is still the same step; another step with a longer name is not", () => {
 	expect(isStep("soak", "soak")).toBe(true);
 	expect(isStep("soak (load 2 of 2)", "soak")).toBe(true);
+	expect(isStep("soak (load 10 of 12)", "soak")).toBe(true);
 	expect(isStep("soak again", "soak")).toBe(false);
 	expect(isStep("soak", undefined)).toBe(false);
 });

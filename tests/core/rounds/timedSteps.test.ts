@@ -111,6 +111,8 @@ test("loads of two methods are gone through in the order of their steps", () => 
 		{ method: "boiling", kits: 2 },
 	] as const;
 	const timed = timedSteps(both, { ...round, kits: 4, loads });
+	// The first load of chlorine has been soaked.
+	expect(firstRinse(timed)).toBe(473);
 	expect(timed.map((s) => `${s.startsAt} ${s.step}, ${s.kits} ${s.method} ${s.load}`)).toEqual([
 		"420 lay out (load 1 of 2), 2 boiling 1",
 		"421 boil (load 1 of 2), 2 boiling 1",

@@ -40,6 +40,16 @@ const south = order(
 	"bleach,L,,,3,9,,5,3,,,",
 );
 
+test("what the district has is taken off the item that it has, and off no other in its measure", () => {
+	const { rows, problems } = ordered([south], { stock: ["Gauze 10 × 10,2,piece"] });
+	expect(problems).toEqual([]);
+	expect(rows.map(({ item, in_store }) => [item, in_store])).toEqual([
+		["gauze", null],
+		["Gauze 10 × 10", 2],
+		["bleach", null],
+	]);
+});
+
 describe("units added up", () => {
 	test("needs, not stocks: a unit with more than enough lends nothing", () => {
 		const [gauze, gloves] = ordered([north, south]).rows;

@@ -112,6 +112,22 @@ describe("by everything that is written down", () => {
 		],
 		["another kit's use", { uses: ["2027-02-28 23:10,B,used,,"] }, "ready", "2027-03-06", "yes", 3],
 		[
+			"a round dated after the plan",
+			{ rounds: ["2027-03-08,10:00,11:30,A,no"] },
+			"ready",
+			"2027-03-06",
+			"yes",
+			3,
+		],
+		[
+			"no kit was ready, and somebody wrote down which one was waited for",
+			{ uses: ["2027-02-28 23:10,A,none_ready,,"] },
+			"ready",
+			"2027-03-06",
+			"yes",
+			3,
+		],
+		[
 			"dated after the plan",
 			{ uses: ["2027-03-08 09:00,A,used,,"] },
 			"ready",

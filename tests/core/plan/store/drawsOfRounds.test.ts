@@ -85,6 +85,34 @@ describe("product drawn by rounds", () => {
 		},
 	);
 
+	test("without litres nothing is drawn where those of a preparation are not known", () => {
+		const drawn = (settings: Record<string, string>, files: Record<string, string>) =>
+			drawsOfRounds(readWorkbook(unitWith({ product_drawn_by: "rounds", ...settings }, files)));
+		const rounds = (litres: string) => ({
+			"rounds-done.csv": [ROUNDS, round("2027-02-20", litres)].join("\n"),
+		});
+		expect(drawn({}, rounds(""))).toHaveLength(1);
+		expect(drawn({ soak_fill_litres: "much" }, rounds(""))).toEqual([]);
+	});
+
+	test("nothing is drawn of a product whose fading nobody can tell", () => {
+		const of = (storeC: string) =>
+			drawsOfRounds(
+				readWorkbook(
+					unitWith(
+						{ product_drawn_by: "rounds", store_c: storeC },
+						{
+							"rounds-done.csv": [ROUNDS, round("2027-02-20", "7")].join("\n"),
+							"chlorine.csv":
+								"product,form,strength,strength_measure,fade_factor,in_use\nliquid,liquid,3.5,pct_w_v,1,yes",
+						},
+					),
+				),
+			);
+		expect(of("25")).toHaveLength(1);
+		expect(of("warm")).toEqual([]);
+	});
+
 	test("without a first day of the plan no day is after its last", () => {
 		const read = readWorkbook(unitWith({ plan_start: "" }));
 		expect(isWithinPlan(read, "2099-12-31")).toBe(true);
