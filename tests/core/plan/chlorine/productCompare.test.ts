@@ -150,6 +150,22 @@ describe("packs and prices", () => {
 		expect(of("liquid,other,L,5,3,7,0,0.95")).toEqual(of("liquid,other,mL,5000,3,7,0,0.95"));
 	});
 
+	test("a product whose fading nobody can tell is not compared, and the others are", () => {
+		const rows = rowsOf(
+			plan(
+				unitWith(
+					{ store_c: "warm" },
+					{
+						"chlorine.csv": `${CHLORINE}\nliquid,liquid,3.5,pct_w_v,,1,,yes,yes\npowder,powder,70,pct_w_w,,,0,no,yes`,
+					},
+				),
+			),
+			FILE,
+		);
+		expect(codesOf(rows[0]?.packs)).toEqual(["bad-cell"]);
+		expect(numberIn(rows[2], "packs")).toBeGreaterThan(0);
+	});
+
 	test("a liquid weighs by its density", () => {
 		const kg = numberIn(row("liquid,other,L,5,3,7,0,0.95"), "weight_kg");
 		expectWithin(kg, (1.1 * 7 * litresPerDay * 5) / 35, 1e-9, "kg");

@@ -96,6 +96,18 @@ describe("readings beside the curve", () => {
 		expect(curve?.points.map(({ day }) => day)).toContain(FIRST_DAY);
 	});
 
+	test("one taken later stands where it was taken, on a curve from the plan's first day; one beyond the picture is left out", () => {
+		const late = addDays(FIRST_DAY, 366);
+		const [curve] = strengthCurves(
+			storeOf(
+				["liquid,L1,10,2026-12-01,,,2029-07-10"],
+				[`liquid,L1,${late},1,strip,`, "liquid,L1,2027-03-10,4,strip,"],
+			),
+		);
+		expect(curve?.readings.map(({ day }) => day)).toEqual(["2027-03-10"]);
+		expect(curve?.points[0]?.day).toBe(FIRST_DAY);
+	});
+
 	test.each([
 		["one from before it was made: from when it was", "2027-02-15,", "2027-02-15"],
 		["one from before it came, where that is all that is known", ",2027-02-15", "2027-02-15"],

@@ -167,6 +167,7 @@ describe("far safer than asked", () => {
 		);
 		expectWithin(numberIn(row, "expected"), numberIn(ofDay, "expected") as number, 1e-9, "L");
 		expect(numberIn(row, "enough_of_100")).toBeGreaterThan(99);
+		expect(valueIn(row?.lever)).toMatch(/^Water is boiled for every round, whether or not it runs/);
 		expect(ofPromise(boiling("after_use"), "boiled_for_rounds", "2027-03-02")).toBeUndefined();
 	});
 
