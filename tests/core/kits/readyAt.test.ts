@@ -75,6 +75,29 @@ describe("over a day the mean need that finds none is the unmet share of kit cov
 		},
 	);
 
+	test.each([
+		[2, 1, 0.6],
+		[4, 2, 0.6],
+		[4, 3, 2],
+	])(
+		"%d kits that keep for %d days and are renewed once out of date, %d uses a day",
+		(kits, days, perDay) => {
+			const reprocessing: InRounds = {
+				...equalRounds(Array(3).fill(perDay), [420, 840, 1260], 110, nightly),
+				life: { days, renewal: "when_expired" },
+			};
+			const expected = unmetPer1000(kits, reprocessing);
+			const { life: _, ...withoutEnd } = reprocessing;
+			expect(expected).toBeGreaterThan(1.1 * unmetPer1000(kits, { ...withoutEnd, life: null }));
+			expectWithin(
+				meanOverTime(kits, reprocessing, DAY, 2 * DAY),
+				expected,
+				1e-9 * expected,
+				"per 1,000",
+			);
+		},
+	);
+
 	test("and with days that differ, over all of them but for the ends", () => {
 		// The first day's night is like its own, the last day's goes on past midnight.
 		const usesPerDay = [0.6, 0.6, 3, 0, 1, 1];
