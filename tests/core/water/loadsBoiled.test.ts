@@ -124,6 +124,13 @@ describe("standing ready for the next kit", () => {
 		expectWithin(boiled(2), 2 + 3 / (1200 / 1440) / series, 1e-2, "loads");
 	});
 
+	test("as many stand ready on every day as the busiest asks for", () => {
+		// Three at two kits a day: on a day without kits all three grow too old.
+		const days = [kits(0), kits(2)];
+		const [quiet] = answerOf(loadsStanding, { ...standing, days }).byDay;
+		expectWithin(mean(quiet as Counts), (3 * 1440) / 1200, 1e-12, "loads");
+	});
+
 	test("where it is too old before it is cool, none can stand ready", () => {
 		const [problem] = refusalOf(loadsStanding, { ...standing, days: [kits(1)], keepsMinutes: 240 });
 		expect(problem).toMatchObject({

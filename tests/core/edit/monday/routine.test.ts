@@ -52,5 +52,6 @@ test.each([
 
 test("words that are no step are let go", () => {
 	expect(stands(unitWith({ monday_done: "2027-03-08 days holiday" }))?.[2]).toBe("days");
+	expect(stands(unitWith({ monday_done: "2027-03-08  days" }))?.[2]).toBe("days");
 	expect(stands(unitWith({ monday_done: "soon days" }))?.[2]).toBe("");
 });

@@ -56,6 +56,11 @@ describe("the strength of a lot over the coming months", () => {
 		expect(curve?.points[0]?.day).toBe("2027-03-20");
 	});
 
+	test("one that has arrived begins with the plan", () => {
+		const [curve] = strengthCurves(storeOf(["liquid,L2,10,2027-02-01,,2027-02-20,2027-07-10"]));
+		expect(curve?.points[0]?.day).toBe(FIRST_DAY);
+	});
+
 	test("a lot that outlasts the picture ends at the horizon, and tablets keep what they hold", () => {
 		const [curve] = strengthCurves(storeOf(["tablets,T1,9,2026-12-01,,,2029-12-01"]));
 		expect(curve).toMatchObject({ wanted: undefined, lastUsableDay: "2029-12-01" });

@@ -96,6 +96,30 @@ describe("water that cannot be cool in time", () => {
 		expect(lit.length).toBeGreaterThan(0);
 	});
 
+	test("of a day late in the plan: what would help goes by the rounds around it", () => {
+		// On the last two days the fullest round soaks several loads.
+		const births = Array.from(
+			{ length: 10 },
+			(_, d) => `2027-03-${String(d + 1).padStart(2, "0")},${d < 8 ? 1 : 90},`,
+		);
+		const kits = Array.from({ length: 20 }, (_, at) => `K${at},bag set,in_service,,`);
+		const busy = (pots: number) =>
+			wholeProblems(
+				plan(
+					unitWith(
+						{ heat_kw: 9, plan_days: 10, pots, pots_on_stove: "", boil_for: "every_round" },
+						{
+							"births.csv": ["date,births,note", ...births].join("\n"),
+							"kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n"),
+						},
+					),
+				).problems,
+			).filter(({ code }) => CODES.includes(code));
+		expect(busy(3).map(({ allowed }) => allowed)).toEqual(["at least 5 pots"]);
+		expect(busy(4)).toHaveLength(1);
+		expect(busy(5)).toEqual([]);
+	});
+
 	test("enough of everything: nothing to say", () => {
 		expect(found({ pots: 20 })).toEqual([]);
 	});
