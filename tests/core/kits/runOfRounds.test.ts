@@ -56,6 +56,16 @@ test.each([2, 3, 6])("%d kits: what a round cannot take waits for the next", (ki
 	});
 });
 
+test("the days before the plan are like its first, whatever comes after it", () => {
+	const first = (...usesPerDay: number[]) =>
+		[...(new RunOfRounds(6, plan({ usesPerDay })).rounds()[0]?.begins ?? [])].slice(0, 7);
+	// On its last day far more comes than the rounds take.
+	const [quiet, busy] = [first(0.3), first(0.3, 12)];
+	quiet.forEach((chance, n) => {
+		expectWithin(busy[n], chance, 1e-9, "chance");
+	});
+});
+
 test("rounds that are alike and begin alike are one object, also with kits left over", () => {
 	const long = plan({ usesPerDay: new Array(40).fill(3) });
 	const begun = new RunOfRounds(12, long).rounds();

@@ -84,6 +84,27 @@ describe("in a round with descaling", () => {
 });
 
 describe("a powder that must settle is mixed so much earlier", () => {
+	test("loads that are boiled first give it time: it must have sunk when the first load of chlorine goes in", () => {
+		const boil: Step = {
+			step: "boil",
+			basis: "load",
+			minutes: 12,
+			hands_on: "no",
+			method: "boiling",
+		};
+		const steps = [...list.slice(0, 3), boil, ...list.slice(3)];
+		const loads = [...soaks(3), { method: "boiling" as const, kits: 3 }];
+		const timed = timedSteps(steps, { ...round, loads, settleMinutes: 30 });
+		// Washing takes 15 minutes of the 30, and boiling 12.
+		expect(timed.map((s) => [s.step, s.startsAt]).slice(0, 5)).toEqual([
+			["gloves", 417],
+			[SETTLES, 422],
+			["wash", 435],
+			["boil", 450],
+			["soak", 462],
+		]);
+	});
+
 	test.each([
 		["not at all where the washing takes as long", { kits: 2 }, 420, 425, 435],
 		["before the round, with the gloves, by what is lacking", {}, 405, 410, 435],

@@ -75,6 +75,7 @@ describe("units added up", () => {
 			remark: "",
 		});
 		expect(gloves).toMatchObject({ units: 1, units_short: 0, need: 0, order_packs: 0, cost: 0 });
+		expect(gloves).toMatchObject({ units_run_out_first: 0 });
 	});
 
 	test("what a unit does not know is no 0, and is said", () => {

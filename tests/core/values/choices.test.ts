@@ -12,6 +12,7 @@ describe("several of a closed list", () => {
 		[" Steam, autoclave ;", ["steam", "autoclave"]],
 		["boiling boiling", ["boiling"]],
 		[" boiling   steam ; autoclave chlorine ", ["boiling", "steam", "autoclave", "chlorine"]],
+		["steam, ,boiling", ["steam", "boiling"]],
 		["single use, steam", ["single_use", "steam"]],
 		["ébullition vapeur", ["boiling", "steam"]],
 	])("%j is read", (text, codes) => {

@@ -81,4 +81,6 @@ test("of a group that of its own items, however much of others goes", () => {
 	expect(alone).toBeGreaterThan(0);
 	expect(gauze("swab,round,3,", "glove,round,5,", "soap,round,7,")).toEqual([alone]);
 	expect(gauze("swab,round,3,", "swab,round,3,")).toEqual([2 * Number(alone)]);
+	expect(gauze("swab,round,3,", "swab,kit,some,")).toEqual([undefined]);
+	expect(gauze("swab,round,3,", "glove,round,some,")).toEqual([alone]);
 });
