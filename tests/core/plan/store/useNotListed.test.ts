@@ -23,6 +23,11 @@ test("an item without a line has a dash with its reason, which is said once for 
 	expect(made.made).toBe(true);
 });
 
+test("a column that the sheet does not know says nothing of any item", () => {
+	const files = { "usage.csv": "item,basis,quantity,note,colour\nvinegar,descale,1,," };
+	expect(gloves(plan(smallUnit(files)))).toEqual(["use-not-listed", "use-not-listed"]);
+});
+
 test("a line counts, also one that says 0", () => {
 	const made = plan(smallUnit(usage("clean gloves,worker_round,2,", "gauze squares,piece,0,")));
 	expect(gloves(made)).toEqual([true, true]);

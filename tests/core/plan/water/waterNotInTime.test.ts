@@ -51,6 +51,16 @@ describe("water that cannot be cool in time", () => {
 		);
 	});
 
+	test("the fewest stoves, where more of them would do", () => {
+		const busy = { boil_hold_minutes: 60, stoves: 1, pots: 20, heat_kw: 1.3 };
+		const stoves = Number(
+			/fewest stoves that would do: (\d)\./.exec(found(busy)[0]?.message ?? "")?.[1],
+		);
+		expect(stoves).toBeGreaterThan(1);
+		expect(found({ ...busy, stoves })).toEqual([]);
+		expect(found({ ...busy, stoves: stoves - 1 })).toHaveLength(1);
+	});
+
 	test.each([
 		["in the fewest pots, where these would do", {}, /^at least \d pots$/],
 		[
