@@ -37,6 +37,12 @@ test("of oldest kits that end together one joins, in each round; those that end 
 	expect(ledTo([0, 0, 4, 1], 0, twice)).toMatchObject({ to: [0, 0, 4, 1], renewed: 0 });
 });
 
+test("what was used ends on the day that the round leads to, also where others end later", () => {
+	const moves = movesOf(3, 3, NEVER, NEVER, 1, "none", 1);
+	expect(ledTo([1, 0, 1], 1, moves)).toMatchObject({ to: [1, 1, 1], renewed: 0 });
+	expect(ledTo([0, 0, 1], 2, moves)).toMatchObject({ to: [0, 2, 1], renewed: 0 });
+});
+
 test("with all used there is one way, and none fewer", () => {
 	expect(ledTo([0, 0, 0], 2, movesOf(2, 3, 0, 1, 2, "none", 1))).toMatchObject({
 		to: [0, 0, 2],

@@ -102,6 +102,16 @@ test("two methods and one kind are never taken for one method and two kinds, wha
 	const loads = (kits + (1 - Math.exp(-2 * kits)) / 2) / 2;
 	const runs = 1 - Math.exp(-kits);
 	expectWithin(mean(used), 5 * runs + 4 * loads + 3 * 0.5 + 1 * 2, 1e-9, "steps");
+	// Of two methods one may use nothing.
+	const ofOne = (perLoad: number[], methods: Loads) =>
+		mean(inOneRound({ perKit: [3, 1], perRound: 0, perLoad }, methods, [0.5, 2]));
+	for (const methods of [twoMethods, twoMethods.toReversed()])
+		expectWithin(
+			ofOne(methods === twoMethods ? [0, 4] : [4, 0], methods),
+			4 * loads + 3 * 0.5 + 1 * 2,
+			1e-9,
+			"steps",
+		);
 });
 
 test("those that use more are followed", () => {

@@ -16,8 +16,8 @@ const files = {
 	"treatments.csv": "kind,piece,method,note\nbag set,clean gloves,single_use,",
 };
 
-function useOf(item: string) {
-	const planned = plannedUnit(readWorkbook(unitWith({ plan_days: 2 }, files)));
+function useOf(item: string, of: Record<string, string> = files) {
+	const planned = plannedUnit(readWorkbook(unitWith({ plan_days: 2 }, of)));
 	const { unit, days } = valueIn({ outcome: planned }) ?? expect.fail("no days");
 	return useOfSingleUse(unit, item, days);
 }
@@ -29,6 +29,17 @@ test("a piece for single use goes with each kit used, on its day", () => {
 	expect(days.map(({ kind }) => kind)).toEqual(["after_each_use", "after_each_use"]);
 	for (const { kits } of days) expectWithin(kits[0], 0.6, 1e-12, "kits");
 	expect(use && [valueIn(use.loads), valueIn(use.descaleEvery)]).toEqual([[], 0]);
+});
+
+test("of several kinds only some may have it", () => {
+	const kinds = {
+		"kinds.csv": "kind,piece,count\nlarge set,clean gloves,2\nsmall set,bag,1",
+		"treatments.csv": "kind,piece,method,note\nlarge set,clean gloves,single_use,",
+		"kind-use.csv": "kind,uses_per_100_births\nlarge set,5\nsmall set,5",
+	};
+	const use = useOf("clean gloves", kinds);
+	expect(use && valueIn(use.rates)).toMatchObject({ perKit: [2, 0] });
+	expect(useOf("bag", kinds)).toBeUndefined();
 });
 
 test.each(["bag", "gauze squares"])("%s is no piece for single use", (item) => {
