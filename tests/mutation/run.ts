@@ -1,8 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { cpus, setPriority } from "node:os";
 import { fileURLToPath } from "node:url";
-import { Asked } from "./asked.ts";
 import { build } from "./built.ts";
+import { Helper } from "./helper.ts";
 import { copied, copy, instrumented, type Mutant } from "./instrumented.ts";
 import { judges } from "./judges.ts";
 import { Kept } from "./kept.ts";
@@ -31,7 +31,7 @@ await build("whole", sources);
 const mutants = await instrumented(pattern);
 await build("broken", sources);
 process.chdir(copy);
-const helpers = Array.from({ length: Number(workers) }, () => new Asked());
+const helpers = Array.from({ length: Number(workers) }, () => new Helper());
 const files: Ran[] = [];
 const unrun = [...sources];
 const most = Math.max(...mutants.map(({ id }) => Number(id))) + 1;
@@ -45,7 +45,7 @@ const untried = kept.drawn(mutants);
 process.stdout.write(`${mutants.length} mutants, ${tests} tests\n`);
 await Promise.all(helpers.map(tryMutants));
 
-async function dryRuns(helper: Asked): Promise<void> {
+async function dryRuns(helper: Helper): Promise<void> {
 	for (let source = unrun.pop(); source; source = unrun.pop()) {
 		const ran = await helper.ask<Ran>({ source, mutants: most });
 		if (ran === "never ends") throw new Error(`${source} takes all memory with nothing broken`);
@@ -54,13 +54,13 @@ async function dryRuns(helper: Asked): Promise<void> {
 }
 
 /** Goes on with the mutants that are left. */
-async function tryMutants(helper: Asked): Promise<void> {
+async function tryMutants(helper: Helper): Promise<void> {
 	for (let mutant = untried.pop(); mutant; mutant = untried.pop())
 		note(mutant, kept.fateOf(mutant) ?? (await fateOf(mutant, helper)));
 	await helper.end();
 }
 
-async function fateOf(mutant: Mutant, helper: Asked): Promise<Fate> {
+async function fateOf(mutant: Mutant, helper: Helper): Promise<Fate> {
 	const askings = tasks.of(mutant);
 	for (const asking of askings) {
 		const { source, names, ms } = asking;

@@ -5,7 +5,7 @@ import type { Question } from "./worker.ts";
 const BATCH = 3000;
 
 /** A worker that answers one question after the other. */
-export class Asked {
+export class Helper {
 	#worker = started();
 	#answers = 0;
 
