@@ -77,8 +77,9 @@ export function kitsInQueue(people: number, comeInService: number): Float64Array
 		}
 		return row;
 	});
-	const from = (n: number) => Math.max(0, n - furthest);
-	for (let n = longest; n > 0; n--) {
+	// So few as hardly ever come are never there: from no number of kits does it go below the first.
+	const from = (n: number) => Math.max(first, n - furthest);
+	for (let n = longest; n > first; n--) {
 		const row = moves[n] as Float64Array;
 		let down = 0;
 		for (let j = base(n); j < n; j++) down += row[j - base(n)] as number;
@@ -95,9 +96,9 @@ export function kitsInQueue(people: number, comeInService: number): Float64Array
 		}
 	}
 	const kits = new Float64Array(longest + 1);
-	kits[0] = 1;
+	kits[first] = 1;
 	let sum = 1;
-	for (let n = 1; n <= longest; n++) {
+	for (let n = first + 1; n <= longest; n++) {
 		for (let i = from(n); i < n; i++)
 			kits[n] =
 				(kits[n] as number) +

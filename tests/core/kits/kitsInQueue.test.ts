@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { poisson } from "../../../src/core/counts/poisson.ts";
 import { kitsInQueue, oneServiceLater } from "../../../src/core/kits/kitsInQueue.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -42,4 +43,14 @@ test("those that came are added", () => {
 	const p = (k: number) => (Math.exp(-0.5) * 0.5 ** k) / (k < 2 ? 1 : k === 2 ? 2 : 6);
 	for (let n = 0; n < 4; n++)
 		expectWithin(later[n], 0.5 * p(n) + (n > 0 ? 0.5 * p(n - 1) : 0), 1e-12, "chance");
+});
+
+test("where hardly anybody ever waits they are as many as come in the time of one: Poisson (Palm)", () => {
+	const [people, come] = [200, 80];
+	const { first, chance } = poisson(come);
+	expect(first).toBeGreaterThan(0);
+	for (const kits of [kitsInQueue(people, come), oneServiceLater(Float64Array.of(1), people, come)])
+		chance.forEach((p, i) => {
+			expectWithin(kits[first + i] ?? 0, p, 1e-12, "chance");
+		});
 });
