@@ -17,6 +17,7 @@ const dry = step("dry", "round", 60, "no");
 
 test.each([
 	["the waiting step of a load that is long enough", [wash, drain, soak, rinse, dry], "soak"],
+	["not a longer one after it", [drain, soak, { ...soak, step: "wait", minutes: 40 }], "soak"],
 	["the longest where none is long enough", [wash, drain, { ...soak, minutes: 10 }, dry], "soak"],
 	["the first where several are", [soak, { ...soak, step: "soak again" }], "soak"],
 	["none where nothing waits load by load", [wash, rinse, dry], undefined],

@@ -114,6 +114,19 @@ test("two methods and one kind are never taken for one method and two kinds, wha
 		);
 });
 
+test("what goes by rounds alone goes with each that runs", () => {
+	const used = stepsUsed(
+		{
+			rates: { perDay: 0, perRound: 3, perLoad: [0], perKit: [0], perDescale: 0 },
+			days: [{ kind: "in_rounds", starts: [0, 60], kits: [0.65, 2], byKind: [[0.65, 2]] }],
+			loads: [...soaks(9)],
+			descaleEvery: 2,
+		},
+		{ size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY },
+	);
+	expectWithin(mean(used), 3 * (2 - Math.exp(-0.65) - Math.exp(-2)), 1e-9, "steps");
+});
+
 test("those that use more are followed", () => {
 	const [found, exact] = [used(2), followed(2)];
 	for (let amount = 0; amount < 40; amount++)

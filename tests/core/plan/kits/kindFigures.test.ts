@@ -37,6 +37,12 @@ const expiries = [3, 2].map((kitsInService, k) =>
 const perDay = uses.map((use, k) => use + (expiries[k] as number));
 const sum = (parts: readonly number[]) => parts.reduce((all, part) => all + part, 0);
 
+test("a kind whose only line cannot be read waits for it, and is not taken for no kind", () => {
+	const bad = plan(smallUnit({ ...two, "kind-use.csv": "kind,uses_per_100_births\nbag set,many" }));
+	const [day] = rowsOf(bad, "day-plan.csv");
+	expect(codesOf(day?.kits_used_expected)).toEqual(["bad-cell"]);
+});
+
 describe("two kinds planned apart", () => {
 	test.each([
 		["kits_used_expected", 0.6],

@@ -120,6 +120,21 @@ describe("product drawn by rounds", () => {
 		expect(isWithinPlan(readWorkbook(unitWith({})), "2027-03-08")).toBe(false);
 	});
 
+	test("of a round that names no product the one in use is drawn, wherever it stands in the list", () => {
+		const made = plan(
+			unitWith(
+				{ product_drawn_by: "rounds" },
+				{
+					"rounds-done.csv": [ROUNDS, round("2027-02-20", "7")].join("\n"),
+					"chlorine.csv": `product,form,strength,strength_measure,fade_factor,in_use
+						powder,powder,70,pct_w_w,,no
+						liquid,liquid,3.5,pct_w_v,0,yes`,
+				},
+			),
+		);
+		expect(onHand(made)).toBe(9);
+	});
+
 	test("a lot of another item that has the same mark is not drawn from", () => {
 		const made = plan(
 			unitWith(
