@@ -42,6 +42,7 @@ describe("the strength of a lot over the coming months", () => {
 			endsBy: "expiry",
 		});
 		expect(curve?.points[0]?.day).toBe(FIRST_DAY);
+		expect(curve?.points[1]?.day).toBe(addDays(FIRST_DAY, 7));
 		expect(curve?.points.at(-1)?.day).toBe("2027-07-10");
 		const strengths = curve?.points.map((point) => point.strength) ?? [];
 		expect(strengths.every((s, at) => at === 0 || s < (strengths[at - 1] as number))).toBe(true);

@@ -40,6 +40,16 @@ test.each<[string, string, Record<string, string | number>, string[]]>([
 	expect(renewed(readySince, settings)).toEqual(rounds);
 });
 
+test("a night's round as long as its kits take: past midnight the kit is renewed in the round before", () => {
+	const steps = {
+		"steps.csv":
+			"step,basis,minutes,hands_on\nmake ready,round,100,yes\nwash,kit,50,yes\nsoak,load,20,no",
+	};
+	// One kit takes 170 minutes from 21:00, two take 220.
+	expect(renewed("2027-02-22", { births_per_day: 1 }, steps)).toEqual(["2027-03-01 night"]);
+	expect(renewed("2027-02-22", { births_per_day: 30 }, steps)).toEqual(["2027-03-01 afternoon"]);
+});
+
 test("where only one of the kinds is sent away its kits are back as late", () => {
 	const two = {
 		"kind-use.csv": "kind,uses_per_100_births\nbag set,8\nsuction set,8",
