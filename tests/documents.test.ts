@@ -6,10 +6,12 @@ const root = join(import.meta.dirname, "..");
 const documents = globSync("{*.md,{docs,sample-csv,tests}/**/*.md}", { cwd: root });
 /** In a tag or in brackets; where to on this disk, without the place within it. */
 const LINK = /\]\(([^)#\s]+)[^)]*\)|(?:src|href)="([^"#]+)/g;
+/** In it brackets are a program's. */
+const CODE = /`[^`\n]*`/g;
 const MOST_BYTES_OF_A_PICTURE = 120_000;
 
 const linksOf = (document: string) =>
-	[...readFileSync(join(root, document), "utf8").matchAll(LINK)]
+	[...readFileSync(join(root, document), "utf8").replace(CODE, "").matchAll(LINK)]
 		.map(([, inBrackets, inTag]) => inBrackets ?? inTag ?? "")
 		.filter((target) => !/^[a-z]+:/.test(target));
 
