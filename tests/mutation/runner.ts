@@ -23,8 +23,8 @@ const MOST_MS_OF_TEST = 1000;
 
 /**
  * Runs every test of a file twice with nothing broken: to time it, and to note the mutants it
- * comes by, which is slow. Tests that wait for something are left out: what is asked thousands
- * of times answers at once.
+ * comes by. Tests that wait for something are left out: what is asked thousands of times answers
+ * at once.
  *
  * @throws Error where one fails
  */

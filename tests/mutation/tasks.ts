@@ -22,9 +22,6 @@ const DEFINITIONS = ["tests/golden/definitions.test.ts", "tests/core/calculation
  */
 const INSIDE = "tests/core/calculationsInside.test.ts";
 
-/** More mutants than any source file has. */
-const MANY = 10_000;
-
 /** Which tests are asked about a mutant, and in which order. */
 export class Tasks {
 	readonly #files: readonly Ran[];
@@ -77,8 +74,8 @@ export class Tasks {
 	}
 
 	/**
-	 * What belongs to the broken file comes before all that only comes by it; of that, what has
-	 * noticed most so far.
+	 * What belongs to the broken file comes before all that only comes by it; of those as near,
+	 * what has noticed most so far.
 	 */
 	#filesFor(mutant: number, source: string): readonly Ran[] {
 		const folder = dirname(source).replace(/^src/, "tests");
@@ -92,12 +89,12 @@ export class Tasks {
 			// strength.test.ts is of strengthTable.ts as well.
 			if (own.startsWith(name) || name.startsWith(own)) return 1;
 			if (dirname(file.source) === folder) return 2;
-			if (file.source === INSIDE) return 4;
-			return 3 - (noticed?.get(file.source) ?? 0) / MANY;
+			return file.source === INSIDE ? 4 : 3;
 		};
-		const ranks = new Map(this.#files.map((file) => [file, nearness(file)]));
-		const rank = (file: Ran) => ranks.get(file) as number;
-		return [...this.#files].sort((a, b) => rank(a) - rank(b));
+		return this.#files
+			.map((file) => ({ file, near: nearness(file), by: noticed?.get(file.source) ?? 0 }))
+			.sort((a, b) => a.near - b.near || b.by - a.by)
+			.map(({ file }) => file);
 	}
 }
 
