@@ -36,3 +36,13 @@ test("so does the caution of every calculation", () => {
 	expect(cautions.length).toBeGreaterThan(10);
 	expect(cautions.filter((found) => !found.endsWith(": say.safety"))).toEqual([]);
 });
+
+test("so does what says how a solution is made and used, wherever it stands", () => {
+	const MEASURED =
+		/water, then|the product into the water|only the clear liquid(\.|$)|Let the solution settle|Soak in at/;
+	const found = globSync("src/{core,ui}/**/*.ts", { cwd: root })
+		.flatMap(saidIn)
+		.filter(({ message }) => MEASURED.test(message));
+	expect(found.length).toBeGreaterThan(12);
+	expect(found.filter(({ isSafety }) => !isSafety).map(({ message }) => message)).toEqual([]);
+});

@@ -57,7 +57,7 @@ export const DESCALE_STEP = say.safety`Descale in diluted vinegar, in a vessel o
 /** Stands between acid and chlorine, and cannot be switched off. */
 export const RINSE_STEP = say.safety`Rinse and drain until there is no smell of vinegar; open chlorine only then`;
 /** Where nothing else is done while a deposit sinks. */
-export const SETTLE_STEP = say`Let the solution settle`;
+export const SETTLE_STEP = say.safety`Let the solution settle`;
 
 /** Name of a step in one of the loads of a round; it begins with the step's own name. */
 export function inLoad(step: string, load: number, loads: number): string {
@@ -94,7 +94,7 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 		if (step === mixing.at(-1)) mixed = timed.length;
 		const settles = settleMinutes > 0 && mixed === timed.length;
 		const name = settles
-			? say`${step.step}; let it settle, and use only the clear liquid`
+			? say.safety`${step.step}; let it settle, and use only the clear liquid`
 			: step.step;
 		add(name, stepMinutes(step, round), step.hands_on, round.kits, {
 			load: 0,

@@ -60,6 +60,7 @@ export interface MixAct {
 	readonly quantity: number;
 	readonly measure: string;
 	readonly waterLitres: number;
+	readonly isOfBoiledWater: boolean;
 }
 
 /** Something to do, from the plan, on the ward's own clock. */

@@ -15,7 +15,8 @@ type DayRow = ComputedRow<typeof dayPlanSheet>;
 export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAct[]): MixAct[] {
 	const made = valueIn(settings.solution_made);
 	const lifeHours = valueIn(settings.solution_life_hours);
-	if (made === undefined || lifeHours === undefined) return [];
+	const water = valueIn(settings.solution_water);
+	if (made === undefined || lifeHours === undefined || water === undefined) return [];
 	const [first] = rowsOf(plan, dayPlanSheet);
 	const days = new Map(rowsOf(plan, mixingDaysSheet).map((row) => [valueIn(row.date), row]));
 	let last: RoundAct["at"] | undefined;
@@ -47,6 +48,7 @@ export function mixActs(plan: Plan, settings: Settings, rounds: readonly RoundAc
 				quantity,
 				measure: valueIn(row.product_measure) ?? "",
 				waterLitres,
+				isOfBoiledWater: water === "boiled",
 			} as const,
 		];
 	});

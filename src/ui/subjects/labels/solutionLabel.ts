@@ -27,6 +27,7 @@ export interface SolutionLabel {
 	readonly madeFor: MadeFor;
 	/** The row of the mixing sheet it is mixed by; undefined leaves room to write. */
 	readonly mix: ComputedRow<typeof mixingSheet> | undefined;
+	readonly water: Printed<"tap" | "boiled">;
 	readonly made: LocalTime | undefined;
 }
 
@@ -39,6 +40,7 @@ export function solutionLabel({
 	lifeHours,
 	madeFor,
 	mix,
+	water,
 	made,
 }: SolutionLabel): HTMLElement {
 	const pct = targetPct.value;
@@ -48,7 +50,7 @@ export function solutionLabel({
 	const hours = life === undefined ? TO_WRITE : shownPlain(usableHours(life));
 	const discard = made && life !== undefined ? shownTime(discardAt(made, life)) : undefined;
 	const ofLot = mix ? remarkOnLotIn(mix) : "";
-	const why = [targetPct.why, lifeHours.why].filter(Boolean).join(" ");
+	const why = [targetPct.why, lifeHours.why, mix ? water.why : ""].filter(Boolean).join(" ");
 	return label(
 		`solution${ofLot + why === "" ? "" : " label-tight"}`,
 		unit,
@@ -60,7 +62,7 @@ export function solutionLabel({
 			" ",
 			say.safety`available chlorine. For clean kits only. NOT for drinking or hands.`,
 		),
-		el("p", {}, mixWords(mix)),
+		el("p", {}, mixWords(mix, water.value)),
 		ofLot !== "" && el("p", { class: "label-small" }, ofLot),
 		labelLine(say.safety`Made at`, made && shownTime(made)),
 		madeFor === "day"
@@ -95,13 +97,18 @@ function latestWords(madeFor: MadeFor, hours: string, discard: string | undefine
 		: say.safety`At the latest ${discard}, ${hours} h after making; sooner if dirty or cloudy.`;
 }
 
-function mixWords(mix: ComputedRow<typeof mixingSheet> | undefined): string {
+function mixWords(mix: SolutionLabel["mix"], water: SolutionLabel["water"]["value"]): string {
 	const litres = numberIn(mix?.litres);
 	const quantity = numberIn(mix?.product_quantity);
-	const water = numberIn(mix?.water_litres);
-	if (litres === undefined || quantity === undefined || water === undefined)
+	const waterLitres = numberIn(mix?.water_litres);
+	if (litres === undefined || quantity === undefined || waterLitres === undefined)
 		return say.safety`Product ______________ lot ________ litres ______`;
-	const lot = wordIn(mix?.lot);
+	const lot = wordIn(mix?.lot) || "________";
+	const all = shownAs(preparationColumns.litres, litres);
+	const first = shownAs(preparationColumns.water_litres, waterLitres);
 	const amount = amountOf(quantity, wordIn(mix?.product_measure), EXACT);
-	return say.safety`${shownAs(preparationColumns.litres, litres)} L: ${shownAs(preparationColumns.water_litres, water)} L of water, then ${amount} ${wordIn(mix?.product)}, lot ${lot || "________"}`;
+	const product = wordIn(mix?.product);
+	return water === "boiled"
+		? say.safety`${all} L: ${first} L of boiled, cooled water, then ${amount} ${product}, lot ${lot}`
+		: say.safety`${all} L: ${first} L of water, then ${amount} ${product}, lot ${lot}`;
 }

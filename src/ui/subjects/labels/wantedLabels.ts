@@ -64,6 +64,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 			lifeHours: printedSetting(state, "solution_life_hours"),
 			madeFor: madeFor(state),
 			mix: mixesInUse(state)[wanted.mix],
+			water: printedSetting(state, "solution_water"),
 			made: wanted.made,
 		});
 	const rinse = () =>

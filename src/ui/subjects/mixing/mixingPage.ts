@@ -7,6 +7,7 @@ import { shownNumber } from "../../format/shownNumber.ts";
 import type { SheetPage } from "../../page.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
+import { unitSetting } from "../../state/unitSetting.ts";
 import { firstAidOut } from "./firstAidPage.ts";
 import { mixingCautions } from "./mixingCautions.ts";
 import { mixingSheetOut } from "./mixingSheetOut.ts";
@@ -31,5 +32,8 @@ function mixingHeadline(state: State): string | undefined {
 	const litres = numberIn(row?.litres);
 	if (quantity === undefined || water === undefined || litres === undefined) return undefined;
 	const amount = amountOf(quantity, wordIn(row?.product_measure), EXACT);
-	return say`${shownNumber(water, 2)} L of water, then ${amount} of ${wordIn(row?.product)}: ${shownNumber(litres, 1)} L`;
+	const [first, all] = [shownNumber(water, 2), shownNumber(litres, 1)];
+	return unitSetting(state, "solution_water") === "boiled"
+		? say.safety`${first} L of boiled, cooled water, then ${amount} of ${wordIn(row?.product)}: ${all} L`
+		: say.safety`${first} L of water, then ${amount} of ${wordIn(row?.product)}: ${all} L`;
 }

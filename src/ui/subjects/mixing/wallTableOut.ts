@@ -14,10 +14,10 @@ import { paperForm } from "../../print/paperForm.ts";
 import { uprightTable } from "../../print/uprightTable.ts";
 import { standing } from "../../shell/standing.ts";
 import type { State } from "../../state/store.ts";
-import { type Printed, printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import type { Mix } from "./mix.ts";
 import { mixingCautions } from "./mixingCautions.ts";
-import { settleWords } from "./mixSteps.ts";
+import { type MixingRules, mixingRules, settleWords } from "./mixSteps.ts";
 import { storeOf } from "./strengthView.ts";
 import { type WallPage, wallPages } from "./wallPages.ts";
 
@@ -28,7 +28,6 @@ export const wallTableOut: PrintOut = {
 };
 
 function wallPage(state: State, { product, lots, mixes, useFirst }: WallPage): HTMLElement {
-	const hours = printedSetting(state, "solution_life_hours");
 	const pct = printedSetting(state, "target_strength_pct");
 	const start = unitSetting(state, "plan_start");
 	return paperForm(
@@ -48,7 +47,7 @@ function wallPage(state: State, { product, lots, mixes, useFirst }: WallPage): H
 				el("p", { class: "standing" }, standing),
 			],
 		},
-		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, hours), " ", pct.why),
+		el("p", { class: "wall-how" }, howWords(mixes[0]?.measure, mixingRules(state)), " ", pct.why),
 		mixes[0]?.measure === "g" &&
 			el("p", { class: "wall-how" }, settleWords(printedSetting(state, "settle_minutes"))),
 		...lots.map((lot) =>
@@ -61,12 +60,15 @@ function wallPage(state: State, { product, lots, mixes, useFirst }: WallPage): H
 	);
 }
 
-function howWords(measure: string | undefined, hours: Printed<number>): string {
+function howWords(measure: string | undefined, { life, water }: MixingRules): string {
 	return [
-		say.safety`Water first, cold, into a plastic container; then the product into the water.`,
+		water.value === "boiled"
+			? say.safety`Water first, boiled and cooled, into a plastic container; then the product into the water.`
+			: say.safety`Water first, cold, into a plastic container; then the product into the water.`,
+		water.why,
 		measure !== "mL" && say.safety`Wait until all of it has dissolved.`,
-		say.safety`Discard after ${hours.value ?? TO_WRITE} hours at most.`,
-		hours.why,
+		say.safety`Discard after ${life.value ?? TO_WRITE} hours at most.`,
+		life.why,
 	]
 		.filter(Boolean)
 		.join(" ");

@@ -41,7 +41,7 @@ export function wardView(state: State, listsIt: boolean): HTMLElement {
 			{},
 			none && say`No other use of solution is listed.`,
 			" ",
-			say`Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket.`,
+			say.safety`Solution for floors, surfaces and the like is kept apart from the kits' figures: it is in none of the litres of the plan, the kits or the mixing sheets, so that it cannot hide what the kits need. It counts in the water to fetch and in what is ordered. Each use has its own strength: never fill a soak from a floor bucket.`,
 			" ",
 			...(none && !listsIt
 				? withinSentence(

@@ -59,7 +59,8 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 	const renewed = rowsOf(state.plan, runSheetSheet).filter(
 		({ date, renew }) => wordIn(date) === day && wordIn(renew) !== "",
 	);
-	const fill = valueIn(read.settings.bucket_fill_litres);
+	const { rinse_buckets, bucket_fill_litres } = read.settings;
+	const [perSoak, fill] = [valueIn(rinse_buckets), valueIn(bucket_fill_litres)];
 	return (round) => {
 		const [first] = round.steps;
 		if (!first) return [];
@@ -78,7 +79,7 @@ function roundNeeds(state: State, day: IsoDate): (round: ShownRound) => string[]
 		return [
 			round.onlyIf === "" ? "" : say`Only if ${round.onlyIf}.`,
 			soaks > 0 ? solutionWords(mix, mixes.length > 0) : "",
-			waterWords(litres, fill),
+			waterWords(litres, perSoak === undefined ? undefined : soaks * perSoak, fill),
 			...pieceWords(loads.filter((row) => wordIn(row.round) === round.name)),
 			say`Gauze: ${gauze === undefined ? TO_WRITE : counted(gauze, "piece")}.`,
 			renew ? say`Renew if still unused: ${wordIn(renew.renew)}.` : "",
@@ -91,9 +92,13 @@ function solutionWords(mix: MixAct | undefined, anyMade: boolean): string {
 	if (!mix)
 		return anyMade
 			? say.safety`Solution: the one made earlier today; look at its discard time.`
-			: say.safety`Solution: ${TO_WRITE} of product, water to the mark of ${TO_WRITE} L.`;
+			: say.safety`Solution: ${TO_WRITE} L of water, then ${TO_WRITE} of product, to the mark of ${TO_WRITE} L.`;
 	const product = mix.lot === "" ? mix.product : say`${mix.product}, lot ${mix.lot}`;
-	return say.safety`Solution: ${litreWords(mix.waterLitres)} of water, then ${quantityWords(mix.quantity, mix.measure)} of ${product}, to the mark of ${litreWords(mix.litres)}.`;
+	const [water, litres] = [litreWords(mix.waterLitres), litreWords(mix.litres)];
+	const amount = quantityWords(mix.quantity, mix.measure);
+	return mix.isOfBoiledWater
+		? say.safety`Solution: ${water} of boiled, cooled water, then ${amount} of ${product}, to the mark of ${litres}.`
+		: say.safety`Solution: ${water} of water, then ${amount} of ${product}, to the mark of ${litres}.`;
 }
 
 /** What is lit for pieces, a sentence for each load. */
@@ -111,13 +116,20 @@ function pieceWords(loads: ReturnType<typeof rowsOf<typeof boilingSheet>>): stri
 	});
 }
 
-function waterWords(litres: readonly (number | undefined)[], fill: number | undefined): string {
+/** What is left over beside the rinse buckets is for the solution. */
+function waterWords(
+	litres: readonly (number | undefined)[],
+	buckets: number | undefined,
+	fill: number | undefined,
+): string {
 	if (litres.length === 0) return "";
 	const known = litres.flatMap((each) => each ?? []);
 	if (known.length < litres.length) return say`Boiled, cooled water: ${TO_WRITE} L.`;
 	const all = known.reduce((sum, each) => sum + each, 0);
-	const buckets = fill === undefined || fill === 0 ? undefined : Math.ceil(all / fill - 1e-9);
-	return buckets === undefined
-		? say`Boiled, cooled water: ${litreWords(all)}.`
-		: say`Boiled, cooled water: ${litreWords(all)} (rinse buckets: ${buckets} × ${litreWords(fill ?? 0)}).`;
+	if (buckets === undefined || fill === undefined)
+		return say`Boiled, cooled water: ${litreWords(all)}.`;
+	const [each, rest] = [litreWords(fill), all - buckets * fill];
+	return rest < 1e-9
+		? say`Boiled, cooled water: ${litreWords(all)} (rinse buckets: ${buckets} × ${each}).`
+		: say`Boiled, cooled water: ${litreWords(all)} (rinse buckets: ${buckets} × ${each}; for the solution: ${litreWords(rest)}).`;
 }

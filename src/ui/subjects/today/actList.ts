@@ -98,14 +98,18 @@ function fireWords(act: FireAct): HTMLElement {
 }
 
 function mixWords(act: MixAct): HTMLElement {
-	const { round, product, lot, quantity, measure, waterLitres, litres } = act;
+	const { round, product, lot } = act;
 	const from = lot === "" ? say`going by its label` : say`lot ${lot}`;
+	const [water, litres] = [litreWords(act.waterLitres), litreWords(shownLitres(act.litres))];
+	const amount = quantityWords(act.quantity, act.measure);
 	return el(
 		"p",
 		{},
 		title(mixingDaysSheet.file, say`Mix`),
 		" ",
-		say`for ${round}: ${litreWords(waterLitres)} of cold water, then ${quantityWords(quantity, measure)} of ${product}, ${from}. This makes ${litreWords(shownLitres(litres))}. Label it with date, time and discard time.`,
+		act.isOfBoiledWater
+			? say.safety`for ${round}: ${water} of boiled, cooled water, then ${amount} of ${product}, ${from}. This makes ${litres}. Label it with date, time and discard time.`
+			: say.safety`for ${round}: ${water} of cold water, then ${amount} of ${product}, ${from}. This makes ${litres}. Label it with date, time and discard time.`,
 	);
 }
 
@@ -137,7 +141,7 @@ function roundWords(
 			el(
 				"p",
 				{ class: "act-soak" },
-				say`Soak in at ${writeClock(soak.from.minutes)}; out at ${writeClock(last.until.minutes)}, not before.`,
+				say.safety`Soak in at ${writeClock(soak.from.minutes)}; out at ${writeClock(last.until.minutes)}, not before.`,
 			),
 		isNext &&
 			(runs || waiting.length > 0 || renew !== "") &&
