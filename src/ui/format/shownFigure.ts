@@ -59,6 +59,7 @@ function shownValue(value: unknown): string {
 	if (Array.isArray(value)) return shownList(value);
 	if (isCounts(value)) return shownChances(value);
 	if (typeof value === "object") return shownParts(value);
+	if (typeof value === "boolean") return shownWord(value ? "yes" : "no");
 	return shownWord(String(value));
 }
 
@@ -92,11 +93,15 @@ function shownBriefly(value: unknown): string {
 		: shownValue(value);
 }
 
+/** A part without a name for people is of use to the program alone. */
 function shownParts(value: object): string {
 	return Object.entries(value)
-		.filter(([, part]) => typeof part !== "function")
+		.flatMap(([name, part]) => {
+			const words = partWords[name];
+			return words === undefined || typeof part === "function" ? [] : [{ words, part }];
+		})
 		.slice(0, LONGEST_LIST)
-		.map(([name, part]) => [partWords[name] ?? name, shownValue(part)])
+		.map(({ words, part }) => [words, shownValue(part)])
 		.filter(([, words]) => words !== "")
 		.map((named) => named.join(" "))
 		.join(", ");
