@@ -3,7 +3,8 @@ import { join, relative } from "node:path";
 import { describe, expect, it } from "vitest";
 
 const SRC = join(import.meta.dirname, "../src");
-const IMPORT = /^(?:import |.*\bfrom )"([^"]+)";$/gm;
+/** Also of data (`with { type: "json" }`), and what is loaded when it is asked for. */
+const IMPORT = /(?:^import |^.*\bfrom |\bimport\()"([^"]+)"/gm;
 
 /*
  * That no circle of imports is left is the linter's to hold (noImportCycles in biome.json):
@@ -12,7 +13,7 @@ const IMPORT = /^(?:import |.*\bfrom )"([^"]+)";$/gm;
  */
 
 /** The folders of the core that hold the calculations and settings of one subject each. */
-const SUBJECTS = "births|forecast|kits|rounds|methods|chlorine|water|vinegar|stock";
+const SUBJECTS = "births|forecast|kits|rounds|methods|chlorine|water|vinegar|stock|record";
 
 interface Arrow {
 	/** Files the rule is about, from src. */

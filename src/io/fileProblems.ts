@@ -60,15 +60,6 @@ export function resultFiles(files: readonly string[]): Problem {
 	});
 }
 
-export function doubledFiles(file: string, times: number): Problem {
-	return problem(whole(file), {
-		code: "doubled-file",
-		received: say`${file}, ${times} times`,
-		allowed: say`each file once`,
-		message: say`${file} was given ${times} times, and nobody can tell which one counts; none of them was read.`,
-	});
-}
-
 export function tooLargeFile(file: string, bytes: number): Problem {
 	return problem(whole(file), {
 		code: "too-large",

@@ -71,11 +71,6 @@ function addedInPairs(parts: readonly Counts[], most: number, from = 0, to = par
 	return plus(addedInPairs(parts, most, from, middle), addedInPairs(parts, most, middle, to), most);
 }
 
-/** The count with a known number added. */
-export function shifted({ first, chance }: Counts, by: number): Counts {
-	return { first: first + by, chance };
-}
-
 /** Chances of one way or another of coming to a count (a mixture), added up. */
 export function either(one: Counts | undefined, other: Counts): Counts {
 	if (!one) return other;

@@ -5,7 +5,3 @@ export type Method = (typeof methods)[number];
 /** Methods that a round does itself, load by load. */
 export const loadMethods = ["chlorine", "boiling", "steam"] as const;
 export type LoadMethod = (typeof loadMethods)[number];
-
-export function isLoadMethod(method: Method): method is LoadMethod {
-	return loadMethods.some((one) => one === method);
-}

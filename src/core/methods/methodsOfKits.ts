@@ -83,8 +83,3 @@ export const methodsOfKits = calculation<Inputs, MethodsOfKits>({
 		return { methods: methods.filter((one) => used.has(one)), pieces: treated };
 	},
 });
-
-/** Whether some of the pieces go this way. */
-export function goBy({ methods: used }: MethodsOfKits, method: Method): boolean {
-	return used.includes(method);
-}

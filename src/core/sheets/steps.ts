@@ -2,7 +2,7 @@ import { typed } from "../column.ts";
 import { methods } from "../methods/method.ts";
 import { stepBases } from "../rounds/step.ts";
 import { say } from "../say.ts";
-import { type RowOf, sheet } from "../sheet.ts";
+import { sheet } from "../sheet.ts";
 import { choice, yesNo } from "../values/choice.ts";
 import { name } from "../values/name.ts";
 import { number } from "../values/number.ts";
@@ -43,5 +43,3 @@ export const stepsSheet = sheet({
 		}),
 	},
 });
-
-export type StepsRow = RowOf<typeof stepsSheet>;

@@ -1,7 +1,7 @@
 import { typed } from "../column.ts";
 import { methods } from "../methods/method.ts";
 import { say } from "../say.ts";
-import { type RowOf, sheet } from "../sheet.ts";
+import { sheet } from "../sheet.ts";
 import { choice } from "../values/choice.ts";
 import { name } from "../values/name.ts";
 import { note } from "../values/note.ts";
@@ -40,5 +40,3 @@ export const treatmentsSheet = sheet({
 		}),
 	},
 });
-
-export type TreatmentsRow = RowOf<typeof treatmentsSheet>;

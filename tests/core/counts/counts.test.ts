@@ -10,7 +10,7 @@ import {
 } from "../../../src/core/counts/counts.ts";
 import { groupsOf, meanGroups } from "../../../src/core/counts/groupsOf.ts";
 import { poisson } from "../../../src/core/counts/poisson.ts";
-import { either, plus, shifted, sumOf } from "../../../src/core/counts/sumOf.ts";
+import { either, plus, sumOf } from "../../../src/core/counts/sumOf.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
 const die: Counts = { first: 1, chance: new Float64Array(6).fill(1 / 6) };
@@ -92,7 +92,6 @@ describe("sums", () => {
 	test("no parts add up to 0, and known counts only shift", () => {
 		expect(sumOf([])).toEqual(always(0));
 		expect(sumOf([always(2), always(3)])).toEqual(always(5));
-		expect(shifted(die, 10).first).toBe(11);
 	});
 
 	test("rounds that run are Poisson-binomial", () => {

@@ -24,7 +24,6 @@ export interface KindCover {
 }
 
 export interface CoverFigures {
-	readonly kitsOfFullestRound: Figure;
 	readonly turnaround: Figure;
 	/** Each kind of kit apart, in the order of the unit's kinds. */
 	readonly kinds: readonly KindCover[];
@@ -55,7 +54,6 @@ export function coverFigures(
 		coverOfKind(unit, kind, reprocessingOver(unit, k, turnaround, days)),
 	);
 	return {
-		kitsOfFullestRound: kits,
 		turnaround,
 		kinds,
 		get kitsNeeded() {

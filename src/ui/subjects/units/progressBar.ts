@@ -3,7 +3,6 @@ import { el } from "../../dom/el.ts";
 
 export interface Progress {
 	readonly element: HTMLElement;
-	isWorking(): boolean;
 	show(done: number, all: number, words: string): void;
 	/** The work is over; the words stay. */
 	done(words: string): void;
@@ -22,7 +21,6 @@ export function progressBar(stop: () => void): Progress {
 	let heardAt = 0;
 	return {
 		element: el("p", { class: "progress" }, bar, said, button, heard),
-		isWorking: () => working,
 		show(done, all, words) {
 			if (!working) heardAt = performance.now();
 			working = true;
