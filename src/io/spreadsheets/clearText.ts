@@ -15,7 +15,7 @@ const LAST = 2_958_465;
  * time that the spreadsheet counts in days. A number is never rounded; times are, to the second.
  *
  * @param serial a number; the days since 1899-12-30 where it is shown as a date or time
- * @example clearText(46447.875, "dateTime") // "2027-02-28 21:00"
+ * @example clearText(46446.875, "dateTime") // "2027-02-28 21:00"
  */
 export function clearText(serial: number, shown: Shown, from1904 = false): string {
 	const percent = Number((serial * 100).toPrecision(15));
