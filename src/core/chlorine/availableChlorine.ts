@@ -21,9 +21,11 @@ export interface Label {
 
 /** 1 % weight in volume is 1 g in 100 mL. */
 export const GRAMS_PER_LITRE_PER_PCT = 10;
-const MILLIGRAMS_PER_GRAM = 1000;
-/** Cl2 70.906 g/mol over NaOCl 74.442 g/mol. */
-export const CHLORINE_PER_HYPOCHLORITE = 70.906 / 74.442;
+export const MILLIGRAMS_PER_GRAM = 1000;
+/** Of Cl2, by which available chlorine is told. */
+export const GRAMS_PER_MOLE = 70.906;
+/** Over NaOCl, 74.442 g/mol. */
+export const CHLORINE_PER_HYPOCHLORITE = GRAMS_PER_MOLE / 74.442;
 /** A litre that can set free one litre of chlorine gas holds 3.17 g of it. */
 export const GRAMS_PER_LITRE_PER_DEGREE = 3.17;
 /** Heavier than any solution; a figure above it is in the wrong measure. */

@@ -1,7 +1,5 @@
 import { say } from "../say.ts";
-import type { Label } from "./availableChlorine.ts";
-
-const MILLIGRAMS_PER_GRAM = 1000;
+import { type Label, MILLIGRAMS_PER_GRAM } from "./availableChlorine.ts";
 
 /**
  * What was probably meant by a number that no such label has; "" where nothing comes to mind.

@@ -1,6 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
+import { GRAMS_PER_MOLE } from "./availableChlorine.ts";
 import { errorPct, READING_ERROR } from "./readingRange.ts";
 
 interface Inputs {
@@ -10,7 +11,6 @@ interface Inputs {
 	readonly fadeFactor: number;
 }
 
-const GRAMS_PER_MOLE = 70.906;
 const ZERO_CELSIUS_KELVIN = 273.15;
 const GAS_CONSTANT = 8.314;
 const SECONDS_PER_DAY = 86_400;

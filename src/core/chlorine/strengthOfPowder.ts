@@ -1,8 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
-
-const DAYS_PER_YEAR = 365.25;
+import { DAYS_PER_YEAR } from "../values/date.ts";
 
 interface PowderInputs {
 	readonly gramsPerGram: number;

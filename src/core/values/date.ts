@@ -9,6 +9,8 @@ const ISO = /^\d{4}-\d{2}-\d{2}$/;
 export const DAYS_PER_WEEK = 7;
 /** As a quarter is planned for: thirteen whole weeks. */
 export const DAYS_PER_QUARTER = 13 * DAYS_PER_WEEK;
+/** On average, over four years. */
+export const DAYS_PER_YEAR = 365.25;
 const ZERO = "0".charCodeAt(0);
 const MILLISECONDS_PER_DAY = 86_400_000;
 const DAYS_OF_MONTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -10,7 +10,7 @@ interface NumberLimits {
 }
 
 /** More digits than any quantity on a ward has; longer text is not a number. */
-const LONGEST_NUMBER = 32;
+export const LONGEST_NUMBER = 32;
 const PLAIN = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d{1,3})?$/i;
 const SPACED_THOUSANDS = /^([+-]?\d{1,3})((?:[ \u00a0\u202f\u2009]\d{3})+)(?=$|[.,])/;
 /** "1,000" is a thousand to one reader and one to another. */

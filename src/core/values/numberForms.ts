@@ -1,11 +1,11 @@
+import { LONGEST_NUMBER } from "./number.ts";
+
 /** What a text means with each mark as the decimal one, in the clear form of the files; undefined where it then means nothing. */
 export interface NumberForms {
 	readonly point: string | undefined;
 	readonly comma: string | undefined;
 }
 
-/** More digits than any quantity on a ward has; longer text is not a number. */
-const LONGEST_NUMBER = 32;
 /** Thousands parted by spaces of any width or by apostrophes: any mark is then the decimal one. */
 const SPACED = /^[+-]?\d{1,3}(?:[ \u00a0\u202f\u2009'’]\d{3})+(?:[.,]\d*)?$/;
 const POINT = /^[+-]?(?:(?:[1-9]\d{0,2}(?:,\d{3})+|\d+)(?:\.\d*)?|\.\d+)(?:e[+-]?\d{1,3})?$/i;

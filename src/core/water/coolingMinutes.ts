@@ -2,10 +2,10 @@ import { calculation } from "../calculation.ts";
 import { refuse } from "../refusal.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
+import { MINUTES_PER_HOUR } from "../values/clock.ts";
 
 /** The pot for which the unit's cooling rate is given. */
 export const STANDARD_POT_LITRES = 10;
-const MINUTES_PER_HOUR = 60;
 
 /** Cooling rate of a pot of another size: k falls with volume to the power 1/3. */
 export function rateOfPot(coolingPerHour: number, potLitres: number): number {

@@ -1,7 +1,7 @@
 import { say } from "../../core/say.ts";
+import { DAYS_PER_YEAR } from "../../core/values/date.ts";
 import { shownPlain, twoDigits } from "./shownNumber.ts";
 
-const DAYS_PER_YEAR = 365.25;
 const RAREST_YEARS = 100;
 /** Of 1,000 needs; what is rarer has no number in words and no bar in a picture. */
 export const RAREST_NEEDS = 0.001;

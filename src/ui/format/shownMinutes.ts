@@ -1,6 +1,5 @@
 import { say } from "../../core/say.ts";
-
-const MINUTES_PER_HOUR = 60;
+import { MINUTES_PER_HOUR } from "../../core/values/clock.ts";
 
 /** A length of time for reading, in whole minutes: "45 min", "7 h", "7 h 15 min". Rounded up, so that it is never too short. */
 export function shownMinutes(minutes: number): string {

@@ -8,6 +8,7 @@ import { el, fill } from "../../dom/el.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { counted } from "../../format/counted.ts";
+import { EXACT } from "../../format/litreWords.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { paperTable } from "../../print/paperTable.ts";
@@ -16,9 +17,6 @@ import { daysOf } from "../../state/daysOf.ts";
 import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryField.ts";
 import type { StepPart } from "./mondayStep.ts";
-
-/** Decimals of what people count. */
-const EXACT = 3;
 
 interface Line {
 	readonly item: string;

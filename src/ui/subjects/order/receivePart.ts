@@ -8,6 +8,7 @@ import type { Workbook } from "../../../core/workbook.ts";
 import { el } from "../../dom/el.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { counted } from "../../format/counted.ts";
+import { EXACT } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import { dayNow } from "../../state/dayNow.ts";
@@ -15,9 +16,6 @@ import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { offer } from "../store/entryField.ts";
 import { type ReceiveForm, receiveForm } from "./receiveForm.ts";
-
-/** Decimals of what came. */
-const EXACT = 3;
 
 /** Where an order is received, in whole or in part, or given up; what is begun in it stays while the sheet is painted. */
 export function receivePart({ store }: Surroundings): SheetPart {

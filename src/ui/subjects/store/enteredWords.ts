@@ -6,11 +6,9 @@ import {
 } from "../../../core/edit/store/storeEntry.ts";
 import { say } from "../../../core/say.ts";
 import { amountOf } from "../../format/amountOf.ts";
+import { EXACT } from "../../format/litreWords.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
-
-/** Decimals of what people count. */
-const EXACT = 3;
 
 /** What an entry came to, in a sentence or two. */
 export function doneWords(done: Done, entry: StoreEntry, measure: string): string {

@@ -1,11 +1,11 @@
 import { dot, line, plot, ruleX, ruleY, text } from "@observablehq/plot";
 import { say } from "../../../core/say.ts";
+import { MINUTES_PER_HOUR } from "../../../core/values/clock.ts";
 import { type CoolingPot, coolingCurve } from "../../../core/water/coolingCurve.ts";
 import { quietParts } from "../../dom/quietParts.ts";
 import { shownMinutes } from "../../format/shownMinutes.ts";
 import { shownNumber, shownPlain } from "../../format/shownNumber.ts";
 
-const MINUTES_PER_HOUR = 60;
 /** Followed this far where the water never cools to what is wanted. */
 const HOURS_WITHOUT_END = 12;
 const LABEL_ROOM = 1.25;
