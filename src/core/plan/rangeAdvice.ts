@@ -56,7 +56,7 @@ function namedRanges(read: ReadWorkbook["settings"]): Named[] {
 			key: "target_strength_pct",
 			isOutside: pct < withBoiledWater,
 			allowed: strengths,
-			said: say`Sources name ${usual} % with ordinary water and ${withBoiledWater} % with boiled water; none names less for a kit.`,
+			said: say`Sources name ${usual} % with ordinary water (from memory for devices) and ${withBoiledWater} % with boiled water; 0.04 to 0.05 % stands only for other items or products.`,
 		},
 		{
 			key: "target_strength_pct",
@@ -68,13 +68,13 @@ function namedRanges(read: ReadWorkbook["settings"]): Named[] {
 			key: "solution_water",
 			isOutside: pct < usual && valueIn(read.solution_water) === "tap",
 			allowed: say`boiled, cooled water`,
-			said: say`Sources name less than ${usual} % for a kit only where the solution is made with boiled water.`,
+			said: say`Handbooks of high-level disinfection name less than ${usual} % only where the solution is made with boiled water.`,
 		},
 		{
 			key: "soak_minutes",
 			isOutside: soak < least,
 			allowed: times,
-			said: say`Sources name ${least} minutes before cleaning, 20 for what is clean and ${most} in other guidance; none names less.`,
+			said: say`Sources name ${least} minutes before cleaning, 20 for what is clean and ${most} in other guidance; 3 stands only for respiratory equipment at home, at about 0.1 %.`,
 		},
 		{
 			key: "soak_minutes",

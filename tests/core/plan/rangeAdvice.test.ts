@@ -7,13 +7,13 @@ const adviceOf = (settings: Record<string, string | number>) =>
 
 describe("a setting outside what its sources name", () => {
 	test.each([
-		["soak_minutes", { soak_minutes: 9 }, "9 min", /none names less/],
+		["soak_minutes", { soak_minutes: 9 }, "9 min", /10 .*20 .*30 .*; 3 stands only for/],
 		["soak_minutes", { soak_minutes: 31 }, "31 min", /up to 30 minutes/],
 		[
 			"target_strength_pct",
 			{ target_strength_pct: 0.09, solution_water: "boiled" },
 			"0.09 % available chlorine",
-			/none names less for a kit/,
+			/0\.5 % .*\(from memory for devices\) .*0\.1 % .*0\.04 to 0\.05 % stands only/,
 		],
 		["target_strength_pct", { target_strength_pct: 0.6 }, "0.6 % available chlorine", /no more/],
 		["solution_water", { target_strength_pct: 0.1 }, "tap", /only where .* boiled water/],
