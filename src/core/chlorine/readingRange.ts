@@ -11,9 +11,9 @@ export const READING_ERROR: Readonly<
 	colour_comparison: { least: 0.024, most: 0.19 },
 };
 
-/** An error in whole percent, for reading. @example 0.052 → 5 */
+/** An error in percent, for reading: to the decimal that its source has, so that none is shown smaller than it is. @example 0.124 → 12.4 */
 export function errorPct(share: number): number {
-	return Math.round(100 * share);
+	return Math.round(1000 * share) / 10;
 }
 
 /**
