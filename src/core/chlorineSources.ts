@@ -34,7 +34,7 @@ export const chlorineSources = {
 		place: say`one degree: 3.17 g of available chlorine per litre`,
 		url: "https://www.udppc.asso.fr/chimie-au-laboratoire/le-degre-chlorometrique",
 		mark: "seen",
-		disagreement: say`Handbooks use 0.3 % a degree, which reads 5 % low by volume.`,
+		disagreement: say`Handbooks use 0.3 % a degree, which reads 5 % low by volume. Printed beside degrees: 9.6 % for 36° (114 g/L), 12.5 % for 48° (152 g/L): per cent by weight, rounded.`,
 	},
 	atomicWeights: {
 		title: say`IUPAC standard atomic weights`,
@@ -80,8 +80,14 @@ export const chlorineSources = {
 	},
 	powderLoss: {
 		title: say`Cholera outbreak field manual, Appendix 14: about 2 % of active chlorine a year`,
-		place: say`read here as points of the percentage`,
+		place: say`read here as points of the percentage; other handbooks: 3 to 5 % a year, to be used within 2 years (from memory)`,
 		url: "https://choleraoutbreak.org/book-page/appendix-14-preparation-and-use-1-chlorine-solution-disinfect-water",
+		mark: "seen",
+	},
+	settling: {
+		title: say`Ministry of Health, slides on preparing chlorine`,
+		place: say`October 2018: let it stand for 30 minutes; MSF, cholera guideline, Appendix 15: a few minutes (seen too)`,
+		url: "https://www.scribd.com/presentation/624008680",
 		mark: "seen",
 	},
 	fading: {
@@ -89,7 +95,7 @@ export const chlorineSources = {
 		place: say`1999, abstract: second order, fitted for 15 to 55 °C and 0.7 to 3 mol/L; the factor 1 in the rate is from memory`,
 		url: "https://suppr.wilddata.cn/browses/detail/pubmed/11670917",
 		mark: "seen",
-		disagreement: say`A maker of bleach plants gives 3.5 times faster for each 10 °C, the laboratory formula 3.9; a supplier reports far faster loss of 12.5 % bleach.`,
+		disagreement: say`A maker of bleach plants gives 3.5 times faster for each 10 °C, the laboratory formula 3.9; a supplier reports far faster loss of 12.5 % bleach. To be used within (all seen): 3 months of making (Ministry of Health slides); 6 months to a year for household bleach (a laboratory guide); 6 months at 2.6 % and 1 to 2 at 9.6 % (INRS), or 2.5 to 3 at 9.6 % (a thesis on cholera).`,
 	},
 	readingErrors: {
 		title: say`Wells et al., PLoS ONE 11(5):e0152442`,

@@ -63,14 +63,14 @@ export const sources = {
 		place: say`2015; for devices 0.5 % with ordinary water is from memory`,
 		url: "https://autoclaveindicatortape.wordpress.com/2015/12/26/autoclave-indicator-tape-13/",
 		mark: "seen",
-		disagreement: say`Screening reference manual Table C-1: 0.1 % made with boiled water, 20 minutes (seen). The 0.5 % of a national guideline was seen for containers only; for the pieces of a kit it is from memory. None of the makers' pages read lists chlorine for newborn resuscitation devices.`,
+		disagreement: say`Screening reference manual Table C-1: 0.1 % made with boiled water, 20 minutes (seen). The 0.5 % of a national guideline was seen for containers only; for the pieces of a kit it is from memory. Less is named for other things (seen): respiratory equipment at home about 0.1 %, items soaked after cleaning 0.05 % (WHO 2014), products cleared for high-level disinfection 0.04 to 0.045 %. None of the makers' pages read lists chlorine for newborn resuscitation devices.`,
 	},
 	soakMinutes: {
 		title: say`A Book for Midwives`,
 		place: say`2010, p. 64: at least 20 minutes, clean first`,
 		url: "https://iiab.me/modules/en-hesperian_health/en_midw_2011_Full_Book/page80.html",
 		mark: "seen",
-		disagreement: say`10 minutes is decontamination before cleaning; 30 minutes stands in other guidance.`,
+		disagreement: say`10 minutes is decontamination before cleaning. After cleaning: 30 minutes at 0.05 % (WHO 2014); 10 minutes at 20 °C for products cleared for high-level disinfection; 3 minutes at about 0.1 % for respiratory equipment at home, only where its maker permits it (all seen).`,
 	},
 	methods: {
 		title: say`Teaching brochure on cleaning newborn resuscitation equipment`,
@@ -133,7 +133,7 @@ export const sources = {
 		place: say`2025, rules for drinking water: WHO none; CDC 1 min, 3 above 1\u202f981 m; EPA 1, 3 above 1\u202f524 m; Health Canada 1, 2 above 2\u202f000 m`,
 		url: "https://wwwnc.cdc.gov/eid/article/31/8/25-0208-t1",
 		mark: "seen",
-		disagreement: say`20 minutes for rinse water in handbooks of high-level disinfection (from memory).`,
+		disagreement: say`Left blank, the plan takes 1 minute up to 2\u202f000 m, where EPA says 3 above 1\u202f524 m and CDC 3 above 1\u202f981 m. Philippines, Department of Health: 2 minutes (seen). Handbooks of high-level disinfection: 20 minutes for rinse water (from memory).`,
 	},
 	standardAtmosphere: {
 		title: say`Standard atmosphere and Antoine equation for water`,
@@ -144,7 +144,7 @@ export const sources = {
 		title: say`Newton's law of cooling; the rate scaled by volume to the power −1/3`,
 		place: say`derived; a covered 10 L pot at 0.25 per hour is an estimate, one k is an approximation`,
 		mark: "derived",
-		disagreement: say`Kettles measured by others give 0.13 to 0.57 per hour for 10 L.`,
+		disagreement: say`For 10 L, 0.57 per hour follows from an open laboratory vessel, 0.21 from a large covered kettle (a weak source), 0.18 from a heat loss of 10 W/m²/K (derived).`,
 	},
 	heat: {
 		title: say`Heat of water: 4.186 kJ/kg/K; of evaporation: 2\u202f257 kJ/kg`,
@@ -156,7 +156,7 @@ export const sources = {
 		title: say`Open clean-cooking data (technical specifications of stoves)`,
 		place: say`efficiency and heating value by fuel`,
 		mark: "seen",
-		disagreement: say`A second open data set gives 0.09 for three stones, 0.25 for improved charcoal.`,
+		disagreement: say`A second open data set, with the plan's own figure behind each: wood on three stones 0.09 (0.12), wood improved 0.18 (0.3), charcoal improved 0.25 (0.3), induction 0.73 (electric plate 0.85); kerosene 0.45 (0.35) and gas 0.35 (0.5), a pair that looks swapped. Heat in a kilogram: charcoal 31 MJ (30), kerosene 43.8 (43), gas 46 (45.5).`,
 	},
 	losses: {
 		title: say`Open University, immunization module 5.2.5: multiply the need by 100 ÷ (100 − wastage %)`,
@@ -168,7 +168,7 @@ export const sources = {
 		place: say`lead time + review period set the level`,
 		url: "http://erc.msh.org/fpmh_english/chp8/p4.html",
 		mark: "seen",
-		disagreement: say`Handbooks add a safety stock of half to one review period; here the chance of lasting sets it.`,
+		disagreement: say`Handbooks ask for a safety stock of at least half a review period (a training on maximum and minimum), or of at least one and usually more (MSH); here the chance of lasting sets it.`,
 	},
 	monthsOfStock: {
 		title: say`JSI, The Logistics Handbook 3.2: stock on hand ÷ average monthly consumption`,
@@ -183,7 +183,12 @@ export const sources = {
 	},
 	vinegarStrength: {
 		title: say`FDA Compliance Policy Guide Sec. 525.825`,
-		place: say`March 1995: vinegar holds at least 4 g of acetic acid per 100 mL; 5 % is usual`,
+		place: say`March 1995: vinegar holds at least 4 g of acetic acid per 100 mL; that 5 % is usual is from a shop's label`,
 		mark: "seen",
+	},
+	descaling: {
+		title: say`Estimate: no guideline was found that fixes minutes or mixture for such pieces`,
+		place: say`read only on a weak page on kettles: 30 to 60 minutes; 1 part of vinegar to 2 of water for light scale, 1 to 1, and 2 to 1 for heavy`,
+		mark: "estimate",
 	},
 } as const satisfies Record<string, Source>;

@@ -133,7 +133,7 @@ export const chlorineSettings = {
 		value: number({ min: 0, max: 1440 }),
 		fallback: 30,
 		help: say`Calcium hypochlorite leaves a deposit; only the clear liquid over it is used. Some sources say a few minutes.`,
-		source: estimate,
+		source: sources.settling,
 	}),
 	pour_away: typed({
 		label: say`What is poured away, and where`,

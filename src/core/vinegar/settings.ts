@@ -49,7 +49,7 @@ export const vinegarSettings = {
 		fallback: 2.5,
 		decimals: 1,
 		help: say`2.5 % from 5 % vinegar is equal parts vinegar and water.`,
-		source: commonPractice,
+		source: sources.descaling,
 	}),
 	descale_rinse_litres: typed({
 		label: say`Water to rinse the vinegar off`,
@@ -76,6 +76,6 @@ export const vinegarSettings = {
 		value: number({ min: 1, max: 240 }),
 		fallback: 10,
 		help: say`Then rinse and drain until there is no smell, before any chlorine.`,
-		source: estimate,
+		source: sources.descaling,
 	}),
 };
