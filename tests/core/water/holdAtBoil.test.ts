@@ -12,7 +12,8 @@ const holdsOf = (settings: Record<string, string | number>) =>
 		),
 	);
 
-// CDC, "Making water safe in an emergency": 1 minute, 3 above 6,500 feet (1,981 m); read in the notes as 2,000 m.
+// The contract (calculations.md 6): blank is 1 minute, and 3 above 2,000 m. No body draws the line just there: CDC
+// says 3 minutes above 6,500 feet (1,981 m), EPA above 5,000 feet (1,524 m); see tests/reference/boilHold.test.ts.
 test.each([
 	["blank, at the sea", { altitude_m: 0 }, 1],
 	["blank, at 2,000 m", { altitude_m: 2000 }, 1],
