@@ -11,7 +11,7 @@ import { checkCases, printed, type ReferenceCase } from "./referenceCase.ts";
 type Liquid = Pick<Label, "strength" | "measure"> & { density?: number };
 
 const onePercent = printed(from.choleraManual, "Appendix 14: 1 % is 10 g/L, 10,000 mg/L");
-const degrees = (place: string) => printed(from.chlorometric, place);
+const degrees = (place: string) => printed(from.stockSolution, place);
 const weights = printed(from.atomicWeights, "Cl2 70.906 over NaOCl 74.442", "derived");
 const strengths: ReferenceCase<Liquid>[] = [
 	{
@@ -66,7 +66,7 @@ const strengths: ReferenceCase<Liquid>[] = [
 		tolerance: 0.01,
 		unit: "g/L",
 		why: "printed to two decimals",
-		source: degrees("a litre of chlorine weighs 3.17 g"),
+		source: printed(from.chlorometric, "a litre of chlorine weighs 3.17 g"),
 	},
 	{
 		id: "1 degree in moles",

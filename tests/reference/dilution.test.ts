@@ -52,6 +52,7 @@ const exact = dilutions(
 		["10 to 0.5", 10, 0.5, 19, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
 		["12 to 0.5", 12, 0.5, 23, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
 		["15 to 0.5", 15, 0.5, 29, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
+		["15 to 1", 15, 1, 14, printed(from.dilutionFormula, "stock ÷ target − 1", "derived")],
 		[
 			"2.6 to 0.5, exact",
 			2.6,
@@ -65,28 +66,33 @@ const exact = dilutions(
 	"the formula itself; a hundredth of a part cannot be measured",
 );
 
-const whole = dilutions(
-	[
-		["2.6 to 0.5, poster", 2.6, 0.5, 4, printed(from.cdcPoster2014, "strong solution")],
-		["5.25 to 0.5, 100 mL and 900 mL", 5.25, 0.5, 9, printed(from.westernUniversity, "dilution")],
-		[
-			"5.25 to 0.5, fifty to five hundred",
-			5.25,
-			0.5,
-			10,
-			printed("Northwestern Health Unit", "strong solution"),
-		],
-		[
-			"15 to 1",
-			15,
-			1,
-			14,
-			printed(from.choleraManual, "Appendix 14: 70 mL a litre, exact 14 parts"),
-		],
-	],
-	0.55,
-	"published dilutions are rounded to whole parts, 5.5 % of the strength at most",
-);
+/** Printed in whole parts, `away` from the exact ones, which stand above. */
+function wholeParts(away: number, row: Row): ReferenceCase<Dilution>[] {
+	return dilutions([row], away + 0.001, `printed in whole parts, ${away} from the exact ones`);
+}
+const whole = [
+	...wholeParts(0.2, [
+		"2.6 to 0.5, poster",
+		2.6,
+		0.5,
+		4,
+		printed(from.cdcPoster2014, "strong solution"),
+	]),
+	...wholeParts(0.5, [
+		"5.25 to 0.5, 100 mL and 900 mL",
+		5.25,
+		0.5,
+		9,
+		printed(from.westernUniversity, "dilution"),
+	]),
+	...wholeParts(0.5, [
+		"5.25 to 0.5, fifty to five hundred",
+		5.25,
+		0.5,
+		10,
+		printed("Northwestern Health Unit", "strong solution"),
+	]),
+];
 
 const remembered = (percent: number) =>
 	printed(from.infectionBooklet, `row ${percent} %`, "from memory");
@@ -102,14 +108,21 @@ const booklet = [
 	[10, 19, 99],
 	[15, 29, 149],
 ] as const;
-const fromMemory = dilutions(
-	booklet.flatMap(([stock, half, tenth]): Row[] => [
-		[`${stock} to 0.5, booklet`, stock, 0.5, half, remembered(stock)],
-		[`${stock} to 0.1, booklet`, stock, 0.1, tenth, remembered(stock)],
-	]),
-	0.201,
-	"the booklet rounds to whole parts: 3.8 to 4 and 6.2 to 6 are its furthest",
-);
+const bookletRow = (stock: number, target: number, parts: number): Row => [
+	`${stock} to ${target}, booklet`,
+	stock,
+	target,
+	parts,
+	remembered(stock),
+];
+/** Those of the booklet that are no whole parts: 3.8 is printed as 4, 6.2 as 6. */
+const roundedStocks: readonly number[] = [2.4, 3.6];
+const fromMemory = booklet.flatMap(([stock, half, tenth]) => [
+	...(roundedStocks.includes(stock)
+		? wholeParts(0.2, bookletRow(stock, 0.5, half))
+		: dilutions([bookletRow(stock, 0.5, half)], 0.01, "whole parts by the formula")),
+	...dilutions([bookletRow(stock, 0.1, tenth)], 0.01, "whole parts by the formula"),
+]);
 
 /** What a litre takes of a liquid stock, measured so finely that no rounding shows. */
 const oneLitre = ({ stockPct, targetPct }: Dilution) => ({
@@ -126,6 +139,32 @@ const parts = (inputs: Dilution) => {
 checkCases("parts of water, by the formula", exact, parts);
 checkCases("parts of water, as published", whole, parts);
 checkCases("parts of water, from memory", fromMemory, parts);
+
+checkCases(
+	"stock added to a litre of water",
+	(
+		[
+			["15 to 1", 71.4, 0.05, "worked out to one decimal", "exact", "derived"],
+			[
+				"15 to 1, manual",
+				70,
+				1.43,
+				"printed in tens of mL: 2 % of the exact 71.4",
+				"70 mL",
+				"seen",
+			],
+		] as const
+	).map(([id, expected, tolerance, why, place, mark]) => ({
+		id,
+		inputs: { stockPct: 15, targetPct: 1 },
+		expected,
+		tolerance,
+		unit: "mL",
+		why,
+		source: printed(from.choleraManual, `Appendix 14: ${place}`, mark),
+	})),
+	(inputs) => 1000 / parts(inputs),
+);
 
 describe("a stock weaker than the target", () => {
 	test.each([

@@ -59,76 +59,74 @@ const exact = powders(
 );
 
 const field = (place: string) => printed(from.choleraManual, place);
-const published = powders(
-	[
-		["35 to 0.5", 35, 0.5, 1, 14.3, printed(from.cdcCleaning, "Appendix E")],
-		["35 to 0.5, atlas", 35, 0.5, 1, 14.2, printed(from.iarcAtlas, "about 3 level teaspoons")],
-		["70 to 0.5", 70, 0.5, 1, 7.0, printed(from.laboratoryDilutions, "Table 12")],
+const laboratory = printed(from.laboratoryDilutions, "Table 12");
+const remembered = printed(from.infectionBooklet, "powder table", "from memory");
+/** How far a printed amount may be from the exact one, as a share of what is printed. */
+const within = (share: number) => (grams: number) => share * grams;
+const published = [
+	...powders(
 		[
-			"70 to 0.5, indian module",
-			70,
-			0.5,
-			1,
-			7.0,
-			printed(from.operationalModule, "Table 5.4, p. 71"),
+			["35 to 0.5", 35, 0.5, 1, 14.3, printed(from.cdcCleaning, "Appendix E")],
+			["35 to 0.5, atlas", 35, 0.5, 1, 14.2, printed(from.iarcAtlas, "about 3 level teaspoons")],
+			["70 to 1", 70, 1, 1, 14.3, printed(from.stockSolution, "1 %")],
+			["70 to 0.5, booklet", 70, 0.5, 1, 7.1, remembered],
+			["60 to 0.5, booklet", 60, 0.5, 1, 8.3, remembered],
 		],
+		within(0.01),
+		"printed to a tenth of a gram, or a tenth beside it: 0.6 % off at most",
+	),
+	...powders(
+		[["chloramine, 25 to 0.5", 25, 0.5, 1, 20, laboratory]],
+		() => 0.01,
+		"a whole number by the formula",
+	),
+	...powders(
+		[["chlorinated lime, 30 to 1", 30, 1, 1, 33, field("Appendix 14")]],
+		within(0.015),
+		"33.3 printed in whole grams: 1 % off",
+	),
+	...powders(
 		[
-			"70 to 0.5, one spoon in two litres",
-			70,
-			0.5,
-			2,
-			15,
-			printed(from.ifrcDisinfectants, "1 level tablespoon"),
+			["70 to 0.5", 70, 0.5, 1, 7.0, laboratory],
+			[
+				"70 to 0.5, indian module",
+				70,
+				0.5,
+				1,
+				7.0,
+				printed(from.operationalModule, "Table 5.4, p. 71"),
+			],
+			["70 to 0.1", 70, 0.1, 1, 1.4, laboratory],
+			["70 to 0.05", 70, 0.05, 1, 0.7, field("Appendix 9")],
+			["dichloroisocyanurate, 60 to 0.5", 60, 0.5, 1, 8.5, laboratory],
+			["dichloroisocyanurate, 60 to 0.1", 60, 0.1, 1, 1.7, laboratory],
 		],
-		["70 to 0.1", 70, 0.1, 1, 1.4, printed(from.laboratoryDilutions, "Table 12")],
-		["70 to 0.1 in 10 L", 70, 0.1, 10, 15, printed(from.msfCholera, "0.1 %")],
-		["70 to 0.1 in 20 L", 70, 0.1, 20, 30, printed(from.cdcHandwashing, "2 tablespoons")],
-		["35 to 0.1 in 20 L", 35, 0.1, 20, 60, printed(from.cdcHandwashing, "4 tablespoons")],
-		["70 to 0.2", 70, 0.2, 1, 3, field("Appendix 9")],
-		["70 to 0.2 in 10 L", 70, 0.2, 10, 30, printed(from.msfCholera, "0.2 %")],
-		["70 to 0.05", 70, 0.05, 1, 0.7, field("Appendix 9")],
-		["70 to 2", 70, 2, 1, 30, field("Appendix 9")],
-		["70 to 2 in 10 L", 70, 2, 10, 300, printed(from.msfCholera, "2 %")],
-		["70 to 1", 70, 1, 1, 14.3, printed(from.stockSolution, "1 %")],
-		["70 to 1, one spoon", 70, 1, 1, 15, field("Appendix 14")],
-		["chlorinated lime, 30 to 1", 30, 1, 1, 33, field("Appendix 14")],
+		within(0.025),
+		"printed in two digits, all from one rounded row: 2 % off",
+	),
+	...powders(
 		[
-			"dichloroisocyanurate, 60 to 0.5",
-			60,
-			0.5,
-			1,
-			8.5,
-			printed(from.laboratoryDilutions, "Table 12"),
+			[
+				"70 to 0.5, one spoon in two litres",
+				70,
+				0.5,
+				2,
+				15,
+				printed(from.ifrcDisinfectants, "1 level tablespoon"),
+			],
+			["70 to 0.1 in 10 L", 70, 0.1, 10, 15, printed(from.msfCholera, "0.1 %")],
+			["70 to 0.1 in 20 L", 70, 0.1, 20, 30, printed(from.cdcHandwashing, "2 tablespoons")],
+			["35 to 0.1 in 20 L", 35, 0.1, 20, 60, printed(from.cdcHandwashing, "4 tablespoons")],
+			["70 to 0.2", 70, 0.2, 1, 3, field("Appendix 9")],
+			["70 to 0.2 in 10 L", 70, 0.2, 10, 30, printed(from.msfCholera, "0.2 %")],
+			["70 to 2", 70, 2, 1, 30, field("Appendix 9")],
+			["70 to 2 in 10 L", 70, 2, 10, 300, printed(from.msfCholera, "2 %")],
+			["70 to 1, one spoon", 70, 1, 1, 15, field("Appendix 14")],
 		],
-		[
-			"dichloroisocyanurate, 60 to 0.1",
-			60,
-			0.1,
-			1,
-			1.7,
-			printed(from.laboratoryDilutions, "Table 12"),
-		],
-		["chloramine, 25 to 0.5", 25, 0.5, 1, 20, printed(from.laboratoryDilutions, "Table 12")],
-		[
-			"70 to 0.5, booklet",
-			70,
-			0.5,
-			1,
-			7.1,
-			printed(from.infectionBooklet, "powder table", "from memory"),
-		],
-		[
-			"60 to 0.5, booklet",
-			60,
-			0.5,
-			1,
-			8.3,
-			printed(from.infectionBooklet, "powder table", "from memory"),
-		],
-	],
-	(grams) => 0.055 * grams,
-	"published amounts are rounded to spoons and whole grams, by 5 % at most",
-);
+		within(0.055),
+		"whole spoons of 15 g, and what follows from them: 5 % off",
+	),
+];
 
 const grams = ({ strengthPct, targetPct, litres }: Powder) =>
 	answerOf(measureOut, {
@@ -148,8 +146,8 @@ interface Tablets {
 }
 
 const tabletRows: readonly Row[] = [
-	["tablets of 1.5 g to 0.5", 1.5, 0.5, 1, 4, printed(from.laboratoryDilutions, "Table 12")],
-	["tablets of 1.5 g to 0.1", 1.5, 0.1, 1, 1, printed(from.laboratoryDilutions, "Table 12")],
+	["tablets of 1.5 g to 0.5", 1.5, 0.5, 1, 4, laboratory],
+	["tablets of 1.5 g to 0.1", 1.5, 0.1, 1, 1, laboratory],
 	["tablets of 1 g to 1", 1, 1, 1, 10, field("Appendix 14")],
 	["tablets of 1 g to 0.5", 1, 0.5, 1, 5, derived],
 	["tablets of 1 g to 0.5 in 10 L", 1, 0.5, 10, 50, derived],
