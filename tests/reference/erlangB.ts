@@ -10,15 +10,3 @@ export function erlangB(load: number, kits: number): number {
 	for (let k = 1; k <= kits; k++) inverse = 1 + (k / load) * inverse;
 	return 1 / inverse;
 }
-
-/** The load at which `kits` kits have the given share of needs unmet. */
-export function loadWithLoss(loss: number, kits: number): number {
-	let low = 0;
-	let high = 1000;
-	for (let i = 0; i < 200; i++) {
-		const middle = (low + high) / 2;
-		if (erlangB(middle, kits) < loss) low = middle;
-		else high = middle;
-	}
-	return low;
-}
