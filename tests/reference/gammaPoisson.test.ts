@@ -3,9 +3,12 @@ import { dnbinom } from "lib-r-math.js";
 import { describe, expect, test } from "vitest";
 import { chanceAtMost, mean, setAside } from "../../src/core/counts/counts.ts";
 import { logChance, negativeBinomial } from "../../src/core/counts/negativeBinomial.ts";
+import { bestDiscount } from "../../src/core/forecast/bestDiscount.ts";
 import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
+import { type DailyBirths, openBirths, thinned } from "../backtest/thinnedBirths.ts";
 import { expectWithin } from "../expectWithin.ts";
 import * as from from "./publications.ts";
+import { randomNumbers } from "./randomNumbers.ts";
 import { checkCases, type Printed, printed, type ReferenceCase } from "./referenceCase.ts";
 
 const computed = (place: string) => printed(from.recomputed, place, "computed");
@@ -151,6 +154,44 @@ describe("3, 1, 4, 1, 5 under each discount (computed, scipy and R agree)", () =
 	test("b goes to 1 ÷ (1 − ω): 20 days at 0.95 (Handbook of Discrete-Valued Time Series, p. 250)", () => {
 		const { b } = discountedFilter(new Array<number>(2000).fill(4), even, { discount: 0.95 });
 		expectWithin(b, 20, 1e-9, "days");
+	});
+});
+
+/**
+ * The notes' N13 has ω by maximum likelihood of two registers: girls born in California in
+ * 1959, 42 a day, ω 0.93871; births in Wyoming in 1988, 18.5 a day, ω 0.97617. Neither file
+ * is here: the first comes without a licence, the second only within a package under the GPL.
+ * So the same search is held on open days thinned to such units, over likelihoods that R's
+ * negative binomial adds up and a search by thirds.
+ */
+describe("ω that makes a register likeliest, as in N13", () => {
+	test.each([
+		["as many as in California", 41.98082, 365, 0],
+		["as many as in California, eight years on", 41.98082, 365, 3000],
+		["as many as in Wyoming", 18.491803, 366, 0],
+		["as many as in Wyoming, eight years on", 18.491803, 366, 3000],
+	])("%s", (_what, perDay, days, from) => {
+		const { births } = openBirths[0] as DailyBirths;
+		const register = thinned(births, perDay, randomNumbers(13)).slice(from, from + days);
+		const likelihood = (discount: number) => {
+			let [a, b, log] = [0, 0, 0];
+			for (const count of register) {
+				[a, b] = [a * discount, b * discount];
+				if (a > 0) log += Math.log(Number(dnbinom(count, a, b / (1 + b))));
+				[a, b] = [a + count, b + 1];
+			}
+			return log;
+		};
+		let [low, high] = [0.8, 1];
+		while (high - low > 1e-6) {
+			const third = (high - low) / 3;
+			if (likelihood(low + third) < likelihood(high - third)) low += third;
+			else high -= third;
+		}
+		const found = bestDiscount(register, even);
+		expectWithin(found, low, 1e-4, "ω");
+		const { logLikelihood } = discountedFilter(register, even, { discount: found });
+		expectWithin(logLikelihood, likelihood(low), 1e-4, "log");
 	});
 });
 
