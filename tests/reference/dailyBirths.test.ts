@@ -1,6 +1,9 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { momentsOf } from "../../src/core/counts/moments.ts";
+import { type DailyCounts, dailyCounts } from "../../src/core/forecast/dailyCounts.ts";
+import { discountedFilter } from "../../src/core/forecast/discountedFilter.ts";
 import { factorsOf } from "../../src/core/forecast/weekdayFactors.ts";
-import { weekday } from "../../src/core/values/date.ts";
+import { addDays, weekday } from "../../src/core/values/date.ts";
 import { backtest, type Result } from "../backtest/backtest.ts";
 import { type DailyBirths, openBirths, thinned } from "../backtest/thinnedBirths.ts";
 import { expectWithin } from "../expectWithin.ts";
@@ -13,8 +16,22 @@ const sum = (list: readonly number[]) => list.reduce((all, count) => all + count
 const mean = (list: readonly number[]) => sum(list) / list.length;
 const named = (name: string) => openBirths.find((data) => data.name === name) as DailyBirths;
 
+/** A country's days as the program reads a register: rows in any order, here the last first. */
+function registerOf(name: string): DailyCounts {
+	const { births, firstDay } = named(name);
+	const rows = births.map((count, day) => ({ date: addDays(firstDay, day), births: count }));
+	return dailyCounts(rows.reverse(), addDays(firstDay, births.length)) as DailyCounts;
+}
+/** How often each number of births came, as the program has a count's chances. */
+function sharesOf(counts: readonly number[]) {
+	const first = Math.min(...counts);
+	const chance = new Float64Array(Math.max(...counts) - first + 1);
+	for (const count of counts) chance[count - first] = (chance[count - first] ?? 0) + 1;
+	return { first, chance: chance.map((times) => times / counts.length) };
+}
+
 checkCases(
-	"open daily births",
+	"open daily births, as the program reads a register, learns its level and takes moments",
 	(
 		[
 			["1969-1988", 7305, 70_485_508, 9648.940178, 131.7077],
@@ -40,12 +57,15 @@ checkCases(
 		})),
 	),
 	({ name, what }) => {
-		const { births } = named(name);
-		if (what === "days") return births.length;
-		if (what === "births") return sum(births);
-		const m = mean(births);
-		if (what === "mean") return m;
-		return sum(births.map((count) => (count - m) ** 2)) / (births.length - 1) / m;
+		const { counts } = registerOf(name);
+		if (what === "days") return counts.length;
+		// With nothing forgotten the level is all births over all days.
+		const level = discountedFilter(counts, [1], { discount: 1 });
+		if (what === "births") return level.a;
+		if (what === "mean") return level.a / level.b;
+		const moments = momentsOf(sharesOf(counts.filter((count) => count !== null)));
+		// The statistic divides by one day fewer.
+		return ((moments.variance / moments.mean) * counts.length) / (counts.length - 1);
 	},
 );
 
