@@ -80,15 +80,17 @@ export const chlorineSources = {
 	},
 	powderLoss: {
 		title: say`Cholera outbreak field manual, Appendix 14: about 2 % of active chlorine a year`,
-		place: say`read here as points of the percentage; other handbooks: 3 to 5 % a year, to be used within 2 years (from memory)`,
+		place: say`read here as points of the percentage`,
 		url: "https://choleraoutbreak.org/book-page/appendix-14-preparation-and-use-1-chlorine-solution-disinfect-water",
 		mark: "seen",
+		disagreement: say`Other handbooks: 3 to 5 % a year, to be used within 2 years (from memory).`,
 	},
 	settling: {
 		title: say`Ministry of Health, slides on preparing chlorine`,
-		place: say`October 2018: let it stand for 30 minutes; MSF, cholera guideline, Appendix 15: a few minutes (seen too)`,
+		place: say`October 2018: let it stand for 30 minutes`,
 		url: "https://www.scribd.com/presentation/624008680",
 		mark: "seen",
+		disagreement: say`MSF, cholera guideline, Appendix 15: a few minutes, then only the clear liquid (seen).`,
 	},
 	fading: {
 		title: say`Adam and Gordon, Inorganic Chemistry 38:1299-1304`,

@@ -188,7 +188,7 @@ export const sources = {
 	},
 	descaling: {
 		title: say`Estimate: no guideline was found that fixes minutes or mixture for such pieces`,
-		place: say`read only on a weak page on kettles: 30 to 60 minutes; 1 part of vinegar to 2 of water for light scale, 1 to 1, and 2 to 1 for heavy`,
 		mark: "estimate",
+		disagreement: say`A weak page on kettles (seen): 30 to 60 minutes; 1 part of vinegar to 2 of water for light scale, 1 to 1, and 2 to 1 for heavy.`,
 	},
 } as const satisfies Record<string, Source>;

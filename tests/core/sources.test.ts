@@ -14,7 +14,7 @@ const rows: readonly Row[] = [
 	["soakMinutes", "C 6", [/10 minutes is decontamination/, /30 minutes at 0\.05 %/]],
 	["soakMinutes", "C 6", [/3 minutes at about 0\.1 %/, /10 minutes at 20 °C/]],
 	["cooling", "R 2.5", [/0\.57 .*open/, /0\.21 .*kettle/, /0\.18 .*10 W/, /\(derived\)/]],
-	["settling", "R 1.4", [/30 minutes/, /a few minutes \(seen too\)/]],
+	["settling", "R 1.4", [/30 minutes/, /a few minutes, .*\(seen\)/]],
 	["stoves", "R 2.4", [/0\.09 \(0\.12\), wood improved 0\.18 \(0\.3\)/, /0\.25 \(0\.3\)/]],
 	["stoves", "R 2.4", [/kerosene 0\.45 \(0\.35\) and gas 0\.35 \(0\.5\), .*swapped/]],
 	["stoves", "R 2.4", [/induction 0\.73 \(electric plate 0\.85\)/, /charcoal 31 MJ \(30\)/]],

@@ -86,11 +86,22 @@ const topics: Readonly<Record<Disagreeing, Topic>> = {
 		here: say`How many times faster than in the laboratory a product loses strength stands for each product under “Chlorine products”.`,
 		file: chlorineSheet.file,
 	},
+	powderLoss: {
+		topic: say`How fast a powder loses strength`,
+		settings: [],
+		here: say`How much a powder loses a year stands for each product under “Chlorine products”.`,
+		file: chlorineSheet.file,
+	},
+	settling: { topic: say`How long a powder settles`, settings: ["settle_minutes"] },
 	boilHold: { topic: say`How long to keep water at the boil`, settings: ["boil_hold_minutes"] },
 	cooling: { topic: say`How fast a covered pot cools`, settings: ["cooling_per_hour"] },
 	stoves: {
 		topic: say`How much of the fuel's heat reaches the pot`,
 		settings: ["fuel", "stove_efficiency"],
+	},
+	descaling: {
+		topic: say`How long, and in what mixture, to descale`,
+		settings: ["descale_minutes", "descale_acid_pct"],
 	},
 	periodicReview: {
 		topic: say`How much to keep in the store for safety`,
