@@ -50,7 +50,7 @@ test("a night's round as long as its kits take: past midnight the kit is renewed
 	expect(renewed("2027-02-22", { births_per_day: 30 }, steps)).toEqual(["2027-03-01 afternoon"]);
 });
 
-test("where only one of the kinds is sent away its kits are back as late", () => {
+test("where only one of the kinds is sent away its kits are back a day after their round", () => {
 	const two = {
 		"kind-use.csv": "kind,uses_per_100_births\nbag set,8\nsuction set,8",
 		"kits.csv":
@@ -60,6 +60,71 @@ test("where only one of the kinds is sent away its kits are back as late", () =>
 	};
 	const away = { sterile_life_days: 7, autoclave_turnaround_hours: 24 };
 	expect(renewed("2027-02-23", away, two)).toEqual(["2027-03-01 night"]);
+});
+
+/** Two kinds of kit in chlorine, or one of them sent to an autoclave; what each round of the days renews. */
+function renewedOfTwo(kits: readonly string[], changes: Record<string, string | null>): string[] {
+	const files = {
+		"kind-use.csv": "kind,uses_per_100_births\nbag set,8\nsuction set,8",
+		"kits.csv": `kit,kind,status,ready_since,note\n${kits.join("\n")}`,
+		"kinds.csv": "kind,piece,count\nbag set,bag,1\nsuction set,bulb,1",
+		"rounds.csv": "start,label\n07:00,morning\n19:00,evening",
+		...changes,
+	};
+	const made = plan(unitWith({ plan_days: 4 }, files));
+	return contentOf(made, "run-sheet.csv", "date", "round", "renew").flatMap(([day, round, kit]) =>
+		kit ? [`${day} ${round} ${kit}`] : [],
+	);
+}
+
+const TWO_KINDS = [
+	// Seven days from 02-25 the last is 03-04; three sterile weeks from 02-10 it is 03-03.
+	"A1,bag set,in_service,2027-02-25,",
+	"A2,bag set,in_service,2027-02-28,",
+	"B1,suction set,in_service,2027-02-26,",
+	"B2,suction set,in_service,2027-02-28,",
+	"B3,suction set,in_service,2027-02-10,",
+];
+const SENT = { "treatments.csv": "kind,piece,method,note\nsuction set,bulb,autoclave," };
+
+// calculations.md 3 (renew_kits, in_time) and methods.md 1 (an autoclaved kit has a sterile life of its own).
+test.each<[string, string | null]>([
+	["each planned for", "kind,uses_per_100_births\nbag set,8\nsuction set,8"],
+	["that share one number of uses", null],
+])("of two kinds %s each keeps and comes back by its own method", (_, kindUse) => {
+	// In chlorine a kit is back in the evening, from the autoclave a day after its round.
+	expect(renewedOfTwo(TWO_KINDS, { ...SENT, "kind-use.csv": kindUse })).toEqual([
+		"2027-03-02 evening B3",
+		"2027-03-04 evening A1",
+	]);
+});
+
+test("kits of two kinds that end together do not lie on each other", () => {
+	const together = ["A,bag set,in_service,2027-02-25,", "B,suction set,in_service,2027-02-25,"];
+	expect(renewedOfTwo(together, {})).toEqual(["2027-03-04 evening A, B"]);
+	// Counted as one kind, one of the two is renewed earlier, so that they no longer end together.
+	const alike = { "kind-use.csv": null };
+	expect(renewedOfTwo(together, alike)).toEqual(["2027-03-02 evening A", "2027-03-04 evening B"]);
+});
+
+test("where the hours of the autoclave cannot be read no round is told to send a kit for renewal", () => {
+	const files = {
+		"kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_service,2027-02-20,",
+	};
+	const renewedWith = (hours: string) =>
+		contentOf(
+			plan(
+				unitWith(
+					{ method: "autoclave", autoclave_turnaround_hours: hours, sterile_life_days: 9 },
+					files,
+				),
+			),
+			"run-sheet.csv",
+			"renew",
+		)
+			.flat()
+			.filter(Boolean);
+	expect([renewedWith("24"), renewedWith("many")]).toEqual([["A"], []]);
 });
 
 test("the first round runs where a kit waits for it, and only then where none does", () => {
