@@ -34,7 +34,7 @@ export const waterRates = calculation<Inputs, Rates>({
 	key: "water_rates",
 	label: say`Water by day, round, load and descaling`,
 	unit: "L",
-	formula: say`A round: soapy water + plain rinse + solution. A soak: rinse buckets × litres + what boils away while held. A load that is boiled or steamed: its water + what boils away. A descaling: bath less vinegar + rinse. A day: other solution on the ward, and the kits' solution where it is made once a day. The product's own volume is not taken off.`,
+	formula: say`A round: soapy water + plain rinse + the solution that is made for each. A soak: rinse buckets × litres + what boils away while held. A load that is boiled or steamed: its water + what boils away. A descaling: bath less vinegar + rinse. A day: other solution on the ward. The product's own volume is not taken off.`,
 	source: definition,
 	inputs: {
 		soapyLitres: { label: say`Soapy water in a round`, unit: "L", min: 0 },
@@ -95,7 +95,7 @@ export const waterRates = calculation<Inputs, Rates>({
 		};
 		const eachRound = of.solutionMade === "each_round";
 		return {
-			perDay: of.wardLitres + (eachRound ? 0 : of.solutionLitres),
+			perDay: of.wardLitres,
 			perRound: of.soapyLitres + of.plainRinseLitres + (eachRound ? of.solutionLitres : 0),
 			perLoad: of.loads.map(({ method }) => ofLoad[method]),
 			perKit: Array.from({ length: of.kinds }, () => 0),

@@ -32,10 +32,10 @@ describe("where a day's water goes", () => {
 	test.each([
 		["a day: the ward's other solution", {}, "perDay", 20],
 		[
-			"a day: the kits' too, where it is made once a day",
+			"a day: no more where the kits' is made once a day",
 			{ solutionMade: "each_day" },
 			"perDay",
-			25.5,
+			20,
 		],
 		["a round: soap, rinse and solution", {}, "perRound", 14.5],
 		["a round without its solution", { solutionMade: "each_day" }, "perRound", 9],

@@ -1,10 +1,12 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedTable, onDemand } from "../../computedTable.ts";
+import { valueIn } from "../../outcome.ts";
 import { listFigure } from "../../read/listFigure.ts";
 import { rowOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { waterSheet } from "../../sheets/water.ts";
 import { definition } from "../../source.ts";
+import { sources } from "../../sources.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
 import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
 import { takenFrom, type WaterSource, waterRates } from "../../water/waterRates.ts";
@@ -114,6 +116,33 @@ const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rates>({
 	}),
 });
 
+/** Solution made once a day is as much as is mixed of it: none on a day without a round, more where it grows too old. */
+const madeOnceADay = calculation<{ rates: Rates; preparations: number; litres: number }, Rates>({
+	key: "water_with_day_solution",
+	label: say`Water by day, round, load and descaling, with the day's solution`,
+	unit: "L",
+	formula: say`Of a day: + preparations × litres of a preparation.`,
+	source: sources.solutionLife,
+	inputs: {
+		rates: { label: say`Water by day, round, load and descaling`, unit: "L" },
+		preparations: { label: say`Preparations`, unit: say`preparations`, min: 0 },
+		litres: { label: say`Litres of a preparation`, unit: "L", min: 0 },
+	},
+	example: {
+		inputs: {
+			rates: { perDay: 8, perRound: 10, perLoad: [30], perKit: [0], perDescale: 5 },
+			preparations: 2,
+			litres: 5.5,
+		},
+		result: { perDay: 19, perRound: 10, perLoad: [30], perKit: [0], perDescale: 5 },
+		within: 0,
+	},
+	compute: ({ rates, preparations, litres }) => ({
+		...rates,
+		perDay: rates.perDay + preparations * litres,
+	}),
+});
+
 /** All water of each day, and the fuel to boil what is boiled of it. */
 export function waterTable(
 	unit: UnitFigures,
@@ -125,10 +154,11 @@ export function waterTable(
 	const ward = listFigure(say`Litres a day`, say`L/day`, tables.wardSolution, (rows) =>
 		rows.map(({ value }) => value.litres_per_day),
 	);
+	const solutionLitres = litresOfPreparation(unit.read);
 	const rates = derive(waterRates, {
 		soapyLitres: settings.soapy_water_litres,
 		plainRinseLitres: settings.plain_rinse_litres,
-		solutionLitres: litresOfPreparation(unit.read),
+		solutionLitres,
 		solutionMade: settings.solution_made,
 		wardLitres: derive(wardTotal, { litres: ward }),
 		bucketsPerLoad: settings.rinse_buckets,
@@ -146,8 +176,12 @@ export function waterTable(
 		descaleRinseLitres: settings.descale_rinse_litres,
 		kinds: nameFigure(say`Kinds of kit`, unit.kinds.length),
 	});
-	const sources = listFigure(say`Where water comes from`, say`L/day`, tables.waterSources, (rows) =>
-		rows.map(({ value }): WaterSource => value),
+	const isOnceADay = valueIn(settings.solution_made) === "each_day";
+	const waterSources = listFigure(
+		say`Where water comes from`,
+		say`L/day`,
+		tables.waterSources,
+		(rows) => rows.map(({ value }): WaterSource => value),
 	);
 	return onDemand(waterSheet, () => {
 		const fuel = fuelOfLoad(unit.read, stove);
@@ -157,11 +191,21 @@ export function waterTable(
 		}));
 		const solution = fuelOfSolution(unit.read, stove);
 		const rowOfDay = ({ day, loads, ofMethods, preparations }: WaterDay) => {
-			const ratesFor = (boiled: Figure) =>
-				isBeforehand ? derive(boiledBeforehand, { rates, loads: boiled }) : rates;
-			const of = { expected: ratesFor(loads.expected), setAside: ratesFor(loads.setAside) };
+			const ratesFor = (part: keyof Pair) => {
+				const mixed = isOnceADay
+					? derive(madeOnceADay, {
+							rates,
+							preparations: preparations[part],
+							litres: solutionLitres,
+						})
+					: rates;
+				return isBeforehand
+					? derive(boiledBeforehand, { rates: mixed, loads: loads[part] })
+					: mixed;
+			};
+			const of = { expected: ratesFor("expected"), setAside: ratesFor("setAside") };
 			return {
-				...rowOf(unit, day, of, sources),
+				...rowOf(unit, day, of, waterSources),
 				...fuelCells(stove, [
 					...(ofMethods.chlorine ? [{ each: fuel, loads }] : []),
 					...(solution ? [{ each: solution, loads: preparations }] : []),
@@ -194,7 +238,7 @@ function rowOf(
 	unit: UnitFigures,
 	day: DayFigures,
 	rates: { readonly expected: Figure<Rates>; readonly setAside: Figure<Rates> },
-	sources: Figure<WaterSource[]>,
+	waterSources: Figure<WaterSource[]>,
 ) {
 	const { settings } = unit.read;
 	const use = {
@@ -212,6 +256,6 @@ function rowOf(
 		litres_expected: derive(useExpected, { ...use, rates: rates.expected }),
 		litres_set_aside: litres,
 		containers: derive(containers, { litres, each: settings.water_container_litres }),
-		taken_from: derive(fromSources, { litres, sources }),
+		taken_from: derive(fromSources, { litres, sources: waterSources }),
 	};
 }

@@ -19,8 +19,8 @@ const settings = {
 };
 const twoRounds = { "rounds.csv": "start,label\n07:00,\n19:00," };
 
-/** Water of a day with the kits of two rounds given: every number of the one with every number of the other. */
-function everyDay(perRound: number, perLoad: number, perDay: number, means: readonly number[]) {
+/** Water of a day with the kits of two rounds given: every number of the one with every number of the other. @param onceADay on a day with a round */
+function everyDay(perRound: number, perLoad: number, onceADay: number, means: readonly number[]) {
 	const chance = (k: number, mean: number) => {
 		let p = Math.exp(-mean);
 		for (let i = 1; i <= k; i++) p *= mean / i;
@@ -31,7 +31,7 @@ function everyDay(perRound: number, perLoad: number, perDay: number, means: read
 	for (let a = 0; a < 40; a++)
 		for (let b = 0; b < 40; b++)
 			days.push([
-				perDay + use(a) + use(b),
+				(a + b > 0 ? onceADay : 0) + use(a) + use(b),
 				chance(a, means[0] as number) * chance(b, means[1] as number),
 			]);
 	return days.sort(([x], [y]) => x - y);
@@ -54,10 +54,10 @@ describe("water of a day with two rounds, against every possible day", () => {
 		["one bucket a load", { rinse_buckets: 1, bucket_fill_litres: 2 }, [12.5, 2, 0]],
 		["four of five days are enough", { plan_confidence: 0.8 }, [12.5, 30, 0]],
 		["ninety-nine of a hundred", { plan_confidence: 0.99 }, [12.5, 30, 0]],
-	] as const)("%s", (_what, change, [perRound, perLoad, perDay]) => {
+	] as const)("%s", (_what, change, [perRound, perLoad, onceADay]) => {
 		const made = plan(unitWith({ ...settings, ...change }, twoRounds));
 		const kits = numberIn(rowsOf(made, "day-plan.csv")[0], "kits_to_reprocess_expected") as number;
-		const days = everyDay(perRound, perLoad, perDay, [kits / 2, kits / 2]);
+		const days = everyDay(perRound, perLoad, onceADay, [kits / 2, kits / 2]);
 		const level = Number({ plan_confidence: 0.95, ...change }.plan_confidence);
 		const [row] = rowsOf(made, FILE);
 		expectWithin(numberIn(row, "litres_expected"), meanOf(days), 1e-9, "L");
@@ -73,6 +73,39 @@ describe("water of a day with two rounds, against every possible day", () => {
 		const exact = quantileOf(days, 0.95);
 		expect(numberIn(row, "litres_set_aside")).toBeGreaterThanOrEqual(exact - 1e-9);
 		expectWithin(numberIn(row, "litres_set_aside"), exact, 1e-3 * exact, "L");
+	});
+});
+
+// calculations.md 5: preparations are days with a round, at most solution_life_hours each.
+describe("solution made once a day is counted as often as it is made", () => {
+	const row = (change: Record<string, string | number>, file: string) =>
+		rowsOf(plan(unitWith({ ...settings, ...change }, twoRounds)), file)[0];
+	const water = (change: Record<string, string | number>, of: string) =>
+		numberIn(row(change, FILE), `litres_${of}`) as number;
+
+	test.each(["after_use", "every_round"])(
+		"as in the plan of the day, water boiled %s",
+		(boil_for) => {
+			const rare = { births_per_day: 1, ready_life_days: 90, solution_made: "each_day", boil_for };
+			for (const of of ["expected", "set_aside"]) {
+				const [little, much] = [0.5, 4.5].map((wipe_solution_litres) => {
+					const change = { ...rare, wipe_solution_litres };
+					const solution = numberIn(row(change, "day-plan.csv"), `solution_litres_${of}`);
+					return { solution: solution as number, water: water(change, of) };
+				}) as [Record<"solution" | "water", number>, Record<"solution" | "water", number>];
+				expectWithin(much.water - little.water, much.solution - little.solution, 1e-9, "L");
+			}
+		},
+	);
+
+	test("anew for each round where it grows too old between them, like solution made for each", () => {
+		const often = { kits_used_per_100_births: 100, solution_life_hours: 6 };
+		for (const water_from of ["tap", "boiled"])
+			for (const of of ["expected", "set_aside"]) {
+				const made = (solution_made: string) =>
+					water({ ...often, solution_water: water_from, solution_made }, of);
+				expectWithin(made("each_day"), made("each_round"), 1e-9, "L");
+			}
 	});
 });
 
