@@ -32,6 +32,39 @@ describe("the product is dosed for wet kits", () => {
 		expect([mix.remark, mix.advice]).toEqual(["", []]);
 	});
 
+	// calculations.md 5: after k kits the bath has C·V/(V + k·v/1000), and is dosed so that it ends at the target.
+	test.each(["in_rounds", "after_each_use"])(
+		"made once a day it is still at its strength after all kits that the day is planned for (%s)",
+		(reprocessing) => {
+			const kits = Array.from({ length: 10 }, (_, i) => `K${i},bag set,in_service,,`);
+			const made = plan(
+				unitWith(
+					{
+						reprocessing,
+						solution_made: "each_day",
+						kits_used_per_100_births: 100,
+						plan_days: 1,
+						carry_in_ml_per_kit: 100,
+						measure_step_ml: 1,
+					},
+					{ "kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n") },
+				),
+			);
+			const ofDay = numberIn(
+				rowsOf(made, "day-plan.csv")[0],
+				"kits_to_reprocess_set_aside",
+			) as number;
+			const [mix] = rowsOf(made, "mixing.csv");
+			const strength = numberIn(mix, "strength_made_pct") as number;
+			const after = (strength * 5) / (5 + ofDay * 0.1);
+			expect(ofDay).toBeGreaterThan(6);
+			expect(after).toBeGreaterThanOrEqual(0.5);
+			expect(numberIn(mix, "strength_after_carry_in_pct")).toBeGreaterThanOrEqual(0.5);
+			// One kit more or less is 0.01 %.
+			expectWithin(after, 0.5, 0.012, "%");
+		},
+	);
+
 	test("not where the unit says no: it is mixed as before, and one advice names the setting", () => {
 		const mix = mixOf({ dose_for_wet_kits: "no" });
 		expect(mix.quantity).toBe(786);
