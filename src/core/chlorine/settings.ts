@@ -149,7 +149,7 @@ export const chlorineSettings = {
 		unit: say`days old`,
 		value: number({ min: 0, max: 3650, whole: true }),
 		fallback: 180,
-		help: say`For a liquid with neither a made-on nor a received date: it is measured out as if it had lost strength for so long.`,
+		help: say`For a liquid with neither a made-on nor a received date: it is measured out as if it had lost strength for so long on the plan's first day, and for longer from then on.`,
 		source: estimate,
 	}),
 	store_c: typed({

@@ -117,12 +117,21 @@ describe("the day from which a lot fades", () => {
 		expect(strengthOf("liquid,A,1,,2027-01-15,,")).not.toEqual(made);
 	});
 
-	test("is not known of a liquid without either: it counts as 180 days old, on every day", () => {
+	// methods.md 2 (assumed_age_days), calculations.md 5 (liquid stock fades).
+	test("is not known of a liquid without either: it counts as 180 days old on the first day, and fades on from it", () => {
 		// 2026-09-02 is 180 days before 2027-03-01.
 		const old = strengthOf("liquid,A,1,2026-09-02,,,");
 		expect(strengthOf("liquid,A,1,,,,")).toEqual(old);
-		const later = lotsOf({ ...fading, ...store("liquid,A,1,,,,") }, "2027-03-07").used;
-		expect(valueIn(later.strength)).toEqual(old);
+		const on = (day: string, lot: string) =>
+			valueIn(lotsOf({ ...fading, ...store(lot) }, day).used.strength);
+		for (const day of ["2027-03-07", "2028-02-29"] as const)
+			expect(on(day, "liquid,A,1,,,,")).toEqual(on(day, "liquid,A,1,2026-09-02,,,"));
+		// Before the plan it is not taken to be younger.
+		expect(on("2027-02-01", "liquid,A,1,,,,")).toEqual(old);
+		// One on its way counts as 180 days old when it comes: 2026-09-22 is 180 days before it.
+		expect(on("2027-04-20", "liquid,A,1,,,2027-03-21,")).toEqual(
+			on("2027-04-20", "liquid,A,1,2026-09-22,,,"),
+		);
 		expect(strengthOf("liquid,A,1,,,,", "powder,70,pct_w_w,,")).toEqual({
 			form: "powder",
 			gramsPerGram: 0.7,

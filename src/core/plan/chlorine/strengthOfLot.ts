@@ -19,6 +19,7 @@ import { definition, type Source } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
 import { madeOnProblem } from "../store/madeOnProblem.ts";
+import { assumedAgeOn } from "./assumedAge.ts";
 import { isOfUnknownAge } from "./isOfUnknownAge.ts";
 
 const ageInDays = calculation<{ day: IsoDate; madeOn: IsoDate }, number>({
@@ -102,7 +103,7 @@ export function bornOn({ made_on, received_on }: LotsRow): IsoDate | undefined {
  *
  * Liquids fade by the law, powder by points a year, tablets keep their strength
  * until they expire. A liquid whose age is not known counts as the days old that the
- * unit assumes; a powder keeps its label's strength, and the sheet says so. One whose
+ * unit assumes, and grows older over the plan; a powder keeps its label's strength, and the sheet says so. One whose
  * day of making cannot be right has no strength.
  */
 export function strengthOfLot(
@@ -117,7 +118,7 @@ export function strengthOfLot(
 		: (givenFigure(lotsSheet, lot, "made_on") ?? givenFigure(lotsSheet, lot, "received_on"));
 	if (madeOn) return strengthOnDay(read, product, madeOn, day);
 	return isOfUnknownAge(product.row.value, lot.value)
-		? strengthAfterDays(read, product, read.settings.assumed_age_days)
+		? strengthAfterDays(read, product, assumedAgeOn(read, lot, day))
 		: product.strength;
 }
 

@@ -1,5 +1,8 @@
+import { valueIn } from "../../../core/outcome.ts";
+import { assumedAgeOn } from "../../../core/plan/chlorine/assumedAge.ts";
 import { isOfUnknownAge } from "../../../core/plan/chlorine/isOfUnknownAge.ts";
 import type { LotFigures } from "../../../core/plan/chlorine/lotFigures.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { preparationColumns } from "../../../core/sheets/preparationColumns.ts";
 import { endOfMonth } from "../../../core/values/isoMonth.ts";
@@ -123,14 +126,14 @@ function waterWords({ measure, waterLitres }: Mix): string {
 /** Below it water is measured in tenths of a litre, above in halves. */
 const SMALL_LITRES = 2;
 
-/** That nobody knows how old the lot is: its table is for an age that is only assumed. */
+/** That nobody knows how old the lot is: its table is for an age that is only assumed, on its weakest day. */
 function ageWords(state: State, mixes: readonly Mix[]): HTMLElement | false {
 	const lot = lotOf(state, mixes);
-	const days = unitSetting(state, "assumed_age_days");
+	const until = mixes[0]?.until ?? "";
+	if (!lot || until === "" || !isOfUnknownAge(lot.product.row.value, lot.lot.value)) return false;
+	const days = valueIn(assumedAgeOn(readWorkbook(state.workbook), lot.lot, until));
 	return (
-		lot !== undefined &&
 		days !== undefined &&
-		isOfUnknownAge(lot.product.row.value, lot.lot.value) &&
 		el(
 			"p",
 			{ class: "valid" },
