@@ -15,7 +15,7 @@ interface Inputs {
 	readonly ofLot: string;
 }
 
-/** A mix this much above the target is remarked on. */
+/** A mix is remarked on that is so much of the target above what the target and wet kits ask for. */
 const FAR_OVER_PCT = 20;
 const ROUNDING_ERROR = 1e-9;
 
@@ -26,7 +26,7 @@ export const mixingRemark = calculation<Inputs, string>({
 	key: "mixing_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where the mix is more than ${FAR_OVER_PCT} % over the strength to mix or falls under it after the wet kits, after what is to be known of the lot.`,
+	formula: say`Said where the mix is over the strength to mix by more than ${FAR_OVER_PCT} % of the strength of the soak, or falls under the strength of the soak after the wet kits; after what is to be known of the lot.`,
 	source: commonPractice,
 	inputs: {
 		strengthMadePct: { label: say`Strength made`, unit: "%" },
@@ -50,9 +50,9 @@ export const mixingRemark = calculation<Inputs, string>({
 	},
 	compute: ({ ofLot, strengthMadePct, afterCarryInPct, targetPct, wantedPct, kits }) => {
 		const remarks = ofLot === "" ? [] : [ofLot];
-		if (strengthMadePct > wantedPct * (1 + FAR_OVER_PCT / 100) + ROUNDING_ERROR)
+		if (strengthMadePct - wantedPct > (targetPct * FAR_OVER_PCT) / 100 + ROUNDING_ERROR)
 			remarks.push(
-				say`More than ${FAR_OVER_PCT} % over ${shown(wantedPct)}: use a finer measure or a larger volume.`,
+				say`More than ${FAR_OVER_PCT} % over ${shown(targetPct)}: use a finer measure or a larger volume.`,
 			);
 		if (afterCarryInPct < targetPct - ROUNDING_ERROR)
 			remarks.push(

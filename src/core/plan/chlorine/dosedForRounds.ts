@@ -6,7 +6,7 @@ import { roundsByDate } from "../byDate.ts";
 import type { DayDemand } from "../dayDemand.ts";
 import { kitsOfFullestRound } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { dosingFor } from "./dosing.ts";
+import { dosingFor, fullLoad } from "./dosing.ts";
 import { preparationInUse } from "./productFigures.ts";
 
 /** The unit with its solution dosed for the kits that one of these days sends through it, where they are more than one load. */
@@ -14,11 +14,8 @@ export function dosedForRounds(unit: UnitFigures, days: readonly DayDemand[]): U
 	const kitsInUse = kitsThroughOne(unit, days);
 	// Without knowing the rounds, the solution is dosed for one load, so that there is something to mix by.
 	if (!kitsInUse?.outcome.ok) return unit;
-	const kitsInLoad = unit.read.settings.soak_capacity_kits;
-	const dosed = {
-		...unit,
-		...dosingFor(unit.read, derive(kitsThroughBath, { kitsInLoad, kitsInUse })),
-	};
+	const kits = derive(kitsThroughBath, { kitsInLoad: fullLoad(unit.read), kitsInUse });
+	const dosed = { ...unit, ...dosingFor(unit.read, kits) };
 	return { ...dosed, preparationOn: preparationInUse(dosed, unit.productInUse) };
 }
 

@@ -1,5 +1,7 @@
 import { derive, type Figure, nameFigure } from "../../calculation.ts";
+import { kitsInFullLoad } from "../../chlorine/kitsInFullLoad.ts";
 import { strengthToStartFrom } from "../../chlorine/strengthToStartFrom.ts";
+import { listFigure } from "../../read/listFigure.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { isMixed, soaksPieces } from "./litresOfPreparation.ts";
 
@@ -13,10 +15,7 @@ export interface Dosing {
 }
 
 /** @param fullest wet kits through one preparation; a full load where nothing else is known, none where none is soaked */
-export function dosingFor(
-	read: ReadWorkbook,
-	fullest: Figure = read.settings.soak_capacity_kits,
-): Dosing {
+export function dosingFor(read: ReadWorkbook, fullest: Figure = fullLoad(read)): Dosing {
 	const { settings } = read;
 	const onlyWiped = isMixed(read) && !soaksPieces(read);
 	const kits = onlyWiped ? nameFigure(fullest.label, 0) : fullest;
@@ -31,4 +30,14 @@ export function dosingFor(
 			forWetKits: settings.dose_for_wet_kits,
 		}),
 	};
+}
+
+/** Kits in a full soak; what it holds where nobody knows how many kits there are. */
+export function fullLoad({ settings, tables }: ReadWorkbook): Figure {
+	const capacityKits = settings.soak_capacity_kits;
+	const { label, unit } = kitsInFullLoad.inputs.kitsOfUnit;
+	const kitsOfUnit = listFigure(label, unit, tables.kits, (rows) => rows.length);
+	return kitsOfUnit.outcome.ok
+		? derive(kitsInFullLoad, { capacityKits, kitsOfUnit })
+		: capacityKits;
 }

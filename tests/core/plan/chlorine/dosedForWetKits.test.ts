@@ -32,6 +32,20 @@ describe("the product is dosed for wet kits", () => {
 		expect([mix.remark, mix.advice]).toEqual(["", []]);
 	});
 
+	test.each(["in_rounds", "after_each_use"])(
+		"a soak that holds more kits than there are is dosed for those there are, also out of service (%s)",
+		(reprocessing) => {
+			const mix = mixOf({ soak_capacity_kits: 50, soak_container_litres: 400, reprocessing });
+			// Four kits, one of them with a torn mask: 5.5 × 5.12 ÷ 35 = 0.80457 L.
+			expect(mix.quantity).toBe(805);
+			expect(mix.remark).toBe("");
+		},
+	);
+
+	test("a jug too coarse for what is wanted is said: a fifth over the soak's own strength", () => {
+		expect(mixOf({ measure_step_ml: 990 }).remark).toMatch(/^More than 20 % over 0.5 %/);
+	});
+
 	// calculations.md 5: after k kits the bath has C·V/(V + k·v/1000), and is dosed so that it ends at the target.
 	test.each(["in_rounds", "after_each_use"])(
 		"made once a day it is still at its strength after all kits that the day is planned for (%s)",
