@@ -67,6 +67,7 @@ export function pieceRounds(
 						? undefined
 						: addDays(firstDay, left === 0 ? 0 : Math.floor((left * PACE_DAYS) / recent));
 				const leadDays = leadOf.get(piece);
+				// The soonest there can be: where days are not known, a piece that is due by it is due all the same.
 				const lastDay = addDays(firstDay, Math.ceil((leadDays ?? 0) + review));
 				return {
 					row,

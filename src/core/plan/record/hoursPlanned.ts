@@ -57,9 +57,14 @@ export interface HoursDone {
 	readonly rounds: number;
 }
 
-export function hoursDone({ tables, settings }: ReadWorkbook, days: readonly IsoDate[]): HoursDone {
+/** @returns undefined where nobody can read how many people a round has */
+export function hoursDone(
+	{ tables, settings }: ReadWorkbook,
+	days: readonly IsoDate[],
+): HoursDone | undefined {
 	const all = new Set(days);
-	const people = valueIn(settings.workers_per_round) ?? 0;
+	const people = valueIn(settings.workers_per_round);
+	if (people === undefined) return undefined;
 	const rounds = tables.roundsDone.rows.filter(({ value }) => all.has(value.date));
 	const minutes = rounds.flatMap(({ value: { start, ended } }) =>
 		ended === null ? [] : [clockAfter(start, ended) - start],
@@ -67,7 +72,7 @@ export function hoursDone({ tables, settings }: ReadWorkbook, days: readonly Iso
 	const sum = minutes.reduce((one, other) => one + other, 0);
 	return {
 		hours: (sum * people) / MINUTES_PER_HOUR,
-		timed: people > 0 ? minutes.length : 0,
+		timed: minutes.length,
 		rounds: rounds.length,
 	};
 }

@@ -3,6 +3,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { dosesOfRounds } from "../store/drawsOfRounds.ts";
+import { hasUnreadLine } from "./hasUnreadLine.ts";
 import { itemsOverDays, usedOf } from "./itemsOverDays.ts";
 import { roundsOverDays } from "./roundsOverDays.ts";
 import { timesDone } from "./timesDone.ts";
@@ -22,8 +23,9 @@ export interface ItemAgainstPlan {
 
 /**
  * Every item of which use is written down and the plan's use for the same work is known.
- * Not known is it without a round on the days, of what goes by the load, and of a product of
- * which a round names no lot.
+ * Not known is it without a round on the days, of what goes by the load or by something else
+ * that nobody knows how often it was done, of an item with a line that cannot be read, and of a
+ * product of which a round names no lot.
  */
 export function itemsAgainstPlan(read: ReadWorkbook, days: readonly IsoDate[]): ItemAgainstPlan[] {
 	const plannedOf = plannedUse(read, days);
@@ -49,7 +51,7 @@ function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string
 	);
 	const dosed = productDosed(read, days);
 	return (item) => {
-		if (rounds.rounds === 0 || thrown.has(item)) return 0;
+		if (rounds.rounds === 0 || thrown.has(item) || hasUnreadLine(usage, item)) return 0;
 		let sum = 0;
 		for (const { basis, quantity } of linesOf.of(item))
 			sum += (timesDone(read, basis, rounds, days.length) ?? Number.NaN) * quantity;

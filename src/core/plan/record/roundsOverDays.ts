@@ -1,3 +1,4 @@
+import type { Figure } from "../../calculation.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { marksReader } from "../../record/marksReader.ts";
@@ -20,11 +21,12 @@ export interface RoundsOverDays {
 	readonly descalings: number;
 	/** Kits that went through them, each as often as it did. */
 	readonly kits: number;
-	readonly pieces: number;
-	/** Soaks shorter than the unit's shortest, in minutes. */
-	readonly shortSoaks: readonly RoundBelow[];
-	/** Readings under the strength of the soak, in % available chlorine. */
-	readonly weakReadings: readonly RoundBelow[];
+	/** Their pieces; undefined where of one of them nobody knows how many it has. */
+	readonly pieces: number | undefined;
+	/** Soaks shorter than the unit's shortest, in minutes; undefined where that cannot be read. */
+	readonly shortSoaks: readonly RoundBelow[] | undefined;
+	/** Readings under the strength of the soak, in % available chlorine; undefined where that cannot be read. */
+	readonly weakReadings: readonly RoundBelow[] | undefined;
 	/** Days on which a kit waited for a round and none was written down; undefined where no round of these days is written down. */
 	readonly leftOut: readonly IsoDate[] | undefined;
 }
@@ -33,33 +35,49 @@ export interface RoundsOverDays {
 export function roundsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): RoundsOverDays {
 	const { tables, settings } = read;
 	const marksIn = marksReader(tables.kits.rows.map(({ value }) => value.kit));
-	const listed = piecesByKind(tables.kinds);
-	const piecesOf = new Map(
-		tables.kits.rows.map(({ value }) => [value.kit, listed.get(value.kind) ?? 0]),
-	);
-	const shortest = valueIn(settings.soak_minutes) ?? 0;
-	const target = valueIn(settings.target_strength_pct) ?? 0;
 	const all = new Set(days);
 	const rows = tables.roundsDone.rows.map(({ value }) => value).filter(({ date }) => all.has(date));
-	const below = (of: (row: (typeof rows)[number]) => number | null | undefined, least: number) =>
-		rows.flatMap((row): RoundBelow[] => {
+	const below = (
+		of: (row: (typeof rows)[number]) => number | null | undefined,
+		setting: Figure,
+	): RoundBelow[] | undefined => {
+		const least = valueIn(setting);
+		if (least === undefined) return undefined;
+		return rows.flatMap((row) => {
 			const found = of(row);
 			const isBelow = typeof found === "number" && found < least;
 			return isBelow ? [{ date: row.date, start: row.start, found }] : [];
 		});
+	};
 	const kits = rows.map((row) => marksIn(row.kits));
 	return {
 		rounds: rows.length,
 		descalings: rows.filter(({ descaled }) => descaled === "yes").length,
 		kits: kits.reduce((sum, { marks, unknown }) => sum + marks.length + unknown.length, 0),
-		pieces: kits.reduce(
-			(sum, { marks }) => sum + marks.reduce((of, mark) => of + (piecesOf.get(mark) ?? 0), 0),
-			0,
-		),
-		shortSoaks: below(soakMinutes, shortest),
-		weakReadings: below((row) => row.strength_reading_pct, target),
+		pieces: piecesThrough(read, kits),
+		shortSoaks: below(soakMinutes, settings.soak_minutes),
+		weakReadings: below((row) => row.strength_reading_pct, settings.target_strength_pct),
 		leftOut: rows.length === 0 ? undefined : leftOut(read, days, marksIn),
 	};
+}
+
+/** Pieces of all kits that went through, by the list of their kind. */
+function piecesThrough(
+	{ tables }: ReadWorkbook,
+	kits: readonly ReturnType<ReturnType<typeof marksReader>>[],
+): number | undefined {
+	const listed = piecesByKind(tables.kinds);
+	const pieces = new Map(tables.kits.rows.map(({ value }) => [value.kit, listed.get(value.kind)]));
+	let sum = 0;
+	for (const { marks, unknown } of kits) {
+		if (unknown.length > 0) return undefined;
+		for (const mark of marks) {
+			const ofKit = pieces.get(mark);
+			if (ofKit === undefined || tables.kinds.badRows.length > 0) return undefined;
+			sum += ofKit;
+		}
+	}
+	return sum;
 }
 
 /**

@@ -4,8 +4,9 @@ import type { UsageRow } from "../../sheets/usage.ts";
 import type { RoundsOverDays } from "./roundsOverDays.ts";
 
 /**
- * How often that was done which a line of what is used up counts by; undefined for loads,
- * which nobody writes down.
+ * How often that was done which a line of what is used up counts by; undefined where that is
+ * not known: loads, which nobody writes down, pieces of kits without a list, people in a round
+ * that nobody can read.
  *
  * @param days how many
  */
@@ -15,13 +16,14 @@ export function timesDone(
 	rounds: RoundsOverDays,
 	days: number,
 ): number | undefined {
+	const people = valueIn(settings.workers_per_round);
 	return {
 		day: days,
 		round: rounds.rounds,
 		load: undefined,
 		kit: rounds.kits,
 		piece: rounds.pieces,
-		worker_round: rounds.rounds * (valueIn(settings.workers_per_round) ?? 0),
+		worker_round: people === undefined ? undefined : rounds.rounds * people,
 		descale: rounds.descalings,
 	}[basis];
 }

@@ -1,6 +1,7 @@
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
+import { hasUnreadLine } from "./hasUnreadLine.ts";
 import { type ItemOverDays, usedOf } from "./itemsOverDays.ts";
 import type { RoundsOverDays } from "./roundsOverDays.ts";
 import { timesDone } from "./timesDone.ts";
@@ -32,7 +33,7 @@ export interface UsageLearned {
 /**
  * What goes each time by the books, for an item with one line in usage.csv; undefined where
  * the record cannot tell: nothing was done or used, no line of the journal, several lines
- * that share one figure, or loads, which nobody writes down.
+ * that share one figure, a line that cannot be read, or what nobody knows how often it was done.
  *
  * @param days how many
  */
@@ -42,11 +43,12 @@ export function usageLearned(
 	rounds: RoundsOverDays,
 	days: number,
 ): UsageLearned | undefined {
-	const [row, ...more] = read.tables.usage.rows.filter(({ value }) => value.item === item.item);
-	if (!row || more.length > 0 || !item.isKept) return undefined;
-	const times = timesDone(read, row.value.basis, rounds, days) ?? 0;
+	const { usage } = read.tables;
+	const [row, ...more] = usage.rows.filter(({ value }) => value.item === item.item);
+	if (!row || more.length > 0 || !item.isKept || hasUnreadLine(usage, item.item)) return undefined;
+	const times = timesDone(read, row.value.basis, rounds, days);
 	const used = usedOf(item);
-	if (times === 0 || used <= 0) return undefined;
+	if (!times || used <= 0) return undefined;
 	const evidence =
 		times < LEAST_TIMES
 			? "done_too_seldom"

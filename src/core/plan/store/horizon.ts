@@ -28,7 +28,7 @@ export interface HorizonDay extends DayDemand {
 	readonly preparationCounts: Figure<Counts>;
 }
 
-/** As far as the setting says, and as far as the slowest order needs. Days beyond the plan go by births a day. */
+/** As far as the setting says, and as far as the slowest order needs: as far as that alone where one of them cannot be read (`inSight`). Days beyond the plan go by births a day. */
 export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 	const { settings, tables } = unit.read;
 	const review = valueIn(settings.review_days) ?? 0;
@@ -46,6 +46,16 @@ export function horizon(unit: UnitFigures, firstDay: IsoDate): Horizon {
 	// What items have in common is found by the list of days: the same object for all of them.
 	const rounds = memoize((count: number) => roundsByDate(days.slice(0, count)));
 	return { firstDay, days, rounds };
+}
+
+/**
+ * A day found within the horizon. Where nobody can read how far ahead stock is looked at, only
+ * the days that orders need are gone through: what is not found on them is not known.
+ */
+export function inSight({ read }: UnitFigures, day: Figure<string>): Figure<string> {
+	const lookedAhead = read.settings.stock_horizon_days;
+	const isKnown = lookedAhead.outcome.ok || valueIn(day) !== "";
+	return isKnown ? day : (lookedAhead as Figure<never>);
 }
 
 /** Mean use of an item on each day. */

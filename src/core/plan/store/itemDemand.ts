@@ -36,9 +36,23 @@ export function demandOf(
 	windowDays: Figure,
 	serviceLevel: Figure,
 ): ItemDemand {
-	const { item } = row.value;
 	// A part of a day is planned for as a whole one.
 	const days = Math.min(Math.max(1, Math.ceil(valueIn(windowDays) ?? 1)), ahead.days.length);
+	const demand = demandOver(unit, ahead, row, days, serviceLevel);
+	if (windowDays.outcome.ok) return demand;
+	// Nobody knows over how many days: no use over them, and not that of one.
+	const notKnown = windowDays as Figure<never>;
+	return { ...demand, use: { expected: notKnown, setAside: notKnown } };
+}
+
+function demandOver(
+	unit: UnitFigures,
+	ahead: Horizon,
+	row: GoodRow<ItemsRow>,
+	days: number,
+	serviceLevel: Figure,
+): ItemDemand {
+	const { item } = row.value;
 	const inUse = unit.productInUse;
 	if ("row" in inUse && inUse.row.value.product === item)
 		return productDemand(unit, inUse, ahead, row, days, serviceLevel);

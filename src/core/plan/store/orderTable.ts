@@ -13,6 +13,7 @@ import { addDays, type IsoDate } from "../../values/date.ts";
 import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { countAge, isReliedOn } from "./countAge.ts";
+import { inSight } from "./horizon.ts";
 import type { ItemStock } from "./itemStock.ts";
 import { keptSince } from "./keptSince.ts";
 import { longestWait, longestWaitDays } from "./longestWait.ts";
@@ -124,7 +125,7 @@ export function orderTable(
 		items().map((item, at) =>
 			rowOnDemand(orderSheet, () =>
 				withCellsOnDemand(rowOf(unit, item, firstDay), takenColumns, () =>
-					takenCells(budget().items[at] as ItemOfOrder, firstDay),
+					takenCells(unit, budget().items[at] as ItemOfOrder, firstDay),
 				),
 			),
 		),
@@ -168,8 +169,8 @@ function rowOf(
 			price === undefined
 				? nameFigure(say`Cost`, null)
 				: derive(cost, { count: item.packs, each: price }),
-		run_out_on: derive(runOutOn, { projection, firstDay }),
-		order_by: ordered,
+		run_out_on: inSight(unit, derive(runOutOn, { projection, firstDay })),
+		order_by: inSight(unit, ordered),
 		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, null),
 		remark: derive(orderRemark, {
 			projection,

@@ -8,6 +8,8 @@ import type { orderSheet } from "../../sheets/order.ts";
 import { sources } from "../../sources.ts";
 import { dayWith, type RunsOut, runsOutWith } from "../../stock/runsOutWith.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
+import type { UnitFigures } from "../unitFigures.ts";
+import { inSight } from "./horizon.ts";
 import type { ItemOfOrder } from "./orderBudget.ts";
 
 const cost = countTimes(
@@ -65,7 +67,7 @@ export const takenColumns = [
 export type TakenCells = Pick<ComputedRow<typeof orderSheet>, (typeof takenColumns)[number]>;
 
 /** What is taken of an item, and until when it lasts. */
-export function takenCells(of: ItemOfOrder, day: IsoDate): TakenCells {
+export function takenCells(unit: UnitFigures, of: ItemOfOrder, day: IsoDate): TakenCells {
 	const { stock, taken, runsOut, stops } = of;
 	const firstDay = nameFigure(say`First day`, day);
 	const price = givenFigure(itemsSheet, stock.row, "pack_price");
@@ -75,8 +77,8 @@ export function takenCells(of: ItemOfOrder, day: IsoDate): TakenCells {
 		take_cost: price
 			? derive(cost, { count: taken, each: price })
 			: nameFigure(say`What is taken costs`, null),
-		take_run_out_on: derive(outWith, { runsOut, packs: taken, ordered, firstDay }),
-		full_run_out_on: derive(outWith, { runsOut, packs: ordered, ordered, firstDay }),
+		take_run_out_on: inSight(unit, derive(outWith, { runsOut, packs: taken, ordered, firstDay })),
+		full_run_out_on: inSight(unit, derive(outWith, { runsOut, packs: ordered, ordered, firstDay })),
 		stops,
 	};
 }

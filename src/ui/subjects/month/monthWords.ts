@@ -38,8 +38,9 @@ export function monthWords(read: ReadWorkbook, days: readonly IsoDate[], all: bo
 
 /** People's hours in the rounds done; nothing where no round has an end. */
 function hoursPart(read: ReadWorkbook, days: readonly IsoDate[]): string {
-	const { hours, timed, rounds } = hoursDone(read, days);
-	if (timed === 0) return "";
+	const done = hoursDone(read, days);
+	if (!done || done.timed === 0) return "";
+	const { hours, timed, rounds } = done;
 	return say`People's hours in rounds, waiting included: ${shownNumber(hours, 1)}, by the ${timed} of ${rounds} rounds that have an end written down and the people that a round has by the settings. How long fires burnt is not written down.`;
 }
 
@@ -71,10 +72,10 @@ function roundsPart(read: ReadWorkbook, days: readonly IsoDate[]): string[] {
 			: leftOut.length === 0
 				? say`Every day on which a kit waited had a round.`
 				: say`A kit waited and no round is written down on: ${listed(leftOut.map(shownDay), MOST_NAMED)}.`,
-		shortSoaks.length === 0 || soak === undefined
+		!shortSoaks || shortSoaks.length === 0 || soak === undefined
 			? ""
 			: say`Soaks shorter than ${shownPlain(soak)} min: ${below(shortSoaks, (minutes) => say`${minutes} min`)}. Kits from too short a soak go through a round again before they are used.`,
-		weakReadings.length === 0 || target === undefined
+		!weakReadings || weakReadings.length === 0 || target === undefined
 			? ""
 			: say`Readings under ${shownPlain(target)} %: ${below(weakReadings, (pct) => say`${shownPlain(pct)} %`)}. A strip may be off by up to about half; see whether the lot has lost strength.`,
 	];

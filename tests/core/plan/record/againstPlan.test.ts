@@ -130,8 +130,11 @@ describe("what was used of an item beside what the plan takes for the work done"
 			2027-03-04,liquid,L1,issue,2.5,
 			2027-03-05,liquid,L1,count,7,`,
 	};
-	const against = (changes: Record<string, string> = {}) =>
-		itemsAgainstPlan(readOf({ ...files, ...changes }), march).map(
+	const against = (
+		changes: Record<string, string> = {},
+		settings: Record<string, string | number> = {},
+	) =>
+		itemsAgainstPlan(readOf({ ...files, ...changes }, settings), march).map(
 			({ item, used, planned, low, high }) => [
 				item,
 				...[used, planned, low, high].map((value) => Number(value.toPrecision(9))),
@@ -148,6 +151,17 @@ describe("what was used of an item beside what the plan takes for the work done"
 		]);
 		const without = (file: string) => against({ [file]: "kind,piece,method" });
 		expect(without("treatments.csv")).toContainEqual(["clean gloves", 4, 4, 0, 8]);
+	});
+
+	// calculations.md: no number is invented to fill a hole, never 0.
+	test("an item of which one line's use is not known is left out, and not counted without it", () => {
+		const named = (line: string, settings = {}) =>
+			against({ "usage.csv": `${files["usage.csv"]}\n${line}` }, settings).map(([item]) => item);
+		const others = ["vinegar", "liquid"];
+		expect(named("powder,worker_round,1", { workers_per_round: 2 })).toEqual([...others, "powder"]);
+		expect(named("powder,worker_round,1", { workers_per_round: "two" })).toEqual(others);
+		expect(named("powder,round,some")).toEqual(others);
+		expect(named(",round,some")).toEqual([]);
 	});
 
 	test("without a round, and of a product whose lot is not named, nothing is said to be planned", () => {

@@ -159,7 +159,29 @@ describe("the rounds of a month", () => {
 	test("short soaks, also over midnight, and readings under the strength", () => {
 		expect(found.shortSoaks).toEqual([{ date: "2027-03-03", start: 7 * 60, found: 19 }]);
 		expect(found.weakReadings).toEqual([{ date: "2027-03-07", start: 23 * 60 + 30, found: 0.49 }]);
-		expect([found.rounds, found.kits, found.pieces, found.descalings]).toEqual([3, 6, 25, 1]);
+		expect([found.rounds, found.kits, found.descalings]).toEqual([3, 6, 1]);
+	});
+
+	// calculations.md: no number is invented to fill a hole, never 0.
+	test("pieces are those of all kits, or nobody knows how many", () => {
+		const pieces = (kits: string, changes: Record<string, string> = {}) =>
+			roundsOverDays(
+				readOf({ "rounds-done.csv": `date,start,kits\n2027-03-03,07:00,${kits}`, ...changes }),
+				march,
+			).pieces;
+		expect(pieces("A B")).toBe(10);
+		expect(pieces("A B X")).toBeUndefined();
+		expect(pieces("A", { "kinds.csv": "kind,piece,count\nother set,bag,1" })).toBeUndefined();
+		expect(pieces("A", { "kinds.csv": "kind,piece,count\nbag set,bag,some" })).toBeUndefined();
+		expect(pieces("")).toBe(0);
+	});
+
+	test("none is said to be short or weak by a limit that nobody can read", () => {
+		const { shortSoaks, weakReadings } = roundsOverDays(
+			readWorkbook(unitWith({ soak_minutes: "long", target_strength_pct: "strong" }, files)),
+			march,
+		);
+		expect([shortSoaks, weakReadings]).toEqual([undefined, undefined]);
 	});
 
 	test("days on which a kit waited and no round was done", () => {

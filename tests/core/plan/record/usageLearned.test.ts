@@ -55,6 +55,10 @@ describe("what goes each time, by the books", () => {
 			{ "journal.csv": "day,item,lot,entry,quantity\n2027-03-05,powder,P1,count,500" },
 		],
 		["no round", { "rounds-done.csv": "date,start,kits" }],
+		[
+			"a line beside it that nobody can read",
+			{ "usage.csv": "item,basis,quantity\npowder,round,2\npowder,kit,some" },
+		],
 	] as const)("nothing is learned from %s", (_, changes) => {
 		expect(learnedFrom({ ...files(30, issues(10, 9)), ...changes })).toBeUndefined();
 	});
@@ -71,6 +75,13 @@ describe("what goes each time, by the books", () => {
 		const done = { rounds: 4, kits: 9, pieces: 45, descalings: 2 };
 		const read = readWorkbook(unitWith({ workers_per_round: 3 }));
 		expect(timesDone(read, basis, { ...roundsOverDays(read, march), ...done }, 31)).toBe(times);
+	});
+
+	test("by people in a round that nobody can read it was done nobody knows how often", () => {
+		const read = readWorkbook(unitWith({ workers_per_round: "two" }, files(30, issues(10, 9))));
+		const rounds = roundsOverDays(read, march);
+		expect(timesDone(read, "worker_round", rounds, 31)).toBeUndefined();
+		expect(timesDone(read, "round", rounds, 31)).toBe(30);
 	});
 
 	test("taken over, the line keeps what was noted of it", () => {
