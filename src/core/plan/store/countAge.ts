@@ -1,8 +1,12 @@
+import { derive, type Figure, nameFigure } from "../../calculation.ts";
+import { Grouped } from "../../grouped.ts";
+import { memoizeByObject } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import { advice, type Problem } from "../../problem.ts";
-import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import type { ReadTables, ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
+import { daysTooLong } from "../../stock/daysTooLong.ts";
 import { daysFrom } from "../../stock/lotsInStore.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
@@ -29,6 +33,14 @@ export interface CountAge {
 	readonly days: number;
 }
 
+/** With thousands of items, each would search all lots for its own. */
+const stocked = memoizeByObject((lots: readonly LotOnHand[]) => {
+	const byItem = new Grouped<string, LotOnHand>();
+	for (const lot of lots)
+		if (lot.quantity > 0 && !isComing(lot)) byItem.add(lot.row.value.item, lot);
+	return byItem;
+});
+
 /**
  * How old the count of an item is on a day: that of its lot counted longest ago.
  *
@@ -39,8 +51,8 @@ export function countAge(
 	item: string,
 	firstDay: IsoDate,
 ): CountAge | undefined {
-	return lotsOnHand(read)
-		.filter((lot) => lot.row.value.item === item && lot.quantity > 0 && !isComing(lot))
+	return stocked(lotsOnHand(read))
+		.of(item)
 		.flatMap((lot) => {
 			const day = lastCountOf(lot);
 			return day === undefined ? [] : [{ lot, day, days: Math.max(0, daysFrom(day, firstDay)) }];
@@ -49,30 +61,58 @@ export function countAge(
 }
 
 /** Whether the plan uses an item up: by a line of usage, or as the product in use. */
-export function isReliedOn({ tables }: Pick<ReadWorkbook, "tables">, item: string): boolean {
-	return (
-		tables.usage.rows.some(({ value }) => value.item === item) ||
-		tables.chlorine.rows.some(({ value }) => value.product === item && value.in_use === "yes")
-	);
+function isReliedOn({ tables }: ReadWorkbook, item: string): boolean {
+	return reliedOn(tables).has(item);
+}
+
+const reliedOn = memoizeByObject(
+	({ usage, chlorine }: ReadTables) =>
+		new Set([
+			...usage.rows.map(({ value }) => value.item),
+			...chlorine.rows.flatMap(({ value }) => (value.in_use === "yes" ? [value.product] : [])),
+		]),
+);
+
+/** For how many days the stock of an item has not been counted, where on a day that is too long; null where it is not. */
+export function daysNotCounted(
+	read: ReadWorkbook,
+	item: string,
+	day: IsoDate,
+): Figure<number | null> {
+	const { daysAgo, isUsedUp } = daysTooLong.inputs;
+	return derive(daysTooLong, {
+		daysAgo: nameFigure(daysAgo.label, countAge(read, item, day)?.days ?? null),
+		everyDays: read.settings.count_every_days,
+		isUsedUp: nameFigure(isUsedUp.label, isReliedOn(read, item) ? "yes" : "no"),
+	});
+}
+
+/** An item whose count is too old, and how old it is. */
+export interface OldCount extends CountAge {
+	readonly item: string;
+}
+
+/** The items that the plan uses up and that on a day were last counted too long ago, in the order of the store; none where nobody can read how often is meant. */
+export function countedTooLongAgo(read: ReadWorkbook, day: IsoDate): OldCount[] {
+	return read.tables.items.rows.flatMap(({ value: { item } }) => {
+		const age = countAge(read, item, day);
+		const isTooLong = typeof valueIn(daysNotCounted(read, item, day)) === "number";
+		return age && isTooLong ? [{ item, ...age }] : [];
+	});
 }
 
 /** Items that the plan takes from stock although they were last counted too long ago, each once. */
 export function countAdvice(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
 	const every = valueIn(read.settings.count_every_days);
-	if (every === undefined) return [];
-	return read.tables.items.rows.flatMap(({ value: { item } }) => {
-		const age = countAge(read, item, firstDay);
-		if (age === undefined || age.days <= every || !isReliedOn(read, item)) return [];
-		return [
-			advice(
-				{ file: lotsSheet.file, line: age.lot.row.line, column: "quantity" },
-				{
-					code: "count-too-old",
-					received: age.day,
-					allowed: say`a count every ${every} days`,
-					message: say`${item}: last counted on ${age.day}, ${age.days} days before the plan begins, and the plan relies on it. Count it.`,
-				},
-			),
-		];
-	});
+	return countedTooLongAgo(read, firstDay).map(({ item, lot, day, days }) =>
+		advice(
+			{ file: lotsSheet.file, line: lot.row.line, column: "quantity" },
+			{
+				code: "count-too-old",
+				received: day,
+				allowed: say`a count every ${every} days`,
+				message: say`${item}: last counted on ${day}, ${days} days before the plan begins, and the plan relies on it. Count it.`,
+			},
+		),
+	);
 }

@@ -2,6 +2,7 @@ import { atMost } from "../../atMost.ts";
 import { calculation } from "../../calculation.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
+import { daysTooLong } from "../../stock/daysTooLong.ts";
 import type { Projection } from "../../stock/projection.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
 
@@ -16,9 +17,8 @@ interface Inputs {
 	readonly usable: number;
 	readonly onOrder: number;
 	readonly overdue: number;
-	/** null where nothing says when it was counted. */
-	readonly countedDaysAgo: number | null;
-	readonly countEveryDays: number;
+	/** null where it was counted in time, or need not be. */
+	readonly notCountedDays: number | null;
 	readonly use: number;
 	readonly windowDays: number;
 	readonly leadDays: number;
@@ -46,8 +46,7 @@ export const orderRemark = calculation<Inputs, string>({
 			label: say`Overdue: on the way, its day has passed`,
 			unit: say`in the item's measure`,
 		},
-		countedDaysAgo: { label: say`Counted before the first day`, unit: say`days` },
-		countEveryDays: { label: say`Days between counts`, unit: say`days` },
+		notCountedDays: { label: daysTooLong.label, unit: daysTooLong.unit },
 		use: { label: say`Use, average`, unit: say`in the item's measure` },
 		windowDays: { label: say`Delivery days and days between orders`, unit: say`days` },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
@@ -65,8 +64,7 @@ export const orderRemark = calculation<Inputs, string>({
 			usable: 30,
 			onOrder: 0,
 			overdue: 0,
-			countedDaysAgo: 31,
-			countEveryDays: 31,
+			notCountedDays: null,
 			use: 100,
 			windowDays: 10,
 			leadDays: 7,
@@ -112,9 +110,9 @@ function notCome({ overdue }: Inputs): string[] {
 	];
 }
 
-function countedLongAgo({ countedDaysAgo, countEveryDays }: Inputs): string[] {
-	if ((countedDaysAgo ?? 0) <= countEveryDays) return [];
-	return [say`Last counted ${countedDaysAgo} days ago: count it.`];
+function countedLongAgo({ notCountedDays }: Inputs): string[] {
+	if (notCountedDays === null) return [];
+	return [say`Last counted ${notCountedDays} days ago: count it.`];
 }
 
 function goingToWaste({ projection, firstDay }: Inputs): string[] {

@@ -12,7 +12,7 @@ import type { Projection } from "../../stock/projection.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { countAge, isReliedOn } from "./countAge.ts";
+import { countAge, daysNotCounted } from "./countAge.ts";
 import { inSight } from "./horizon.ts";
 import type { ItemStock } from "./itemStock.ts";
 import { keptSince } from "./keptSince.ts";
@@ -182,11 +182,7 @@ function rowOf(
 			usable: item.usable,
 			onOrder: item.onOrder,
 			overdue: item.overdue,
-			countedDaysAgo: nameFigure(
-				say`Counted before the first day`,
-				counted && isReliedOn(unit.read, row.value.item) ? counted.days : null,
-			),
-			countEveryDays: unit.read.settings.count_every_days,
+			notCountedDays: daysNotCounted(unit.read, row.value.item, day),
 			use: item.use.expected,
 			windowDays: item.windowDays,
 			leadDays,

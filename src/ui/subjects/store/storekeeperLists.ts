@@ -1,13 +1,13 @@
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { NOT_USABLE } from "../../../core/plan/chlorine/lotFigures.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { countedTooLongAgo } from "../../../core/plan/store/countAge.ts";
 import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
 import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
-import { daysFrom } from "../../../core/stock/lotsInStore.ts";
 import { addDays } from "../../../core/values/date.ts";
 import { amountOf } from "../../format/amountOf.ts";
 import { counted } from "../../format/counted.ts";
@@ -181,12 +181,11 @@ function arriving(state: State, packs: Lines): ToDo[] {
 
 /** On one line: many items are counted in one go. */
 function toCount(state: State): ToDo[] {
-	const firstDay = unitSetting(state, "plan_start") ?? "";
-	const every = unitSetting(state, "count_every_days") ?? 0;
-	const items = rowsOf(state.plan, orderSheet)
-		.map((row) => ({ item: wordIn(row.item), last: wordIn(row.last_counted) }))
-		.filter(({ last }) => last !== "" && daysFrom(last, firstDay) > every)
-		.map(({ item, last }) => say`${item} (${shownDay(last)})`);
+	const firstDay = unitSetting(state, "plan_start");
+	if (firstDay === undefined) return [];
+	const items = countedTooLongAgo(readWorkbook(state.workbook), firstDay).map(
+		({ item, day }) => say`${item} (${shownDay(day)})`,
+	);
 	if (items.length === 0) return [];
 	return [{ item: counted(items.length, "item"), amount: "", by: "", more: items.join(semicolon) }];
 }

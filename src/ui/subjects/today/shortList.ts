@@ -1,16 +1,14 @@
-import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { countedTooLongAgo } from "../../../core/plan/store/countAge.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
-import { daysFrom } from "../../../core/stock/lotsInStore.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { counted, listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { hashOf } from "../../shell/hashOf.ts";
-import { wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { type OrderLine, orderLines } from "../order/orderLines.ts";
 
 /** Items that are named in one line. */
@@ -53,14 +51,7 @@ function toOrder({ item, packs, orderBy }: OrderLine, isLate: boolean): Child[] 
 }
 
 function toCount(state: State, day: IsoDate): Child[][] {
-	const every = unitSetting(state, "count_every_days");
-	if (every === undefined) return [];
-	const items = rowsOf(state.plan, orderSheet)
-		.filter((row) => {
-			const last = wordIn(row.last_counted);
-			return last !== "" && daysFrom(last, day) > every;
-		})
-		.map((row) => wordIn(row.item));
+	const items = countedTooLongAgo(readWorkbook(state.workbook), day).map(({ item }) => item);
 	if (items.length === 0) return [];
 	return [
 		[
