@@ -40,7 +40,7 @@ export const howSafeSheet = sheet({
 		expected: mixedAmount({
 			label: say`Average`,
 			unit: seeUnit,
-			help: say`On average; blank for kits needed.`,
+			help: say`On average, of an order wastage included; blank for kits needed.`,
 		}),
 		unit: textColumn({ label: say`Unit`, coded: true, help: say`Unit of the amounts.` }),
 		asked_of_100: computed({

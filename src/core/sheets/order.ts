@@ -28,7 +28,7 @@ export const orderSheet = sheet({
 		use_expected: mixedAmount({
 			label: say`Use, average`,
 			unit: inMeasure,
-			help: say`Over delivery days and days between orders.`,
+			help: say`Over delivery days and days between orders, without wastage.`,
 		}),
 		target_stock: mixedAmount({
 			label: say`Target stock`,
@@ -56,7 +56,7 @@ export const orderSheet = sheet({
 		}),
 		run_out_on: textColumn({
 			label: say`Runs out on`,
-			help: say`First day whose average use is not covered; blank: not within the days looked at.`,
+			help: say`First day whose average use, wastage included, is not covered; blank: not within the days looked at.`,
 		}),
 		order_by: textColumn({
 			label: say`Order by`,
@@ -67,7 +67,7 @@ export const orderSheet = sheet({
 			unit: say`months`,
 			value: amount(),
 			decimals: 1,
-			help: say`Usable stock at the mean use.`,
+			help: say`Usable stock at the mean use, wastage included.`,
 		}),
 		remark: textColumn({ label: say`Remark`, help: say`What to look out for.` }),
 		emergency: computed({

@@ -8,7 +8,7 @@ import { textColumn } from "./textColumn.ts";
 export const stockAheadSheet = sheet({
 	file: "stock-ahead.csv",
 	title: say`Stock week by week`,
-	about: say`Usable stock of each item at the end of each week ahead, at average use, against its reserve.`,
+	about: say`Usable stock of each item at the end of each week ahead, at average use, wastage included, against its reserve.`,
 	columns: {
 		item: textColumn({ label: say`Item`, help: say`As listed under items.` }),
 		date: computed({ label: say`End of`, unit: "", value: day(), help: say`The day.` }),
@@ -16,7 +16,7 @@ export const stockAheadSheet = sheet({
 		reserve: mixedAmount({
 			label: say`Reserve`,
 			unit: inMeasure,
-			help: say`Target stock less average use: kept for busy weeks.`,
+			help: say`Target stock less average use, wastage in both: kept for busy weeks.`,
 		}),
 	},
 });

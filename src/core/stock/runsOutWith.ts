@@ -2,6 +2,7 @@ import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
 import { type ProjectedLot, shortFrom } from "./projection.ts";
+import { dailyWithWastage } from "./withWastage.ts";
 
 /** Days looked at one after the other; of a larger order several packs are taken at a time. */
 export const MOST_STEPS = 2000;
@@ -41,7 +42,7 @@ export const runsOutWith = calculation<Inputs, RunsOut>({
 	key: "runs_out_with",
 	label: say`Runs out with so many packs of the order`,
 	unit: say`days from the first`,
-	formula: say`For none, one, two and more packs: the first day, from the delivery of an order of today on, whose average use is more than what is usable. What is short before it comes, no pack can help.`,
+	formula: say`For none, one, two and more packs: the first day, from the delivery of an order of today on, whose average use, wastage included, is more than what is usable. What is short before it comes, no pack can help.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
@@ -49,7 +50,7 @@ export const runsOutWith = calculation<Inputs, RunsOut>({
 			label: say`What the order brings, pack by pack`,
 			unit: say`in the item's measure`,
 		},
-		demand: { label: say`Use of each day, average`, unit: say`in the item's measure` },
+		demand: { label: dailyWithWastage.label, unit: dailyWithWastage.unit },
 		packs: { label: say`Packs to order`, unit: say`packs`, min: 0 },
 		packSize: { label: say`Pack size`, unit: say`in the item's measure`, min: 1e-9 },
 	},

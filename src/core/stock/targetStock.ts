@@ -2,6 +2,7 @@ import { scaled } from "../amounts.ts";
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { sources } from "../sources.ts";
+import { wastageInput, withWastage } from "./withWastage.ts";
 
 /** What has to be on hand or on its way (the order-up-to level) so that stock lasts until the next order has come in. */
 export const targetStock = calculation<{ use: number; wastagePct: number }, number>({
@@ -16,12 +17,12 @@ export const targetStock = calculation<{ use: number; wastagePct: number }, numb
 			unit: say`in the item's measure`,
 			min: 0,
 		},
-		wastagePct: { label: say`Wastage`, unit: "%", min: 0, max: 99 },
+		wastagePct: wastageInput,
 	},
 	example: { inputs: { use: 90, wastagePct: 10 }, result: 100, within: 1e-9 },
 	follows: {
 		input: "use",
-		turned: (amounts, { wastagePct }) => scaled(amounts, 1 / (1 - wastagePct / 100)),
+		turned: (amounts, { wastagePct }) => scaled(amounts, withWastage(1, wastagePct)),
 	},
-	compute: ({ use, wastagePct }) => use / (1 - wastagePct / 100),
+	compute: ({ use, wastagePct }) => withWastage(use, wastagePct),
 });

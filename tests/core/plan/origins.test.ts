@@ -58,6 +58,28 @@ describe("a blank cell of the store's list is a default, a filled one is typed",
 		expect(saidOf(packs("typed"), "items.csv", column)).toEqual([`typed ${value}`]);
 	});
 
+	test.each([
+		["order.csv", "run_out_on"],
+		["order.csv", "order_by"],
+		["order.csv", "months_of_stock"],
+		["order.csv", "remark"],
+		["order.csv", "take_run_out_on"],
+		["order.csv", "full_run_out_on"],
+		["stock-ahead.csv", "usable"],
+		["stock-ahead.csv", "reserve"],
+	])("wastage is behind what compares use with stock: %s, %s", (file, column) => {
+		const cell = cellOf(made, file, ["item", "typed"], column);
+		expect(saidOf(cell, "items.csv", "wastage_pct")).toContain("typed 0");
+	});
+
+	test.each([
+		["order.csv", "use_expected"],
+		["supply-use.csv", "expected"],
+	])("and not behind use itself: %s, %s", (file, column) => {
+		const cell = cellOf(made, file, ["item", "typed"], column);
+		expect(saidOf(cell, "items.csv", "wastage_pct")).toEqual([]);
+	});
+
 	test("the same number follows from both", () => {
 		expect(valueIn(packs("blank"))).toBe(valueIn(packs("typed")));
 	});

@@ -48,7 +48,7 @@ const onePackLess = calculation<Inputs, number>({
 
 /** What whole packs bring beyond what an order was for, where something is to be ordered. */
 export function orderSafety(items: readonly ItemStock[]): SafetyRow[] {
-	return items.flatMap(({ row, use, target, usable, onOrder, packs }) => {
+	return items.flatMap(({ row, useWithWastage, target, usable, onOrder, packs }) => {
 		if (!((valueIn(packs) ?? 0) > 0)) return [];
 		const packSize = cellFigure(itemsSheet, row, "pack_size");
 		const stock = { usable, onOrder, packs, packSize };
@@ -62,7 +62,7 @@ export function orderSafety(items: readonly ItemStock[]): SafetyRow[] {
 				of: nameFigure(say`Of`, item),
 				day: blank(say`Day`),
 				set_aside: then,
-				expected: use.expected,
+				expected: useWithWastage,
 				unit: nameFigure(say`Unit`, measure),
 				...kept,
 				...beyondOf(then, target, priceOf(row)),

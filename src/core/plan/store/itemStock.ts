@@ -9,6 +9,7 @@ import { monthsOfStock } from "../../stock/monthsOfStock.ts";
 import { orderPacks } from "../../stock/orderPacks.ts";
 import { type ProjectedLot, type Projection, project } from "../../stock/projection.ts";
 import { targetStock } from "../../stock/targetStock.ts";
+import { dailyWithWastage, useWithWastage } from "../../stock/withWastage.ts";
 import { sumOfAll } from "../../sumOfAll.ts";
 import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
@@ -26,6 +27,8 @@ export interface ItemStock {
 	readonly windowDays: Figure;
 	/** Use over those days, at the item's service level. */
 	readonly use: Pair;
+	/** Its average as stock is compared with it: what is wasted leaves the store too. */
+	readonly useWithWastage: Figure;
 	readonly target: Figure;
 	readonly usable: Figure;
 	readonly onOrder: Figure;
@@ -36,7 +39,7 @@ export interface ItemStock {
 	readonly packs: Figure;
 	readonly monthsOfStock: Figure;
 	readonly lots: Figure<ProjectedLot[]>;
-	/** Use of each day looked at: in the item's measure, for the product in use in preparations. */
+	/** Use of each day looked at, wastage included: in the item's measure, for the product in use in preparations. */
 	readonly daily: Figure<number[]>;
 	readonly projection: Figure<Projection>;
 }
@@ -45,6 +48,7 @@ export interface ItemStock {
 export const partsOfStock = [
 	"windowDays",
 	"use",
+	"useWithWastage",
 	"target",
 	"usable",
 	"onOrder",
@@ -83,11 +87,11 @@ const project_ = calculation<
 	key: "projection",
 	label: say`Stock day by day`,
 	unit: say`in the item's measure`,
-	formula: say`Each day's average use is taken from the lot that expires first, of those that end on one day by their marks; a lot counts from the day it arrives, and is waste after its last day.`,
+	formula: say`Each day's average use, wastage included, is taken from the lot that expires first, of those that end on one day by their marks; a lot counts from the day it arrives, and is waste after its last day.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		lots: { label: say`Lots`, unit: say`in the item's measure` },
-		demand: { label: say`Use of each day, average`, unit: say`in the item's measure` },
+		demand: { label: dailyWithWastage.label, unit: dailyWithWastage.unit },
 	},
 	example: { inputs: { lots: [oldLot, newLot], demand: [4, 4, 4] }, result: example, within: 0 },
 	compute: ({ lots, demand }) => project(lots, demand),
@@ -170,10 +174,10 @@ const perDay = calculation<{ use: number; days: number }, number>({
 	key: "use_per_day",
 	label: say`Mean use a day`,
 	unit: say`in the item's measure a day`,
-	formula: say`Average use over delivery days and days between orders ÷ those days.`,
+	formula: say`Average use over delivery days and days between orders, wastage included, ÷ those days.`,
 	source: sources.monthsOfStock,
 	inputs: {
-		use: { label: say`Use, average`, unit: say`in the item's measure`, min: 0 },
+		use: { label: useWithWastage.label, unit: useWithWastage.unit, min: 0 },
 		days: { label: say`Delivery days and days between orders`, unit: say`days`, min: 1e-9 },
 	},
 	example: { inputs: { use: 35, days: 14 }, result: 2.5, within: 1e-12 },
@@ -209,16 +213,20 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 	const demand = demandOf(unit, ahead, row, windowDays, cell("service_level"));
 	const counted = lotsToCount(unit, ahead.firstDay, row.value.item);
 	const lots = lotsAhead(unit, ahead, row.value.item, counted.lots);
-	const projection = derive(project_, { lots, demand: demand.daily });
-	const target = derive(targetStock, { use: demand.use.setAside, wastagePct: cell("wastage_pct") });
+	const wastagePct = cell("wastage_pct");
+	const daily = derive(dailyWithWastage, { daily: demand.daily, wastagePct });
+	const used = derive(useWithWastage, { use: demand.use.expected, wastagePct });
+	const projection = derive(project_, { lots, demand: daily });
+	const target = derive(targetStock, { use: demand.use.setAside, wastagePct });
 	const usable = derive(usableNow, { lots, projection, windowDays });
 	const { overdue } = counted;
 	const onOrder = derive(arriving, { lots, projection, windowDays, overdue });
-	const usePerDay = derive(perDay, { use: demand.use.expected, days: windowDays });
+	const usePerDay = derive(perDay, { use: used, days: windowDays });
 	return {
 		row,
 		windowDays,
 		use: demand.use,
+		useWithWastage: used,
 		target,
 		usable,
 		onOrder,
@@ -227,7 +235,7 @@ export function itemStock(unit: UnitFigures, ahead: Horizon, row: GoodRow<ItemsR
 		packs: derive(orderPacks, { target, usable, onOrder, packSize: cell("pack_size") }),
 		monthsOfStock: derive(monthsOfStock, { usable, usePerDay }),
 		lots,
-		daily: demand.daily,
+		daily,
 		projection,
 	};
 }

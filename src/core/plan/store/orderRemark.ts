@@ -4,6 +4,7 @@ import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import { daysTooLong } from "../../stock/daysTooLong.ts";
 import type { Projection } from "../../stock/projection.ts";
+import { useWithWastage } from "../../stock/withWastage.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
 
 interface Inputs {
@@ -47,7 +48,7 @@ export const orderRemark = calculation<Inputs, string>({
 			unit: say`in the item's measure`,
 		},
 		notCountedDays: { label: daysTooLong.label, unit: daysTooLong.unit },
-		use: { label: say`Use, average`, unit: say`in the item's measure` },
+		use: { label: useWithWastage.label, unit: useWithWastage.unit },
 		windowDays: { label: say`Delivery days and days between orders`, unit: say`days` },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days` },
 		keepsDays: { label: say`A new lot keeps for`, unit: say`days` },

@@ -9,6 +9,7 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { orderSheet } from "../../sheets/order.ts";
 import { commonPractice, definition } from "../../source.ts";
 import type { Projection } from "../../stock/projection.ts";
+import { useWithWastage } from "../../stock/withWastage.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { freshStaysStrong } from "../chlorine/strengthAfter.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -42,7 +43,7 @@ const runOutOn = calculation<{ projection: Projection; firstDay: IsoDate }, stri
 	key: "run_out_on",
 	label: say`Runs out on`,
 	unit: "",
-	formula: say`First day whose average use is more than what is usable; blank where every day looked at is covered.`,
+	formula: say`First day whose average use, wastage included, is more than what is usable; blank where every day looked at is covered.`,
 	source: commonPractice,
 	inputs: {
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
@@ -71,14 +72,14 @@ const orderBy = calculation<OrderByInputs, string>({
 	key: "order_by",
 	label: say`Order by`,
 	unit: "",
-	formula: say`First day on which stock, what is overdue included, falls below the reserve (target stock − average use over delivery days and days between orders), less the days to delivery; what comes before an order of today could is waited for, but no day that stock does not cover. Blank where there is no such day among those looked at.`,
+	formula: say`First day on which stock, what is overdue included, falls below the reserve (target stock − average use over delivery days and days between orders, wastage in both), less the days to delivery; what comes before an order of today could is waited for, but no day that stock does not cover. Blank where there is no such day among those looked at.`,
 	source: commonPractice,
 	rounding: say`Down to the earlier day.`,
 	inputs: {
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
 		firstDay: { label: say`First day`, unit: "" },
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
-		use: { label: say`Use, average`, unit: say`in the item's measure`, min: 0 },
+		use: { label: useWithWastage.label, unit: useWithWastage.unit, min: 0 },
 		leadDays: { label: say`Days from order to delivery`, unit: say`days`, min: 0 },
 		nextDelivery: {
 			label: say`Days until what is on the way has come`,
@@ -145,7 +146,7 @@ function rowOf(
 		projection,
 		firstDay,
 		target,
-		use: item.use.expected,
+		use: item.useWithWastage,
 		leadDays,
 		nextDelivery: item.nextDelivery,
 		overdue: item.overdue,
@@ -183,7 +184,7 @@ function rowOf(
 			onOrder: item.onOrder,
 			overdue: item.overdue,
 			notCountedDays: daysNotCounted(unit.read, row.value.item, day),
-			use: item.use.expected,
+			use: item.useWithWastage,
 			windowDays: item.windowDays,
 			leadDays,
 			keepsDays: keepsDays(unit, item),

@@ -4,6 +4,7 @@ import { say } from "../../say.ts";
 import { stockAheadSheet } from "../../sheets/stockAhead.ts";
 import { sources } from "../../sources.ts";
 import type { Projection } from "../../stock/projection.ts";
+import { useWithWastage } from "../../stock/withWastage.ts";
 import { addDays, DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
 import type { Horizon } from "./horizon.ts";
 import type { ItemStock } from "./itemStock.ts";
@@ -30,11 +31,11 @@ const reserve = calculation<{ target: number; use: number }, number>({
 	key: "reserve",
 	label: say`Reserve`,
 	unit: say`in the item's measure`,
-	formula: say`Target stock − average use over delivery days and days between orders.`,
+	formula: say`Target stock − average use over delivery days and days between orders, wastage in both.`,
 	source: sources.periodicReview,
 	inputs: {
 		target: { label: say`Target stock`, unit: say`in the item's measure`, min: 0 },
-		use: { label: say`Use, average`, unit: say`in the item's measure`, min: 0 },
+		use: { label: useWithWastage.label, unit: useWithWastage.unit, min: 0 },
 	},
 	example: { inputs: { target: 40, use: 25 }, result: 15, within: 0 },
 	compute: ({ target, use }) => Math.max(0, target - use),
@@ -66,6 +67,6 @@ function rowOf(
 		item: nameFigure(say`Item`, item.row.value.item),
 		date: nameFigure(say`End of`, addDays(firstDay, day)),
 		usable: derive(stockOn, { projection: item.projection, day: days }),
-		reserve: derive(reserve, { target: item.target, use: item.use.expected }),
+		reserve: derive(reserve, { target: item.target, use: item.useWithWastage }),
 	};
 }

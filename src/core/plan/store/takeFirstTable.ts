@@ -61,7 +61,7 @@ const outWithout = calculation<StepInputs & { firstDay: IsoDate }, string>({
 	key: "step_out_without",
 	label: say`Runs out without it on`,
 	unit: "",
-	formula: say`First day, from the delivery of an order of today on, whose average use is not covered without these packs.`,
+	formula: say`First day, from the delivery of an order of today on, whose average use, wastage included, is not covered without these packs.`,
 	source: definition,
 	inputs: { ...stepInputs, firstDay: { label: say`First day`, unit: "" } },
 	example: {

@@ -31,7 +31,7 @@ const outWith = calculation<OutInputs, string>({
 	key: "out_with",
 	label: say`Runs out on`,
 	unit: "",
-	formula: say`First day, from the delivery of an order of today on, whose average use is not covered with these packs; blank where every day looked at is.`,
+	formula: say`First day, from the delivery of an order of today on, whose average use, wastage included, is not covered with these packs; blank where every day looked at is.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		runsOut: { label: runsOutWith.label, unit: runsOutWith.unit },

@@ -29,7 +29,7 @@ test.each([
 
 const store = {
 	"lots.csv":
-		"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nliquid,L1,6.5,2027-01-10,2027-02-20,,2027-07-10",
+		"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nliquid,L1,6,2027-01-10,2027-02-20,,2027-07-10",
 };
 
 test.each([

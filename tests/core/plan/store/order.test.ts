@@ -78,6 +78,20 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 		});
 	});
 
+	test("half is wasted: stock lasts half as many months, and the use itself is as it was", () => {
+		const store = { lots: ["S1 15.2 - - - -"], wastagePct: 50 };
+		const row = orderOf(planOfStore(store), "months_of_stock", "use_expected") as number[];
+		expectWithin(row[0], 0.125, 1e-9, "months");
+		expectWithin(row[1], 28, 1e-9, "bars");
+	});
+
+	test("half is wasted: what is taken lasts half as long", () => {
+		// Four leave a day: eleven days of them are here, and four packs of ten make it 21.
+		const store = { lots: ["S1 44 - - - -"], wastagePct: 50, settings: { review_days: 14 } };
+		const row = orderOf(planOfStore(store), "order_packs", "run_out_on", "full_run_out_on");
+		expect(row).toEqual([4, "2027-03-12", "2027-03-22"]);
+	});
+
 	test("without a price no cost; without use no months", () => {
 		expect(orderOf(planOfStore({ price: "" }), "cost", "pack_price")).toEqual([null, null]);
 		expect(orderOf(planOfStore({ usage: ["soap,day,0,"] }), "months_of_stock")).toEqual([null]);
@@ -107,10 +121,10 @@ describe("dates", () => {
 			"2028-01-07",
 		],
 		[
-			"half is wasted: order before the reserve of 28 is touched",
+			"half is wasted: sixty bars last fifteen days",
 			{ lots: ["S1 60 - - - -"], wastagePct: 50 },
-			"2027-03-31",
-			"2027-03-10",
+			"2027-03-16",
+			"2027-03-09",
 		],
 		["a slow delivery", { lots: ["S1 60 - - - -"], leadDays: 29 }, "2027-03-31", "2027-03-02"],
 		[
@@ -152,12 +166,12 @@ describe("remarks", () => {
 		["runs out the day an order arrives: order today, not late", { lots: ["S1 14 - - - -"] }, /^$/],
 		[
 			"late though nothing runs out yet",
-			{ lots: ["S1 40 - - - -"], wastagePct: 50, files: KEPT },
+			{ lots: ["S1 30 - - - -"], usage: ["soap,kit,3,"], files: KEPT },
 			/^Late by 1 day: order today\.$/,
 		],
 		[
 			"late, but enough is on its way",
-			{ lots: ["S1 40 - - - -", "S2 40 - - 2027-03-02 -"], wastagePct: 50 },
+			{ lots: ["S1 30 - - - -", "S2 90 - - 2027-03-02 -"], usage: ["soap,kit,3,"], files: KEPT },
 			/^$/,
 		],
 		[
@@ -188,6 +202,8 @@ describe("remarks", () => {
 		[{ lots: ["S1 10 - - - -", "S2 9 - - 2027-03-06 -"] }, "no"],
 		[{ lots: ["S1 10 - - - -", "S2 9 - - 2027-03-07 -"] }, "yes"],
 		[{ leadDays: 0, lots: ["S1 1 - - - -"] }, "no"],
+		[{ lots: ["S1 27 - - - -"], wastagePct: 50 }, "yes"],
+		[{ lots: ["S1 28 - - - -"], wastagePct: 50 }, "no"],
 	])("emergency of %j: %s", (store, word) => {
 		expect(orderOf(planOfStore(store), "emergency")).toEqual([word]);
 	});

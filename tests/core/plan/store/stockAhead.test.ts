@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { addDays } from "../../../../src/core/values/date.ts";
+import { expectWithin } from "../../../expectWithin.ts";
 import { contentOf } from "../../contentOf.ts";
 import { planOfStore, type Store } from "../oneItem.ts";
 
@@ -32,12 +33,12 @@ describe("stock at the end of each week", () => {
 			],
 		],
 		[
-			"against the reserve: target 56 less use 28",
+			"half is wasted: twice as much leaves, and wastage alone keeps no reserve",
 			{ lots: ["S1 60 - - - -"], wastagePct: 50, settings: weeks(3) },
 			[
-				["2027-03-07", 46, 28],
-				["2027-03-14", 32, 28],
-				["2027-03-21", 18, 28],
+				["2027-03-07", 32, 0],
+				["2027-03-14", 4, 0],
+				["2027-03-21", 0, 0],
 			],
 		],
 		[
@@ -60,4 +61,16 @@ describe("stock at the end of each week", () => {
 	test("a part of a week at the end is not shown", () => {
 		expect(ahead({ settings: { stock_horizon_days: 27 } })).toHaveLength(3);
 	});
+});
+
+test("the reserve is what the target has above average use, wastage in both", () => {
+	// As without wastage, ÷ (1 − 0.2): contract, calculations.md 8.
+	const reserve = (wastagePct: number) => {
+		const made = planOfStore({ usage: ["soap,kit,3,"], wastagePct, settings: weeks(1) });
+		return Number(
+			contentOf(made, "stock-ahead.csv", "item", "reserve").find(([item]) => item === "soap")?.[1],
+		);
+	};
+	expect(reserve(0)).toBeGreaterThan(0);
+	expectWithin(reserve(20), reserve(0) / 0.8, 1e-9, "bars");
 });

@@ -85,8 +85,8 @@ test("what runs out before an order can arrive is told with its day", () => {
 });
 
 test.each([
-	["8", ["order-late 2027-02-28"]],
-	["8.1", []],
+	["7.5", ["order-late 2027-02-28"]],
+	["7.8", []],
 	["10", []],
 ])(
 	"of %s L an order is late from 28 February on, or wanted on 1 or 5 March: told %s",
