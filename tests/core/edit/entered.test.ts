@@ -76,6 +76,13 @@ test("a lot on its way is refused with its day, an unknown one and one that is t
 	expect(why({ item: "" })).toContainEqual({ field: "item", words: "Choose an item." });
 });
 
+test("of a lot that came before its day, what is issued before that day is written", () => {
+	const came = LOTS.replace(",,2027-03-20", ",2027-02-27,2027-03-20");
+	const entry = { ...blank, item: "liquid", lot: "L2", kind: "issue", quantity: "1" } as const;
+	const result = entered(smallUnit({ "lots.csv": came }), entry);
+	expect(result).toMatchObject({ ok: true, done: { kind: "issue", books: 10, onHand: 9 } });
+});
+
 describe("what is written", () => {
 	const JOURNAL = "day,item,lot,entry,quantity,note";
 	const rowsAfter = (entry: Partial<StoreEntry>, journal = JOURNAL) => {

@@ -42,7 +42,7 @@ export function entered(workbook: Workbook, entry: StoreEntry): Entered {
 	const { arrives_on: arrives, received_on: received } = lot.value;
 	const isComing = arrives !== null && received === null && entriesOf(books, lot).length === 0;
 	if (isComing && entry.kind === "receipt") return arrival(workbook, entry, lot);
-	if (arrives !== null && arrives > entry.day) return refused({ field: "lot", arrives });
+	if (isComing && arrives > entry.day) return refused({ field: "lot", arrives });
 	return journalled(workbook, books, entry, lot);
 }
 

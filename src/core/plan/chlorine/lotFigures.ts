@@ -6,6 +6,7 @@ import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { arrivesOn, lotsOnHand } from "../store/lotsOnHand.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import type { ProductFigures } from "./productFigures.ts";
 import { strengthOfLot } from "./strengthOfLot.ts";
@@ -14,6 +15,8 @@ import { strengthOfLot } from "./strengthOfLot.ts";
 export interface LotFigures {
 	readonly product: ProductFigures;
 	readonly lot: GoodRow<LotsRow>;
+	/** null where it is in the store. */
+	readonly arrivesOn: IsoDate | null;
 	readonly strengthOn: (day: IsoDate) => Figure<Strength>;
 	/** undefined: too weak or out of date already; null: no end in sight. */
 	readonly lastUsableDay: IsoDate | null | undefined;
@@ -26,12 +29,13 @@ export const NOT_USABLE = say`not usable`;
 export function lotFigures(unit: UnitFigures, firstDay: IsoDate): LotFigures[] {
 	const target = valueIn(unit.startPct) ?? 0;
 	return unit.products.flatMap((product) =>
-		unit.read.tables.lots.rows
-			.filter(({ value }) => value.item === product.row.value.product)
-			.map((lot) => {
+		lotsOnHand(unit.read)
+			.filter(({ row }) => row.value.item === product.row.value.product)
+			.map((onHand) => {
+				const { row: lot } = onHand;
 				const strengthOn = (day: IsoDate) => strengthOfLot(unit.read, product, lot, day);
 				const last = lastUsableDay(strengthOn, target, firstDay, lot.value.expires_on);
-				return { product, lot, strengthOn, lastUsableDay: last };
+				return { product, lot, arrivesOn: arrivesOn(onHand), strengthOn, lastUsableDay: last };
 			}),
 	);
 }

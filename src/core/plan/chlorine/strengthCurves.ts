@@ -90,12 +90,11 @@ function pointsOf({ firstDay }: StoreLots, lot: LotFigures, firstReading: IsoDat
 
 /** The first day, earlier for a reading taken before it, later for a lot on its way. */
 function startOf(
-	{ lot }: LotFigures,
+	{ lot, arrivesOn }: LotFigures,
 	firstDay: IsoDate,
 	firstReading: IsoDate | undefined,
 ): IsoDate {
-	const { arrives_on } = lot.value;
-	if (arrives_on !== null && arrives_on > firstDay) return arrives_on;
+	if (arrivesOn !== null && arrivesOn > firstDay) return arrivesOn;
 	if (firstReading === undefined || firstReading >= firstDay) return firstDay;
 	const born = bornOn(lot.value) ?? firstReading;
 	return born > firstReading ? born : firstReading;

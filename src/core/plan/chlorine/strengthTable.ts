@@ -80,18 +80,18 @@ function usableUntil({ lastUsableDay: last }: LotFigures): string {
 }
 
 function remarks(
-	{ lot, lastUsableDay: last }: LotFigures,
+	{ lot, arrivesOn, lastUsableDay: last }: LotFigures,
 	firstDay: IsoDate,
 	reading: GoodRow<StrengthReadingsRow> | undefined,
 	known: Parameters<typeof asLabelled>[0] | undefined,
 	assumedDays: Figure,
 ): string[] {
-	const { made_on, received_on, arrives_on } = lot.value;
+	const { made_on, received_on } = lot.value;
 	const said: string[] = [];
 	if (last === undefined)
 		said.push(say`Out of date, or too weak for the strength wanted: do not use it for the soak.`);
-	if (arrives_on !== null && arrives_on > firstDay)
-		said.push(say`Not here yet: arrives ${arrives_on}.`);
+	if (arrivesOn !== null && arrivesOn > firstDay)
+		said.push(say`Not here yet: arrives ${arrivesOn}.`);
 	if (known?.form !== "tablet" && made_on === null)
 		said.push(
 			received_on === null

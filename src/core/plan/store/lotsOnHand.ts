@@ -39,6 +39,11 @@ export function isComing({ row, entries }: LotOnHand): boolean {
 	return arrives !== null && received === null && (valueIn(entries) as JournalEntry[]).length === 0;
 }
 
+/** The day from which a lot on its way counts; null where it is in the store, whatever day was announced. */
+export function arrivesOn(lot: LotOnHand): IsoDate | null {
+	return isComing(lot) ? lot.row.value.arrives_on : null;
+}
+
 /** Whether the day has passed on which a lot should have come. */
 export function isOverdue(lot: LotOnHand, day: IsoDate): boolean {
 	return isComing(lot) && day > (lot.row.value.arrives_on as IsoDate);

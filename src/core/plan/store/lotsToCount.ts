@@ -15,7 +15,7 @@ import type { ProductFigures } from "../chlorine/productFigures.ts";
 import { strengthOfLot, strengthOnDay } from "../chlorine/strengthOfLot.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { itemsByName } from "./itemsByName.ts";
-import { isComing, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
+import { arrivesOn, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 import { type OrderOnTheWay, ordersOnTheWay } from "./ordersOnTheWay.ts";
 
 /** A lot that stock is counted with: in the store, or on its way. */
@@ -108,15 +108,15 @@ function keyOf({ row }: OrderOnTheWay): string {
 
 function lotInStore({ read }: UnitFigures, lot: LotOnHand, keepsDays: number | null): LotToCount {
 	const { row } = lot;
-	const { lot: name, arrives_on: arrives, expires_on: expires } = row.value;
-	const coming = isComing(lot) ? arrives : null;
+	const { lot: name, expires_on: expires } = row.value;
+	const arrives = arrivesOn(lot);
 	return {
 		key: String(row.line),
 		quantity: ofLot(lot),
 		listed: {
 			lot: name,
 			arrives_on: arrives,
-			expires_on: expires ?? (coming === null ? null : lastDay(coming, keepsDays)),
+			expires_on: expires ?? (arrives === null ? null : lastDay(arrives, keepsDays)),
 		},
 		strengthOn: (product, day) => strengthOfLot(read, product, row, day),
 	};

@@ -65,7 +65,9 @@ function unknownLots({ tables: { lots, journal } }: ReadWorkbook): Problem[] {
 function expiredOnArrival({ tables: { lots } }: ReadWorkbook): Problem[] {
 	return lots.rows.flatMap(({ line, value }) => {
 		const { lot, expires_on: expires } = value;
-		const came = [value.made_on, value.received_on, value.arrives_on].filter((day) => day !== null);
+		const came = [value.made_on, value.received_on ?? value.arrives_on].filter(
+			(day) => day !== null,
+		);
 		const last = came.sort().at(-1);
 		if (expires === null || last === undefined || expires >= last) return [];
 		return [

@@ -6,7 +6,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { LotsRow } from "../../sheets/lots.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
-import { isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
+import { arrivesOn, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 
 const NEVER = "9999-12-31";
 
@@ -18,23 +18,23 @@ export function usableLots(read: ReadWorkbook, item: string, day: IsoDate): Good
 	const firstDay = valueIn(read.settings.plan_start) ?? day;
 	return lotsByItem(lotsOnHand(read), firstDay)
 		.of(item)
-		.filter(
-			({ value: { arrives_on: arrives, expires_on: expires } }) =>
-				(arrives === null || arrives <= day) && (expires === null || expires >= day),
-		);
+		.filter((lot) => {
+			const [arrives, expires] = [arrivesOn(lot), lot.row.value.expires_on];
+			return (arrives === null || arrives <= day) && (expires === null || expires >= day);
+		})
+		.map(({ row }) => row);
 }
 
 /** What is in the store or still to come of each item, first to expire first: the same for all days of a plan. */
 const lotsByItem = memoizeByObject((lots: readonly LotOnHand[], firstDay: IsoDate) => {
-	const byItem = new Grouped<string, GoodRow<LotsRow>>();
-	const rows = lots
+	const byItem = new Grouped<string, LotOnHand>();
+	const usable = lots
 		.filter((lot) => lot.quantity > 0 && !isOverdue(lot, firstDay))
-		.map(({ row }) => row)
-		.sort((a, b) => inOrder(endOf(a), endOf(b)) || inOrder(a.value.lot, b.value.lot));
-	for (const row of rows) byItem.add(row.value.item, row);
+		.sort((a, b) => inOrder(endOf(a), endOf(b)) || inOrder(a.row.value.lot, b.row.value.lot));
+	for (const lot of usable) byItem.add(lot.row.value.item, lot);
 	return byItem;
 });
 
-function endOf({ value }: GoodRow<LotsRow>): IsoDate {
-	return value.expires_on ?? NEVER;
+function endOf({ row }: LotOnHand): IsoDate {
+	return row.value.expires_on ?? NEVER;
 }

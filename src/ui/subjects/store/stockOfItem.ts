@@ -1,6 +1,8 @@
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { arrivesOn, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
 import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
+import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { stockAheadSheet } from "../../../core/sheets/stockAhead.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { State } from "../../state/store.ts";
@@ -47,11 +49,12 @@ export function stockOfItem(state: State, item: string): StockOfItem | undefined
 function arrivalsOf(state: State, item: string): Arrival[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const books = storeBooks(state.workbook);
-	const lots = books.lots.rows.flatMap(({ value }) =>
-		value.item === item && value.arrives_on !== null && value.arrives_on > firstDay
-			? [{ date: value.arrives_on, lot: value.lot, quantity: value.quantity }]
-			: [],
-	);
+	const lots = lotsOnHand(readWorkbook(state.workbook)).flatMap((lot) => {
+		const date = arrivesOn(lot);
+		return lot.row.value.item === item && date !== null && date > firstDay
+			? [{ date, lot: lot.row.value.lot, quantity: lot.quantity }]
+			: [];
+	});
 	const packSize = books.items.rows.find(({ value }) => value.item === item)?.value.pack_size ?? 1;
 	const orders = ordersOnTheWay(books)
 		.filter(({ row, expectedOn }) => row.value.item === item && expectedOn > firstDay)

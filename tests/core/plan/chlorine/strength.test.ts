@@ -81,6 +81,7 @@ describe("what to look out for", () => {
 			"liquid,L1,10,2027-02-01,,2027-03-20,2027-07-10",
 			"Not here yet: arrives 2027-03-20.",
 		],
+		["came before its day", "liquid,L1,10,2027-02-01,2027-02-27,2027-03-20,2027-07-10", ""],
 		["arrives on the first day", "liquid,L1,10,2027-02-01,,2027-03-01,2027-07-10", ""],
 		[
 			"out of date",

@@ -57,8 +57,11 @@ describe("the strength of a lot over the coming months", () => {
 		expect(curve?.points[0]?.day).toBe("2027-03-20");
 	});
 
-	test("one that has arrived begins with the plan", () => {
-		const [curve] = strengthCurves(storeOf(["liquid,L2,10,2027-02-01,,2027-02-20,2027-07-10"]));
+	test.each([
+		["on its day", "liquid,L2,10,2027-02-01,,2027-02-20,2027-07-10"],
+		["before its day", "liquid,L2,10,2027-02-01,2027-02-20,2027-03-20,2027-07-10"],
+	])("one that came %s begins with the plan", (_, lot) => {
+		const [curve] = strengthCurves(storeOf([lot]));
 		expect(curve?.points[0]?.day).toBe(FIRST_DAY);
 	});
 

@@ -27,6 +27,16 @@ test.each<[string, Store, number[]]>([
 		[48, 34, 20],
 	],
 	["on its way, of what keeps", { lots: ["S 60 - - 2027-03-02 -"] }, [48, 34, 20]],
+	[
+		"received before the day that was announced, whatever a new lot keeps",
+		{ lots: ["S 60 - 2027-02-27 2027-03-04 -"], keepsDays: 10 },
+		[46, 32, 18],
+	],
+	[
+		"counted before the day that was announced",
+		{ lots: ["S 60 - - 2027-03-04 -"], journal: ["2027-02-28,soap,S,count,60,"] },
+		[46, 32, 18],
+	],
 	["on its way, its day has passed", { lots: ["S 60 - - 2027-02-20 -"] }, [0, 0, 0]],
 ])("a lot %s", (_, store, bars) => {
 	expect(usable(store)).toEqual(bars);

@@ -75,6 +75,10 @@ describe("what cannot be right about lots and journal", () => {
 
 	test.each<[string, Store]>([
 		["a lot that expires the day it came", { lots: ["S1 5 2027-01-31 2027-02-01 - 2027-02-01"] }],
+		[
+			"a lot that came before its day and expires before that day",
+			{ lots: ["S1 5 - 2027-02-27 2027-03-09 2027-03-08"] },
+		],
 		["a lot without dates", { lots: ["S1 5 - - - -"] }],
 		["a lot due on the first day", { lots: ["S1 5 - - 2027-03-01 -"] }],
 		["entries for lots that are listed", { lots: ["S1 5 - - - -"], journal: [entry("S1")] }],

@@ -12,6 +12,7 @@ const LOTS = [
 	"liquid,G,0,,,,2027-03-20",
 	"liquid,H,10,,,2027-02-27,2027-03-20",
 	"liquid,A,10,,2027-02-28,2027-02-27,2027-03-20",
+	"liquid,I,10,,2027-02-27,2027-03-05,2027-03-20",
 	"powder,P,10,,,,",
 ];
 
@@ -24,12 +25,12 @@ function usableOn(day: string, settings: Record<string, string> = {}): string {
 		.join("");
 }
 
-// G is used up, H has not come although its day has passed.
+// G is used up, H has not come although its day has passed, I came before its day.
 test.each([
-	["2027-03-04", "BAEF"],
-	["2027-03-05", "BACDEF"],
-	["2027-03-10", "BACDEF"],
-	["2027-03-11", "ACDEF"],
+	["2027-03-04", "BAIEF"],
+	["2027-03-05", "BAICDEF"],
+	["2027-03-10", "BAICDEF"],
+	["2027-03-11", "AICDEF"],
 	["2027-04-01", "CDEF"],
 	["2027-05-02", "F"],
 ])("on %s the lot that ends first comes first: %s", (day, lots) => {

@@ -9,7 +9,7 @@ import { Store } from "../../../../src/ui/state/store.ts";
 import { orderLines } from "../../../../src/ui/subjects/order/orderLines.ts";
 import { orderHeadline } from "../../../../src/ui/subjects/order/orderWords.ts";
 import { doneWords, wrongWords } from "../../../../src/ui/subjects/store/enteredWords.ts";
-import { stepped } from "../../../../src/ui/subjects/store/stockOfItem.ts";
+import { stepped, stockOfItem } from "../../../../src/ui/subjects/store/stockOfItem.ts";
 import { storekeeperLists } from "../../../../src/ui/subjects/store/storekeeperLists.ts";
 import { blank, LOTS } from "../../../core/edit/enteredInStore.ts";
 import { smallUnit } from "../../../core/smallUnit.ts";
@@ -132,6 +132,13 @@ test("the storekeeper sees what is past use, what is on the way and what should 
 		amount: "2 packs (10 L)",
 		by: "was due Sat 20 Feb",
 	});
+});
+
+test("a lot that came before its day is no arrival of the picture", () => {
+	const arrivals = (lots: string) =>
+		stockOfItem(new Store(unit({ "lots.csv": lots })).state, "liquid")?.arrivals;
+	expect(arrivals(LOTS)).toEqual([{ date: "2027-03-20", lot: "L2", quantity: 10 }]);
+	expect(arrivals(LOTS.replace(",,2027-03-20", ",2027-02-27,2027-03-20"))).toEqual([]);
 });
 
 test("pieces that a check found missing are on the storekeeper's list until a check passes", () => {
