@@ -23,7 +23,7 @@ import { rangeAdvice } from "./rangeAdvice.ts";
 import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
-import { unknownItems } from "./store/useOfItem.ts";
+import { unknownItems } from "./store/unknownItems.ts";
 import { readToday } from "./today/readToday.ts";
 import { waterAdvice } from "./water/waterAdvice.ts";
 

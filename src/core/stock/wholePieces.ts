@@ -1,3 +1,4 @@
+import type { Amounts } from "../amounts.ts";
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { definition } from "../source.ts";
@@ -25,3 +26,19 @@ export const wholePieces = calculation<{ use: number }, number>({
 	follows: { input: "use", turned: (amounts) => amounts },
 	compute: ({ use }) => upTo(use, 1),
 });
+
+/** The same beside the next smaller amount, which is whole as well. */
+export const wholePiecesOfGroup = calculation<{ use: number }, number>({
+	...wholePieces,
+	key: "whole_pieces_of_group",
+	follows: { input: "use", turned: inWhole },
+});
+
+/** What may come is set aside in whole pieces too: of three tenths a kit, one piece for one kit, two and three. */
+function inWhole({ counts, size }: Amounts): Amounts {
+	if (Number.isInteger(size)) return { counts, size };
+	const { first, chance, places } = counts;
+	const inSteps = (at: number) => places?.[at] ?? first + at;
+	const whole = chance.map((_, at) => upTo(inSteps(at) * size, 1) / size);
+	return { counts: { ...counts, places: whole }, size };
+}

@@ -9,16 +9,16 @@ import {
 import { Grouped } from "../../grouped.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
-import { advice, problem } from "../../problem.ts";
+import { advice } from "../../problem.ts";
 import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
-import { type ItemGroup, type ItemsRow, itemsSheet } from "../../sheets/items.ts";
+import type { ItemGroup, ItemsRow } from "../../sheets/items.ts";
 import { type UsageRow, usageSheet } from "../../sheets/usage.ts";
 import { type Rates, ratesOfItem } from "../../stock/ratesOfItem.ts";
 import type { UseInputs } from "../../stock/useInputs.ts";
 import { useExpected, useSetAside } from "../../stock/useSetAside.ts";
-import { isCounted, wholePieces } from "../../stock/wholePieces.ts";
+import { isCounted, wholePieces, wholePiecesOfGroup } from "../../stock/wholePieces.ts";
 import { total } from "../../total.ts";
 import type { Pair } from "../countFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -120,10 +120,14 @@ const usageByItem = memoizeByObject(({ rows }: ReadTable<UsageRow>) => {
 	return byItem;
 });
 
-/** Use of all items of a group together. */
+/** Use of all items of a group together; in whole pieces where all of them are counted so. */
 export function groupOver(unit: UnitFigures, group: ItemGroup, days: Figure<RoundsOfDay[]>): Pair {
-	const use = useOf(unit, ratesOfGroups(unit)[group], days);
-	return useOver(use, unit.read.settings.plan_confidence);
+	const { rates, inParts } = groupsOf(unit)[group];
+	const { expected, setAside } = useOver(
+		useOf(unit, rates, days),
+		unit.read.settings.plan_confidence,
+	);
+	return { expected, setAside: inParts ? derive(wholePiecesOfGroup, { use: setAside }) : setAside };
 }
 
 /** Without a line for it nothing is known of its use: a dash, never 0. The rest of the plan does not wait for it. */
@@ -152,18 +156,29 @@ export const notSaid = refusedFigure(
 	}),
 );
 
+interface Group {
+	readonly rates: Figure<Rates>;
+	/** Whether parts of pieces go of what is counted in pieces. */
+	readonly inParts: boolean;
+}
+
 /** The same on every day. */
-const ratesOfGroups = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Figure<Rates>> => {
+const groupsOf = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Group> => {
 	const { rows } = unit.read.tables.items;
-	const rates = (group: ItemGroup) => {
+	const use = (group: ItemGroup): Group => {
 		const items = rows.filter(({ value }) => value.group === group);
 		const names = new Set(items.map(({ value }) => value.item));
 		const lines = unit.read.tables.usage.rows.filter(({ value }) => names.has(value.item));
 		const usage = linesOf(unit, (name) => names.has(name), lines);
 		const isKnown = !usage.outcome.ok || usage.outcome.value.length > 0;
-		return ratesOfLines(unit, isKnown ? usage : notKnown);
+		return {
+			rates: ratesOfLines(unit, isKnown ? usage : notKnown),
+			inParts:
+				items.every(({ value }) => isCounted(value.measure)) &&
+				lines.some(({ value }) => !Number.isInteger(value.quantity)),
+		};
 	};
-	return { gauze: rates("gauze"), gloves: rates("gloves"), other: rates("other") };
+	return { gauze: use("gauze"), gloves: use("gloves"), other: use("other") };
 });
 
 /** The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use. */
@@ -220,22 +235,4 @@ function useOver(use: UseFigures, confidence: Figure): Pair {
 		expected: derive(useExpected, use),
 		setAside: derive(useSetAside, { ...use, confidence }),
 	};
-}
-
-/** Lines of usage.csv whose item is not in the store's list. */
-export function unknownItems({ usage, items }: UnitFigures["read"]["tables"]) {
-	const known = new Set([...items.rows, ...items.badRows].map(({ value }) => value.item));
-	return usage.rows
-		.filter(({ value }) => !known.has(value.item))
-		.map(({ line, value }: GoodRow<UsageRow>) =>
-			problem(
-				{ file: usageSheet.file, line, column: "item" },
-				{
-					code: "unknown-item",
-					received: value.item,
-					allowed: say`an item listed in ${itemsSheet.file}`,
-					message: say`"${value.item}" is not among the items of the store, so its use is not planned.`,
-				},
-			),
-		);
 }
