@@ -5,6 +5,7 @@ import { memoized } from "../memoize.ts";
 import { roundsThatRun } from "../rounds/roundsThatRun.ts";
 import { say } from "../say.ts";
 import type { IsoDate } from "../values/date.ts";
+import { preparationInUse } from "./chlorine/lotPreparation.ts";
 import type { LoadsByMethod } from "./countFigures.ts";
 import type { DayDemand, KindOfDay } from "./dayDemand.ts";
 import { together } from "./kits/together.ts";
@@ -98,6 +99,6 @@ function countedDay(unit: UnitFigures, { date, kinds, rounds }: DayDemand): Coun
 		roundCounts: derive(running, { rounds }),
 		loadCounts: loadsOn(unit, rounds),
 		preparationCounts: preparationsOn(unit, rounds),
-		preparation: unit.preparationOn(date),
+		preparation: preparationInUse(unit, date),
 	};
 }

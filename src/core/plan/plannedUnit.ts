@@ -3,7 +3,7 @@ import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 import { dosedForRounds } from "./chlorine/dosedForRounds.ts";
 import type { DayDemand } from "./dayDemand.ts";
-import { dayDemands } from "./dayFigures.ts";
+import { dayDemands } from "./dayDemands.ts";
 import { type UnitFigures, unitFigures } from "./unitFigures.ts";
 
 /** A unit over the days of its plan. */

@@ -1,5 +1,4 @@
 import { derive, type Figure, gather, nameFigure } from "../calculation.ts";
-import type { Preparation } from "../chlorine/measureOut.ts";
 import type { Forecast } from "../forecast/forecast.ts";
 import type { MethodsOfKits } from "../methods/methodsOfKits.ts";
 import { stepsDone } from "../methods/stepsDone.ts";
@@ -16,12 +15,7 @@ import type { IsoDate } from "../values/date.ts";
 import { vinegarPerDescale } from "../vinegar/vinegarPerDescale.ts";
 import { type RegisterFigures, registerFigures, usableForecast } from "./births/registerFigures.ts";
 import { type Dosing, dosingFor } from "./chlorine/dosing.ts";
-import {
-	type ProductFigures,
-	preparationInUse,
-	productFigures,
-	productInUse,
-} from "./chlorine/productFigures.ts";
+import { type ProductFigures, productFigures, productInUse } from "./chlorine/productFigures.ts";
 import { type KindFigures, kindFigures, kindNames } from "./kits/kindFigures.ts";
 import { type RoundOfRecord, roundsOfRecord } from "./kits/kitRecord.ts";
 import { type KitReadiness, readiness } from "./kits/readiness.ts";
@@ -62,8 +56,6 @@ export interface UnitFigures extends Dosing {
 	readonly products: readonly ProductFigures[];
 	/** The product in use, or why there is not exactly one. */
 	readonly productInUse: ProductFigures | Figure<never>;
-	/** One preparation with the product in use on a day. */
-	readonly preparationOn: (day: IsoDate) => Figure<Preparation>;
 }
 
 /** @param firstDay and @param lastDay of the plan */
@@ -127,7 +119,6 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		}),
 		products,
 		productInUse: inUse,
-		preparationOn: preparationInUse(dosing, inUse),
 	};
 }
 

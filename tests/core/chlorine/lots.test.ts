@@ -4,9 +4,9 @@ import { dosingFor } from "../../../src/core/plan/chlorine/dosing.ts";
 import {
 	lotsWithStrength,
 	preparationOn,
-	productFigures,
 	strongLots,
-} from "../../../src/core/plan/chlorine/productFigures.ts";
+} from "../../../src/core/plan/chlorine/lotPreparation.ts";
+import { productFigures } from "../../../src/core/plan/chlorine/productFigures.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../expectWithin.ts";

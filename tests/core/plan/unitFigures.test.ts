@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { valueIn } from "../../../src/core/outcome.ts";
-import { dayDemands } from "../../../src/core/plan/dayFigures.ts";
+import { dayDemands } from "../../../src/core/plan/dayDemands.ts";
 import { coverFigures } from "../../../src/core/plan/kits/coverFigures.ts";
 import { reprocessingOver, usesComeBack } from "../../../src/core/plan/kits/reprocessingOver.ts";
 import { plan } from "../../../src/core/plan/plan.ts";

@@ -7,7 +7,6 @@ import type { DayDemand } from "../dayDemand.ts";
 import { kitsOfFullestRound } from "../rounds/turnaroundMinutes.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dosingFor, fullLoad } from "./dosing.ts";
-import { preparationInUse } from "./productFigures.ts";
 
 /** The unit with its solution dosed for the kits that one of these days sends through it, where they are more than one load. */
 export function dosedForRounds(unit: UnitFigures, days: readonly DayDemand[]): UnitFigures {
@@ -15,8 +14,7 @@ export function dosedForRounds(unit: UnitFigures, days: readonly DayDemand[]): U
 	// Without knowing the rounds, the solution is dosed for one load, so that there is something to mix by.
 	if (!kitsInUse?.outcome.ok) return unit;
 	const kits = derive(kitsThroughBath, { kitsInLoad: fullLoad(unit.read), kitsInUse });
-	const dosed = { ...unit, ...dosingFor(unit.read, kits) };
-	return { ...dosed, preparationOn: preparationInUse(dosed, unit.productInUse) };
+	return { ...unit, ...dosingFor(unit.read, kits) };
 }
 
 /** Undefined where each kit has its own. */

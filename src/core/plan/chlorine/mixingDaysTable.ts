@@ -7,8 +7,8 @@ import { mixingDaysSheet } from "../../sheets/mixingDays.ts";
 import type { DayFigures } from "../dayFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { isMixed } from "./litresOfPreparation.ts";
+import { preparationOn } from "./lotPreparation.ts";
 import { preparationCells } from "./preparationCells.ts";
-import { preparationOn } from "./productFigures.ts";
 
 /** One preparation a day with the product in use. */
 export function mixingDaysTable(

@@ -11,13 +11,9 @@ import { sources } from "../../sources.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { isMixed } from "./litresOfPreparation.ts";
+import { type LotPreparation, preparationOn, strongLots } from "./lotPreparation.ts";
 import { preparationCells } from "./preparationCells.ts";
-import {
-	type LotPreparation,
-	type ProductFigures,
-	preparationOn,
-	strongLots,
-} from "./productFigures.ts";
+import type { ProductFigures } from "./productFigures.ts";
 import { remarkOnLot } from "./remarkOnLot.ts";
 
 /** One row for each product and usable lot; a product without one is shown at its label's strength. */

@@ -7,7 +7,7 @@ import { unitSheet } from "../../sheets/unit.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { usableLots } from "../store/usableLots.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { strongLots } from "./productFigures.ts";
+import { strongLots } from "./lotPreparation.ts";
 import { remarkOnLot } from "./remarkOnLot.ts";
 
 /** What the reader should know about the chlorine products although every number stands. */

@@ -9,7 +9,8 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import { lotsOnHand } from "../store/lotsOnHand.ts";
 import { isOfUnknownAge } from "./isOfUnknownAge.ts";
-import type { LotPreparation, ProductFigures } from "./productFigures.ts";
+import type { LotPreparation } from "./lotPreparation.ts";
+import type { ProductFigures } from "./productFigures.ts";
 
 const { left: leftInput, assumedAgeDays } = lotRemark.inputs;
 const NOTHING = nameFigure(leftInput.label, null);

@@ -11,7 +11,7 @@ import { plannedUnit } from "../plannedUnit.ts";
 import { readToday } from "../today/readToday.ts";
 import { litresOfPreparation } from "./litresOfPreparation.ts";
 import { type LotFigures, lotFigures } from "./lotFigures.ts";
-import { preparationWith } from "./productFigures.ts";
+import { preparationWith } from "./lotPreparation.ts";
 
 /** The chlorine lots of a workbook, for pictures and print-outs that look further than a sheet's cells. */
 export interface StoreLots {

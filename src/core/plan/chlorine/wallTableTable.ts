@@ -14,13 +14,9 @@ import type { IsoDate } from "../../values/date.ts";
 import { endOfMonth } from "../../values/isoMonth.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { litresOfPreparation } from "./litresOfPreparation.ts";
+import { preparationOn, preparationWith, strongLots } from "./lotPreparation.ts";
 import { preparationCells } from "./preparationCells.ts";
-import {
-	type ProductFigures,
-	preparationOn,
-	preparationWith,
-	strongLots,
-} from "./productFigures.ts";
+import type { ProductFigures } from "./productFigures.ts";
 import { strengthOfLot } from "./strengthOfLot.ts";
 
 const exactLitres = calculation<{ preparation: Preparation; targetPct: number }, number>({

@@ -10,7 +10,7 @@ import { total } from "../../total.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { byDate } from "../byDate.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { preparationOn, preparationWith } from "./productFigures.ts";
+import { preparationOn, preparationWith } from "./lotPreparation.ts";
 
 /** One other use of solution on the ward, with the product in use. */
 export interface WardUse {

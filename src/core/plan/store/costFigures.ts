@@ -8,7 +8,7 @@ import { commonPractice } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import { roundsByDate } from "../byDate.ts";
-import { preparationInUse } from "../chlorine/productFigures.ts";
+import { preparationInUse } from "../chlorine/lotPreparation.ts";
 import { productInStore } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import { expectedOver } from "../countsOfPeriod.ts";
@@ -75,7 +75,7 @@ export function costsOf(unit: UnitFigures, plan: PlanCosted): CostFigures {
 		const { value } = row;
 		const use = isInUse(unit, value.item)
 			? productInStore(
-					unit.preparationOn(dates[0] as IsoDate),
+					preparationInUse(unit, dates[0] as IsoDate),
 					nameFigure(say`Measure`, value.measure),
 					productExpectedOver(unit, days),
 					ward,
@@ -114,7 +114,6 @@ export function ruleChanges(unit: UnitFigures): { name: string; unit: UnitFigure
 			unit: {
 				...unit,
 				productInUse: product,
-				preparationOn: preparationInUse(unit, product),
 			},
 		}));
 	return [...others, ...otherRule(unit)];

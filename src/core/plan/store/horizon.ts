@@ -11,7 +11,7 @@ import { useExpected } from "../../stock/useSetAside.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { byDate, roundsByDate } from "../byDate.ts";
 import type { DayDemand } from "../dayDemand.ts";
-import { dayDemands } from "../dayFigures.ts";
+import { dayDemands } from "../dayDemands.ts";
 import { preparationsOn } from "../rounds/loadsOn.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { longestWaitDays } from "./longestWait.ts";

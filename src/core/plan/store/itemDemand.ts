@@ -10,7 +10,8 @@ import type { WardSolutionRow } from "../../sheets/wardSolution.ts";
 import { definition } from "../../source.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { litresToMeasure } from "../chlorine/litresOfPreparation.ts";
-import { type ProductFigures, preparationByLabel, strongLots } from "../chlorine/productFigures.ts";
+import { preparationByLabel, preparationInUse, strongLots } from "../chlorine/lotPreparation.ts";
+import type { ProductFigures } from "../chlorine/productFigures.ts";
 import { productUse } from "../chlorine/productUse.ts";
 import { wardUses } from "../chlorine/wardUses.ts";
 import type { Pair } from "../countFigures.ts";
@@ -100,7 +101,7 @@ function preparationToOrderFor(
 	day: IsoDate,
 ): Figure<Preparation> {
 	const isStrong = strongLots(unit, inUse, day).length > 0;
-	return isStrong ? unit.preparationOn(day) : preparationByLabel(unit, inUse);
+	return isStrong ? preparationInUse(unit, day) : preparationByLabel(unit, inUse);
 }
 
 function productDemand(

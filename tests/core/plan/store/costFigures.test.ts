@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { valueIn } from "../../../../src/core/outcome.ts";
+import { preparationInUse } from "../../../../src/core/plan/chlorine/lotPreparation.ts";
 import { ruleChanges } from "../../../../src/core/plan/store/costFigures.ts";
 import { unitFigures } from "../../../../src/core/plan/unitFigures.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
@@ -33,7 +34,7 @@ test.each<[string, Parameters<typeof unitWith>, string[]]>([
 test("each is the unit with that one thing changed", () => {
 	const [powder, , daily] = changesOf({ solution_made: "each_round" });
 	expect(powder?.unit.productInUse).toMatchObject({ row: { value: { product: "powder" } } });
-	expect(valueIn(powder?.unit.preparationOn(FIRST) as never)).toMatchObject({ measure: "g" });
+	expect(powder && valueIn(preparationInUse(powder.unit, FIRST))).toMatchObject({ measure: "g" });
 	expect(daily && valueIn(daily.unit.read.settings.solution_made)).toBe("each_day");
 	expect(daily?.unit.productInUse).toMatchObject({ row: { value: { product: "liquid" } } });
 });
