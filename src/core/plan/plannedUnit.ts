@@ -1,3 +1,4 @@
+import { memoizeByObject } from "../memoize.ts";
 import { answer, type Outcome } from "../outcome.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
@@ -15,14 +16,14 @@ export interface PlannedUnit {
 }
 
 /** The unit with what its days bring, and its solution dosed for them; or why there are no days. */
-export function plannedUnit(read: ReadWorkbook): Outcome<PlannedUnit> {
+export const plannedUnit = memoizeByObject((read: ReadWorkbook): Outcome<PlannedUnit> => {
 	const dates = datesOf(read);
 	if (!dates.ok) return dates;
 	const [first, last] = [dates.value[0] as IsoDate, dates.value.at(-1) as IsoDate];
 	const unit = unitFigures(read, first, last);
 	const days = dayDemands(unit, dates.value);
 	return answer({ unit: dosedForRounds(unit, days), days, first, last });
-}
+});
 
 function datesOf({ settings }: ReadWorkbook): Outcome<IsoDate[]> {
 	const { plan_start: start, plan_days: days } = settings;

@@ -14,6 +14,7 @@ import { dosingFor } from "../chlorine/dosing.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
+import { plannedUnit } from "../plannedUnit.ts";
 
 /** What a round that was done took from a lot of the store. */
 export interface Draw {
@@ -59,7 +60,13 @@ export function drawnDaysOf(draws: readonly Draw[]): ReadonlySet<string> {
 	return new Set(draws.map(({ lot, entry }) => JSON.stringify([lot.value.item, entry.day])));
 }
 
-/** The litres made at the strength wanted, by the lot's strength that day; without litres the dose of a preparation. */
+/** Strength that is mixed, %: as the mixing sheets have it, which dose for the plan's fullest round; for one load where there is no plan. */
+const mixedPct = memoizeByObject((read: ReadWorkbook): number | undefined => {
+	const planned = plannedUnit(read);
+	return valueIn((planned.ok ? planned.value.unit : dosingFor(read)).startPct);
+});
+
+/** The litres made at the strength that is mixed, by the lot's strength that day; without litres the dose of a preparation. */
 function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Draw[] {
 	const { settings, tables } = read;
 	const inUse = tables.chlorine.rows.find((row) => row.value.in_use === "yes")?.value.product;
@@ -73,7 +80,7 @@ function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Dr
 	const labelled = { row: product, strength: strengthOnLabel(product) };
 	const strength = valueIn(strengthOfLot(read, labelled, lot, value.date));
 	const litres = value.litres ?? valueIn(litresOfPreparation(read));
-	const targetPct = valueIn(dosingFor(read).startPct);
+	const targetPct = mixedPct(read);
 	const stepMl = valueIn(settings.measure_step_ml);
 	const stepGrams = valueIn(settings.measure_step_g);
 	if (!strength || !litres || !targetPct || !stepMl || !stepGrams) return [];

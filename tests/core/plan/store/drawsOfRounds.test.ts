@@ -76,6 +76,35 @@ describe("product drawn by rounds", () => {
 		expectWithin(Number(lots.find(([lot]) => lot === "P1")?.[1]), 450, 1e-9, "g");
 	});
 
+	// Contract, calculations.md 8: the strength on the day from section 5; so of each what the mixing sheet has measured out.
+	test.each([
+		["six births a day", 6],
+		["a hundred", 100],
+	])(
+		"a round without litres takes what the mixing sheet says, dosed for wet kits: %s",
+		(_, births) => {
+			const settings = { births_per_day: births, kits_used_per_100_births: 100 };
+			const many = Array.from({ length: 30 }, (_, kit) => `K${kit},bag set,in_service,,`);
+			const made = plan(
+				unitWith(
+					{ product_drawn_by: "rounds", carry_in_ml_per_kit: 30, ...settings },
+					{
+						"rounds-done.csv": [ROUNDS, round("2027-02-20", "")].join("\n"),
+						"kits.csv": ["kit,kind,status,ready_since,note", ...many].join("\n"),
+					},
+				),
+			);
+			const [, , measured] = contentOf(
+				made,
+				"mixing.csv",
+				"product",
+				"lot",
+				"product_quantity",
+			).find(([product]) => product === "liquid") as [string, string, number];
+			expectWithin(onHand(made), 10 - measured / 1000, 1e-9, "L");
+		},
+	);
+
 	test.each(["target_strength_pct", "measure_step_ml", "measure_step_g"])(
 		"nothing is drawn where nobody can read the setting %s",
 		(key) => {
