@@ -3,12 +3,14 @@ import { calculation } from "../../calculation.ts";
 import { say } from "../../say.ts";
 import { sources } from "../../sources.ts";
 import { daysTooLong } from "../../stock/daysTooLong.ts";
-import type { Projection } from "../../stock/projection.ts";
+import type { ProjectedLot, Projection } from "../../stock/projection.ts";
 import { useWithWastage } from "../../stock/withWastage.ts";
+import { sumOfAll } from "../../sumOfAll.ts";
 import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
 
 interface Inputs {
 	readonly projection: Projection;
+	readonly lots: readonly ProjectedLot[];
 	readonly firstDay: IsoDate;
 	readonly orderBy: string;
 	/** The first day an order could have been placed by this workbook. */
@@ -32,10 +34,11 @@ export const orderRemark = calculation<Inputs, string>({
 	key: "order_remark",
 	label: say`Remark`,
 	unit: "",
-	formula: say`Said where stock runs out before an order can arrive, an order is late, a delivery is overdue, the last count is too old, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
+	formula: say`Said where stock runs out before an order can arrive, an order is late, a delivery is overdue, one comes too late to be taken off this order, the last count is too old, part of a lot would go out of date unused, or the order would outlast its date or strength.`,
 	source: sources.firstExpiredFirstOut,
 	inputs: {
 		projection: { label: say`Stock day by day`, unit: say`in the item's measure` },
+		lots: { label: say`Lots`, unit: say`in the item's measure` },
 		firstDay: { label: say`First day`, unit: "" },
 		orderBy: { label: say`Order by`, unit: "" },
 		knownSince: { label: say`Kept with this workbook since`, unit: "" },
@@ -57,6 +60,7 @@ export const orderRemark = calculation<Inputs, string>({
 		// Runs out in 3 days, delivered in 7.
 		inputs: {
 			projection: { stock: [20, 10, 0], runOut: 3, waste: [] },
+			lots: [],
 			firstDay: "2027-03-01",
 			orderBy: "",
 			knownSince: "2027-02-01",
@@ -79,6 +83,7 @@ export const orderRemark = calculation<Inputs, string>({
 			...runningOut(of),
 			...late(of),
 			...notCome(of),
+			...tooLate(of),
 			...goingToWaste(of),
 			...outlasting(of),
 			...countedLongAgo(of),
@@ -108,6 +113,20 @@ function notCome({ overdue }: Inputs): string[] {
 	if (overdue === 0) return [];
 	return [
 		say`Of what is on the way, ${atMost(overdue, 1)} is overdue: ask where it is. It is in no day's stock until it is received.`,
+	];
+}
+
+/** What nothing is ordered less for, because the next order could be here as soon. */
+function tooLate({ lots, firstDay, windowDays, packs }: Inputs): string[] {
+	if (packs === 0) return [];
+	const late = lots.filter(
+		({ from, last, quantity }) => from > 0 && from >= windowDays && last >= from && quantity > 0,
+	);
+	if (late.length === 0) return [];
+	const amount = atMost(sumOfAll(late.map(({ quantity }) => quantity)), 1);
+	const day = addDays(firstDay, Math.min(...late.map(({ from }) => from)));
+	return [
+		say`Of what is on the way, ${amount} comes only from ${day} on, when the next order could be here too: it is not taken off this order.`,
 	];
 }
 

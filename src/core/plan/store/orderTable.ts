@@ -175,6 +175,7 @@ function rowOf(
 		months_of_stock: hasUse(item) ? item.monthsOfStock : nameFigure(say`Months of stock`, null),
 		remark: derive(orderRemark, {
 			projection,
+			lots: item.lots,
 			firstDay,
 			orderBy: ordered,
 			knownSince: nameFigure(say`Kept with this workbook since`, keptSince(unit.read.tables, day)),

@@ -65,6 +65,15 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 		expect(orderOf(planOfStore(store), "on_order", "order_packs")).toEqual(expected);
 	});
 
+	test("what comes when the next order could is not taken off, and the remark tells of it", () => {
+		const store = { lots: ["S1 14 - - - -", "S2 1000 - - 2027-03-20 -"] };
+		expect(orderOf(planOfStore(store), "on_order", "order_packs", "remark")).toEqual([
+			0,
+			2,
+			"Of what is on the way, 1000 comes only from 2027-03-20 on, when the next order could be here too: it is not taken off this order.",
+		]);
+	});
+
 	test("quantity and cost follow from the packs; months from the mean use", () => {
 		const row = orderOf(
 			planOfStore({ lots: ["S1 15.2 - - - -"] }),

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { orderRemark } from "../../../../src/core/plan/store/orderRemark.ts";
+import type { ProjectedLot } from "../../../../src/core/stock/projection.ts";
 import { answerOf } from "../../answerOf.ts";
 
 type Inputs = (typeof orderRemark)["example"]["inputs"];
@@ -14,6 +15,15 @@ const runsOut = { stock: [20, 10, 0], runOut: 3, waste: [] };
 const lost = (day: number, why: "out of date" | "too weak for the strength wanted") => ({
 	...calm.projection,
 	waste: [{ lot: "A", day, quantity: 2.26, why }],
+});
+
+const lot = (from: number, quantity: number): ProjectedLot => ({
+	name: "A",
+	quantity,
+	from,
+	last: Number.POSITIVE_INFINITY,
+	ends: "out of date",
+	perUnit: () => 1,
 });
 
 test.each<[string, Partial<Inputs>, string]>([
@@ -44,6 +54,15 @@ test.each<[string, Partial<Inputs>, string]>([
 		{ overdue: 12.34 },
 		"Of what is on the way, 12.3 is overdue: ask where it is. It is in no day's stock until it is received.",
 	],
+	[
+		"comes when the next order could: how much, and the first of it when",
+		{ lots: [lot(10, 4), lot(14, 900), lot(12, 100.04), lot(9, 7), lot(0, 50)], windowDays: 10 },
+		"Of what is on the way, 1004 comes only from 2027-03-11 on, when the next order could be here too: it is not taken off this order.",
+	],
+	["nothing is ordered", { lots: [lot(14, 900)], windowDays: 10, packs: 0 }, ""],
+	["comes the day before", { lots: [lot(9, 7)], windowDays: 10 }, ""],
+	["comes late and out of date", { lots: [{ ...lot(20, 7), last: 19 }], windowDays: 10 }, ""],
+	["nothing of it comes late", { lots: [lot(20, 0)], windowDays: 10 }, ""],
 	["counted too long ago", { notCountedDays: 32 }, "Last counted 32 days ago: count it."],
 	[
 		"goes out of date",
