@@ -5,20 +5,26 @@ import type { LocalTime } from "../values/dateTime.ts";
 /** How a kit stands, as the files say it. */
 export type KitStateName = "ready" | "to_reprocess" | "incomplete" | "in_repair" | "out_of_service";
 
+/** A check of one kit that was finished. */
+export interface KitCheck {
+	readonly at: LocalTime;
+	readonly what: "checked";
+	readonly found: Finding;
+	/** "stands_for_round": a check of the time before rounds were recorded, when nothing else said that one had ended. */
+	readonly purpose: "after_round" | "before_use" | "stands_for_round";
+}
+
 /** Something that happened to one kit. */
-export type KitEvent = { readonly at: LocalTime } & (
-	| { readonly what: "used" | "opened" }
-	/** It went through a round; `at` is when the round ended. */
-	| { readonly what: "reprocessed" }
+export type KitEvent =
+	| KitCheck
 	| {
-			readonly what: "checked";
-			readonly found: Finding;
-			/** "stands_for_round": a check of the time before rounds were recorded, when nothing else said that one had ended. */
-			readonly purpose: "after_round" | "before_use" | "stands_for_round";
-	  }
-	/** The register's own word that it was ready on a day; it holds from the end of that day. */
-	| { readonly what: "listed_ready" }
-);
+			readonly at: LocalTime;
+			/**
+			 * "reprocessed": it went through a round, and `at` is when the round ended. "listed_ready":
+			 * the register's own word that it was ready on a day, which holds from the end of that day.
+			 */
+			readonly what: "used" | "opened" | "reprocessed" | "listed_ready";
+	  };
 
 /** Why a kit is not ready. */
 export type Reason =
@@ -40,6 +46,8 @@ export interface KitState {
 	readonly readySince?: IsoDate;
 	/** Last day it may be used. */
 	readonly readyUntil?: IsoDate;
+	/** The check that found it incomplete or to be repaired, until a later round's own check has passed: the kit is not in service. */
+	readonly outBy?: KitCheck;
 }
 
 /** At equal times the unsafe one wins: it comes last. */
@@ -67,7 +75,10 @@ export function inTime(one: LocalTime, other: LocalTime): number {
  * Its disinfected life starts at the end of the round that did it, and a check never makes
  * it longer. A kit that was used or opened goes back to a round; after a round it waits for
  * the check of that round; a check that fails takes it out until a later round and that
- * round's own check. A state machine over the events in the order of time.
+ * round's own check. A kit that is incomplete or in repair stays so, used or opened, until it
+ * has gone through a round, and is out of service until that round's check has passed. The
+ * register's own word stands for a round and its check. A state machine over the events in
+ * the order of time.
  *
  * @param events up to that day, in any order
  * @param lifeDays days that a disinfected kit may be used after the day of its round
@@ -77,30 +88,39 @@ export function kitState(events: readonly KitEvent[], day: IsoDate, lifeDays: nu
 	let now: KitState = { name: "to_reprocess", reason: "nothing_known" };
 	/** Of a kit that is ready, or only waits for its check. */
 	let disinfected = day;
+	let outBy: KitCheck | undefined;
 	for (const event of inOrder(events)) {
-		const { date } = event.at;
-		if (event.what === "listed_ready") {
-			disinfected = date;
+		const { what, at } = event;
+		if (what === "listed_ready") {
+			disinfected = at.date;
 			now = { name: "ready" };
-		} else if (event.what === "reprocessed") {
-			disinfected = date;
+		} else if (what === "reprocessed") {
+			disinfected = at.date;
 			now = { name: "to_reprocess", reason: "not_tested" };
-		} else if (event.what !== "checked") {
-			now = { name: "to_reprocess", reason: event.what };
+		} else if (what !== "checked") {
+			if (!isSetApart(now)) now = { name: "to_reprocess", reason: what };
+		} else if (event.found === "not_clean") {
+			if (!isSetApart(now)) now = { name: "to_reprocess", reason: "not_clean" };
 		} else if (event.found !== "passed") {
 			now = afterFailed(event.found);
+			outBy = event;
 		} else if (event.purpose === "stands_for_round") {
-			disinfected = date;
+			disinfected = at.date;
 			now = { name: "ready" };
 		} else if (event.purpose === "after_round" && now.reason === "not_tested") {
 			now = { name: "ready" };
 		}
+		if (now.name === "ready") outBy = undefined;
 	}
-	return now.name === "ready" ? aged(disinfected, day, lifeDays) : now;
+	if (now.name === "ready") return aged(disinfected, day, lifeDays);
+	return outBy ? { ...now, outBy } : now;
 }
 
-function afterFailed(found: Exclude<Finding, "passed">): KitState {
-	if (found === "not_clean") return { name: "to_reprocess", reason: "not_clean" };
+function isSetApart({ name }: KitState): boolean {
+	return name === "incomplete" || name === "in_repair";
+}
+
+function afterFailed(found: "incomplete" | "in_repair"): KitState {
 	return found === "incomplete"
 		? { name: "incomplete", reason: "found_incomplete" }
 		: { name: "in_repair", reason: "test_failed" };

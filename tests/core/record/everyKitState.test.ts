@@ -32,20 +32,32 @@ function byLookingBack(past: readonly KitEvent[], day: string): string {
 	const makesReady = (e: KitEvent) =>
 		e.what === "listed_ready" ||
 		(e.what === "checked" && e.found === "passed" && e.purpose === "stands_for_round");
+	const isOfRound = (e: KitEvent) =>
+		e.what === "checked" && e.found === "passed" && e.purpose === "after_round";
+	// A failure stands until the register says ready, or a round's own check has passed.
+	const failure = past.findIndex(
+		(e) => e.what === "checked" && (e.found === "incomplete" || e.found === "in_repair"),
+	);
+	const failed = past[failure];
+	const after = past.slice(0, Math.max(0, failure));
+	const isOver = after.some(
+		(e, i) =>
+			makesReady(e) ||
+			(isOfRound(e) &&
+				after.slice(i + 1).find((b) => isBad(b) || b.what === "reprocessed")?.what ===
+					"reprocessed"),
+	);
+	if (failed?.what === "checked" && !isOver)
+		return after.some((e) => e.what === "reprocessed")
+			? "to_reprocess, out"
+			: `${failed.found}, out`;
 	const bad = past.findIndex(isBad);
 	const since = bad < 0 ? past : past.slice(0, bad);
 	// Newest first: the latest event that began a new life, since the last bad thing.
 	const born = since.findIndex((e) => e.what === "reprocessed" || makesReady(e));
-	if (born < 0) {
-		const last = past[bad];
-		if (!last || last.what === "used" || last.what === "opened") return "to_reprocess";
-		return last.what === "checked" && last.found !== "not_clean" ? last.found : "to_reprocess";
-	}
+	if (born < 0) return "to_reprocess";
 	const birth = since[born] as KitEvent;
-	const tested = since
-		.slice(0, born)
-		.some((e) => e.what === "checked" && e.found === "passed" && e.purpose === "after_round");
-	if (!makesReady(birth) && !tested) return "to_reprocess";
+	if (!makesReady(birth) && !since.slice(0, born).some(isOfRound)) return "to_reprocess";
 	const daysSince = (Date.parse(day) - Date.parse(birth.at.date)) / 86_400_000;
 	return daysSince > LIFE_DAYS ? "to_reprocess" : "ready";
 }
@@ -88,8 +100,9 @@ test("every sequence of up to four events has the state that the rules give", ()
 	const extend = (before: readonly KitEvent[], time: (typeof times)[number]) => {
 		const past = newestFirst(before);
 		for (const day of ["2027-03-04", "2027-03-09", "2027-03-28"]) {
-			const { name } = kitState(before, day, LIFE_DAYS);
-			if (name !== byLookingBack(past, day)) differing.push({ before, day, name });
+			const { name, outBy } = kitState(before, day, LIFE_DAYS);
+			const said = outBy ? `${name}, out` : name;
+			if (said !== byLookingBack(past, day)) differing.push({ before, day, said });
 			tried += 1;
 		}
 		const next = time[before.length];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type KitEvent, kitState } from "../../../src/core/record/kitState.ts";
-import { check, listed, round, used } from "./kitEvents.ts";
+import { at, check, listed, round, used } from "./kitEvents.ts";
 
 const LIFE_DAYS = 7;
 
@@ -109,6 +109,20 @@ describe("a kit by its record", () => {
 			"used at noon and found short the evening before",
 			[used("2027-03-02", 720), check("2027-03-01", "incomplete", "after_round", 1200)],
 			"2027-03-02",
+			"incomplete",
+			undefined,
+		],
+		[
+			"in repair, and found not clean",
+			[check("2027-03-01", "in_repair"), check("2027-03-02", "not_clean")],
+			"2027-03-02",
+			"in_repair",
+			undefined,
+		],
+		[
+			"in repair, through a round and used before its check",
+			[check("2027-03-01", "in_repair"), round("2027-03-02"), used("2027-03-02", 700)],
+			"2027-03-02",
 			"to_reprocess",
 			undefined,
 		],
@@ -171,4 +185,45 @@ describe("a kit by its record", () => {
 	])("says why it is not ready: %s", (reason, events) => {
 		expect(kitState(events, "2027-03-02", LIFE_DAYS).reason).toBe(reason);
 	});
+
+	// record.md, "State of a kit": a failed check takes it out until a round done after it and
+	// that round's passed after-round check.
+	const FAILED = check("2027-03-01", "in_repair");
+	test.each<[string, KitEvent[], boolean]>([
+		["failed", [FAILED], true],
+		["used", [FAILED, used("2027-03-02")], true],
+		["opened", [FAILED, { what: "opened", at: at("2027-03-02") }], true],
+		["found not clean", [FAILED, check("2027-03-02", "not_clean")], true],
+		["passed without a round", [FAILED, check("2027-03-02")], true],
+		["through a round", [FAILED, round("2027-03-02")], true],
+		[
+			"checked before use only",
+			[FAILED, round("2027-03-02"), check("2027-03-02", "passed", "before_use")],
+			true,
+		],
+		[
+			"used before the check",
+			[FAILED, round("2027-03-02", 400), used("2027-03-02"), check("2027-03-02")],
+			true,
+		],
+		[
+			"not clean after its round",
+			[FAILED, round("2027-03-02"), check("2027-03-02", "not_clean")],
+			true,
+		],
+		["through a round and tested", [FAILED, round("2027-03-02"), check("2027-03-02")], false],
+		[
+			"tested, and used again",
+			[FAILED, round("2027-03-02"), check("2027-03-02"), used("2027-03-03")],
+			false,
+		],
+		["not clean alone", [check("2027-03-01", "not_clean")], false],
+		["listed as ready later", [FAILED, listed("2027-03-02")], false],
+	])(
+		"that failed is out of service until a later round's check has passed: %s",
+		(_, events, isOut) => {
+			const { outBy } = kitState(events, "2027-03-03", LIFE_DAYS);
+			expect(outBy).toBe(isOut ? FAILED : undefined);
+		},
+	);
 });

@@ -70,22 +70,29 @@ function tooFewOf(kind: string, have: number, need: number): string {
 }
 
 /** A kit that the register calls in service and the plan does not count on. */
-function leftOut({ kit, serves, state, reason, missing }: KitReadiness): Problem[] {
-	if (serves || kit.value.status === "out_of_service") return [];
+function leftOut(kit: KitReadiness): Problem[] {
+	const { serves, state } = kit;
+	if (serves || state === "out_of_service") return [];
 	return [
 		advice(
-			{ file: kitsSheet.file, line: kit.line, column: "kit" },
+			{ file: kitsSheet.file, line: kit.kit.line, column: "kit" },
 			{
 				code: "kit-left-out",
 				received: state,
 				allowed: say`a kit that is complete and passed its tests`,
-				message:
-					missing > 0
-						? say`Kit ${kit.value.kit} is not counted: ${reason}. Find or order what is missing; it counts again after a round and the check after it.`
-						: say`Kit ${kit.value.kit} is not counted: ${reason}. It counts again after a later round and the check after it.`,
+				message: leftOutWords(kit),
 			},
 		),
 	];
+}
+
+function leftOutWords({ kit, reason, missing, waitsForCheck }: KitReadiness): string {
+	const name = kit.value.kit;
+	if (waitsForCheck)
+		return say`Kit ${name} is not counted: its check failed, and it has not been tested since its later round. It counts again once the check after that round has passed.`;
+	return missing > 0
+		? say`Kit ${name} is not counted: ${reason}. Find or order what is missing; it counts again after a round and the check after it.`
+		: say`Kit ${name} is not counted: ${reason}. It counts again after a later round and the check after it.`;
 }
 
 /** Fewer kits mean fewer that go out of date; the number the cover then needs is the least. */

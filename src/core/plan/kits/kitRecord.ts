@@ -2,7 +2,7 @@ import { Grouped } from "../../grouped.ts";
 import { checkResult } from "../../kits/checkResult.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
-import type { KitEvent } from "../../record/kitState.ts";
+import { inTime, type KitCheck, type KitEvent } from "../../record/kitState.ts";
 import { marksReader } from "../../record/marksReader.ts";
 import { clockAfter, momentAt } from "../../record/momentAt.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
@@ -43,13 +43,23 @@ export function roundsOfRecord(
 	});
 }
 
+/** A check that was finished, as it stands in its file. */
+export interface FinishedCheck {
+	readonly event: KitCheck;
+	readonly row: GoodRow<ChecksRow>;
+	/** Pieces short of the kind's list. */
+	readonly missing: number;
+	/** What is wrong, in words; "" where it passed. */
+	readonly reason: string;
+}
+
 /** What happened to a kit, up to a day. */
 export interface KitRecord {
 	readonly events: readonly KitEvent[];
-	/** The latest check that was finished, and what it found. */
-	readonly lastCheck:
-		| { readonly row: GoodRow<ChecksRow>; readonly missing: number; readonly reason: string }
-		| undefined;
+	/** Those of the events that are checks, as they are written. */
+	readonly checks: readonly FinishedCheck[];
+	/** The latest of the checks. */
+	readonly lastCheck: FinishedCheck | undefined;
 }
 
 /**
@@ -77,7 +87,7 @@ export function kitRecords(
 	return ({ kit, kind, ready_since: readySince }) => {
 		const mine = roundsOf.of(kit);
 		const away = minutesAway(kind);
-		const { checked, lastCheck } = checkEvents(checksOf.of(kit), listed.get(kind) ?? 0, mine);
+		const checks = finishedChecks(checksOf.of(kit), listed.get(kind) ?? 0, mine);
 		const events: KitEvent[] = [
 			...mine.map(
 				({ row, endsAt }): KitEvent => ({
@@ -88,45 +98,47 @@ export function kitRecords(
 			...usesOf
 				.of(kit)
 				.flatMap(({ what, at }): KitEvent[] => (what === "none_ready" ? [] : [{ what, at }])),
-			...checked,
+			...checks.map(({ event }) => event),
 		];
 		if (readySince !== null)
 			events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });
-		return { events, lastCheck };
+		return { events, checks, lastCheck: latest(checks) };
 	};
 }
 
-/** The finished checks of one kit as events, and the latest of them. */
-function checkEvents(
+/** The finished checks of one kit. */
+function finishedChecks(
 	checks: readonly GoodRow<ChecksRow>[],
 	listed: number,
 	rounds: readonly RoundOfRecord[],
-): { readonly checked: readonly KitEvent[]; readonly lastCheck: KitRecord["lastCheck"] } {
+): FinishedCheck[] {
 	const roundDays = new Set(rounds.map(({ row }) => row.value.date));
-	const checked: KitEvent[] = [];
-	let lastCheck: KitRecord["lastCheck"];
-	for (const row of checks) {
+	return checks.flatMap((row): FinishedCheck[] => {
 		const { checked_at: at, purpose } = row.value;
 		const result = checkResult(row.value, listed);
-		if (!result) continue;
+		if (!result) return [];
+		const { found, missing, reason } = result;
 		// A round written down for that day takes the place of the check that stood for it.
 		const standsForRound = purpose === "in_place_of_round" && !roundDays.has(at.date);
-		checked.push({
+		const event: KitCheck = {
 			what: "checked",
 			at,
-			found: result.found,
+			found,
 			purpose: standsForRound
 				? "stands_for_round"
 				: purpose === "before_use"
 					? purpose
 					: "after_round",
-		});
-		if (!lastCheck || !isBefore(at, lastCheck.row.value.checked_at))
-			lastCheck = { row, missing: result.missing, reason: result.reason };
-	}
-	return { checked, lastCheck };
+		};
+		return [{ event, row, missing, reason }];
+	});
 }
 
-function isBefore(one: ChecksRow["checked_at"], other: ChecksRow["checked_at"]): boolean {
-	return one.date < other.date || (one.date === other.date && one.minutes < other.minutes);
+/** Of checks at one moment, the one that is written last. */
+function latest(checks: readonly FinishedCheck[]): FinishedCheck | undefined {
+	return checks.reduce<FinishedCheck | undefined>(
+		(last, check) =>
+			last && inTime(check.row.value.checked_at, last.row.value.checked_at) < 0 ? last : check,
+		undefined,
+	);
 }

@@ -6,21 +6,28 @@ import { type KitState, kitState } from "../../record/kitState.ts";
 import { say } from "../../say.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
+import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { lifeOfKind } from "../methods/lifeOfKind.ts";
+import { isSentAway, readyLifeDaysOf } from "../methods/readyLifeDaysOf.ts";
+import { treatedKits } from "../methods/treatedKits.ts";
 import { kitRecords, type RoundOfRecord } from "./kitRecord.ts";
 
 /** How a kit stands on the first day of the plan. */
 export interface KitReadiness {
 	readonly kit: GoodRow<KitsRow>;
 	readonly state: KitState["name"];
-	/** Counted among the kits in service: one that is incomplete, in repair or out of service is not. */
+	/**
+	 * Counted among the kits in service: one that is out of service is not, nor one that was
+	 * found incomplete or to be repaired, until a later round's check has passed.
+	 */
 	readonly serves: boolean;
 	readonly readySince: IsoDate | null;
 	readonly readyUntil: IsoDate | null;
 	readonly missing: number;
 	/** Why it is not ready, in words; "" where it is. */
 	readonly reason: string;
+	/** It went through its round and only waits for the check. */
+	readonly waitsForCheck: boolean;
 	readonly lastCheck: GoodRow<ChecksRow> | undefined;
 	/** Whether uses or rounds were written down in the last days that a kit keeps. */
 	readonly isRecorded: boolean;
@@ -47,25 +54,36 @@ export function readiness(
 	const lifeDays = valueIn(read.settings.ready_life_days) ?? NO_END_DAYS;
 	const isKept = isRecordKept(read, firstDay, lifeDays);
 	const lifeOf = memoize((kind: string) => lifeOfKind(read, kind));
-	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway ?? 0);
+	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway);
 	return read.tables.kits.rows.map((kit): KitReadiness => {
-		const { events, lastCheck } = recordOf(kit.value);
-		const keepsDays = valueIn(lifeOf(kit.value.kind).readyLifeDays) ?? NO_END_DAYS;
-		const byRecord = kitState(events, firstDay, keepsDays);
+		const { events, checks, lastCheck } = recordOf(kit.value);
+		const byRecord = kitState(events, firstDay, lifeOf(kit.value.kind).days);
+		const failed = checks.find(({ event }) => event === byRecord.outBy);
 		const isOut = kit.value.status === "out_of_service";
 		const state = isOut ? "out_of_service" : byRecord.name;
 		return {
 			kit,
 			state,
-			serves: state === "ready" || state === "to_reprocess",
+			serves: !isOut && failed === undefined,
 			readySince: byRecord.readySince ?? null,
 			readyUntil: byRecord.readyUntil ?? null,
 			missing: lastCheck?.missing ?? 0,
-			reason: isOut ? kit.value.note : reasonWords(byRecord, lastCheck?.reason ?? "", isKept),
+			reason: isOut ? kit.value.note : reasonWords(byRecord, failed?.reason ?? "", isKept),
+			waitsForCheck: byRecord.reason === "not_tested",
 			lastCheck: lastCheck?.row,
 			isRecorded: isKept,
 		};
 	});
+}
+
+/** How long kits of a kind stay ready, and from a round's start how long they are away at an autoclave. */
+function lifeOfKind(read: ReadWorkbook, kind: string) {
+	const treated = valueIn(treatedKits(read, kind));
+	const hours = valueIn(read.settings.autoclave_turnaround_hours) ?? 0;
+	return {
+		days: valueIn(readyLifeDaysOf(read.settings, treated)) ?? NO_END_DAYS,
+		minutesAway: treated && isSentAway(treated) ? hours * MINUTES_PER_HOUR : 0,
+	};
 }
 
 /** Whether anything was written down of uses and rounds in the last days that a kit keeps. */
@@ -77,7 +95,11 @@ function isRecordKept({ tables }: ReadWorkbook, firstDay: IsoDate, lifeDays: num
 	);
 }
 
-/** A unit that writes nothing down is not told that its kits were used. */
+/**
+ * A unit that writes nothing down is not told that its kits were used.
+ *
+ * @param found by the check that took it out of service
+ */
 function reasonWords(state: KitState, found: string, isKept: boolean): string {
 	const { readyUntil } = state;
 	switch (state.reason) {
@@ -89,6 +111,8 @@ function reasonWords(state: KitState, found: string, isKept: boolean): string {
 			return say`opened`;
 		case "not_tested":
 			return NOT_TESTED;
+		case "not_clean":
+			return say`not clean`;
 		case "life_over":
 			return isKept
 				? say`ready only until ${readyUntil}`

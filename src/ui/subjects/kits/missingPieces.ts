@@ -18,7 +18,7 @@ export function missingPieces(state: State): ToDo[] {
 				item: say`${wordIn(row.kind)}, kit ${wordIn(row.kit)}`,
 				amount: say`${counted(missing, "piece")} missing`,
 				by: say`today`,
-				more: say`Counted at the check of ${checked}. The kit does not count until a later check passes.`,
+				more: say`Counted at the check of ${checked}. The kit does not count until it has gone through a later round and the check after that round has passed.`,
 			},
 		];
 	});

@@ -45,6 +45,30 @@ describe("by everything that is written down", () => {
 			3,
 		],
 		[
+			"a failed test, then used",
+			{ checks: [`2027-02-28 09:00,${FAILED}`], uses: ["2027-02-28 10:00,A,used,,"] },
+			"in_repair",
+			"",
+			"no",
+			2,
+		],
+		[
+			"a piece missing, then opened",
+			{ checks: [`2027-02-28 09:00,${SHORT}`], uses: ["2027-02-28 10:00,A,opened,,"] },
+			"incomplete",
+			"",
+			"no",
+			2,
+		],
+		[
+			"failed, through a round, not tested yet",
+			{ checks: [`2027-02-28 09:00,${FAILED}`], rounds: ["2027-02-28,10:00,11:30,A,no"] },
+			"to_reprocess",
+			"",
+			"no",
+			2,
+		],
+		[
 			"through a round, not tested yet",
 			{ rounds: ["2027-02-28,10:00,11:30,B A,no"] },
 			"to_reprocess",
@@ -158,6 +182,32 @@ describe("by everything that is written down", () => {
 		expect(
 			registerOf(made, "A", "missing", "reason", "ready_since", "ready_until", "last_checked"),
 		).toEqual([2, "2 of 5 pieces missing", "", "", "2027-02-28 09:00"]);
+	});
+
+	test("what a failed check found is said for as long as it keeps the kit out", () => {
+		const saidOf = (record: Parameters<typeof withRecord>[0]) => {
+			const made = withRecord(record);
+			const advice = made.problems.find((p) => p.code === "kit-left-out");
+			return [registerOf(made, "A", "reason")?.[0], advice?.message];
+		};
+		const checks = [`2027-02-28 09:00,${FAILED}`];
+		const found = "the valve does not move";
+		const later = "It counts again after a later round and the check after it.";
+		const waits = `Kit A is not counted: ${found}. ${later}`;
+		expect(saidOf({ checks })).toEqual([found, waits]);
+		expect(saidOf({ checks, uses: ["2027-02-28 10:00,A,used,,"] })).toEqual([found, waits]);
+		expect(saidOf({ checks: [...checks, pass("2027-02-28 11:00")] })).toEqual([found, waits]);
+		expect(saidOf({ checks, rounds: ["2027-02-28,10:00,11:30,A,no"] })).toEqual([
+			"not yet tested after its round",
+			"Kit A is not counted: its check failed, and it has not been tested since its later round. It counts again once the check after that round has passed.",
+		]);
+	});
+
+	test("a kit found not clean is said to be so, also where a check before use passed since", () => {
+		const made = withRecord({
+			checks: [`2027-02-28 09:00,${DIRTY}`, pass("2027-02-28 11:00", "A", "before_use")],
+		});
+		expect(registerOf(made, "A", "state", "reason")).toEqual(["to_reprocess", "not clean"]);
 	});
 
 	test("a unit that writes nothing down is not told that its kits were used", () => {
