@@ -1,4 +1,4 @@
-import type { KitEvent } from "../../../src/core/record/kitState.ts";
+import type { KitCheck, KitEvent } from "../../../src/core/record/kitState.ts";
 
 export const at = (date: string, minutes = 480) => ({ date, minutes });
 export const round = (date: string, minutes?: number): KitEvent => ({
@@ -10,7 +10,7 @@ export const check = (
 	found: "passed" | "incomplete" | "in_repair" | "not_clean" = "passed",
 	purpose: "after_round" | "before_use" | "stands_for_round" = "after_round",
 	minutes = 600,
-): KitEvent => ({ what: "checked", found, purpose, at: at(date, minutes) });
+): KitCheck => ({ what: "checked", found, purpose, at: at(date, minutes) });
 export const used = (date: string, minutes?: number): KitEvent => ({
 	what: "used",
 	at: at(date, minutes),

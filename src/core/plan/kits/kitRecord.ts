@@ -12,6 +12,7 @@ import type { UsesRow } from "../../sheets/uses.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { piecesByKind } from "./piecesOfKinds.ts";
+import { type RoundSpan, roundsOverForKit } from "./roundsOverForKit.ts";
 
 /** A round of the record with the kits that went through it. */
 export interface RoundOfRecord {
@@ -88,17 +89,23 @@ export function kitRecords(
 		const mine = roundsOf.of(kit);
 		const away = minutesAway(kind);
 		const checks = finishedChecks(checksOf.of(kit), listed.get(kind) ?? 0, mine);
+		const checked = checks.map(({ event }) => event);
+		const uses = usesOf
+			.of(kit)
+			.flatMap(({ what, at }): KitEvent[] => (what === "none_ready" ? [] : [{ what, at }]));
+		const spans = mine.map(({ row: { value }, endsAt }): RoundSpan => {
+			const back = value.start + away;
+			return {
+				from: momentAt(value.date, back),
+				until: momentAt(value.date, Math.max(endsAt, back)),
+			};
+		});
 		const events: KitEvent[] = [
-			...mine.map(
-				({ row, endsAt }): KitEvent => ({
-					what: "reprocessed",
-					at: momentAt(row.value.date, Math.max(endsAt, row.value.start + away)),
-				}),
+			...roundsOverForKit(spans, checked, uses).map(
+				(at): KitEvent => ({ what: "reprocessed", at }),
 			),
-			...usesOf
-				.of(kit)
-				.flatMap(({ what, at }): KitEvent[] => (what === "none_ready" ? [] : [{ what, at }])),
-			...checks.map(({ event }) => event),
+			...uses,
+			...checked,
 		];
 		if (readySince !== null)
 			events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });

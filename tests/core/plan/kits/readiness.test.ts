@@ -88,13 +88,38 @@ describe("by everything that is written down", () => {
 			"yes",
 			3,
 		],
+		// record.md, rounds-done: a blank end is the start and the planned minutes; the sample's
+		// steps test before the round's last steps.
 		[
-			"a check before the end of a round that nobody wrote down: also unknown marks take their time",
-			{ rounds: ["2027-02-28,10:00,,A X Y Z,no"], checks: [pass("2027-02-28 13:00")] },
+			"a check during a round whose end nobody wrote down",
+			{ rounds: ["2027-02-28,10:00,,A B C,no"], checks: [pass("2027-02-28 11:00")] },
+			"ready",
+			"2027-03-07",
+			"yes",
+			3,
+		],
+		[
+			"a check during its round, and used before the round ended",
+			{
+				rounds: ["2027-02-28,10:00,11:30,A,no"],
+				checks: [pass("2027-02-28 11:15")],
+				uses: ["2027-02-28 11:20,A,used,,"],
+			},
 			"to_reprocess",
 			"",
 			"yes",
 			3,
+		],
+		[
+			"a test that failed during its round, and passed in it without another",
+			{
+				rounds: ["2027-02-28,10:00,11:30,A,no"],
+				checks: [`2027-02-28 11:10,${FAILED}`, pass("2027-02-28 11:20")],
+			},
+			"in_repair",
+			"",
+			"no",
+			2,
 		],
 		[
 			"a check before use",
@@ -163,6 +188,17 @@ describe("by everything that is written down", () => {
 		const made = withRecord(record);
 		expect(registerOf(made, "A", "state", "ready_until", "counts")).toEqual([state, until, counts]);
 		expect(inService(made)).toBe(kits);
+	});
+
+	test("a round whose end nobody wrote down takes its time, also for marks that nobody knows", () => {
+		const usedAtOne = (rounds: string) =>
+			registerOf(
+				withRecord({ rounds: [rounds], uses: ["2027-02-28 13:00,A,used,,"] }),
+				"A",
+				"reason",
+			);
+		expect(usedAtOne("2027-02-28,10:00,,A,no")).toEqual(["used"]);
+		expect(usedAtOne("2027-02-28,10:00,,A X Y Z,no")).toEqual(["not yet tested after its round"]);
 	});
 
 	test("a kit out of service stays so, whatever its check says", () => {
