@@ -25,7 +25,7 @@ export const checksSheet = sheet({
 			label: say`Checked at`,
 			unit: "",
 			value: dateTime(),
-			help: say`Date and time of the check.`,
+			help: say`Date and time of the check. Without a time, one that failed counts at the end of the day, one that passed at its beginning.`,
 		}),
 		kit: typed({ label: say`Kit`, unit: "", value: name(), help: say`The mark on the kit.` }),
 		pieces_counted: typed({

@@ -20,7 +20,7 @@ export const usesSheet = sheet({
 			label: say`When`,
 			unit: "",
 			value: dateTime(),
-			help: say`Date and time.`,
+			help: say`Date and time. Without a time it counts at the end of the day.`,
 		}),
 		kit: typed({
 			label: say`Kit`,

@@ -1,6 +1,7 @@
 import { say } from "../../core/say.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR, writeClock } from "../../core/values/clock.ts";
 import { addDays, type IsoDate } from "../../core/values/date.ts";
+import type { WrittenTime } from "../../core/values/dateTime.ts";
 import { shownDay, shownDayAndYear } from "./shownDay.ts";
 
 const EVENING = 17 * MINUTES_PER_HOUR;
@@ -31,6 +32,11 @@ export function momentLater({ date, minutes }: Moment, by: number): Moment {
 /** "Sun 28 Feb 2027, 20:13". */
 export function shownTime({ date, minutes }: Moment): string {
 	return `${shownDayAndYear(date)}, ${writeClock(minutes)}`;
+}
+
+/** As it was written: "Sun 28 Feb 2027, 20:13", or the day alone where no time was. */
+export function shownWritten(at: WrittenTime): string {
+	return at.isDayOnly ? shownDayAndYear(at.date) : shownTime(at);
 }
 
 /** "20:13 the evening before, Sun 28 Feb", seen from the day for which it is done. */

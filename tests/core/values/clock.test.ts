@@ -47,12 +47,18 @@ describe("clock", () => {
 
 describe("dateTime", () => {
 	test.each([
-		["2027-03-01", "2027-03-01", 0],
+		["2027-03-01 00:00", "2027-03-01", 0],
 		["2027-03-01 07:30", "2027-03-01", 450],
 		["2027-03-01T07:30", "2027-03-01", 450],
 		["  2027-03-01   7:30 ", "2027-03-01", 450],
 	])("%j is read", (text, date, minutes) => {
 		expect(dateTime().schema.parse(text)).toEqual({ date, minutes });
+	});
+
+	test("a day alone stays a day, also when it is written", () => {
+		const read = dateTime().schema.parse(" 2027-03-01 ");
+		expect(read).toEqual({ date: "2027-03-01", minutes: 0, isDayOnly: true });
+		expect(dateTime().write(read)).toBe("2027-03-01");
 	});
 
 	test.each([

@@ -2,6 +2,7 @@ import { Grouped } from "../../grouped.ts";
 import { checkResult } from "../../kits/checkResult.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { countsAt } from "../../record/countsAt.ts";
 import { inTime, type KitCheck, type KitEvent } from "../../record/kitState.ts";
 import { marksReader } from "../../record/marksReader.ts";
 import { clockAfter, momentAt } from "../../record/momentAt.ts";
@@ -89,10 +90,12 @@ export function kitRecords(
 		const mine = roundsOf.of(kit);
 		const away = minutesAway(kind);
 		const checks = finishedChecks(checksOf.of(kit), listed.get(kind) ?? 0, mine);
-		const checked = checks.map(({ event }) => event);
+		const timed = checks.filter(({ row }) => !row.value.checked_at.isDayOnly);
 		const uses = usesOf
 			.of(kit)
-			.flatMap(({ what, at }): KitEvent[] => (what === "none_ready" ? [] : [{ what, at }]));
+			.flatMap(({ what, at }): KitEvent[] =>
+				what === "none_ready" ? [] : [{ what, at: countsAt(at, false) }],
+			);
 		const spans = mine.map(({ row: { value }, endsAt }): RoundSpan => {
 			const back = value.start + away;
 			return {
@@ -101,16 +104,20 @@ export function kitRecords(
 			};
 		});
 		const events: KitEvent[] = [
-			...roundsOverForKit(spans, checked, uses).map(
+			...roundsOverForKit(spans, timed.map(eventOf), uses).map(
 				(at): KitEvent => ({ what: "reprocessed", at }),
 			),
 			...uses,
-			...checked,
+			...checks.map(eventOf),
 		];
 		if (readySince !== null)
 			events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });
 		return { events, checks, lastCheck: latest(checks) };
 	};
+}
+
+function eventOf({ event }: FinishedCheck): KitCheck {
+	return event;
 }
 
 /** The finished checks of one kit. */
@@ -121,15 +128,15 @@ function finishedChecks(
 ): FinishedCheck[] {
 	const roundDays = new Set(rounds.map(({ row }) => row.value.date));
 	return checks.flatMap((row): FinishedCheck[] => {
-		const { checked_at: at, purpose } = row.value;
+		const { checked_at: written, purpose } = row.value;
 		const result = checkResult(row.value, listed);
 		if (!result) return [];
 		const { found, missing, reason } = result;
 		// A round written down for that day takes the place of the check that stood for it.
-		const standsForRound = purpose === "in_place_of_round" && !roundDays.has(at.date);
+		const standsForRound = purpose === "in_place_of_round" && !roundDays.has(written.date);
 		const event: KitCheck = {
 			what: "checked",
-			at,
+			at: countsAt(written, found === "passed"),
 			found,
 			purpose: standsForRound
 				? "stands_for_round"
@@ -144,8 +151,7 @@ function finishedChecks(
 /** Of checks at one moment, the one that is written last. */
 function latest(checks: readonly FinishedCheck[]): FinishedCheck | undefined {
 	return checks.reduce<FinishedCheck | undefined>(
-		(last, check) =>
-			last && inTime(check.row.value.checked_at, last.row.value.checked_at) < 0 ? last : check,
+		(last, check) => (last && inTime(check.event.at, last.event.at) < 0 ? last : check),
 		undefined,
 	);
 }

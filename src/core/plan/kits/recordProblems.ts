@@ -10,8 +10,9 @@ import type { IsoDate } from "../../values/date.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { doubleRounds } from "./doubleRounds.ts";
 import type { RoundOfRecord } from "./kitRecord.ts";
+import { timelessAdvice } from "./timelessAdvice.ts";
 
-/** What is wrong with the uses and rounds of the record: kits and lots that nobody knows, days to come, times that contradict each other. */
+/** What is wrong with the uses and rounds of the record: kits and lots that nobody knows, days to come, times that contradict each other or are not known. */
 export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 	const { tables } = unit.read;
 	const kits = new Set(tables.kits.rows.map(({ value }) => value.kit));
@@ -23,6 +24,7 @@ export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 			...lotProblems(isLot, round.row),
 		]),
 		...doubleRounds(unit.roundsDone),
+		...timelessAdvice(unit, lastDay),
 	];
 }
 

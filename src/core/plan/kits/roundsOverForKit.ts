@@ -26,7 +26,7 @@ interface Moment {
  * kit stands in two rounds at once: then the round is over with its end, and waits for a check
  * after it. One pass over all of them in the order of time.
  *
- * @param checks finished ones of the kit
+ * @param checks finished ones of the kit whose time is written
  * @param uses of the kit
  * @example round 07:00 to 08:35, its check at 08:20 → 08:20
  */

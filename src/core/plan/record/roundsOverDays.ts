@@ -1,6 +1,7 @@
 import type { Figure } from "../../calculation.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { countsAt } from "../../record/countsAt.ts";
 import { marksReader } from "../../record/marksReader.ts";
 import { soakMinutes } from "../../record/soakMinutes.ts";
 import type { IsoDate } from "../../values/date.ts";
@@ -97,7 +98,7 @@ function leftOut(
 	const roundDays = new Set(tables.roundsDone.rows.map(({ value }) => value.date));
 	const happened = [
 		...tables.uses.rows.flatMap(({ value: { at, kit, what } }) =>
-			what === "none_ready" ? [] : [{ ...at, kits: [kit], waits: true }],
+			what === "none_ready" ? [] : [{ ...countsAt(at, false), kits: [kit], waits: true }],
 		),
 		...tables.roundsDone.rows.map(({ value }) => ({
 			date: value.date,

@@ -2,7 +2,7 @@ import { inSentence } from "../../../core/inSentence.ts";
 import { say } from "../../../core/say.ts";
 import { checksSheet } from "../../../core/sheets/checks.ts";
 import { el } from "../../dom/el.ts";
-import { shownTime } from "../../format/moment.ts";
+import { shownWritten } from "../../format/moment.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import type { ShownCheck } from "./kitChecks.ts";
 import { stateMark } from "./stateMark.ts";
@@ -49,7 +49,7 @@ export function historyTable(
 function line(shown: ShownCheck, open?: (line: number) => void): HTMLElement {
 	const { check, result, reason } = shown;
 	const at = check.checked_at;
-	const when = at ? shownTime(at) : "–";
+	const when = at ? shownWritten(at) : "–";
 	return el(
 		"tr",
 		{},

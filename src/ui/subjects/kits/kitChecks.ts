@@ -1,10 +1,12 @@
 import { checkResult } from "../../../core/kits/checkResult.ts";
 import { piecesByKind } from "../../../core/plan/kits/piecesOfKinds.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { countsAt } from "../../../core/record/countsAt.ts";
 import { inTime } from "../../../core/record/kitState.ts";
 import { say } from "../../../core/say.ts";
 import type { ChecksRow } from "../../../core/sheets/checks.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
+import type { LocalTime } from "../../../core/values/dateTime.ts";
 import type { State } from "../../state/store.ts";
 
 /** One check of a kit as its history shows it. */
@@ -34,7 +36,8 @@ export function kitChecks(
 	const listed = piecesByKind(kinds).get(kind) ?? 0;
 	const good = rows
 		.filter(({ value }) => value.kit === kit)
-		.sort((a, b) => inTime(b.value.checked_at, a.value.checked_at))
+		.map((row) => ({ ...row, at: counted(row.value, listed) }))
+		.sort((a, b) => inTime(b.at, a.at))
 		.map(({ line, value }) => ({ line, check: value, ...said(value, listed, lastDay) }));
 	const bad = badRows
 		.filter(({ value }) => value.kit === kit)
@@ -45,6 +48,10 @@ export function kitChecks(
 			reason: problems.map(({ message }) => message).join(" "),
 		}));
 	return [...good, ...bad];
+}
+
+function counted(check: ChecksRow, listed: number): LocalTime {
+	return countsAt(check.checked_at, checkResult(check, listed)?.found === "passed");
 }
 
 function said(check: ChecksRow, listed: number, lastDay: IsoDate | undefined) {

@@ -55,7 +55,7 @@ describe("a check that cannot be used is named with its line, and changes nothin
 		],
 		[
 			"with the pieces not counted",
-			"2027-02-27,A,,no,no",
+			"2027-02-27,A,,yes,yes",
 			"check-not-finished",
 			"pieces_counted",
 			"",
@@ -64,7 +64,7 @@ describe("a check that cannot be used is named with its line, and changes nothin
 		],
 		[
 			"with cleanliness not judged",
-			"2027-02-27,A,4,,no",
+			"2027-02-27,A,5,,yes",
 			"check-not-finished",
 			"clean",
 			"",

@@ -151,7 +151,9 @@ test("pieces that a check found missing are on the storekeeper's list until a ch
 	expect(piecesAfter("2027-02-28,A,3,yes,,,,,,")).toMatchObject([
 		{ item: "bag set, kit A", amount: "2 pieces missing" },
 	]);
-	expect(piecesAfter("2027-02-28,A,3,yes,,,,,,", "2027-02-28 10:00,A,5,yes,,,,,,")).toEqual([]);
+	expect(piecesAfter("2027-02-28 08:00,A,3,yes,,,,,,", "2027-02-28 10:00,A,5,yes,,,,,,")).toEqual(
+		[],
+	);
 });
 
 test("months show the last week of each, weeks no more than thirteen", () => {
