@@ -10,8 +10,9 @@ import type { DayPart } from "./recorded.ts";
 
 /**
  * Kits used on each day of which something is written down: the register's own number, and
- * where it is blank the uses of that day, line by line. A kit that was only opened, or a need
- * that found none ready, is no kit used; it does say that the day was recorded.
+ * where it is blank the uses of that day, line by line. A kit that was opened counts as the
+ * register counts it: it goes through a round like one used on a baby. A need that found none
+ * ready is no kit used; it does say that the day was recorded.
  *
  * A day that is not in the map is not recorded.
  */
@@ -31,15 +32,16 @@ export const kitsUsedByDay = memoizeByObject(
 			if (inRegister.has(day)) continue;
 			const parts = byDay.get(day) ?? [];
 			byDay.set(day, parts);
-			if (value.what === "used")
-				parts.push({ day, name: say`line ${line}`, figure: oneKitUsed(line) });
+			if (value.what === "none_ready") continue;
+			const label = value.what === "used" ? say`A kit used` : say`A kit opened`;
+			parts.push({ day, name: say`line ${line}`, figure: oneKit(label, line) });
 		}
 		return byDay;
 	},
 );
 
-const oneKitUsed = (line: number): Figure =>
-	typedFigure(say`A kit used`, "", 1, { file: usesSheet.file, line, column: "" });
+const oneKit = (label: string, line: number): Figure =>
+	typedFigure(label, "", 1, { file: usesSheet.file, line, column: "" });
 
 /**
  * Whether uses are written down as they happen around a day, so that a day without a line

@@ -8,7 +8,7 @@ import { kitsUsedByDay, usesAreKept } from "./kitsUsedByDay.ts";
 /** Needs that found no kit ready, of all needs of some days. */
 export interface NeedsShare {
 	readonly unmet: number;
-	/** Kits used, and the needs that found none. */
+	/** Kits used or opened, which the plan's uses are, and the needs that found none. */
 	readonly needs: number;
 	/** Of the days, those on which uses were written down as they happened. */
 	readonly days: number;

@@ -42,16 +42,28 @@ describe("kits used a day", () => {
 	test("are the register's own number, and where it is blank the uses written down", () => {
 		expect(usedOn(files)).toEqual({
 			"2027-02-10": 1,
-			"2027-02-11": 2,
+			"2027-02-11": 3,
 			"2027-02-12": 0,
 			"2027-02-14": 1,
 		});
 	});
 
+	// methods.md 4: a kit opened at every birth is 100 per 100.
+	test("opened at every birth are as many as used at every birth", () => {
+		const learned = (what: string) =>
+			learnedFrom({
+				"records.csv": "date,births\n2027-02-11,2",
+				"uses.csv": `at,kit,what\n2027-02-11 10:00,A,${what}\n2027-02-11 11:00,B,${what}`,
+			});
+		expect(learned("opened")).toEqual([2, 2]);
+		expect(learned("used")).toEqual([2, 2]);
+		expect(learned("none_ready")).toEqual([2, 0]);
+	});
+
 	test("the share learned counts a day without a line where uses are kept, and no other", () => {
-		// 10 to 13 February: 8 + 6 + 7 + 4 births; 3 by the register, 2 by the lines, 0, 0. The 1st and the 22nd lie outside.
-		expect(learnedFrom(files)).toEqual([25, 5]);
-		expect(learnedFrom(files, "2027-02-12")).toEqual([14, 5]);
+		// 10 to 13 February: 8 + 6 + 7 + 4 births; 3 by the register, 3 by the lines, 0, 0. The 1st and the 22nd lie outside.
+		expect(learnedFrom(files)).toEqual([25, 6]);
+		expect(learnedFrom(files, "2027-02-12")).toEqual([14, 6]);
 		expect(learnedFrom({ "records.csv": files["records.csv"] })).toEqual([8, 3]);
 	});
 

@@ -77,8 +77,8 @@ describe("the report of a month", () => {
 	test.each([
 		// 4 + 6 + 5 births; planned 6 + 6.5, set aside 10 + 11.
 		["births", [12.5, 21, 15, "3 of 31 days recorded"]],
-		// The register's 2 on the 1st, where the use written down does not count again; 2 uses on the 2nd; none on the 30th, when a need was written down.
-		["kits_used", [1.25, null, 4, "3 of 31 days recorded"]],
+		// The register's 2 on the 1st, where the use written down does not count again; 2 uses on the 2nd and one kit opened; none on the 30th, when a need was written down.
+		["kits_used", [1.25, null, 5, "3 of 31 days recorded"]],
 		// One in 1,000 of 1.25 uses is accepted.
 		["needs_none_ready", [0.00125, null, 1, "3 of 31 days recorded"]],
 		["rounds", [1.05, 2, 3, "2 of 31 days recorded"]],
@@ -119,7 +119,7 @@ describe("the report of a month", () => {
 		};
 		const at = (file: string, line: number) => [1, "", { file, line, column: "" }];
 		expect(placesOf("rounds")).toEqual([2, 3, 4].map((line) => at("rounds-done.csv", line)));
-		expect(placesOf("kits_used").slice(1)).toEqual([3, 4].map((line) => at("uses.csv", line)));
+		expect(placesOf("kits_used").slice(1)).toEqual([3, 4, 5].map((line) => at("uses.csv", line)));
 	});
 
 	test("the same units are shown of what was planned or done and what was not", () => {
@@ -136,7 +136,7 @@ describe("the report of a month", () => {
 		);
 		expect([...kits_used.byDay]).toEqual([
 			["2027-03-01", 2],
-			["2027-03-02", 2],
+			["2027-03-02", 3],
 			["2027-03-30", 0],
 		]);
 		expect(solution_litres.done?.unit).toBe("L");
