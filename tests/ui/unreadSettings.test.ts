@@ -1,17 +1,21 @@
 import { describe, expect, test } from "vitest";
 import { stepsEntry } from "../../src/core/edit/begin/stepsEntry.ts";
 import { withTexts } from "../../src/core/edit/withTexts.ts";
+import { kitsOn } from "../../src/core/plan/today/kitsOn.ts";
+import { readWorkbook } from "../../src/core/read/readWorkbook.ts";
 import { unitSheet } from "../../src/core/sheets/unit.ts";
 import type { PrintOut } from "../../src/ui/page.ts";
 import { demoWorkbook } from "../../src/ui/state/demoWorkbook.ts";
 import { type State, Store } from "../../src/ui/state/store.ts";
 import { printedSetting } from "../../src/ui/state/unitSetting.ts";
+import { kitRegisterPage } from "../../src/ui/subjects/kits/kitRegisterPage.ts";
 import { wantedLabels } from "../../src/ui/subjects/labels/wantedLabels.ts";
 import { mixesOfFirstDay } from "../../src/ui/subjects/mixing/mix.ts";
 import { mixingRules, mixSteps } from "../../src/ui/subjects/mixing/mixSteps.ts";
 import { wallTableOut } from "../../src/ui/subjects/mixing/wallTableOut.ts";
 import { oneKitSteps } from "../../src/ui/subjects/rounds/oneKitSteps.ts";
 import { runSheetPrintOuts } from "../../src/ui/subjects/rounds/runSheetPrintOuts.ts";
+import { todayHeadline } from "../../src/ui/subjects/today/todayHeadline.ts";
 import { boilingSheetOut } from "../../src/ui/subjects/water/boilingSheetOut.ts";
 import { weekWords } from "../../src/ui/subjects/week/weekWords.ts";
 import { textOf, withTextDocument } from "./textDocument.ts";
@@ -118,8 +122,26 @@ test("how cool the water must be, on the boiling sheet", () => {
 
 test("how long a kit stays ready, on its label", () => {
 	const unread = textOf(labels(demoWith({ ready_life_days: "a week" }), { perKit: 1 }).slice(0, 1));
-	expect(unread).toMatch(/USE BY After that day/);
+	expect(unread).toMatch(/USE BY .*After that day/);
 	expect(unread).toMatch(why("a week"));
+	// Nobody knows whether its days are over: who looks at it ticks what is true.
+	expect(unread).toMatch(/Tick what is true/);
+	expect(unread).not.toMatch(/kit: disinfected, complete, tested/);
+});
+
+test("which kits are ready, in the headlines of their page and of today", () => {
+	const headlines = (state: State) => [
+		kitRegisterPage.headline?.(state),
+		todayHeadline(kitsOn(readWorkbook(state.workbook), "2027-03-01")),
+	];
+	expect(headlines(demoWith({}))).toEqual([
+		"Use K1 next; 4 of 7 kits count",
+		"3 kits are ready: use K1 next",
+	]);
+	expect(headlines(demoWith({ ready_life_days: "a week" }))).toEqual([
+		"Which kits are ready is not known; 4 of 7 kits count",
+		"Which kits are ready is not known: look at their labels",
+	]);
 });
 
 test("the shortest soak and how often to descale, on the run sheet of one kit", () => {

@@ -44,7 +44,7 @@ export interface KitState {
 	readonly reason?: Reason;
 	/** Day of the end of the round that disinfected it; absent where nothing says so or hands have opened it since. */
 	readonly readySince?: IsoDate;
-	/** Last day it may be used. */
+	/** Last day it may be used; absent where nobody knows how long it keeps. */
 	readonly readyUntil?: IsoDate;
 	/** The check that found it incomplete or to be repaired, until a later round's own check has passed: the kit is not in service. */
 	readonly outBy?: KitCheck;
@@ -81,10 +81,15 @@ export function inTime(one: LocalTime, other: LocalTime): number {
  * the order of time.
  *
  * @param events up to that day, in any order
- * @param lifeDays days that a disinfected kit may be used after the day of its round
+ * @param lifeDays days that a disinfected kit may be used after the day of its round; undefined
+ *   where that is not known: then "ready" says only that it was, and not until when
  * @example round Monday, its check passed, 7 days → ready until next Monday
  */
-export function kitState(events: readonly KitEvent[], day: IsoDate, lifeDays: number): KitState {
+export function kitState(
+	events: readonly KitEvent[],
+	day: IsoDate,
+	lifeDays: number | undefined,
+): KitState {
 	let now: KitState = { name: "to_reprocess", reason: "nothing_known" };
 	/** Of a kit that is ready, or only waits for its check. */
 	let disinfected = day;
@@ -126,7 +131,8 @@ function afterFailed(found: "incomplete" | "in_repair"): KitState {
 		: { name: "in_repair", reason: "test_failed" };
 }
 
-function aged(readySince: IsoDate, day: IsoDate, lifeDays: number): KitState {
+function aged(readySince: IsoDate, day: IsoDate, lifeDays: number | undefined): KitState {
+	if (lifeDays === undefined) return { name: "ready", readySince };
 	const readyUntil = addDays(readySince, Math.floor(lifeDays));
 	return readyUntil < day
 		? { name: "to_reprocess", reason: "life_over", readySince, readyUntil }

@@ -1,5 +1,14 @@
-import { calculation, derive, type Figure, nameFigure, typedFigure } from "../../calculation.ts";
+import {
+	calculation,
+	derive,
+	type Figure,
+	nameFigure,
+	refusedFigure,
+	typedFigure,
+} from "../../calculation.ts";
 import type { ComputedRow, ComputedTable } from "../../computedTable.ts";
+import { noAnswer, problemsOf } from "../../outcome.ts";
+import type { Settings } from "../../read/readSettings.ts";
 import { say } from "../../say.ts";
 import { checksSheet } from "../../sheets/checks.ts";
 import { kitRegisterSheet } from "../../sheets/kitRegister.ts";
@@ -33,6 +42,7 @@ const state = calculation<{ kit: KitReadiness }, string>({
 				waitsForCheck: false,
 				lastCheck: undefined,
 				isRecorded: true,
+				unknown: [],
 			},
 		},
 		result: "ready",
@@ -44,9 +54,10 @@ const state = calculation<{ kit: KitReadiness }, string>({
 /** How each kit stands, and which ready kit to use next: the one disinfected longest ago, of those of one day by their marks. */
 export function kitRegisterTable({
 	readiness,
+	read,
 }: UnitFigures): ComputedTable<typeof kitRegisterSheet> {
 	const order = readiness
-		.filter((kit) => kit.state === "ready")
+		.filter((kit) => kit.state === "ready" && kit.unknown.length === 0)
 		.sort(
 			(a, b) =>
 				inOrder(a.readySince ?? "", b.readySince ?? "") ||
@@ -54,37 +65,51 @@ export function kitRegisterTable({
 		);
 	return {
 		sheet: kitRegisterSheet,
-		rows: readiness.map((kit) => rowOf(kit, order.indexOf(kit) + 1)),
+		rows: readiness.map((kit) => rowOf(kit, order.indexOf(kit) + 1, read.settings)),
 	};
 }
 
-function rowOf(kit: KitReadiness, place: number): ComputedRow<typeof kitRegisterSheet> {
+function rowOf(
+	kit: KitReadiness,
+	place: number,
+	settings: Settings,
+): ComputedRow<typeof kitRegisterSheet> {
 	const { line, value } = kit.kit;
 	const last = kit.lastCheck;
-	const known: Figure<KitReadiness> = typedFigure(
-		say`Uses, rounds and checks of the kit`,
-		"",
-		kit,
-		{
-			file: last ? checksSheet.file : kitsSheet.file,
-			line: last?.line ?? line,
-			column: "",
-		},
-	);
+	const label = say`Uses, rounds and checks of the kit`;
+	const at = {
+		file: last ? checksSheet.file : kitsSheet.file,
+		line: last?.line ?? line,
+		column: "",
+	};
+	const isKnown = kit.unknown.length === 0;
+	/** A cell that hangs on how long the kit keeps. */
+	const ifKnown = <T>(name: string, content: T): Figure<T> =>
+		isKnown ? nameFigure(name, content) : refusedFigure(name, "", at, ...kit.unknown);
+	const known: Figure<KitReadiness> = isKnown
+		? typedFigure(label, "", kit, at)
+		: refusedFigure(label, "", at, ...kit.unknown);
 	return {
 		kit: nameFigure(say`Kit`, value.kit),
 		kind: nameFigure(say`Kind`, value.kind),
 		state: derive(state, { kit: known }),
 		counts: nameFigure(say`In service`, kit.serves ? "yes" : "no"),
-		use_next: nameFigure(say`Use next`, place > 0 ? place : null),
+		use_next: ifKnown(say`Use next`, place > 0 ? place : null),
 		ready_since: nameFigure(say`Ready since`, kit.readySince ?? ""),
-		ready_until: nameFigure(say`Ready until`, kit.readyUntil ?? ""),
+		ready_until: ifKnown(say`Ready until`, kit.readyUntil ?? ""),
 		last_checked: nameFigure(
 			say`Last check`,
 			last ? checksSheet.columns.checked_at.value.write(last.value.checked_at) : "",
 		),
 		missing: nameFigure(say`Pieces missing`, kit.missing > 0 ? kit.missing : null),
-		reason: nameFigure(say`Why`, kit.reason),
-		recorded: nameFigure(say`Recorded`, kit.isRecorded ? "yes" : "no"),
+		reason: nameFigure(say`Why`, kit.unknown[0]?.message ?? kit.reason),
+		recorded: recordedCell(kit, settings),
 	};
+}
+
+function recordedCell({ isRecorded }: KitReadiness, settings: Settings): Figure<"yes" | "no"> {
+	const label = say`Recorded`;
+	if (isRecorded !== undefined) return nameFigure(label, isRecorded ? "yes" : "no");
+	const { outcome, origin } = settings.ready_life_days;
+	return { label, unit: "", outcome: noAnswer(...problemsOf(outcome)), origin };
 }

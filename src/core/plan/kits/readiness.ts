@@ -1,5 +1,6 @@
 import { memoize } from "../../memoize.ts";
-import { valueIn } from "../../outcome.ts";
+import { problemsOf, valueIn } from "../../outcome.ts";
+import type { Problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { type KitState, kitState } from "../../record/kitState.ts";
@@ -29,17 +30,16 @@ export interface KitReadiness {
 	/** It went through its round and only waits for the check. */
 	readonly waitsForCheck: boolean;
 	readonly lastCheck: GoodRow<ChecksRow> | undefined;
-	/** Whether uses or rounds were written down in the last days that a kit keeps. */
-	readonly isRecorded: boolean;
+	/** Whether uses or rounds were written down in the last days that a kit keeps; undefined where those days cannot be read. */
+	readonly isRecorded: boolean | undefined;
+	/** Why nobody knows whether it is ready or its days are over; empty where the state is known. */
+	readonly unknown: readonly Problem[];
 }
 
 /** Why a kit is not ready that was used on a baby. */
 export const USED = say`used`;
 /** Why a kit is not ready that waits for the check after its round. */
 export const NOT_TESTED = say`not yet tested after its round`;
-
-/** Life of a kit where the setting cannot be read: no kit is taken for out of date. */
-const NO_END_DAYS = 100_000;
 
 /**
  * How each kit of the register stands on the first day of the plan, by everything that the
@@ -51,13 +51,13 @@ export function readiness(
 	firstDay: IsoDate,
 	lastDay: IsoDate,
 ): KitReadiness[] {
-	const lifeDays = valueIn(read.settings.ready_life_days) ?? NO_END_DAYS;
-	const isKept = isRecordKept(read, firstDay, lifeDays);
+	const isRecorded = isRecordKept(read, firstDay);
 	const lifeOf = memoize((kind: string) => lifeOfKind(read, kind));
 	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway);
 	return read.tables.kits.rows.map((kit): KitReadiness => {
 		const { events, checks, lastCheck } = recordOf(kit.value);
-		const byRecord = kitState(events, firstDay, lifeOf(kit.value.kind).days);
+		const life = lifeOf(kit.value.kind).days;
+		const byRecord = kitState(events, firstDay, valueIn(life));
 		const failed = checks.find(({ event }) => event === byRecord.outBy);
 		const isOut = kit.value.status === "out_of_service";
 		const state = isOut ? "out_of_service" : byRecord.name;
@@ -68,10 +68,11 @@ export function readiness(
 			readySince: byRecord.readySince ?? null,
 			readyUntil: byRecord.readyUntil ?? null,
 			missing: lastCheck?.missing ?? 0,
-			reason: isOut ? kit.value.note : reasonWords(byRecord, failed?.reason ?? "", isKept),
+			reason: isOut ? kit.value.note : reasonWords(byRecord, failed?.reason ?? "", isRecorded),
 			waitsForCheck: byRecord.reason === "not_tested",
 			lastCheck: lastCheck?.row,
-			isRecorded: isKept,
+			isRecorded,
+			unknown: state === "ready" ? problemsOf(life.outcome) : [],
 		};
 	});
 }
@@ -81,18 +82,22 @@ function lifeOfKind(read: ReadWorkbook, kind: string) {
 	const treated = valueIn(treatedKits(read, kind));
 	const hours = valueIn(read.settings.autoclave_turnaround_hours) ?? 0;
 	return {
-		days: valueIn(readyLifeDaysOf(read.settings, treated)) ?? NO_END_DAYS,
+		days: readyLifeDaysOf(read.settings, treated),
 		minutesAway: treated && isSentAway(treated) ? hours * MINUTES_PER_HOUR : 0,
 	};
 }
 
 /** Whether anything was written down of uses and rounds in the last days that a kit keeps. */
-function isRecordKept({ tables }: ReadWorkbook, firstDay: IsoDate, lifeDays: number): boolean {
-	const since = addDays(firstDay, -Math.floor(Math.min(lifeDays, NO_END_DAYS)));
-	return (
-		tables.uses.rows.some(({ value }) => value.at.date >= since) ||
-		tables.roundsDone.rows.some(({ value }) => value.date >= since)
-	);
+function isRecordKept({ tables, settings }: ReadWorkbook, firstDay: IsoDate): boolean | undefined {
+	const days = [
+		...tables.uses.rows.map(({ value }) => value.at.date),
+		...tables.roundsDone.rows.map(({ value }) => value.date),
+	];
+	if (days.length === 0) return false;
+	const life = valueIn(settings.ready_life_days);
+	if (life === undefined) return undefined;
+	const since = addDays(firstDay, -Math.floor(life));
+	return days.some((day) => day >= since);
 }
 
 /**
@@ -100,7 +105,8 @@ function isRecordKept({ tables }: ReadWorkbook, firstDay: IsoDate, lifeDays: num
  *
  * @param found by the check that took it out of service
  */
-function reasonWords(state: KitState, found: string, isKept: boolean): string {
+function reasonWords(state: KitState, found: string, isRecorded: boolean | undefined): string {
+	const isKept = isRecorded !== false;
 	const { readyUntil } = state;
 	switch (state.reason) {
 		case undefined:

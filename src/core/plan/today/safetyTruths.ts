@@ -38,8 +38,9 @@ export function* ordersOneByOne(plan: Plan): Generator<void> {
 /** Kits that are recorded, and none of them ready. */
 function noneReady(read: ReadWorkbook, day: IsoDate): Problem[] {
 	const kits = kitsOn(read, day);
-	const recorded = kits.filter((row) => valueIn(row.recorded) === "yes");
-	if (recorded.length === 0 || kits.some((row) => valueIn(row.state) === "ready")) return [];
+	const recorded = kits.filter((row) => valueIn(row.recorded) !== "no");
+	const mayBeReady = kits.some(({ state }) => !state.outcome.ok || state.outcome.value === "ready");
+	if (recorded.length === 0 || mayBeReady) return [];
 	return [
 		advice(
 			{ ...nowhere, file: kitRegisterSheet.file },

@@ -27,6 +27,8 @@ function registerHeadline(state: State): string | undefined {
 				? say`1 of ${rows.length} kits counts`
 				: say`${serving} of ${rows.length} kits count`;
 	const next = nextOfKinds(rows);
+	if (next === "" && rows.some((row) => !row.state.outcome.ok))
+		return say`Which kits are ready is not known; ${counts}`;
 	return next === "" ? say`No kit is ready; ${counts}` : say`Use ${next} next; ${counts}`;
 }
 

@@ -101,7 +101,7 @@ function labelOfKit(
 			state: stands as SetApart["state"],
 			reason: sentenceIn(row.reason),
 		});
-	const isKnownReady = wordIn(row.recorded) === "yes";
+	const isKnownReady = stands === "ready" && wordIn(row.recorded) === "yes";
 	const since = wordIn(row.ready_since) || undefined;
 	const treated = valueIn(treatedKits(readWorkbook(state.workbook), kind));
 	const sterile = treated && isSentAway(treated) && isSterile(treated);
@@ -115,7 +115,7 @@ function labelOfKit(
 }
 
 function isToReprocess(row: ComputedRow<typeof kitRegisterSheet>): boolean {
-	return wordIn(row.state) === "to_reprocess" && wordIn(row.recorded) === "yes";
+	return wordIn(row.state) === "to_reprocess" && wordIn(row.recorded) !== "no";
 }
 
 function times(count: number, of: () => HTMLElement[]): HTMLElement[] {

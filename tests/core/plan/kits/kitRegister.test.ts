@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { columnOf, contentOf } from "../../contentOf.ts";
-import { numberIn, problemCodes, rowsOf } from "../../planCells.ts";
-import { smallUnit } from "../../smallUnit.ts";
+import { codesOf, numberIn, problemCodes, rowsOf, valueIn } from "../../planCells.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const FILE = "kit-register.csv";
 const CHECKS =
@@ -107,5 +107,50 @@ test("a kit twice in the register is a problem, and the plan is not made from ha
 	expect([twice.made, new Set(problemCodes(twice, "error"))]).toEqual([
 		false,
 		new Set(["doubled-row"]),
+	]);
+});
+
+/** A, B and C are ready by the register, by a round and used; how long a kit keeps cannot be read. */
+const unread = (settings: Parameters<typeof unitWith>[0], uses = "2027-02-28 10:00,C,used,,") =>
+	plan(unitWith(settings, { "uses.csv": `at,kit,what,by,note\n${uses}` }));
+
+test("where nobody can read how long a kit keeps, what hangs on it has no value and says why", () => {
+	const made = unread({ ready_life_days: "abc" });
+	expect(
+		contentOf(
+			made,
+			FILE,
+			"kit",
+			"state",
+			"counts",
+			"use_next",
+			"ready_since",
+			"ready_until",
+			"recorded",
+		),
+	).toEqual([
+		["A", undefined, "yes", undefined, "2027-02-27", undefined, undefined],
+		["B", undefined, "yes", undefined, "2027-02-28", undefined, undefined],
+		["C", "to_reprocess", "yes", null, "", "", undefined],
+		["D", "out_of_service", "no", null, "", "", undefined],
+	]);
+	const [a, , c] = rowsOf(made, FILE);
+	for (const cell of [a?.state, a?.use_next, a?.ready_until, a?.recorded])
+		expect(codesOf(cell)).toEqual(["bad-cell"]);
+	expect(valueIn(a?.reason)).toMatch(/"abc" was found/);
+	expect(valueIn(c?.reason)).toBe("used");
+});
+
+test("without a line of uses or rounds nothing is recorded, however long a kit keeps", () => {
+	const made = plan(unitWith({ ready_life_days: "abc" }));
+	expect(columnOf(made, FILE, "recorded")).toEqual(["no", "no", "no", "no"]);
+});
+
+test("left blank, a kit keeps for the days of the format", () => {
+	expect(columnOf(unread({ ready_life_days: "" }), FILE, "ready_until")).toEqual([
+		"2027-03-06",
+		"2027-03-07",
+		"",
+		"",
 	]);
 });

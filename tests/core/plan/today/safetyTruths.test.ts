@@ -34,6 +34,12 @@ const well = (
 		{ ...lots(LOT), ...changes },
 	);
 
+test("where nobody can read how long a kit keeps, none ready is told only of kits that are known not to be", () => {
+	const unread = (uses: string) => unitWith({ ready_life_days: "abc" }, { "uses.csv": used(uses) });
+	expect(kinds(unread("A"))).not.toContain("none_ready");
+	expect(kinds(unread("AB"))).toContain("none_ready");
+});
+
 test("no kit ready is told of the day asked for, and comes first", () => {
 	const workbook = smallUnit({ "uses.csv": used("AB") });
 	expect(kinds(workbook, "2027-02-28")).not.toContain("none_ready");
