@@ -1,6 +1,7 @@
 import { memoizeByObject } from "../memoize.ts";
 import { registerMark } from "../record/registerMark.ts";
 import type { ReadTable } from "./goodRow.ts";
+import { kitMarks } from "./kitMarks.ts";
 
 type OfKits = ReadTable<{ readonly kit: string }>;
 type Row = OfKits["rows" | "badRows"][number];
@@ -15,7 +16,7 @@ export function withRegisterMarks<
 
 /** The same object where every kit is written as the register has it. */
 const withMarks = memoizeByObject((table: OfKits, kits: OfKits): OfKits => {
-	const markOf = registerMark(kits.rows.map(({ value }) => value.kit));
+	const markOf = registerMark(kitMarks(kits));
 	const isSame = ({ value: { kit } }: Row) => kit === undefined || markOf(kit) === kit;
 	if (table.rows.every(isSame) && table.badRows.every(isSame)) return table;
 	const marked = <R extends Row>(row: R): R =>

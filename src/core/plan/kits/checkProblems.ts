@@ -8,13 +8,14 @@ import { piecesByKind } from "./piecesOfKinds.ts";
 
 /** What is wrong with the readiness checks: unknown kits, future dates, impossible or missing counts. */
 export function checkProblems({ tables }: ReadWorkbook, lastDay: IsoDate): Problem[] {
-	const kindOf = new Map(tables.kits.rows.map(({ value }) => [value.kit, value.kind]));
+	const { rows, badRows } = tables.kits;
+	const kindOf = new Map([...rows, ...badRows].map(({ value }) => [value.kit, value.kind]));
 	const listed = piecesByKind(tables.kinds);
 	return tables.checks.rows.flatMap((row) => {
-		const kind = kindOf.get(row.value.kit);
-		if (kind === undefined) return [unknownKit(row)];
+		if (!kindOf.has(row.value.kit)) return [unknownKit(row)];
 		if (row.value.checked_at.date > lastDay) return [inFuture(row, lastDay)];
-		return unfinished(row, listed.get(kind) ?? 0);
+		const kind = kindOf.get(row.value.kit);
+		return kind === undefined ? [] : unfinished(row, listed.get(kind) ?? 0);
 	});
 }
 

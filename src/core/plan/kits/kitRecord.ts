@@ -1,6 +1,7 @@
 import { Grouped } from "../../grouped.ts";
 import { checkResult } from "../../kits/checkResult.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
+import { kitMarks } from "../../read/kitMarks.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { countsAt } from "../../record/countsAt.ts";
 import { inTime, type KitCheck, type KitEvent } from "../../record/kitState.ts";
@@ -35,7 +36,7 @@ export function roundsOfRecord(
 	{ tables }: ReadWorkbook,
 	minutesOf: (kits: number) => number | undefined,
 ): RoundOfRecord[] {
-	const marksIn = marksReader(tables.kits.rows.map(({ value }) => value.kit));
+	const marksIn = marksReader(kitMarks(tables.kits));
 	return tables.roundsDone.rows.map((row) => {
 		const { start, ended, kits } = row.value;
 		const { marks, unknown } = marksIn(kits);

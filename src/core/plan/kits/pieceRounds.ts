@@ -1,6 +1,7 @@
 import { Grouped } from "../../grouped.ts";
 import { valueIn } from "../../outcome.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
+import { kitMarks } from "../../read/kitMarks.ts";
 import type { ReadTables, ReadWorkbook } from "../../read/readWorkbook.ts";
 import { marksReader } from "../../record/marksReader.ts";
 import type { KindsRow } from "../../sheets/kinds.ts";
@@ -88,7 +89,7 @@ export function pieceRounds(
 /** The last day on which a spare of a piece was issued for a kit: its mark stands in the note. */
 function sparesPutIn({ journal, kits, kinds }: ReadTables, firstDay: IsoDate) {
 	const pieces = new Set(kinds.rows.map(({ value }) => value.piece));
-	const marksIn = marksReader(kits.rows.map(({ value }) => value.kit));
+	const marksIn = marksReader(kitMarks(kits));
 	const last = new Map<string, IsoDate>();
 	for (const { value } of journal.rows) {
 		if (value.entry !== "issue" || !pieces.has(value.item) || value.day >= firstDay) continue;

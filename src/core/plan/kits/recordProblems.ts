@@ -1,5 +1,6 @@
 import { type Problem, problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
+import { kitMarks } from "../../read/kitMarks.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
 import { soakMinutes } from "../../record/soakMinutes.ts";
 import { say } from "../../say.ts";
@@ -15,7 +16,7 @@ import { timelessAdvice } from "./timelessAdvice.ts";
 /** What is wrong with the uses and rounds of the record: kits and lots that nobody knows, days to come, times that contradict each other or are not known. */
 export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 	const { tables } = unit.read;
-	const kits = new Set(tables.kits.rows.map(({ value }) => value.kit));
+	const kits = new Set(kitMarks(tables.kits));
 	const isLot = lotsKnown(tables.lots);
 	return [
 		...tables.uses.rows.flatMap((row) => useProblems(row, kits, lastDay)),
@@ -78,10 +79,11 @@ function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Probl
 
 type LotOfProduct = Pick<RoundsDoneRow, "lot" | "product">;
 
-/** Whether a lot is in the store; of any product where none is named. */
-function lotsKnown({ rows }: ReadTables["lots"]): (named: LotOfProduct) => boolean {
-	const lots = new Set(rows.map(({ value }) => value.lot));
-	const ofItems = new Set(rows.map(({ value }) => JSON.stringify([value.item, value.lot])));
+/** Whether a lot is in the store, also by a line of which another cell cannot be read; of any product where none is named. */
+function lotsKnown({ rows, badRows }: ReadTables["lots"]): (named: LotOfProduct) => boolean {
+	const listed = [...rows, ...badRows];
+	const lots = new Set(listed.map(({ value }) => value.lot));
+	const ofItems = new Set(listed.map(({ value }) => JSON.stringify([value.item, value.lot])));
 	return ({ lot, product }) =>
 		product === "" ? lots.has(lot) : ofItems.has(JSON.stringify([product, lot]));
 }

@@ -24,7 +24,7 @@ function unknownPieces({ tables: { treatments, kinds } }: ReadWorkbook): Problem
 	return treatments.rows
 		.filter(
 			({ value }) =>
-				!kinds.rows.some(
+				![...kinds.rows, ...kinds.badRows].some(
 					(row) =>
 						row.value.kind === value.kind &&
 						(value.piece === null || row.value.piece === value.piece),

@@ -1,5 +1,6 @@
 import type { Figure } from "../../calculation.ts";
 import { valueIn } from "../../outcome.ts";
+import { kitMarks } from "../../read/kitMarks.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { countsAt } from "../../record/countsAt.ts";
 import { marksReader } from "../../record/marksReader.ts";
@@ -35,7 +36,7 @@ export interface RoundsOverDays {
 /** @param days in order, without gaps */
 export function roundsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): RoundsOverDays {
 	const { tables, settings } = read;
-	const marksIn = marksReader(tables.kits.rows.map(({ value }) => value.kit));
+	const marksIn = marksReader(kitMarks(tables.kits));
 	const all = new Set(days);
 	const rows = tables.roundsDone.rows.map(({ value }) => value).filter(({ date }) => all.has(date));
 	const below = (

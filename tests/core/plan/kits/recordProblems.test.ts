@@ -33,6 +33,37 @@ describe("what is wrong with the uses", () => {
 	});
 });
 
+test("a kit or lot whose line has a bad cell is known: what names it is not wrong", () => {
+	const changes = {
+		"kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_srv,,\nB,bag set,in_service,,",
+		"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+			liquid,L1,15,2027-02-30,2027-02-20,,`,
+		"uses.csv": "at,kit,what,by,note\n2027-02-27 09:00,a,used,,",
+		"rounds-done.csv": "date,start,ended,kits,product,lot\n2027-02-27,10:00,11:00,A B,liquid,L1",
+		"checks.csv": `checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note
+			2027-02-27 11:30,A,9,yes,,,,,,`,
+	};
+	const codes = (file: string) => found(changes, file).map(([code]) => code);
+	expect(["uses.csv", "rounds-done.csv"].map(codes)).toEqual([[], []]);
+	// The kind of A is known, and it lists 5 pieces.
+	expect(codes("checks.csv")).toEqual(["too-many-pieces"]);
+	expect([codes("kits.csv"), codes("lots.csv")]).toEqual([
+		expect.arrayContaining(["bad-cell"]),
+		expect.arrayContaining(["bad-cell"]),
+	]);
+});
+
+test("nor of a kit that is listed twice; one of an unreadable kind has no list to count by", () => {
+	const kits = (...lines: string[]) => ["kit,kind,status,ready_since,note", ...lines].join("\n");
+	const uses = "at,kit,what,by,note\n2027-02-27 09:00,A,used,,";
+	const twice = kits("A,bag set,in_service,,", "A,bag set,in_service,,", "B,bag set,in_service,,");
+	expect(found({ "kits.csv": twice, "uses.csv": uses }, "uses.csv")).toEqual([]);
+	const checks = `checked_at,kit,pieces_counted,clean,bag_refills,valve_moves,seal_holds,relief_opens,suction_holds,note
+		2027-02-27 11:30,A,9,yes,,,,,,`;
+	const nameless = kits("A,,in_service,,");
+	expect(found({ "kits.csv": nameless, "checks.csv": checks }, "checks.csv")).toEqual([]);
+});
+
 describe("what is wrong with the rounds done", () => {
 	const HEADER = "date,start,ended,kits,product,lot,soak_in,soak_out";
 	const rounds = (...lines: string[]) =>

@@ -32,6 +32,7 @@ test.each<[string, string, string[], string[]]>([
 		[],
 	],
 	["a kind that is not listed", "", ["bag sett,,boiling,"], ["unknown-piece"]],
+	["a piece whose line has another bad cell", "perhaps", ["bag set,bag,boiling,"], ["bad-cell"]],
 	["a piece that is not listed", "", ["bag set,hose,boiling,"], ["unknown-piece"]],
 	[
 		"for single use, and no item of the store",
