@@ -11,6 +11,7 @@ import { strengthSheet } from "../../sheets/strength.ts";
 import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
+import { countsByNow } from "../countsByNow.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { type LotFigures, lotFigures, NOT_USABLE } from "./lotFigures.ts";
 import { bornOn } from "./strengthOfLot.ts";
@@ -66,7 +67,9 @@ function rowOf(
 /** Of several readings of one day the lowest, to the safe side. */
 function latestReading({ read }: UnitFigures, item: string, lot: string) {
 	return read.tables.strengthReadings.rows
-		.filter(({ value }) => value.item === item && value.lot === lot)
+		.filter(
+			({ value }) => value.item === item && value.lot === lot && countsByNow(read, value.read_on),
+		)
 		.sort(
 			(a, b) =>
 				inOrder(a.value.read_on, b.value.read_on) ||

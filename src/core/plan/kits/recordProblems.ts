@@ -8,6 +8,7 @@ import { type RoundsDoneRow, roundsDoneSheet } from "../../sheets/roundsDone.ts"
 import { type UsesRow, usesSheet } from "../../sheets/uses.ts";
 import { writeClock } from "../../values/clock.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { recordInFuture } from "../recordInFuture.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { doubleRounds } from "./doubleRounds.ts";
 import type { RoundOfRecord } from "./kitRecord.ts";
@@ -40,7 +41,7 @@ function useProblems(
 		line: row.line,
 		column,
 	});
-	if (at.date > lastDay) return [toCome(place("at"), at.date, lastDay)];
+	if (at.date > lastDay) return [recordInFuture(place("at"), at.date, lastDay)];
 	if (what === "none_ready" ? kit === "" : kits.has(kit)) return [];
 	if (what === "none_ready")
 		return [
@@ -62,7 +63,7 @@ function roundProblems({ row, unknown }: RoundOfRecord, lastDay: IsoDate): Probl
 		column,
 	});
 	const found = unknown.map((mark) => unknownKit(place("kits"), mark));
-	if (date > lastDay) found.push(toCome(place("date"), date, lastDay));
+	if (date > lastDay) found.push(recordInFuture(place("date"), date, lastDay));
 	if (soakMinutes(row.value) === null) {
 		const [began, ended] = [writeClock(soakIn as number), writeClock(soakOut as number)];
 		found.push(
@@ -116,14 +117,5 @@ function unknownKit(place: Parameters<typeof problem>[0], mark: string): Problem
 			mark === ""
 				? say`No kit is named; the line is kept and counts for none.`
 				: say`There is no kit "${mark}" in the list of kits; the line is kept and does not count for it.`,
-	});
-}
-
-function toCome(place: Parameters<typeof problem>[0], day: IsoDate, lastDay: IsoDate): Problem {
-	return problem(place, {
-		code: "record-in-future",
-		received: day,
-		allowed: say`a day up to ${lastDay}, the last day of the plan`,
-		message: say`This line is dated ${day}, after the plan ends; it is kept and not used.`,
 	});
 }

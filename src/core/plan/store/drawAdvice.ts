@@ -3,13 +3,8 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
-import {
-	drawnDaysOf,
-	drawsOfRounds,
-	isDrawnAlready,
-	isDrawnByRounds,
-	isWithinPlan,
-} from "./drawsOfRounds.ts";
+import { isWithinPlan } from "../countsByNow.ts";
+import { drawnDaysOf, drawsOfRounds, isDrawnAlready, isDrawnByRounds } from "./drawsOfRounds.ts";
 
 /** Where rounds draw their product: issues that would count twice, and rounds for which nothing is drawn. */
 export function drawAdvice(read: ReadWorkbook): Problem[] {

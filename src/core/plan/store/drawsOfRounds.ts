@@ -9,11 +9,11 @@ import type { LotsRow } from "../../sheets/lots.ts";
 import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
 import type { JournalEntry } from "../../stock/onHand.ts";
-import { addDays, type IsoDate } from "../../values/date.ts";
 import { dosingFor } from "../chlorine/dosing.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
+import { isWithinPlan } from "../countsByNow.ts";
 import { plannedUnit } from "../plannedUnit.ts";
 
 /** What a round that was done took from a lot of the store. */
@@ -28,13 +28,6 @@ export interface Draw {
 /** Whether rounds draw their product, and not the journal. */
 export function isDrawnByRounds({ settings }: ReadWorkbook): boolean {
 	return valueIn(settings.product_drawn_by) === "rounds";
-}
-
-/** Whether a day is not after the plan's last one; a round of such a day is kept and not used. */
-export function isWithinPlan({ settings }: ReadWorkbook, day: IsoDate): boolean {
-	const first = valueIn(settings.plan_start);
-	const days = valueIn(settings.plan_days);
-	return first === undefined || days === undefined || day < addDays(first, days);
 }
 
 /** Every draw of a round that names a lot of the store; none where the unit issues by the journal. */

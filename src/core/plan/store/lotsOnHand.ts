@@ -8,6 +8,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { type JournalEntry, onHand, onHandInputs } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { countsByNow } from "../countsByNow.ts";
 import { type StoreEntry, storeEntries } from "./storeEntries.ts";
 
 /** A lot of the store with what is left of it. */
@@ -23,7 +24,8 @@ export interface LotOnHand {
 /** Every lot that could be understood, as the journal leaves it. */
 export const lotsOnHand = memoizeByObject((read: ReadWorkbook): readonly LotOnHand[] => {
 	const byLot = new Grouped<string, StoreEntry>();
-	for (const each of storeEntries(read)) byLot.add(nameOf(each), each);
+	for (const each of storeEntries(read))
+		if (countsByNow(read, each.entry.day)) byLot.add(nameOf(each), each);
 	return read.tables.lots.rows.map((row) => {
 		const own = byLot.of(nameOf(row.value));
 		const entries = entriesFigure(own);

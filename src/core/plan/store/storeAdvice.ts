@@ -4,18 +4,22 @@ import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
+import { strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { countsByNow } from "../countsByNow.ts";
+import { recordInFuture } from "../recordInFuture.ts";
 import { countAdvice } from "./countAge.ts";
 import { deliveryAdvice } from "./deliveryAdvice.ts";
 import { drawAdvice } from "./drawAdvice.ts";
 import { madeOnProblem } from "./madeOnProblem.ts";
 import { placedProblems } from "./placedProblems.ts";
 
-/** What cannot be right about the lots, the journal and the orders of the store. @param firstDay and @param lastDay of the plan */
+/** What cannot be right about the lots, the journal, the readings and the orders of the store. @param firstDay and @param lastDay of the plan */
 export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoDate): Problem[] {
 	return [
 		...unknownItems(read),
 		...unknownLots(read),
+		...notYet(read, lastDay),
 		...expiredOnArrival(read),
 		...read.tables.lots.rows.flatMap((row) => madeOnProblem(read, row) ?? []),
 		...placedProblems(read, lastDay),
@@ -60,6 +64,28 @@ function unknownLots({ tables: { lots, journal } }: ReadWorkbook): Problem[] {
 				},
 			),
 		);
+}
+
+/** What went in or out, was counted or was read on a day after the plan. */
+function notYet(read: ReadWorkbook, lastDay: IsoDate): Problem[] {
+	const { journal, strengthReadings } = read.tables;
+	const dated = [
+		...journal.rows.map(({ line, value }) => ({
+			file: journalSheet.file,
+			line,
+			column: "day",
+			day: value.day,
+		})),
+		...strengthReadings.rows.map(({ line, value }) => ({
+			file: strengthReadingsSheet.file,
+			line,
+			column: "read_on",
+			day: value.read_on,
+		})),
+	];
+	return dated
+		.filter(({ day }) => !countsByNow(read, day))
+		.map(({ day, ...place }) => recordInFuture(place, day, lastDay));
 }
 
 function expiredOnArrival({ tables: { lots } }: ReadWorkbook): Problem[] {

@@ -2,7 +2,7 @@ import { countsWritten } from "../../../core/edit/monday/countsWritten.ts";
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { measureOf } from "../../../core/edit/store/storeEntry.ts";
 import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
-import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { readToday } from "../../../core/plan/today/readToday.ts";
 import { say } from "../../../core/say.ts";
 import { el, fill } from "../../dom/el.ts";
 import { amountOf } from "../../format/amountOf.ts";
@@ -94,7 +94,7 @@ function countingDay(state: State): string {
 
 function lotsToCount(state: State): Omit<Line, "field">[] {
 	const { items } = storeBooks(state.workbook);
-	return lotsOnHand(readWorkbook(state.workbook))
+	return lotsOnHand(readToday(state.workbook, state.today))
 		.filter((lot) => !isComing(lot))
 		.map(({ row: { value } }) => ({
 			item: value.item,

@@ -1,6 +1,6 @@
 import { storeBooks } from "../../../core/edit/store/storeBooks.ts";
 import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
-import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { readToday } from "../../../core/plan/today/readToday.ts";
 import { say } from "../../../core/say.ts";
 import { lotsSheet } from "../../../core/sheets/lots.ts";
 import { counted } from "../../format/counted.ts";
@@ -23,6 +23,6 @@ function lotsHeadline(state: State): string | undefined {
 	const { lots } = books;
 	const firstDay = unitSetting(state, "plan_start");
 	if (lots.rows.length === 0 || firstDay === undefined) return undefined;
-	const coming = lotsOnHand(readWorkbook(state.workbook)).filter(isComing).length;
+	const coming = lotsOnHand(readToday(state.workbook, state.today)).filter(isComing).length;
 	return say`${counted(lots.rows.length - coming, "lot")} in the store, ${coming} on the way`;
 }

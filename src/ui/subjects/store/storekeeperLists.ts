@@ -4,7 +4,7 @@ import { rowsOf } from "../../../core/plan/rowsOf.ts";
 import { countedTooLongAgo } from "../../../core/plan/store/countAge.ts";
 import { isComing, lotsOnHand } from "../../../core/plan/store/lotsOnHand.ts";
 import { ordersOnTheWay } from "../../../core/plan/store/ordersOnTheWay.ts";
-import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { readToday } from "../../../core/plan/today/readToday.ts";
 import { say } from "../../../core/say.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
@@ -154,7 +154,7 @@ function keyOf(until: string): string {
 function arriving(state: State, packs: Lines): ToDo[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
 	const books = storeBooks(state.workbook);
-	const lots = lotsOnHand(readWorkbook(state.workbook))
+	const lots = lotsOnHand(readToday(state.workbook, state.today))
 		.filter(isComing)
 		.map(({ row: { value }, quantity }) => ({
 			item: say`${value.item}, lot ${value.lot}`,

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { isWithinPlan } from "../../../../src/core/plan/countsByNow.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
-import { drawsOfRounds, isWithinPlan } from "../../../../src/core/plan/store/drawsOfRounds.ts";
+import { drawsOfRounds } from "../../../../src/core/plan/store/drawsOfRounds.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { always } from "../../../properties/workbooks.ts";
