@@ -1,3 +1,4 @@
+import { checkResult } from "../../kits/checkResult.ts";
 import { advice, type Problem, problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
@@ -45,15 +46,20 @@ function inFuture(row: GoodRow<ChecksRow>, lastDay: IsoDate): Problem {
 
 function unfinished(row: GoodRow<ChecksRow>, listed: number): Problem[] {
 	const counted = row.value.pieces_counted;
+	/** One failure is enough: then it takes the kit out, however little was looked at. */
+	const isUsed = checkResult(row.value, listed) !== undefined;
 	if (counted !== null && counted > listed)
 		return [
 			problem(at(row, "pieces_counted"), {
 				code: "too-many-pieces",
 				received: String(counted),
 				allowed: say`at most ${listed}`,
-				message: say`${counted} pieces were counted for ${row.value.kit} and its kind lists ${listed}; count again or correct the list. The check is not used.`,
+				message: isUsed
+					? say`${counted} pieces were counted for ${row.value.kit} and its kind lists ${listed}; count again or correct the list. That the check failed counts.`
+					: say`${counted} pieces were counted for ${row.value.kit} and its kind lists ${listed}; count again or correct the list. The check is not used.`,
 			}),
 		];
+	if (isUsed) return [];
 	const missing =
 		counted === null ? "pieces_counted" : row.value.clean === null ? "clean" : undefined;
 	if (!missing) return [];

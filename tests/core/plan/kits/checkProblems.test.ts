@@ -17,6 +17,10 @@ const ofChecks = (line: string) => withCheck(line).problems.filter((p) => p.file
 test.each([
 	["a passed one", "2027-02-27 09:00,A,5,yes,yes"],
 	["a failed one", "2027-02-27 09:00,A,4,no,no"],
+	// record.md, "State of a kit": any failed test, not clean, or damage; one is enough, whatever is blank.
+	["one that failed with the pieces not counted", "2027-02-27 09:00,A,,yes,no"],
+	["one that was not clean, with nothing else", "2027-02-27 09:00,A,,no,"],
+	["one with a piece short and cleanliness not judged", "2027-02-27 09:00,A,4,,"],
 	["one of a test that does not apply", "2027-02-27 09:00,A,5,yes,"],
 	["one of the plan's last day", "2027-03-07 23:59,A,5,yes,yes"],
 	["one without a time", "2027-02-27,A,5,yes,yes"],
@@ -91,6 +95,14 @@ describe("a check that cannot be used is named with its line, and changes nothin
 			"out_of_service",
 		]);
 	});
+});
+
+test("more pieces than listed and a failed test: the count is wrong, and the failure counts", () => {
+	const line = "2027-02-28 09:00,A,6,yes,no";
+	expect(ofChecks(line)).toMatchObject([
+		{ code: "too-many-pieces", message: expect.stringMatching(/That the check failed counts/) },
+	]);
+	expect(columnOf(withCheck(line), "kit-register.csv", "state")[0]).toBe("in_repair");
 });
 
 test.each([
