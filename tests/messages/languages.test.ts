@@ -2,6 +2,7 @@ import { globSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { decimalSignOf } from "../../src/core/language.ts";
 import { stepStems } from "../../src/core/rounds/stepWords.ts";
+import { washingAsides } from "../../src/core/rounds/washingAsides.ts";
 import { languages } from "../../src/messages/languages.ts";
 
 const root = new URL("../../", import.meta.url).pathname;
@@ -25,6 +26,7 @@ describe.each(languages)("$name", ({ code, name, direction }) => {
 
 	test("has words by which the steps of a round are known", () => {
 		expect(Object.keys(stepStems)).toContain(code);
+		expect(Object.keys(washingAsides)).toContain(code);
 	});
 });
 

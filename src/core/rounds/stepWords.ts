@@ -1,3 +1,5 @@
+import { withoutWashingAsides } from "./washingAsides.ts";
+
 /** What every round has, by whatever method: of these a list of steps is asked about where it lacks one. */
 export const stepSorts = ["wash", "rinse", "dry"] as const;
 export type StepSort = (typeof stepSorts)[number];
@@ -47,13 +49,17 @@ const stems = {
 /**
  * What no step of a list is about.
  *
- * A list without any word that is known may be in another language: nothing is said of it then.
+ * A list without any word that is known may be in another language: nothing is said of it
+ * then. Hands that are washed, a clean cloth and soap that is rinsed off wash no piece.
  *
  * @example missingSorts(["Wash in soapy water", "Soak", "Dry in the air"]) // ["rinse"]
  */
 export function missingSorts(steps: readonly string[]): StepSort[] {
 	const words = steps.map((step) => step.normalize("NFD").replace(/\p{Diacritic}/gu, ""));
-	const isAbout = (sort: StepSort | "other") => words.some((step) => stems[sort].test(step));
-	const missing = stepSorts.filter((sort) => !isAbout(sort));
-	return missing.length === stepSorts.length && !isAbout("other") ? [] : missing;
+	const isKnown = words.some((step) => Object.values(stems).some((stem) => stem.test(step)));
+	if (!isKnown) return [];
+	const washing = words.map(withoutWashingAsides);
+	return stepSorts.filter(
+		(sort) => !(sort === "wash" ? washing : words).some((step) => stems[sort].test(step)),
+	);
 }
