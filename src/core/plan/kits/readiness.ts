@@ -7,10 +7,8 @@ import { type KitState, kitState } from "../../record/kitState.ts";
 import { say } from "../../say.ts";
 import type { ChecksRow } from "../../sheets/checks.ts";
 import type { KitsRow } from "../../sheets/kits.ts";
-import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
-import { isSentAway, readyLifeDaysOf } from "../methods/readyLifeDaysOf.ts";
-import { treatedKits } from "../methods/treatedKits.ts";
+import { lifeOfKind } from "../methods/lifeOfKind.ts";
 import { kitRecords, type RoundOfRecord } from "./kitRecord.ts";
 
 /** How a kit stands on the first day of the plan. */
@@ -53,10 +51,10 @@ export function readiness(
 ): KitReadiness[] {
 	const isRecorded = isRecordKept(read, firstDay);
 	const lifeOf = memoize((kind: string) => lifeOfKind(read, kind));
-	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway);
+	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway ?? 0);
 	return read.tables.kits.rows.map((kit): KitReadiness => {
 		const { events, checks, lastCheck } = recordOf(kit.value);
-		const life = lifeOf(kit.value.kind).days;
+		const life = lifeOf(kit.value.kind).readyLifeDays;
 		const byRecord = kitState(events, firstDay, valueIn(life));
 		const failed = checks.find(({ event }) => event === byRecord.outBy);
 		const isOut = kit.value.status === "out_of_service";
@@ -75,16 +73,6 @@ export function readiness(
 			unknown: state === "ready" ? problemsOf(life.outcome) : [],
 		};
 	});
-}
-
-/** How long kits of a kind stay ready, and from a round's start how long they are away at an autoclave. */
-function lifeOfKind(read: ReadWorkbook, kind: string) {
-	const treated = valueIn(treatedKits(read, kind));
-	const hours = valueIn(read.settings.autoclave_turnaround_hours) ?? 0;
-	return {
-		days: readyLifeDaysOf(read.settings, treated),
-		minutesAway: treated && isSentAway(treated) ? hours * MINUTES_PER_HOUR : 0,
-	};
 }
 
 /** Whether anything was written down of uses and rounds in the last days that a kit keeps. */

@@ -183,7 +183,7 @@ function arriving(state: State, packs: Lines): ToDo[] {
 function toCount(state: State): ToDo[] {
 	const firstDay = unitSetting(state, "plan_start");
 	if (firstDay === undefined) return [];
-	const items = countedTooLongAgo(readWorkbook(state.workbook), firstDay).map(
+	const items = countedTooLongAgo(readToday(state.workbook, state.today), firstDay).map(
 		({ item, day }) => say`${item} (${shownDay(day)})`,
 	);
 	if (items.length === 0) return [];

@@ -1,5 +1,5 @@
 import { countedTooLongAgo } from "../../../core/plan/store/countAge.ts";
-import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { readToday } from "../../../core/plan/today/readToday.ts";
 import { say } from "../../../core/say.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
 import { stockSheet } from "../../../core/sheets/stock.ts";
@@ -51,7 +51,9 @@ function toOrder({ item, packs, orderBy }: OrderLine, isLate: boolean): Child[] 
 }
 
 function toCount(state: State, day: IsoDate): Child[][] {
-	const items = countedTooLongAgo(readWorkbook(state.workbook), day).map(({ item }) => item);
+	const items = countedTooLongAgo(readToday(state.workbook, state.today), day).map(
+		({ item }) => item,
+	);
 	if (items.length === 0) return [];
 	return [
 		[
