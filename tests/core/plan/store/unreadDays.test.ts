@@ -28,8 +28,9 @@ test("between orders of which nobody can read the days, nothing is told of the u
 
 test("where nobody can read how far ahead stock is looked at, what was not found is not known, and not never", () => {
 	expect(withoutValue({}, "order.csv")).toEqual([{}]);
-	// The liquid runs out on 11 April, later than the two weeks that its order needs.
-	expect(withoutValue({ stock_horizon_days: "far" }, "order.csv")).toEqual([
+	// With so few births the liquid lasts longer than the days that its order looks ahead.
+	const settings = { stock_horizon_days: "far", births_per_day: "4" };
+	expect(withoutValue(settings, "order.csv")).toEqual([
 		{ run_out_on: BAD, take_run_out_on: BAD, full_run_out_on: BAD },
 	]);
 });
