@@ -1,6 +1,5 @@
 import { poisson } from "../counts/poisson.ts";
-import { memoize } from "../memoize.ts";
-import { DayClock, type HourShares } from "../rounds/dayClock.ts";
+import type { DayClock } from "../rounds/dayClock.ts";
 import type { Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
 import { areAlike } from "./areAlike.ts";
@@ -35,9 +34,7 @@ export const SHORTEST_MINUTES = 1;
  */
 export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	const { people, aloneMinutes } = hands;
-	const workMinutes = Math.max(SHORTEST_MINUTES, hands.workMinutes);
-	const each = Math.ceil(workMinutes / STEP_MINUTES);
-	const step = workMinutes / each;
+	const { workMinutes, each, step } = stepsOfWork(hands);
 	const came = (minute: number, minutes: number) =>
 		uses.between(minute - aloneMinutes - minutes, minute - aloneMinutes);
 	const perService = (uses.between(0, MINUTES_PER_DAY) * workMinutes) / MINUTES_PER_DAY;
@@ -45,7 +42,7 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	/** The last service time, one step after the other. */
 	const lately = Array.from({ length: each }, (): Lately => ({ queue: settled, cameMean: 0 }));
 	const moments: AwayAt[] = [];
-	const everyStep = Math.max(1, Math.floor(LOOKED_AT_MINUTES / step));
+	const everyStep = momentsApart(step);
 	const first = daysToForget({ people, workMinutes, aloneMinutes }, perService) * MINUTES_PER_DAY;
 	const forgotten = servicesToForget(people, first / workMinutes, (services) =>
 		came(first, services * workMinutes),
@@ -69,6 +66,16 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	return moments;
 }
 
+/** So many steps to a kit's work, each so many minutes. */
+export function stepsOfWork(hands: Hands) {
+	const workMinutes = Math.max(SHORTEST_MINUTES, hands.workMinutes);
+	const each = Math.ceil(workMinutes / STEP_MINUTES);
+	return { workMinutes, each, step: workMinutes / each };
+}
+
+/** How many steps lie between moments that are looked at. */
+export const momentsApart = (step: number) => Math.max(1, Math.floor(LOOKED_AT_MINUTES / step));
+
 /** Kits that wait or are worked on, and the mean number that came while the last were worked on. */
 interface Lately {
 	readonly queue: Float64Array;
@@ -87,25 +94,8 @@ function aServiceLater(before: Lately, people: number, cameMean: number): Lately
 	return { queue, cameMean, stays: isSame && areAlike(queue, before.queue, ALIKE) };
 }
 
-/** So many days are known at once: each takes a few hundred kilobytes. */
-const MOST_KNOWN = 32;
-
-/** Kits out of reach through a day with so many uses, like all others. */
-export const awayOnDay = memoize(
-	(usesPerDay: number, hourShares: HourShares, hands: Hands): readonly AwayAt[] =>
-		awayThroughDay(new DayClock([usesPerDay], hourShares), hands),
-	(usesPerDay, hourShares, { people, workMinutes, aloneMinutes }) => [
-		usesPerDay,
-		hourShares,
-		people,
-		workMinutes,
-		aloneMinutes,
-	],
-	MOST_KNOWN,
-);
-
 /** A queue forgets the slower the busier the people are; it begins as on an even day. */
-function daysToForget({ people, workMinutes }: Hands, perService: number): number {
+export function daysToForget({ people, workMinutes }: Hands, perService: number): number {
 	const free = 1 - perService / people;
 	const minutes = (3 * workMinutes) / people / free ** 2;
 	return Math.min(MOST_DAYS, 1 + Math.ceil(minutes / MINUTES_PER_DAY));

@@ -34,15 +34,32 @@ export function doneBy({ people, workMinutes, aloneMinutes }: Hands, minute: num
 	return workMinutes === 0 ? Number.POSITIVE_INFINITY : people * Math.floor(worked / workMinutes);
 }
 
-/** How likely each number of kits that went out of date at midnight is to be in work still, once so many are done. */
-export function stillInWork(lapsed: Float64Array, done: number): Float64Array {
+/**
+ * How likely each number of kits that went out of date at midnight is to be in work still, once
+ * so many are done; of several kinds all are taken in turn, so that each has its part of those.
+ *
+ * @param ofOthers how likely 0, 1, … kits of other kinds went out of date at the same midnight
+ */
+export function stillInWork(
+	lapsed: Float64Array,
+	done: number,
+	ofOthers: Float64Array = none,
+): Float64Array {
 	const away = new Float64Array(lapsed.length);
 	lapsed.forEach((chance, kits) => {
-		const left = Math.max(0, kits - done);
-		away[left] = (away[left] as number) + chance;
+		ofOthers.forEach((other, others) => {
+			const part = others === 0 ? 1 : kits / (kits + others);
+			const left = Math.max(0, kits - part * done);
+			const whole = Math.floor(left);
+			away[whole] = (away[whole] as number) + chance * other * (1 - (left - whole));
+			if (left > whole)
+				away[whole + 1] = (away[whole + 1] as number) + chance * other * (left - whole);
+		});
 	});
 	return away;
 }
+
+const none: Float64Array = Float64Array.of(1);
 
 /** Kits away for one reason or the other, apart from each other. */
 export function bothAway(one: Float64Array, other: Float64Array): Float64Array {

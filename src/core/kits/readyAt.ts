@@ -4,8 +4,11 @@ import { DayClock } from "../rounds/dayClock.ts";
 import { areAlwaysFree } from "../rounds/handsOneByOne.ts";
 import { minutesOf } from "../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { awayOnDay, plusPoisson } from "./awayThroughDay.ts";
+import { awayOnDay } from "./awayOnDay.ts";
+import { plusPoisson } from "./awayThroughDay.ts";
 import { bothAway, doneBy, stillInWork } from "./lapsedAtMidnight.ts";
+import { ofOneKind } from "./ofOneKind.ts";
+import { lapsedOfAll, lapsedOfOthers, shareOf } from "./otherKinds.ts";
 import { usedAndRenewed } from "./renewedGiven.ts";
 import type { Reprocessing } from "./reprocessing.ts";
 import { type InRounds, type RoundOfPlan, RoundsGoneThrough } from "./roundsGoneThrough.ts";
@@ -110,9 +113,10 @@ function chancesOf(meanCount: number): Float64Array {
 function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64Array {
 	const { usesPerDay, hourShares, hands } = plan;
 	const lapsed = lapsedKits(plan, kits);
+	const ofOthers = lapsedOfOthers(plan);
 	const clock = minute % MINUTES_PER_DAY;
 	const withLapsed = (away: Float64Array) =>
-		lapsed ? bothAway(away, stillInWork(lapsed, doneBy(hands, clock))) : away;
+		lapsed ? bothAway(away, stillInWork(lapsed, doneBy(hands, clock), ofOthers)) : away;
 	const uses = new DayClock(usesPerDay, hourShares);
 	if (areAlwaysFree(hands)) {
 		const work = hands.workMinutes + hands.aloneMinutes;
@@ -123,13 +127,15 @@ function awayOneByOne(kits: number, plan: AfterEachUse, minute: number): Float64
 	const nearest = moments.reduce((a, b) =>
 		Math.abs(a.minute - clock) <= Math.abs(b.minute - clock) ? a : b,
 	);
-	return withLapsed(plusPoisson(nearest.queue, nearest.alone));
+	return withLapsed(ofOneKind(plusPoisson(nearest.queue, nearest.alone), shareOf(plan)));
 }
 
-const throughDay = memoizeByObject(({ hourShares, hands }: AfterEachUse) => {
+const throughDay = memoizeByObject((plan: AfterEachUse) => {
+	const { hourShares, hands } = plan;
+	const lapsed = lapsedOfAll(plan);
 	const days = new Map<number, ReturnType<typeof awayOnDay>>();
 	return (perDay: number) => {
-		const known = days.get(perDay) ?? awayOnDay(perDay, hourShares, hands);
+		const known = days.get(perDay) ?? awayOnDay(perDay, hourShares, hands, lapsed);
 		days.set(perDay, known);
 		return known;
 	};

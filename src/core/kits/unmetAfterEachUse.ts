@@ -3,8 +3,10 @@ import { Grouped } from "../grouped.ts";
 import { DayClock, type HourShares } from "../rounds/dayClock.ts";
 import { areAlwaysFree, type Hands } from "../rounds/handsOneByOne.ts";
 import { MINUTES_PER_DAY } from "../values/clock.ts";
-import { type AwayAt, awayOnDay, SHORTEST_MINUTES } from "./awayThroughDay.ts";
-import { doneBy, lapsedAtMidnight } from "./lapsedAtMidnight.ts";
+import { awayOnDay } from "./awayOnDay.ts";
+import { type AwayAt, SHORTEST_MINUTES } from "./awayThroughDay.ts";
+import { doneBy, lapsedAtMidnight, stillInWork } from "./lapsedAtMidnight.ts";
+import { lapsedOfAll, lapsedOfOthers, type OtherKinds, ofAllKinds, shareOf } from "./otherKinds.ts";
 import { unmetInQueues } from "./unmetInQueues.ts";
 
 /** Everything that decides when kits reprocessed one by one are ready again. */
@@ -16,6 +18,8 @@ export interface AfterEachUse {
 	readonly hands: Hands;
 	/** Days a ready kit may be used; null where it never goes out of date. */
 	readonly readyLifeDays: number | null;
+	/** What the same people take besides; absent where all kits are of one kind. */
+	readonly others?: OtherKinds;
 }
 
 /** A moment of the day, on days that are alike. */
@@ -51,9 +55,10 @@ const TOO_FULL = 0.999;
  *
  * With hands without limit those used in the last minutes of work are out of reach, a
  * Poisson count with the mean uses of just those minutes. With few people kits wait for
- * each other (`awayThroughDay`), each day taken as one of many like it. Kits that go out
- * of date do so together at a midnight (`lapsedAtMidnight`), and are added as long as they
- * are in work.
+ * each other (`awayThroughDay`), each day taken as one of many like it; where they are of
+ * several kinds, each that waits is of the kind asked for by its share (`ofOneKind`), and what
+ * goes out of date of any kind is waited for too (`awayAmongLapsed`). Kits that go out of date
+ * do so together at a midnight (`lapsedAtMidnight`), and are added as long as they are in work.
  */
 export class UnmetAfterEachUse {
 	readonly #plan: AfterEachUse;
@@ -65,7 +70,7 @@ export class UnmetAfterEachUse {
 		this.#plan = plan;
 		this.#parts = areAlwaysFree(plan.hands)
 			? partsOf(plan, unlimited(plan), unmetAtWork)
-			: partsOf(plan, queueing(plan), unmetInQueues);
+			: partsOf(plan, queueing(plan), (moments) => unmetInQueues(moments, shareOf(plan)));
 		this.#uses = this.#parts.reduce((sum, { uses }) => sum + uses, 0);
 	}
 
@@ -87,8 +92,9 @@ export class UnmetAfterEachUse {
 		if (!lapsed) return 0;
 		let more = 0;
 		for (const { done, unmet } of this.#parts) {
-			for (let n = 1; n + done < lapsed.length; n++) {
-				const chance = lapsed[n + done] as number;
+			const left = stillInWork(lapsed, done, lapsedOfOthers(this.#plan));
+			for (let n = 1; n < left.length; n++) {
+				const chance = left[n] as number;
 				if (chance > 0) more += chance * (unmet(kits - n) - unmet(kits));
 			}
 		}
@@ -187,29 +193,37 @@ function alikeStretches(usesPerDay: readonly number[], before: number): [number[
 }
 
 /**
- * Uses of a day as it is followed: with more than the hands can do it is taken as the days
- * are on average, and where many births would make even those too many, as full as can be.
+ * Uses of all kinds on a day as it is followed: with more than the hands can do it is taken as
+ * the days are on average, and where many births would make even those too many, as full as can be.
+ *
+ * @param perDay uses of this kind
  */
-export function usesFollowed({ usesPerDay, hands }: AfterEachUse, perDay: number): number {
-	const mean = usesPerDay.reduce((sum, uses) => sum + uses, 0) / usesPerDay.length;
+export function usesFollowed(plan: AfterEachUse, perDay: number): number {
+	const { usesPerDay, hands } = plan;
+	const mean = ofAllKinds(
+		usesPerDay.reduce((sum, uses) => sum + uses, 0) / usesPerDay.length,
+		plan,
+	);
 	const room = (hands.people * MINUTES_PER_DAY) / Math.max(SHORTEST_MINUTES, hands.workMinutes);
-	if (perDay <= FULLEST * room) return perDay;
+	const all = ofAllKinds(perDay, plan);
+	if (all <= FULLEST * room) return all;
 	return mean < TOO_FULL * room ? mean : FULLEST * room;
 }
 
 function queueing(plan: AfterEachUse): MomentOfQueue[] {
 	const { usesPerDay, hourShares, hands } = plan;
+	const lapsed = lapsedOfAll(plan);
 	return alikeStretches(usesPerDay, 0).flatMap(([[perDay = 0], times]) => {
 		if (perDay === 0) return [];
 		const followed = usesFollowed(plan, perDay);
 		const uses = new DayClock([followed], hourShares);
-		const moments = awayOnDay(followed, hourShares, hands);
+		const moments = awayOnDay(followed, hourShares, hands, lapsed);
 		const apart = MINUTES_PER_DAY / moments.length / 2;
 		const weight = (times * perDay) / uses.between(0, MINUTES_PER_DAY);
 		return moments.map((away) => ({
 			minute: away.minute,
 			uses: weight * uses.between(away.minute - apart, away.minute + apart),
-			away: uses.isEven ? (moments[0] as AwayAt) : away,
+			away: uses.isEven && !lapsed ? (moments[0] as AwayAt) : away,
 		}));
 	});
 }

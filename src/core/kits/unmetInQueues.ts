@@ -2,6 +2,7 @@ import { poissonTerms } from "../counts/poisson.ts";
 import { onceAsked } from "../onceAsked.ts";
 import type { AwayAt } from "./awayThroughDay.ts";
 import { addTimes } from "./kitsInQueue.ts";
+import { ofOneKind } from "./ofOneKind.ts";
 
 /** A moment with the mean uses about then. */
 interface UsesAt {
@@ -13,10 +14,12 @@ interface UsesAt {
  * Mean uses at these moments that find none, by the number of kits: those at which as many
  * wait, are worked on or are left alone. Added up over all moments once, however many
  * numbers of kits are asked for.
+ *
+ * @param share part of the kits out of reach, and of those that come to them, that are of the kind asked for
  */
-export function unmetInQueues(moments: readonly UsesAt[]): (kits: number) => number {
+export function unmetInQueues(moments: readonly UsesAt[], share: number): (kits: number) => number {
 	const unmet = onceAsked(() => {
-		const uses = usesByAway(moments);
+		const uses = ofOneKind(usesByAway(moments), share);
 		for (let n = uses.length - 2; n >= 0; n--)
 			uses[n] = (uses[n] as number) + (uses[n + 1] as number);
 		return uses;

@@ -1,7 +1,7 @@
 import { calculation } from "../../calculation.ts";
 import type { AfterEachUse } from "../../kits/unmetAfterEachUse.ts";
 import { sameObject } from "../../memoize.ts";
-import { refuse } from "../../refusal.ts";
+import { type Refusal, refuse } from "../../refusal.ts";
 import { flatDay, type HourShares } from "../../rounds/dayClock.ts";
 import type { Hands } from "../../rounds/handsOneByOne.ts";
 import { say } from "../../say.ts";
@@ -42,17 +42,25 @@ const each = calculation<EachInputs, AfterEachUse>({
 	compute: (inputs) => {
 		const { usesPerDay, hands } = inputs;
 		const uses = usesPerDay.reduce((sum, each) => sum + each, 0) / usesPerDay.length;
-		const most = (hands.people * MINUTES_PER_DAY) / hands.workMinutes;
-		if (uses < 0.999 * most) return { kind: "after_each_use", ...inputs };
-		return refuse({
-			code: "too-few-hands",
-			received: say`${hands.people} in a round`,
-			allowed: say`fewer uses than people can do`,
-			message: say`More kits are used than those who reprocess them can do, even if they did nothing else day and night; the kits that wait become more and more.`,
-			place: { file: "unit.csv", line: null, column: "workers_per_round" },
-		});
+		return canBeDone(hands, uses) ? { kind: "after_each_use", ...inputs } : tooFewHands(hands);
 	},
 });
+
+/** Whether so few kits are used a day that those that wait do not become more and more. */
+export function canBeDone({ people, workMinutes }: Hands, usesPerDay: number): boolean {
+	const most = (people * MINUTES_PER_DAY) / workMinutes;
+	return usesPerDay < 0.999 * most;
+}
+
+export function tooFewHands({ people }: Hands): Refusal {
+	return refuse({
+		code: "too-few-hands",
+		received: say`${people} in a round`,
+		allowed: say`fewer uses than people can do`,
+		message: say`More kits are used than those who reprocess them can do, even if they did nothing else day and night; the kits that wait become more and more.`,
+		place: { file: "unit.csv", line: null, column: "workers_per_round" },
+	});
+}
 
 /** Where each kit comes back as soon as somebody has reprocessed it. */
 export const backAfterEachUse = sameObject(each, (inputs) => [JSON.stringify(inputs)]);

@@ -1,5 +1,6 @@
-import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, gather, nameFigure } from "../../calculation.ts";
 import type { Reprocessing } from "../../kits/reprocessing.ts";
+import type { AfterEachUse } from "../../kits/unmetAfterEachUse.ts";
 import { valueIn } from "../../outcome.ts";
 import { type Hands, handsAfterWater, handsOneByOne } from "../../rounds/handsOneByOne.ts";
 import { minutesOf, type RoundLength } from "../../rounds/roundLength.ts";
@@ -10,12 +11,14 @@ import type { DayDemand, KindOfDay } from "../dayDemand.ts";
 import { isSentAway } from "../methods/readyLifeDaysOf.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { minutesKitsWait } from "../water/hearthFigures.ts";
+import { amongOtherKinds, kindInQueue } from "./amongOtherKinds.ts";
 import { backAfterEachUse } from "./backAfterEachUse.ts";
 import { backFromAway, handsSendingAway } from "./backFromAway.ts";
 import { backInRounds } from "./backInRounds.ts";
 import type { KindFigures } from "./kindFigures.ts";
 import { readyLifeOf, roundLengthOf, waterIsReady } from "./renewedOf.ts";
 import { reprocessingOfForecast } from "./reprocessingOfForecast.ts";
+import { byName } from "./together.ts";
 
 /** Where each kind has its own kits, a round is as long as its fullest, whatever its kinds. */
 const oneLength = calculation<{ minutes: number }, RoundLength>({
@@ -61,15 +64,15 @@ export function reprocessingOver(
 	turnaround: Figure,
 	days: readonly DayDemand[],
 ): Figure<Reprocessing> {
-	const usesPerDay = byDate(
-		say`Kits used, average`,
-		say`kits`,
-		days,
-		(day) => (day.kinds[k] as KindOfDay).uses,
-	);
 	const kind = unit.kinds[k] as KindFigures;
-	return withForecast(k, days, reprocessingOf(unit, kind, turnaround, usesPerDay));
+	const reprocessing = unit.afterEachUse
+		? afterEachUse(unit, k, days)
+		: inRounds(unit, kind, turnaround, usesOf(k, days));
+	return withForecast(k, days, reprocessing);
 }
+
+const usesOf = (k: number, days: readonly DayDemand[]) =>
+	byDate(say`Kits used, average`, say`kits`, days, (day) => (day.kinds[k] as KindOfDay).uses);
 
 function goesAway({ treated }: KindFigures): boolean {
 	const methods = valueIn(treated);
@@ -84,7 +87,39 @@ export function handsOf(unit: UnitFigures): Figure<Hands> {
 	return waterMinutes ? derive(handsAfterWater, { hands, waterMinutes }) : hands;
 }
 
-function reprocessingOf(
+/** The people are the same for all kinds. */
+function afterEachUse(
+	unit: UnitFigures,
+	k: number,
+	days: readonly DayDemand[],
+): Figure<AfterEachUse> {
+	const kind = unit.kinds[k] as KindFigures;
+	const hands = handsOf(unit);
+	const awayHours = unit.read.settings.autoclave_turnaround_hours;
+	const reprocessing = derive(backAfterEachUse, {
+		usesPerDay: usesOf(k, days),
+		hourShares: unit.hourShares,
+		hands: goesAway(kind) ? derive(handsSendingAway, { hands, awayHours }) : hands,
+		readyLifeDays: kind.readyLifeDays,
+	});
+	if (unit.kinds.length === 1) return reprocessing;
+	const all = unit.kinds.map(({ name, kitsInService, readyLifeDays }, i) => ({
+		name,
+		brings: derive(kindInQueue, { usesPerDay: usesOf(i, days), kitsInService, readyLifeDays }),
+	}));
+	const others = all.filter((_, i) => i !== k);
+	return derive(amongOtherKinds, {
+		reprocessing,
+		own: (all[k] as (typeof all)[0]).brings,
+		others: gather(
+			say`Other kinds of kit`,
+			"",
+			byName(others, ({ brings }) => brings),
+		),
+	});
+}
+
+function inRounds(
 	unit: UnitFigures,
 	kind: KindFigures,
 	turnaround: Figure,
@@ -92,22 +127,11 @@ function reprocessingOf(
 ): Figure<Reprocessing> {
 	const { timetable, hourShares } = unit;
 	const { readyLifeDays } = kind;
-	const sent = goesAway(kind);
-	const awayHours = unit.read.settings.autoclave_turnaround_hours;
-	if (unit.afterEachUse) {
-		const hands = handsOf(unit);
-		return derive(backAfterEachUse, {
-			usesPerDay,
-			hourShares,
-			hands: sent ? derive(handsSendingAway, { hands, awayHours }) : hands,
-			readyLifeDays,
-		});
-	}
-	if (sent)
+	if (goesAway(kind))
 		return derive(backFromAway, {
 			starts: timetable.starts,
 			roundMinutes: turnaround,
-			awayHours,
+			awayHours: unit.read.settings.autoclave_turnaround_hours,
 			usesPerDay,
 			hourShares,
 			readyLifeDays,
