@@ -11,9 +11,9 @@ import { bothAway } from "./lapsedAtMidnight.ts";
  *
  * As `awayThroughDay`, but where midnight lies in a service time those out of date came in it
  * too. They are not among the kits used, so the last day is followed for each number of them
- * apart, and what is left of it is taken away again, as if none were before them. The day begins
- * at the midnight at which they come to the hands; kits used come as long after their use as
- * they are left alone.
+ * apart until they are done, and what is left of it is taken away, as if none were before them.
+ * The day begins at the midnight at which they come to the hands; kits used come as long after
+ * their use as they are left alone.
  *
  * @param lapsed how likely 0, 1, … of all kinds are to go out of date at a midnight
  */
@@ -24,41 +24,56 @@ export function awayAmongLapsed(uses: DayClock, hands: Hands, lapsed: Float64Arr
 	const days = daysToForget({ people, workMinutes, aloneMinutes }, perService);
 	const dayOf = (at: number) => Math.floor((at * step) / MINUTES_PER_DAY);
 	/** With those that went out of date at midnights before the last day. */
-	const later = (queues: readonly Float64Array[], at: number) => {
+	const later = (before: Float64Array, at: number) => {
 		const minute = at * step;
-		const before = queues[at % each] as Float64Array;
 		let queue = oneServiceLater(before, people, uses.between(minute - workMinutes, minute));
 		for (let day = dayOf(at - each) + 1; day <= dayOf(at) && day < days; day++)
 			queue = bothAway(queue, lapsed);
 		return queue;
 	};
-	const before = Array.from({ length: each }, () => kitsInQueue(people, perService));
+	const lately = Array.from({ length: each }, () => kitsInQueue(people, perService));
 	let first = 0;
-	for (; dayOf(first) < days; first++) before[first % each] = later(before, first);
-	const queues: Float64Array[] = [];
+	for (; dayOf(first) < days; first++)
+		lately[first % each] = later(lately[first % each] as Float64Array, first);
+	/** Of the last service time, for each number of kits out of date that are not done. */
+	const apart = lately.map((): Float64Array[] => []);
+	const moments: AwayAt[] = [];
 	const every = momentsApart(step);
-	lapsed.forEach((chance, kits) => {
-		if (chance === 0) return;
-		const lately = [...before];
-		for (let at = first; dayOf(at) === days; at++) {
-			const queue = later(lately, at);
-			const now = dayOf(at - each) < days ? withMore(queue, kits) : queue;
-			lately[at % each] = now;
-			const n = (at - first) / every;
-			if (!Number.isInteger(n)) continue;
-			const left = Math.max(0, kits - people * Math.floor((at - first) / each));
-			queues[n] = withThose(queues[n], now, left, chance);
+	for (let at = first; dayOf(at) === days; at++) {
+		const now = at % each;
+		const since = Math.floor((at - first) / each);
+		const queue = later(lately[now] as Float64Array, at);
+		const kept: Float64Array[] = [];
+		/** All those of whom none is left, one of them with the other. */
+		let done = queue;
+		if (since === 0) {
+			done = times(queue, lapsed[0] as number);
+			for (let n = 1; n < lapsed.length; n++)
+				if (lapsed[n] !== 0) kept[n] = withMore(times(queue, lapsed[n] as number), n);
 		}
-	});
-	return queues.map((queue, n) => {
-		const minute = (first + n * every) * step;
-		return {
+		apart[now]?.forEach((before, n) => {
+			const those = later(before, at);
+			if (n > people * since) kept[n] = those;
+			else done = plusThose(done, those, 0);
+		});
+		lately[now] = done;
+		apart[now] = kept;
+		if ((at - first) % every > 0) continue;
+		let used = done;
+		kept.forEach((those, n) => {
+			used = plusThose(used, those, n - people * since);
+		});
+		const minute = at * step;
+		moments.push({
 			minute: (minute + aloneMinutes) % MINUTES_PER_DAY,
-			queue,
+			queue: used,
 			alone: uses.between(minute, minute + aloneMinutes),
-		};
-	});
+		});
+	}
+	return moments;
 }
+
+const times = (queue: Float64Array, chance: number) => queue.map((p) => p * chance);
 
 function withMore(queue: Float64Array, kits: number): Float64Array {
 	const more = new Float64Array(queue.length + kits);
@@ -66,18 +81,13 @@ function withMore(queue: Float64Array, kits: number): Float64Array {
 	return more;
 }
 
-/** Added to what other numbers of kits out of date make likely, without those that are left of them. */
-function withThose(
-	others: Float64Array | undefined,
-	queue: Float64Array,
-	left: number,
-	chance: number,
-): Float64Array {
-	const sum = new Float64Array(Math.max(others?.length ?? 0, queue.length - left, 1));
-	if (others) sum.set(others);
-	queue.forEach((p, n) => {
+/** Added to others, without those that are left of it. */
+function plusThose(others: Float64Array, those: Float64Array, left: number): Float64Array {
+	const sum = new Float64Array(Math.max(others.length, those.length - left));
+	sum.set(others);
+	those.forEach((p, n) => {
 		const used = Math.max(0, n - left);
-		sum[used] = (sum[used] as number) + chance * p;
+		sum[used] = (sum[used] as number) + p;
 	});
 	return sum;
 }

@@ -46,16 +46,21 @@ export function stillInWork(
 	ofOthers: Float64Array = none,
 ): Float64Array {
 	const away = new Float64Array(lapsed.length);
-	lapsed.forEach((chance, kits) => {
-		ofOthers.forEach((other, others) => {
+	for (let kits = 0; kits < lapsed.length; kits++) {
+		const chance = lapsed[kits] as number;
+		if (done >= kits + ofOthers.length - 1) {
+			away[0] = (away[0] as number) + chance;
+			continue;
+		}
+		for (let others = 0; others < ofOthers.length; others++) {
+			const both = chance * (ofOthers[others] as number);
 			const part = others === 0 ? 1 : kits / (kits + others);
 			const left = Math.max(0, kits - part * done);
 			const whole = Math.floor(left);
-			away[whole] = (away[whole] as number) + chance * other * (1 - (left - whole));
-			if (left > whole)
-				away[whole + 1] = (away[whole + 1] as number) + chance * other * (left - whole);
-		});
-	});
+			away[whole] = (away[whole] as number) + both * (1 - (left - whole));
+			if (left > whole) away[whole + 1] = (away[whole + 1] as number) + both * (left - whole);
+		}
+	}
 	return away;
 }
 
