@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Reprocessing } from "../../../../src/core/kits/reprocessing.ts";
 import { unmetPer1000 } from "../../../../src/core/kits/unmetPer1000.ts";
 import { problemsOf, valueIn } from "../../../../src/core/outcome.ts";
-import { dayDemands } from "../../../../src/core/plan/dayFigures.ts";
+import { dayDemands } from "../../../../src/core/plan/dayDemands.ts";
 import { amongOtherKinds } from "../../../../src/core/plan/kits/amongOtherKinds.ts";
 import { coverFigures, type KindCover } from "../../../../src/core/plan/kits/coverFigures.ts";
 import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
