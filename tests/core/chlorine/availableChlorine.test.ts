@@ -16,6 +16,7 @@ describe("a liquid", () => {
 		["pct_w_v", 3.5, null, 35],
 		["pct_w_w", 5, 1.1, 55],
 		["pct_naocl_w_v", 5.25, null, 50.0062],
+		["pct_naocl_w_v", 5.25, 1.08, 50.0062],
 		["pct_naocl_w_w", 5.25, 1.08, 54.0067],
 		["mg_per_l", 35_000, null, 35],
 		["g_per_l", 35, null, 35],

@@ -10,6 +10,8 @@ test.each([
 	["Pairs", true],
 	[" tablet ", true],
 	["boîte", true],
+	["roll", true],
+	["rouleau", true],
 	["L", false],
 	["g", false],
 	["piece of cloth in metres", false],

@@ -10,6 +10,7 @@ test.each<[string, number | undefined, string | undefined, string | undefined]>(
 	["3/1-2027", undefined, undefined, undefined],
 	["2027/3/1", undefined, "2027-03-01", "2027-03-01"],
 	[" 2027.3.1 ", undefined, "2027-03-01", "2027-03-01"],
+	["2027/12/31", undefined, "2027-12-31", "2027-12-31"],
 	["2027/13/1", undefined, undefined, undefined],
 	["x2027/3/1", undefined, undefined, undefined],
 	["12027/3/1", undefined, undefined, undefined],
