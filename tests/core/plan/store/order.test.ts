@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { expectWithin } from "../../../expectWithin.ts";
+import { codesOf, rowsOf, valueIn } from "../../planCells.ts";
 import { orderOf, planOfStore, type Store } from "../oneItem.ts";
 
 const dates = (of: Store) => orderOf(planOfStore(of), "run_out_on", "order_by");
@@ -104,6 +105,17 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 	test("without a price no cost; without use no months", () => {
 		expect(orderOf(planOfStore({ price: "" }), "cost", "pack_price")).toEqual([null, null]);
 		expect(orderOf(planOfStore({ usage: ["soap,day,0,"] }), "months_of_stock")).toEqual([null]);
+	});
+
+	// workbook-format.md: a bad cell is a problem; a hole is never a number.
+	test("days between orders that nobody can read leave blank what goes by them, and no more", () => {
+		const made = planOfStore({ lots: ["S1 60 - - - -"], settings: { review_days: "abc" } });
+		const by = ["use_expected", "target_stock", "usable", "on_order", "order_packs", "order_by"];
+		for (const item of ["soap", "liquid"]) {
+			const row = rowsOf(made, "order.csv").find((each) => valueIn(each.item) === item);
+			expect(by.map((column) => codesOf(row?.[column]))).toEqual(by.map(() => ["bad-cell"]));
+		}
+		expect(orderOf(made, "run_out_on")).toEqual(["2027-03-31"]);
 	});
 });
 
