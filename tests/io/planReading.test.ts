@@ -40,6 +40,31 @@ test("a folder with records.xlsx in place of records.csv plans as with the CSV",
 	expect(read("day-plan.csv")).toEqual(readCsv("", sampleDays).table);
 });
 
+// workbook-format.md: numbers with a decimal point; 5125 births a day are over what the column takes.
+test.each([
+	["unit.csv", /^births_per_day,.*/m, "births_per_day,5.125"],
+	["unit.csv", /^heat_kw,.*/m, "heat_kw,2.375"],
+	["births.csv", "2027-03-03,8", "2027-03-03,5.125"],
+	["usage.csv", "kit,8", "kit,2.125"],
+	["items.csv", "100,2.4", "100,1.125"],
+	["chlorine.csv", "liquid,3.5", "liquid,5.250"],
+])(
+	"three decimals in %s are no thousands, with the description or without",
+	async (file, from, to) => {
+		const text = readFileSync(join(unit, file), "utf8");
+		expect(text.replace(from, to)).not.toBe(text);
+		write(file, text.replace(from, to));
+		const described = await run();
+		expect(described.stderr).not.toContain("nothing in the files tells which");
+		expect(described.status).toBe(0);
+		rmSync(join(unit, "datapackage.json"));
+		const alone = await run();
+		expect(alone.status).toBe(0);
+		for (const sheet of ["day-plan.csv", "order.csv"])
+			expect(alone.read(sheet)).toEqual(described.read(sheet));
+	},
+);
+
 describe("what the files leave open ends the command with both readings", () => {
 	test("numbers", async () => {
 		write(

@@ -81,9 +81,9 @@ function settled(
 	const open: TwoReadings[] = [];
 	const clear = sheets.map(({ cells, isOurs }, at) =>
 		cells.flatMap((both): Clear[] => {
-			const custom = customs[at];
+			const custom = customs[at]?.(both);
 			if (isOpen(both) && custom === undefined) {
-				// A comma in what this program wrote was typed, and stays the problem that it was; 1.400 it never writes.
+				// A comma in what this program wrote was typed, and stays the problem that it was; 1.400 it writes as 1.4000.
 				if (!isOurs || both.ownOnly) open.push(both);
 				return [];
 			}

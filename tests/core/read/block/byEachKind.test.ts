@@ -143,6 +143,33 @@ describe("what tells which mark is meant", () => {
 		expect(read([of("2,5")]).rows).toEqual([["2.5"]]);
 	});
 
+	// workbook-format.md: numbers with a decimal point on writing; a spreadsheet of other customs writes all of them anew.
+	test("points that this program saved tell of the points beside them, and of no comma", () => {
+		const ours = (sheet: Sheet, text: string, more: Partial<BlockTable> = {}) =>
+			block(sheet, text, { separator: ",", isOurs: true, ...more });
+		const prices = (...texts: string[]): BlockTable => ({
+			...ours(itemsSheet, "pack_price"),
+			table: { header: ["pack_price"], rows: texts.map((text) => [text]) },
+		});
+		expect(read([prices("1.250", "2.5")])).toEqual({ rows: [["1.250", "2.5"]], asked: 0 });
+		expect(read([prices("1.250", "2.5", "1,250")])).toEqual({
+			rows: [["1.250", "2.5", "1,250"]],
+			asked: 0,
+		});
+		// A comma beside them is of other customs, and so may the point be.
+		expect(read([prices("1.250", "2.5", "0,5")]).asked).toBe(1);
+		expect(read([prices("1.250", "2,5")]).rows).toEqual([["1250", "2.5"]]);
+		// By limits: 5125 births a day are none, of waste 1400 % is none, 1.4 packs are none.
+		const births = ours(unitSheet, "key,value\nbirths_per_day,5.125");
+		expect(read([births])).toEqual({ rows: [["births_per_day,5.125"]], asked: 0 });
+		const both = ours(itemsSheet, "wastage_pct,pack_price\n1.400,1.400");
+		expect(read([both])).toEqual({ rows: [["1.400,1.400"]], asked: 0 });
+		expect(read([ours(itemsSheet, "depot_packs\n1.400")]).rows).toEqual([["1400"]]);
+		// Other sheets tell nothing of it, and an answer still counts.
+		expect(read([prices("2.5"), ours(lotsSheet, "quantity\n1.400")]).asked).toBe(1);
+		expect(read([prices("1.250")], { numbers: "comma" }).rows).toEqual([["1250"]]);
+	});
+
 	test("a cell that was a number has a point, whatever stands around it", () => {
 		const table = { header: ["quantity"], rows: [["1.400"], ["0,5"]] };
 		const given = { sheet: lotsSheet, table, isNumber: (row: number) => row === 0 };
