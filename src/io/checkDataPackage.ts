@@ -33,9 +33,10 @@ interface Descriptor {
 	readonly basinbook_format?: unknown;
 }
 
-/** Edition of the file format that a description without complaint names; the first one named none. */
-export function formatOf(text: string): number {
-	return Number((JSON.parse(text) as Descriptor).basinbook_format ?? 1);
+/** Edition of the file format that a description without complaint names; undefined where it names none. */
+export function formatOf(text: string): number | undefined {
+	const { basinbook_format: format } = JSON.parse(text) as Descriptor;
+	return format === undefined ? undefined : Number(format);
 }
 
 function complaint(text: string): string | undefined {

@@ -4,6 +4,7 @@ import { readBlock } from "../core/read/block/readBlock.ts";
 import type { TextTable, Workbook } from "../core/workbook.ts";
 import { checkDataPackage, formatOf } from "./checkDataPackage.ts";
 import { decode } from "./decode.ts";
+import { editionShown } from "./editionShown.ts";
 import { emptySpreadsheet, notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
 import { type Answers, type OpenQuestion, questionProblem } from "./fileQuestion.ts";
 import { formatProblems } from "./formatProblems.ts";
@@ -44,7 +45,7 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 	const unpacked = unpackedFiles(given);
 	const problems: Problem[] = [...unpacked.problems];
 	const files = unpacked.files.filter(isNoClutter);
-	const format = readDescription(files, problems);
+	const described = readDescription(files, problems);
 	const isOurs = files.some(({ name }) => baseName(name) === DESCRIPTION);
 	const [remembered, ...more] = files.filter(({ name }) => baseName(name) === HISTORY_FILE);
 	// Two of them are of two workbooks; their sheets together come from neither.
@@ -60,7 +61,7 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 		const name = baseName(file.name);
 		if (name === DESCRIPTION || name === HISTORY_FILE) continue;
 		const claim = sheetNamed(name);
-		const isNewer = (format ?? FORMAT) > FORMAT && name.endsWith(".csv");
+		const isNewer = (described?.format ?? FORMAT) > FORMAT && name.endsWith(".csv");
 		if ((claim && computedFiles.has(claim.file)) || (isNewer && isResult(file))) {
 			if (!isResult(file)) results.push(name);
 			continue;
@@ -78,14 +79,14 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 	}
 	for (const name of unpacked.empty) problems.push(emptySpreadsheet(baseName(name)));
 	if (results.length > 0) problems.push(resultFiles(results));
-	const all = settled(given, { claimants, newer, format, problems }, answers);
+	const all = settled(given, { claimants, newer, described, problems }, answers);
 	return history ? { ...all, history } : all;
 }
 
 interface Found {
 	readonly claimants: ReadonlyMap<string, readonly Claimant[]>;
 	readonly newer: Readonly<Record<string, TextTable>>;
-	readonly format: number | undefined;
+	readonly described: Described | undefined;
 	readonly problems: readonly Problem[];
 }
 
@@ -103,40 +104,44 @@ function settled(given: readonly NamedBytes[], found: Found, answers: Answers): 
 	const tables = Object.fromEntries(
 		sheets.map(({ sheet }, at) => [sheet.file, block.tables[at] as TextTable]),
 	);
+	const { described } = found;
+	const format = described && (described.format ?? editionShown(tables));
 	const problems = [
+		...(format === undefined ? [] : formatProblems(format)),
 		...found.problems,
 		...questions.map(questionProblem),
 		...rewrittenProblem(block.rewritten),
 	];
 	const workbook = {
 		tables: { ...tables, ...found.newer },
-		...(found.format === undefined ? {} : { format: found.format }),
+		...(format === undefined || format === FORMAT ? {} : { format }),
 	};
 	if (Object.keys(workbook.tables).length === 0 && problems.every((p) => p.weight === "advice"))
 		problems.push(notAWorkbook(given.map(({ name }) => baseName(name))));
 	return { workbook, problems, questions };
 }
 
-/** Edition of the file format, where the description names one that is not the present one. */
-function readDescription(files: readonly NamedBytes[], problems: Problem[]): number | undefined {
+/** A description that can be used. */
+interface Described {
+	/** Edition of the file format that it names, where it names one. */
+	readonly format: number | undefined;
+}
+
+function readDescription(files: readonly NamedBytes[], problems: Problem[]): Described | undefined {
 	const file = files.find(({ name }) => baseName(name) === DESCRIPTION);
 	if (!file) return undefined;
 	const read = describedFormat(file.bytes);
+	if ("format" in read) return read;
 	problems.push(...read.problems);
-	return read.format === FORMAT ? undefined : read.format;
+	return undefined;
 }
 
-function describedFormat(bytes: Uint8Array): {
-	readonly format?: number;
-	readonly problems: readonly Problem[];
-} {
+function describedFormat(bytes: Uint8Array): Described | { readonly problems: readonly Problem[] } {
 	if (bytes.length > MOST_BYTES) return { problems: [tooLargeFile(DESCRIPTION, bytes.length)] };
 	const decoded = decode(DESCRIPTION, bytes, "utf-8");
 	if (!decoded.ok) return { problems: [decoded.problem] };
 	const wrong = checkDataPackage(DESCRIPTION, decoded.text);
-	if (wrong.length > 0) return { problems: wrong };
-	const format = formatOf(decoded.text);
-	return { format, problems: formatProblems(format) };
+	return wrong.length > 0 ? { problems: wrong } : { format: formatOf(decoded.text) };
 }
 
 /** In the zip of a workbook the results have a folder of their own; nobody asked for them. */

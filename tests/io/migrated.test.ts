@@ -98,6 +98,49 @@ describe("a workbook of the first edition", () => {
 	});
 });
 
+// record.md: a workbook of edition 1 or 2 keeps its meaning; workbook-format.md, Edition 3, has what came with it.
+describe("a description that names no edition", () => {
+	const unnamed = named("datapackage.json", description);
+	const readWith = (name: string, text: string) =>
+		readFiles([...files.filter((file) => file.name !== name), named(name, text), unnamed]);
+	const textOf = (name: string) => readFileSync(join(folder, name), "utf8");
+	const withColumn = (name: string, column: string) =>
+		readWith(name, textOf(name).replace(/\r?\n/, `,${column}\n`));
+
+	test.each([
+		["uses.csv", readWith("uses.csv", "at,kit,what,by,note\n")],
+		["rounds-done.csv", readWith("rounds-done.csv", "date,start,kits\n")],
+		["placed.csv", readWith("placed.csv", "ordered_on,item,packs\n")],
+		["purpose of a check", withColumn("checks.csv", " purpose ")],
+		["a limit of rounds", withColumn("kinds.csv", "replace_after_rounds")],
+		["boil_for", readWith("unit.csv", `${textOf("unit.csv").trimEnd()}\nboil_for,\n`)],
+	])("is of edition 3 where there is %s", (_what, read) => {
+		expect(read.workbook.format).toBeUndefined();
+		expect(read.problems).toEqual([]);
+		expect(migrated(read.workbook).tables).toEqual(read.workbook.tables);
+	});
+
+	test.each([
+		["a column of edition 2", withColumn("records.csv", "times")],
+		["a column that no edition knows", withColumn("kits.csv", "purpose")],
+		[
+			"a setting that no edition knows",
+			readWith("unit.csv", `${textOf("unit.csv").trimEnd()}\nboil,1\n`),
+		],
+	])("is of the first where there is no more than %s", (_what, read) => {
+		expect(read.workbook.format).toBe(1);
+		expect(read.problems.map(({ code }) => code)).toContain("older-format");
+	});
+
+	test("plans as with its edition, where the demo's own is taken out", async () => {
+		const demo = readdirSync("sample-csv")
+			.filter((name) => /csv|json/.test(name))
+			.map((name) => named(name, readFileSync(join("sample-csv", name), "utf8")));
+		const without = demo.map((file) => (file.name === "datapackage.json" ? unnamed : file));
+		expect(readFiles(without)).toEqual(readFiles(demo));
+	});
+});
+
 describe("a setting whose usual value came later", () => {
 	const unit = (...rows: string[][]) => ({
 		"unit.csv": { header: ["key", "value"], rows: [["unit_name", "A"], ...rows] },

@@ -54,6 +54,9 @@ export const descriptionReader: Reader = {
 		const { resources } = JSON.parse(text);
 		assert.ok(Array.isArray(resources), "no list of resources, and no word of it");
 		const format = formatOf(text);
-		assert.ok(Number.isInteger(format) && format >= 1, `edition ${format}`);
+		assert.ok(
+			format === undefined || (Number.isInteger(format) && format >= 1),
+			`edition ${format}`,
+		);
 	},
 };
