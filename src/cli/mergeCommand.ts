@@ -59,7 +59,7 @@ export const mergeCommand: Command = async (args, { log, error }) => {
 			: writtenTo(out, files, error);
 		if (!(await written)) return 1;
 		log(summary(together, out));
-		return together.conflicts.length > 0 ? 1 : 0;
+		return problems.some(({ weight }) => weight === "error") ? 1 : 0;
 	} catch (trouble) {
 		error(PROGRAM_ERROR, trouble);
 		return 1;

@@ -11,10 +11,11 @@ import { problemsCsv } from "../io/computedCsv.ts";
 import { readCopy } from "../io/history/readCopy.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 import { workbookFiles } from "../io/workbookFiles.ts";
+import { otherFiles } from "./otherFiles.ts";
 
 interface MergeFiles {
-	/** Text of every file to write, by name. */
-	readonly files: Readonly<Record<string, string>>;
+	/** Every file to write, by name. */
+	readonly files: Readonly<Record<string, string | Uint8Array>>;
 	readonly problems: readonly Problem[];
 	readonly together: Together;
 }
@@ -27,12 +28,18 @@ export function mergeFiles(ours: ReadFiles, theirs: ReadFiles, base?: ReadFiles)
 		? mergeCopies(since(from, one), since(from, other))
 		: mergeCopies(one, other);
 	const [name, otherName] = [unitName(one.workbook), unitName(other.workbook)];
+	const others = otherFiles(ours, theirs, base);
 	const problems = [
 		...(name !== otherName && name && otherName ? [twoUnits(name, otherName)] : []),
 		...together.conflicts.map(conflictProblem),
+		...others.problems,
 	];
 	const files = workbookFiles(together.workbook, undefined, together.descent);
-	return { files: { ...files, "problems.csv": problemsCsv(problems) }, problems, together };
+	return {
+		files: { ...others.files, ...files, "problems.csv": problemsCsv(problems) },
+		problems,
+		together,
+	};
 }
 
 /** A copy as what was made of a base, whatever its own file remembers of its rows. */

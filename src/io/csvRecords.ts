@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { lineBreaks } from "../core/lineBreaks.ts";
 import { unguarded } from "./guarded.ts";
 import { type Separator, separatorOf } from "./separatorOf.ts";
 import { type Slip, tidied } from "./tidied.ts";
@@ -53,9 +54,4 @@ function linesOf(records: readonly string[][], tidy: string): (record: number) =
 		for (const cell of cells) line += lineBreaks(cell);
 	}
 	return (record) => lines[record] as number;
-}
-
-/** Line ends inside a text. */
-export function lineBreaks(text: string): number {
-	return text.includes("\n") || text.includes("\r") ? (text.match(/\r\n?|\n/g)?.length ?? 0) : 0;
 }

@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { lineBreaks } from "../core/lineBreaks.ts";
 import type { Problem } from "../core/problem.ts";
 import type { TextTable } from "../core/workbook.ts";
 import {
@@ -11,7 +12,7 @@ import {
 	tooManyColumns,
 	tooManyRows,
 } from "./csvProblems.ts";
-import { BYTE_ORDER_MARKS, lineBreaks } from "./csvRecords.ts";
+import { BYTE_ORDER_MARKS } from "./csvRecords.ts";
 import { unguarded } from "./guarded.ts";
 import { type Separator, separatorOf } from "./separatorOf.ts";
 import { tidied } from "./tidied.ts";

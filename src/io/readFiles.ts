@@ -27,6 +27,8 @@ export interface ReadFiles {
 	readonly questions: readonly OpenQuestion[];
 	/** What the workbook remembers of its saves, where it does. */
 	readonly history?: History;
+	/** Files of a person's own beside it, that are no sheets; absent where there are none. */
+	readonly others?: readonly NamedBytes[];
 }
 
 const DESCRIPTION = "datapackage.json";
@@ -57,6 +59,7 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 		claimants.set(read.sheet.file, [...(claimants.get(read.sheet.file) ?? []), { name, read }]);
 	const newer: Record<string, TextTable> = {};
 	const results: string[] = [];
+	const others: NamedBytes[] = [];
 	for (const file of files) {
 		const name = baseName(file.name);
 		if (name === DESCRIPTION || name === HISTORY_FILE) continue;
@@ -69,6 +72,7 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 		const read = readSheetFile(name, file, claim, { encoding: answers.encoding, isNewer });
 		for (const wrong of read.problems) problems.push(wrong);
 		if (read.as === "sheet") claims(file.name, { ...read.table, isOurs });
+		else if (read.as === "other") others.push(file);
 		else if (read.as === "newer") newer[name] = read.table;
 	}
 	for (const sheet of unpacked.sheets) {
@@ -80,7 +84,7 @@ export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): 
 	for (const name of unpacked.empty) problems.push(emptySpreadsheet(baseName(name)));
 	if (results.length > 0) problems.push(resultFiles(results));
 	const all = settled(given, { claimants, newer, described, problems }, answers);
-	return history ? { ...all, history } : all;
+	return { ...all, ...(history && { history }), ...(others.length > 0 && { others }) };
 }
 
 interface Found {

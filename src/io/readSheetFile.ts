@@ -14,6 +14,8 @@ export type SheetFile = { readonly problems: readonly Problem[] } & (
 	| { readonly as: "sheet"; readonly table: BlockTable }
 	/** Of a newer edition, which knows it: kept as it is. */
 	| { readonly as: "newer"; readonly table: TextTable }
+	/** Of a person's own, that belongs to no workbook. */
+	| { readonly as: "other" }
 	| { readonly as: "nothing" }
 );
 
@@ -30,19 +32,20 @@ export function readSheetFile(
 	{ encoding, isNewer }: How,
 ): SheetFile {
 	const nothing = (...problems: readonly Problem[]): SheetFile => ({ as: "nothing", problems });
+	const other: SheetFile = { as: "other", problems: [unknownFile(name)] };
 	const mayBeText = claim !== undefined || /\.(csv|tsv|txt)$/.test(name);
 	if (!mayBeText) {
-		const other = otherProgramsSheet(name);
-		return nothing(other ? otherProgram(name, other) : unknownFile(name));
+		const meant = otherProgramsSheet(name);
+		return meant ? nothing(otherProgram(name, meant)) : other;
 	}
 	if (bytes.length > MOST_BYTES) return nothing(tooLargeFile(name, bytes.length));
 	const decoded = decode(claim?.exact ? claim.file : name, bytes, encoding);
-	if (!decoded.ok) return claim ? nothing(decoded.problem) : nothing(unknownFile(name));
+	if (!decoded.ok) return claim ? nothing(decoded.problem) : other;
 	const { table, problems: wrong, refused, separator } = readCsv(name, decoded.text);
 	const problems = [...(decoded.advice ? [decoded.advice] : []), ...wrong];
-	if (refused) return claim ? nothing(...problems) : nothing(unknownFile(name));
+	if (refused) return claim ? nothing(...problems) : other;
 	const found = sheetIn(table, claim);
 	if ("sheet" in found) return { as: "sheet", table: { ...found, separator }, problems };
 	if (isNewer) return { as: "newer", table, problems };
-	return nothing(found.meant ? unreadSheet(name, found.meant) : unknownFile(name));
+	return found.meant ? nothing(unreadSheet(name, found.meant)) : other;
 }

@@ -1,3 +1,4 @@
+import { lineBreaks } from "../core/lineBreaks.ts";
 import type { Problem } from "../core/problem.ts";
 import { type ReadBlock, readBlock } from "../core/read/block/readBlock.ts";
 import type { Sheet } from "../core/sheet.ts";
@@ -11,7 +12,7 @@ import {
 	quoteProblem,
 	tooManyColumns,
 } from "./csvProblems.ts";
-import { type CsvRecords, csvRecords, lineBreaks } from "./csvRecords.ts";
+import { type CsvRecords, csvRecords } from "./csvRecords.ts";
 import { decode } from "./decode.ts";
 import { unknownFile } from "./fileProblems.ts";
 import { type Answers, type OpenQuestion, questionProblem } from "./fileQuestion.ts";

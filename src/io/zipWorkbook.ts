@@ -15,9 +15,12 @@ export function zipWorkbook(workbook: Workbook, plan?: Plan, descent?: Descent):
 	return zipTexts(workbookFiles(workbook, plan, descent));
 }
 
-/** Texts as one zip of files in UTF-8. */
-export function zipTexts(texts: Readonly<Record<string, string>>): Uint8Array {
+/** Texts, in UTF-8, and files as they are, as one zip. */
+export function zipTexts(texts: Readonly<Record<string, string | Uint8Array>>): Uint8Array {
 	const encoder = new TextEncoder();
-	const files = Object.entries(texts).map(([name, text]) => [name, encoder.encode(text)]);
+	const files = Object.entries(texts).map(([name, text]) => [
+		name,
+		typeof text === "string" ? encoder.encode(text) : text,
+	]);
 	return zipFiles(Object.fromEntries(files));
 }

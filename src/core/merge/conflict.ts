@@ -11,7 +11,7 @@ export interface Said {
 	readonly save: Save | undefined;
 }
 
-/** What both copies changed, each differently: one cell, or a row that one changed and the other deleted. */
+/** What the copies say differently, each by itself: one cell, or a row that one changed and the other deleted. */
 export interface Conflict {
 	/** By this a choice is given; the same for the same two copies. */
 	readonly key: string;
@@ -24,6 +24,8 @@ export interface Conflict {
 	readonly line: number | null;
 	readonly ours: Said;
 	readonly theirs: Said;
+	/** Set where nobody can tell which of them changed it. */
+	readonly unsure?: true;
 }
 
 /** Which side counts in a conflict, by its key. */

@@ -5,7 +5,7 @@ import type { Conflict, Said } from "./conflict.ts";
 
 /** A conflict as a problem: both texts, and whose they are where that is known. */
 export function conflictProblem(conflict: Conflict): Problem {
-	const { file, line, column, row, ours, theirs } = conflict;
+	const { file, line, column, row, ours, theirs, unsure } = conflict;
 	const label = sheetOf(file)?.columns[column]?.label ?? column;
 	const [our, their] = [saidWords(ours), saidWords(theirs)];
 	return problem(
@@ -17,7 +17,9 @@ export function conflictProblem(conflict: Conflict): Problem {
 			message:
 				column === ""
 					? say`${file}, ${row}: one copy changed this row, the other deleted it. Ours: ${our}. Theirs: ${their}. Ours was kept.`
-					: say`${file}, ${row}, ${label}: both copies changed it, each differently. Ours: ${our}. Theirs: ${their}. Ours was kept.`,
+					: unsure
+						? say`${file}, ${row}, ${label}: the two copies differ, and nothing tells which of them changed it. Ours: ${our}. Theirs: ${their}. Ours was kept.`
+						: say`${file}, ${row}, ${label}: both copies changed it, each differently. Ours: ${our}. Theirs: ${their}. Ours was kept.`,
 		},
 	);
 }
@@ -27,6 +29,19 @@ export function saidWords({ text, save }: Said): string {
 	const said = text === undefined ? say`deleted` : text.trim() === "" ? say`blank` : say`“${text}”`;
 	const known = [save?.by, save?.at.replace("T", " ")].filter(Boolean).join(", ");
 	return known === "" ? said : `${said} (${known})`;
+}
+
+/** Two different files of one name that belong to no workbook. */
+export function twoFiles(file: string): Problem {
+	return problem(
+		{ file, line: null, column: "" },
+		{
+			code: "conflict",
+			received: file,
+			allowed: say`what one of the two copies says`,
+			message: say`${file} is not part of a workbook, and the two copies have two different files of this name. Ours was kept.`,
+		},
+	);
 }
 
 /** That two copies name two units: they may be of two wards, or of one that was renamed. */

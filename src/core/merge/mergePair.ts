@@ -20,6 +20,8 @@ export function mergePair(sides: SheetSides, ourRow: number, theirRow: number): 
 	if (isUntouched(ours, theirs))
 		return { cells: own, origin, changed: ours.changed, conflicts: [], changes: [] };
 	const born = bornIn(origin);
+	// Of a row that neither has from the other, or that another program wrote anew, it is not known.
+	const isShared = ours.origin === theirs.origin && !isUnsure(ours, theirs);
 	const conflicts: Omit<Conflict, "line">[] = [];
 	const changes: Change[] = [];
 	const changed = new Map<string, string>();
@@ -34,6 +36,7 @@ export function mergePair(sides: SheetSides, ourRow: number, theirRow: number): 
 		if (found === "open")
 			conflicts.push({
 				...place,
+				...(!(isShared && our.isNew && their.isNew) && { unsure: true }),
 				key,
 				row: nameOfRow(sides, ours),
 				ours: { text: our.text, save: sides.ours.saves.get(our.save) },
@@ -65,15 +68,18 @@ function textIn({ cells, side }: SideRow, column: MergedColumn): string {
 	return cells[column[side]] ?? "";
 }
 
+function isUnsure(row: SideRow, other: SideRow): boolean {
+	return (row.descent.altered ?? other.descent.altered) !== undefined;
+}
+
 function stateOf(row: SideRow, other: SideRow, column: MergedColumn): CellState {
 	const text = textIn(row, column);
 	const stamp = row.changed.get(column.name);
 	const save = stamp ?? bornIn(row.origin);
-	const isUnsure = row.descent.altered || other.descent.altered;
 	return {
 		text,
 		save,
-		isNew: isUnsure || !other.saves.has(save),
+		isNew: isUnsure(row, other) || !other.saves.has(save),
 		neverFilled: text.trim() === "" && stamp === undefined && row.origin !== other.origin,
 	};
 }

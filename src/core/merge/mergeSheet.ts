@@ -1,3 +1,4 @@
+import { lineBreaks } from "../lineBreaks.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";
 import { withoutBlankEnds } from "../withoutBlankEnds.ts";
 import { columnNames, isStray } from "./columnNames.ts";
@@ -32,6 +33,7 @@ export function mergeSheet(
 	const changed = new Map<string, ReadonlyMap<string, string>>();
 	const conflicts: Conflict[] = [];
 	const changes: Change[] = [];
+	let nextLine = 1 + linesOf(header);
 	const textOf = ({ descent }: SheetSide, at: number) =>
 		(descent.table.rows[at] as readonly string[]).join("\n");
 	const places = inOrder(
@@ -41,11 +43,12 @@ export function mergeSheet(
 	);
 	for (const place of places) {
 		const merged = mergeRow(sides, place);
-		const line = merged.cells ? rows.length + 2 : null;
+		const line = merged.cells ? nextLine : null;
 		for (const conflict of merged.conflicts) conflicts.push({ ...conflict, line });
 		for (const change of merged.changes) changes.push(change);
 		if (!merged.cells) continue;
 		rows.push(merged.cells);
+		nextLine += linesOf(merged.cells);
 		origins.push(merged.origin);
 		if (merged.changed.size > 0) changed.set(merged.origin, merged.changed);
 	}
@@ -59,6 +62,11 @@ export function mergeSheet(
 		conflicts,
 		changes,
 	};
+}
+
+/** Lines that a row takes in the file. */
+function linesOf(cells: readonly string[]): number {
+	return cells.reduce((lines, cell) => lines + lineBreaks(cell), 1);
 }
 
 function mergeRow(sides: SheetSides, { ours, theirs }: MergedPlace): RowMerged {

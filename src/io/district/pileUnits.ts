@@ -1,9 +1,10 @@
 import { readFile } from "node:fs/promises";
 import { basename } from "node:path";
+import { lineBreaks } from "../../core/lineBreaks.ts";
 import type { Problem } from "../../core/problem.ts";
 import { typedSheets } from "../../core/sheets/typedSheets.ts";
 import { LONGEST_CELL, MOST_COLUMNS, tooManyColumns } from "../csvProblems.ts";
-import { csvRecords, lineBreaks } from "../csvRecords.ts";
+import { csvRecords } from "../csvRecords.ts";
 import { unknownFile } from "../fileProblems.ts";
 import type { Answers } from "../fileQuestion.ts";
 import { isClearText } from "../isClearText.ts";

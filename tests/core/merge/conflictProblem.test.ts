@@ -44,6 +44,13 @@ test("a conflict is of a cell, or of a whole row that the other copy deleted", (
 		received: "9",
 		message: expect.stringMatching(/^births.csv, 2027-03-02, Births: both .*“8”.*“9”/),
 	});
+	// Without a state that both come from, one of them may never have touched it.
+	expect(conflictProblem({ ...conflict, unsure: true })).toMatchObject({
+		code: "conflict",
+		message: expect.stringMatching(
+			/^births.csv, 2027-03-02, Births: the two copies differ, .*“8”.*“9”/,
+		),
+	});
 	const gone = { ...conflict, column: "", theirs: { text: undefined } } as typeof conflict;
 	expect(conflictProblem(gone)).toMatchObject({
 		received: "",

@@ -139,7 +139,13 @@ class TwoCopiesView implements View {
 		};
 		paint();
 		return [
-			el("h2", {}, say`Changed in both copies, each differently`),
+			el(
+				"h2",
+				{},
+				conflicts.some(({ unsure }) => unsure)
+					? say`Different in the two copies`
+					: say`Changed in both copies, each differently`,
+			),
 			el("p", {}, say`Choose what counts. The newer one is not always the right one.`),
 			conflicts.length > 1 &&
 				el(
