@@ -1,12 +1,10 @@
-import { conflictProblem, twoUnits } from "../core/merge/conflictProblem.ts";
+import { conflictProblem } from "../core/merge/conflictProblem.ts";
 import type { Copy, Descent } from "../core/merge/descent.ts";
 import { mergeCopies, type Together } from "../core/merge/mergeCopies.ts";
 import { rootDescent } from "../core/merge/rootDescent.ts";
+import { twoUnits } from "../core/merge/twoUnits.ts";
 import { withSave } from "../core/merge/withSave.ts";
 import type { Problem } from "../core/problem.ts";
-import { readSettings } from "../core/read/readSettings.ts";
-import { unitSheet } from "../core/sheets/unit.ts";
-import type { Workbook } from "../core/workbook.ts";
 import { problemsCsv } from "../io/computedCsv.ts";
 import { readCopy } from "../io/history/readCopy.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
@@ -27,10 +25,10 @@ export function mergeFiles(ours: ReadFiles, theirs: ReadFiles, base?: ReadFiles)
 	const together = from
 		? mergeCopies(since(from, one), since(from, other))
 		: mergeCopies(one, other);
-	const [name, otherName] = [unitName(one.workbook), unitName(other.workbook)];
+	const units = twoUnits(one.workbook, other.workbook);
 	const others = otherFiles(ours, theirs, base);
 	const problems = [
-		...(name !== otherName && name && otherName ? [twoUnits(name, otherName)] : []),
+		...(units ? [units] : []),
 		...together.conflicts.map(conflictProblem),
 		...others.problems,
 	];
@@ -49,9 +47,4 @@ function since(base: Descent, { workbook, descent }: Copy): Copy {
 	const from = withSave(base, workbook, state);
 	const saves = new Map([...from.saves, ...descent.saves].map((save) => [save.id, save]));
 	return { workbook, descent: { ...from, saves: [...saves.values()] } };
-}
-
-function unitName({ tables }: Workbook): string {
-	const { outcome } = readSettings(tables[unitSheet.file]).settings.unit_name;
-	return outcome.ok ? outcome.value : "";
 }

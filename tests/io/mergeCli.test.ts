@@ -183,6 +183,13 @@ test("copies of two units are said to be so", async () => {
 	expect(stderr).toMatch(/two units, “.+” and “Elsewhere”/);
 });
 
+test("a single sheet is of no other unit", async () => {
+	const single = join(place, "single");
+	cpSync("sample-csv/uses.csv", join(single, "uses.csv"));
+	const { status, stderr } = await run(ours, single, "--out", out);
+	expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+});
+
 test.each([
 	[[]],
 	[["one"]],

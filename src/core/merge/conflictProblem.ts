@@ -1,4 +1,4 @@
-import { advice, type Problem, problem } from "../problem.ts";
+import { type Problem, problem } from "../problem.ts";
 import { say } from "../say.ts";
 import { sheetOf } from "../sheets/sheetOf.ts";
 import type { Conflict, Said } from "./conflict.ts";
@@ -40,19 +40,6 @@ export function twoFiles(file: string): Problem {
 			received: file,
 			allowed: say`what one of the two copies says`,
 			message: say`${file} is not part of a workbook, and the two copies have two different files of this name. Ours was kept.`,
-		},
-	);
-}
-
-/** That two copies name two units: they may be of two wards, or of one that was renamed. */
-export function twoUnits(ours: string, theirs: string): Problem {
-	return advice(
-		{ file: "unit.csv", line: null, column: "unit_name" },
-		{
-			code: "two-units",
-			received: theirs,
-			allowed: ours,
-			message: say`The two copies name two units, “${ours}” and “${theirs}”. If they are two units, do not bring them together: their kits and their stock would be one.`,
 		},
 	);
 }

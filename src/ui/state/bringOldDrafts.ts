@@ -1,6 +1,6 @@
 import { tablesIn } from "../../core/edit/tablesIn.ts";
+import { unitNameIn } from "../../core/sheets/unitNameIn.ts";
 import { inDrafts } from "./inDrafts.ts";
-import { unitNameIn } from "./unitNameIn.ts";
 
 const PREFIX = "basinbook-draft-";
 /** Edition of the file format when drafts were kept there. */

@@ -1,10 +1,10 @@
 import type { Descent } from "../../core/merge/descent.ts";
 import { say } from "../../core/say.ts";
+import { unitNameIn } from "../../core/sheets/unitNameIn.ts";
 import type { Workbook } from "../../core/workbook.ts";
 import { FORMAT } from "../../io/migrated.ts";
 import { inDrafts } from "./inDrafts.ts";
 import { showAsOpen } from "./openDrafts.ts";
-import { unitNameIn } from "./unitNameIn.ts";
 
 /** What a person knows a draft by. */
 export interface Draft {

@@ -1,20 +1,8 @@
 import { expect, test } from "vitest";
-import { conflictProblem, saidWords, twoUnits } from "../../../src/core/merge/conflictProblem.ts";
+import { conflictProblem, saidWords } from "../../../src/core/merge/conflictProblem.ts";
 import { rowName } from "../../../src/core/merge/rowName.ts";
 import { journalSheet } from "../../../src/core/sheets/journal.ts";
 import { usesSheet } from "../../../src/core/sheets/uses.ts";
-
-test("two units are told by both names, at the unit's name", () => {
-	expect(twoUnits("Ward A", "Ward B")).toMatchObject({
-		file: "unit.csv",
-		line: null,
-		column: "unit_name",
-		weight: "advice",
-		code: "two-units",
-		received: "Ward B",
-		allowed: "Ward A",
-	});
-});
 
 test.each([
 	[{ text: "8" }, "“8”"],

@@ -1,10 +1,10 @@
 import assert from "node:assert/strict";
 import { tablesIn } from "../../../src/core/edit/tablesIn.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
+import { unitNameIn } from "../../../src/core/sheets/unitNameIn.ts";
 import { lineOf } from "../../../src/core/workbook.ts";
 import { migrated } from "../../../src/io/migrated.ts";
 import { readFiles } from "../../../src/io/readFiles.ts";
-import { unitNameIn } from "../../../src/ui/state/unitNameIn.ts";
 import { expectSame } from "../expectSame.ts";
 import type { Reader } from "../fuzzed.ts";
 import { sampleFiles } from "../sample.ts";

@@ -1,6 +1,6 @@
 import { type Tried, type TriedOn, triedOn } from "../../../core/edit/trial/triedOn.ts";
+import { unitNameIn } from "../../../core/sheets/unitNameIn.ts";
 import type { Book, State } from "../../state/store.ts";
-import { unitNameIn } from "../../state/unitNameIn.ts";
 
 /** Where the browser keeps it through a reload of this window; no file and no draft has it. */
 const KEPT_AS = "basinbook-tried";

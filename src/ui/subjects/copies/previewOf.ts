@@ -1,10 +1,8 @@
 import type { Change, Choices, Conflict, Side } from "../../../core/merge/conflict.ts";
-import type { Copy, Save } from "../../../core/merge/descent.ts";
+import type { Save } from "../../../core/merge/descent.ts";
 import { mergeCopies, type Together } from "../../../core/merge/mergeCopies.ts";
+import { twoUnits } from "../../../core/merge/twoUnits.ts";
 import type { Problem } from "../../../core/problem.ts";
-import { readSettings } from "../../../core/read/readSettings.ts";
-import { unitSheet } from "../../../core/sheets/unit.ts";
-import type { Workbook } from "../../../core/workbook.ts";
 import { readCopy } from "../../../io/history/readCopy.ts";
 import { unreadCopy } from "../../../io/history/unreadCopy.ts";
 import type { Opened } from "../../files/readGiven.ts";
@@ -18,8 +16,8 @@ export interface Preview {
 	readonly sheets: readonly SheetChanges[];
 	/** The last save of the other copy, where it remembers any with a time or a name. */
 	readonly theirSave: Save | undefined;
-	/** The names of the units, where they are two. */
-	readonly units: readonly [string, string] | undefined;
+	/** Set where the copies name two units. */
+	readonly units: Problem | undefined;
 	/** Together with what was chosen. */
 	chosen(choices: Choices): Together;
 }
@@ -51,7 +49,7 @@ export function previewOf(
 		together,
 		sheets,
 		theirSave: theirs.descent.saves.findLast(({ at, by }) => at !== "" || by !== ""),
-		units: twoNames(ours, theirs),
+		units: twoUnits(ours.workbook, theirs.workbook),
 		chosen: (choices) => mergeCopies(ours, theirs, choices),
 	};
 }
@@ -59,14 +57,4 @@ export function previewOf(
 /** How many of a kind came from a side. */
 export function countOf(changes: readonly Change[], from: Side, kind: Change["kind"]): number {
 	return changes.filter((change) => change.from === from && change.kind === kind).length;
-}
-
-function twoNames(ours: Copy, theirs: Copy): Preview["units"] {
-	const [one, other] = [nameOf(ours.workbook), nameOf(theirs.workbook)];
-	return one !== "" && other !== "" && one !== other ? [one, other] : undefined;
-}
-
-function nameOf({ tables }: Workbook): string {
-	const { outcome } = readSettings(tables[unitSheet.file]).settings.unit_name;
-	return outcome.ok ? outcome.value : "";
 }

@@ -93,12 +93,7 @@ class TwoCopiesView implements View {
 		both.addEventListener("click", () => this.#bringTogether(found));
 		return [
 			...copyWords(other, found).map((words) => el("p", {}, words)),
-			found.units &&
-				el(
-					"p",
-					{ class: "reason" },
-					say`The two copies name two units, “${found.units[0]}” and “${found.units[1]}”. If they are two units, do not bring them together: their kits and their stock would be one.`,
-				),
+			found.units && el("p", { class: "reason" }, found.units.message),
 			other.problems.length > 0 &&
 				problemList(other.problems, this.#around.goTo, say`Found in the other copy`),
 			sheets.length > 0 && el("h2", {}, say`What comes from where`),
