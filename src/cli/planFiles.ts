@@ -7,13 +7,14 @@ import { dataPackage } from "../io/dataPackage.ts";
 import { computedTables, typedTables } from "../io/describedTable.ts";
 import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
+import { hasHole } from "./hasHole.ts";
 
 interface PlanFiles {
 	/** Text of every file to write, by name. */
 	readonly files: Readonly<Record<string, string>>;
 	/** Of reading and of planning, each once, by file and line. */
 	readonly problems: readonly Problem[];
-	/** False where the plan, or the workbook it is made from, is not whole. */
+	/** False where the plan, or the workbook it is made from, is not whole: also where a sheet has a hole for what cannot be read. */
 	readonly made: boolean;
 }
 
@@ -34,6 +35,8 @@ export function planFiles(
 ): PlanFiles {
 	const canPlan = questions.length === 0 && Object.keys(workbook.tables).length > 0;
 	const made = canPlan ? plan(migrated(workbook), today) : noPlan;
+	// By now those of what was typed, and no others.
+	const typed = made.found;
 	const problems = distinct([...found, ...made.problems]).sort(byPlace);
 	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
 	const files: Record<string, string> = {
@@ -41,5 +44,6 @@ export function planFiles(
 		"datapackage.json": dataPackage(described, besideWorkbook ? workbook.format : undefined),
 	};
 	for (const table of Object.values(made.tables)) files[table.sheet.file] = computedCsv(table);
-	return { files, problems, made: made.made && found.every(({ weight }) => weight === "advice") };
+	const isRead = found.every(({ weight }) => weight === "advice");
+	return { files, problems, made: made.made && isRead && !hasHole(made, typed) };
 }

@@ -114,6 +114,28 @@ describe("plan not made", () => {
 		expect(births[2]).toBe("");
 	});
 
+	// workbook-format.md: 1 where the plan could not be made; an empty list of fires is no plan of them.
+	test.each([
+		["room_c", "boiling.csv", "litres"],
+		["pot_litres", "boiling.csv", "light_by"],
+		["altitude_m", "water.csv", "fuel_expected"],
+		["review_days", "order.csv", "order_packs"],
+	])("1 where nobody can read %s, for which %s has no %s", async (key, file, column) => {
+		change("unit.csv", new RegExp(`^${key},.*`, "m"), `${key},abc`);
+		const { status, stdout } = await run(unit, "--out", out);
+		expect([status, stdout]).toEqual([1, expect.stringContaining("Plan not made")]);
+		const { header, rows } = readCsv("", readFileSync(join(out, file), "utf8")).table;
+		expect(rows[0]?.[header.indexOf(column)]).toBe("");
+	});
+
+	test("0 where what cannot be read leaves no hole, or what can be read cannot be done in time", async () => {
+		change("unit.csv", "key,value", "key,value\nworker_hours_a_day,abc");
+		change("unit.csv", /^room_c,.*/m, "room_c,37");
+		const { status, stderr } = await run(unit, "--out", out);
+		expect(status).toBe(0);
+		expect(stderr.filter((line) => line.startsWith("Error"))).not.toEqual([]);
+	});
+
 	test("each problem stands once, by file and line", async () => {
 		change("births.csv", "2027-03-03,8", "2027-03-03,many");
 		change("births.csv", "2027-03-01,", "2027-02-30,");
