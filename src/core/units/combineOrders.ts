@@ -79,12 +79,15 @@ function nameOf({ file, row }: Part): string {
 	return row.value.unit_name || file;
 }
 
+/** What of it is known; where no unit says any, it is blank. */
 function added(
-	parts: readonly Part[],
+	given: readonly Part[],
 	column: "usable" | "on_order" | "use_expected" | "target_stock",
 	of: (row: OrderRow) => number = (row) => row[column] ?? 0,
-): Figure {
+): Figure<number | null> {
 	const { label } = orderSheet.columns[column];
+	const parts = given.filter(({ row }) => row.value[column] !== null);
+	if (parts.length === 0) return nameFigure(label, null);
 	const amounts = answer(parts.map(({ row }) => of(row.value)));
 	const named = () =>
 		Object.fromEntries(

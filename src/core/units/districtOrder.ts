@@ -7,7 +7,7 @@ import { unitsOrderSheet } from "../sheets/unitsOrder.ts";
 import type { ItemNames } from "./itemNames.ts";
 import { ItemSum } from "./itemSum.ts";
 import type { OrderRow } from "./needOf.ts";
-import { lessStore, orderOfNeed } from "./orderOfNeed.ts";
+import { isKnown, lessStore, orderOfNeed } from "./orderOfNeed.ts";
 import { noPackSize, severalSizes } from "./packProblems.ts";
 import type { InStore } from "./storeStock.ts";
 
@@ -66,13 +66,13 @@ function rowOf(
 	inStore: number | undefined,
 	measures: readonly string[],
 ): ComputedRow<typeof unitsOrderSheet> {
-	const figure = (key: keyof typeof columns, value: number): Figure => ({
+	const figure = <T extends number | null>(key: keyof typeof columns, value: T): Figure<T> => ({
 		...nameFigure(columns[key].label, value),
 		unit: columns[key].unit,
 	});
 	const need = figure("need", sum.need);
 	const in_store = inStore === undefined ? undefined : figure("in_store", inStore);
-	const toOrder = in_store ? derive(lessStore, { need, inStore: in_store }) : need;
+	const toOrder = in_store && isKnown(need) ? derive(lessStore, { need, inStore: in_store }) : need;
 	const packSize = packSizeOf(sum, toOrder);
 	return {
 		item: nameFigure(columns.item.label, sum.item),
@@ -98,7 +98,7 @@ function rowOf(
 }
 
 /** Where no unit names a pack there is nothing to round to, unless nothing is ordered. */
-function packSizeOf({ item, packSize }: ItemSum, toOrder: Figure): Figure {
+function packSizeOf({ item, packSize }: ItemSum, toOrder: Figure<number | null>): Figure {
 	const { label, unit } = columns.pack_size;
 	if (packSize !== undefined) return { ...nameFigure(label, packSize), unit };
 	const { outcome } = toOrder;

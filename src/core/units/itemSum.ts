@@ -8,12 +8,13 @@ export class ItemSum {
 	short = 0;
 	unknown = 0;
 	runOutFirst = 0;
-	usable = 0;
-	onOrder = 0;
-	useExpected = 0;
-	targetStock = 0;
-	need = 0;
-	unitPacks = 0;
+	/** What of it is known; null where no unit says any. */
+	usable: number | null = null;
+	onOrder: number | null = null;
+	useExpected: number | null = null;
+	targetStock: number | null = null;
+	need: number | null = null;
+	unitPacks: number | null = null;
 	runOutOn = "";
 	orderBy = "";
 	/** The packs that units name, each with the first price given for it. */
@@ -33,12 +34,12 @@ export class ItemSum {
 		if (need > 0) this.short++;
 		if (!hasNeed(row)) this.unknown++;
 		if (row.emergency === "yes") this.runOutFirst++;
-		this.usable += row.usable ?? 0;
-		this.onOrder += row.on_order ?? 0;
-		this.useExpected += row.use_expected ?? 0;
-		this.targetStock += row.target_stock ?? 0;
-		this.need += need;
-		this.unitPacks += row.order_packs ?? 0;
+		this.usable = plus(this.usable, row.usable);
+		this.onOrder = plus(this.onOrder, row.on_order);
+		this.useExpected = plus(this.useExpected, row.use_expected);
+		this.targetStock = plus(this.targetStock, row.target_stock);
+		this.need = plus(this.need, row.target_stock === null ? null : need);
+		this.unitPacks = plus(this.unitPacks, row.order_packs);
 		this.runOutOn = earlier(this.runOutOn, row.run_out_on);
 		this.orderBy = earlier(this.orderBy, row.order_by);
 		const [size] = sizeOf(row);
@@ -57,6 +58,10 @@ export class ItemSum {
 		const size = this.packSize;
 		return (size === undefined ? undefined : this.sizes.get(size)) ?? this.#price;
 	}
+}
+
+function plus(sum: number | null, amount: number | null): number | null {
+	return amount === null ? sum : (sum ?? 0) + amount;
 }
 
 function earlier(before: string, day: string): string {

@@ -45,8 +45,23 @@ const cost = countTimes("combined_cost", say`Cost`, say`currency`, packs, {
 	unit: say`currency`,
 });
 
-/** Packs, quantity and cost of what several units need together. @param price of a pack, where one is known */
-export function orderOfNeed(need: Figure, packSize: Figure, price: number | undefined) {
+const notKnown = {
+	order_packs: nameFigure(packs.label, null),
+	order_quantity: nameFigure(quantity.label, null),
+	cost: nameFigure(cost.label, null),
+};
+
+/**
+ * Packs, quantity and cost of what several units need together; blank where nobody knows the need.
+ *
+ * @param price of a pack, where one is known
+ */
+export function orderOfNeed(
+	need: Figure<number | null>,
+	packSize: Figure,
+	price: number | undefined,
+): Readonly<Record<keyof typeof notKnown, Figure<number | null>>> {
+	if (!isKnown(need)) return notKnown;
 	const ordered = derive(packsOfNeed, { need, packSize });
 	const each = price === undefined ? undefined : nameFigure(say`Price of a pack`, price);
 	return {
@@ -54,4 +69,8 @@ export function orderOfNeed(need: Figure, packSize: Figure, price: number | unde
 		order_quantity: derive(quantity, { count: ordered, each: packSize }),
 		cost: each ? derive(cost, { count: ordered, each }) : nameFigure(say`Cost`, null),
 	};
+}
+
+export function isKnown(figure: Figure<number | null>): figure is Figure {
+	return !figure.outcome.ok || figure.outcome.value !== null;
 }

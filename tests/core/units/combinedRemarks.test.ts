@@ -39,6 +39,19 @@ describe("what stays apart, and what is said", () => {
 		]);
 	});
 
+	// DEVELOPERS.md: never 0 for a hole.
+	test("what no unit's plan has an answer for is blank, and what one has is added up", () => {
+		const columns = ["usable", "target_stock", "need", "order_packs", "order_quantity", "cost"];
+		const hole = { target: "", usable: "", packSize: 50, price: 2 } as const;
+		const [none] = two(hole, hole);
+		expect(columns.map((column) => cell(none, column))).toEqual(columns.map(() => null));
+		expect([cell(none, "on_order"), cell(none, "units")]).toEqual([0, 2]);
+		const [one] = two(hole, { target: 80, usable: 5, packSize: 50, price: 2 });
+		expect(columns.map((column) => cell(one, column))).toEqual([5, 80, 75, 2, 100, 4]);
+		const [enough] = two({ ...hole, target: 0, usable: 0 }, hole);
+		expect(columns.map((column) => cell(enough, column))).toEqual([0, 0, 0, 0, 0, 0]);
+	});
+
 	test("everything there is to say stands in one remark", () => {
 		const [row] = two(
 			{ target: "", packSize: 50, emergency: "yes" },

@@ -199,6 +199,32 @@ test.each([
 	});
 });
 
+// DEVELOPERS.md: never 0 for a hole.
+test("what no unit's plan has an answer for is blank, whatever the store has", () => {
+	const hole = order("gauze,piece,,,,,,100,2,,,no");
+	const blank = { usable: null, on_order: null, use_expected: null, target_stock: null };
+	const nothing = {
+		need: null,
+		to_order: null,
+		order_packs: null,
+		order_quantity: null,
+		cost: null,
+	};
+	for (const stock of [[], ["gauze,40,"]])
+		expect(ordered([hole, hole], { stock }).rows[0]).toMatchObject({
+			...blank,
+			...nothing,
+			units: 2,
+			units_unknown: 2,
+			unit_packs: null,
+		});
+	const known = order("gauze,piece,5,0,1,80,1,100,2,,,no");
+	expect(ordered([hole, known]).rows[0]).toMatchObject({
+		...{ usable: 5, on_order: 0, use_expected: 1, target_stock: 80, need: 75, to_order: 75 },
+		...{ order_packs: 1, unit_packs: 1, units_unknown: 1 },
+	});
+});
+
 test.each([
 	["the first of its size", ["100,2.5", "100,3", "25,1"], 2.5],
 	["the first that is given", ["100,", "100,3"], 3],
