@@ -18,7 +18,7 @@ import type { Pair } from "../countFigures.ts";
 import { productOver } from "../productOver.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { dailyUse, type Horizon, preparationsAhead } from "./horizon.ts";
-import { isUseKnown, itemOver, notSaid, useOfItem } from "./useOfItem.ts";
+import { isUseKnown, itemOver, useNotSaid, useOfItem } from "./useOfItem.ts";
 import { useOfSingleUse } from "./useOfSingleUse.ts";
 
 /** What is asked of an item. */
@@ -57,8 +57,10 @@ function demandOver(
 	const inUse = unit.productInUse;
 	if ("row" in inUse && inUse.row.value.product === item)
 		return productDemand(unit, inUse, ahead, row, days, serviceLevel);
-	if (!isUseKnown(unit, item, ahead.days))
-		return { use: { expected: notSaid, setAside: notSaid }, daily: notSaid };
+	if (!isUseKnown(unit, item)) {
+		const unknown = useNotSaid(unit);
+		return { use: { expected: unknown, setAside: unknown }, daily: unknown };
+	}
 	return {
 		use: itemOver(
 			unit,

@@ -64,19 +64,19 @@ export function itemIfKnown(
 	over: OverDays,
 	confidence: Figure,
 ): Pair {
-	return isUseKnown(unit, item, over.days)
-		? itemOver(unit, item, over, confidence)
-		: { expected: notSaid, setAside: notSaid };
+	if (isUseKnown(unit, item)) return itemOver(unit, item, over, confidence);
+	const unknown = useNotSaid(unit);
+	return { expected: unknown, setAside: unknown };
 }
 
 /** Whether something says what an item goes for; a line of it that cannot be read may, or one of no known item. */
-export function isUseKnown(unit: UnitFigures, item: string, days: readonly UsedDay[]): boolean {
+export function isUseKnown(unit: UnitFigures, item: string): boolean {
 	const { usage, chlorine } = unit.read.tables;
 	return (
 		usage.badRows.some(({ value }) => (value.item ?? item) === item) ||
 		usage.problems.some(({ weight }) => weight === "error") ||
 		usageByItem(usage).of(item).length > 0 ||
-		useOfSingleUse(unit, item, days) !== undefined ||
+		useOfSingleUse(unit, item, []) !== undefined ||
 		// A product that no round is mixed from goes for nothing else.
 		chlorine.rows.some(({ value }) => value.product === item)
 	);
@@ -143,18 +143,29 @@ const notKnown = refusedFigure(
 	}),
 );
 
+/** Most items that are named; all have a dash in their rows. */
+const MOST_NAMED = 5;
+
 /** One advice for all items that nothing is said of. */
-export const notSaid = refusedFigure(
-	usageLabel,
-	usageUnit,
-	noLine,
-	advice(noLine, {
-		code: "use-not-listed",
-		received: say`no line`,
-		allowed: say`a line for each item, with 0 where none goes`,
-		message: say`Of some items no line of “${usageSheet.title}” says how much goes: what the plan uses of them is not known, and a dash stands for it.`,
-	}),
-);
+export const useNotSaid = memoizeByObject((unit: UnitFigures) => {
+	const items = unit.read.tables.items.rows
+		.map(({ value }) => value.item)
+		.filter((item) => !isUseKnown(unit, item));
+	const more = items.length > MOST_NAMED ? ["…"] : [];
+	const named = items.slice(0, MOST_NAMED).map((item) => say`"${item}"`);
+	const names = [...named, ...more].join(", ");
+	return refusedFigure(
+		usageLabel,
+		usageUnit,
+		noLine,
+		advice(noLine, {
+			code: "use-not-listed",
+			received: say`no line`,
+			allowed: say`a line for each item, with 0 where none goes`,
+			message: say`No line of “${usageSheet.title}” says how much goes of ${names}: what the plan uses of that is not known, and a dash stands for it.`,
+		}),
+	);
+});
 
 interface Group {
 	readonly rates: Figure<Rates>;

@@ -21,6 +21,19 @@ test("an item without a line has a dash with its reason, which is said once for 
 	expect(gloves(made)).toEqual(["use-not-listed", "use-not-listed"]);
 	expect(advised(made)).toMatchObject([{ weight: "advice", file: "usage.csv", column: "item" }]);
 	expect(made.made).toBe(true);
+	expect(advised(made)[0]?.message).toContain(
+		'how much goes of "gauze squares", "clean gloves": what',
+	);
+});
+
+test("the first items are named, in the order of the store", () => {
+	const items = Array.from({ length: 7 }, (_, at) => `cloth ${at},other,piece,1,1,7,0,0.95`);
+	const header = "item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level";
+	const store = [header, "liquid,other,L,5,3,7,10,0.95", "vinegar,other,L,1,1,7,0,0.95", ...items];
+	const [said] = advised(plan(smallUnit({ ...usage(), "items.csv": store.join("\n") })));
+	expect(said?.message).toContain(
+		'of "cloth 0", "cloth 1", "cloth 2", "cloth 3", "cloth 4", …: what',
+	);
 });
 
 test("a column that the sheet does not know says nothing of any item", () => {
