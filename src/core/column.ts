@@ -45,6 +45,11 @@ export interface Column<T> {
 // biome-ignore lint/suspicious/noExplicitAny: a record of columns holds columns of many types
 export type Columns = Record<string, Column<any>>;
 
+/** Whether a person may leave its cells blank: they then mean something usual, or nothing. */
+export function mayBeBlank({ role, fallback, value }: Column<unknown>): boolean {
+	return role === "typed" && (fallback !== undefined || value.schema.safeParse("").success);
+}
+
 type Said<T> = Omit<Column<T>, "role">;
 
 /** A column that a person fills in. */

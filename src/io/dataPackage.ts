@@ -1,4 +1,4 @@
-import type { Column } from "../core/column.ts";
+import { type Column, mayBeBlank } from "../core/column.ts";
 import { say } from "../core/say.ts";
 import type { Workbook } from "../core/workbook.ts";
 import { type DescribedTable, typedTables } from "./describedTable.ts";
@@ -78,6 +78,6 @@ function describe({ help, unit, fallback, value }: Column<unknown>): string {
 }
 
 /** Typed in, and not allowed to be blank. A computed cell is blank where there is no answer. */
-function isRequired({ role, fallback, value }: Column<unknown>): boolean {
-	return role === "typed" && fallback === undefined && !value.schema.safeParse("").success;
+function isRequired(column: Column<unknown>): boolean {
+	return column.role === "typed" && !mayBeBlank(column);
 }

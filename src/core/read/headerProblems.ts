@@ -1,3 +1,4 @@
+import { mayBeBlank } from "../column.ts";
 import { advice, type Problem, problem } from "../problem.ts";
 import { say } from "../say.ts";
 import { headerOf, type Sheet } from "../sheet.ts";
@@ -21,8 +22,8 @@ export function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
 				},
 			),
 		];
-	for (const [key, { added }] of Object.entries(sheet.columns))
-		if (!table.header.includes(key) && !added)
+	for (const [key, column] of Object.entries(sheet.columns))
+		if (!table.header.includes(key) && !column.added)
 			found.push(
 				problem(
 					{ file, line: 1, column: key },
@@ -30,7 +31,9 @@ export function headerProblems(sheet: Sheet, table: TextTable): Problem[] {
 						code: "missing-column",
 						received: table.header.join(", "),
 						allowed: say`the column ${key}`,
-						message: say`${file} has no column ${key}; its first line should name it.`,
+						message: mayBeBlank(column)
+							? say`${file} has no column ${key}; every row is read as if it were blank there.`
+							: say`${file} has no column ${key}; its first line should name it.`,
 					},
 				),
 			);

@@ -1,6 +1,7 @@
 import { type Figure, refusedFigure, typedFigure } from "../calculation.ts";
 import { firstReasons } from "../outcome.ts";
 import type { GoodRow, ReadTable } from "./goodRow.ts";
+import { unsettlesRows } from "./unsettlesRows.ts";
 
 /**
  * A sheet used as a whole, as one figure.
@@ -16,7 +17,7 @@ export function listFigure<R, T>(
 ): Figure<T> {
 	const place = { file: table.file, line: null, column: "" };
 	const bad = [
-		...table.problems.filter((p) => p.weight === "error"),
+		...table.problems.filter(unsettlesRows),
 		...table.badRows.flatMap((row) => row.problems),
 	];
 	if (bad.length > 0) return refusedFigure(label, unit, place, ...firstReasons(bad));

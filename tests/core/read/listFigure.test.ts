@@ -29,6 +29,16 @@ describe("a sheet used as a whole", () => {
 		});
 	});
 
+	// workbook-format.md: a missing column is a problem; good rows still load.
+	test("a column that may be blank and is not there is a problem, and leaves it a value", () => {
+		const table = readTable(roundsSheet, tableOf("start\n07:00\n14:00"));
+		expect(table.problems).toMatchObject([
+			{ code: "missing-column", weight: "error", column: "label", allowed: "the column label" },
+		]);
+		expect(table.problems[0]?.message).toContain("read as if it were blank");
+		expect(startsOf("start\n07:00\n14:00").outcome).toEqual({ ok: true, value: [420, 840] });
+	});
+
 	test("advice alone leaves it a value", () => {
 		expect(startsOf("start,label,colour\n07:00,early,red").outcome).toMatchObject({ ok: true });
 	});

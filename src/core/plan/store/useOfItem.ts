@@ -11,6 +11,7 @@ import { memoizeByObject } from "../../memoize.ts";
 import { firstReasons } from "../../outcome.ts";
 import { advice } from "../../problem.ts";
 import type { GoodRow, ReadTable } from "../../read/goodRow.ts";
+import { unsettlesRows } from "../../read/unsettlesRows.ts";
 import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import type { ItemGroup, ItemsRow } from "../../sheets/items.ts";
@@ -74,7 +75,7 @@ export function isUseKnown(unit: UnitFigures, item: string): boolean {
 	const { usage, chlorine } = unit.read.tables;
 	return (
 		usage.badRows.some(({ value }) => (value.item ?? item) === item) ||
-		usage.problems.some(({ weight }) => weight === "error") ||
+		usage.problems.some(unsettlesRows) ||
 		usageByItem(usage).of(item).length > 0 ||
 		useOfSingleUse(unit, item, []) !== undefined ||
 		// A product that no round is mixed from goes for nothing else.
@@ -205,7 +206,7 @@ function linesOf(
 		...items.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
 	]
 		.flatMap((row) => row.problems)
-		.concat([...usage.problems, ...items.problems].filter((p) => p.weight === "error"));
+		.concat([...usage.problems, ...items.problems].filter(unsettlesRows));
 	if (bad.length > 0) return refusedFigure(usageLabel, usageUnit, place, ...firstReasons(bad));
 	return typedFigure(
 		usageLabel,

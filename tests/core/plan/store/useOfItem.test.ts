@@ -31,7 +31,17 @@ describe("use of the soap, two bars a day", () => {
 		["a line of no item", { usage: ["soap,day,2,", ",day,1,"] }, "bad-cell"],
 		["another item that cannot be read", items(ITEMS, "soap,other,bar,10", "brush,other,,1"), 14],
 		["an item without a name", items(ITEMS, "soap,other,bar,10", ",other,bar,1"), "bad-cell"],
-		["a list that lacks a column", items("item,group,measure", "soap,other,bar"), "missing-column"],
+		[
+			"lines that lack a column",
+			{ files: { "usage.csv": "item,quantity,note\nsoap,2," } },
+			"bad-cell,missing-column",
+		],
+		[
+			"a list that lacks columns that may be blank",
+			items("item,group,measure", "soap,other,bar"),
+			14,
+		],
+		["lines without notes", { files: { "usage.csv": "item,basis,quantity\nsoap,day,2" } }, 14],
 		[
 			"kits whose pieces nobody can count, where nothing goes by the piece",
 			{ files: { "kinds.csv": "kind,piece,count\nbag set,bag,some" } },
