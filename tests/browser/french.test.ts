@@ -73,7 +73,7 @@ describe.each([
 		expect(plain(plan.text)).toMatch(/Solution chlorée.*11,0/);
 		// It stands beside the problems, so that other words come between its lines.
 		expect(plain(plan.text)).toMatch(
-			/Jamais de chlore et de vinaigre dans la même[\s\S]*bassine, et jamais l’un après l’autre sans[\s\S]*rinçage\./,
+			/Jamais de chlore et de vinaigre dans la même[\s\S]*bassine, ni l’un après l’autre sans[\s\S]*rinçage/,
 		);
 		await closeClean(workbook);
 	});

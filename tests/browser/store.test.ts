@@ -131,10 +131,10 @@ describe("store and forecast, on a memory stick", { timeout: 90_000 }, () => {
 		const words = page.locator(".stock-ahead figcaption");
 		await expect
 			.poll(() => words.textContent())
-			.toContain("Liquid bleach 3.5 % runs out on Sat 20 Mar");
+			.toContain("Liquid bleach 3.5 % runs out on Fri 19 Mar");
 		await expect.poll(() => page.locator(".arrival-label").textContent()).toContain("+4\u202f000");
 		await page.getByLabel("Item", { exact: true }).selectOption("Gauze swab");
-		await expect.poll(() => words.textContent()).toContain("Gauze swab runs out on Wed 24 Mar");
+		await expect.poll(() => words.textContent()).toContain("Gauze swab runs out on Tue 23 Mar");
 		await expect.poll(() => page.locator(".stock-bar rect").count()).toBe(13);
 		await page.getByRole("button", { name: "Months" }).click();
 		await expect.poll(() => page.locator(".stock-bar rect").count()).toBe(6);
