@@ -5,6 +5,7 @@ import { valueIn } from "../../outcome.ts";
 import { minutesOf } from "../../rounds/roundLength.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import { readyLifeOf, roundLengthOf } from "../kits/renewedOf.ts";
 import { lifeOfKind } from "../methods/lifeOfKind.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -72,5 +73,6 @@ function alikeKits(unit: UnitFigures, firstDate: IsoDate): AlikeKits[] {
 			readyOn: (dayNumber(readySince as IsoDate) as number) - firstDay,
 		});
 	}
-	return [...alike.values()];
+	// Kinds by name: the order of rows decides nothing.
+	return [...alike].sort(([a], [b]) => inOrder(a, b)).map(([, kits]) => kits);
 }

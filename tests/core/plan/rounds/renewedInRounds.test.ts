@@ -101,7 +101,8 @@ test.each<[string, string | null]>([
 
 test("kits of two kinds that end together do not lie on each other", () => {
 	const together = ["A,bag set,in_service,2027-02-25,", "B,suction set,in_service,2027-02-25,"];
-	expect(renewedOfTwo(together, {})).toEqual(["2027-03-04 evening A, B"]);
+	for (const rows of [together, together.toReversed()])
+		expect(renewedOfTwo(rows, {})).toEqual(["2027-03-04 evening A, B"]);
 	// Counted as one kind, one of the two is renewed earlier, so that they no longer end together.
 	const alike = { "kind-use.csv": null };
 	expect(renewedOfTwo(together, alike)).toEqual(["2027-03-02 evening A", "2027-03-04 evening B"]);
