@@ -6,6 +6,7 @@ import { type Hands, handsAfterWater, handsOneByOne } from "../../rounds/handsOn
 import { minutesOf, type RoundLength } from "../../rounds/roundLength.ts";
 import { say } from "../../say.ts";
 import { commonPractice } from "../../source.ts";
+import { inOrder } from "../../values/inOrder.ts";
 import { byDate } from "../byDate.ts";
 import type { DayDemand, KindOfDay } from "../dayDemand.ts";
 import { isSentAway } from "../methods/readyLifeDaysOf.ts";
@@ -107,7 +108,8 @@ function afterEachUse(
 		name,
 		brings: derive(kindInQueue, { usesPerDay: usesOf(i, days), kitsInService, readyLifeDays }),
 	}));
-	const others = all.filter((_, i) => i !== k);
+	// By name: sums of many go by their order in the last digits, and the order of rows decides nothing.
+	const others = all.filter((_, i) => i !== k).sort((a, b) => inOrder(a.name, b.name));
 	return derive(amongOtherKinds, {
 		reprocessing,
 		own: (all[k] as (typeof all)[0]).brings,

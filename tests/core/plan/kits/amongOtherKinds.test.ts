@@ -90,6 +90,16 @@ describe("25 births a day, 30 of 100 use a kit, one person and 110 minutes", () 
 		expect(unmet(few, 4)).toBeLessThan(4.49);
 	});
 
+	test("the order of rows decides nothing, down to the last digit", () => {
+		const rows = ["set,15", "bulb,5", "catheter,2", "mask,3"];
+		const [given, turned] = [rows, rows.toReversed()].map((uses) => {
+			const kinds = coverOf([USE, ...uses].join("\n"));
+			return valueIn((kinds.find(({ name }) => name === "set") as KindCover).reprocessing);
+		});
+		expect(given).toHaveProperty("others.kinds.length", 3);
+		expect(turned).toEqual(given);
+	});
+
 	test("each kind could be done, all of them cannot: it is said of each", () => {
 		for (const { cover } of coverOf(`${USE}\nset,15\nbulb,15`, 44))
 			expect(problemsOf(cover.outcome).map(({ code }) => code)).toEqual(["too-few-hands"]);
