@@ -169,7 +169,9 @@ describe("what is mixed and boiled", { timeout: 60_000 }, () => {
 		const { page } = workbook;
 		await expect.poll(() => page.locator(".topic").count()).toBeGreaterThan(10);
 		const boil = page.locator(".topic", { hasText: "keep water at the boil" });
-		await expect.poll(() => boil.textContent()).toMatch(/seen.*Others: .*EPA says 3 above.*20 minutes.*here: 1 min/);
+		await expect
+			.poll(() => boil.textContent())
+			.toMatch(/seen.*Others: .*EPA says 3 above.*20 minutes.*here: 1 min/);
 		await boil.getByRole("button", { name: "Go to the setting" }).click();
 		await page
 			.locator(`a[data-sheet="unit.csv"][aria-current=page]`)
