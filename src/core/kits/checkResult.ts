@@ -36,20 +36,21 @@ export interface Check extends Readonly<Record<keyof typeof tests, Judged>> {
  * alone: back to a round. One failure is enough, whatever was not looked at any more. Only a
  * kit that passes all of them is fit for use. A test left blank does not apply to the kit.
  * Undefined where nothing failed and the check was not finished: pieces not counted, more
- * counted than listed, cleanliness not judged.
+ * counted than listed, cleanliness not judged; or where nobody knows how many are listed.
  *
- * @param listed pieces of the kind's list
+ * @param listed pieces of the kind's list; undefined where it cannot be read
  * @example 11 of 12 pieces counted → incomplete, 1 missing
  */
-export function checkResult(check: Check, listed: number): Checked | undefined {
+export function checkResult(check: Check, listed: number | undefined): Checked | undefined {
 	const counted = check.pieces_counted;
-	const missing = counted === null ? 0 : Math.max(0, listed - counted);
+	const missing = counted === null || listed === undefined ? 0 : Math.max(0, listed - counted);
 	if (missing > 0)
 		return { found: "incomplete", missing, reason: say`${missing} of ${listed} pieces missing` };
 	const failed = Object.entries(tests).find(([test]) => check[test as keyof typeof tests] === "no");
 	if (failed) return { found: "in_repair", missing, reason: failed[1] };
 	if (check.damage === "yes") return { found: "in_repair", missing, reason: say`damage was seen` };
 	if (check.clean === "no") return { found: "not_clean", missing, reason: say`not clean` };
-	if (counted === null || counted > listed || check.clean === null) return undefined;
+	if (counted === null || listed === undefined || check.clean === null) return undefined;
+	if (counted > listed) return undefined;
 	return { found: "passed", missing, reason: "" };
 }

@@ -37,6 +37,11 @@ test("a kit that passes everything is fit for use, with nothing to say", () => {
 	expect(checked({})).toEqual({ found: "passed", missing: 0, reason: "" });
 });
 
+test("where nobody knows how many pieces it has, a check can fail a kit and not pass it", () => {
+	expect(checkResult(passed, undefined)).toBeUndefined();
+	expect(checkResult({ ...passed, seal_holds: "no" }, undefined)?.found).toBe("in_repair");
+});
+
 describe("a kit that does not pass is never fit for use", () => {
 	test.each([
 		["one piece short", { pieces_counted: 11 }, "incomplete", 1, "1 of 12 pieces missing"],

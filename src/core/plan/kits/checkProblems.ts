@@ -5,18 +5,18 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type ChecksRow, checksSheet } from "../../sheets/checks.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { piecesByKind } from "./piecesOfKinds.ts";
+import { piecesToCheck } from "./piecesOfKinds.ts";
 
 /** What is wrong with the readiness checks: unknown kits, future dates, impossible or missing counts. */
 export function checkProblems({ tables }: ReadWorkbook, lastDay: IsoDate): Problem[] {
 	const { rows, badRows } = tables.kits;
 	const kindOf = new Map([...rows, ...badRows].map(({ value }) => [value.kit, value.kind]));
-	const listed = piecesByKind(tables.kinds);
+	const listed = piecesToCheck(tables.kinds);
 	return tables.checks.rows.flatMap((row) => {
 		if (!kindOf.has(row.value.kit)) return [unknownKit(row)];
 		if (row.value.checked_at.date > lastDay) return [inFuture(row, lastDay)];
 		const kind = kindOf.get(row.value.kit);
-		return kind === undefined ? [] : unfinished(row, listed.get(kind) ?? 0);
+		return kind === undefined ? [] : unfinished(row, listed(kind));
 	});
 }
 
@@ -44,11 +44,11 @@ function inFuture(row: GoodRow<ChecksRow>, lastDay: IsoDate): Problem {
 	});
 }
 
-function unfinished(row: GoodRow<ChecksRow>, listed: number): Problem[] {
+function unfinished(row: GoodRow<ChecksRow>, listed: number | undefined): Problem[] {
 	const counted = row.value.pieces_counted;
 	/** One failure is enough: then it takes the kit out, however little was looked at. */
 	const isUsed = checkResult(row.value, listed) !== undefined;
-	if (counted !== null && counted > listed)
+	if (counted !== null && listed !== undefined && counted > listed)
 		return [
 			problem(at(row, "pieces_counted"), {
 				code: "too-many-pieces",

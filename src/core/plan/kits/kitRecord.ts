@@ -13,7 +13,7 @@ import type { RoundsDoneRow } from "../../sheets/roundsDone.ts";
 import type { UsesRow } from "../../sheets/uses.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { piecesByKind } from "./piecesOfKinds.ts";
+import { piecesToCheck } from "./piecesOfKinds.ts";
 import { type RoundSpan, roundsOverForKit } from "./roundsOverForKit.ts";
 
 /** A round of the record with the kits that went through it. */
@@ -86,11 +86,11 @@ export function kitRecords(
 	const checksOf = new Grouped<string, GoodRow<ChecksRow>>();
 	for (const row of tables.checks.rows)
 		if (row.value.checked_at.date <= lastDay) checksOf.add(row.value.kit, row);
-	const listed = piecesByKind(tables.kinds);
+	const listed = piecesToCheck(tables.kinds);
 	return ({ kit, kind, ready_since: readySince }) => {
 		const mine = roundsOf.of(kit);
 		const away = minutesAway(kind);
-		const checks = finishedChecks(checksOf.of(kit), listed.get(kind) ?? 0, mine);
+		const checks = finishedChecks(checksOf.of(kit), listed(kind), mine);
 		const timed = checks.filter(({ row }) => !row.value.checked_at.isDayOnly);
 		const uses = usesOf
 			.of(kit)
@@ -124,7 +124,7 @@ function eventOf({ event }: FinishedCheck): KitCheck {
 /** The finished checks of one kit. */
 function finishedChecks(
 	checks: readonly GoodRow<ChecksRow>[],
-	listed: number,
+	listed: number | undefined,
 	rounds: readonly RoundOfRecord[],
 ): FinishedCheck[] {
 	const roundDays = new Set(rounds.map(({ row }) => row.value.date));

@@ -18,6 +18,17 @@ export function piecesByKind(
 }
 
 /**
+ * Pieces by which a kit of a kind is checked: 0 where nothing is listed, undefined where a line that
+ * may be of its list cannot be read, because a kit without the piece of that line must not pass.
+ */
+export function piecesToCheck(kinds: ReadTable<KindsRow>): (kind: string) => number | undefined {
+	const counts = piecesByKind(kinds);
+	const unread = new Set(kinds.badRows.map(({ value }) => value.kind));
+	return (kind) =>
+		unread.has(kind) || unread.has(undefined) ? undefined : (counts.get(kind) ?? 0);
+}
+
+/**
  * Pieces of a kit that are washed, counted and dried: the longest list among the
  * kinds wanted, so that where kinds differ nothing runs short.
  *

@@ -7,7 +7,7 @@ import { usesSheet } from "../../sheets/uses.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { WrittenTime } from "../../values/dateTime.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { piecesByKind } from "./piecesOfKinds.ts";
+import { piecesToCheck } from "./piecesOfKinds.ts";
 
 /** Uses and checks with no time, of a kit that went through a round on that day: which came first decides how it stands, and nobody wrote it down. */
 export function timelessAdvice({ read, roundsDone }: UnitFigures, lastDay: IsoDate): Problem[] {
@@ -22,7 +22,7 @@ export function timelessAdvice({ read, roundsDone }: UnitFigures, lastDay: IsoDa
 	const matters = (kit: string, { date, isDayOnly }: WrittenTime) =>
 		isDayOnly && date <= lastDay && inRound.has(keyOf(kit, date));
 	const kindOf = new Map(kits.rows.map(({ value }) => [value.kit, value.kind]));
-	const listed = piecesByKind(kinds);
+	const listed = piecesToCheck(kinds);
 	return [
 		...uses.rows.flatMap(({ line, value: { at, kit, what } }) =>
 			what !== "none_ready" && matters(kit, at)
@@ -31,7 +31,7 @@ export function timelessAdvice({ read, roundsDone }: UnitFigures, lastDay: IsoDa
 		),
 		...checks.rows.flatMap(({ line, value }) => {
 			const { kit, checked_at: at } = value;
-			const result = checkResult(value, listed.get(kindOf.get(kit) ?? "") ?? 0);
+			const result = checkResult(value, listed(kindOf.get(kit) ?? ""));
 			if (!result || !matters(kit, at)) return [];
 			const place = { file: checksSheet.file, line, column: "checked_at" };
 			const said = result.found === "passed" ? atBeginning : atEnd;

@@ -1,7 +1,7 @@
 import { checkResult } from "../../kits/checkResult.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { piecesByKind } from "../kits/piecesOfKinds.ts";
+import { piecesToCheck } from "../kits/piecesOfKinds.ts";
 
 /** Something that failed, and how often. */
 export interface Failed {
@@ -25,10 +25,10 @@ export function failuresOverDays(
 	days: readonly IsoDate[],
 ): FailuresOverDays {
 	const all = new Set(days);
-	const listed = piecesByKind(kinds);
-	const piecesOf = new Map(kits.rows.map(({ value }) => [value.kit, listed.get(value.kind) ?? 0]));
+	const listed = piecesToCheck(kinds);
+	const kindOf = new Map(kits.rows.map(({ value }) => [value.kit, value.kind]));
 	const judged = checks.rows.flatMap(({ value }) => {
-		const checked = checkResult(value, piecesOf.get(value.kit) ?? 0);
+		const checked = checkResult(value, listed(kindOf.get(value.kit) ?? ""));
 		return all.has(value.checked_at.date) && checked ? [{ kit: value.kit, ...checked }] : [];
 	});
 	const failed = judged

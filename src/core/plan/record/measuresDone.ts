@@ -10,7 +10,7 @@ import { recordsSheet } from "../../sheets/records.ts";
 import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { usesSheet } from "../../sheets/uses.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { piecesByKind } from "../kits/piecesOfKinds.ts";
+import { piecesToCheck } from "../kits/piecesOfKinds.ts";
 import { kitsUsedByDay } from "./kitsUsedByDay.ts";
 import { type DayPart, type Recorded, recorded } from "./recorded.ts";
 
@@ -35,9 +35,9 @@ export function measuresDone(
 			}),
 		);
 	const kindOf = new Map(kits.rows.map(({ value }) => [value.kit, value.kind]));
-	const listed = piecesByKind(kinds);
+	const listed = piecesToCheck(kinds);
 	const checked = checks.rows.flatMap(({ line, value }) => {
-		const found = checkResult(value, listed.get(kindOf.get(value.kit) ?? "") ?? 0)?.found;
+		const found = checkResult(value, listed(kindOf.get(value.kit) ?? ""))?.found;
 		return found === undefined ? [] : [{ day: value.checked_at.date, line, found }];
 	});
 	const rounds = roundsDone.rows.map(({ line, value }) => ({ day: value.date, line, value }));

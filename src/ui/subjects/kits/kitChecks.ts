@@ -1,5 +1,5 @@
 import { checkResult } from "../../../core/kits/checkResult.ts";
-import { piecesByKind } from "../../../core/plan/kits/piecesOfKinds.ts";
+import { piecesToCheck } from "../../../core/plan/kits/piecesOfKinds.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { countsAt } from "../../../core/record/countsAt.ts";
 import { inTime } from "../../../core/record/kitState.ts";
@@ -33,7 +33,7 @@ export function kitChecks(
 ): ShownCheck[] {
 	const { kinds, checks } = readWorkbook(state.workbook).tables;
 	const { rows, badRows } = checks;
-	const listed = piecesByKind(kinds).get(kind) ?? 0;
+	const listed = piecesToCheck(kinds)(kind);
 	const good = rows
 		.filter(({ value }) => value.kit === kit)
 		.map((row) => ({ ...row, at: counted(row.value, listed) }))
@@ -50,16 +50,18 @@ export function kitChecks(
 	return [...good, ...bad];
 }
 
-function counted(check: ChecksRow, listed: number): LocalTime {
+function counted(check: ChecksRow, listed: number | undefined): LocalTime {
 	return countsAt(check.checked_at, checkResult(check, listed)?.found === "passed");
 }
 
-function said(check: ChecksRow, listed: number, lastDay: IsoDate | undefined) {
+function said(check: ChecksRow, listed: number | undefined, lastDay: IsoDate | undefined) {
 	if (lastDay !== undefined && check.checked_at.date > lastDay)
 		return { result: "not used", reason: say`dated after the plan ends` };
 	const checked = checkResult(check, listed);
 	if (checked) return { result: checked.found, reason: checked.reason };
 	const counted = check.pieces_counted;
+	if (listed === undefined)
+		return { result: "not used", reason: say`a line of its kind's list of pieces cannot be read` };
 	if (counted !== null && counted > listed)
 		return { result: "not used", reason: say`${counted} pieces counted, ${listed} listed` };
 	return { result: "not finished", reason: say`pieces or cleanliness not filled in` };

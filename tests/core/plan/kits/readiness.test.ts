@@ -344,3 +344,19 @@ test("kits sent to an autoclave come back so many hours after their round began:
 		);
 	expect([1, 5, 24].map(stateAfter)).toEqual([["ready"], ["ready"], ["to_reprocess"]]);
 });
+
+// record.md, "State of a kit": too few pieces is incomplete; how many there should be must be known.
+test.each<[string, string[], string]>([
+	["all lines are read", ["bag set,bag,4", "bag set,mask,1"], "ready"],
+	["one cannot be read", ["bag set,bag,5", "bag set,mask,one"], "to_reprocess"],
+	["one is of nobody knows which kind", ["bag set,bag,5", ",mask,1"], "to_reprocess"],
+	["one of another kind cannot be read", ["bag set,bag,5", "tube set,tube,one"], "ready"],
+])("no check passes a kit that may lack a piece; of the lists of pieces %s", (_, lists, state) => {
+	const files = {
+		"kinds.csv": ["kind,piece,count", ...lists].join("\n"),
+		"kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_service,,",
+		"rounds-done.csv": `${ROUNDS}\n2027-02-27,10:00,11:30,A,no`,
+		"checks.csv": `${HEADER}\n${pass("2027-02-27 12:00")}`,
+	};
+	expect(registerOf(plan(smallUnit(files)), "A", "state")).toEqual([state]);
+});
