@@ -69,13 +69,14 @@ export interface KitRecord {
  * Everything that the files say of each kit of the register, up to and with a day. Each
  * file is gone through once, however many kits there are.
  *
- * @param minutesAway from the start of a round until the kits of a kind that it sends away are back; 0 where it sends none
+ * @param minutesAway from the start of a round until the kits of a kind that it sends away are back; 0 where it sends none,
+ *   undefined where nobody can read it: none of its kits is then known to be back
  */
 export function kitRecords(
 	{ tables }: ReadWorkbook,
 	rounds: readonly RoundOfRecord[],
 	lastDay: IsoDate,
-	minutesAway: (kind: string) => number,
+	minutesAway: (kind: string) => number | undefined,
 ): (kit: KitsRow) => KitRecord {
 	const roundsOf = new Grouped<string, RoundOfRecord>();
 	for (const round of rounds)
@@ -87,6 +88,7 @@ export function kitRecords(
 	for (const row of tables.checks.rows)
 		if (row.value.checked_at.date <= lastDay) checksOf.add(row.value.kit, row);
 	const listed = piecesToCheck(tables.kinds);
+	const notBack = momentAt(lastDay, MINUTES_PER_DAY);
 	return ({ kit, kind, ready_since: readySince }) => {
 		const mine = roundsOf.of(kit);
 		const away = minutesAway(kind);
@@ -98,6 +100,7 @@ export function kitRecords(
 				what === "none_ready" ? [] : [{ what, at: countsAt(at, false) }],
 			);
 		const spans = mine.map(({ row: { value }, endsAt }): RoundSpan => {
+			if (away === undefined) return { from: notBack, until: notBack };
 			const back = value.start + away;
 			return {
 				from: momentAt(value.date, back),

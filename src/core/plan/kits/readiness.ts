@@ -51,7 +51,7 @@ export function readiness(
 ): KitReadiness[] {
 	const isRecorded = isRecordKept(read, firstDay);
 	const lifeOf = memoize((kind: string) => lifeOfKind(read, kind));
-	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway ?? 0);
+	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway);
 	return read.tables.kits.rows.map((kit): KitReadiness => {
 		const { events, checks, lastCheck } = recordOf(kit.value);
 		const life = lifeOf(kit.value.kind).readyLifeDays;

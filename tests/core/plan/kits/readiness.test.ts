@@ -328,7 +328,7 @@ test("with a kit out, expiries, risk and advice follow; after a round and its ch
 });
 
 test("kits sent to an autoclave come back so many hours after their round began: a check before says nothing of them", () => {
-	const stateAfter = (hours: number) =>
+	const stateAfter = (hours: number | string) =>
 		registerOf(
 			plan(
 				unitWith(
@@ -343,6 +343,8 @@ test("kits sent to an autoclave come back so many hours after their round began:
 			"state",
 		);
 	expect([1, 5, 24].map(stateAfter)).toEqual([["ready"], ["ready"], ["to_reprocess"]]);
+	// Nobody knows when they come back.
+	expect(stateAfter("a day")).toEqual(["to_reprocess"]);
 });
 
 // record.md, "State of a kit": too few pieces is incomplete; how many there should be must be known.
