@@ -216,6 +216,14 @@ describe("by everything that is written down", () => {
 			3,
 		],
 		[
+			"dated on the plan's last day",
+			{ uses: ["2027-03-07 09:00,A,used,,"] },
+			"to_reprocess",
+			"",
+			"yes",
+			3,
+		],
+		[
 			"dated after the plan",
 			{ uses: ["2027-03-08 09:00,A,used,,"] },
 			"ready",
