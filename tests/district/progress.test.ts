@@ -2,8 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { inOrder } from "../../src/cli/district/inOrder.ts";
 import { Progress } from "../../src/cli/district/progress.ts";
+import { sideBySide } from "../../src/cli/district/sideBySide.ts";
 import { workbooksIn } from "../../src/cli/district/workbooksIn.ts";
 
 /** What is said where 50 units are done each second, of 100. */
@@ -52,7 +52,7 @@ test("results come in the order of the tasks, and no more than so many run at on
 		running--;
 		return task;
 	};
-	for await (const result of inOrder(tasks(), run, 4)) results.push(result);
+	for await (const result of sideBySide(tasks(), run, 4)) results.push(result);
 	expect(results).toEqual(Array.from({ length: 20 }, (_, task) => task));
 	expect(most).toBe(4);
 });

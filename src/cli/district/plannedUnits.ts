@@ -1,7 +1,7 @@
 import Tinypool from "tinypool";
 import type { District, UnitsTask } from "./district.ts";
 import { failed } from "./failed.ts";
-import { inOrder } from "./inOrder.ts";
+import { sideBySide } from "./sideBySide.ts";
 import type { UnitDone } from "./unitDone.ts";
 
 const WORKER = new URL("./planUnits.ts", import.meta.url).href;
@@ -48,7 +48,7 @@ export async function* plannedUnits(
 		}
 	};
 	try {
-		for await (const done of inOrder(tasks, run, workers * TASKS_PER_WORKER)) {
+		for await (const done of sideBySide(tasks, run, workers * TASKS_PER_WORKER)) {
 			if (stopped.aborted) return;
 			yield done;
 		}

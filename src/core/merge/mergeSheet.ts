@@ -4,8 +4,8 @@ import { withoutBlankEnds } from "../withoutBlankEnds.ts";
 import { columnNames, isStray } from "./columnNames.ts";
 import type { Change, Choices, Conflict } from "./conflict.ts";
 import { bornIn, type SheetDescent } from "./descent.ts";
-import { inOrder, type MergedPlace } from "./inOrder.ts";
 import { mergeAlone } from "./mergeAlone.ts";
+import { type MergedPlace, mergedPlaces } from "./mergedPlaces.ts";
 import { mergePair } from "./mergePair.ts";
 import { pairedRows, type Takes } from "./pairedRows.ts";
 import { ALONE, noPairs, type Pairs, pair } from "./pairs.ts";
@@ -36,7 +36,7 @@ export function mergeSheet(
 	let nextLine = 1 + linesOf(header);
 	const textOf = ({ descent }: SheetSide, at: number) =>
 		(descent.table.rows[at] as readonly string[]).join("\n");
-	const places = inOrder(
+	const places = mergedPlaces(
 		pairsOf(file, ours, theirs),
 		(at) => textOf(ours, at),
 		(at) => textOf(theirs, at),

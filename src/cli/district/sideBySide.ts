@@ -4,7 +4,7 @@
  *
  * @param run never rejects
  */
-export async function* inOrder<T, R>(
+export async function* sideBySide<T, R>(
 	tasks: AsyncIterable<T>,
 	run: (task: T) => Promise<R>,
 	atOnce: number,

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inOrder } from "../../../src/core/merge/inOrder.ts";
+import { mergedPlaces } from "../../../src/core/merge/mergedPlaces.ts";
 import { noPairs, pair } from "../../../src/core/merge/pairs.ts";
 import { tableOf } from "../smallUnit.ts";
 
@@ -8,7 +8,7 @@ function ordered(ours: string, theirs: string, partners: readonly (readonly [num
 	const table = (letters: string) => tableOf(["x", ...letters].join("\n"));
 	const pairs = noPairs(table(ours), table(theirs));
 	for (const [one, other] of partners) pair(pairs, one, other);
-	return inOrder(
+	return mergedPlaces(
 		pairs,
 		(row) => ours[row] ?? "",
 		(row) => theirs[row] ?? "",

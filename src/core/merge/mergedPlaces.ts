@@ -11,7 +11,7 @@ export interface MergedPlace {
  * at the same place they come by their texts, which begin with the day in every log, so
  * that the order does not depend on whose copy is called ours.
  */
-export function inOrder(
+export function mergedPlaces(
 	{ ofOne, ofOther }: Pairs,
 	ourText: (row: number) => string,
 	theirText: (row: number) => string,
