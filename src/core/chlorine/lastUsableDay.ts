@@ -1,5 +1,5 @@
 import type { Figure } from "../calculation.ts";
-import { addDays, dayNumber, type IsoDate } from "../values/date.ts";
+import { addDays, daysFrom, type IsoDate } from "../values/date.ts";
 import type { Strength } from "./availableChlorine.ts";
 import { isTooWeak } from "./isTooWeak.ts";
 
@@ -20,7 +20,7 @@ export function lastUsableDay(
 ): IsoDate | null | undefined {
 	const strongAfter = (days: number) => !isTooWeak(strengthOn(addDays(firstDay, days)), targetPct);
 	if (!strongAfter(0) || (expiresOn !== null && expiresOn < firstDay)) return undefined;
-	const untilExpiry = expiresOn === null ? DAYS_AHEAD : daysBetween(firstDay, expiresOn);
+	const untilExpiry = expiresOn === null ? DAYS_AHEAD : daysFrom(firstDay, expiresOn);
 	let strong = 0;
 	let weak = Math.min(untilExpiry, DAYS_AHEAD) + 1;
 	while (weak - strong > 1) {
@@ -29,8 +29,4 @@ export function lastUsableDay(
 		else weak = middle;
 	}
 	return strong === DAYS_AHEAD && expiresOn === null ? null : addDays(firstDay, strong);
-}
-
-function daysBetween(from: IsoDate, to: IsoDate): number {
-	return (dayNumber(to) as number) - (dayNumber(from) as number);
 }

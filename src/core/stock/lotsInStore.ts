@@ -1,7 +1,7 @@
 import { calculation } from "../calculation.ts";
 import { say } from "../say.ts";
 import { definition } from "../source.ts";
-import { dayNumber, type IsoDate } from "../values/date.ts";
+import { daysFrom, type IsoDate } from "../values/date.ts";
 import { onHand } from "./onHand.ts";
 import type { ProjectedLot } from "./projection.ts";
 
@@ -53,8 +53,3 @@ export const lotsInStore = calculation<LotInputs, ProjectedLot[]>({
 			perUnit: () => 1,
 		})),
 });
-
-/** Days from one date to another; below 0 where that is earlier. */
-export function daysFrom(from: IsoDate, to: IsoDate): number {
-	return (dayNumber(to) as number) - (dayNumber(from) as number);
-}

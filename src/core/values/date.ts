@@ -50,6 +50,15 @@ export const isoDate = memoize(
 );
 
 /**
+ * Days from one date to another; below 0 where that is earlier.
+ *
+ * @example daysFrom("2027-02-27", "2027-03-01") // 2
+ */
+export function daysFrom(from: IsoDate, to: IsoDate): number {
+	return (dayNumber(to) as number) - (dayNumber(from) as number);
+}
+
+/**
  * The day `days` after a valid date. Month ends and leap years follow the calendar.
  *
  * @example addDays("2028-02-28", 1) // "2028-02-29"

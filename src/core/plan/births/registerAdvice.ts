@@ -9,7 +9,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import { unitSheet } from "../../sheets/unit.ts";
-import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import { addDays, daysFrom, type IsoDate } from "../../values/date.ts";
 import { levelChange } from "./levelChange.ts";
 import type { RegisterFigures } from "./registerFigures.ts";
 
@@ -78,7 +78,7 @@ const LONG_GAP_DAYS = 14;
 
 function ended({ firstDay, counts }: DailyCounts, planStart: IsoDate): Problem[] {
 	const next = addDays(firstDay, counts.length);
-	const missing = (dayNumber(planStart) as number) - (dayNumber(next) as number);
+	const missing = daysFrom(next, planStart);
 	if (missing < LONG_GAP_DAYS) return [];
 	return [
 		advice(at(null, "date"), {

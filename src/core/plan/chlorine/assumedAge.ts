@@ -5,7 +5,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { estimate } from "../../source.ts";
-import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { daysFrom, type IsoDate } from "../../values/date.ts";
 
 interface Inputs {
 	readonly assumedDays: number;
@@ -40,7 +40,7 @@ export const assumedAge = calculation<Inputs, number>({
 	},
 	compute: ({ assumedDays, firstDay, arrivesOn, day }) => {
 		const from = arrivesOn !== null && arrivesOn > firstDay ? arrivesOn : firstDay;
-		return assumedDays + Math.max(0, (dayNumber(day) as number) - (dayNumber(from) as number));
+		return assumedDays + Math.max(0, daysFrom(from, day));
 	},
 });
 

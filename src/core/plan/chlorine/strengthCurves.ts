@@ -1,7 +1,7 @@
 import { readingRange } from "../../chlorine/readingRange.ts";
 import { asLabelled } from "../../chlorine/shownStrength.ts";
 import { valueIn } from "../../outcome.ts";
-import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import { addDays, daysFrom, type IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import type { LotFigures } from "./lotFigures.ts";
 import type { StoreLots } from "./storeLots.ts";
@@ -77,7 +77,7 @@ function pointsOf({ firstDay }: StoreLots, lot: LotFigures, firstReading: IsoDat
 	const horizon = addDays(firstDay, DAYS_AHEAD);
 	const end = last === null || last > horizon ? horizon : last;
 	const start = startOf(lot, firstDay, firstReading);
-	const length = (dayNumber(end) as number) - (dayNumber(start) as number);
+	const length = daysFrom(start, end);
 	const steps = Array.from({ length: Math.ceil(Math.max(0, length) / STEP_DAYS) }, (_, step) =>
 		addDays(start, step * STEP_DAYS),
 	);

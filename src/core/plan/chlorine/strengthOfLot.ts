@@ -17,7 +17,7 @@ import { type ChlorineRow, chlorineSheet } from "../../sheets/chlorine.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { definition, type Source } from "../../source.ts";
 import { sources } from "../../sources.ts";
-import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { daysFrom, type IsoDate } from "../../values/date.ts";
 import { madeOnProblem } from "../store/madeOnProblem.ts";
 import { assumedAgeOn } from "./assumedAge.ts";
 import { isOfUnknownAge } from "./isOfUnknownAge.ts";
@@ -30,8 +30,7 @@ const ageInDays = calculation<{ day: IsoDate; madeOn: IsoDate }, number>({
 	source: definition,
 	inputs: { day: { label: say`Day`, unit: "" }, madeOn: { label: say`Made on`, unit: "" } },
 	example: { inputs: { day: "2027-03-01", madeOn: "2027-01-30" }, result: 30, within: 0 },
-	compute: ({ day, madeOn }) =>
-		Math.max(0, (dayNumber(day) as number) - (dayNumber(madeOn) as number)),
+	compute: ({ day, madeOn }) => Math.max(0, daysFrom(madeOn, day)),
 });
 
 const gramsOf = (label: string, unit: string): Calculation<{ strength: Strength }, number> =>

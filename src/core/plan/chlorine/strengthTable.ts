@@ -9,7 +9,7 @@ import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { strengthSheet } from "../../sheets/strength.ts";
 import { type StrengthReadingsRow, strengthReadingsSheet } from "../../sheets/strengthReadings.ts";
-import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { daysFrom, type IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import { countsByNow } from "../countsByNow.ts";
 import type { UnitFigures } from "../unitFigures.ts";
@@ -37,9 +37,7 @@ function rowOf(
 	const reading = latestReading(unit, lot.value.item, lot.value.lot);
 	// A reading is held against what the lot held on the day it was read.
 	const compared = reading ? figures.strengthOn(reading.value.read_on) : today;
-	const age = born
-		? Math.max(0, (dayNumber(firstDay) as number) - (dayNumber(born) as number))
-		: null;
+	const age = born ? Math.max(0, daysFrom(born, firstDay)) : null;
 	return {
 		product: product.name,
 		lot: cellFigure(lotsSheet, lot, "lot"),

@@ -7,8 +7,7 @@ import type { ReadTables, ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { daysTooLong } from "../../stock/daysTooLong.ts";
-import { daysFrom } from "../../stock/lotsInStore.ts";
-import type { IsoDate } from "../../values/date.ts";
+import { daysFrom, type IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import { isComing, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
 

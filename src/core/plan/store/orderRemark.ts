@@ -6,7 +6,7 @@ import { daysTooLong } from "../../stock/daysTooLong.ts";
 import type { ProjectedLot, Projection } from "../../stock/projection.ts";
 import { useWithWastage } from "../../stock/withWastage.ts";
 import { sumOfAll } from "../../sumOfAll.ts";
-import { addDays, dayNumber, type IsoDate } from "../../values/date.ts";
+import { addDays, daysFrom, type IsoDate } from "../../values/date.ts";
 
 interface Inputs {
 	readonly projection: Projection;
@@ -104,7 +104,7 @@ function late({ orderBy, knownSince, firstDay, packs }: Inputs): string[] {
 	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
 	// On the first day of a new workbook nothing is late yet: nobody could have ordered by it.
 	const since = orderBy > knownSince ? orderBy : knownSince;
-	const days = (dayNumber(firstDay) as number) - (dayNumber(since) as number);
+	const days = daysFrom(since, firstDay);
 	if (days <= 0) return [say`Order today.`];
 	return [days === 1 ? say`Late by 1 day: order today.` : say`Late by ${days} days: order today.`];
 }

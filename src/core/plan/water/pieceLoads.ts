@@ -7,7 +7,7 @@ import { loadsOf, type TimedStep } from "../../rounds/timedSteps.ts";
 import { say } from "../../say.ts";
 import { commonPractice } from "../../source.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
-import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { daysFrom, type IsoDate } from "../../values/date.ts";
 import type { WaterNeed } from "../../water/batch.ts";
 import { type PieceFire, pieceFire } from "../methods/pieceFire.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
@@ -97,7 +97,7 @@ export function pieceLoads(
 	firstDay: IsoDate,
 ): PieceLoad[] {
 	const steps = valueIn(round.steps) ?? [];
-	const day = (dayNumber(round.date) as number) - (dayNumber(firstDay) as number);
+	const day = daysFrom(firstDay, round.date);
 	return methods.flatMap((method) => {
 		const fire = pieceFire(read, method);
 		// A round whose steps are not known is named once, with what it waits for.

@@ -9,7 +9,7 @@ import type { RoundsRow } from "../../sheets/rounds.ts";
 import { commonPractice } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import { MINUTES_PER_DAY } from "../../values/clock.ts";
-import { dayNumber, type IsoDate } from "../../values/date.ts";
+import { daysFrom, type IsoDate } from "../../values/date.ts";
 import type { WaterNeed } from "../../water/batch.ts";
 import { type Boiling, boilingOfRound } from "../../water/boilingOfRound.ts";
 import { fuelQuantity } from "../../water/fuelQuantity.ts";
@@ -160,7 +160,7 @@ export function roundBoiling(
 	const { read } = unit;
 	const { steps } = round;
 	const solutionLitres = solutionOfRound(round.round, unit);
-	const day = (dayNumber(round.date) as number) - (dayNumber(firstDay) as number);
+	const day = daysFrom(firstDay, round.date);
 	const boiling = boilingOnStove(read, stove, {
 		loads: derive(loadsOfRound, { steps }),
 		solutionLitres,
