@@ -4,18 +4,8 @@ import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { poissonDraw } from "../../reference/draws.ts";
 import { randomNumbers } from "../../reference/randomNumbers.ts";
 import { answerOf } from "../answerOf.ts";
+import { inRounds, oneByOne } from "./aDay.ts";
 
-const inRounds = (starts: readonly number[], kits: readonly number[]): RoundsOfDay => ({
-	kind: "in_rounds",
-	starts,
-	kits,
-	byKind: [kits],
-});
-const oneByOne = (kits: number): RoundsOfDay => ({
-	kind: "after_each_use",
-	kits: [kits],
-	byKind: [[kits]],
-});
 const through = (days: readonly RoundsOfDay[], lifeHours = 24, kitsInService = 50) =>
 	answerOf(kitsOfDaySolution, { days, lifeHours, confidence: 0.95, kitsInService });
 

@@ -4,18 +4,8 @@ import { chanceAtMost, mean } from "../../../src/core/counts/counts.ts";
 import type { RoundsOfDay } from "../../../src/core/rounds/roundsOfDay.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf, refusalOf } from "../answerOf.ts";
+import { inRounds, oneByOne } from "./aDay.ts";
 
-const inRounds = (starts: number[], kits: number[]): RoundsOfDay => ({
-	kind: "in_rounds",
-	starts,
-	kits,
-	byKind: [kits],
-});
-const oneByOne = (kits: number): RoundsOfDay => ({
-	kind: "after_each_use",
-	kits: [kits],
-	byKind: [[kits]],
-});
 const prepared = (rounds: RoundsOfDay, made: "each_round" | "each_day", lifeHours = 24) =>
 	answerOf(preparationsOfDay, { rounds, made, lifeHours });
 
