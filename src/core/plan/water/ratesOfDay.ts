@@ -1,11 +1,11 @@
-import { calculation } from "../../calculation.ts";
+import { calculation, derive, type Figure } from "../../calculation.ts";
 import { say } from "../../say.ts";
 import { definition } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import type { Rates } from "../../stock/ratesOfItem.ts";
 
 /** Water and fuel that loads boiled beforehand take are as many as those loads, not as the loads that come. */
-export const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rates>({
+const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rates>({
 	key: "water_boiled_beforehand",
 	label: say`Water by day, round and descaling, loads boiled beforehand`,
 	unit: "L",
@@ -32,10 +32,7 @@ export const boiledBeforehand = calculation<{ rates: Rates; loads: number }, Rat
 });
 
 /** Solution made once a day is as much as is mixed of it: none on a day without a round, more where it grows too old. */
-export const madeOnceADay = calculation<
-	{ rates: Rates; preparations: number; litres: number },
-	Rates
->({
+const madeOnceADay = calculation<{ rates: Rates; preparations: number; litres: number }, Rates>({
 	key: "water_with_day_solution",
 	label: say`Water by day, round, load and descaling, with the day's solution`,
 	unit: "L",
@@ -60,3 +57,16 @@ export const madeOnceADay = calculation<
 		perDay: rates.perDay + preparations * litres,
 	}),
 });
+
+interface MadeOnDay {
+	/** Loads of water boiled beforehand; undefined where each load that comes is boiled. */
+	readonly loads: Figure | undefined;
+	/** Solution of the day; undefined where each round has its own. */
+	readonly solution: { readonly preparations: Figure; readonly litres: Figure } | undefined;
+}
+
+/** Water by day, round, load and descaling, with what is made on a day however many rounds and loads come. */
+export function ratesOfDay(rates: Figure<Rates>, { loads, solution }: MadeOnDay): Figure<Rates> {
+	const mixed = solution ? derive(madeOnceADay, { rates, ...solution }) : rates;
+	return loads ? derive(boiledBeforehand, { rates: mixed, loads }) : mixed;
+}

@@ -17,7 +17,7 @@ import { pieceFire } from "../methods/pieceFire.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { fuelCells, fuelOfLoad, fuelOfSolution } from "./fuelOfLoad.ts";
 import { potsAtOnce } from "./hearthFigures.ts";
-import { boiledBeforehand, madeOnceADay } from "./ratesOfDay.ts";
+import { ratesOfDay } from "./ratesOfDay.ts";
 import { stoveFigures } from "./stoveFigures.ts";
 
 const containers = calculation<{ litres: number; each: number }, number>({
@@ -137,18 +137,13 @@ export function waterTable(
 		}));
 		const solution = fuelOfSolution(unit.read, stove);
 		const rowOfDay = ({ day, loads, ofMethods, preparations }: WaterDay) => {
-			const ratesFor = (part: keyof Pair) => {
-				const mixed = isOnceADay
-					? derive(madeOnceADay, {
-							rates,
-							preparations: preparations[part],
-							litres: solutionLitres,
-						})
-					: rates;
-				return isBeforehand
-					? derive(boiledBeforehand, { rates: mixed, loads: loads[part] })
-					: mixed;
-			};
+			const ratesFor = (part: keyof Pair) =>
+				ratesOfDay(rates, {
+					loads: isBeforehand ? loads[part] : undefined,
+					solution: isOnceADay
+						? { preparations: preparations[part], litres: solutionLitres }
+						: undefined,
+				});
 			const of = { expected: ratesFor("expected"), setAside: ratesFor("setAside") };
 			return {
 				...rowOf(unit, day, of, waterSources),
