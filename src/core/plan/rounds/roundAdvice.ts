@@ -17,6 +17,7 @@ import { stepsSheet } from "../../sheets/steps.ts";
 import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
+import { fullOnceEnough } from "./fullOnceEnough.ts";
 import { kitsOfEachRound, lateRounds, TOO_LONG } from "./turnaroundMinutes.ts";
 
 /** What the reader should know about the rounds: what does not fit, and what would help. */
@@ -24,6 +25,7 @@ export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
 	return [
 		...made.rounds.flatMap(({ steps }) => (steps.outcome.ok ? [] : steps.outcome.problems)),
 		...tooFewHands(unit, made),
+		...fullOnceEnough(unit, made),
 		...pastMidnight(made),
 		...shortSoak(unit),
 		...lackingSteps(unit),
