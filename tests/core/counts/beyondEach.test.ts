@@ -48,3 +48,10 @@ test.each([0, 0.3, 7, 599, 900])(
 		}
 	},
 );
+
+test("one number alone does not go by what was asked before", () => {
+	beyondOne(20, 50);
+	// 2⁶¹ ÷ 61! and less so far beyond: only a term left over from the 50 could be seen.
+	const beyond = beyondOne(20, 2);
+	expectWithin(beyond, beyondEach(20, 2)[20] as number, 1e-15 * beyond, "uses beyond");
+});

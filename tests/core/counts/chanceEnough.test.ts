@@ -68,6 +68,11 @@ test.each([
 	},
 );
 
+test("below many large packs is one pack fewer", () => {
+	const packs = { counts: { first: 98, chance: new Float64Array(5).fill(0.2) }, size: 10_000 };
+	expect(nextSmaller(packs, 1_010_000)).toBe(1_000_000);
+});
+
 test("an amount of very many steps is itself, whatever rounding leaves of it", () => {
 	const steps = 123_456_789_012;
 	const chance = Float64Array.of(0.5, 0.5);

@@ -169,6 +169,7 @@ describe("groupsOf", () => {
 		[40, 3],
 		[599, 7],
 		[601, 7],
+		[900, 7],
 	])("of %d kits on average, in soaks of %d, the mean of their loads", (kits, size) => {
 		const loads = mean(groupsOf(poisson(kits), size));
 		expectWithin(meanGroups(kits, size), loads, 1e-11 * loads, "loads");

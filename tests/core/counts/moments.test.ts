@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { laguerreNodes } from "../../../src/core/counts/laguerreNodes.ts";
 import {
 	mixedMoments,
 	momentsIn,
@@ -36,6 +37,20 @@ test("of a level that is one of two, what is between the levels adds to what is 
 	];
 	// Away by −0.5 and 1.5: variance 1 + 0.75; third 2 + 3 × 0 + 0.75.
 	expect(mixedMoments(nodes, at)).toMatchObject({ mean: 1.5, variance: 1.75, third: 2.75 });
+});
+
+test("of births at an uncertain level they are those of a negative binomial count", () => {
+	// Mean 6, shape 4: variance m(1 + m/k), third m(1 + m/k)(1 + 2m/k). Two nodes hold a cube.
+	const poisson = (factor: number) => {
+		const mean = 6 * factor;
+		return { mean, variance: mean, third: mean, most: 10 * factor };
+	};
+	const nodes = laguerreNodes(4, 2);
+	const found = mixedMoments(nodes, poisson);
+	expectWithin(found.mean, 6, 1e-12, "births");
+	expectWithin(found.variance, 15, 1e-12, "");
+	expectWithin(found.third, 60, 1e-11, "");
+	expect(found.most).toBe(10 * (nodes[1]?.factor as number));
 });
 
 test("between the levels worked out, what bends evenly with the root of the level is met exactly", () => {

@@ -46,3 +46,7 @@ test("it is what amounts put in order and added up come to", () => {
 		{ seed: 7, numRuns: 200 },
 	);
 });
+
+test("an amount whose chances come to just the level is enough", () => {
+	expect(reachedBy(Float64Array.of(7, 2, 5), Float64Array.of(0.25, 0.5, 0.25), 0.75)).toBe(5);
+});

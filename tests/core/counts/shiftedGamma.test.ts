@@ -27,6 +27,19 @@ test.each([
 	expect(total.chance.length).toBeLessThanOrEqual(3);
 });
 
+test("a total that varies a little more than its neighbours keeps its variance", () => {
+	expectWithin(momentsOf(totalOf(9.5, 0.7, 0)).variance, 0.7, 1e-4, "");
+});
+
+// An exponential density of mean 1 begins at none, where it has no value of its own: e⁻¹, e⁻², … are left.
+test("the least even total has no chance at the very edge of it", () => {
+	const { first, chance } = totalOf(1, 1, 2);
+	const sum = chance.reduce((all, each) => all + each, 0);
+	expectWithin(sum, 1, 1e-12, "chance");
+	for (const count of [1, 2, 3])
+		expectWithin(chance[count - first], (Math.E - 1) * Math.exp(-count), 1e-12, "chance");
+});
+
 test("a total that varies much keeps mean, variance and skewness", () => {
 	const total = momentsOf(totalOf(300, 900, 9000));
 	expectWithin(total.mean, 300, 1e-2, "kits");
@@ -73,6 +86,13 @@ test.each([30, 17, 2])("what is beyond %d is left out, and no other chance moves
 	const known = Array.from({ length: limit + 1 }, (_, i) => all.chance[i - all.first] ?? 0);
 	expect(known.map((_, i) => cut.chance[i - cut.first] ?? 0)).toEqual(known);
 	expect(cut.first + cut.chance.length - 1).toBe(limit);
+});
+
+test("where it may be none, none alone is left of it", () => {
+	const moments = { mean: 0.7, variance: 0.8, third: 0.9, most: 1000 };
+	const [none] = shiftedGamma(moments).chance;
+	expect(none).toBeGreaterThan(0.4);
+	expect(shiftedGamma(moments, 0)).toEqual({ first: 0, chance: Float64Array.of(none as number) });
 });
 
 test("where none so small comes there is no chance of it", () => {

@@ -12,6 +12,7 @@ test.each([
 	["nothing", 0, none, 0, [1]],
 	["to the limit", 2, 6, 4, [0.5, 0, 0.25]],
 	["just below it", 2, 5.9, 4, [0.5]],
+	["one between the limit and the next step is beyond it", 1.25, 3.5, 2, [0.25, 0.25]],
 	["all beyond the limit", 2, 3, 3, [0]],
 	["backwards", -1, none, -4, [0.25, 0.25, 0.5]],
 ])("amounts of a count: %s", (_what, each, limit, first, chance) => {

@@ -59,6 +59,8 @@ describe("what makes a forecast", () => {
 	test("with nothing to start from a young register is refused", () => {
 		expect(refused(register(...repeated([4], 13)), null)).toEqual(["short-register"]);
 		expect(refused(register(...repeated([0], 30)), 0)).toEqual(["short-register"]);
+		const [problem] = refusalOf(forecast, inputs(register(4), null));
+		expect(problem).toMatchObject({ file: "records.csv", column: "births" });
 		expect(learn(register(1, 0, 2), 3).ledBy).toBe("settings");
 		expect(learn(register(...repeated([4], 14)), null).ledBy).toBe("register");
 	});
@@ -108,6 +110,13 @@ describe("the forecast is the filter's, from its own weekday on", () => {
 			lastDay: "1927-07-31",
 		});
 	});
+});
+
+test("each register has its own discount, whatever register was read before", () => {
+	const discountOf = (...counts: number[]) => learn(register(...counts)).discount;
+	expect(discountOf(...repeated([4], 60))).toBe(1);
+	expect(discountOf(...repeated([4], 30), ...repeated([9], 30))).toBeLessThan(0.99);
+	expect(discountOf(...repeated([4], 60))).toBe(1);
 });
 
 describe("days ahead", () => {

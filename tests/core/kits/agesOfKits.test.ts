@@ -114,6 +114,7 @@ test("of several that end together on one of some days one goes, of one alone no
 	expect([ages().several(0, 1, 3), ages().several(0, 1, 2), ages().several(0, -1, 3)]).toEqual([
 		0.5, 0.375, 0,
 	]);
+	expect(ages().several(1, 5, 3)).toBe(0.625);
 	const fewer = ages();
 	fewer.oneFewer(1, 5);
 	expect(all(fewer)).toEqual([0, [0, 2, 0.125], [1, 1, 0.5], [1, 2, 0.125], [2, 2, 0.25]]);

@@ -78,4 +78,7 @@ test("work of more than a day: others of all midnights since are waited for", ()
 		const sum = queue.reduce((all, chance) => all + chance, 0);
 		expectWithin(sum, 1, 1e-9, "chance");
 	}
+	// The one of the midnight before is in work for 560 minutes of the day, besides what is used (Little).
+	const mean = moments.reduce((all, { queue }) => all + meanOf(queue), 0) / moments.length;
+	expectWithin(mean, (2000 - 1440) / 1440 + (0.01 * 2000) / 1440, 1e-3, "kits");
 });

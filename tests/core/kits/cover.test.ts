@@ -109,6 +109,15 @@ describe("kits needed", () => {
 		]);
 	});
 
+	test("rounds that cannot take what comes are refused, although kits would do for as many days as are gone through", () => {
+		// Two rounds take six kits each; fourteen come.
+		const length = { perRound: 30, perKit: 100, loads: [] };
+		const reprocessing = { ...inRounds(14, 1, [420, 1140]), length };
+		const often = { ...rules, unmetAllowed: 50, reprocessing };
+		expect(refusalOf(kitCover, often).map((p) => p.code)).toEqual(["too-many-kits"]);
+		expect(unmetPer1000(500, reprocessing)).toBeLessThan(often.unmetAllowed);
+	});
+
 	test("five hundred kits themselves are not", () => {
 		expect(cover({}, afterEachUse([433], 1440)).byRisk).toBe(500);
 		const reprocessing = afterEachUse([434], 1440);

@@ -22,8 +22,8 @@ interface Joined {
 	readonly left: readonly (readonly number[])[];
 }
 
-function joined(endsBy: number, spreadBy: number, of: readonly number[][]): Joined {
-	const joining = new JoiningKits(KITS, later());
+function joined(endsBy: number, spreadBy: number, of: readonly number[][], days = later()): Joined {
+	const joining = new JoiningKits(KITS, days);
 	const step = { uses: 0, endsBy, spreadBy, target: 3, midnight: "none" } as const;
 	const ages = new AgesOfKits(KITS, ENDS);
 	for (const [end = 0, count = 0, chance = 0] of of) ages.add(end, count, chance);
@@ -51,6 +51,14 @@ test.each<[string, number, number, number[][], Joined]>([
 		{ row: [0, 1, 0, 0], left: [[3, 2, 0.5]] },
 	],
 	["all of them", 0, -1, [[0, 3, 1]], { row: [0, 0, 0, 1], left: [[-1, 0, 0.5]] }],
+	["also by a later day", 1, -1, [[0, 3, 1]], { row: [0, 0, 0, 1], left: [[-1, 0, 0.5]] }],
+	[
+		"one that is left where two or more would be ends on the latest day",
+		1,
+		-1,
+		[[0, 2, 1]],
+		{ row: [0, 0, 1, 0], left: [[3, 1, 0.5]] },
+	],
 	[
 		"of two that end together soon one does",
 		-1,
@@ -68,6 +76,11 @@ test.each<[string, number, number, number[][], Joined]>([
 	],
 ])("%s", (_what, endsBy, spreadBy, of, { row, left }) => {
 	expect(joined(endsBy, spreadBy, of)).toEqual({ row, left });
+});
+
+test("where more are left than days to come ever hold, they join on the latest of those", () => {
+	const one = new LaterEnds(KITS, [chances(1), chances(0.5, 0.5), chances(1), chances(1)]);
+	expect(joined(1, -1, [[0, 1, 1]], one)).toEqual({ row: [0, 0, 0, 1], left: [[-1, 0, 0.5]] });
 });
 
 test("of those left some end by the next day too, as likely as they may", () => {

@@ -17,6 +17,11 @@ describe("when expired", () => {
 		expect(kitsToRenew([kit("A", -2)], rounds(8), life).findIndex((k) => k.length > 0)).toBe(12);
 	});
 
+	test("a round at the very midnight that ends its last day is the first after it", () => {
+		const atMidnight = [0, 1440, 2880].map((start) => ({ start, ready: start + 120 }));
+		expect(kitsToRenew([kit("A", -7)], atMidnight, life)).toEqual([[], ["A"]]);
+	});
+
 	test("kits that end together join together", () => {
 		expect(kitsToRenew([kit("B", -8), kit("A", -8)], rounds(1), life)).toEqual([["A", "B"], []]);
 	});
@@ -54,6 +59,21 @@ describe("in time", () => {
 		const three = [kit("A", -6), kit("B", -6), kit("C", -6)];
 		// Last day is day 1; two days before its midnight is the midnight that begins day 0.
 		expect(kitsToRenew(three, rounds(2), life)).toEqual([["A"], ["B"], [], ["C"]]);
+	});
+
+	test("those that join because they end are no pair that is left", () => {
+		const three = [kit("A", -7), kit("B", -7), kit("C", -7)];
+		expect(kitsToRenew(three, rounds(2), life)).toEqual([["A"], ["B", "C"], [], []]);
+	});
+
+	test("two that end just two days after the next round's kits are ready wait", () => {
+		const exact = rounds(1).map((round) => ({ ...round, ready: round.start + 300 }));
+		expect(kitsToRenew([kit("A", -5), kit("B", -5)], exact, life)[0]).toEqual([]);
+	});
+
+	test("kits ready on one day go by their names, whichever round they came from", () => {
+		const each = kitsToRenew([kit("B", -8), kit("A", -7)], rounds(8), life);
+		expect(each.filter((kits) => kits.length > 0)).toEqual([["B"], ["A"], ["A"], ["B"]]);
 	});
 
 	test("two that end together later wait", () => {

@@ -26,6 +26,11 @@ test.each([
 	expect([...stillInWork(lapsed, done)]).toEqual(left);
 });
 
+test("once all are done none is in work, whatever went out of date besides", () => {
+	const [lapsed, others] = [Float64Array.of(0.5, 0.5), Float64Array.of(0.25, 0.75)];
+	expect([...stillInWork(lapsed, Number.POSITIVE_INFINITY, others)]).toEqual([1, 0]);
+});
+
 test("away for one reason or the other, apart from each other", () => {
 	const [one, other] = [Float64Array.of(0.5, 0.5), Float64Array.of(0.25, 0.25, 0.5)];
 	expect([...bothAway(one, other)]).toEqual([0.125, 0.25, 0.375, 0.25]);

@@ -67,6 +67,7 @@ test("whether several end together that are the oldest of some, worked by hand",
 	const later = ends();
 	expect([0, 1, 2, 3].map((kits) => later.several(0, 2, kits))).toEqual([0, 0, 1, 0]);
 	expect(later.several(0, 1, 2)).toBe(0);
+	expect(later.several(0, 5, 2)).toBe(1);
 	// More than may end later all end on the latest day.
 	expect([later.several(1, 2, 3), later.several(1, 1, 3), later.several(1, 2, 1)]).toEqual([
 		1, 0, 0,

@@ -41,6 +41,8 @@ test("what was used ends on the day that the round leads to, also where others e
 	const moves = movesOf(3, 3, NEVER, NEVER, 1, "none", 1);
 	expect(ledTo([1, 0, 1], 1, moves)).toMatchObject({ to: [1, 1, 1], renewed: 0 });
 	expect(ledTo([0, 0, 1], 2, moves)).toMatchObject({ to: [0, 2, 1], renewed: 0 });
+	const joining = movesOf(4, 3, 0, NEVER, 1, "none", 1);
+	expect(ledTo([2, 0, 1], 1, joining)).toMatchObject({ to: [0, 3, 1], renewed: 2 });
 });
 
 test("with all used there is one way, and none fewer", () => {

@@ -111,6 +111,21 @@ test.each([1e-5, 0.3, 6])(
 	},
 );
 
+test("how many kits a round gives back adds up to all there may be, also where all are renewed", () => {
+	const [kits, days] = [2, 3];
+	const { steps, ends } = stepsOf("in_time", 0.2, [420], days);
+	const chain = new OldestKits(kits, ends, steps, 0.1);
+	for (let day = 0; day < 10; day++) for (const step of steps) chain.go(step);
+	// The last day that is followed holds what the last round gave back.
+	const back = chain.chances().slice(-(kits + 1));
+	expectWithin(
+		back.reduce((sum, chance) => sum + chance, 0),
+		1,
+		1e-4,
+		"chance",
+	);
+});
+
 test.each(["every kit", "the oldest"])("%s followed goes on from other chances", (which) => {
 	const { steps, ends } = stepsOf("in_time", 0.4, [420, 840], 3);
 	const chainOf = () =>

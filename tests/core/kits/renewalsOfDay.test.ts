@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { always } from "../../../src/core/counts/counts.ts";
+import { always, mean } from "../../../src/core/counts/counts.ts";
 import { EveryKitsEnd } from "../../../src/core/kits/everyKitsEnd.ts";
 import { expiriesPerDay } from "../../../src/core/kits/expiriesPerDay.ts";
 import type { LikeDay, ReadyLife } from "../../../src/core/kits/renewalSteps.ts";
@@ -195,3 +195,16 @@ test.each(
 			}
 	},
 );
+
+test("kits that keep long are renewed one by one, all in the last round before their midnight", () => {
+	const { given, perDay } = renewalsOfDay(6, dayOf(0.4, [420, 1140]), {
+		days: 30,
+		renewal: "in_time",
+	});
+	const each = given.map((of) => mean(of(0)));
+	expect(each).toHaveLength(2);
+	expect(each[0]).toBe(0);
+	// Beyond six of them none is renewed: that is seen in the tenth digit.
+	expectWithin(each[1], perDay, 1e-6 * perDay, "kits a day");
+	expectWithin(perDay, renewedAtOnce(6, 0.4, 29), 1e-12, "kits a day");
+});

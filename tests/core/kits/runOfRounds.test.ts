@@ -23,18 +23,19 @@ const plan = (change: Partial<InRounds> = {}) =>
 const gone = { days: 7, renewal: "when_expired" } as const;
 
 /** How many wait when the rounds of a day begin, followed one by one until how it began is forgotten. */
-function followed(kits: number): number[][] {
+function followed(kits: number, came = [2, 1], most = [2, 4]): number[][] {
 	const day: number[][] = [];
 	let begins: number[] = [1];
 	for (let round = 0; round < 400; round++) {
-		const [came, taken] = round % 2 === 0 ? [2, 4] : [1, 2];
+		const mean = came[round % 2] as number;
+		const taken = most[(round + 1) % 2] as number;
 		const next = new Array<number>(kits + 1).fill(0);
 		begins.forEach((p, n) => {
-			let q = p * Math.exp(-came);
-			for (let k = 0; k < 60; k++) {
+			let q = p * Math.exp(-mean);
+			for (let k = 0; k < 60 + 2 * mean; k++) {
 				const at = Math.min(kits, Math.max(0, n - taken) + k);
 				next[at] = (next[at] as number) + q;
-				q *= came / (k + 1);
+				q *= mean / (k + 1);
 			}
 		});
 		begins = next;
@@ -52,6 +53,19 @@ test.each([2, 3, 6])("%d kits: what a round cannot take waits for the next", (ki
 		expect(begins).toHaveLength(kits + 1);
 		begins.forEach((chance, n) => {
 			expectWithin(chance, day[i % 2]?.[n] as number, 1e-8, "chance");
+		});
+	});
+});
+
+test("of many kits, so few as hardly ever come are never there, nor so many", () => {
+	const kits = 250;
+	const many = plan({ usesPerDay: [150], length: { perRound: 0, perKit: 4.75, loads: [] } });
+	const begun = new RunOfRounds(kits, many).rounds();
+	expect(begun.map(({ most }) => most)).toEqual([101, 202]);
+	const day = followed(kits, [100, 50], [101, 202]);
+	begun.forEach(({ begins }, i) => {
+		day[i]?.forEach((chance, n) => {
+			expectWithin(begins[n] ?? 0, chance, 1e-8, "chance");
 		});
 	});
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readyAt } from "../../../src/core/kits/readyAt.ts";
-import { type SentAway, UnmetSentAway } from "../../../src/core/kits/unmetSentAway.ts";
+import { type SentAway, UnmetSentAway, usesAway } from "../../../src/core/kits/unmetSentAway.ts";
 import { flatDay } from "../../../src/core/rounds/dayClock.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
@@ -50,6 +50,11 @@ describe("kits that rounds send away", () => {
 		const ofTwoDays = needs(22) - needs(20);
 		expectWithin(needs(402) - needs(400), ofTwoDays, 1e-6 * ofTwoDays, "of 1,000");
 		expectWithin(needs(400) - needs(20), 190 * ofTwoDays, 1e-6 * ofTwoDays, "of 1,000");
+	});
+
+	test("at the very minute at which they are back, only those used since they went are away", () => {
+		// From 07:00 to 08:50.
+		expectWithin(usesAway(plan, 530), (0.6 * 110) / 1440, 1e-12, "kits");
 	});
 
 	test("no use, no unmet need", () => {

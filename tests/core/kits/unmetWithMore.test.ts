@@ -36,6 +36,12 @@ test.each<[string, number, Reprocessing]>([
 	["kits that keep for ever", 40, rounds(null)],
 	["a round whose kits are ready after midnight", 40, rounds(forDay, [420, 1380])],
 	["kits reprocessed one by one", 40, oneByOne([0.6])],
+	["kits of which none is needed", 40, { ...equalRounds([0], [420], 110), life: forDay }],
+	[
+		"kits so busy that hardly one is there at midnight",
+		20,
+		{ ...equalRounds([150], [420, 1200], 110), life: forDay },
+	],
 ])("nothing is known beforehand of %s", (_what, kits, reprocessing) => {
 	expect(unmetWithMore(kits, reprocessing)).toBe(0);
 });

@@ -12,7 +12,8 @@ const levels = (shape: number, sure = [0, 0], of = plan) =>
 test("without a forecast, or with a level well known, there is one", () => {
 	expect(usesAtLevels(plan)).toEqual([{ at: plan, chance: 1, share: 1 }]);
 	expect(levels(1501)).toEqual([{ at: plan, chance: 1, share: 1 }]);
-	expect(levels(5, [0, 0], { ...plan, usesPerDay: [0, 0] })).toHaveLength(1);
+	const none = { ...plan, usesPerDay: [0, 0] };
+	expect(levels(5, [0, 0], none)).toEqual([{ at: none, chance: 1, share: 1 }]);
 });
 
 test.each([

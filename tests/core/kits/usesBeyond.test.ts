@@ -3,7 +3,7 @@ import { beyondEach, beyondOne } from "../../../src/core/counts/beyondEach.ts";
 import { beyondOf, usesBeyond } from "../../../src/core/kits/usesBeyond.ts";
 import { expectWithin } from "../../expectWithin.ts";
 
-test.each([0, 0.3, 20, 400, 700])("what is left out could not be seen, mean %d", (mean) => {
+test.each([0, 0.3, 20, 400, 700, 1000])("what is left out could not be seen, mean %d", (mean) => {
 	const uses = usesBeyond(mean);
 	expect(uses.length).toBeLessThan(60 + 2 * mean + 100);
 	for (const kits of [0, 1, 30, 60, uses.length - 1])
