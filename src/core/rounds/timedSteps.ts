@@ -102,7 +102,7 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 		});
 		if (settles && descale) add(SETTLE_STEP, settleMinutes, "no", round.kits);
 	};
-	let isDescaled = descale === null;
+	let isDescaled = false;
 	const descaleOnce = () => {
 		if (isDescaled || descale === null) return;
 		isDescaled = true;

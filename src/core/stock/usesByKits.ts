@@ -20,7 +20,6 @@ export function usesByKits(use: UseInputs): PossibleUses | undefined {
 	const oneByOne = days.every(({ kind }) => kind === "after_each_use");
 	// A load of one kit is the kit.
 	const isKit = (method: number) => oneByOne || loads[method]?.kits === 1;
-	const ofLoads = sumOfAll(rates.perLoad.filter((_, method) => isKit(method)));
 	const isGathered =
 		!oneByOne &&
 		(rates.perRound > 0 || rates.perLoad.some((load, method) => load > 0 && !isKit(method)));
@@ -28,7 +27,8 @@ export function usesByKits(use: UseInputs): PossibleUses | undefined {
 	const [kit = 0] = rates.perKit;
 	if (rates.perKit.some((each) => each !== kit)) return undefined;
 	if (isGathered || (!oneByOne && perDescale > 0)) return undefined;
-	const eachKit = kit + ofLoads + (oneByOne ? rates.perRound : 0);
+	// Of all loads that take anything each is then a kit.
+	const eachKit = kit + sumOfAll(rates.perLoad) + (oneByOne ? rates.perRound : 0);
 	const { of, size } = unroundedSteps([rates.perDay, eachKit, perDescale]);
 	const ofDays = of(rates.perDay * days.length);
 	const ofKit = of(eachKit);

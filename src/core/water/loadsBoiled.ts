@@ -195,7 +195,7 @@ const startsOf = (day: RoundsOfDay) => (day as Extract<RoundsOfDay, { kind: "in_
 function nodesOf(days: readonly RoundsOfDay[]) {
 	const levels = days.flatMap(({ forecast }) => (forecast ? [forecast.level] : []));
 	const mean = days.reduce((sum, day) => sum + kitsAtLevel(day), 0);
-	return levelNodes(levels.length > 0 ? spanShape(levels) : Number.POSITIVE_INFINITY, mean);
+	return levelNodes(spanShape(levels), mean);
 }
 
 function standingForKits({ days, confidence, ...water }: Standing): LoadsBoiled | Refusal {
