@@ -53,6 +53,16 @@ test("what a closer look lets win no more is not tried, and only what may still 
 	expect([best?.row, tried.join(""), looked.join("")]).toEqual(["a", "ac", "bc"]);
 });
 
+test("a closer look that lets an earlier one be as high does not pass it over", () => {
+	const best = firstBest(
+		[a(4, 4), b(5, 4)],
+		({ most }) => most,
+		({ name, value = 0 }) => ({ row: name, value }),
+		({ value = 0 }) => value,
+	);
+	expect(best?.row).toBe("a");
+});
+
 function a(most: number, value?: number): Thing {
 	return { name: "a", most, ...(value !== undefined && { value }) };
 }

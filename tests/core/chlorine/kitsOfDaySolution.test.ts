@@ -42,6 +42,13 @@ describe("kit by kit", () => {
 		expect(through([oneByOne(20)])).toBe(28);
 	});
 
+	test("all kits of the day, however little is known of its births", () => {
+		// A mean of 2 at a Gamma level of shape 0.5 is negative binomial with that size, worked out by its
+		// recursion: of the days with any kit 95 % have 11 at most, 1 + what 95 % of all days have is 9.
+		const level = { mean: 2, levelShape: 0.5, daySpread: 0 };
+		expect(through([{ ...oneByOne(2), forecast: { level, sure: [[0]] } }])).toBe(11);
+	});
+
 	test("where it is used for less than a day: the first, and those that come meanwhile", () => {
 		// A quarter of 12 kits is a mean of 3.
 		expect(through([oneByOne(12)], 6)).toBe(1 + 6);

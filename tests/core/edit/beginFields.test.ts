@@ -121,6 +121,9 @@ describe("the product in use", () => {
 		expect(entryOf("product-kind").read(odd)).toBe("bar pct_w_w");
 		expect([entryOf("strength").unit(odd), entryOf("in-store").unit(odd)]).toEqual(["", ""]);
 		expect(entryOf("product-kind").write(odd, "bar pct_w_w")).toBe(odd);
+		const unread = product("a,powder,70,by weight,yes");
+		expect(entryOf("product-kind").read(unread)).toBe("powder by weight");
+		expect(entryOf("product-kind").write(unread, "powder by weight")).toBe(unread);
 		const nameless = product(",powder,70,pct_w_w,yes");
 		expect(entryOf("in-store").write(nameless, "5")).toContain("kind");
 		expect(entryOf("strength").write(nameless, "5")).toContain("kind");

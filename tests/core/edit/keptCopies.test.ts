@@ -106,6 +106,21 @@ describe("kept copies of the settings", () => {
 		expect(roundsOf(used(changed(kept, typed), "one"))).toEqual([["07:00", "early", "Eve"]]);
 	});
 
+	test("a row that cannot be understood belongs to its copy, and one without a name to none", () => {
+		const own = smallUnit({
+			"kept-settings.csv": `name,of,key,value
+				first,setting,pots,4
+				first,other,pots,5
+				,setting,pots,6`,
+		});
+		const copies = keptCopies(own).map(({ name, rows, problems }) => [
+			name,
+			rows.length,
+			problems.map(({ code, line, column }) => [code, line, column]),
+		]);
+		expect(copies).toEqual([["first", 1, [["bad-cell", 3, "of"]]]]);
+	});
+
 	test("copies stand side by side; deleting one leaves the others", () => {
 		const two = withCopyKept(withCopyKept(smallUnit(), "first"), "second");
 		expect(keptCopies(two).map(({ name }) => name)).toEqual(["first", "second"]);

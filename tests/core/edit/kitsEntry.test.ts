@@ -23,6 +23,8 @@ describe("kits", () => {
 			["K2", ""],
 			["K1", "suction"],
 		]);
+		const spaced = "piece,kind,count\nmask, ,1\nbulb, suction ,1";
+		expect(added(kits("K2,,in_service,,", spaced))?.at(-1)).toEqual(["K1", "suction"]);
 		expect(added(kits("", "kind,piece,count"))?.slice(-2)).toEqual([
 			["K1", "Newborn resuscitation kit"],
 			["K2", "Newborn resuscitation kit"],

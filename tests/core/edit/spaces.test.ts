@@ -9,7 +9,11 @@ import { routine, withTick } from "../../../src/core/edit/monday/routine.ts";
 import { movedOn } from "../../../src/core/edit/movedOn.ts";
 import { orderGivenUp } from "../../../src/core/edit/store/orderGivenUp.ts";
 import { itemNames } from "../../../src/core/edit/store/storeEntry.ts";
-import { depotPacksOf, withDepotPacks } from "../../../src/core/edit/store/withDepotPacks.ts";
+import {
+	depotPacksOf,
+	withDepotPacks,
+	withoutOrderLimits,
+} from "../../../src/core/edit/store/withDepotPacks.ts";
 import { usualEntries } from "../../../src/core/edit/trial/trialEntries.ts";
 import { withCopyKept } from "../../../src/core/edit/withCopyKept.ts";
 import { withCopyUsed } from "../../../src/core/edit/withCopyUsed.ts";
@@ -35,7 +39,9 @@ const unit = unitWith(
 		"lots.csv": "item,lot,quantity,received_on\npowder,P1,500,2027-01-01\nliquid,L1,10,2027-01-20",
 		"items.csv":
 			"item,group,measure,pack_size,depot_packs\npowder,other,g,500,\nliquid,other,L,5,2",
-		"placed.csv": "ordered_on,item,packs,note\n2027-02-25,liquid,3,by phone",
+		"placed.csv": `ordered_on,item,packs,note
+			2027-02-25,liquid,3,by phone
+			2027-02-26,powder,1,`,
 		"kept-settings.csv": `name,of,key,value
 			as it was,setting,pots,4
 			as it was,round,14:00,late
@@ -108,10 +114,12 @@ const edits: Record<string, (workbook: Workbook) => unknown> = {
 		return outcome.ok && outcome.value.past;
 	},
 	"an order is given up": (workbook) => orderGivenUp(workbook, 2),
+	"an order without a note is given up": (workbook) => orderGivenUp(workbook, 3),
 	"the items": itemNames,
 	"what the depot sends": (workbook) => depotPacksOf(workbook, "liquid"),
 	"what it does not send": (workbook) =>
 		withDepotPacks(workbook, [{ item: "liquid", packs: " 1 " }]),
+	"the limits of an order go": withoutOrderLimits,
 	"a use learned": (workbook) => withUsageTaken(workbook, 2, 3, "own count"),
 	...Object.fromEntries(
 		entries.flatMap((entry) => [

@@ -61,6 +61,7 @@ test("births that differ from day to day are no one figure", () => {
 	expect(read("2027-03-01,8,\n2027-03-02,8,")).toBe("8");
 	expect(read("2027-03-01,8,\n2027-03-02,9,")).toBe("");
 	expect(read("2027-03-01,8,")).toBe("");
+	expect(read("2027-03-01, 8 ,\n2027-03-02,8,")).toBe("8");
 	expect(birthsEveryDayEntry.read(unitWith({ plan_days: "some" }))).toBe("");
 	for (const settings of [{ plan_days: "some" }, { plan_start: "soon" }]) {
 		const { tables } = birthsEveryDayEntry.write(unitWith(settings), "9") as Workbook;
