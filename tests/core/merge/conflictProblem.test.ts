@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { conflictProblem, saidWords } from "../../../src/core/merge/conflictProblem.ts";
+import { conflictProblem, saidWords, twoFiles } from "../../../src/core/merge/conflictProblem.ts";
 import { rowName } from "../../../src/core/merge/rowName.ts";
 import { journalSheet } from "../../../src/core/sheets/journal.ts";
 import { usesSheet } from "../../../src/core/sheets/uses.ts";
@@ -50,6 +50,18 @@ test("a conflict is of a cell, or of a whole row that the other copy deleted", (
 	expect(conflictProblem({ ...conflict, file: "letters.csv" }).message).toContain(
 		"letters.csv, 2027-03-02, births: both",
 	);
+});
+
+test("two files of one name that belong to no workbook are a conflict of the file", () => {
+	expect(twoFiles("letter.txt")).toMatchObject({
+		file: "letter.txt",
+		line: null,
+		column: "",
+		weight: "error",
+		code: "conflict",
+		received: "letter.txt",
+		message: expect.stringMatching(/^letter.txt is not part of a workbook,.* Ours was kept/),
+	});
 });
 
 test("a row is named by what tells it apart, else by its first texts, and never by its mark", () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Copy } from "../../../src/core/merge/descent.ts";
 import { mergeCopies } from "../../../src/core/merge/mergeCopies.ts";
 import { bornTogether } from "../../../src/core/merge/rootDescent.ts";
-import type { Workbook } from "../../../src/core/workbook.ts";
+import type { TextTable, Workbook } from "../../../src/core/workbook.ts";
 import { choose, linesOf, next, root, sheet, told } from "./copies.ts";
 
 const KITS = "kits.csv";
@@ -99,6 +99,36 @@ describe("copies that come from one save", () => {
 		},
 	);
 
+	test("name a row that one changed and the other deleted by what it says, without its blanks", () => {
+		const { together } = meet(kits(A, "B,bag set,in_service,  ,torn"), kits(A));
+		expect(told(together)).toEqual([["B", "", "B, bag set, in_service, torn", undefined]]);
+	});
+
+	test("which each emptied a part of the last row have none of it left, nor remember one", () => {
+		const plain = (...lines: string[]) => sheet("own.csv", "a,b", ...lines);
+		const from = root(plain("1,2", "3,4"));
+		const [one, other] = [
+			next(from, plain("1,2", ",4"), "Amina"),
+			next(from, plain("1,2", "3,"), "Jo"),
+		];
+		const together = mergeCopies(one, other);
+		expect(linesOf(together, "own.csv")).toEqual(["a,b", "1,2"]);
+		expect(together.descent.sheets["own.csv"]?.origins).toHaveLength(1);
+	});
+
+	test.each(["ours", "theirs"] as const)(
+		"take a text changed and put back, by %s, for one that nobody changed",
+		(by) => {
+			const back = next(next(start, kits(`${A}torn`, B), "torn"), kits(A, B), "back");
+			const other = next(start, kits(A, `${B}lent`), "lent");
+			const together = by === "ours" ? mergeCopies(back, other) : mergeCopies(other, back);
+			const third = next(start, kits(`${A}washed`, B), "third");
+			const all = mergeCopies(together, third);
+			expect(all.conflicts).toEqual([]);
+			expect(linesOf(all, KITS).slice(1)).toEqual([`${A}washed`, `${B}lent`]);
+		},
+	);
+
 	test("take a row back that was deleted and entered again", () => {
 		const gone = next(start, kits(A), "gone");
 		const back = next(gone, kits(A, B), "back");
@@ -173,11 +203,39 @@ describe("copies of which nothing is known", () => {
 		expect(linesOf(together, KITS).slice(1)).toEqual([`${A}torn`]);
 	});
 
+	test("have lines that stand twice twice, and not four times", () => {
+		const twice = uses(use("02:00", "A"), use("02:00", "A"));
+		expect(linesOf(mergeCopies(root(twice), root(uses(use("02:00", "A")))), USES)).toHaveLength(3);
+		const more = uses(use("02:00", "A"), use("02:00", "A"), use("05:00", "B"));
+		expect(linesOf(mergeCopies(root(twice), root(more)), USES)).toHaveLength(4);
+	});
+
+	test("know every line of a large visit again, of which one is missing", () => {
+		const line = (at: number) => use(`0${Math.floor(at / 60)}:${10 + (at % 50)}`, `K${at}`, "v1");
+		const visit = Array.from({ length: 101 }, (_, at) => line(at));
+		const together = mergeCopies(root(uses(...visit.slice(1))), root(uses(...visit)));
+		expect(linesOf(together, USES)).toHaveLength(1 + 101);
+		expect(together.changes.map(({ kind }) => kind)).toEqual(["added"]);
+	});
+
 	test("a sheet that one of them lacks stands as it is in the other", () => {
 		const together = mergeCopies(root(kits(A)), root(uses(use("02:00", "A"))));
 		expect(linesOf(together, KITS).slice(1)).toEqual([A]);
 		expect(linesOf(together, USES)).toHaveLength(2);
 	});
+});
+
+test("a text that is new in a row which another program wrote is asked about, though it was blank", () => {
+	const { tables } = kits(A);
+	const descent = {
+		saves: [{ id: "=x", at: "", by: "" }],
+		sheets: {
+			[KITS]: { ...bornTogether(tables[KITS] as TextTable, "=x"), altered: true as const },
+		},
+	};
+	const altered: Copy = { workbook: { tables }, descent };
+	const together = mergeCopies(altered, next(altered, kits(`${A}torn`), "one"));
+	expect(told(together)).toEqual([["A", "note", "", "torn"]]);
 });
 
 test("a sheet of which half is lost, or that another program changed, takes no line away and is asked about", () => {

@@ -58,6 +58,14 @@ test("a table of blanks has no column and no row left", () => {
 		lines: [2, 5],
 	};
 	expect(withoutBlankEnds(kept)).toEqual({ header: ["a"], rows: [["1", "", "x"]], lines: [2] });
+	const some = {
+		header: ["a", ""],
+		rows: [
+			["1", "x"],
+			["2", ""],
+		],
+	};
+	expect(withoutBlankEnds(some)).toBe(some);
 	const full = { header: ["a"], rows: [["1"]] };
 	expect(withoutBlankEnds(full)).toBe(full);
 });
