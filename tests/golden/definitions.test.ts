@@ -4,8 +4,11 @@ import { expect, test } from "vitest";
 import type { Calculation } from "../../src/core/calculation.ts";
 import type { Column } from "../../src/core/column.ts";
 import type { Sheet } from "../../src/core/sheet.ts";
+import { combinedOrderSheet } from "../../src/core/sheets/combinedOrder.ts";
 import { computedSheets } from "../../src/core/sheets/computedSheets.ts";
 import { districtSheets, districtTypedSheets } from "../../src/core/sheets/districtSheets.ts";
+import { monthSheet } from "../../src/core/sheets/month.ts";
+import { problemsSheet } from "../../src/core/sheets/problems.ts";
 import { settings } from "../../src/core/sheets/settings.ts";
 import { typedSheets } from "../../src/core/sheets/typedSheets.ts";
 import { calculationWords } from "./calculationWords.ts";
@@ -25,6 +28,9 @@ const sheets = [
 	...computedSheets,
 	...districtSheets,
 	...Object.values(districtTypedSheets),
+	combinedOrderSheet,
+	monthSheet,
+	problemsSheet,
 ];
 const sheetFile = ({ file }: Sheet) => file.replace(/csv$/, "json");
 
