@@ -21,6 +21,11 @@ test("nothing is worked out until a cell is looked at, then all of them once", (
 	expect(Object.keys(row)).toEqual(["date", "litres", "pots"]);
 	expect("pots" in row).toBe(true);
 	expect("lid" in row).toBe(false);
+	expect(["date", "pots", "lid"].map((key) => Object.hasOwn(row, key))).toEqual([
+		true,
+		true,
+		false,
+	]);
 	expect(row.constructor).toBe(Object);
 	expect(times()).toBe(0);
 	expect([row.litres, row.pots, row.litres]).toEqual([20, 2, 20]);

@@ -16,7 +16,7 @@ test("a setting that there is none is told by its key; spaces are no value", () 
 	expect(spaces("plan_days")).toEqual({ ok: true, value: 7 });
 	expect(spaces("plan_start")).toMatchObject({
 		ok: false,
-		problems: [{ code: "not-given", line: null, column: "plan_start" }],
+		problems: [{ code: "not-given", line: null, column: "plan_start", received: "" }],
 	});
 });
 

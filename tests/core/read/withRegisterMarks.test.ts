@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
+import { LONGEST_NOTE } from "../../../src/core/values/note.ts";
 import { everything } from "../contentOf.ts";
 import { smallUnit } from "../smallUnit.ts";
 
@@ -23,6 +24,13 @@ test("a kit written with small letters is the register's", () => {
 	const { uses, checks } = readWorkbook(recorded("a", "b")).tables;
 	expect(uses.rows.map(({ value }) => value.kit)).toEqual(["A", "B", ""]);
 	expect([...checks.rows, ...checks.badRows].map(({ value }) => value.kit)).toEqual(["A", "B"]);
+});
+
+test("a line whose mark cannot be read is no kit's, and the others are", () => {
+	const long = "x".repeat(LONGEST_NOTE + 1);
+	const { uses } = readWorkbook(recorded("a", long)).tables;
+	expect(uses.rows.map(({ value }) => value.kit)).toEqual(["A", ""]);
+	expect(uses.badRows.map(({ value }) => value.kit)).toEqual([undefined]);
 });
 
 test("tables in which every kit is written as in the register stay the same objects", () => {

@@ -8,6 +8,8 @@ test.each([
 	["é3", "É3"],
 	["i4", "İ4"],
 	["K11", "K11"],
+	["ı4", "ı4"],
+	["KIß 2", "KIß 2"],
 	["", ""],
 ])("“%s” is the register's “%s”", (written, mark) => {
 	expect(registerMark(["K1", "Kit 2", "É3", "İ4"])(written)).toBe(mark);

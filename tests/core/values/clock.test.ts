@@ -11,6 +11,9 @@ describe("clock", () => {
 		["07:30:00", 450],
 		["04:30:00 PM", 990],
 		["12:05 am", 5],
+		["1:00 PM", 780],
+		["1:30am", 90],
+		["04:30  pm", 990],
 		["12:05 p.m.", 725],
 	])("%j is minute %d", (text, minute) => {
 		expect(clock().schema.parse(text)).toBe(minute);
@@ -69,6 +72,8 @@ describe("dateTime", () => {
 		"2027-02-30 07:30",
 		"2027-03-01 25:00",
 		"2027-03-01 07:30 x",
+		"about\n2027-03-01 07:30",
+		"about\u00a02027-03-01",
 	])("%j is refused", (text) => {
 		expect(dateTime().schema.safeParse(text).success).toBe(false);
 	});

@@ -83,6 +83,8 @@ describe("date", () => {
 		"2200-01-01",
 		"20270301",
 		"2027-03-01T07:00",
+		"2027-03-01/2027-03-02",
+		"2027-03-012027-03-01",
 	])("%j is refused", (text) => {
 		expect(date().schema.safeParse(text).success).toBe(false);
 	});

@@ -53,9 +53,12 @@ describe("choice", () => {
 		expect(kind.schema.parse(text)).toBe("in_rounds");
 	});
 
-	test.each(["", "rounds", "in round", "constructor"])("%j is refused", (text) => {
-		expect(kind.schema.safeParse(text).success).toBe(false);
-	});
+	test.each(["", "rounds", "in round", "in’rounds", "après'chaque'utilisation", "constructor"])(
+		"%j is refused",
+		(text) => {
+			expect(kind.schema.safeParse(text).success).toBe(false);
+		},
+	);
 
 	test("a word that pages show for it means it, whatever its apostrophe, spaces and accents' form", () => {
 		const roles = choice(["manager", "storekeeper"]);

@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { number, readNumber, writeNumber } from "../../../src/core/values/number.ts";
+import {
+	hasTwoMeanings,
+	number,
+	readNumber,
+	writeNumber,
+} from "../../../src/core/values/number.ts";
 
 describe("readNumber", () => {
 	test.each([
@@ -30,6 +35,8 @@ describe("readNumber", () => {
 		["1\u2009000.25", 1000.25],
 		["1e3", 1000],
 		["1,5E-2", 0.015],
+		["1.5E+12", 1.5e12],
+		["10 234,500", 10_234.5],
 	])("%j is %d", (text, value) => {
 		expect(readNumber(text)).toBe(value);
 	});
@@ -63,6 +70,16 @@ describe("readNumber", () => {
 	])("refuses %s", (_why, text) => {
 		expect(readNumber(text)).toBeUndefined();
 	});
+});
+
+test.each([
+	["1,000", true],
+	[" -12,345 ", true],
+	["0,500", false],
+	["1,0005", false],
+	["1.000", false],
+])("%j has two meanings: %s", (text, two) => {
+	expect(hasTwoMeanings(text)).toBe(two);
 });
 
 describe("number", () => {

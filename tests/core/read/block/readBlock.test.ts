@@ -7,6 +7,7 @@ import { itemsSheet } from "../../../../src/core/sheets/items.ts";
 import { lotsSheet } from "../../../../src/core/sheets/lots.ts";
 import { recordsSheet } from "../../../../src/core/sheets/records.ts";
 import { unitSheet } from "../../../../src/core/sheets/unit.ts";
+import { usesSheet } from "../../../../src/core/sheets/uses.ts";
 
 /** A sheet with one column of texts. */
 function only(
@@ -144,6 +145,18 @@ describe("dates", () => {
 			["2027-03-01"],
 			["2027-05-01"],
 		]);
+	});
+
+	test.each([
+		["with a T between", "2027-03-01T14:00"],
+		["with spaces between", "2027-03-01  14:00"],
+		["on two lines", "about\n03/01/2027"],
+		["after words with a fixed space", "about\u00a013/01/2027"],
+	])("a moment %s stays as it is written", (_, text) => {
+		const block = only(usesSheet, "at", [text]);
+		const { tables, questions, rewritten } = readBlock([block]);
+		expect(tables[0]).toBe(block.table);
+		expect([questions, rewritten]).toEqual([[], []]);
 	});
 
 	test("a year of two digits without any other is not guessed", () => {
