@@ -74,7 +74,9 @@ describe("in a round with descaling", () => {
 		]);
 	});
 
-	test("a powder's deposit is waited for", () => {
+	test("a powder's deposit is waited for, which keeps nobody busy", () => {
+		const timed = timedSteps(list, { ...round, descale, settleMinutes: 30 });
+		expect(timed.find(({ step }) => step === SETTLE_STEP)?.handsOn).toBe("no");
 		expect(timesOf({ descale, settleMinutes: 30 }).slice(4, 7)).toEqual([
 			[SETTLES, 455, 465],
 			[SETTLE_STEP, 465, 495],

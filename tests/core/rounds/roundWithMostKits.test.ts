@@ -12,6 +12,8 @@ const day = (...kits: number[]): RoundsOfDay => ({
 test.each([
 	["the one with the largest mean", [day(0.2, 0.5, 0.3)], 1],
 	["on whatever day", [day(0.2, 0.5, 0.3), day(0.1, 0.2, 0.6)], 2],
+	["whatever an earlier one brings on another day", [day(0.2, 0.5), day(0.4, 0.1)], 1],
+	["the first of a day without kits", [day(0, 0, 0)], 0],
 	["the earlier of equal ones", [day(0.2, 0.5), day(0.5, 0.5)], 0],
 	["though rounding makes them differ", [day(0.1 + 0.2, 0.3), day(0.3, 0.1 + 0.2)], 0],
 	["after each use there is one", [{ kind: "after_each_use", kits: [3], byKind: [[3]] }], 0],

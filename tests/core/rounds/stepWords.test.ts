@@ -9,6 +9,10 @@ test("what no step is about is told where a list has any word that is known", ()
 	expect(missingSorts(["zzz"])).toEqual([]);
 });
 
+test("soap that is rinsed off washes nothing, and is a rinse", () => {
+	expect(missingSorts(["Soak", "Rinse off the soap"])).toEqual(["wash", "dry"]);
+});
+
 // methods.md 2: advice where there is "no wash, rinse or dry among the steps".
 const washes = (step: string) => !missingSorts([step, "zzz"]).includes("wash");
 
@@ -19,6 +23,7 @@ test.each([
 	"Wash with clean water and soap",
 	"Wash with soap, rinse",
 	"Rinse and wash with soapy water",
+	"Rinse and wash the pieces",
 	"Wash pieces in a basin",
 	"Clean with a brush",
 	"Clean every piece",
@@ -44,6 +49,7 @@ test.each([
 	"Limpeza das peças",
 	"Lavar as peças numa bacia",
 	"Ensaboar e enxaguar",
+	"Enxaguar e lavar as peças",
 ])("%s: washes", (step) => {
 	expect(washes(step)).toBe(true);
 });
@@ -79,6 +85,8 @@ test.each([
 	"Deitar fora a solução e limpar o posto",
 	"Limpar o lado sujo",
 	"Limpar o lava-loiça",
+	"Despejar no lavatório",
+	"Trabalhar com as mãos bem lavadas",
 	"Secar ao ar sobre um pano limpo, coberto",
 	"Calçar luvas limpas",
 ])("%s: washes no piece", (step) => {

@@ -88,8 +88,17 @@ describe("the first rinse", () => {
 			4,
 			420 + 20,
 		],
+		[
+			"waits for no powder that dissolves before",
+			[
+				{ ...step("dissolve", "round", 15, "no"), method: "chlorine" },
+				step("soak", "load", 20, "no"),
+			],
+			1,
+			420 + 15 + 20,
+		],
 		["is the end of the round where nothing goes by load", [step("all", "round", 45)], 4, 465],
-	])("%s", (_what, steps, kits, minute) => {
+	] satisfies [string, Step[], number, number][])("%s", (_what, steps, kits, minute) => {
 		expect(firstRinse(timedSteps(steps, { ...round, kits }))).toBe(minute);
 	});
 

@@ -56,6 +56,7 @@ describe("cost", () => {
 	test.each<[string, Line, Line, unknown]>([
 		["packs × price", { packSize: 50, price: 2 }, { packSize: 50, price: 2 }, 8],
 		["the only price there is", { packSize: 50 }, { packSize: 50, price: 3 }, 12],
+		["a price for packs of a size that nobody says", { price: 3 }, { packSize: 50 }, 12],
 		["a free pack costs nothing", { packSize: 50, price: 0 }, { packSize: 50 }, 0],
 		[
 			"the price of the pack that is used",

@@ -180,6 +180,10 @@ describe("the district's own store", () => {
 			"Other units count it in piece: that is a row of its own.",
 		]);
 		expect(rows.map(({ in_store }) => in_store)).toEqual([null, null, 2]);
+		const small = order("gauze,piece,0,0,1,3,1,25,1,,,no");
+		expect(ordered([north, boxes, small]).rows[0]?.remark).toBe(
+			"The units name packs of 25, 100; the largest is used. Other units count it in box: that is a row of its own.",
+		);
 		expect(problems.map(({ allowed, message }) => [allowed, message.includes(" says –,")])).toEqual(
 			[["piece, box", true]],
 		);
@@ -197,6 +201,15 @@ test.each([
 		order_packs,
 		cost,
 	});
+});
+
+test("a need without any pack size says so of the district's own list", () => {
+	const sums = new DistrictOrder();
+	sums.add(order("soap,bar,0,0,1,3,,,2,,,no"));
+	const outcome = sums.table().table.rows[0]?.order_packs.outcome;
+	expect(outcome?.ok === false && outcome.problems).toMatchObject([
+		{ code: "no-pack-size", file: "units-order.csv", line: null, column: "" },
+	]);
 });
 
 // DEVELOPERS.md: never 0 for a hole.

@@ -53,6 +53,11 @@ test.each<[name: string, worse: Partial<UnitRow>, better: Partial<UnitRow>]>([
 		{ first_run_out: null, unmet_per_1000_uses: 0.9 },
 	],
 	["the earlier day", { first_run_out: "2027-03-02" }, { first_run_out: "2027-03-10" }],
+	[
+		"the earlier day before orders that are late",
+		{ first_run_out: "2027-03-02" },
+		{ first_run_out: "2027-03-10", orders_late: 9, problems: 9 },
+	],
 	["orders that are late", { orders_late: 2 }, { orders_late: 1, problems: 5 }],
 	["more problems", { problems: 2 }, { problems: 1, advice: 9 }],
 	["more advice", { advice: 2 }, { advice: 1 }],
