@@ -21,6 +21,7 @@ const sure = [
 	[0.1, 0],
 ];
 const forecast: RoundsOfDay = { ...known, forecast: { level, sure } };
+const mixed = Array.from({ length: 9 }, (_, at) => (at % 2 === 0 ? forecast : known));
 const all = { perDay: 5, perRound: 30, perLoad: [25], perKit: [10, 14], perDescale: 40 };
 
 test.each([
@@ -28,8 +29,9 @@ test.each([
 	["rounds, loads, kits and descalings", all, known],
 	["kits, at a level that is not known", { ...none, perKit: [10, 14] }, forecast],
 	["all of it, at a level that is not known", all, forecast],
-])("near what is set aside: %s", (_what, rates, day) => {
-	const days = new Array<RoundsOfDay>(9).fill(day);
+	["all of it, of days with a figure of their own among others", all, mixed],
+] as const)("near what is set aside: %s", (_what, rates, of) => {
+	const days = "length" in of ? of : new Array<RoundsOfDay>(9).fill(of);
 	for (const confidence of [0.5, 0.8, 0.95, 0.999]) {
 		const use = { rates, days, loads: soaks(2), descaleEvery: 3 };
 		const part = aboutEnough(use, confidence) / answerOf(useSetAside, { ...use, confidence });

@@ -29,6 +29,7 @@ test.each([
 	["of 30 rounds exactly, to 50,000 amounts", 30, 50_000, 1, 1, 0],
 	["of 30 rounds never shared over a week", 30, 100_000, 1, 2, 0],
 	["of a hundred rounds", 100, 6000, 1, 1, 0],
+	["and more in halves are shared", 100, 10_000, 0.5, 10, 5],
 	["more than a hundred rounds are shared", 101, 6000, 1, 6, 5],
 ])("descalings: %s", (_what, rounds, most, perDescale, size, more) => {
 	const ofDay = { ...ofKits, perLoad: [0], perKit: [0], perDay: most - 8 * perDescale };

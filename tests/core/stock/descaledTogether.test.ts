@@ -54,6 +54,7 @@ const cases = (
 		["with every round", 30, 1, times(16, round(60, 5)), 4500],
 		["of three kinds", 1.5, 2, times(8, round(9, 2), round(14, 8), round(20, 1)), 2000],
 		["where most do not run", 250, 7, times(15, round(0.1, 900.5), round(0.02, 333)), 12_000],
+		["where descalings take nearly all", 400, 1, times(16, round(60, 5)), 11_000],
 		["beyond which some is left out", 40, 7, times(8, ...two), 700],
 	] as const
 ).map(([what, perDescale, every, rounds, most]) => ({
@@ -107,7 +108,11 @@ describe("use is hardly ever beyond its bounds", () => {
 	test.each(cases)("$what", ({ perDescale, every, used, idle, wanted }) => {
 		const bounds = new BoundsOfUse(alikeUses(used, idle), perDescale, every);
 		expect(chanceOf(wanted, bounds.most + 1)).toBeLessThan(1e-17);
-		const possible = used.reduce((sum, { first, chance }) => sum + first + chance.length, 0);
+		const descalings = Math.ceil(used.length / every) * Math.ceil(perDescale);
+		const possible = used.reduce(
+			(sum, { first, chance }) => sum + first + chance.length,
+			descalings,
+		);
 		expect(bounds.most).toBeLessThan(possible);
 		for (const amount of [0, 200, 500, 1000, 1500]) {
 			const chance = chanceOf(wanted, 0, amount + 1);

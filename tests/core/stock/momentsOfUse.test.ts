@@ -35,6 +35,8 @@ test.each([
 	["all of it, and by the day", all, inRounds, soaks(2)],
 	["loads of two methods", { ...all, perLoad: [2, 3.5] }, inRounds, twoMethods],
 	["kits that differ, with all of it", { ...all, perKit: [4, 7] }, inRounds, soaks(2)],
+	["loads of one method of two", { ...all, perLoad: [0, 3.5] }, inRounds, twoMethods],
+	["kits of which the first takes far more", { ...none, perKit: [50, 1] }, inRounds, soaks(2)],
 	["after each use", { ...all, perKit: [4, 7] }, afterEachUse, soaks(2)],
 ])("as of the amounts one by one: %s", (_what, rates, day, loads) => {
 	const found = momentsOfUse({ rates, loads }, steps)(day);

@@ -48,6 +48,11 @@ describe("stock day by day", () => {
 	});
 });
 
+test("what is large and used up to the last does not run out for the rounding of its days", () => {
+	// Ninety times a ninetieth of a million, taken off one after the other, leaves 1e-9 of a piece.
+	expect(project([lot("A", 1e6)], each(1e6 / 90, 90)).runOut).toBe(null);
+});
+
 describe("waste", () => {
 	const early = lot("early", 4, { last: 2 });
 	const late = lot("late", 10, { last: 9 });

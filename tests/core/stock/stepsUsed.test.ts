@@ -127,6 +127,51 @@ test("what goes by rounds alone goes with each that runs", () => {
 	expectWithin(mean(used), 3 * (2 - Math.exp(-0.65) - Math.exp(-2)), 1e-9, "steps");
 });
 
+/** Of six rounds that run as likely as not, one descaling for each two begun. */
+test.each([
+	["descalings alone", 0, [1 / 64, 21 / 64, 35 / 64, 7 / 64]],
+	["with each round that runs", 5, undefined],
+])(
+	"what goes by descalings goes with every second round that runs: %s",
+	(_what, perRound, chances) => {
+		const used = stepsUsed(
+			{
+				rates: { perDay: 0, perRound, perLoad: [0], perKit: [0], perDescale: 3 },
+				days: Array.from({ length: 3 }, () => ({
+					kind: "in_rounds",
+					starts: [0, 60],
+					kits: [Math.LN2, Math.LN2],
+					byKind: [[Math.LN2, Math.LN2]],
+				})),
+				loads: [...soaks(9)],
+				descaleEvery: 2,
+			},
+			{ size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY },
+		);
+		const descalings = (21 + 2 * 35 + 3 * 7) / 64;
+		expectWithin(mean(used), 3 * descalings + 3 * perRound, 1e-12, "steps");
+		chances?.forEach((chance, times) => {
+			expectWithin(used.chance[3 * times - used.first] ?? 0, chance, 1e-12, "chance");
+		});
+	},
+);
+
+test("what goes by the day alone is known, whether or not anything is descaled", () => {
+	for (const descaleEvery of [0, 2]) {
+		const used = stepsUsed(
+			{
+				rates: { perDay: 4, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 },
+				days: [{ kind: "in_rounds", starts: [0], kits: [0.65], byKind: [[0.65]] }],
+				loads: [...soaks(9)],
+				descaleEvery,
+			},
+			{ size: 1, of: (amount) => amount, more: 0, most: Number.POSITIVE_INFINITY },
+		);
+		expectWithin(chanceAtMost(used, 4), 1, 1e-12, "chance");
+		expectWithin(mean(used), 4, 1e-12, "steps");
+	}
+});
+
 test("those that use more are followed", () => {
 	const [found, exact] = [used(2), followed(2)];
 	for (let amount = 0; amount < 40; amount++)

@@ -14,6 +14,30 @@ const day = (...byKind: number[][]): RoundsOfDay => {
 	);
 	return { kind: "in_rounds", starts: kits.map((_, i) => 60 * i), kits, byKind };
 };
+/** Use of 21 rounds of a mean of so many kits, of which some in one load, by adding round to round. */
+function added(mean: number, useOf: (kits: number) => number, most: number): Float64Array {
+	let all = Float64Array.of(1, ...new Float64Array(most));
+	for (let round = 0; round < 21; round++) {
+		const next = new Float64Array(most + 1);
+		for (let kits = 0, p = Math.exp(-mean); kits < 25; kits++, p *= mean / kits)
+			for (let use = useOf(kits), i = 0; i + use <= most; i++)
+				next[i + use] = (next[i + use] as number) + p * (all[i] as number);
+		all = next;
+	}
+	return all;
+}
+
+test("so many thousand amounts as may come in a week are told apart to the last", () => {
+	const rates = { perDay: 0, perRound: 401, perLoad: [149], perKit: [361], perDescale: 0 };
+	const days = Array.from({ length: 7 }, () => day([1.2, 1.2, 1.2]));
+	const use = { rates, days, loads: soaks(3), descaleEvery: 0 };
+	const of = (kits: number) => (kits === 0 ? 0 : 401 + 149 * Math.ceil(kits / 3) + 361 * kits);
+	let [chance, enough] = [0, -1];
+	const amounts = added(1.2, of, 24_000);
+	while (chance < 0.95) chance += amounts[++enough] as number;
+	expect(answerOf(useSetAside, { ...use, confidence: 0.95 })).toBe(enough);
+});
+
 const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
 const levels = [0.5, 0.8, 0.9, 0.95, 0.99];
 

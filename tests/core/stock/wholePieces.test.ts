@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../src/core/plan/plan.ts";
-import { isCounted } from "../../../src/core/stock/wholePieces.ts";
+import { isCounted, wholePiecesOfGroup } from "../../../src/core/stock/wholePieces.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { columnOf, contentOf } from "../contentOf.ts";
 import { unitWith } from "../smallUnit.ts";
@@ -11,6 +11,15 @@ test.each([
 	[" tablet ", true],
 	["boîte", true],
 	["roll", true],
+	["set", true],
+	["box", true],
+	["boxes", true],
+	["pièce", true],
+	["pièces", true],
+	["paire", true],
+	["comprimé", true],
+	["jeu", true],
+	["jeux", true],
 	["rouleau", true],
 	["L", false],
 	["g", false],
@@ -18,6 +27,12 @@ test.each([
 	["tenth of a piece", false],
 ])("%s is counted: %s", (measure, counted) => {
 	expect(isCounted(measure)).toBe(counted);
+});
+
+test("amounts that come in whole pieces may come as they are", () => {
+	const counts = { first: 2, chance: Float64Array.of(0.5, 0.5) };
+	const turned = wholePiecesOfGroup.follows?.turned({ counts, size: 3 }, { use: 9 });
+	expect(turned).toEqual({ counts, size: 3 });
 });
 
 /** Four tenths of a piece a round: the rounds of a day or a week come to parts of pieces. */

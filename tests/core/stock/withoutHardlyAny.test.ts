@@ -10,8 +10,8 @@ const CONFIDENCE = 0.95;
 const ENOUGH = 12;
 const day: RoundsOfDay = { kind: "in_rounds", starts: [0, 60], kits: [1, 1], byKind: [[1, 1]] };
 const none = { perDay: 0, perRound: 0, perLoad: [0], perKit: [0], perDescale: 0 };
-const found = (rates: typeof none, of: RoundsOfDay = day) =>
-	withoutHardlyAny({ rates, days: [of, of], loads: soaks(2), descaleEvery: 3 }, CONFIDENCE);
+const found = (rates: typeof none, of: RoundsOfDay = day, descaleEvery = 3) =>
+	withoutHardlyAny({ rates, days: [of, of], loads: soaks(2), descaleEvery }, CONFIDENCE);
 
 test.each([
 	["a round, of which there are four", { perRound: 1 }, 4],
@@ -27,6 +27,16 @@ test.each([
 		expect(use.rates).toEqual({ ...none, perDay: 1e6 + most / 2 });
 	},
 );
+
+test.each([0, 9])("without descalings what one would take, %d, is none of it", (perDescale) => {
+	const { use, byTheDay } = found(
+		{ ...none, perDay: 1e6, perRound: 1, perDescale },
+		day,
+		0,
+	) as Followed;
+	expectWithin(byTheDay, 4, 1e-12, "");
+	expect(use.rates).toEqual({ ...none, perDay: 1e6 + 2, perDescale });
+});
 
 test("after each use every kit is a round", () => {
 	const oneByOne: RoundsOfDay = { kind: "after_each_use", kits: [2], byKind: [[2]] };
