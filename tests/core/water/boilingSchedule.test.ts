@@ -148,6 +148,18 @@ describe("water for which there is no place", () => {
 		expect(apart?.taken.map(({ from }) => Math.round(from))).toEqual([580, 640]);
 	});
 
+	test("side by side where one pot after the other leaves as many rounds without", () => {
+		const needs = [need(10, 400, 5000), need(20, 1000)];
+		const { fires, without } = scheduleOf(needs, hearth);
+		expect(without).toEqual([0]);
+		expect(fires.map(({ batches, pots }) => [batches, pots])).toEqual([[1, [1, 2]]]);
+	});
+
+	test("so few pots are enough as do it one after the other", () => {
+		const needs = [need(10, 640, 700), need(20, 1000, 1000)];
+		expect(fewestPots(needs, { ...hearth, keepsMinutes: 370 })).toBe(2);
+	});
+
 	test.each([
 		["cooling takes longer than water keeps", { coolMinutes: 1500 }],
 		["a stove that cannot do it, whatever the pots", { netKw: 0.05, keepsMinutes: 600 }],

@@ -91,6 +91,43 @@ describe("standing ready", () => {
 		}
 	});
 
+	test("days with a figure of their own are no more and no fewer where others' level is not known", () => {
+		const level = { mean: 0.6, levelShape: 2, daySpread: 0 };
+		const known = day(0.2, 0.2, 0.2);
+		const days = [{ ...known, forecast: { level, sure: [[0, 0, 0]] } }, known];
+		const nodes = levelNodes(2, 0.6);
+		const at = (factor: number) =>
+			boiled({ days: [day(...[0.2, 0.2, 0.2].map((kits) => kits * factor)), known] });
+		const expected = mixedOver(nodes, (factor) => at(factor).total);
+		for (let loads = 0; loads < 7; loads++)
+			expectWithin(
+				chanceAtMost(boiled({ days }).total, loads),
+				chanceAtMost(expected, loads),
+				1e-12,
+				"chance",
+			);
+	});
+
+	test("what is boiled for each round is asked anew where its loads or hours are others", () => {
+		const always = { days: [day(40, 40, 40)] };
+		expectWithin(mean(boiled({ ...always, kitsInLoad: 100 }).total), 3, 1e-12, "loads");
+		expectWithin(mean(boiled({ ...always, kitsInLoad: 5 }).total), 6, 1e-12, "loads");
+		// Ten minutes apart, each is lit before it is known that the one before did not run.
+		const near = { ...day(0, 0, 0), starts: [420, 430, 440] };
+		const [apart, close] = [day(0, 0, 0), near].map((of) =>
+			boiled({ days: [of], keepsMinutes: 800 }),
+		);
+		expectWithin(mean(apart?.total as Counts), 2, 1e-12, "loads");
+		expectWithin(mean(close?.total as Counts), 3, 1e-12, "loads");
+	});
+
+	test("a round that hardly ever runs is as good as one that never does", () => {
+		const [hardly, never] = [day(1e-17, 0.2, 0.2), day(0, 0.2, 0.2)].map((of) =>
+			mean(boiled({ days: [of, of] }).total),
+		);
+		expectWithin(hardly as number, never as number, 1e-12, "loads");
+	});
+
 	test("days add up", () => {
 		const { byDay, total } = boiled({
 			days: [day(0.1, 0.5, 0.2), day(0.3, 0, 1), day(0.2, 0.2, 0.2)],

@@ -54,6 +54,18 @@ test.each<[string, readonly WaterNeed[], Partial<Hearth>, object]>([
 		{ bucketLitres: undefined, coolMinutes: 165, pots: 2, stoves: undefined },
 	],
 	[
+		"one pot, for which only the smallest bucket and the quickest cooling do",
+		[need(100, 10)],
+		{},
+		{ bucketLitres: 2, coolMinutes: 15, pots: 5, stoves: undefined },
+	],
+	[
+		"one pot, and neither of them does",
+		[need(120, 10)],
+		{},
+		{ bucketLitres: undefined, coolMinutes: undefined, pots: 6, stoves: undefined },
+	],
+	[
 		"one stove on which two pots cannot be heated in time",
 		[need(20, 10), need(20, 10)],
 		{ pots: 2 },
