@@ -35,6 +35,16 @@ describe("in rounds", () => {
 		expectWithin(mean(prepared(three, "each_day", 8)), first + again, 1e-12, "preparations");
 	});
 
+	test("at a level of births that is not known, as often as rounds run at every level of it", () => {
+		const level = { mean: 3.5, levelShape: 2, daySpread: 0 };
+		const forecast = { ...three, forecast: { level, sure: [[0, 0, 0]] } };
+		// None comes of a negative binomial number of size 2 with (1 + mean ÷ 2)^−2.
+		const runs = (kits: number) => 1 - (1 + kits / 2) ** -2;
+		const wanted = runs(0.5) + runs(1) + runs(2);
+		expectWithin(mean(prepared(forecast, "each_round")), wanted, 1e-3, "preparations");
+		expectWithin(mean(prepared(forecast, "each_day")), runs(3.5), 1e-3, "preparations");
+	});
+
 	test("a life as long as the gap does not reach the next round", () => {
 		const counts = prepared(three, "each_day", 7);
 		expectWithin(mean(counts), run[0] + run[1] + run[2], 1e-12, "preparations");
