@@ -258,3 +258,24 @@ test("a sheet of which half is lost, or that another program changed, takes no l
 		expect(linesOf(together, KITS)).toContain(B);
 	}
 });
+
+test("a conflict's line is that of the file: a text of several lines takes several", () => {
+	const { header } = kits(A).tables[KITS] as TextTable;
+	const of = (note: string): Workbook => ({
+		tables: {
+			[KITS]: {
+				header,
+				rows: [
+					["A", "bag set", "in_service", "", "lent\nto the next ward"],
+					["B", "bag set", "in_service", "", note],
+				],
+			},
+		},
+	});
+	const start = root(of(""));
+	const { conflicts } = mergeCopies(
+		next(start, of("torn"), "Amina"),
+		next(start, of("washed"), "Jo"),
+	);
+	expect(conflicts).toMatchObject([{ row: "B", line: 4 }]);
+});

@@ -72,6 +72,24 @@ test("rounds count from the first one on record, at the pace of four weeks", () 
 	]);
 });
 
+test("the pace is that of the last four weeks, the first of their days among them", () => {
+	const done = (...days: string[]) => ({
+		"rounds-done.csv": ["date,start,kits", ...days.map((at) => `${at},07:00,A`)].join("\n"),
+	});
+	const january = Array.from({ length: 10 }, (_, at) => `2027-01-${at + 10}`);
+	const february = Array.from({ length: 14 }, (_, at) => day(28 - at));
+	// 24 of 40 are done, 14 of them in the last 28 days: 16 more take 32 days.
+	expect(masks(unit(0, done(...january, ...february)))[0]?.slice(2, 6)).toEqual([
+		24,
+		"2027-01-10",
+		"first on record",
+		"2027-04-02",
+	]);
+	// One round in 28 days, 39 are left: 1 092 days.
+	expect(masks(unit(0, done(day(1))))[0]?.[5]).toBe("2030-02-25");
+	expect(masks(unit(0, done("2027-01-31")))[0]?.[5]).toBeUndefined();
+});
+
 test("a spare issued with the kit's mark in the note counts from its day; one of another kit does not", () => {
 	const journal = (note: string) => ({
 		...items(5),

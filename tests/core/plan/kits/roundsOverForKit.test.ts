@@ -53,3 +53,8 @@ test("sent away until after its end, no check is during it; each of several roun
 		at(DAY, 500),
 	]);
 });
+
+test("a round that is over has no more to do with the check of the next", () => {
+	const rounds = [span(420, 515), span(840, 935)];
+	expect(roundsOverForKit(rounds, [tested(920)], [])).toEqual([at(DAY, 515), at(DAY, 920)]);
+});

@@ -48,6 +48,16 @@ describe("how old the last count is", () => {
 			"2027-01-01",
 			["lots.csv 2 2027-01-01"],
 		],
+		[
+			"no line says how much goes, and it is not the product in use",
+			{
+				lots: ["S1 5 - 2027-01-01 - -"],
+				usage: [],
+				files: { "chlorine.csv": PRODUCT.replace(/yes$/, "no") },
+			},
+			"2027-01-01",
+			[],
+		],
 		["used up", { lots: ["S1 0 - 2026-01-28 - -"] }, "", []],
 		["on its way", { lots: ["S1 5 - - 2027-03-05 -"] }, "", []],
 		["nothing says when", { lots: ["S1 5 - - - -"] }, "", []],
