@@ -15,7 +15,7 @@ export interface Store {
 	readonly keepsDays?: number | "";
 	readonly usage?: readonly string[];
 	readonly settings?: Record<string, string | number>;
-	readonly files?: Record<string, string>;
+	readonly files?: Record<string, string | null>;
 }
 
 export function planOfStore(of: Store = {}): Plan {

@@ -26,6 +26,7 @@ test.each<[string, string, string, string[]]>([
 		),
 	);
 	expect(columnOf(made, "mixing.csv", "lot")).toEqual(lots);
+	expect(columnOf(made, "mixing-days.csv", "lot")).toEqual(lots.slice(0, 1));
 	const weakest = rowsOf(made, "mixing.csv")[0]?.strength_made_pct;
 	expect(problemsOf(weakest?.outcome as never)).toMatchObject(
 		second === LATELY ? [] : [{ code: "too-weak", file: "lots.csv", line: 2, column: "lot" }],

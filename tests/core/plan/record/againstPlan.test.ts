@@ -152,6 +152,8 @@ describe("what was used of an item beside what the plan takes for the work done"
 		]);
 		const without = (file: string) => against({ [file]: "kind,piece,method" });
 		expect(without("treatments.csv")).toContainEqual(["clean gloves", 4, 4, 0, 8]);
+		const boiled = files["treatments.csv"].replaceAll("single_use", "boiling");
+		expect(against({ "treatments.csv": boiled })).toContainEqual(["clean gloves", 4, 4, 0, 8]);
 	});
 
 	// calculations.md: no number is invented to fill a hole, never 0.

@@ -83,6 +83,7 @@ describe("what cannot be right about lots and journal", () => {
 		["a lot due on the first day", { lots: ["S1 5 - - 2027-03-01 -"] }],
 		["entries for lots that are listed", { lots: ["S1 5 - - - -"], journal: [entry("S1")] }],
 		["no journal", {}],
+		["lots without a list of items", { lots: ["S1 5 - - - -"], files: { "items.csv": null } }],
 	])("nothing is said of %s", (_what, store) => {
 		expect(said(store)).toEqual([]);
 	});
