@@ -1,6 +1,6 @@
 import type { Workbook } from "../../workbook.ts";
-import { entered } from "../store/entered.ts";
-import type { WrongField } from "../store/storeEntry.ts";
+import { type EntriesIn, entered } from "../store/entered.ts";
+import { quantityOf, type WrongField } from "../store/storeEntry.ts";
 
 /** A lot as it was counted, as typed; blank where it was not. */
 export interface Count {
@@ -36,12 +36,15 @@ const SAME = 1e-9;
 /**
  * Writes the counts of a whole store into its journal, in one step. A lot that was not
  * counted gets no line: a blank is no nought.
+ *
+ * @param entriesIn by which the books are told, as for one entry
  */
 export function countsWritten(
 	workbook: Workbook,
 	day: string,
 	counts: readonly Count[],
 	note: string,
+	entriesIn?: EntriesIn,
 ): CountsWritten {
 	const wrong: { at: number; field: WrongField }[] = [];
 	const differences: CountDifference[] = [];
@@ -49,8 +52,9 @@ export function countsWritten(
 	let counted = 0;
 	counts.forEach(({ item, lot, quantity }, at) => {
 		if (quantity.trim() === "") return;
-		const entry = { kind: "count", isNew: false, expires: "", made: "" } as const;
-		const result = entered(next, { ...entry, item, lot, day, quantity, note });
+		const kept = { kind: "count", isNew: false, expires: "", made: "" } as const;
+		const entry = { ...kept, item, lot, day, quantity, note };
+		const result = entered(next, entry, entriesIn);
 		if (!result.ok) {
 			for (const field of result.wrong) wrong.push({ at, field });
 			return;
@@ -58,8 +62,10 @@ export function countsWritten(
 		next = result.workbook;
 		counted++;
 		if (result.done.kind !== "count") return;
-		const { books, onHand } = result.done;
-		if (Math.abs(books - onHand) > SAME) differences.push({ item, lot, books, counted: onHand });
+		const { books } = result.done;
+		// What is on hand now may be less: lines of later days, and what rounds drew, come after it.
+		const found = quantityOf(entry);
+		if (Math.abs(books - found) > SAME) differences.push({ item, lot, books, counted: found });
 	});
 	return wrong.length > 0
 		? { ok: false, wrong }

@@ -16,6 +16,7 @@ import { clockNow } from "../../state/clockNow.ts";
 import { daysOf } from "../../state/daysOf.ts";
 import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryField.ts";
+import { lotEntriesIn } from "../store/lotEntriesIn.ts";
 import type { StepPart } from "./mondayStep.ts";
 
 interface Line {
@@ -45,7 +46,9 @@ export const countStep: StepPart = ({ store }, { done }) => {
 		event.preventDefault();
 		const counts = lines.map(({ item, lot, field }) => ({ item, lot, quantity: field.value }));
 		const note = by.control.value.trim();
-		const written = countsWritten(store.state.workbook, day.control.value, counts, note);
+		const { workbook } = store.state;
+		const entriesIn = lotEntriesIn(store.state);
+		const written = countsWritten(workbook, day.control.value, counts, note, entriesIn);
 		for (const { field } of lines) field.removeAttribute("aria-invalid");
 		if (!written.ok) {
 			fill(

@@ -10,6 +10,7 @@ import { dayNow } from "../../state/dayNow.ts";
 import type { State } from "../../state/store.ts";
 import { doneWords, wrongWords } from "./enteredWords.ts";
 import { offer } from "./entryField.ts";
+import { lotEntriesIn } from "./lotEntriesIn.ts";
 import { NEW_LOT, type StoreEntryForm, storeEntryForm } from "./storeEntryForm.ts";
 
 /** Where a person enters what was counted, received, issued or lost; what is begun in it stays while the sheet is painted. */
@@ -21,7 +22,7 @@ export function storeEntryPart({ store }: Surroundings): SheetPart {
 	made.form.addEventListener("submit", (event) => {
 		event.preventDefault();
 		const entry = made.read();
-		const result = entered(store.state.workbook, entry);
+		const result = entered(store.state.workbook, entry, lotEntriesIn(store.state));
 		showWrong(made, result.ok ? [] : result.wrong);
 		if (!result.ok) return;
 		saidOf = result.workbook;

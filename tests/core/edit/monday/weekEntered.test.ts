@@ -78,6 +78,18 @@ describe("counts of the whole store", () => {
 		);
 	});
 
+	test("are held against the books of their day, whatever was written down of later days", () => {
+		const journal = `day,item,lot,entry,quantity,note
+			2027-03-08,liquid,L1,issue,1,
+			2027-03-09,liquid,L1,issue,2,`;
+		const written = (quantity: string) => {
+			const result = counted(smallUnit({ "journal.csv": journal }), { L1: quantity });
+			return result.ok ? result.differences : undefined;
+		};
+		expect(written("9")).toEqual([]);
+		expect(written("7")).toEqual([{ item: "liquid", lot: "L1", books: 9, counted: 7 }]);
+	});
+
 	test("one that cannot be is named by its place, and nothing is written", () => {
 		const result = counted(smallUnit(), { L1: "8.5", L9: "3", P1: "some" });
 		expect(result.ok ? [] : result.wrong.map(({ at, field }) => [at, field.field])).toEqual([
