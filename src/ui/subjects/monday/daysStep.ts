@@ -1,6 +1,5 @@
 import { type DayTexts, daysWritten, dayTexts } from "../../../core/edit/monday/daysWritten.ts";
 import { routine } from "../../../core/edit/monday/routine.ts";
-import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { recordsSheet } from "../../../core/sheets/records.ts";
@@ -10,6 +9,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { el, fill } from "../../dom/el.ts";
 import { counted } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
+import { DASH } from "../../format/shownFigure.ts";
 import { paperTable } from "../../print/paperTable.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
@@ -19,6 +19,7 @@ interface Line {
 	readonly date: IsoDate;
 	readonly births: HTMLInputElement;
 	readonly kitsUsed: HTMLInputElement;
+	readonly byLog: HTMLElement;
 }
 
 /** Births and kits used of the days past, as one table. */
@@ -65,10 +66,14 @@ export const daysStep: StepPart = ({ store }, { done }) => {
 			const words = logged(state, past);
 			fill(log, ...words);
 			const now = JSON.stringify(kept);
-			if (now === shown) return;
+			if (now !== shown) {
+				lines = kept.map(lineOf);
+				fill(place, table(lines));
+			}
 			shown = now;
-			lines = kept.map(lineOf);
-			fill(place, table(lines, state));
+			// What is begun in the fields stays while the log is copied in.
+			for (const { date, byLog } of lines)
+				byLog.textContent = String(kitsLogged(state, date) ?? DASH);
 		},
 	};
 };
@@ -87,11 +92,19 @@ function lineOf({ date, births, kitsUsed }: DayTexts): Line {
 		date,
 		births: input(recordsSheet.columns.births.label, births),
 		kitsUsed: input(recordsSheet.columns.kits_used.label, kitsUsed),
+		byLog: el("span", {}),
 	};
 }
 
-function table(lines: readonly Line[], state: State): HTMLElement {
-	const used = kitsUsedByDay(readWorkbook(state.workbook).tables);
+/** Kits used and opened by the log of the bench, whatever stands in the register; undefined where it has no line of the day. */
+export function kitsLogged(state: State, day: IsoDate): number | undefined {
+	const { uses } = readWorkbook(state.workbook).tables;
+	const lines = uses.rows.filter(({ value }) => value.at.date === day);
+	if (lines.length === 0) return undefined;
+	return lines.filter(({ value }) => value.what !== "none_ready").length;
+}
+
+function table(lines: readonly Line[]): HTMLElement {
 	return paperTable(
 		say`Days past`,
 		[
@@ -102,11 +115,11 @@ function table(lines: readonly Line[], state: State): HTMLElement {
 		],
 		[
 			{
-				rows: lines.map(({ date, births, kitsUsed }) => [
+				rows: lines.map(({ date, births, kitsUsed, byLog }) => [
 					shownDay(date),
 					births,
 					kitsUsed,
-					String(used.get(date)?.length ?? "–"),
+					byLog,
 				]),
 			},
 		],
