@@ -102,9 +102,9 @@ function rowsOf(
 	});
 }
 
-/** Whether a kit of the register waits for the plan's first round. */
+/** Whether a kit of the register waits for the plan's first round; one that came out of a round waits for its test alone. */
 function kitsWait({ readiness }: UnitFigures): boolean {
-	return readiness.some(({ state }) => state === "to_reprocess");
+	return readiness.some(({ state, waitsForCheck }) => state === "to_reprocess" && !waitsForCheck);
 }
 
 function people(unit: UnitFigures, timed: TimedStep | undefined): Figure {

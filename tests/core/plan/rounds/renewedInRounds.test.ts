@@ -135,3 +135,18 @@ test("the first round runs where a kit waits for it, and only then where none do
 	};
 	expect([onlyIf(""), onlyIf("2027-02-28")]).toEqual([[""], ["a kit waits"]]);
 });
+
+// record.md, state of a kit: a round done and not checked yet waits for its check, not for another round.
+test("a kit that only waits for the test after its round makes no round run", () => {
+	const used = "at,kit,what\n2027-03-01 01:00,A,used";
+	const onlyIf = (more: Record<string, string>) => {
+		const kits = `kit,kind,status,ready_since,note
+			A,bag set,in_service,2027-02-28,
+			B,bag set,in_service,2027-02-28,`;
+		const unit = unitWith({}, { "kits.csv": kits, "uses.csv": used, ...more });
+		return contentOf(plan(unit), "run-sheet.csv", "only_if")[0];
+	};
+	const done = "date,start,ended,kits\n2027-03-01,02:00,03:30,A";
+	expect(onlyIf({})).toEqual([""]);
+	expect(onlyIf({ "rounds-done.csv": done })).toEqual(["a kit waits"]);
+});
