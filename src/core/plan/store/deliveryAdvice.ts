@@ -51,12 +51,13 @@ function restOfOrders({ tables }: ReadWorkbook, since: IsoDate): Problem[] {
 	return tables.placed.rows.flatMap((row) => {
 		const { item, packs, packs_received: came, received_on: received } = row.value;
 		if (received === null || came === null || came >= packs || received < since) return [];
+		// Its own line says that the rest is still to come, or by 0 packs that it was given up.
 		const followed = tables.placed.rows.some(
 			(other) =>
 				other !== row &&
 				other.value.item === item &&
 				other.value.ordered_on === row.value.ordered_on &&
-				other.value.packs === packs - came,
+				(other.value.packs === packs - came || other.value.packs === 0),
 		);
 		if (followed) return [];
 		return [

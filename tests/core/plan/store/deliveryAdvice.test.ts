@@ -70,6 +70,16 @@ test.each([
 	expect(said({ placed: [part, line] })).toHaveLength(follows ? 0 : 1);
 });
 
+// The page's own act gives an order up so: its line stays, with 0 packs (record.md: received in part, or given up).
+test.each([
+	["2027-02-01,vinegar,0,,,,", true],
+	["2027-02-02,vinegar,0,,,,", false],
+	["2027-02-01,liquid,0,,,,", false],
+])("the rest of three packs given up, %s: %s", (line, isSaid) => {
+	const part = "2027-02-01,vinegar,3,,2027-02-25,1,V1";
+	expect(said({ placed: [part, line] })).toHaveLength(isSaid ? 0 : 1);
+});
+
 test("where nobody can read how often the store is looked over, a week counts", () => {
 	const on = (day: number) =>
 		said({ placed: [`2027-02-01,vinegar,3,,2027-02-${day},1,V1`] }, "often");
