@@ -9,6 +9,7 @@ import type { monthSheet } from "../../sheets/month.ts";
 import type { JournalEntry } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { type StoreEntry, storeEntries } from "../store/storeEntries.ts";
+import { cameAsLots } from "./itemsOverDays.ts";
 import { recorded } from "./recorded.ts";
 
 /** What was issued of each item over some days, by the journal of the store and the rounds that draw from it; what came in and what was lost beside it, in words. */
@@ -19,12 +20,14 @@ export function itemRows(
 	const entriesOf = new Grouped<string, StoreEntry>();
 	for (const each of storeEntries(read)) entriesOf.add(each.item, each);
 	const all = new Set(days);
+	const came = cameAsLots(read, days);
 	return read.tables.items.rows.map((item) => {
 		const { item: name, measure } = item.value;
 		const entries = entriesOf.of(name);
 		const within = entries.map(({ entry }) => entry).filter(({ day }) => all.has(day));
 		const sum = (kind: JournalEntry["entry"]) =>
 			within.reduce((all, { entry, quantity }) => all + (entry === kind ? quantity : 0), 0);
+		const received = sum("receipt") + (came.get(name) ?? 0);
 		const { done, note } = recorded(
 			say`Issued`,
 			measure,
@@ -44,7 +47,7 @@ export function itemRows(
 			planned_expected: nameFigure(say`Planned, average`, null),
 			planned_set_aside: nameFigure(say`Planned, prepare for`, null),
 			done: done ?? nameFigure(say`Done`, null),
-			note: nameFigure(say`Note`, withOthers(note, sum("receipt"), sum("loss"))),
+			note: nameFigure(say`Note`, done ? withOthers(note, received, sum("loss")) : note),
 		};
 	});
 }

@@ -54,15 +54,10 @@ export function itemsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): Ite
 	const { items, lots } = read.tables;
 	const lotsOf = new Grouped<string, LotsRow>();
 	for (const { value } of lots.rows) lotsOf.add(value.item, value);
-	const entriesOf = new Grouped<string, JournalEntry>();
-	for (const { item, lot, entry } of storeEntries(read))
-		entriesOf.add(JSON.stringify([item, lot]), entry);
+	const entriesOf = entriesByLot(read);
 	return items.rows.map(({ value: { item, measure } }) => {
 		const sum = new Sum(days.length);
-		for (const lot of lotsOf.of(item)) {
-			const entries = entriesOf.of(JSON.stringify([item, lot.lot]));
-			addLot(sum, lot, entries, days);
-		}
+		for (const lot of lotsOf.of(item)) addLot(sum, lot, entriesOf(lot), days);
 		const { opening, received, issued, lost, closing } = sum;
 		return {
 			item,
@@ -79,6 +74,29 @@ export function itemsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): Ite
 			largestIssue: sum.largestIssue,
 		};
 	});
+}
+
+/** How much of each item came on some days as a lot of its own, in no line of the journal. */
+export function cameAsLots(
+	read: ReadWorkbook,
+	days: readonly IsoDate[],
+): ReadonlyMap<string, number> {
+	const all = new Set(days);
+	const entriesOf = entriesByLot(read);
+	const came = new Map<string, number>();
+	for (const { value: lot } of read.tables.lots.rows) {
+		const from = hereFrom(lot, entriesOf(lot));
+		if (from === undefined || !all.has(from)) continue;
+		came.set(lot.item, (came.get(lot.item) ?? 0) + lot.quantity);
+	}
+	return came;
+}
+
+function entriesByLot(read: ReadWorkbook): (lot: LotsRow) => readonly JournalEntry[] {
+	const entriesOf = new Grouped<string, JournalEntry>();
+	for (const { item, lot, entry } of storeEntries(read))
+		entriesOf.add(JSON.stringify([item, lot]), entry);
+	return ({ item, lot }) => entriesOf.of(JSON.stringify([item, lot]));
 }
 
 class Sum {

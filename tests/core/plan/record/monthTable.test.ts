@@ -142,6 +142,19 @@ describe("the report of a month", () => {
 		expect(solution_litres.done?.unit).toBe("L");
 	});
 
+	test("what came as a lot of its own was received, as the page's table of the store says", () => {
+		const lots = `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+			liquid,L1,10,2027-01-10,2027-01-20,,2027-07-10
+			liquid,L2,10,2027-02-10,2027-03-20,2027-03-20,2027-08-10
+			liquid,L3,4,2027-02-10,,2027-03-25,2027-08-10
+			vinegar,V1,3,,2027-03-02,,
+			powder,P1,500,,2027-04-01,,2028-12-01`;
+		const rows = report({ ...march, "lots.csv": lots });
+		expect(rowOf(rows, "liquid")?.[3]).toBe("3 of 31 days recorded; received 15, lost 0.2");
+		// Of an item without a line nobody says that what came is all that happened.
+		expect(rowOf(rows, "vinegar")?.[3]).toBe("not recorded");
+	});
+
 	test("where nothing is descaled, no descaling is planned", () => {
 		const without = report(march, "2027-03", { descale_every_rounds: 0 });
 		expect(rowOf(without, "descalings")?.slice(0, 2)).toEqual([null, null]);
