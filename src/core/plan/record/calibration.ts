@@ -17,6 +17,14 @@ export interface Calibration {
 export const SURENESS = 0.95;
 
 /**
+ * A share of 100 for reading, down to one decimal: an end of the interval that is below what
+ * is asked is then never read as all of it. @example 0.9495 → 94.9
+ */
+export function ofHundred(share: number): number {
+	return Math.floor(1000 * share) / 10;
+}
+
+/**
  * Of the past days, on how many the set-aside was enough. Whole things cannot be set aside
  * in parts, so a plan is only called too careful where one less of them would do as well.
  *

@@ -1,17 +1,18 @@
-import { fixed } from "../../fixed.ts";
+import { atMost } from "../../atMost.ts";
 import { advice, type Problem } from "../../problem.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { pastPlansSheet } from "../../sheets/pastPlans.ts";
 import { birthsCalibration } from "./birthsCalibration.ts";
+import { ofHundred } from "./calibration.ts";
 
 /** One sentence where the unit's own plans were clearly off: not by chance alone. */
 export function calibrationAdvice(read: ReadWorkbook): Problem[] {
 	const found = birthsCalibration(read);
 	if (!found || found.verdict === "as_asked") return [];
 	const { days, enough, asked, between, verdict } = found;
-	const percent = fixed(100 * asked, 0);
-	const [low, high] = [fixed(100 * between.low, 0), fixed(100 * between.high, 0)];
+	const percent = atMost(100 * asked, 2);
+	const [low, high] = [between.low, between.high].map((end) => atMost(ofHundred(end), 1));
 	return [
 		advice(
 			{ file: pastPlansSheet.file, line: null, column: "set_aside" },

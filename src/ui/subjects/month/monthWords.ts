@@ -2,6 +2,7 @@ import { valueIn } from "../../../core/outcome.ts";
 import { roundsOfRecord } from "../../../core/plan/kits/kitRecord.ts";
 import { pieceRounds } from "../../../core/plan/kits/pieceRounds.ts";
 import { birthsCalibration } from "../../../core/plan/record/birthsCalibration.ts";
+import { ofHundred } from "../../../core/plan/record/calibration.ts";
 import { failuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
 import { hoursDone } from "../../../core/plan/record/hoursPlanned.ts";
 import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
@@ -125,6 +126,6 @@ function calibrationPart(read: ReadWorkbook): string {
 	if (!found)
 		return say`Whether the plans set enough aside cannot be said yet: no past day is both planned and recorded.`;
 	const { days, enough, asked, between } = found;
-	const percent = (share: number) => shownNumber(100 * share, 0);
-	return say`Of all ${days} past days that were planned and recorded, the births prepared for were enough on ${enough}: between ${percent(between.low)} and ${percent(between.high)} of 100 days in the long run, and the plan asks for ${percent(asked)}.`;
+	const [low, high] = [between.low, between.high].map((end) => shownPlain(ofHundred(end)));
+	return say`Of all ${days} past days that were planned and recorded, the births prepared for were enough on ${enough}: between ${low} and ${high} of 100 days in the long run, and the plan asks for ${shownPlain(100 * asked)}.`;
 }

@@ -46,10 +46,19 @@ test("the plan says in one sentence when it was clearly too small", () => {
 		"18 of 28 days",
 		"95 of 100 days",
 	]);
-	// 18 of 28, Clopper and Pearson at 95 of 100: 0.441 to 0.814.
+	// 18 of 28, Clopper and Pearson at 95 of 100: 0.4407 to 0.8136.
 	expect(message).toContain(
-		"On 18 of 28 past days the births prepared for were enough (44 to 81 of 100)",
+		"On 18 of 28 past days the births prepared for were enough (44 to 81.3 of 100)",
 	);
+});
+
+test("the interval that is told is below what is asked, and what is asked is told as it was typed", () => {
+	// 18 of 22, Clopper and Pearson at 95 of 100: 0.5972 to 0.9481, and 0.95 is asked.
+	const [[, message] = []] = advised(9, [...times(18, 9), ...times(4, 10)]);
+	expect(message).toContain("(59.7 to 94.8 of 100), and the plan asks for 95 of 100");
+	const [[said, other] = []] = advised(9, [...times(18, 9), ...times(4, 10)], 0.975);
+	expect(said).toContain("97.5 of 100 days");
+	expect(other).toContain("the plan asks for 97.5 of 100");
 });
 
 test("a day of which no births are written down says nothing of the plan", () => {
