@@ -8,7 +8,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import type { IsoDate } from "../../values/date.ts";
-import { kitsUsedByDay, usesAreKept } from "../record/kitsUsedByDay.ts";
+import { kitsUsedOn } from "../record/kitsUsedByDay.ts";
 
 /** What the register teaches, where it teaches anything. */
 export interface RegisterFigures {
@@ -69,16 +69,19 @@ function prior({ settings }: ReadWorkbook) {
 }
 
 /** Births and kits used over the days on which both are known. */
-function usesRecorded({ tables, settings }: ReadWorkbook, firstDay: IsoDate) {
-	const written = kitsUsedByDay(tables);
-	const isKept = usesAreKept(tables, valueIn(settings.ready_life_days) ?? 0);
+function usesRecorded(read: ReadWorkbook, firstDay: IsoDate) {
+	const before = read.tables.records.rows.filter(({ value }) => value.date < firstDay);
+	const known = kitsUsedOn(
+		read,
+		before.map(({ value }) => value.date),
+	);
 	let births = 0;
 	let uses = 0;
-	for (const { value } of tables.records.rows) {
-		const parts = written.get(value.date) ?? (isKept(value.date) ? [] : undefined);
-		if (value.births === null || !parts || value.date >= firstDay) continue;
+	for (const { value } of before) {
+		const used = known.get(value.date);
+		if (value.births === null || used === undefined) continue;
 		births += value.births;
-		for (const { figure } of parts) uses += valueIn(figure) ?? 0;
+		uses += used;
 	}
 	return {
 		births: typedFigure(say`Births recorded`, say`births`, births, placeOf("births")),

@@ -1,7 +1,8 @@
 import { type Figure, typedFigure } from "../../calculation.ts";
 import { memoizeByObject } from "../../memoize.ts";
+import { valueIn } from "../../outcome.ts";
 import { givenFigure } from "../../read/cellFigure.ts";
-import type { ReadTables } from "../../read/readWorkbook.ts";
+import type { ReadTables, ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { recordsSheet } from "../../sheets/records.ts";
 import { usesSheet } from "../../sheets/uses.ts";
@@ -42,6 +43,26 @@ export const kitsUsedByDay = memoizeByObject(
 
 const oneKit = (label: string, line: number): Figure =>
 	typedFigure(label, "", 1, { file: usesSheet.file, line, column: "" });
+
+/**
+ * Kits used on each of some days of which it is known: as written down, and none on a day
+ * without a line while uses are kept. Compared with a plan, or with births, the days that
+ * have a line would be those on which a kit was used, and their use more than there was.
+ */
+export function kitsUsedOn(
+	{ tables, settings }: ReadWorkbook,
+	days: readonly IsoDate[],
+): ReadonlyMap<IsoDate, number> {
+	const written = kitsUsedByDay(tables);
+	const isKept = usesAreKept(tables, valueIn(settings.ready_life_days) ?? 0);
+	return new Map(
+		days.flatMap((day): [IsoDate, number][] => {
+			const parts = written.get(day) ?? (isKept(day) ? [] : undefined);
+			if (!parts) return [];
+			return [[day, parts.reduce((sum, { figure }) => sum + (valueIn(figure) ?? 0), 0)]];
+		}),
+	);
+}
 
 /**
  * Whether uses are written down as they happen around a day, so that a day without a line

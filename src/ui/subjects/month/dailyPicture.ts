@@ -1,5 +1,5 @@
 import { type DayOfMeasure, daysOfMeasure } from "../../../core/plan/record/daysOfMeasure.ts";
-import { measuresDone } from "../../../core/plan/record/measuresDone.ts";
+import { doneOnDays } from "../../../core/plan/record/doneOnDays.ts";
 import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
@@ -31,7 +31,7 @@ export function dailyPicture(
 	measure: DailyMeasure,
 	days: readonly IsoDate[],
 ): MonthPicture {
-	const known = daysOfMeasure(read.tables, measure, days, measuresDone(read, days)[measure].byDay);
+	const known = daysOfMeasure(read.tables, measure, days, doneOnDays(read, days)[measure]);
 	const { title, byDay, byMonth: monthly, band, reading } = words[measure];
 	const answer = spanAnswer(measure, known);
 	if (!known.some(isKnown)) return { title, words: answer };

@@ -1,7 +1,8 @@
 import type { Figure } from "../../../core/calculation.ts";
 import { valueIn } from "../../../core/outcome.ts";
 import { comparedDays } from "../../../core/plan/record/comparedDays.ts";
-import { measuresDone } from "../../../core/plan/record/measuresDone.ts";
+import { doneOnDays } from "../../../core/plan/record/doneOnDays.ts";
+import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
 import { spanTable } from "../../../core/plan/record/monthTable.ts";
 import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
 import { rounded } from "../../../core/rounded.ts";
@@ -30,7 +31,7 @@ const words: Readonly<Record<MonthMeasure, string>> = {
 
 /** Each measure: what the plans said, what was done, and on the days of which both are known, whether it was enough. */
 export function measuresTable(read: ReadWorkbook, days: readonly IsoDate[]): HTMLTableElement {
-	const done = measuresDone(read, days);
+	const done = doneOnDays(read, days);
 	const rows = spanTable(read, days).rows.slice(0, monthMeasures.length);
 	return paperTable(
 		say`What was planned and what was done`,
@@ -51,13 +52,26 @@ export function measuresTable(read: ReadWorkbook, days: readonly IsoDate[]): HTM
 						shown("planned_expected", row.planned_expected),
 						shown("planned_set_aside", row.planned_set_aside),
 						shown("done", row.done),
-						shownCell(columns.note, row.note),
-						bothWords(read, measure, days, done[measure].byDay),
+						recordedWords(read, measure, shownCell(columns.note, row.note), done[measure]),
+						bothWords(read, measure, days, done[measure]),
 					];
 				}),
 			},
 		],
 	);
+}
+
+/** On how many days something was written down; of kits used also on how many more it is known that there was none. */
+function recordedWords(
+	{ tables }: ReadWorkbook,
+	measure: MonthMeasure,
+	note: string,
+	doneOn: ReadonlyMap<IsoDate, number>,
+): string {
+	if (measure !== "kits_used") return note;
+	const written = kitsUsedByDay(tables);
+	const more = [...doneOn.keys()].filter((day) => !written.has(day)).length;
+	return more === 0 ? note : say`${note}; other days without a kit used: ${more}`;
 }
 
 /** A figure as its column rounds it, without a decimal that says nothing: most of these are counts. */

@@ -5,7 +5,7 @@ import { birthsCalibration } from "../../../core/plan/record/birthsCalibration.t
 import { ofHundred } from "../../../core/plan/record/calibration.ts";
 import { failuresOverDays } from "../../../core/plan/record/failuresOverDays.ts";
 import { hoursDone } from "../../../core/plan/record/hoursPlanned.ts";
-import { kitsUsedByDay } from "../../../core/plan/record/kitsUsedByDay.ts";
+import { kitsUsedOn } from "../../../core/plan/record/kitsUsedByDay.ts";
 import { needsShare } from "../../../core/plan/record/needsShare.ts";
 import { type RoundBelow, roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
 import type { ReadWorkbook } from "../../../core/read/readWorkbook.ts";
@@ -45,17 +45,17 @@ function hoursPart(read: ReadWorkbook, days: readonly IsoDate[]): string {
 	return say`People's hours in rounds, waiting included: ${shownNumber(hours, 1)}, by the ${timed} of ${rounds} rounds that have an end written down and the people that a round has by the settings. How long fires burnt is not written down.`;
 }
 
-/** Kits used per 100 births, of the days on which both are written down. */
-function sharePart({ tables, settings }: ReadWorkbook, days: readonly IsoDate[]): string {
-	const all = new Set(days);
-	const used = kitsUsedByDay(tables);
+/** Kits used per 100 births, of the days on which both are known. */
+function sharePart(read: ReadWorkbook, days: readonly IsoDate[]): string {
+	const { tables, settings } = read;
+	const known = kitsUsedOn(read, days);
 	let births = 0;
 	let kits = 0;
 	for (const { value } of tables.records.rows) {
-		const parts = used.get(value.date);
-		if (value.births === null || !parts || !all.has(value.date)) continue;
+		const used = known.get(value.date);
+		if (value.births === null || used === undefined) continue;
 		births += value.births;
-		for (const { figure } of parts) kits += valueIn(figure) ?? 0;
+		kits += used;
 	}
 	if (births === 0) return say`Kits used per 100 births: no day has both births and kits used.`;
 	const planned = valueIn(settings.kits_used_per_100_births);
