@@ -34,9 +34,11 @@ SELECT item, measure, count(DISTINCT path) AS units,
 FROM needs GROUP BY item, measure ORDER BY item, measure;
 
 -- The months, as units-month.csv has them.
-SELECT month, measure, measure_unit, count(planned_expected) AS units_planned,
-	sum(planned_expected) AS planned_expected, count(done) AS units_done, sum(done) AS done,
-	count("change") AS units_both, sum("change") AS "change"
+SELECT month, measure, measure_unit,
+	count(DISTINCT path) FILTER (planned_expected IS NOT NULL) AS units_planned,
+	sum(planned_expected) AS planned_expected,
+	count(DISTINCT path) FILTER (done IS NOT NULL) AS units_done, sum(done) AS done,
+	count(DISTINCT path) FILTER ("change" IS NOT NULL) AS units_both, sum("change") AS "change"
 FROM months GROUP BY month, measure, measure_unit ORDER BY month, measure;
 
 -- Where to go first: units with late orders, and those where a kit is most often missing.

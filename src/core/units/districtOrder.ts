@@ -28,15 +28,15 @@ export class DistrictOrder {
 
 	/** One unit's order. */
 	add(rows: readonly OrderRow[]): void {
-		const seen = new Set<ItemSum>();
+		const own = new Map<ItemSum, OrderRow[]>();
 		for (const row of rows) {
 			const item = this.#nameOf(row.item);
 			const key = JSON.stringify([item, row.measure]);
 			const sum = this.#sums.get(key) ?? new ItemSum(item, row.measure);
 			this.#sums.set(key, sum);
-			sum.add(row, !seen.has(sum));
-			seen.add(sum);
+			own.set(sum, [...(own.get(sum) ?? []), row]);
 		}
+		for (const [sum, ofItem] of own) sum.add(ofItem);
 	}
 
 	/** @param store what the district's own store has, by the district's names */

@@ -27,18 +27,21 @@ export class ItemSum {
 		this.measure = measure;
 	}
 
-	/** @param isFirst the unit has no earlier row of this item */
-	add(row: OrderRow, isFirst = true): void {
-		const need = needOf(row);
-		if (isFirst) this.units++;
-		if (need > 0) this.short++;
-		if (!hasNeed(row)) this.unknown++;
-		if (row.emergency === "yes") this.runOutFirst++;
+	/** One unit's rows of the item, which may be several where the unit has two names for it. */
+	add(rows: readonly OrderRow[]): void {
+		this.units++;
+		if (rows.some((row) => needOf(row) > 0)) this.short++;
+		if (rows.some((row) => !hasNeed(row))) this.unknown++;
+		if (rows.some((row) => row.emergency === "yes")) this.runOutFirst++;
+		for (const row of rows) this.#addRow(row);
+	}
+
+	#addRow(row: OrderRow): void {
 		this.usable = plus(this.usable, row.usable);
 		this.onOrder = plus(this.onOrder, row.on_order);
 		this.useExpected = plus(this.useExpected, row.use_expected);
 		this.targetStock = plus(this.targetStock, row.target_stock);
-		this.need = plus(this.need, row.target_stock === null ? null : need);
+		this.need = plus(this.need, row.target_stock === null ? null : needOf(row));
 		this.unitPacks = plus(this.unitPacks, row.order_packs);
 		this.runOutOn = earlier(this.runOutOn, row.run_out_on);
 		this.orderBy = earlier(this.orderBy, row.order_by);

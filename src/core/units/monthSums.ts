@@ -27,8 +27,9 @@ const { columns } = unitsMonthSheet;
 export class MonthSums {
 	readonly #sums = new Map<string, Sum>();
 
-	/** The months of one unit. */
+	/** The months of one unit, which counts once in a sum, also where it has two names for an item. */
 	add(rows: readonly TrendRow[]): void {
+		const counted = { planned: new Set<Sum>(), recorded: new Set<Sum>(), both: new Set<Sum>() };
 		for (const row of rows) {
 			const { month, measure, measure_unit: measureUnit } = row;
 			const key = JSON.stringify([month, measure, measureUnit]);
@@ -39,20 +40,23 @@ export class MonthSums {
 			};
 			this.#sums.set(key, sum);
 			if (row.planned_expected !== null) {
-				sum.planned++;
+				counted.planned.add(sum);
 				sum.expected += row.planned_expected;
 			}
 			if (row.planned_set_aside !== null)
 				sum.setAside = (sum.setAside ?? 0) + row.planned_set_aside;
 			if (row.done !== null) {
-				sum.recorded++;
+				counted.recorded.add(sum);
 				sum.done += row.done;
 			}
 			if (row.change !== null) {
-				sum.both++;
+				counted.both.add(sum);
 				sum.change += row.change;
 			}
 		}
+		for (const sum of counted.planned) sum.planned++;
+		for (const sum of counted.recorded) sum.recorded++;
+		for (const sum of counted.both) sum.both++;
 	}
 
 	/** Month by month, the measures in the order in which units first named them. */

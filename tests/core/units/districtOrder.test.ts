@@ -51,6 +51,22 @@ test("what the district has is taken off the item that it has, and off no other 
 });
 
 describe("units added up", () => {
+	test("a unit that has two names for an item is one unit: that is short, and that runs out first", () => {
+		const east = order(
+			"bleach,L,1,0,3,9,8,1,3,2027-03-02,2027-02-20,yes",
+			"bleach 3.5 %,L,2,0,3,9,7,1,3,2027-03-03,2027-02-21,yes",
+			"gauze,piece,,,,,,,,,,",
+			"swabs,piece,,,,,,,,,,",
+		);
+		const names = { "bleach 3.5 %": "bleach", swabs: "gauze" };
+		const [bleach, gauze] = ordered([east], { names }).rows;
+		expect(bleach).toMatchObject({
+			...{ units: 1, units_short: 1, units_run_out_first: 1, units_unknown: 0 },
+			...{ usable: 3, target_stock: 18, need: 8 + 7, unit_packs: 15, run_out_on: "2027-03-02" },
+		});
+		expect(gauze).toMatchObject({ units: 1, units_short: 0, units_unknown: 1 });
+	});
+
 	test("needs, not stocks: a unit with more than enough lends nothing", () => {
 		const [gauze, gloves] = ordered([north, south]).rows;
 		expect(gauze).toMatchObject({

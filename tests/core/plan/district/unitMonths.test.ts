@@ -99,4 +99,13 @@ describe("the months of all units", () => {
 			["2027-02", "rounds", "rounds", 0, null, 2, 0, null, 0, null],
 		]);
 	});
+
+	test("a unit that has two names for an item is one unit, and all of it is in the sum", () => {
+		const twice = new MonthSums();
+		const of = { measure: "bleach", measure_unit: "mL" };
+		twice.add([row({ ...of, done: 100, change: 10 }), row({ ...of, done: 50, change: 20 })]);
+		twice.add([row({ ...of, done: 10, planned_expected: 1 })]);
+		const rows = twice.table().rows.map((each) => Object.values(each).map((cell) => valueIn(cell)));
+		expect(rows).toEqual([["2027-02", "bleach", "mL", 1, 1, null, 2, 160, 1, 30]]);
+	});
 });
