@@ -3,6 +3,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { dosesOfRounds } from "../store/drawsOfRounds.ts";
+import { daysOfBooks } from "./daysOfBooks.ts";
 import { hasUnreadLine } from "./hasUnreadLine.ts";
 import { itemsOverDays, usedOf } from "./itemsOverDays.ts";
 import { roundsOverDays } from "./roundsOverDays.ts";
@@ -27,7 +28,8 @@ export interface ItemAgainstPlan {
  * that nobody knows how often it was done, of an item with a line that cannot be read, and of a
  * product of which a round names no lot.
  */
-export function itemsAgainstPlan(read: ReadWorkbook, days: readonly IsoDate[]): ItemAgainstPlan[] {
+export function itemsAgainstPlan(read: ReadWorkbook, all: readonly IsoDate[]): ItemAgainstPlan[] {
+	const days = daysOfBooks(read, all);
 	const plannedOf = plannedUse(read, days);
 	return itemsOverDays(read, days).flatMap((item) => {
 		const planned = item.isKept ? plannedOf(item.item) : undefined;

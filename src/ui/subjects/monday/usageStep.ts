@@ -1,5 +1,6 @@
 import { routine } from "../../../core/edit/monday/routine.ts";
 import { withUsageTaken } from "../../../core/edit/withUsageTaken.ts";
+import { daysOfBooks } from "../../../core/plan/record/daysOfBooks.ts";
 import { itemsOverDays } from "../../../core/plan/record/itemsOverDays.ts";
 import { roundsOverDays } from "../../../core/plan/record/roundsOverDays.ts";
 import { type UsageLearned, usageLearned } from "../../../core/plan/record/usageLearned.ts";
@@ -65,11 +66,11 @@ function quarter(last: IsoDate): IsoDate[] {
 }
 
 /** Lines of usage.csv for which the books say something else, with evidence enough. */
-function learned(state: State): UsageLearned[] {
+export function learned(state: State): UsageLearned[] {
 	const last = routine(state.workbook)?.past.at(-1);
 	if (last === undefined) return [];
 	const read = readWorkbook(state.workbook);
-	const days = quarter(last);
+	const days = daysOfBooks(read, quarter(last));
 	const rounds = roundsOverDays(read, days);
 	return itemsOverDays(read, days).flatMap((item) => {
 		const found = usageLearned(read, item, rounds, days.length);

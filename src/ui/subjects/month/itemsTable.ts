@@ -1,3 +1,4 @@
+import { daysOfBooks } from "../../../core/plan/record/daysOfBooks.ts";
 import {
 	type ItemOverDays,
 	itemsOverDays,
@@ -11,6 +12,7 @@ import type { IsoDate } from "../../../core/values/date.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { shownWord } from "../../format/choiceWords.ts";
 import { listed } from "../../format/counted.ts";
+import { shownDay } from "../../format/shownDay.ts";
 import { DASH } from "../../format/shownFigure.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { paperTable } from "../../print/paperTable.ts";
@@ -26,7 +28,7 @@ export function itemsTable(
 ): HTMLTableElement | undefined {
 	const kept = itemsOverDays(read, days).filter(({ isKept }) => isKept);
 	if (kept.length === 0) return undefined;
-	const rounds = roundsOverDays(read, days);
+	const told = toldOf(read, days, takeOver);
 	return paperTable(
 		say`What came and went of each item`,
 		[
@@ -38,10 +40,29 @@ export function itemsTable(
 			{ label: say`Found by counting`, numeric: true },
 			{ label: say`At the end`, numeric: true },
 			{ label: say`Days without`, numeric: true },
-			{ label: say`Used each time` },
+			{ label: say`Used each time`, ...(told.since && { unit: told.since }) },
 		],
-		[{ rows: kept.map((item) => cells(read, item, rounds, days, takeOver)) }],
+		[{ rows: kept.map((item) => cells(item, told.eachTime(item.item))) }],
 	);
+}
+
+/** What goes each time by the books, over those of the days on which both they and the rounds were kept; and which days these are, where they are fewer. */
+function toldOf(read: ReadWorkbook, all: readonly IsoDate[], takeOver: TakeOver | undefined) {
+	const days = daysOfBooks(read, all);
+	const rounds = roundsOverDays(read, days);
+	const books = new Map(itemsOverDays(read, days).map((item) => [item.item, item]));
+	const [first, last] = [days[0], days.at(-1)];
+	return {
+		since:
+			first !== undefined && last !== undefined && days.length < all.length
+				? say`${shownDay(first)} to ${shownDay(last)}`
+				: undefined,
+		eachTime(name: string): Child {
+			const item = books.get(name) as ItemOverDays;
+			const learned = usageLearned(read, item, rounds, days.length);
+			return learned ? learnedPart(learned, takeOver) : perKit(item, rounds);
+		},
+	};
 }
 
 /** The items of which the journal has no line: what went of them is not known, and not 0. */
@@ -51,17 +72,9 @@ export function itemsNotRecorded(read: ReadWorkbook, days: readonly IsoDate[]): 
 	return say`Nothing is written down in the journal of: ${listed(names)}.`;
 }
 
-function cells(
-	read: ReadWorkbook,
-	item: ItemOverDays,
-	rounds: RoundsOverDays,
-	days: readonly IsoDate[],
-	takeOver: TakeOver | undefined,
-): Child[] {
-	const name = say`${item.item} (${shownWord(item.measure)})`;
-	const learned = usageLearned(read, item, rounds, days.length);
+function cells(item: ItemOverDays, eachTime: Child): Child[] {
 	return [
-		name,
+		say`${item.item} (${shownWord(item.measure)})`,
 		plain(item.opening),
 		plain(item.received),
 		plain(item.issued),
@@ -69,7 +82,7 @@ function cells(
 		signed(item.difference),
 		plain(item.closing),
 		plain(item.daysWithoutStock),
-		learned ? learnedPart(learned, takeOver) : perKit(item, rounds),
+		eachTime,
 	];
 }
 

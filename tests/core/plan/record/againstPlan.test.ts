@@ -145,8 +145,9 @@ describe("what was used of an item beside what the plan takes for the work done"
 	test("all lines of an item together; product by its doses; loads, pieces thrown away and what has no line left out", () => {
 		// Two rounds and four kits: 2 × 2 + 4 × 3 = 16, and 20 issued, the largest time 12.
 		// Liquid: 2.5 issued and half a litre less by the count; 7 L at 0.5 % from 3.5 % take 1 L a round.
+		// Vinegar by the day: the record goes from the 2nd to the 5th, and 4 × 0.5 is planned.
 		expect(against()).toEqual([
-			["vinegar", 14, 15.5, 0, 28],
+			["vinegar", 14, 2, 0, 28],
 			["liquid", 3, 2, 0.5, 5.5],
 			["powder", 20, 16, 8, 32],
 		]);
