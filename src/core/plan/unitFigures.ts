@@ -5,7 +5,6 @@ import { stepsDone } from "../methods/stepsDone.ts";
 import { valueIn } from "../outcome.ts";
 import { listFigure } from "../read/listFigure.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
-import { type SinceDescaling, sinceDescaling } from "../record/sinceDescaling.ts";
 import type { HourShares } from "../rounds/dayClock.ts";
 import type { Loads } from "../rounds/loads.ts";
 import { roundMinutes } from "../rounds/roundMinutes.ts";
@@ -22,6 +21,7 @@ import { type KitReadiness, readiness } from "./kits/readiness.ts";
 import { byName, together } from "./kits/together.ts";
 import { kitsInOneSoak, loadsOfUnit } from "./methods/loadsOfUnit.ts";
 import { treatedByKind } from "./methods/treatedKits.ts";
+import { type DescalingOnRecord, descalingOnRecord } from "./rounds/descalingOnRecord.ts";
 import { hourShares } from "./rounds/hourShares.ts";
 import { type Timetable, timetable } from "./rounds/timetable.ts";
 
@@ -40,7 +40,7 @@ export interface UnitFigures extends Dosing {
 	readonly forecast: Figure<Forecast> | undefined;
 	/** The rounds that were done, as the record has them. */
 	readonly roundsDone: readonly RoundOfRecord[];
-	readonly sinceDescaling: SinceDescaling;
+	readonly sinceDescaling: DescalingOnRecord;
 	/** How each kit of the register stands on the first day. */
 	readonly readiness: readonly KitReadiness[];
 	readonly kinds: readonly KindFigures[];
@@ -94,11 +94,7 @@ export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		steps,
 		loads,
 		roundsDone,
-		sinceDescaling: sinceDescaling(
-			roundsDone.map(({ row }) => row.value),
-			valueIn(settings.last_descaled_on) ?? undefined,
-			firstDay,
-		),
+		sinceDescaling: descalingOnRecord(read, firstDay, lastDay),
 		register,
 		forecast: usableForecast(read, register),
 		readiness: kits,

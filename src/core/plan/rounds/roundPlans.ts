@@ -3,6 +3,7 @@ import { confidenceInput } from "../../counts/setAsideOf.ts";
 import { setAsideOfSome } from "../../counts/setAsideOfSome.ts";
 import { memoized } from "../../memoize.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
+import { inTime } from "../../record/kitState.ts";
 import { Refusal } from "../../refusal.ts";
 import { type Loads, soaks } from "../../rounds/loads.ts";
 import { oneRound, type RoundsOfDay } from "../../rounds/roundsOfDay.ts";
@@ -139,7 +140,10 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 	const { settings } = unit.read;
 	const { rounds } = unit.timetable;
 	if (unit.afterEachUse || !rounds.outcome.ok) return [];
-	const due = new DescalingsDue(settings.descale_every_rounds, unit.sinceDescaling.rounds);
+	const { rounds: since, countedTo } = unit.sinceDescaling;
+	const due = new DescalingsDue(settings.descale_every_rounds, since);
+	const isCounted = (date: IsoDate, minutes: number) =>
+		countedTo !== undefined && inTime({ date, minutes }, countedTo) <= 0;
 	const each = rounds.outcome.value.map((round, index) => ({
 		round,
 		index: known(say`Which round`, index),
@@ -159,7 +163,10 @@ export function roundPlans(unit: UnitFigures, days: readonly DayFigures[]): Roun
 				loads: unit.loads,
 				rounds,
 				index,
-				descaleMinutes: due.at(day.rounds, i) ? settings.descale_minutes : notDue,
+				descaleMinutes:
+					!isCounted(day.date, round.value.start) && due.at(day.rounds, i)
+						? settings.descale_minutes
+						: notDue,
 				rinseMinutes: settings.descale_rinse_minutes,
 				settleMinutes,
 			}),
