@@ -82,3 +82,13 @@ test("work of more than a day: others of all midnights since are waited for", ()
 	const mean = moments.reduce((all, { queue }) => all + meanOf(queue), 0) / moments.length;
 	expectWithin(mean, (2000 - 1440) / 1440 + (0.01 * 2000) / 1440, 1e-3, "kits");
 });
+
+test("what the midnight before left waiting is waited for, whatever went out of date at this one", () => {
+	// Two people and three kits each midnight, 800 minutes each: one is in work until 160 minutes after
+	// the next. It holds up one of the next three from 800 to 960.
+	const uses = new DayClock([1e-6], flatDay);
+	const hands = { people: 2, workMinutes: 800, aloneMinutes: 0 };
+	const moments = awayAmongLapsed(uses, hands, Float64Array.of(0, 0, 0, 1));
+	const mean = moments.reduce((all, { queue }) => all + meanOf(queue), 0) / moments.length;
+	expectWithin(mean, 320 / 1440, 1e-3, "kits");
+});

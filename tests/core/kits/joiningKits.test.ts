@@ -83,6 +83,11 @@ test("where more are left than days to come ever hold, they join on the latest o
 	expect(joined(1, -1, [[0, 1, 1]], one)).toEqual({ row: [0, 0, 0, 1], left: [[-1, 0, 0.5]] });
 });
 
+test("where nothing is known of later days, none joins that does not end", () => {
+	const none = new LaterEnds(KITS, [chances(1), chances(1), chances(1), chances(1)]);
+	expect(joined(-1, 0, [[2, 1, 1]], none)).toEqual({ row: [1, 0, 0, 0], left: [[2, 1, 0.5]] });
+});
+
 test("of those left some end by the next day too, as likely as they may", () => {
 	// Three kits, of which one ends today: the others end on the last day both, for sure.
 	expect(joined(1, -1, [[0, 1, 1]])).toEqual({ row: [0, 1, 0, 0], left: [[3, 2, 0.5]] });
