@@ -27,8 +27,9 @@ export const SHORTEST_MINUTES = 1;
  * Kits out of reach through a day like all others, where `people` take one kit after the other.
  *
  * Those that wait or are worked on follow from those one service time before
- * (`oneServiceLater`), for days enough to forget how it began, as it would be if they came evenly; those left alone are counted as
- * if they were so before the work, so that they are Poisson and apart from the others.
+ * (`oneServiceLater`), for days enough to forget how it began: as it would be if they came evenly, or with none
+ * where less time is enough for sure. Those left alone are counted as if they were so before the work, so that
+ * they are Poisson and apart from the others.
  *
  * @param uses a clock on which every day is like this one; fewer come than can be worked on
  */
@@ -38,15 +39,17 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	const came = (minute: number, minutes: number) =>
 		uses.between(minute - aloneMinutes - minutes, minute - aloneMinutes);
 	const perService = (uses.between(0, MINUTES_PER_DAY) * workMinutes) / MINUTES_PER_DAY;
-	const settled = kitsInQueue(people, perService);
-	/** The last service time, one step after the other. */
-	const lately = Array.from({ length: each }, (): Lately => ({ queue: settled, cameMean: 0 }));
 	const moments: AwayAt[] = [];
 	const everyStep = momentsApart(step);
 	const first = daysToForget({ people, workMinutes, aloneMinutes }, perService) * MINUTES_PER_DAY;
-	const forgotten = servicesToForget(people, first / workMinutes, (services) =>
+	const most = first / workMinutes;
+	const forgotten = servicesToForget(people, most, (services) =>
 		came(first, services * workMinutes),
 	);
+	// Where how it was is forgotten it is begun with none: what an even day leaves could outlast so short a time.
+	const begins = uses.isEven || forgotten > most ? kitsInQueue(people, perService) : none;
+	/** The last service time, one step after the other. */
+	const lately = Array.from({ length: each }, (): Lately => ({ queue: begins, cameMean: 0 }));
 	const begin = Math.max(0, Math.floor((first - forgotten * workMinutes) / step));
 	for (let i = begin, looked = 0; i * step < first + MINUTES_PER_DAY; i++) {
 		const minute = i * step;
@@ -65,6 +68,8 @@ export function awayThroughDay(uses: DayClock, hands: Hands): AwayAt[] {
 	}
 	return moments;
 }
+
+const none = Float64Array.of(1);
 
 /** So many steps to a kit's work, each so many minutes. */
 export function stepsOfWork(hands: Hands) {

@@ -120,3 +120,14 @@ test.each([
 		});
 	}
 });
+
+test("hours after the last came none is left, however they might have waited on an even day", () => {
+	// All in the morning: of two at noon the second is done half an hour later.
+	const morning: HourShares = Array.from({ length: 24 }, (_, hour) =>
+		hour >= 8 && hour < 12 ? 0.25 : 0,
+	);
+	const uses = new DayClock([3], morning);
+	const quarter = { people: 1, workMinutes: 15, aloneMinutes: 0 };
+	const [midnight] = awayThroughDay(uses, quarter);
+	expectWithin(midnight?.queue[0] as number, 1, 1e-12, "chance");
+});
