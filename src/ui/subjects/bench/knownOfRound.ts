@@ -3,7 +3,8 @@ import { minutesBetween } from "../../../core/plan/today/minutesBetween.ts";
 import { mixActs } from "../../../core/plan/today/mixActs.ts";
 import { roundActs } from "../../../core/plan/today/roundActs.ts";
 import { readTable } from "../../../core/read/readTable.ts";
-import { readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { type ReadWorkbook, readWorkbook } from "../../../core/read/readWorkbook.ts";
+import { countsAt } from "../../../core/record/countsAt.ts";
 import { inTime } from "../../../core/record/kitState.ts";
 import { DESCALE_STEP } from "../../../core/rounds/timedSteps.ts";
 import { say } from "../../../core/say.ts";
@@ -23,8 +24,10 @@ const JUST_DONE_MINUTES = 6 * MINUTES_PER_HOUR;
 /** What the plan and the store know of the round that has just been done. */
 export interface KnownOfRound {
 	readonly start: LocalTime;
-	/** "" where it is not known. */
+	/** By now, or when the plan has it over where that is past: later would let its kits keep longer. "" where it is not known. */
 	readonly ended: string;
+	/** Kits that were used or opened after it began: they were not in it. */
+	readonly usedSince: ReadonlySet<string>;
 	readonly product: string;
 	/** Lots of the product, the one that the plan measures out from first; "" is none of them. */
 	readonly lots: readonly (readonly [value: string, words: string])[];
@@ -51,9 +54,11 @@ export function knownOfRound(state: State, at: LocalTime): KnownOfRound {
 		.filter((row) => wordIn(row.item) === product && (numberIn(row.on_hand) ?? 0) > 0)
 		.map((row) => wordIn(row.lot));
 	const ordered = [...new Set([first, ...lots].filter(Boolean))];
+	const start = last?.at ?? at;
 	return {
-		start: last?.at ?? at,
-		ended: last ? writeClock(at.minutes) : "",
+		start,
+		ended: last ? writeClock((inTime(last.until, at) < 0 ? last.until : at).minutes) : "",
+		usedSince: usedAfter(read.tables.uses, start),
 		product,
 		lots: [
 			...ordered.map((lot) => [lot, say`${product}, lot ${lot}`] as const),
@@ -62,4 +67,9 @@ export function knownOfRound(state: State, at: LocalTime): KnownOfRound {
 		litres: mix ? preparationColumns.litres.value.write(Number(mix.litres.toFixed(2))) : "",
 		descalingDue: last?.steps.some(({ step }) => step === DESCALE_STEP) ?? false,
 	};
+}
+
+function usedAfter({ rows }: ReadWorkbook["tables"]["uses"], start: LocalTime): Set<string> {
+	const after = rows.filter(({ value }) => inTime(countsAt(value.at, false), start) > 0);
+	return new Set(after.map(({ value }) => value.kit));
 }

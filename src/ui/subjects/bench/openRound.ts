@@ -8,7 +8,9 @@ import { shownWord } from "../../format/choiceWords.ts";
 import { listed } from "../../format/counted.ts";
 import { shownDay } from "../../format/shownDay.ts";
 import { wordIn } from "../../state/numberIn.ts";
+import type { State } from "../../state/store.ts";
 import { waitsForRound } from "../today/waitsForRound.ts";
+import { afterRound } from "./afterRound.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, mainAct, reasonLine, showWrong } from "./benchDialog.ts";
 import { benchFields, momentText, NO_NAMES } from "./benchFields.ts";
@@ -45,7 +47,7 @@ export function openRound({ around, at, wrote }: Bench): void {
 		),
 		note: benchFields.text("note", columns.note.label),
 	};
-	const kits = kitBoxes(store.state, at.date);
+	const kits = kitBoxes(store.state, at.date, known.usedSince);
 	const descaled = el("input", { type: "checkbox", id: "bench-descaled" });
 	const reason = reasonLine();
 	const asked = (Object.keys(fields) as (keyof typeof fields)[]).filter(
@@ -93,15 +95,13 @@ export function openRound({ around, at, wrote }: Bench): void {
 			return;
 		}
 		close();
-		wrote(
-			written.workbook,
-			say`Round of ${shownDay(date)}, ${start}: ${listed(kits.chosen())}. Test each kit before it counts as ready.`,
-		);
+		const round = say`Round of ${shownDay(date)}, ${start}: ${listed(kits.chosen())}.`;
+		wrote(written.workbook, `${round} ${afterRound(written.workbook, date, start)}`);
 	});
 }
 
-/** Every kit that can be in a round; those that wait for one are ticked. */
-function kitBoxes(state: Bench["around"]["store"]["state"], day: string) {
+/** Every kit that can be in a round; those that waited for it are ticked. */
+function kitBoxes(state: State, day: string, usedSince: ReadonlySet<string>) {
 	const rows = kitsOn(readWorkbook(state.workbook), day).filter(
 		(row) => wordIn(row.state) !== "out_of_service",
 	);
@@ -109,7 +109,7 @@ function kitBoxes(state: Bench["around"]["store"]["state"], day: string) {
 		el("input", {
 			type: "checkbox",
 			value: wordIn(row.kit),
-			checked: waitsForRound(row),
+			checked: waitsForRound(row) && !usedSince.has(wordIn(row.kit)),
 		}),
 	);
 	return {
