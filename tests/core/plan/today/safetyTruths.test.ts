@@ -66,6 +66,17 @@ test.each([
 		well({}, { dose_for_wet_kits: "no", carry_in_ml_per_kit: 20 }),
 		["soak"],
 	],
+	["a room in which water cannot cool to what is wanted", well({}, { room_c: 40 }), ["water"]],
+	[
+		"pieces that no step keeps long enough at a boil",
+		well({}, { method: "boiling", disinfect_boil_minutes: 30 }),
+		["step"],
+	],
+	[
+		"pieces that no step keeps long enough in steam",
+		well({}, { method: "steam", steam_minutes: 30 }),
+		["step"],
+	],
 	[
 		"an order that has not come",
 		well({
