@@ -100,6 +100,27 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		},
 	);
 
+	test.each(languages.map(({ code }) => folderOf(code)))(
+		"a kit of which nothing is recorded has room for what is to be ticked (%s)",
+		async (language) => {
+			const there = { ...site, address: `${site.address}${language}` };
+			const head = (text: string) => text.split("\n").slice(0, 1).join("");
+			const workbook = await openChanged(browser, there, "labels", {
+				"uses.csv": head,
+				"rounds-done.csv": head,
+				"checks.csv": head,
+				"kits.csv": (text) => text.replace(/in_service,[^,]*/g, "in_service,"),
+			});
+			const labels = workbook.page.locator(".label-kit", { hasText: "☐" });
+			await expect.poll(() => labels.count()).toBe(6);
+			const heights = await labels.evaluateAll((all) =>
+				all.map((one) => one.getBoundingClientRect().height),
+			);
+			for (const pixels of heights) expect(pixels / (96 / 25.4)).toBeLessThan(81.1);
+			await closeClean(workbook);
+		},
+	);
+
 	test("labels leave room to write what is not known", async () => {
 		const workbook = await open("labels", {
 			"lots.csv": (text) => text.replace(/^Liquid bleach.*\r?\n/gm, ""),

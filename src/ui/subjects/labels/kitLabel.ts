@@ -36,7 +36,7 @@ export function kitLabel({
 	const days = life === undefined ? undefined : Math.floor(life);
 	const until = done !== undefined && days !== undefined ? useBy(done, days) : undefined;
 	return label(
-		"kit",
+		`kit${isKnownReady ? "" : " label-tight"}`,
 		unit,
 		labelHead(kit, kind),
 		...(isKnownReady
