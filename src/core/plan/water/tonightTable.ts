@@ -6,6 +6,7 @@ import { withCellsOnDemand } from "../../rowOnDemand.ts";
 import { say } from "../../say.ts";
 import { boilingSheet } from "../../sheets/boiling.ts";
 import { tonightSheet } from "../../sheets/tonight.ts";
+import { inPots } from "../../water/inPots.ts";
 
 /** Of a year's fires a page tells a few. */
 const inWords = ["task", "for_round"] as const;
@@ -38,7 +39,7 @@ function taskFigure(row: BoilingRow): Figure<string> {
 	const fuel = valueIn(fuel_quantity);
 	if (typeof fuel !== "number") return fuel_quantity as Figure<never>;
 	const litres = rounded(columns.start_litres, valueIn(start_litres) as number);
-	const which = valueIn(pots);
+	const which = valueIn(pots) as string;
 	const quantity = say`${rounded(columns.fuel_quantity, fuel)} ${valueIn(fuel_measure)}`;
 	const condition = valueIn(only_if);
 	const pieces = valueIn(row.pieces);
@@ -56,7 +57,7 @@ function taskFigure(row: BoilingRow): Figure<string> {
 	return nameFigure(
 		say`What`,
 		condition
-			? say`If ${condition}: light the stove and boil ${litres} L in pots ${which}; fuel ${quantity}; cover and leave to cool.`
-			: say`Light the stove and boil ${litres} L in pots ${which}; fuel ${quantity}; cover and leave to cool.`,
+			? say`If ${condition}: light the stove and boil ${litres} L ${inPots(which)}; fuel ${quantity}; cover and leave to cool.`
+			: say`Light the stove and boil ${litres} L ${inPots(which)}; fuel ${quantity}; cover and leave to cool.`,
 	);
 }

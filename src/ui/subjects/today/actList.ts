@@ -8,6 +8,7 @@ import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
 import { writeClock } from "../../../core/values/clock.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
+import { inPots } from "../../../core/water/inPots.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { counted, listed } from "../../format/counted.ts";
 import { litreWords, quantityWords } from "../../format/litreWords.ts";
@@ -86,7 +87,7 @@ function fireWords(act: FireAct): HTMLElement {
 				? say`for the pieces of ${round}: ${water} L under the rack in pot ${pots}, fuel ${burnt}; ${hold} min from when steam comes, lid on.`
 				: pots === ""
 					? say`for ${round}, ${shownDay(forDate)}: boil ${water} L, fuel ${burnt}; cover and leave to cool.`
-					: say`for ${round}, ${shownDay(forDate)}: boil ${water} L in pots ${pots}, fuel ${burnt}; cover and leave to cool.`;
+					: say`for ${round}, ${shownDay(forDate)}: boil ${water} L ${inPots(pots)}, fuel ${burnt}; cover and leave to cool.`;
 	return el(
 		"p",
 		{},

@@ -4,6 +4,7 @@ import { boilingSheet } from "../../../core/sheets/boiling.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
 import { sources } from "../../../core/sources.ts";
 import { STANDARD_POT_LITRES } from "../../../core/water/coolingMinutes.ts";
+import { inPots } from "../../../core/water/inPots.ts";
 import { type Child, el } from "../../dom/el.ts";
 import { pictureFigure, pictureWidth } from "../../dom/pictureFigure.ts";
 import { withinSentence } from "../../dom/withinSentence.ts";
@@ -84,7 +85,7 @@ function nextFireWords(state: State): string | undefined {
 			? say`Next fire (for ${name}, only if the round runs): light the stove by ${by}, ${litres} L under the rack in pot ${pots}; keep the pieces in steam for ${hold} min from when it comes.`
 			: say`Next fire (for ${name}, only if the round runs): light the stove by ${by}, ${litres} L in pot ${pots}; keep the pieces at a rolling boil for ${hold} min.`;
 	}
-	return say`Next fire (for ${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, pots ${pots}; keep each at a rolling boil for ${shownPlain(holdMinutes)} min, then cover and leave to cool.`;
+	return say`Next fire (for ${name}): light the stove by ${shownBefore(lightBy, date)}. Start with ${shownAs(boilingSheet.columns.start_litres, startLitres)} L in ${counted(batches, "batch")}, ${inPots(pots)}; keep each at a rolling boil for ${shownPlain(holdMinutes)} min, then cover and leave to cool.`;
 }
 
 /** Without rounds no fire has its hour. */
