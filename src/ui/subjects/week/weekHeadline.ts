@@ -21,6 +21,10 @@ export function weekHeadline(state: State): string {
 		return needed === 1
 			? say`1 kit is enough; this unit has ${owned} in service`
 			: say`${needed} kits are enough; this unit has ${owned} in service`;
+	if (owned === 0)
+		return needed === 1
+			? say`1 kit is needed; this unit has none in service`
+			: say`${needed} kits are needed; this unit has none in service`;
 	return needed === 1
 		? say`1 kit is needed; this unit has only ${owned} in service`
 		: say`${needed} kits are needed; this unit has only ${owned} in service`;
