@@ -114,6 +114,14 @@ describe("an order that comes", () => {
 		]);
 	});
 
+	test("in part, the rest is still due on the day that was written down", () => {
+		const placed = unit("2027-02-25,gauze squares,3,2027-03-09,,,,");
+		const result = orderReceived(placed, { ...delivery, packs: "2", restToCome: true });
+		expect(result.ok && rowsOf(result.workbook, "placed.csv")[1]).toBe(
+			"2027-02-25,gauze squares,1,2027-03-09,,,,",
+		);
+	});
+
 	test("in parts of a pack, and all of it, nothing is left to come", () => {
 		const { workbook, quantity } = came({ packs: " 2.9 ", restToCome: true, day: " 2027-03-03 " });
 		expect(quantity).toBe(290);

@@ -84,7 +84,12 @@ export function orderReceived(workbook: Workbook, delivery: Delivery): Received 
 	const rest = Number((order.value.packs - came).toFixed(DECIMALS));
 	const next =
 		delivery.restToCome && rest > 0
-			? withRow(written, placedSheet.file, { ordered_on: ordered, item, packs: String(rest) })
+			? withRow(written, placedSheet.file, {
+					ordered_on: ordered,
+					item,
+					packs: String(rest),
+					expected_on: order.value.expected_on ?? "",
+				})
 			: written;
 	return { ok: true, workbook: next, done: inBooks.done, quantity };
 }

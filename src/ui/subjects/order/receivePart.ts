@@ -13,7 +13,6 @@ import { shownDay } from "../../format/shownDay.ts";
 import type { SheetPart, Surroundings } from "../../page.ts";
 import { dayNow } from "../../state/dayNow.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { offer } from "../store/entryField.ts";
 import { type ReceiveForm, receiveForm } from "./receiveForm.ts";
 
@@ -93,7 +92,7 @@ function orderAt(state: State, line: number): OrderOnTheWay | undefined {
 function orderWords({ row, expectedOn }: OrderOnTheWay, state: State): string {
 	const { item, packs } = row.value;
 	const what = say`${item}, ${counted(packs, "pack")}`;
-	return expectedOn < (unitSetting(state, "plan_start") ?? "")
+	return expectedOn < dayNow(state)
 		? say`${what}: was due ${shownDay(expectedOn)}`
 		: say`${what}: due ${shownDay(expectedOn)}`;
 }
