@@ -37,6 +37,44 @@ function acting({ page }: WorkbookPage) {
 	};
 }
 
+test("what is wrong with a count is said beside it, in sight", { timeout: 60_000 }, async () => {
+	const workbook = await open();
+	const { page } = workbook;
+	await workbook.goTo("monday");
+	const field = page.getByLabel(/^Counted: Gauze swab/);
+	await field.fill("-5");
+	await page.getByRole("button", { name: "Keep these counts" }).click();
+	const reason = page.locator("td:has(input:focus) .reason");
+	await expect.poll(() => reason.textContent()).toContain("“-5” was found");
+	expect(await reason.evaluate((it) => it.getBoundingClientRect().bottom < innerHeight)).toBe(true);
+	const used = page.getByLabel("Kits used, Tue 2 Mar");
+	await used.fill("many");
+	await page.getByRole("button", { name: "Keep these days" }).click();
+	await expect.poll(() => reason.textContent()).toContain("“many” was found");
+	expect(await used.evaluate((it) => it === document.activeElement)).toBe(true);
+	expect(workbook.errors).toEqual([]);
+	await workbook.close();
+});
+
+test("one line is one, and an order whose day has passed was due", {
+	timeout: 60_000,
+}, async () => {
+	const workbook = await open();
+	const { page } = workbook;
+	await workbook.goTo("today");
+	await page.getByRole("button", { name: "A kit was used", exact: true }).click();
+	await page.getByLabel("When", { exact: true }).fill("2027-03-02T04:10");
+	await page.getByRole("button", { name: "Write it down" }).click();
+	await workbook.goTo("monday");
+	await page.getByText("Written down of these days: 1 line of kits used, 0 rounds done.").waitFor();
+	const orders = page.getByLabel("Which order");
+	await expect
+		.poll(() => orders.textContent())
+		.toBe("Examination gloves, 2 packs: was due Wed 3 Mar");
+	expect(workbook.errors).toEqual([]);
+	await workbook.close();
+});
+
 test("from last week to all papers of this one in at most 40 acts, and its place is kept", {
 	timeout: 90_000,
 }, async () => {

@@ -17,6 +17,7 @@ const things = {
 	file: [(n) => say`${n} file`, (n) => say`${n} files`],
 	item: [(n) => say`${n} item`, (n) => say`${n} items`],
 	kit: [(n) => say`${n} kit`, (n) => say`${n} kits`],
+	line: [(n) => say`${n} line`, (n) => say`${n} lines`],
 	lot: [(n) => say`${n} lot`, (n) => say`${n} lots`],
 	minute: [(n) => say`${n} minute`, (n) => say`${n} minutes`],
 	order: [(n) => say`${n} order`, (n) => say`${n} orders`],

@@ -18,6 +18,7 @@ import type { State } from "../../state/store.ts";
 import { entryField } from "../store/entryField.ts";
 import { lotEntriesIn } from "../store/lotEntriesIn.ts";
 import type { StepPart } from "./mondayStep.ts";
+import { sayBeside } from "./sayBeside.ts";
 
 interface Line {
 	readonly item: string;
@@ -31,7 +32,7 @@ export const countStep: StepPart = ({ store }, { done }) => {
 	const day = entryField("monday-counted-on", say`Counted on`, el("input", { type: "date" }));
 	const by = entryField("monday-counted-by", say`Counted by`, el("input", { type: "text" }));
 	const place = el("div", { class: "wide" });
-	const reason = el("p", { class: "reason", role: "alert" });
+	const reason = el("p", { class: "reason", role: "alert", id: "monday-count-wrong" });
 	const form = el(
 		"form",
 		{ novalidate: true },
@@ -51,12 +52,11 @@ export const countStep: StepPart = ({ store }, { done }) => {
 		const written = countsWritten(workbook, day.control.value, counts, note, entriesIn);
 		for (const { field } of lines) field.removeAttribute("aria-invalid");
 		if (!written.ok) {
-			fill(
-				reason,
-				...written.wrong.slice(0, 1).map(({ at, field }) => wrongWords(lines[at], field)),
-			);
 			for (const { at } of written.wrong) lines[at]?.field.setAttribute("aria-invalid", "true");
-			lines[written.wrong[0]?.at ?? 0]?.field.focus();
+			const [first] = written.wrong;
+			const line = first && lines[first.at];
+			if (line) sayBeside(line.field, reason, wrongWords(line, first.field));
+			else fill(reason, first && wrongWords(line, first.field));
 			return;
 		}
 		fill(reason);

@@ -1,5 +1,6 @@
 import { type DayTexts, daysWritten, dayTexts } from "../../../core/edit/monday/daysWritten.ts";
 import { routine } from "../../../core/edit/monday/routine.ts";
+import { wrongFor } from "../../../core/edit/notAllowed.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
 import { recordsSheet } from "../../../core/sheets/records.ts";
@@ -14,6 +15,7 @@ import { paperTable } from "../../print/paperTable.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import type { State } from "../../state/store.ts";
 import type { StepPart } from "./mondayStep.ts";
+import { sayBeside } from "./sayBeside.ts";
 
 interface Line {
 	readonly date: IsoDate;
@@ -26,7 +28,7 @@ interface Line {
 export const daysStep: StepPart = ({ store }, { done }) => {
 	const place = el("div", { class: "wide" });
 	const log = el("p", {});
-	const reason = el("p", { class: "reason", role: "alert" });
+	const reason = el("p", { class: "reason", role: "alert", id: "monday-days-wrong" });
 	const form = el(
 		"form",
 		{ novalidate: true },
@@ -47,11 +49,16 @@ export const daysStep: StepPart = ({ store }, { done }) => {
 			}),
 		);
 		const written = daysWritten(store.state.workbook, texts);
-		fill(reason, written.ok ? undefined : written.wrong.map(({ words }) => words).join(" "));
+		for (const { births, kitsUsed } of lines)
+			for (const field of [births, kitsUsed]) field.removeAttribute("aria-invalid");
 		if (!written.ok) {
-			lines.find(({ date }) => date === written.wrong[0]?.date)?.births.focus();
-			return;
+			const [first] = written.wrong;
+			const line = lines.find(({ date }) => date === first?.date);
+			if (!first || !line) return fill(reason, first?.words);
+			const isOfBirths = wrongFor(recordsSheet.columns.births, line.births.value) !== undefined;
+			return sayBeside(isOfBirths ? line.births : line.kitsUsed, reason, first.words);
 		}
+		fill(reason);
 		const given = texts.filter(({ births }) => births.trim() !== "").length;
 		done(
 			written.workbook,
@@ -133,7 +140,7 @@ function logged(state: State, past: readonly IsoDate[]) {
 	const usesThere = uses.rows.filter(({ value }) => days.has(value.at.date)).length;
 	const roundsThere = roundsDone.rows.filter(({ value }) => days.has(value.date)).length;
 	return [
-		say`Written down of these days: ${usesThere} lines of kits used, ${counted(roundsThere, "round")} done. What stands only on the log at the bench is copied in first:`,
+		say`Written down of these days: ${counted(usesThere, "line")} of kits used, ${counted(roundsThere, "round")} done. What stands only on the log at the bench is copied in first:`,
 		" ",
 		el("a", { href: hashOf(usesSheet.file) }, usesSheet.title),
 		", ",
