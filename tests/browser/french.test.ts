@@ -58,6 +58,27 @@ describe.each([
 		await closeClean(workbook);
 	});
 
+	test("a typed 1.000 is not taken for 1: it may be a thousand", async () => {
+		const workbook = await open("");
+		const { page } = workbook;
+		await page.getByRole("button", { name: "Commencer à vide" }).click();
+		const line = (words: string) => page.locator(".begin-line", { hasText: words }).first();
+		await line("Produit chloré utilisé").locator("select").selectOption({ index: 1 });
+		const inStore = line("Au magasin");
+		await inStore.locator("input").fill("5 x 1.000");
+		await inStore.locator("input").press("Enter");
+		await expect
+			.poll(async () => plain(await inStore.textContent()))
+			.toContain("« 1.000 » peut se lire de deux façons ; écrivez 1000 ou 1.");
+		const births = line("Naissances par jour");
+		await births.locator("input").fill("4.500");
+		await births.locator("input").press("Enter");
+		await expect
+			.poll(async () => plain(await births.textContent()))
+			.toContain("écrivez 4500 ou 4,5.");
+		await closeClean(workbook);
+	});
+
 	test("labels and the plan are French on paper", async () => {
 		const workbook = await open("labels");
 		const { page } = workbook;

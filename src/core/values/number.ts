@@ -1,3 +1,4 @@
+import { decimalSign } from "../language.ts";
 import { say } from "../say.ts";
 import { textSchema, type ValueKind } from "./valueKind.ts";
 
@@ -18,6 +19,13 @@ const TWO_MEANINGS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
 
 /** Whether a text is a number to two readers, but not the same one. */
 export const hasTwoMeanings = (text: string) => TWO_MEANINGS.test(text.trim());
+
+/** "1.000": one by the files, a thousand to many who write a decimal comma. */
+const POINTED_THOUSAND = /^[+-]?[1-9]\d{0,2}\.\d{3}$/;
+
+/** Whether somebody who types on a page with a decimal comma may mean a thousand times what is read. */
+export const mayBeThousand = (text: string, sign = decimalSign) =>
+	sign === "," && POINTED_THOUSAND.test(text.trim());
 
 /**
  * Reads a number as people write it: decimal point or comma, spaces between thousands.

@@ -1,8 +1,8 @@
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
-import { readNumber, writeNumber } from "../../values/number.ts";
-import { notAllowed } from "../notAllowed.ts";
+import { mayBeThousand, readNumber, writeNumber } from "../../values/number.ts";
+import { notAllowed, twoWays } from "../notAllowed.ts";
 import { withRow } from "../withRow.ts";
 import type { BeginEntry } from "./beginEntry.ts";
 import { isMixedBy } from "./isMixedBy.ts";
@@ -40,6 +40,8 @@ export const inStoreEntry: BeginEntry = {
 		if (at.lots.length > 1)
 			return say`${at.lots.length} lots are listed: change them in the sheet “${lotsSheet.title}”.`;
 		const [, packs = text, size] = PACKS.exec(text) ?? [];
+		const unclear = [packs, size ?? ""].find((part) => mayBeThousand(part));
+		if (unclear !== undefined) return twoWays(LABEL, unclear);
 		const [count, each] = [readNumber(packs), size === undefined ? 1 : readNumber(size)];
 		const quantity = (count ?? Number.NaN) * (each ?? Number.NaN);
 		const fits =
