@@ -6,6 +6,8 @@ export const MINUTES_PER_DAY = 1440;
 
 /** Spreadsheets add seconds, which no plan needs, and in some countries the half of the day. */
 const CLOCK = /^(\d{1,2}):(\d{2})(?::[0-5]\d)?(?:\s*([ap])\.?m\.?)?$/i;
+/** As French and Portuguese write the time. @example 7h30, 15 h 00, 7h */
+const WITH_H = /^(\d{1,2})\s?h(?:\s?(\d{2}))?$/i;
 const NOON = 12;
 const allowed = say`a time as hours:minutes from 00:00 to 23:59, for example 07:30`;
 
@@ -26,7 +28,7 @@ function hourOf(written: number, half: string | undefined): number | undefined {
 /**
  * A time of day, read as minutes after midnight (0 to 1439). Seconds are let go.
  *
- * @example "07:30" → 450; "04:30:00 PM" → 990
+ * @example "07:30" → 450; "04:30:00 PM" → 990; "7h30" → 450
  */
 export function clock(): ValueKind<number> {
 	return {
@@ -34,11 +36,12 @@ export function clock(): ValueKind<number> {
 		numeric: false,
 		tableSchema: { type: "time", format: "%H:%M" },
 		schema: textSchema(allowed, (text) => {
-			const parts = CLOCK.exec(text.trim());
+			const parts = CLOCK.exec(text.trim()) ?? WITH_H.exec(text.trim());
 			if (!parts) return undefined;
 			const hour = hourOf(Number(parts[1]), parts[3]);
-			if (hour === undefined || Number(parts[2]) >= MINUTES_PER_HOUR) return undefined;
-			return hour * MINUTES_PER_HOUR + Number(parts[2]);
+			const minutes = Number(parts[2] ?? 0);
+			if (hour === undefined || minutes >= MINUTES_PER_HOUR) return undefined;
+			return hour * MINUTES_PER_HOUR + minutes;
 		}),
 		write: writeClock,
 	};

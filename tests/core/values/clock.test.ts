@@ -15,6 +15,9 @@ describe("clock", () => {
 		["1:30am", 90],
 		["04:30  pm", 990],
 		["12:05 p.m.", 725],
+		["7h30", 450],
+		["15 h 00", 900],
+		["15H", 900],
 	])("%j is minute %d", (text, minute) => {
 		expect(clock().schema.parse(text)).toBe(minute);
 	});
@@ -32,6 +35,11 @@ describe("clock", () => {
 		"13:00 PM",
 		"0:30 am",
 		"07:30:00:00",
+		"24h00",
+		"7h60",
+		"7h3",
+		"7h30:00",
+		"7h30 pm",
 	])("%j is refused", (text) => {
 		expect(clock().schema.safeParse(text).success).toBe(false);
 	});

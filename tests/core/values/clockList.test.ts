@@ -13,6 +13,7 @@ describe("clock times of a day", () => {
 		[" 00:00\t23:59 ", [0, 1439]],
 		[Array.from({ length: 500 }, () => "07:30").join(" "), Array(500).fill(450)],
 		["3:10 am, 2:25 PM 11:05 p.m.", [190, 865, 1385]],
+		["7h30 15h00 21h", [450, 900, 1260]],
 		[`03:10${" ".repeat(4990)}14:25`, [190, 865]],
 	])("%j is read", (text, minutes) => {
 		expect(kind.schema.parse(text)).toEqual(minutes);
