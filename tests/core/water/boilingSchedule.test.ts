@@ -160,6 +160,12 @@ describe("water for which there is no place", () => {
 		expect(fewestPots(needs, { ...hearth, keepsMinutes: 370 })).toBe(2);
 	});
 
+	test("forty pots are looked for, and no more", () => {
+		const all = { ...hearth, keepsMinutes: 340 };
+		expect(fewestPots([need(400, 4000)], all)).toBe(40);
+		expect(fewestPots([need(401, 4000)], all)).toBeUndefined();
+	});
+
 	test.each([
 		["cooling takes longer than water keeps", { coolMinutes: 1500 }],
 		["a stove that cannot do it, whatever the pots", { netKw: 0.05, keepsMinutes: 600 }],

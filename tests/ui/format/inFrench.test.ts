@@ -1,4 +1,5 @@
 import { expect, test, vi } from "vitest";
+import { say } from "../../../src/core/say.ts";
 import { counted } from "../../../src/ui/format/counted.ts";
 import { daysInWords } from "../../../src/ui/format/daysInWords.ts";
 import { shownNumber, shownPlain } from "../../../src/ui/format/shownNumber.ts";
@@ -18,6 +19,10 @@ test("numbers have a comma, and the same thin space between thousands as in Engl
 	expect(shownNumber(-1234.5, 1)).toBe("-1\u202f234,5");
 	expect(shownNumber(0.00024, 3)).toBe("<0,001");
 	expect(shownPlain(999.5)).toBe("999,5");
+});
+
+test("a number within a sentence has a comma, and what is no number stays as it is", () => {
+	expect(say`${2.5} L, ${"kits.csv"}`).toBe("2,5 L, kits.csv");
 });
 
 test.each([
