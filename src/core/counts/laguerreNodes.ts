@@ -22,7 +22,6 @@ const MOST_SWEEPS = 60;
 export function laguerreNodes(shape: number, count: number): readonly LevelNode[] {
 	const diagonal = Float64Array.from({ length: count }, (_, i) => 2 * i + shape);
 	const beside = Float64Array.from({ length: count }, (_, i) => Math.sqrt((i + 1) * (i + shape)));
-	beside[count - 1] = 0;
 	const first = new Float64Array(count);
 	first[0] = 1;
 	for (let at = 0; at < count; at++) settle(at, diagonal, beside, first);

@@ -68,9 +68,8 @@ export class JoiningKits {
 
 	/** Lays out those that are left. */
 	end({ endsBy, spreadBy }: RenewalStep, after: AgesOfKits): void {
-		const last = Math.min(endsBy, after.ends - 1);
 		this.#left.forEach((chance, others) => {
-			if (chance > 0) after.addNext(last, others, this.#later, chance);
+			if (chance > 0) after.addNext(endsBy, others, this.#later, chance);
 		});
 		after.oneFewer(endsBy + 1, spreadBy);
 	}
@@ -78,7 +77,7 @@ export class JoiningKits {
 	/** How likely each number is to end by a day. */
 	#ending(ages: AgesOfKits, there: number, endsBy: number): Float64Array {
 		this.#joined.fill(0);
-		for (let end = 0; end <= endsBy && end < ages.ends; end++) {
+		for (let end = 0; end <= endsBy; end++) {
 			if (end > 0) this.#alsoEnding(end, there);
 			const day = ages.of(end);
 			for (let n = 1; n <= there; n++) {

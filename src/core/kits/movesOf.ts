@@ -67,7 +67,7 @@ function dayLater(counts: Uint8Array): void {
 /** Takes out what ends by a day, and says how many. */
 function endingBy(counts: Uint8Array, endsBy: number): number {
 	let joining = 0;
-	for (let end = 0; end <= Math.min(endsBy, counts.length - 1); end++) {
+	for (let end = 0; end <= endsBy; end++) {
 		joining += counts[end] as number;
 		counts[end] = 0;
 	}

@@ -25,7 +25,7 @@ export interface LikeDay {
 export interface RenewalStep {
 	/** Mean uses in it. */
 	readonly uses: number;
-	/** Kits that end by this day join, days from today; NEVER where none does. */
+	/** Kits that end by this day join, days from today; NEVER where none does. Not later than `target`. */
 	readonly endsBy: number;
 	/** One of several oldest kits that end together by this day joins. */
 	readonly spreadBy: number;

@@ -101,3 +101,19 @@ describe("where every kit is followed, rounds whose kits end on the same day are
 		expect(together(late).map(({ target }) => target)).toEqual([3, 3, 4]);
 	});
 });
+
+test.each([
+	[[0], 1440],
+	[[420, 1140], 300],
+	[[1439], 1],
+	[[0, 1439], 2881],
+	[[420, 840, 1260], 180],
+])(
+	"none that joins would have ended later than the kits of its round: rounds at %s",
+	(starts, plannedMinutes) => {
+		const day = { starts, uses: starts.map(() => 1), usesAfterMidnight: 1, plannedMinutes };
+		for (const renewal of ["in_time", "when_expired"] as const)
+			for (const { endsBy, target } of renewalSteps(day, { days: 0, renewal }))
+				expect(endsBy).toBeLessThanOrEqual(target);
+	},
+);
