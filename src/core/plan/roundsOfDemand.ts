@@ -9,6 +9,7 @@ import {
 	roundsTogether,
 } from "../rounds/roundsOfDay.ts";
 import { say } from "../say.ts";
+import { addDays, type IsoDate } from "../values/date.ts";
 import type { DayDemand, KindOfDay } from "./dayDemand.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 
@@ -22,7 +23,7 @@ const arrivalsWithWater = sameObject(kitsWithWater, ({ starts, hourShares, uses,
 const ofAllKinds = sameObject(roundsTogether, ({ kinds }) => kinds);
 const forecastRounds = memoized(roundsOfForecast);
 
-type BirthsAndKits = Pick<DayDemand, "level" | "kinds">;
+type BirthsAndKits = Pick<DayDemand, "date" | "level" | "kinds">;
 
 /** The rounds of a day; where its births or those of the evening before are forecast, they say so. */
 export function roundsOfDemand(
@@ -34,14 +35,15 @@ export function roundsOfDemand(
 	const rounds = roundsOfKinds(
 		unit,
 		water,
-		today.kinds,
+		today,
 		before.map(({ kinds }) => kinds),
 	);
 	const lastKnown = before.findLast(({ level }) => level)?.level;
 	const ofBefore = water ? lastKnown : (before.at(-1) as BirthsAndKits).level;
 	const level = today.level ?? (unit.afterEachUse ? undefined : ofBefore);
 	if (!level) return rounds;
-	const sure = roundsOfKinds(unit, water, sureOf(today), before.map(sureOf));
+	const sureToday = { ...today, kinds: sureOf(today) };
+	const sure = roundsOfKinds(unit, water, sureToday, before.map(sureOf));
 	return derive(forecastRounds, { rounds, sure, level });
 }
 
@@ -56,13 +58,14 @@ function sureOf({ level, kinds }: BirthsAndKits): readonly KindOfDay[] {
 function roundsOfKinds(
 	unit: UnitFigures,
 	water: Figure | undefined,
-	kinds: readonly KindOfDay[],
+	{ date, kinds }: BirthsAndKits,
 	before: readonly (readonly KindOfDay[])[],
 ): Figure<RoundsOfDay> {
 	const each = kinds.map((kind, k) =>
 		roundsOfKind(
 			unit,
 			water,
+			date,
 			kind,
 			before.map((day) => day[k] as KindOfDay),
 		),
@@ -79,14 +82,16 @@ function roundsOfKinds(
 function roundsOfKind(
 	unit: UnitFigures,
 	water: Figure | undefined,
+	date: IsoDate,
 	today: KindOfDay,
 	before: readonly KindOfDay[],
 ): Figure<RoundsOfDay> {
 	if (unit.afterEachUse) return derive(kitsAfterEachUse, { kits: today.toReprocess });
 	const yesterday = before.at(-1) as KindOfDay;
 	if (water) {
+		// By date, and not by how many days before: an object puts names that are whole numbers first.
 		const each = [...before, today].map(
-			({ uses }, i) => [String(i - before.length), uses] as const,
+			({ uses }, i) => [addDays(date, i - before.length), uses] as const,
 		);
 		return derive(arrivalsWithWater, {
 			starts: unit.timetable.starts,
