@@ -14,7 +14,7 @@ export interface Part {
 export class Findings {
 	readonly #parts: Iterator<Part>;
 	readonly #first: readonly Problem[];
-	#gathered: Problem[] = [];
+	#gathered: Problem[];
 	#all: readonly Problem[] | undefined;
 	#made = true;
 	#mistake: { readonly error: unknown } | undefined;

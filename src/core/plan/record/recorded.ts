@@ -34,7 +34,7 @@ export function recorded(
 	unit: string,
 	days: readonly IsoDate[],
 	parts: readonly DayPart[],
-	recordedOn: Iterable<IsoDate> = parts.map(({ day }) => day),
+	recordedOn: Iterable<IsoDate> = [],
 ): Recorded {
 	const all = new Set(days);
 	const within = parts.filter(({ day }) => all.has(day));
