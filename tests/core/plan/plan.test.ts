@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../../src/core/plan/plan.ts";
+import { noPlan, plan } from "../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { codesOf, numberIn, problemCodes, rowsOf, totalOf, valueIn } from "../planCells.ts";
 import { smallUnit, unitWith } from "../smallUnit.ts";
@@ -200,4 +200,19 @@ describe("other ways of working", () => {
 		expect(made.made).toBe(false);
 		expect(problemCodes(made, "error")).toEqual(["round-too-long", "too-few-hands"]);
 	});
+});
+
+test("the plan of nothing, and of a unit without a first day, has no kinds of kit and nothing to say of them", () => {
+	expect([noPlan.problems, noPlan.kinds, noPlan.found]).toEqual([[], [], []]);
+	expect(plan(unitWith({ plan_start: "" })).kinds).toEqual([]);
+});
+
+test("a plan waits for what is used up too, where no day's figures hang on it", () => {
+	const gloves = `item,basis,quantity,note
+		gauze squares,piece,2,
+		clean gloves,worker_round,many,`;
+	const made = plan(smallUnit({ "usage.csv": gloves }));
+	for (const day of rowsOf(made, "day-plan.csv"))
+		expect(Object.values(day).flatMap(codesOf)).toEqual([]);
+	expect(made.made).toBe(false);
 });

@@ -2,13 +2,14 @@ import { describe, expect, test } from "vitest";
 import { valueIn } from "../../../src/core/outcome.ts";
 import { dayDemands } from "../../../src/core/plan/dayDemands.ts";
 import { coverFigures } from "../../../src/core/plan/kits/coverFigures.ts";
+import { kindNames } from "../../../src/core/plan/kits/kindFigures.ts";
 import { reprocessingOver, usesComeBack } from "../../../src/core/plan/kits/reprocessingOver.ts";
 import { plan } from "../../../src/core/plan/plan.ts";
 import { plannedUnit } from "../../../src/core/plan/plannedUnit.ts";
 import { readWorkbook } from "../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { figure } from "../answerOf.ts";
-import { numberIn, rowsOf } from "../planCells.ts";
+import { calculationsBehind, numberIn, rowsOf } from "../planCells.ts";
 import { unitWith } from "../smallUnit.ts";
 
 function unitOf(...of: Parameters<typeof unitWith>) {
@@ -95,4 +96,26 @@ test("water to boil is that of all methods by which a kit goes", () => {
 	const sum = boiled("chlorine") + boiled("boiling");
 	expect(boiled("chlorine")).toBeLessThan(boiled("chlorine", both));
 	expectWithin(boiled("chlorine", both), sum, 0.1, "L");
+});
+
+test("a kind whose name cannot be read has none; the others keep theirs", () => {
+	const unnamed = { ...two("set", "bulb"), "kind-use.csv": "kind,uses_per_100_births\nset,6\n,4" };
+	expect(unitOf({}, unnamed).kinds.map(({ name }) => name)).toEqual(["set", ""]);
+	expect(kindNames(readWorkbook(unitWith({}, unnamed)))).toEqual(["set", ""]);
+});
+
+test("where all kits are alike, what is thrown away of them is not counted among their pieces", () => {
+	const thrown = { "treatments.csv": "kind,piece,method,note\nbag set,mask,single_use," };
+	// Of a bag, two valves and two masks.
+	expect(valueIn(unitOf({}, thrown).kinds[0]?.piecesInKit as never)).toBe(3);
+});
+
+test("how long a round is counted on for renewing goes by the day with most uses", () => {
+	const [day] = rowsOf(plan(unitWith({})), "day-plan.csv");
+	const counted = [...calculationsBehind(day?.kits_expired_expected as never)].find(
+		({ key }) => key === "minutes_counted_on",
+	);
+	// 12 hours of it bring a mean of 3 kits, of rounds that run 3 ÷ (1 − e^−3) = 3.16: 30 minutes,
+	// four kits of 20 and two loads of 20.
+	expect(counted?.compute({ ...counted.example?.inputs, usesPerDay: [0.1, 6, 0.1] })).toBe(150);
 });

@@ -60,8 +60,17 @@ describe("what is said about a register", () => {
 		);
 	});
 
+	test("a day is odd that would come once in a million, one birth less is not", () => {
+		// Around 5 a day, Poisson with mean 7.5: 1.27 in a million days bring 24 or more, 0.37 bring 25.
+		expect(adviceOn(lately(...usual, 24, ...usual))).toEqual([]);
+		expect(adviceOn(lately(...usual, 25, ...usual))).toMatchObject([
+			{ code: "odd-day", received: "25", column: "births" },
+		]);
+	});
+
 	test("the direction of a change of level", () => {
 		const words = (counts: number[]) => adviceOn(lately(...usual, ...counts))[0]?.message;
+		expect(adviceOn(lately(...usual, ...repeated([10], 28)))).toMatchObject([{ column: "births" }]);
 		expect(words(repeated([10], 28))).toContain("risen from 5.0 to 10.0");
 		expect(words(repeated([2], 28))).toContain("fallen from 5.0 to 2.0");
 	});

@@ -94,6 +94,14 @@ test("the change that is offered, taken over as one edit of the settings", () =>
 	expect(births(plan(back))).toEqual(births(plan(made())));
 });
 
+test("of the days before and after only those with births written down are counted", () => {
+	const days = [...before.slice(0, 40), null, null, null, ...before.slice(43), ...after];
+	const change = levelChange(
+		figuresOf(made("", recordsOf(addDays(changedOn, -before.length), days))),
+	);
+	expect((change?.daysBefore ?? 0) + (change?.daysAfter ?? 0)).toBe(days.length - 3);
+});
+
 test("advice asks for the cause first and offers the start of the register last", () => {
 	const message = plan(made()).problems.find(({ code }) => code === "level-shift")?.message ?? "";
 	const [born, cause, offered] = ["risen from", "Look for the cause", "learn from that day on"].map(

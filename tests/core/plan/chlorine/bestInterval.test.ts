@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Strength } from "../../../../src/core/chlorine/availableChlorine.ts";
+import { problemsOf } from "../../../../src/core/outcome.ts";
 import { bestInterval } from "../../../../src/core/plan/chlorine/bestInterval.ts";
 import { outcomeOf } from "../../answerOf.ts";
 
@@ -29,4 +30,12 @@ test("an interval at whose end the product is too weak is left out; just strong 
 		packs: 2,
 	});
 	expect(bestOf((day) => liquid(day < 6 ? 0.5 : 0.49), 70_000)).toEqual(["too-weak"]);
+});
+
+test("where no interval will do, the refusal names the strength at the end of the shortest", () => {
+	const strengths = Array.from({ length: 91 }, (_, day) => liquid(0.46 - 0.01 * day));
+	const pack = { size: 70_000, price: null };
+	const outcome = outcomeOf(bestInterval, { litresPerDay: 5, targetPct: 0.5, strengths, pack });
+	// On the last of 7 days it is 6 days old.
+	expect(problemsOf(outcome)).toMatchObject([{ code: "too-weak", received: "0.4 %" }]);
 });

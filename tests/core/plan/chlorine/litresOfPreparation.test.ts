@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { columnOf } from "../../contentOf.ts";
+import { codesOf, rowsOf } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const masks = (method: string) => ({
@@ -22,4 +23,11 @@ test.each([
 	const made = plan(unitWith({ method, wipe_solution_litres: wipe, plan_days: 1 }, treatments));
 	expect(columnOf(made, "mixing-days.csv", "litres")[0]).toBe(litres);
 	expect(columnOf(made, "mixing.csv", "litres")[0]).toBe(litres);
+});
+
+test("where nobody can read how pieces are treated they wait, whatever is kept for wiping", () => {
+	const made = plan(
+		unitWith({ method: "boiling", wipe_solution_litres: 2, plan_days: 1 }, masks("hot water")),
+	);
+	expect(codesOf(rowsOf(made, "mixing-days.csv")[0]?.litres)).toEqual(["bad-cell"]);
 });

@@ -29,6 +29,14 @@ test("without a lot what a preparation lacks is said of the label", () => {
 	expect(weak).toMatchObject([{ line: 2, column: "strength", code: "too-weak" }]);
 });
 
+test("a label that is not enough is named by its line", () => {
+	const byWeight = [HEADER, powder("no"), "liquid,liquid,3.5,pct_w_w,,0,,yes"].join("\n");
+	const { problems } = plan(smallUnit({ "chlorine.csv": byWeight }));
+	expect(problems.filter(({ code }) => code === "density-missing")).toMatchObject([
+		{ file: "chlorine.csv", line: 3, column: "strength" },
+	]);
+});
+
 test.each<[string, string[], unknown]>([
 	["the one that is marked", [liquid("no"), powder("yes")], "powder"],
 	["two are marked", [liquid("yes"), powder("yes")], none("2 products in use")],

@@ -4,7 +4,7 @@ import { plan } from "../../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { answerOf } from "../../answerOf.ts";
 import { contentOf } from "../../contentOf.ts";
-import { numberIn, rowsOf } from "../../planCells.ts";
+import { codesOf, numberIn, rowsOf, valueIn } from "../../planCells.ts";
 import { smallUnit } from "../../smallUnit.ts";
 
 const FILE = "strength.csv";
@@ -14,10 +14,10 @@ const chlorine = `product,form,strength,strength_measure,density_kg_per_l,fade_f
 	tablets,tablet,1.5,g_per_tablet,,,,no`;
 const LOTS = "item,lot,quantity,made_on,received_on,arrives_on,expires_on";
 const READINGS = "item,lot,read_on,strength_pct,method,note";
-const made = (lots: readonly string[], readings: readonly string[] = []) =>
+const made = (lots: readonly string[], readings: readonly string[] = [], products = chlorine) =>
 	plan(
 		smallUnit({
-			"chlorine.csv": chlorine,
+			"chlorine.csv": products,
 			"lots.csv": [LOTS, ...lots].join("\n"),
 			"strength-readings.csv": [READINGS, ...readings].join("\n"),
 		}),
@@ -90,6 +90,17 @@ describe("what to look out for", () => {
 		],
 	])("%s", (_what, lot, remark) => {
 		expect(contentOf(made([lot]), FILE, "remark")).toEqual([[remark]]);
+	});
+
+	test.each([
+		["liquid,L1,10,,2027-01-01,,2027-07-10", /^No made-on date/],
+		["liquid,L1,10,,,,2027-07-10", /^Neither made-on nor received date/],
+	])("a lot whose label says nothing of its strength: %s", (lot, remark) => {
+		// By weight, without the density that it takes.
+		const unknown = chlorine.replace("liquid,liquid,5,pct_w_v", "liquid,liquid,5,pct_w_w");
+		const [row] = rowsOf(made([lot], [], unknown), FILE);
+		expect(codesOf(row?.strength_today)).toEqual(["density-missing"]);
+		expect(valueIn(row?.remark)).toMatch(remark);
 	});
 
 	test("a lot without an end in sight, and one that is not usable", () => {

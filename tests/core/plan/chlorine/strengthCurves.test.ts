@@ -71,6 +71,19 @@ describe("the strength of a lot over the coming months", () => {
 		expect(curve?.points.at(-1)).toEqual({ day: addDays(FIRST_DAY, 365), strength: 1.5 });
 	});
 
+	test("one with no end in sight ends at the horizon too", () => {
+		const [curve] = strengthCurves(storeOf(["tablets,T1,9,2026-12-01,,,"]));
+		expect(curve).toMatchObject({ lastUsableDay: null, endsBy: undefined });
+		expect(curve?.points.at(-1)).toEqual({ day: addDays(FIRST_DAY, 365), strength: 1.5 });
+	});
+
+	test("one whose label says nothing of its strength has no curve; the others keep theirs", () => {
+		// By weight, without the density that it takes.
+		const unknown = chlorine.replace("liquid,liquid,5,pct_w_v", "liquid,liquid,5,pct_w_w");
+		const curves = strengthCurves(storeOf([fresh, "tablets,T1,9,2026-12-01,,,"], [], unknown));
+		expect(curves.map(({ product }) => product)).toEqual(["tablets"]);
+	});
+
 	test("a lot that fades below the strength wanted ends by its strength", () => {
 		const weak = chlorine.replace("liquid,liquid,5,pct_w_v,,1.3", "liquid,liquid,0.502,pct_w_v,,5");
 		const [curve] = strengthCurves(storeOf(["liquid,L1,10,2027-03-01,,,2028-07-10"], [], weak));
@@ -102,7 +115,20 @@ describe("readings beside the curve", () => {
 		expectWithin(curve?.readings[0]?.high, 4 / 0.52, 1e-12, "%");
 		expectWithin(curve?.readings[1]?.high, 4 / 0.876, 1e-12, "%");
 		expect(curve?.points[0]?.day).toBe("2027-02-10");
-		expect(curve?.points.map(({ day }) => day)).toContain(FIRST_DAY);
+		const days = curve?.points.map(({ day }) => day) ?? [];
+		expect(days).toContain(FIRST_DAY);
+		expect(days).toEqual([...days].sort());
+	});
+
+	test("one from a quarter before the plan is shown, one from a day earlier is not", () => {
+		// 92 days before 1 March 2027 is 29 November 2026.
+		const [curve] = strengthCurves(
+			storeOf(
+				["liquid,L1,10,2026-10-01,,,2027-07-10"],
+				["liquid,L1,2026-11-28,4.8,titration,", "liquid,L1,2026-11-29,4.7,titration,"],
+			),
+		);
+		expect(curve?.readings.map(({ day }) => day)).toEqual(["2026-11-29"]);
 	});
 
 	test("one taken later stands where it was taken, on a curve from the plan's first day; one beyond the picture is left out", () => {

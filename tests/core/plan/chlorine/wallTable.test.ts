@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { problemsOf } from "../../../../src/core/outcome.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { contentOf } from "../../contentOf.ts";
@@ -86,6 +87,16 @@ describe("a lot that fades", () => {
 		expect(String(valueIn(tooWeak?.until)) < "2027-03-31").toBe(true);
 		expect(numberIn(tooWeak, "strength_made_pct")).toBeGreaterThanOrEqual(0.5);
 	});
+});
+
+test("a lot too weak for the strength wanted is named by its line", () => {
+	const weak = {
+		"lots.csv": "item,lot,quantity,made_on,received_on,arrives_on,expires_on\nliquid,L1,10,,,,",
+	};
+	const [row] = rowsOf(plan(unitWith({ target_strength_pct: 5 }, weak)), FILE);
+	expect(problemsOf(row?.product_quantity?.outcome as never)).toMatchObject([
+		{ code: "too-weak", file: "lots.csv", line: 2, column: "lot" },
+	]);
 });
 
 test("without a finer measure than asked for, the litres are exact", () => {

@@ -42,3 +42,12 @@ test("one that cannot be read, with a name or without, or mixed from nothing, ha
 		["floors", "floors", 7, "product-in-use", "product-in-use"],
 	]);
 });
+
+test("why one that cannot be read has none leads to its litres", () => {
+	const ward = "use,litres_per_day,strength_pct,note\nfloors,some,0.5,";
+	const read = readWorkbook(unitWith({}, { "ward-solution.csv": ward }));
+	const [use] = wardUses(unitFigures(read, "2027-03-01", "2027-03-03"), DATES);
+	expect(use?.quantity.origin).toMatchObject({
+		place: { file: "ward-solution.csv", line: 2, column: "litres_per_day" },
+	});
+});

@@ -46,7 +46,11 @@ describe("a unit's months", () => {
 		const read = readWorkbook(
 			smallUnit({
 				"records.csv": "date,births,kits_used\n2027-02-21,5,",
+				"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+					gauze squares,G1,90,,2027-01-05,,
+					liquid,L1,10,2027-01-10,2027-01-20,,2027-07-10`,
 				"journal.csv": `day,item,lot,entry,quantity,note
+					2027-02-20,gauze squares,G1,issue,9,
 					2027-02-20,liquid,L1,issue,2,`,
 			}),
 		);
@@ -55,6 +59,7 @@ describe("a unit's months", () => {
 			new Set(["Hill units/hill"]),
 		);
 		const measures = rows.map(({ measure }) => valueIn(measure));
+		expect(measures).toContain("gauze squares of all");
 		expect(measures).toContain("liquid of all");
 		expect(measures).toContain("births");
 		expect(measures).not.toContain("births of all");

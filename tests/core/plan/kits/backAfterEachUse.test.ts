@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { problemsOf } from "../../../../src/core/outcome.ts";
 import { backAfterEachUse } from "../../../../src/core/plan/kits/backAfterEachUse.ts";
 import { flatDay } from "../../../../src/core/rounds/dayClock.ts";
 import { outcomeOf } from "../../answerOf.ts";
@@ -19,4 +20,16 @@ test.each([
 		readyLifeDays: 7,
 	});
 	expect(ok).toBe(done);
+});
+
+test("more uses than hands can do lead to those who work", () => {
+	const refused = outcomeOf(backAfterEachUse, {
+		usesPerDay: [13],
+		hourShares: flatDay,
+		hands: { people: 1, workMinutes: 120, aloneMinutes: 30 },
+		readyLifeDays: 7,
+	});
+	expect(problemsOf(refused)).toMatchObject([
+		{ code: "too-few-hands", file: "unit.csv", column: "workers_per_round" },
+	]);
 });

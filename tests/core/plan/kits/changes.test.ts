@@ -27,7 +27,10 @@ function hoursTried(rounds: readonly number[], kinds: number): string[] {
 		"kits.csv": rowOfEach(kinds, "kit,kind,status,ready_since,note", "K#,kind #,in_service,,"),
 		"kind-use.csv": rowOfEach(kinds, "kind,uses_per_100_births,beds,spares", "kind #,5,,"),
 	};
-	return changesOf({}, files).flatMap(({ name, oneOfMany }) => (oneOfMany ? [name] : []));
+	return changesOf({}, files).flatMap(({ unit, name, oneOfMany }) => {
+		expect(unit.kinds).toHaveLength(kinds);
+		return oneOfMany ? [name] : [];
+	});
 }
 
 const moved = (names: readonly string[]) => new Set(names.map((name) => name.slice(4, 9)));
@@ -39,6 +42,18 @@ test.each([
 	const tried = hoursTried(rounds, kinds);
 	expect(moved(tried).size).toBe(rounds.length);
 	for (const name of tried) expect(name).toMatch(/instead$/);
+});
+
+// Of two hours that spare as much the first tried is shown.
+test("a round is tried at each hour up to three before it and three after, the earliest first", () => {
+	expect(hoursTried([12], 1).map((name) => name.slice(19, 24))).toEqual([
+		"09:00",
+		"10:00",
+		"11:00",
+		"13:00",
+		"14:00",
+		"15:00",
+	]);
 });
 
 test.each([

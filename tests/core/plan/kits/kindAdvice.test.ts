@@ -24,6 +24,12 @@ test.each([
 	],
 	["two kinds, beds of one", kits("bag", "suction"), `${USE}\nbag,10,2,\nsuction,4,,`, []],
 	["two kinds, none beside a bed", kits("bag", "suction"), `${USE}\nbag,10,0,\nsuction,4,,`, []],
+	[
+		"two kinds, the line of one not to be read",
+		kits("bag", "suction"),
+		`${USE}\nbag,10,,\nsuction,many,,`,
+		[],
+	],
 	["one kind with its use", kits("bag"), `${USE}\nbag,10,,`, []],
 ])("%s", (_, kitRows, use, codes) => {
 	const read = readWorkbook(smallUnit({ "kits.csv": kitRows, "kind-use.csv": use }));

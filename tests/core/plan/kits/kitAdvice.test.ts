@@ -3,9 +3,11 @@ import { valueIn } from "../../../../src/core/outcome.ts";
 import { withCounts } from "../../../../src/core/plan/dayFigures.ts";
 import { coverFigures } from "../../../../src/core/plan/kits/coverFigures.ts";
 import { kitAdvice } from "../../../../src/core/plan/kits/kitAdvice.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
 import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
 import type { PlanTables } from "../../../../src/core/plan/planTables.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { problemCodes } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 import { wholeProblems } from "../../wholeProblems.ts";
 
@@ -54,4 +56,14 @@ test.each([
 	expect(found?.message).toBe(message);
 	if (found)
 		expect([found.received, found.allowed]).toEqual([`kits in service: ${count}`, "at least 4"]);
+});
+
+test("nothing is said of too few where a line of the register cannot be read", () => {
+	const made = plan(
+		unitWith(
+			{ plan_days: 1, delivery_beds: 3, ...eachUse },
+			{ "kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_srv,," },
+		),
+	);
+	expect(problemCodes(made)).not.toContain("too-few-kits");
 });

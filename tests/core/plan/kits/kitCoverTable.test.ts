@@ -35,6 +35,7 @@ function curves(kinds: number, spares: number, usesPer100 = 5, settings = {}) {
 		byKind.set(kind, of);
 		const kits = valueIn(row.kits) as number;
 		of.numbers.push(kits);
+		expect(valueIn(row.enough)).toBe(of.needed.length > 0 || valueIn(row.deciding) ? "yes" : "no");
 		if (valueIn(row.deciding)) of.needed.push(kits);
 	}
 	return byKind;
@@ -107,4 +108,20 @@ test("the columns' help and the manual name the limits", () => {
 	expect(manual).toContain(
 		`from 1 to ${CURVE_BEYOND} more than the risk asks for, with those in service and ${CURVE_BEYOND} to either side of the number needed; where that would be more than ${MOST_ROWS} rows for all kinds together, they begin ${CURVE_BEYOND} kits below what the risk asks for, and where it still is, they are ${CURVE_NEAREST} to either side of both`,
 	);
+});
+
+test("more kits in service than the curve shows add no row to it, one between its parts does", () => {
+	const numbers = (inService: number, beds: number) => {
+		const kits = Array.from({ length: inService }, (_, i) => `K${i},bag set,in_service,,`);
+		const made = plan(
+			unitWith(
+				{ delivery_beds: beds, spare_kits: 0 },
+				{ "kits.csv": ["kit,kind,status,ready_since,note", ...kits].join("\n") },
+			),
+		);
+		return rowsOf(made, kitCoverSheet).map((row) => valueIn(row.kits));
+	};
+	const few = numbers(3, 0);
+	expect(numbers(20, 0)).toEqual(few);
+	expect(numbers(20, 40)).toEqual([...few, 20, ...from(37, 43)]);
 });

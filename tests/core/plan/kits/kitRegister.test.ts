@@ -154,3 +154,31 @@ test("left blank, a kit keeps for the days of the format", () => {
 		"",
 	]);
 });
+
+test("a ready kit of which nobody knows how long it keeps takes no other's place", () => {
+	const made = plan(
+		unitWith(
+			{ sterile_life_days: "long" },
+			{
+				"kinds.csv": "kind,piece,count\nsterile,bag,1\nclean,bag,1",
+				"treatments.csv": "kind,piece,method,note\nsterile,bag,autoclave,",
+				"kits.csv": `kit,kind,status,ready_since,note
+					A,sterile,in_service,2027-02-27,
+					B,clean,in_service,2027-02-28,`,
+			},
+		),
+	);
+	expect(codesOf(rowsOf(made, FILE)[0]?.use_next)).toEqual(["bad-cell"]);
+	expect(valueIn(rowsOf(made, FILE)[1]?.use_next)).toBe(1);
+});
+
+test("where nobody can read how pieces are treated kits keep as what is disinfected does", () => {
+	const made = plan(
+		smallUnit({ "treatments.csv": "kind,piece,method,note\nbag set,bag,hot water," }),
+	);
+	expect(contentOf(made, FILE, "kit", "state", "ready_until")[0]).toEqual([
+		"A",
+		"ready",
+		"2027-03-06",
+	]);
+});

@@ -9,6 +9,7 @@ import { Lever } from "../../../../src/core/plan/kits/lever.ts";
 import { leversTable } from "../../../../src/core/plan/kits/leversTable.ts";
 import { plannedUnit } from "../../../../src/core/plan/plannedUnit.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
+import { addDays } from "../../../../src/core/values/date.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
 import { unitWith } from "../../smallUnit.ts";
 
@@ -96,11 +97,23 @@ describe.each(Object.entries(units))("%s", (_, workbook) => {
 	});
 });
 
-test("rounds worked out once for days that are alike are those of each day", () => {
+/** Fortnights that are calm and busy by turns, of which less is known each day ahead. */
+const turning = [
+	"date,births,kits_used",
+	...Array.from({ length: 84 }, (_, day) => {
+		const births = Math.floor(day / 14) % 2 === 0 ? 2 : 12;
+		return `${addDays("2026-12-07", day)},${births},`;
+	}),
+].join("\n");
+
+test.each([
+	["with figures of the unit's own", "date,births,kits_used"],
+	["by the forecast, which is less sure each week", turning],
+])("rounds worked out once for days that are alike are those of each day, %s", (_, records) => {
 	const births = ["1,9", "2,9", "3,2", "5,9", "6,9", "7,2"].map((day) => `2027-03-0${day},`);
 	const workbook = unitWith(
 		{ plan_days: 20 },
-		{ "births.csv": ["date,births,note", ...births].join("\n") },
+		{ "births.csv": ["date,births,note", ...births].join("\n"), "records.csv": records },
 	);
 	const planned = valueIn({ outcome: plannedUnit(readWorkbook(workbook)) });
 	if (!planned) throw new Error("the unit has no days");

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import type { Workbook } from "../../../../src/core/workbook.ts";
 import { columnOf, contentOf } from "../../contentOf.ts";
-import { rowsOf } from "../../planCells.ts";
+import { codesOf, rowsOf } from "../../planCells.ts";
 import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 const FILE = "levers.csv";
@@ -146,4 +146,22 @@ test("other hours are tried only where there are kits, and 0.001 of 1,000 times 
 	const byKits = Array.from({ length: most }, (_, k) => hoursTried({}, k + 1));
 	for (const { unmet, hours } of byKits) expect(hours).toBe(unmet >= 0.001 ? 1 : 0);
 	expect(new Set(byKits.map(({ hours }) => hours)).size).toBe(2);
+});
+
+test("where nobody can read how pieces are treated every change waits", () => {
+	const treatments = "kind,piece,method,note\nbag set,bag,hot water,";
+	const rows = rowsOf(plan(smallUnit({ "treatments.csv": treatments })), FILE);
+	expect(codesOf(rows[0]?.unmet_per_1000_uses)).toEqual(["bad-cell"]);
+});
+
+test("one by one, kits that an autoclave has for a day longer are missing more often", () => {
+	const unmet = (hours: number) =>
+		leversOf(
+			unitWith({
+				reprocessing: "after_each_use",
+				method: "autoclave",
+				autoclave_turnaround_hours: hours,
+			}),
+		)[0]?.[2];
+	expect(Number(unmet(48))).toBeGreaterThan(Number(unmet(24)));
 });

@@ -127,3 +127,24 @@ test("a kit without a round on record, and one out of service, are left out", ()
 	const tomorrow = "date,start,kits\n2027-02-28,07:00,A\n2027-03-01,07:00,A";
 	expect(masks(unit(0, { "rounds-done.csv": tomorrow }))[0]?.[2]).toBe(1);
 });
+
+test("the pace is that of the last four weeks; a spare issued from the plan's first day on is none yet", () => {
+	const old = ["2026-12-01", "2026-12-02", "2026-12-03", "2026-12-04"].map(
+		(date) => `${date},07:00,A`,
+	);
+	const lately = Array.from({ length: 14 }, (_, at) => `${day(28 - at)},07:00,A`);
+	const rounds = { "rounds-done.csv": ["date,start,kits", ...old, ...lately].join("\n") };
+	// 18 rounds are done and 22 left, at 14 in 28 days: 44 days.
+	expect(masks(unit(0, rounds))[0]?.slice(2, 6)).toEqual([
+		18,
+		"2026-12-01",
+		"first on record",
+		"2027-04-14",
+	]);
+	const journal = "day,item,lot,entry,quantity,note\n2027-03-01,mask,M1,issue,2,new in A";
+	expect(masks(unit(28, { ...items(5), "journal.csv": journal }))[0]?.slice(2, 5)).toEqual([
+		28,
+		"2027-02-01",
+		"first on record",
+	]);
+});

@@ -50,3 +50,12 @@ test.each([
 ])("%s leaves the pieces unknown", (_what, kits, kinds, codes) => {
 	expect(problemsOf(pieces(kits, kinds)).map((p) => p.code)).toEqual(codes);
 });
+
+test.each([
+	["the kinds that are listed", [...bagSet, "mask set,mask,1"], "bag set, mask set"],
+	["that one is to be listed", [], "a kind listed with its pieces"],
+])("a kit of no listed kind is named by its line, with %s", (_what, kinds, allowed) => {
+	expect(problemsOf(pieces([b], kinds))).toMatchObject([
+		{ file: "kits.csv", line: 2, column: "kind", received: "suction", allowed },
+	]);
+});

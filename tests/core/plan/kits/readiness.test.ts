@@ -11,6 +11,42 @@ const SHORT = "A,4,yes,yes,yes,yes,yes,,";
 const FAILED = "A,5,yes,yes,no,yes,yes,,";
 const DIRTY = "A,5,no,yes,yes,yes,yes,,";
 
+test("what is written of the plan's last day counts", () => {
+	const last = "2027-03-07";
+	const state = (record: Parameters<typeof withRecord>[0]) =>
+		registerOf(withRecord(record), "A", "state", "ready_since");
+	expect(state({ uses: [`${last} 09:00,A,used,,`] })).toEqual(["to_reprocess", ""]);
+	expect(state({ rounds: [`${last},10:00,11:30,A,no`], checks: [pass(`${last} 12:00`)] })).toEqual([
+		"ready",
+		last,
+	]);
+});
+
+test("of checks at one minute the one written last is the kit's last", () => {
+	const checks = [`2027-02-28 09:00,${SHORT}`, pass("2027-02-28 09:00")];
+	expect(registerOf(withRecord({ checks }), "A", "missing")).toEqual([null]);
+	expect(registerOf(withRecord({ checks: checks.reverse() }), "A", "missing")).toEqual([1]);
+});
+
+test("a round written down for the day takes the place of the check that stood for it", () => {
+	const rounds = ["2027-02-28,10:00,11:30,C,no"];
+	const state = (time: string, done = rounds) => {
+		const checks = [pass(`2027-02-28 ${time}`, "C", "in_place_of_round")];
+		return registerOf(withRecord({ checks, rounds: done }), "C", "state");
+	};
+	expect(state("09:00", [])).toEqual(["ready"]);
+	// It is a check of that round: before it, it says nothing of it; during it, it is its own.
+	expect(state("09:00")).toEqual(["to_reprocess"]);
+	expect(state("11:00")).toEqual(["ready"]);
+});
+
+test("rounds alone say that the record is kept", () => {
+	const recorded = (day: string) =>
+		registerOf(withRecord({ rounds: [`${day},10:00,11:30,B,no`] }), "C", "recorded");
+	expect(recorded("2027-02-27")).toEqual(["yes"]);
+	expect(recorded("2027-02-10")).toEqual(["no"]);
+});
+
 describe("by everything that is written down", () => {
 	test.each<[string, Parameters<typeof withRecord>[0], string, string, string, number]>([
 		["nothing: the register's word", {}, "ready", "2027-03-06", "yes", 3],

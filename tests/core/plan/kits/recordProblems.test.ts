@@ -116,3 +116,12 @@ describe("what is wrong with the rounds done", () => {
 		expect(rounds(line, line).map(([code]) => code)).toEqual(["doubled-row", "doubled-row"]);
 	});
 });
+
+test("a use without a kit, and one of a kit that is not listed, are told apart in words", () => {
+	const words = (kit: string) =>
+		plan(smallUnit({ "uses.csv": `at,kit,what,by,note\n2027-02-27 09:00,${kit},used,,` }))
+			.problems.filter(({ code }) => code === "unknown-kit")
+			.map(({ message }) => message);
+	expect(words("")).toEqual([expect.stringMatching(/^No kit is named/)]);
+	expect(words("X")).toEqual([expect.stringMatching(/^There is no kit "X"/)]);
+});

@@ -58,3 +58,21 @@ test("a round that is over has no more to do with the check of the next", () => 
 	const rounds = [span(420, 515), span(840, 935)];
 	expect(roundsOverForKit(rounds, [tested(920)], [])).toEqual([at(DAY, 515), at(DAY, 920)]);
 });
+
+test("a check after one of two rounds has ended, during the other, is of the other", () => {
+	const rounds = [span(420, 515), span(490, 600)];
+	expect(roundsOverForKit(rounds, [tested(550)], [])).toEqual([at(DAY, 515), at(DAY, 550)]);
+});
+
+test.each([
+	["that ended", span(420, 515)],
+	["that was over as it began", span(900, 900)],
+	["whose end was written before its start", span(700, 640)],
+])("a later check moves no round %s", (_, round) => {
+	expect(roundsOverForKit([round], [tested(1000)], [])).toEqual([round.until]);
+});
+
+test("nor does a round that was over as it began take the check from another", () => {
+	const rounds = [span(420, 515), span(450, 450)];
+	expect(roundsOverForKit(rounds, [tested(500)], [])).toEqual([at(DAY, 500), at(DAY, 450)]);
+});

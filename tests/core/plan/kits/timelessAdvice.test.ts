@@ -21,6 +21,7 @@ test.each<[string, Parameters<typeof withRecord>[0], unknown[]]>([
 	],
 	["a passed check", { checks: [pass(DAY)] }, [["checks.csv", 2, "checked_at", "advice", EARLY]]],
 	["a use with its time", { uses: [`${DAY} 09:00,A,used,,`] }, []],
+	["a kit named where none was ready", { uses: [`${DAY},A,none_ready,,`] }, []],
 	["another kit's use", { uses: [`${DAY},B,used,,`] }, []],
 	["another day's use", { uses: ["2027-02-27,A,used,,"] }, []],
 	["a check that was not finished", { checks: [`${DAY},A,,yes,,,,,,`] }, []],

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { pieceFire } from "../../../../src/core/plan/methods/pieceFire.ts";
 import { type Plan, plan } from "../../../../src/core/plan/plan.ts";
 import { hoursPlanned } from "../../../../src/core/plan/record/hoursPlanned.ts";
 import { actsBetween } from "../../../../src/core/plan/today/actsBetween.ts";
@@ -6,6 +7,7 @@ import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { dateTime } from "../../../../src/core/values/dateTime.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { codesOf, numberIn, rowsOf, valueIn } from "../../planCells.ts";
+import { unitWith } from "../../smallUnit.ts";
 import { demoBy, demoOf, STEPS } from "./demoByMethod.ts";
 
 const firesOf = (plan: Plan) =>
@@ -125,4 +127,10 @@ describe("at the bench", () => {
 		const soaks = soaksOf(actsOf({}, STEPS.replace("no,chlorine", "no,"), MASK));
 		expect(soaks.map(({ step }) => step)).toEqual(["soak"]);
 	});
+});
+
+test("what heats the pieces is counted in kilowatt-hours where it is electricity, in kilograms where it burns", () => {
+	const measure = (fuel: string) =>
+		pieceFire(readWorkbook(unitWith({ fuel })), "boiling").fuelMeasure;
+	expect([measure("electric"), measure("wood")]).toEqual(["kWh", "kg"]);
 });

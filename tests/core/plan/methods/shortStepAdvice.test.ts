@@ -61,3 +61,27 @@ test.each<[string, Record<string, string | number>, string, string[]]>([
 ])("%s", (_, settings, lines, expected) => {
 	expect(said(settings, lines)).toEqual(expected);
 });
+
+test.each([
+	["boiling", "disinfect_boil_minutes", /^The steps of a load that is boiled last/],
+	["steam", "steam_minutes", /^The steps of a load that is steamed last/],
+])(
+	"of %s, a minute less than the heating takes is said, just as long is not",
+	(method, key, words) => {
+		const heated = (minutes: number) => {
+			const lines = steps(`keep,load,${minutes},no,${method}`);
+			const settings = { method, heat_kw: 3, [key]: 1 };
+			const unit = unitFigures(
+				readWorkbook(unitWith(settings, { "steps.csv": lines })),
+				FIRST,
+				FIRST,
+			);
+			return shortStepAdvice(unit).filter(({ code }) => code === "heating-left-out");
+		};
+		const [found] = heated(1);
+		const needed = Number(found?.allowed.match(/\d+/)?.[0]);
+		expect(needed).toBeGreaterThan(2);
+		expect(heated(needed)).toEqual([]);
+		expect(heated(needed - 1)[0]?.message).toMatch(words);
+	},
+);

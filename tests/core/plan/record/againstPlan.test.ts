@@ -54,6 +54,11 @@ describe("needs that found no kit ready, of all needs", () => {
 		],
 		["none of four", uses(...used(4)), [0, 4, 1, "cannot_tell"]],
 		[
+			"none on the seven days after the last line, before the next",
+			uses("2027-02-28 10:00,A,used", "2027-04-01 10:00,A,used"),
+			[0, 0, 7, "cannot_tell"],
+		],
+		[
 			// A unit that opens a kit at every birth (methods.md 4) needs one at each.
 			"a kit that was opened is a need, as it is one of the plan's uses",
 			uses("2027-03-05 10:00,A,opened"),

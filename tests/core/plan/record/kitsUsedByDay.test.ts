@@ -93,3 +93,12 @@ describe("kits used a day", () => {
 		expect(usesAreKept(tables, 7)("2027-02-25")).toBe(false);
 	});
 });
+
+test("each line is named by what was done with the kit", () => {
+	const parts = kitsUsedByDay(readWorkbook(smallUnit(files)).tables).get("2027-02-11") ?? [];
+	expect(parts.map(({ figure }) => figure.label)).toEqual([
+		"A kit used",
+		"A kit used",
+		"A kit opened",
+	]);
+});

@@ -173,6 +173,9 @@ describe("the rounds of a month", () => {
 		expect(pieces("A B X")).toBeUndefined();
 		expect(pieces("A", { "kinds.csv": "kind,piece,count\nother set,bag,1" })).toBeUndefined();
 		expect(pieces("A", { "kinds.csv": "kind,piece,count\nbag set,bag,some" })).toBeUndefined();
+		expect(
+			pieces("A", { "kinds.csv": "kind,piece,count\nbag set,bag,1\nbag set,mask,some" }),
+		).toBeUndefined();
 		expect(pieces("")).toBe(0);
 	});
 

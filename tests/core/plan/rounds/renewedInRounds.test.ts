@@ -35,6 +35,12 @@ test.each<[string, string, Record<string, string | number>, string[]]>([
 		{ method: "autoclave", sterile_life_days: 7, autoclave_turnaround_hours: 24 },
 		["2027-03-01 night"],
 	],
+	[
+		"the day after the plan, back only a day after its round",
+		"2027-02-24",
+		{ method: "autoclave", sterile_life_days: 7, autoclave_turnaround_hours: 24 },
+		["2027-03-02 night"],
+	],
 	["on a day that nobody can read", "soon", {}, []],
 ])("a kit whose life ends %s (%s)", (_, readySince, settings, rounds) => {
 	expect(renewed(readySince, settings)).toEqual(rounds);
@@ -149,4 +155,22 @@ test("a kit that only waits for the test after its round makes no round run", ()
 	const done = "date,start,ended,kits\n2027-03-01,02:00,03:30,A";
 	expect(onlyIf({})).toEqual([""]);
 	expect(onlyIf({ "rounds-done.csv": done })).toEqual(["a kit waits"]);
+});
+
+test("the round after the plan ends past its midnight as those before it do", () => {
+	// Kept until 3 March: the round of that night ends only on the 4th.
+	const late = { "rounds.csv": "start,label\n23:00,night" };
+	expect(renewed("2027-02-24", {}, late)).toEqual(["2027-03-02 night"]);
+});
+
+test("a step that ends at midnight ends on the next day", () => {
+	const files = {
+		"rounds.csv": "start,label\n23:00,",
+		"steps.csv": "step,basis,minutes,hands_on\nwash,round,40,yes\nrinse,round,20,yes",
+	};
+	const made = plan(unitWith({ plan_days: 1 }, files));
+	expect(contentOf(made, "run-sheet.csv", "ends", "ends_on")).toEqual([
+		["23:40", ""],
+		["00:00", "2027-03-02"],
+	]);
 });

@@ -55,6 +55,11 @@ describe("of the steps of a round", () => {
 		["all is there", [{}], []],
 		["washing, rinsing and drying lack", [{}, steps(MIX, SOAK)], [LACKING, LACKING, LACKING]],
 		["what is thrown away needs none", [{}, { ...steps(MIX, SOAK), ...thrown }], []],
+		[
+			"where only masks are thrown away the rest needs them",
+			[{}, { ...steps(MIX, SOAK), "treatments.csv": `${TREATMENTS}\nbag set,mask,single_use,` }],
+			[LACKING, LACKING, LACKING],
+		],
 		["what is boiled is not rinsed", [{ method: "boiling" }, steps(BOIL)], [NOT_WET, NOT_WET]],
 		["a list that cannot be read says nothing", [{}, steps("wash,kit,many,yes,")], []],
 		["nor does an empty one", [{}, steps()], []],
@@ -108,6 +113,8 @@ describe("of the hands", () => {
 			[{ ...one, worker_hours_a_day: 1.1 }],
 			[hands("hands-busy", 100)],
 		],
+		["four fifths are no reason", [{ ...one, worker_hours_a_day: 1.375 }], []],
+		["more than that are", [{ ...one, worker_hours_a_day: 1.37 }], [hands("hands-busy", 81)]],
 		[
 			"nobody knows of how many births",
 			[{ ...one, worker_hours_a_day: 1.1, births_per_day: "" }],

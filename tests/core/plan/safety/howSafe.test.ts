@@ -181,3 +181,8 @@ test("a plan that waits for something has no row of it", () => {
 	const waits = plan(unitWith({ births_per_day: "many" }));
 	expect(ofPromise(waits, "births")).toBeUndefined();
 });
+
+test("of a plan's only day vinegar is not kept for other days", () => {
+	const row = ofPromise(plan(unitWith({ plan_days: 1 })), "vinegar_litres", "2027-03-01");
+	expect(valueIn(row?.lever)).toMatch(/^A descaling takes a whole bath/);
+});

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { isWithinPlan } from "../../../../src/core/plan/countsByNow.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { drawsOfRounds } from "../../../../src/core/plan/store/drawsOfRounds.ts";
+import { storeEntries } from "../../../../src/core/plan/store/storeEntries.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { expectWithin } from "../../../expectWithin.ts";
 import { always } from "../../../properties/workbooks.ts";
@@ -248,4 +249,27 @@ test("lots, journal and rounds add up under any sequence, and stock is never neg
 		}),
 		always(60),
 	);
+});
+
+test("nothing is drawn of what the store does not list", () => {
+	const items = "item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level";
+	const read = readWorkbook(
+		unitWith(
+			{ product_drawn_by: "rounds" },
+			{ "rounds-done.csv": `${ROUNDS}\n${round("2027-02-20", "7")}`, "items.csv": items },
+		),
+	);
+	expect(drawsOfRounds(read)).toEqual([]);
+});
+
+test("why there is less leads to the litres of the round", () => {
+	const read = readWorkbook(
+		unitWith(
+			{ product_drawn_by: "rounds" },
+			{ "rounds-done.csv": `${ROUNDS}\n${round("2027-02-20", "7")}` },
+		),
+	);
+	expect(storeEntries(read)).toMatchObject([
+		{ lot: "L1", place: { file: "rounds-done.csv", line: 2, column: "litres" } },
+	]);
 });

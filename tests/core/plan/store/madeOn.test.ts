@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { plan } from "../../../../src/core/plan/plan.ts";
+import { madeOnProblem } from "../../../../src/core/plan/store/madeOnProblem.ts";
+import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { contentOf } from "../../contentOf.ts";
-import { smallUnit } from "../../smallUnit.ts";
+import { smallUnit, unitWith } from "../../smallUnit.ts";
 
 // The small unit's plan begins on 2027-03-01.
 const foundIn = (lot: string, journal?: string) =>
@@ -99,4 +101,14 @@ test.each([
 	expect(foundOn("2027-02-19", lot)).toHaveLength(1);
 	expect(foundOn("2027-02-19", lot, { [file]: text })).toEqual([]);
 	expect(foundOn("2027-02-20", lot, { [file]: text })).toEqual([]);
+});
+
+test("without a first day of the plan no day is after it", () => {
+	const read = readWorkbook(
+		unitWith(
+			{ plan_start: "" },
+			{ "lots.csv": "item,lot,quantity,made_on\nliquid,L,1,2027-02-01" },
+		),
+	);
+	expect(read.tables.lots.rows.map((row) => madeOnProblem(read, row)?.code)).toEqual([undefined]);
 });

@@ -175,3 +175,10 @@ describe("what cannot be right about an order", () => {
 		]);
 	});
 });
+
+test("what goes out of date on the day on which the next order comes in is no stock by then, a day later it is", () => {
+	// Seven days of delivery and seven between orders; two bars go each day.
+	const usable = (expires: string) =>
+		orderOf(planOfStore({ lots: [`S1 100 - - - ${expires}`] }), "usable")[0];
+	expect([usable("2027-03-14"), usable("2027-03-15")]).toEqual([28, 100]);
+});

@@ -74,3 +74,19 @@ test("the reserve is what the target has above average use, wastage in both", ()
 	expect(reserve(0)).toBeGreaterThan(0);
 	expectWithin(reserve(20), reserve(0) / 0.8, 1e-9, "bars");
 });
+
+test("of a chlorine product goes what the rounds take of it, wastage included", () => {
+	const made = planOfStore({
+		settings: weeks(2),
+		files: {
+			"lots.csv":
+				"item,lot,quantity,made_on,received_on,arrives_on,expires_on\nliquid,L1,10,2027-01-10,2027-01-20,,",
+		},
+	});
+	const of = (file: string, column: string) =>
+		contentOf(made, file, "item", column).find(([item]) => item === "liquid")?.[1] as number;
+	// A tenth is wasted.
+	const week = of("supply-use.csv", "expected") / 0.9;
+	expect(week).toBeGreaterThan(1);
+	expectWithin(of("stock-ahead.csv", "usable"), 10 - week, 1e-9, "L");
+});

@@ -88,3 +88,11 @@ describe("what cannot be right about lots and journal", () => {
 		expect(said(store)).toEqual([]);
 	});
 });
+
+test("one made after it came expires before the later of the two days", () => {
+	const found = said({ lots: ["S1 5 2027-02-05 2027-02-01 - 2027-02-03"] });
+	expect(found.map(({ code }) => code).sort()).toEqual([
+		"expires-before-received",
+		"made-after-received",
+	]);
+});

@@ -26,14 +26,15 @@ test("an item without a line has a dash with its reason, which is said once for 
 	);
 });
 
-test("the first items are named, in the order of the store", () => {
-	const items = Array.from({ length: 7 }, (_, at) => `cloth ${at},other,piece,1,1,7,0,0.95`);
+test.each([
+	[5, 'of "cloth 0", "cloth 1", "cloth 2", "cloth 3", "cloth 4": what'],
+	[6, 'of "cloth 0", "cloth 1", "cloth 2", "cloth 3", "cloth 4", …: what'],
+])("of %d items the first are named, in the order of the store", (count, words) => {
+	const items = Array.from({ length: count }, (_, at) => `cloth ${at},other,piece,1,1,7,0,0.95`);
 	const header = "item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level";
 	const store = [header, "liquid,other,L,5,3,7,10,0.95", "vinegar,other,L,1,1,7,0,0.95", ...items];
 	const [said] = advised(plan(smallUnit({ ...usage(), "items.csv": store.join("\n") })));
-	expect(said?.message).toContain(
-		'of "cloth 0", "cloth 1", "cloth 2", "cloth 3", "cloth 4", …: what',
-	);
+	expect(said?.message).toContain(words);
 });
 
 test("a column that the sheet does not know says nothing of any item", () => {

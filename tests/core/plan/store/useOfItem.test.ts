@@ -94,3 +94,26 @@ test("of a group that of its own items, however much of others goes", () => {
 	expect(gauze("swab,round,3,", "swab,kit,some,")).toEqual([undefined]);
 	expect(gauze("swab,round,3,", "glove,round,some,")).toEqual([alone]);
 });
+
+test("gauze in parts of pieces is prepared for in whole ones, where all of it is counted so", () => {
+	const setAside = (usage: string, ...more: string[]) =>
+		columnOf(
+			planOfStore({
+				usage: [usage],
+				settings: { plan_days: 1 },
+				...items(ITEMS, "swab,gauze,piece,10", ...more),
+			}),
+			"day-plan.csv",
+			"gauze_pieces_set_aside",
+		)[0] as number;
+	const whole = setAside("swab,kit,0.3,");
+	expect(Number.isInteger(whole)).toBe(true);
+	const inParts = setAside("swab,kit,0.3,", "roll,gauze,mL,10");
+	expect(Number.isInteger(inParts)).toBe(false);
+	expect(whole).toBe(Math.ceil(inParts));
+});
+
+test("without a line for any gauze its use is not known", () => {
+	const [day] = rowsOf(planOfStore(items(ITEMS, "swab,gauze,piece,10")), "day-plan.csv");
+	expect(codesOf(day?.gauze_pieces_expected)).toEqual(["use-not-known"]);
+});

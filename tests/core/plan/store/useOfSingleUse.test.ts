@@ -86,3 +86,18 @@ test("the kits of a day follow from their own calculation, as its example says",
 	expectExample(own);
 	expectWords(own);
 });
+
+test("where nobody can read how pieces are treated, none is known to be thrown away", () => {
+	const unread = { ...files, "treatments.csv": "kind,piece,method,note\nbag set,bag,hot water," };
+	expect(useOf("clean gloves", unread)).toBeUndefined();
+});
+
+test("kits used on a day whose births are forecast all go by the forecast", () => {
+	const [own] = [...calculationsBehind(useOf("clean gloves")?.days as never)].filter(
+		({ key }) => key === "kits_used_on_day",
+	);
+	const level = { mean: 6, levelShape: 20, daySpread: 0.1 };
+	expect(own?.compute({ uses: [0.6, 0.1], level })).toMatchObject({
+		forecast: { level, sure: [[0], [0]] },
+	});
+});
