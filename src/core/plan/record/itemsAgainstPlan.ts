@@ -3,6 +3,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { dosesOfRounds } from "../store/drawsOfRounds.ts";
+import { servedRounds } from "../store/servedRounds.ts";
 import { daysOfBooks } from "./daysOfBooks.ts";
 import { hasUnreadLine } from "./hasUnreadLine.ts";
 import { itemsOverDays, usedOf } from "./itemsOverDays.ts";
@@ -69,10 +70,11 @@ function productDosed(read: ReadWorkbook, days: readonly IsoDate[]): (item: stri
 	const doseOf = new Map(
 		dosesOfRounds(read).map(({ line, entry }) => [line, entry.quantity] as const),
 	);
+	const served = servedRounds(read);
 	return (item) => {
 		let sum = 0;
 		for (const { line, value } of roundsDone.rows) {
-			if (!all.has(value.date) || (value.product || inUse) !== item) continue;
+			if (!all.has(value.date) || (value.product || inUse) !== item || served.has(line)) continue;
 			sum += doseOf.get(line) ?? Number.NaN;
 		}
 		return sum;

@@ -5,6 +5,7 @@ import { journalSheet } from "../../sheets/journal.ts";
 import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { isWithinPlan } from "../countsByNow.ts";
 import { drawnDaysOf, drawsOfRounds, isDrawnAlready, isDrawnByRounds } from "./drawsOfRounds.ts";
+import { servedRounds } from "./servedRounds.ts";
 
 /** Where rounds draw their product: issues that would count twice, and rounds for which nothing is drawn. */
 export function drawAdvice(read: ReadWorkbook): Problem[] {
@@ -24,9 +25,9 @@ export function drawAdvice(read: ReadWorkbook): Problem[] {
 				},
 			),
 		);
-	const drawn = new Set(draws.map(({ line }) => line));
+	const known = new Set([...draws.map(({ line }) => line), ...servedRounds(read)]);
 	const without = read.tables.roundsDone.rows.filter(
-		({ line, value }) => !drawn.has(line) && isWithinPlan(read, value.date),
+		({ line, value }) => !known.has(line) && isWithinPlan(read, value.date),
 	);
 	const last = without.at(-1);
 	if (!last) return twice;

@@ -15,6 +15,7 @@ import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
 import { isWithinPlan } from "../countsByNow.ts";
 import { plannedUnit } from "../plannedUnit.ts";
+import { servedRounds } from "./servedRounds.ts";
 
 /** What a round that was done took from a lot of the store. */
 export interface Draw {
@@ -36,9 +37,12 @@ export const drawsOfRounds = memoizeByObject((read: ReadWorkbook): readonly Draw
 );
 
 /** What every round that names a lot of the store took from it, whoever writes that down. */
-export const dosesOfRounds = memoizeByObject((read: ReadWorkbook): readonly Draw[] =>
-	read.tables.roundsDone.rows.flatMap((row) => drawOf(read, row)),
-);
+export const dosesOfRounds = memoizeByObject((read: ReadWorkbook): readonly Draw[] => {
+	const served = servedRounds(read);
+	return read.tables.roundsDone.rows.flatMap((row) =>
+		served.has(row.line) ? [] : drawOf(read, row),
+	);
+});
 
 /** Whether an entry issues what a round of that day has drawn: the item's day, looked up among those of the draws. */
 export function isDrawnAlready(

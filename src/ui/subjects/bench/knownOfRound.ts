@@ -1,4 +1,5 @@
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { isServed } from "../../../core/plan/store/servedRounds.ts";
 import { minutesBetween } from "../../../core/plan/today/minutesBetween.ts";
 import { mixActs } from "../../../core/plan/today/mixActs.ts";
 import { roundActs } from "../../../core/plan/today/roundActs.ts";
@@ -31,6 +32,7 @@ export interface KnownOfRound {
 	readonly product: string;
 	/** Lots of the product, the one that the plan measures out from first; "" is none of them. */
 	readonly lots: readonly (readonly [value: string, words: string])[];
+	/** "" where none is mixed, or one made for an earlier round of the day serves this one. */
 	readonly litres: string;
 	readonly descalingDue: boolean;
 }
@@ -64,7 +66,10 @@ export function knownOfRound(state: State, at: LocalTime): KnownOfRound {
 			...ordered.map((lot) => [lot, say`${product}, lot ${lot}`] as const),
 			["", say`another, or none`],
 		],
-		litres: mix ? preparationColumns.litres.value.write(Number(mix.litres.toFixed(2))) : "",
+		litres:
+			mix && !isServed(read, start)
+				? preparationColumns.litres.value.write(Number(mix.litres.toFixed(2)))
+				: "",
 		descalingDue: last?.steps.some(({ step }) => step === DESCALE_STEP) ?? false,
 	};
 }

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { Store } from "../../../../src/ui/state/store.ts";
 import { knownOfRound } from "../../../../src/ui/subjects/bench/knownOfRound.ts";
-import { smallUnit } from "../../../core/smallUnit.ts";
+import { smallUnit, unitWith } from "../../../core/smallUnit.ts";
 
 // The small unit's round for two kits: 07:00, 20 + 2 × 50 + 20 + 20 minutes, over at 09:40.
 const known = (time: string, uses = "") => {
@@ -24,4 +24,18 @@ test("a kit used after the round began was not in it, in whatever letters it is 
 	// Of a kit written down by its day alone nobody knows; it counts at the day's end.
 	expect([...known("08:00", "\n2027-03-01,C,used,,").usedSince]).toEqual(["C"]);
 	expect(known("08:00").usedSince.size).toBe(0);
+});
+
+// calculations.md 5: solution made each_day is one preparation a day; a later round of the day makes none.
+test("litres are proposed where the round makes solution, and not where the day's serves it", () => {
+	const litres = (solution_made: string, done = "") => {
+		const files = { "rounds-done.csv": `date,start,ended,kits,litres${done}` };
+		const { state } = new Store(unitWith({ solution_made, solution_life_hours: 10 }, files));
+		return knownOfRound(state, { date: "2027-03-01", minutes: 8 * 60 }).litres;
+	};
+	const earlier = "\n2027-03-01,03:00,04:30,A,5.5";
+	expect(litres("each_round", earlier)).not.toBe("");
+	expect(litres("each_day")).not.toBe("");
+	expect(litres("each_day", earlier)).toBe("");
+	expect(litres("each_day", "\n2027-02-28,23:00,,A,5.5")).not.toBe("");
 });
