@@ -26,8 +26,9 @@ export interface ItemAgainstPlan {
 /**
  * Every item of which use is written down and the plan's use for the same work is known.
  * Not known is it without a round on the days, of what goes by the load or by something else
- * that nobody knows how often it was done, of an item with a line that cannot be read, and of a
- * product of which a round names no lot.
+ * that nobody knows how often it was done, of an item with a line that cannot be read, of a
+ * product of which a round names no lot, and of the product in use where the ward makes other
+ * solution of it, because nobody writes down how often.
  */
 export function itemsAgainstPlan(read: ReadWorkbook, all: readonly IsoDate[]): ItemAgainstPlan[] {
 	const days = daysOfBooks(read, all);
@@ -44,7 +45,7 @@ export function itemsAgainstPlan(read: ReadWorkbook, all: readonly IsoDate[]): I
 
 /** What the plan takes of an item; 0 or NaN where that is not known. */
 function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string) => number {
-	const { usage, chlorine, treatments } = read.tables;
+	const { usage, chlorine, treatments, wardSolution } = read.tables;
 	const rounds = roundsOverDays(read, days);
 	const linesOf = new Grouped<string, UsageRow>();
 	for (const { value } of usage.rows) linesOf.add(value.item, value);
@@ -53,8 +54,11 @@ function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string
 		treatments.rows.flatMap(({ value }) => (value.method === "single_use" ? [value.piece] : [])),
 	);
 	const dosed = productDosed(read, days);
+	const hasOtherUses = wardSolution.rows.length + wardSolution.badRows.length > 0;
+	const inUse = productInUse(read);
 	return (item) => {
 		if (rounds.rounds === 0 || thrown.has(item) || hasUnreadLine(usage, item)) return 0;
+		if (hasOtherUses && item === inUse) return 0;
 		let sum = 0;
 		for (const { basis, quantity } of linesOf.of(item))
 			sum += (timesDone(read, basis, rounds, days.length) ?? Number.NaN) * quantity;
@@ -65,8 +69,8 @@ function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string
 /** What the rounds of some days took of a product by their doses; NaN where that of one is not known. */
 function productDosed(read: ReadWorkbook, days: readonly IsoDate[]): (item: string) => number {
 	const all = new Set(days);
-	const { roundsDone, chlorine } = read.tables;
-	const inUse = chlorine.rows.find(({ value }) => value.in_use === "yes")?.value.product;
+	const { roundsDone } = read.tables;
+	const inUse = productInUse(read);
 	const doseOf = new Map(
 		dosesOfRounds(read).map(({ line, entry }) => [line, entry.quantity] as const),
 	);
@@ -79,4 +83,8 @@ function productDosed(read: ReadWorkbook, days: readonly IsoDate[]): (item: stri
 		}
 		return sum;
 	};
+}
+
+function productInUse({ tables }: ReadWorkbook): string | undefined {
+	return tables.chlorine.rows.find(({ value }) => value.in_use === "yes")?.value.product;
 }

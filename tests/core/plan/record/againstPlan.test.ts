@@ -162,6 +162,15 @@ describe("what was used of an item beside what the plan takes for the work done"
 		expect(against({ "treatments.csv": boiled })).toContainEqual(["clean gloves", 4, 4, 0, 8]);
 	});
 
+	test("the product is left out where the ward makes other solution of it", () => {
+		const floors = (litres: string) => ({
+			"ward-solution.csv": `use,litres_per_day,strength_pct\nfloors,${litres},0.5`,
+		});
+		for (const litres of ["10", "much"])
+			expect(against(floors(litres)).map(([item]) => item)).toEqual(["vinegar", "powder"]);
+		expect(against({ "ward-solution.csv": "use,litres_per_day,strength_pct" })).toEqual(against());
+	});
+
 	// calculations.md: no number is invented to fill a hole, never 0.
 	test("an item of which one line's use is not known is left out, and not counted without it", () => {
 		const named = (line: string, settings = {}) =>
