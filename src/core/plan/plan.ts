@@ -22,8 +22,8 @@ import { type PlanTables, planTables } from "./planTables.ts";
 import { rangeAdvice } from "./rangeAdvice.ts";
 import { calibrationAdvice } from "./record/calibrationAdvice.ts";
 import { roundAdvice } from "./rounds/roundAdvice.ts";
+import { linesNotCounted } from "./store/linesNotCounted.ts";
 import { storeAdvice } from "./store/storeAdvice.ts";
-import { unknownItems } from "./store/unknownItems.ts";
 import { readToday } from "./today/readToday.ts";
 import { waterAdvice } from "./water/waterAdvice.ts";
 
@@ -107,7 +107,7 @@ function* partsOf(
 	made: PlanTables,
 ): Generator<Part> {
 	const advised = [
-		() => unknownItems(read.tables),
+		() => linesNotCounted(read.tables),
 		() => kindsWithoutUse(read),
 		() => checkProblems(read, last),
 		() => recordProblems(unit, last),

@@ -2,6 +2,7 @@ import { Grouped } from "../../grouped.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { nameInUse } from "../chlorine/nameInUse.ts";
 import { dosesOfRounds } from "../store/drawsOfRounds.ts";
 import { servedRounds } from "../store/servedRounds.ts";
 import { daysOfBooks } from "./daysOfBooks.ts";
@@ -55,10 +56,11 @@ function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string
 	);
 	const dosed = productDosed(read, days);
 	const hasOtherUses = wardSolution.rows.length + wardSolution.badRows.length > 0;
-	const inUse = productInUse(read);
+	const inUse = nameInUse(read.tables);
 	return (item) => {
 		if (rounds.rounds === 0 || thrown.has(item) || hasUnreadLine(usage, item)) return 0;
-		if (hasOtherUses && item === inUse) return 0;
+		// As the plan takes it: by its dose, and by no line.
+		if (item === inUse) return hasOtherUses ? 0 : dosed(item);
 		let sum = 0;
 		for (const { basis, quantity } of linesOf.of(item))
 			sum += (timesDone(read, basis, rounds, days.length) ?? Number.NaN) * quantity;
@@ -70,7 +72,7 @@ function plannedUse(read: ReadWorkbook, days: readonly IsoDate[]): (item: string
 function productDosed(read: ReadWorkbook, days: readonly IsoDate[]): (item: string) => number {
 	const all = new Set(days);
 	const { roundsDone } = read.tables;
-	const inUse = productInUse(read);
+	const inUse = nameInUse(read.tables);
 	const doseOf = new Map(
 		dosesOfRounds(read).map(({ line, entry }) => [line, entry.quantity] as const),
 	);
@@ -83,8 +85,4 @@ function productDosed(read: ReadWorkbook, days: readonly IsoDate[]): (item: stri
 		}
 		return sum;
 	};
-}
-
-function productInUse({ tables }: ReadWorkbook): string | undefined {
-	return tables.chlorine.rows.find(({ value }) => value.in_use === "yes")?.value.product;
 }

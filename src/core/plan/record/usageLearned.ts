@@ -1,6 +1,7 @@
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import type { UsageRow } from "../../sheets/usage.ts";
+import { nameInUse } from "../chlorine/nameInUse.ts";
 import { hasUnreadLine } from "./hasUnreadLine.ts";
 import { type ItemOverDays, usedOf } from "./itemsOverDays.ts";
 import type { RoundsOverDays } from "./roundsOverDays.ts";
@@ -33,7 +34,8 @@ export interface UsageLearned {
 /**
  * What goes each time by the books, for an item with one line in usage.csv; undefined where
  * the record cannot tell: nothing was done or used, no line of the journal, several lines
- * that share one figure, a line that cannot be read, or what nobody knows how often it was done.
+ * that share one figure, a line that cannot be read, what nobody knows how often it was done, or
+ * the product in use, which the plan takes by its dose.
  *
  * @param days how many
  */
@@ -44,6 +46,7 @@ export function usageLearned(
 	days: number,
 ): UsageLearned | undefined {
 	const { usage } = read.tables;
+	if (item.item === nameInUse(read.tables)) return undefined;
 	const [row, ...more] = usage.rows.filter(({ value }) => value.item === item.item);
 	if (!row || more.length > 0 || !item.isKept || hasUnreadLine(usage, item.item)) return undefined;
 	const times = timesDone(read, row.value.basis, rounds, days);

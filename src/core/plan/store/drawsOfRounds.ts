@@ -11,6 +11,7 @@ import { inMeasure } from "../../stock/inMeasure.ts";
 import type { JournalEntry } from "../../stock/onHand.ts";
 import { dosingFor } from "../chlorine/dosing.ts";
 import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
+import { nameInUse } from "../chlorine/nameInUse.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
 import { isWithinPlan } from "../countsByNow.ts";
@@ -66,8 +67,7 @@ const mixedPct = memoizeByObject((read: ReadWorkbook): number | undefined => {
 /** The litres made at the strength that is mixed, by the lot's strength that day; without litres the dose of a preparation. */
 function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Draw[] {
 	const { settings, tables } = read;
-	const inUse = tables.chlorine.rows.find((row) => row.value.in_use === "yes")?.value.product;
-	const name = value.product || inUse;
+	const name = value.product || nameInUse(tables);
 	const product = tables.chlorine.rows.find((row) => row.value.product === name);
 	const lot = tables.lots.rows.find(
 		(row) => row.value.item === name && row.value.lot === value.lot,
