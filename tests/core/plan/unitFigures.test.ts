@@ -101,6 +101,9 @@ test("water to boil is that of all methods by which a kit goes", () => {
 test("a kind whose name cannot be read has none; the others keep theirs", () => {
 	const unnamed = { ...two("set", "bulb"), "kind-use.csv": "kind,uses_per_100_births\nset,6\n,4" };
 	expect(unitOf({}, unnamed).kinds.map(({ name }) => name)).toEqual(["set", ""]);
+	expect(unitOf({}, unnamed).kinds[1]?.usesPer100Births.origin).toMatchObject({
+		place: { file: "kind-use.csv", line: 3, column: "uses_per_100_births" },
+	});
 	expect(kindNames(readWorkbook(unitWith({}, unnamed)))).toEqual(["set", ""]);
 });
 

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { registerAdvice } from "../../../../src/core/plan/births/registerAdvice.ts";
 import { registerFigures } from "../../../../src/core/plan/births/registerFigures.ts";
+import { plan } from "../../../../src/core/plan/plan.ts";
 import { readWorkbook } from "../../../../src/core/read/readWorkbook.ts";
 import { addDays } from "../../../../src/core/values/date.ts";
 import { recordsOf, repeated } from "../../forecast/register.ts";
+import { codesOf, rowsOf } from "../../planCells.ts";
 import { unitWith } from "../../smallUnit.ts";
 
 const start = "2027-03-01";
@@ -85,4 +87,11 @@ describe("what is said about a register", () => {
 	test("without a wish for a forecast its absence is not remarked on", () => {
 		expect(adviceOn(lately(4, 5, 6), { births_from_register: "no" })).toEqual([]);
 	});
+});
+
+test("of births that nobody gives, and a register too short to tell, only the births are lacking", () => {
+	const settings = { births_per_day: "", births_from_register: "yes" };
+	const made = plan(unitWith(settings, { "records.csv": lately(4, 5) }));
+	const [day] = rowsOf(made, "day-plan.csv");
+	expect(codesOf(day?.births_expected)).toEqual(["not-given"]);
 });

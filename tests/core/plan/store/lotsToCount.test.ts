@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { contentOf } from "../../contentOf.ts";
-import { planOfStore, type Store } from "../oneItem.ts";
+import { orderOf, planOfStore, type Store } from "../oneItem.ts";
 
 /** Bars of soap that are usable at the end of each of three weeks; two go each day. */
 function usable(store: Store): unknown[] {
@@ -40,4 +40,13 @@ test.each<[string, Store, number[]]>([
 	["on its way, its day has passed", { lots: ["S 60 - - 2027-02-20 -"] }, [0, 0, 0]],
 ])("a lot %s", (_, store, bars) => {
 	expect(usable(store)).toEqual(bars);
+});
+
+test.each([
+	[1, "of the order of 2027-02-26, 1 pack due on 2027-03-03"],
+	[2, "of the order of 2027-02-26, 2 packs due on 2027-03-03"],
+])("what goes to waste of an order of %d is named by the order", (packs, words) => {
+	const placed = `ordered_on,item,packs,expected_on\n2027-02-26,soap,${packs},2027-03-03`;
+	const made = planOfStore({ keepsDays: 3, files: { "placed.csv": placed } });
+	expect(orderOf(made, "remark")[0]).toContain(words);
 });

@@ -112,3 +112,17 @@ test("without a first day of the plan no day is after it", () => {
 	);
 	expect(read.tables.lots.rows.map((row) => madeOnProblem(read, row)?.code)).toEqual([undefined]);
 });
+
+test("a product is ordered too where nobody knows how strong one of its lots is", () => {
+	const made = plan(
+		smallUnit({
+			"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+				liquid,L1,10,2028-01-10,,,
+				liquid,L2,10,2027-01-10,,,`,
+		}),
+	);
+	const [, runsOut] = contentOf(made, "order.csv", "item", "run_out_on").find(
+		([item]) => item === "liquid",
+	) ?? [undefined];
+	expect(runsOut).toMatch(/^2027-/);
+});

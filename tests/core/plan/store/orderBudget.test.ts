@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { problemsOf } from "../../../../src/core/outcome.ts";
 import { contentOf } from "../../contentOf.ts";
 import { codesOf, rowsOf, valueIn } from "../../planCells.ts";
 import { planOfStore } from "../oneItem.ts";
@@ -103,6 +104,9 @@ describe("the order with a budget", () => {
 		expect([soap?.take_packs, soap?.take_run_out_on].map((cell) => cell && codesOf(cell))).toEqual([
 			["price-not-known"],
 			["price-not-known"],
+		]);
+		expect(problemsOf(soap?.take_packs?.outcome as never)).toMatchObject([
+			{ file: "items.csv", line: 2, column: "pack_price" },
 		]);
 		expect([gauze?.take_packs, log?.take_packs].map((cell) => cell && valueIn(cell))).toEqual([
 			1, 3,

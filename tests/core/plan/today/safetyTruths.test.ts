@@ -115,6 +115,18 @@ test.each([
 	},
 );
 
+test.each([
+	["nothing more is to be ordered", ["gauze squares,H,900,,,2027-03-09,"], false],
+	["nothing is on its way", [], true],
+])("stock that fell below its reserve some days ago is late where %s: %s", (_, coming, isLate) => {
+	const gauze = ["gauze squares,G,90,,2027-02-20,,", ...coming];
+	const store = {
+		"lots.csv": [header, ...gauze, ...stocked.slice(1), LOT].join("\n"),
+		"journal.csv": "day,item,lot,entry,quantity,note\n2027-02-20,vinegar,V,count,90,",
+	};
+	expect(kinds(well(store)).includes("late")).toBe(isLate);
+});
+
 test("a number that is missing is told", () => {
 	expect(kinds(well({}, { births_per_day: "many" }))).toContain("number");
 });

@@ -34,8 +34,13 @@ test("where no piece goes into chlorine nothing is rinsed, however it is boiled"
 
 test("where nobody can read when water is boiled, how much is not known", () => {
 	const [day] = rowsOf(plan(unitWith({ boil_for: "sometimes", plan_days: 1 })), "day-plan.csv");
-	const waits = [day?.boiled_litres_expected, day?.boiled_buckets_set_aside].map(codesOf);
-	expect(waits).toEqual([["bad-cell"], ["bad-cell"]]);
+	const waits = [
+		day?.boiled_litres_expected,
+		day?.boiled_buckets_set_aside,
+		// Nor which kits their water keeps from a round.
+		day?.rounds_expected,
+	].map(codesOf);
+	expect(waits).toEqual([["bad-cell"], ["bad-cell"], ["bad-cell"]]);
 	const fires = rowsOf(plan(unitWith({ boil_for: "sometimes", plan_days: 1 })), "boiling.csv");
 	expect(new Set(fires.map((fire) => codesOf(fire.only_if).join()))).toEqual(new Set(["bad-cell"]));
 });

@@ -165,3 +165,9 @@ test("after each use the rounds have no hours, and so no water has a time", () =
 	expect(rowsOf(made, FILE)).toEqual([]);
 	expect(numberIn(rowsOf(made, "day-plan.csv")[0], "boiled_litres_set_aside")).toBe(60);
 });
+
+test("a reading of a pot that grew warmer is named by its place", () => {
+	const reading = { cooling_first_c: 40, cooling_second_c: 60, cooling_hours: 2 };
+	const named = boiling(reading).problems.filter(({ column }) => column === "cooling_first_c");
+	expect(new Set(named.map(({ file }) => file))).toEqual(new Set(["unit.csv"]));
+});
