@@ -8,6 +8,7 @@ import type { IsoDate } from "../values/date.ts";
 import type { Workbook } from "../workbook.ts";
 import { registerAdvice } from "./births/registerAdvice.ts";
 import { productAdvice } from "./chlorine/productAdvice.ts";
+import { lastCounted } from "./countsByNow.ts";
 import { Findings, inOrder, type Part } from "./findings.ts";
 import { checkProblems } from "./kits/checkProblems.ts";
 import type { KindCover } from "./kits/coverFigures.ts";
@@ -106,11 +107,12 @@ function* partsOf(
 	{ unit, first, last }: PlannedUnit,
 	made: PlanTables,
 ): Generator<Part> {
+	const counted = lastCounted(read, last);
 	const advised = [
 		() => linesNotCounted(read.tables),
 		() => kindsWithoutUse(read),
-		() => checkProblems(read, last),
-		() => recordProblems(unit, last),
+		() => checkProblems(read, counted),
+		() => recordProblems(unit, counted),
 	];
 	for (const problems of advised) yield { problems: problems() };
 	yield* partsOfDays(made);

@@ -3,6 +3,7 @@ import { answer, type Outcome } from "../outcome.ts";
 import type { ReadWorkbook } from "../read/readWorkbook.ts";
 import { dayNumber, type IsoDate, isoDate } from "../values/date.ts";
 import { dosedForRounds } from "./chlorine/dosedForRounds.ts";
+import { lastCounted } from "./countsByNow.ts";
 import type { DayDemand } from "./dayDemand.ts";
 import { dayDemands } from "./dayDemands.ts";
 import { type UnitFigures, unitFigures } from "./unitFigures.ts";
@@ -20,7 +21,7 @@ export const plannedUnit = memoizeByObject((read: ReadWorkbook): Outcome<Planned
 	const dates = datesOf(read);
 	if (!dates.ok) return dates;
 	const [first, last] = [dates.value[0] as IsoDate, dates.value.at(-1) as IsoDate];
-	const unit = unitFigures(read, first, last);
+	const unit = unitFigures(read, first, lastCounted(read, last));
 	const days = dayDemands(unit, dates.value);
 	return answer({ unit: dosedForRounds(unit, days), days, first, last });
 });

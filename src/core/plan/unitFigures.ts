@@ -58,7 +58,7 @@ export interface UnitFigures extends Dosing {
 	readonly productInUse: ProductFigures | Figure<never>;
 }
 
-/** @param firstDay and @param lastDay of the plan */
+/** @param firstDay of the plan, and @param lastDay of which lines of the record count */
 export function unitFigures(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoDate): UnitFigures {
 	const { settings, tables } = read;
 	const { reprocessing } = settings;

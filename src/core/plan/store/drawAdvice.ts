@@ -3,7 +3,7 @@ import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { say } from "../../say.ts";
 import { journalSheet } from "../../sheets/journal.ts";
 import { roundsDoneSheet } from "../../sheets/roundsDone.ts";
-import { isWithinPlan } from "../countsByNow.ts";
+import { countsByNow } from "../countsByNow.ts";
 import { drawnDaysOf, drawsOfRounds, isDrawnAlready, isDrawnByRounds } from "./drawsOfRounds.ts";
 import { servedRounds } from "./servedRounds.ts";
 
@@ -27,7 +27,7 @@ export function drawAdvice(read: ReadWorkbook): Problem[] {
 		);
 	const known = new Set([...draws.map(({ line }) => line), ...servedRounds(read)]);
 	const without = read.tables.roundsDone.rows.filter(
-		({ line, value }) => !known.has(line) && isWithinPlan(read, value.date),
+		({ line, value }) => !known.has(line) && countsByNow(read, value.date),
 	);
 	const last = without.at(-1);
 	if (!last) return twice;

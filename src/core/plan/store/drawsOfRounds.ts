@@ -14,7 +14,7 @@ import { litresOfPreparation } from "../chlorine/litresOfPreparation.ts";
 import { nameInUse } from "../chlorine/nameInUse.ts";
 import { strengthOfLot } from "../chlorine/strengthOfLot.ts";
 import { strengthOnLabel } from "../chlorine/strengthOnLabel.ts";
-import { isWithinPlan } from "../countsByNow.ts";
+import { countsByNow } from "../countsByNow.ts";
 import { plannedUnit } from "../plannedUnit.ts";
 import { servedRounds } from "./servedRounds.ts";
 
@@ -73,7 +73,7 @@ function drawOf(read: ReadWorkbook, { line, value }: GoodRow<RoundsDoneRow>): Dr
 		(row) => row.value.item === name && row.value.lot === value.lot,
 	);
 	const measure = tables.items.rows.find((row) => row.value.item === name)?.value.measure;
-	if (!product || !lot || measure === undefined || !isWithinPlan(read, value.date)) return [];
+	if (!product || !lot || measure === undefined || !countsByNow(read, value.date)) return [];
 	const labelled = { row: product, strength: strengthOnLabel(product) };
 	const strength = valueIn(strengthOfLot(read, labelled, lot, value.date));
 	const litres = value.litres ?? valueIn(litresOfPreparation(read));

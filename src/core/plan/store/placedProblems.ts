@@ -6,6 +6,7 @@ import { itemsSheet } from "../../sheets/items.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { type PlacedRow, placedSheet } from "../../sheets/placed.ts";
 import type { IsoDate } from "../../values/date.ts";
+import { lastCounted } from "../countsByNow.ts";
 
 const at = ({ line }: GoodRow<PlacedRow>, column: keyof PlacedRow & string) => ({
 	file: placedSheet.file,
@@ -14,8 +15,9 @@ const at = ({ line }: GoodRow<PlacedRow>, column: keyof PlacedRow & string) => (
 });
 
 /** What cannot be right about the orders that were placed. */
-export function placedProblems({ tables }: ReadWorkbook, lastDay: IsoDate): Problem[] {
-	const { placed, items, lots } = tables;
+export function placedProblems(read: ReadWorkbook, lastDay: IsoDate): Problem[] {
+	const { placed, items, lots } = read.tables;
+	const counted = lastCounted(read, lastDay);
 	const known = new Set([...items.rows, ...items.badRows].map(({ value }) => value.item));
 	const keyOf = (value: { item?: string; lot?: string }) => JSON.stringify([value.item, value.lot]);
 	const listed = new Set([...lots.rows, ...lots.badRows].map(({ value }) => keyOf(value)));
@@ -23,7 +25,7 @@ export function placedProblems({ tables }: ReadWorkbook, lastDay: IsoDate): Prob
 	return placed.rows.flatMap((row) => {
 		const { value } = row;
 		if (!items.absent && !known.has(value.item)) return [unknownItem(row)];
-		const found = daysOf(row, lastDay);
+		const found = daysOf(row, lastDay, counted);
 		if (value.received_on === null)
 			return value.packs_received === null ? found : [...found, noDay(row)];
 		if (value.packs === 0) return [...found, givenUp(row)];
@@ -46,14 +48,14 @@ function unknownItem(row: GoodRow<PlacedRow>): Problem {
 	});
 }
 
-function daysOf(row: GoodRow<PlacedRow>, lastDay: IsoDate): Problem[] {
+function daysOf(row: GoodRow<PlacedRow>, lastDay: IsoDate, counted: IsoDate): Problem[] {
 	const { ordered_on: ordered, expected_on: expected, received_on: received, item } = row.value;
 	const found: Problem[] = [];
 	for (const [column, day] of [
 		["ordered_on", ordered],
 		["received_on", received ?? ""],
 	] as const)
-		if (day > lastDay)
+		if (day > counted)
 			found.push(
 				problem(at(row, column), {
 					code: "record-in-future",

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { isWithinPlan } from "../../../../src/core/plan/countsByNow.ts";
+import { countsByNow } from "../../../../src/core/plan/countsByNow.ts";
 import { plan } from "../../../../src/core/plan/plan.ts";
 import { drawsOfRounds } from "../../../../src/core/plan/store/drawsOfRounds.ts";
 import { storeEntries } from "../../../../src/core/plan/store/storeEntries.ts";
@@ -146,9 +146,9 @@ describe("product drawn by rounds", () => {
 
 	test("without a first day of the plan no day is after its last", () => {
 		const read = readWorkbook(unitWith({ plan_start: "" }));
-		expect(isWithinPlan(read, "2099-12-31")).toBe(true);
-		expect(isWithinPlan(readWorkbook(unitWith({})), "2027-03-07")).toBe(true);
-		expect(isWithinPlan(readWorkbook(unitWith({})), "2027-03-08")).toBe(false);
+		expect(countsByNow(read, "2099-12-31")).toBe(true);
+		expect(countsByNow(readWorkbook(unitWith({})), "2027-03-07")).toBe(true);
+		expect(countsByNow(readWorkbook(unitWith({})), "2027-03-08")).toBe(false);
 	});
 
 	test("of a round that names no product the one in use is drawn, wherever it stands in the list", () => {
