@@ -5,7 +5,7 @@ import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
 import { placedSheet } from "../../sheets/placed.ts";
 import { addDays, DAYS_PER_WEEK, type IsoDate } from "../../values/date.ts";
-import { isOverdue, lotsOnHand } from "./lotsOnHand.ts";
+import { isOverdue, isOverdueAndOutOfDate, lotsOnHand } from "./lotsOnHand.ts";
 import { ordersOnTheWay } from "./ordersOnTheWay.ts";
 
 /** Deliveries whose day has passed and that nobody has received, and what a delivery left out. */
@@ -18,15 +18,18 @@ function overdue(read: ReadWorkbook, firstDay: IsoDate): Problem[] {
 	const allowed = say`the day it came, or a new day on which it is due`;
 	const lots = lotsOnHand(read)
 		.filter((lot) => isOverdue(lot, firstDay))
-		.map(({ row: { line, value } }) => {
-			const { item, lot, arrives_on: day } = value;
+		.map((overdueLot) => {
+			const { line, value } = overdueLot.row;
+			const { item, lot, arrives_on: day, expires_on: expires } = value;
 			return advice(
 				{ file: lotsSheet.file, line, column: "arrives_on" },
 				{
 					code: "delivery-overdue",
 					received: day ?? "",
 					allowed,
-					message: say`Lot ${lot} of ${item} was to arrive on ${day} and has not been received: it counts as on the way, not as stock. Enter it as received, or put its day right.`,
+					message: isOverdueAndOutOfDate(overdueLot, firstDay)
+						? say`Lot ${lot} of ${item} was to arrive on ${day}, has not been received, and could be used until ${expires}: it counts neither as on the way nor as stock. Put its days right, or take the line out.`
+						: say`Lot ${lot} of ${item} was to arrive on ${day} and has not been received: it counts as on the way, not as stock. Enter it as received, or put its day right.`,
 				},
 			);
 		});

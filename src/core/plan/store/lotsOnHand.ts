@@ -51,6 +51,12 @@ export function isOverdue(lot: LotOnHand, day: IsoDate): boolean {
 	return isComing(lot) && day > (lot.row.value.arrives_on as IsoDate);
 }
 
+/** Whether the last day of a lot that never came has passed too: whatever comes of it can be used on no day. */
+export function isOverdueAndOutOfDate(lot: LotOnHand, day: IsoDate): boolean {
+	const { expires_on: expires } = lot.row.value;
+	return isOverdue(lot, day) && expires !== null && expires < day;
+}
+
 function nameOf({ item, lot }: { readonly item: string; readonly lot: string }): string {
 	return JSON.stringify([item, lot]);
 }

@@ -15,7 +15,13 @@ import type { ProductFigures } from "../chlorine/productFigures.ts";
 import { strengthOfLot, strengthOnDay } from "../chlorine/strengthOfLot.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { itemsByName } from "./itemsByName.ts";
-import { arrivesOn, isOverdue, type LotOnHand, lotsOnHand } from "./lotsOnHand.ts";
+import {
+	arrivesOn,
+	isOverdue,
+	isOverdueAndOutOfDate,
+	type LotOnHand,
+	lotsOnHand,
+} from "./lotsOnHand.ts";
 import { type OrderOnTheWay, ordersOnTheWay } from "./ordersOnTheWay.ts";
 
 /** A lot that stock is counted with: in the store, or on its way. */
@@ -30,7 +36,7 @@ export interface LotToCount {
 /** The lots of an item, and what of it is overdue. */
 export interface LotsToCount {
 	readonly lots: readonly LotToCount[];
-	/** On its way although its day has passed: on order, and in no day's stock until somebody says when it comes. */
+	/** On its way although its day has passed: on order unless it is out of date by now, and in no day's stock until somebody says when it comes. */
 	readonly overdue: Figure;
 }
 
@@ -72,7 +78,7 @@ export function lotsToCount(unit: UnitFigures, firstDay: IsoDate, item: string):
 		});
 	const overdue = [
 		...stored
-			.filter((lot) => isOverdue(lot, firstDay))
+			.filter((lot) => isOverdue(lot, firstDay) && !isOverdueAndOutOfDate(lot, firstDay))
 			.map((lot) => [`${lot.row.line}`, ofLot(lot)] as const),
 		...orders
 			.filter(({ expectedOn }) => expectedOn < firstDay)

@@ -60,6 +60,15 @@ test.each<[string, Parameters<typeof said>[0], string[]]>([
 	expect(said(store)).toEqual(expected);
 });
 
+test("a lot that never came and is out of date by now counts as neither", () => {
+	const read = readWorkbook(
+		unitWith({}, { "lots.csv": [LOTS, "vinegar,V1,5,,,2026-12-01,2027-02-28"].join("\n") }),
+	);
+	expect(deliveryAdvice(read, FIRST).map(({ message }) => message)).toEqual([
+		"Lot V1 of vinegar was to arrive on 2026-12-01, has not been received, and could be used until 2027-02-28: it counts neither as on the way nor as stock. Put its days right, or take the line out.",
+	]);
+});
+
 test.each([
 	["2027-02-01,vinegar,2,2027-03-09,,,", true],
 	["2027-02-01,vinegar,1,2027-03-09,,,", false],

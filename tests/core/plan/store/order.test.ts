@@ -48,6 +48,17 @@ describe("two bars a day, seven days to delivery, seven between orders", () => {
 		],
 		["due on the first day", { lots: ["S1 90 - - 2027-03-01 -"] }, [90, 0, 28, 0]],
 		["due the day before", { lots: ["S1 90 - - 2027-02-28 -"] }, [0, 90, 28, 0]],
+		// calculations 8, "a lot past expiry is waste": it takes nothing off an order although it never came.
+		[
+			"due long ago, its last day is the first",
+			{ lots: ["S1 90 - - 2026-12-01 2027-03-01"] },
+			[0, 90, 28, 0],
+		],
+		[
+			"due long ago, and out of date yesterday",
+			{ lots: ["S1 90 - - 2026-12-01 2027-02-28"] },
+			[0, 0, 28, 3],
+		],
 		["nothing is used", { usage: ["soap,day,0,"] }, [0, 0, 0, 0]],
 	])("%s", (_what, store, expected) => {
 		const found = orderOf(planOfStore(store), "usable", "on_order", "target_stock", "order_packs");
