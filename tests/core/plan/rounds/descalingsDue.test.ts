@@ -24,6 +24,9 @@ test.each([
 	["one that was missed is due at once; the count then begins again", 2, 2, [0, 3, 5, 7]],
 	["missed long ago, once", 2, 7, [0, 3, 5, 7]],
 	["never", 0, 7, []],
+	["one that the next round makes due, whether or not that one runs for certain", 4, 3, [0, 5]],
+	["not one that it does not", 4, 2, [2, 6]],
+	["in each round, whichever of them run", 1, 0, [0, 1, 2, 3, 4, 5, 6, 7, 8]],
 ])("%s", (_, every, since, rounds) => {
 	expect(dueIn(nameFigure("", every), since)).toEqual(rounds);
 });
