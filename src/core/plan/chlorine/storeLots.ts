@@ -1,9 +1,11 @@
 import { nameFigure } from "../../calculation.ts";
 import { containerLitres } from "../../chlorine/containerLitres.ts";
 import type { Preparation } from "../../chlorine/measureOut.ts";
+import type { ComputedRow } from "../../computedTable.ts";
 import { valueIn } from "../../outcome.ts";
 import { nowhere } from "../../problem.ts";
 import { say } from "../../say.ts";
+import type { mixingSheet } from "../../sheets/mixing.ts";
 import type { StrengthReadingsRow } from "../../sheets/strengthReadings.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { Workbook } from "../../workbook.ts";
@@ -12,6 +14,7 @@ import { readToday } from "../today/readToday.ts";
 import { litresOfPreparation } from "./litresOfPreparation.ts";
 import { type LotFigures, lotFigures } from "./lotFigures.ts";
 import { preparationWith } from "./lotPreparation.ts";
+import { mixingTable } from "./mixingTable.ts";
 
 /** The chlorine lots of a workbook, for pictures and print-outs that look further than a sheet's cells. */
 export interface StoreLots {
@@ -22,6 +25,8 @@ export interface StoreLots {
 	readonly readings: readonly StrengthReadingsRow[];
 	/** One preparation for each size of container on the first day, from a lot; "" by the label. */
 	readonly sizesOf: (product: string, lot: string) => readonly Preparation[];
+	/** The mixing sheet as it is on another day than the first: lots have faded, come or gone out of date. */
+	readonly mixingOn: (day: IsoDate) => readonly ComputedRow<typeof mixingSheet>[];
 }
 
 /**
@@ -54,6 +59,7 @@ export function storeLots(workbook: Workbook, today?: IsoDate): StoreLots | unde
 					[],
 			);
 		},
+		mixingOn: (day) => mixingTable(unit, day).rows,
 		readings: read.tables.strengthReadings.rows.map(({ value }) => value),
 	};
 }

@@ -13,6 +13,7 @@ import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
 import { nameOfProductInUse } from "../mixing/mix.ts";
+import { storeOf } from "../mixing/strengthView.ts";
 import { type KitLabel, kitLabel } from "./kitLabel.ts";
 import { rinseLabel } from "./rinseLabel.ts";
 import { type SetApart, setApartLabel } from "./setApartLabel.ts";
@@ -39,6 +40,20 @@ export function mixesInUse(state: State): readonly ComputedRow<typeof mixingShee
 	);
 }
 
+/** The row asked for as it is on the day it is made; undefined where the lot cannot be used that day. */
+function mixAsMade(
+	state: State,
+	{ mix, made }: WantedLabels,
+): ReturnType<typeof mixesInUse>[0] | undefined {
+	const chosen = mixesInUse(state)[mix];
+	const store = storeOf(state);
+	if (!chosen || !made || !store || made.date === store.lots.firstDay) return chosen;
+	const [product, lot] = [wordIn(chosen.product), wordIn(chosen.lot)];
+	return store.lots
+		.mixingOn(made.date)
+		.find((row) => wordIn(row.product) === product && wordIn(row.lot) === lot);
+}
+
 /** Kits that get a label: those not out of service. */
 export function kitsToLabel(state: State): readonly ComputedRow<typeof kitRegisterSheet>[] {
 	return rowsOf(state.plan, kitRegisterSheet).filter(
@@ -63,7 +78,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 			targetPct: printedSetting(state, "target_strength_pct"),
 			lifeHours: printedSetting(state, "solution_life_hours"),
 			madeFor: madeFor(state),
-			mix: mixesInUse(state)[wanted.mix],
+			mix: mixAsMade(state, wanted),
 			water: printedSetting(state, "solution_water"),
 			made: wanted.made,
 		});
