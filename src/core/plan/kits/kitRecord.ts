@@ -114,7 +114,8 @@ export function kitRecords(
 			...uses,
 			...checks.map(eventOf),
 		];
-		if (readySince !== null)
+		// A day still to come says nothing of today, and would hide whatever happens to the kit before it.
+		if (readySince !== null && readySince <= lastDay)
 			events.push({ what: "listed_ready", at: { date: readySince, minutes: MINUTES_PER_DAY } });
 		return { events, checks, lastCheck: latest(checks) };
 	};

@@ -4,6 +4,7 @@ import { kitMarks } from "../../read/kitMarks.ts";
 import type { ReadTables } from "../../read/readWorkbook.ts";
 import { soakMinutes } from "../../record/soakMinutes.ts";
 import { say } from "../../say.ts";
+import { type KitsRow, kitsSheet } from "../../sheets/kits.ts";
 import { type RoundsDoneRow, roundsDoneSheet } from "../../sheets/roundsDone.ts";
 import { type UsesRow, usesSheet } from "../../sheets/uses.ts";
 import { writeClock } from "../../values/clock.ts";
@@ -14,12 +15,13 @@ import { doubleRounds } from "./doubleRounds.ts";
 import type { RoundOfRecord } from "./kitRecord.ts";
 import { timelessAdvice } from "./timelessAdvice.ts";
 
-/** What is wrong with the uses and rounds of the record: kits and lots that nobody knows, days to come, times that contradict each other or are not known. */
+/** What is wrong with the uses and rounds of the record, and with the days since which kits are said to be ready: kits and lots that nobody knows, days to come, times that contradict each other or are not known. */
 export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 	const { tables } = unit.read;
 	const kits = new Set(kitMarks(tables.kits));
 	const isLot = lotsKnown(tables.lots);
 	return [
+		...tables.kits.rows.flatMap((row) => readyLater(row, lastDay)),
 		...tables.uses.rows.flatMap((row) => useProblems(row, kits, lastDay)),
 		...unit.roundsDone.flatMap((round) => [
 			...roundProblems(round, lastDay),
@@ -27,6 +29,23 @@ export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 		]),
 		...doubleRounds(unit.roundsDone),
 		...timelessAdvice(unit, lastDay),
+	];
+}
+
+/** The register's own word for a day that has not come: a slip in the month or the year. */
+function readyLater({ line, value }: GoodRow<KitsRow>, lastDay: IsoDate): Problem[] {
+	const { kit, ready_since: since } = value;
+	if (since === null || since <= lastDay) return [];
+	return [
+		problem(
+			{ file: kitsSheet.file, line, column: "ready_since" },
+			{
+				code: "ready-in-future",
+				received: since,
+				allowed: say`a day that has come, or blank`,
+				message: say`Kit ${kit} is said to be ready since ${since}, a day still to come; it does not count. Put the day right, or leave it blank.`,
+			},
+		),
 	];
 }
 

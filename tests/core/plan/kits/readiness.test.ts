@@ -406,3 +406,20 @@ test.each<[string, string[], string]>([
 	};
 	expect(registerOf(plan(smallUnit(files)), "A", "state")).toEqual([state]);
 });
+
+// record.md, "State of a kit": by the latest of its events. A slip in the month of ready_since is
+// none: it hid a use and a failed check of months.
+test("a kit that is said to be ready since a day to come stands as the rest of its record says", () => {
+	const stands = (...checks: string[]) => {
+		const made = plan(
+			smallUnit({
+				"kits.csv": "kit,kind,status,ready_since,note\nA,bag set,in_service,2027-12-27,",
+				"uses.csv": "at,kit,what,by,note\n2027-02-28 04:00,A,used,,",
+				"checks.csv": [HEADER, ...checks].join("\n"),
+			}),
+		);
+		return registerOf(made, "A", "state", "ready_until", "counts");
+	};
+	expect(stands()).toEqual(["to_reprocess", "", "yes"]);
+	expect(stands(`2027-02-28 09:00,${FAILED}`)).toEqual(["in_repair", "", "no"]);
+});

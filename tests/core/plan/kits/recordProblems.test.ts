@@ -125,3 +125,13 @@ test("a use without a kit, and one of a kit that is not listed, are told apart i
 	expect(words("")).toEqual([expect.stringMatching(/^No kit is named/)]);
 	expect(words("X")).toEqual([expect.stringMatching(/^There is no kit "X"/)]);
 });
+
+test.each([
+	["2027-03-07", []],
+	["2027-03-08", [["ready-in-future", 2, "ready_since", "2027-03-08", "error"]]],
+])("a kit that is said to be ready since %s", (day, problems) => {
+	const kits = `kit,kind,status,ready_since,note\nA,bag set,in_service,${day},`;
+	expect(
+		found({ "kits.csv": kits }, "kits.csv").filter(([code]) => code !== "too-few-kits"),
+	).toEqual(problems);
+});
