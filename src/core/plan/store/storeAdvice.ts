@@ -19,6 +19,7 @@ export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 	return [
 		...unknownItems(read),
 		...unknownLots(read),
+		...unknownReadings(read),
 		...notYet(read, lastDay),
 		...expiredOnArrival(read),
 		...read.tables.lots.rows.flatMap((row) => madeOnProblem(read, row) ?? []),
@@ -47,9 +48,12 @@ function unknownItems({ tables: { lots, items } }: ReadWorkbook): Problem[] {
 		);
 }
 
+function keyOf({ item, lot }: { readonly item?: string; readonly lot?: string }): string {
+	return JSON.stringify([item, lot]);
+}
+
 /** An entry that changes no lot would be lost without a word. */
 function unknownLots({ tables: { lots, journal } }: ReadWorkbook): Problem[] {
-	const keyOf = (value: { item?: string; lot?: string }) => JSON.stringify([value.item, value.lot]);
 	const known = new Set([...lots.rows, ...lots.badRows].map(({ value }) => keyOf(value)));
 	return journal.rows
 		.filter(({ value }) => !known.has(keyOf(value)))
@@ -61,6 +65,24 @@ function unknownLots({ tables: { lots, journal } }: ReadWorkbook): Problem[] {
 					received: `${value.item}, ${value.lot}`,
 					allowed: say`an item and lot listed in ${lotsSheet.file}`,
 					message: say`The journal has an entry for lot ${value.lot} of ${value.item}, which is not listed in ${lotsSheet.file}; the entry changes nothing. List the lot, with quantity 0 if all of it is in the journal.`,
+				},
+			),
+		);
+}
+
+/** A reading that stands beside no lot would be lost without a word, also where it found a lot too weak. */
+function unknownReadings({ tables: { lots, strengthReadings } }: ReadWorkbook): Problem[] {
+	const known = new Set([...lots.rows, ...lots.badRows].map(({ value }) => keyOf(value)));
+	return strengthReadings.rows
+		.filter(({ value }) => !known.has(keyOf(value)))
+		.map(({ line, value: { item, lot } }) =>
+			advice(
+				{ file: strengthReadingsSheet.file, line, column: "lot" },
+				{
+					code: "unknown-lot",
+					received: `${item}, ${lot}`,
+					allowed: say`an item and lot listed in ${lotsSheet.file}`,
+					message: say`There is a reading of lot ${lot} of ${item}, which is not listed in ${lotsSheet.file}; it is held against no lot.`,
 				},
 			),
 		);

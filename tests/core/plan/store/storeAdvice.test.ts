@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { plan } from "../../../../src/core/plan/plan.ts";
+import { smallUnit } from "../../smallUnit.ts";
 import { planOfStore, type Store } from "../oneItem.ts";
 
 const entry = (lot: string) => `2027-02-03,soap,${lot},issue,2,`;
@@ -95,4 +97,19 @@ test("one made after it came expires before the later of the two days", () => {
 		"expires-before-received",
 		"made-after-received",
 	]);
+});
+
+// calculations 5: a reading flags; one of a lot that nobody lists flagged nothing, without a word.
+test.each([
+	["liquid,L1", []],
+	["liquid,L9", ["advice unknown-lot strength-readings.csv 3 lot"]],
+	["powder,L1", ["advice unknown-lot strength-readings.csv 3 lot"]],
+])("a reading of %s", (lot, expected) => {
+	const readings = `item,lot,read_on,strength_pct,method,note\nliquid,L1,2027-02-20,3.4,titration,\n${lot},2027-02-27,3.3,titration,`;
+	const found = plan(smallUnit({ "strength-readings.csv": readings })).problems;
+	expect(
+		found
+			.filter(({ file }) => file === "strength-readings.csv")
+			.map(({ weight, code, file, line, column }) => [weight, code, file, line, column].join(" ")),
+	).toEqual(expected);
 });
