@@ -19,6 +19,7 @@ import { definition, type Source } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import { daysFrom, type IsoDate } from "../../values/date.ts";
 import { madeOnProblem } from "../store/madeOnProblem.ts";
+import { receivedOnProblem } from "../store/receivedOnProblem.ts";
 import { assumedAgeOn } from "./assumedAge.ts";
 import { isOfUnknownAge } from "./isOfUnknownAge.ts";
 
@@ -103,7 +104,7 @@ export function bornOn({ made_on, received_on }: LotsRow): IsoDate | undefined {
  * Liquids fade by the law, powder by points a year, tablets keep their strength
  * until they expire. A liquid whose age is not known counts as the days old that the
  * unit assumes, and grows older over the plan; a powder keeps its label's strength, and the sheet says so. One whose
- * day of making cannot be right has no strength.
+ * day of making cannot be right has no strength, nor one that goes by a day of receipt still to come.
  */
 export function strengthOfLot(
 	read: ReadWorkbook,
@@ -111,7 +112,8 @@ export function strengthOfLot(
 	lot: GoodRow<LotsRow>,
 	day: IsoDate,
 ): Figure<Strength> {
-	const wrong = madeOnProblem(read, lot);
+	const isAgedByReceipt = lot.value.made_on === null;
+	const wrong = isAgedByReceipt ? receivedOnProblem(read, lot) : madeOnProblem(read, lot);
 	const madeOn = wrong
 		? refusedFigure(lotsSheet.columns.made_on.label, "", wrong, wrong)
 		: (givenFigure(lotsSheet, lot, "made_on") ?? givenFigure(lotsSheet, lot, "received_on"));

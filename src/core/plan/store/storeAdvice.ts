@@ -13,6 +13,7 @@ import { deliveryAdvice } from "./deliveryAdvice.ts";
 import { drawAdvice } from "./drawAdvice.ts";
 import { madeOnProblem } from "./madeOnProblem.ts";
 import { placedProblems } from "./placedProblems.ts";
+import { receivedOnProblem } from "./receivedOnProblem.ts";
 
 /** What cannot be right about the lots, the journal, the readings and the orders of the store. @param firstDay and @param lastDay of the plan */
 export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoDate): Problem[] {
@@ -23,6 +24,7 @@ export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		...notYet(read, lastDay),
 		...expiredOnArrival(read),
 		...read.tables.lots.rows.flatMap((row) => madeOnProblem(read, row) ?? []),
+		...read.tables.lots.rows.flatMap((row) => receivedOnProblem(read, row) ?? []),
 		...placedProblems(read, lastDay),
 		...deliveryAdvice(read, firstDay),
 		...countAdvice(read, firstDay),
