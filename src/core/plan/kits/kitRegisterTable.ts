@@ -83,7 +83,7 @@ function rowOf(
 		column: "",
 	};
 	const isKnown = kit.unknown.length === 0;
-	/** A cell that hangs on how long the kit keeps. */
+	/** A cell that hangs on how long the kit keeps, and on whether it still is ready. */
 	const ifKnown = <T>(name: string, content: T): Figure<T> =>
 		isKnown ? nameFigure(name, content) : refusedFigure(name, "", at, ...kit.unknown);
 	const known: Figure<KitReadiness> = isKnown

@@ -10,6 +10,7 @@ import type { KitsRow } from "../../sheets/kits.ts";
 import { addDays, type IsoDate } from "../../values/date.ts";
 import { lifeOfKind } from "../methods/lifeOfKind.ts";
 import { kitRecords, type RoundOfRecord } from "./kitRecord.ts";
+import { unreadLines } from "./unreadLines.ts";
 
 /** How a kit stands on the first day of the plan. */
 export interface KitReadiness {
@@ -51,6 +52,7 @@ export function readiness(
 ): KitReadiness[] {
 	const isRecorded = isRecordKept(read, firstDay);
 	const lifeOf = memoize((kind: string) => lifeOfKind(read, kind));
+	const unreadOf = unreadLines(read.tables);
 	const recordOf = kitRecords(read, rounds, lastDay, (kind) => lifeOf(kind).minutesAway);
 	return read.tables.kits.rows.map((kit): KitReadiness => {
 		const { events, checks, lastCheck } = recordOf(kit.value);
@@ -70,7 +72,13 @@ export function readiness(
 			waitsForCheck: byRecord.reason === "not_tested",
 			lastCheck: lastCheck?.row,
 			isRecorded,
-			unknown: state === "ready" ? problemsOf(life.outcome) : [],
+			unknown:
+				state === "ready"
+					? [
+							...problemsOf(life.outcome),
+							...unreadOf(kit.value.kit, byRecord.readySince ?? firstDay),
+						]
+					: [],
 		};
 	});
 }

@@ -423,3 +423,24 @@ test("a kit that is said to be ready since a day to come stands as the rest of i
 	expect(stands()).toEqual(["to_reprocess", "", "yes"]);
 	expect(stands(`2027-02-28 09:00,${FAILED}`)).toEqual(["in_repair", "", "no"]);
 });
+
+// architecture.md and record.md: what cannot be read gives no state; a kit that may have been used
+// or have failed a test is not told ready, and its label not printed so.
+describe("a line of the kit that cannot be read", () => {
+	const stands = (uses: readonly string[], checks: readonly string[] = []) =>
+		registerOf(withRecord({ uses, checks }), "A", "state", "use_next", "ready_since");
+	const ready = ["ready", 1, "2027-02-27"];
+	const notKnown = [undefined, undefined, "2027-02-27"];
+	test.each<[string, Parameters<typeof stands>, unknown[]]>([
+		["a use, what happened", [["2027-02-28 04:00,A,usd,,"]], notKnown],
+		["a use, its day", [["2027-02-30 04:00,A,used,,"]], notKnown],
+		["on the day since which it is ready", [["2027-02-27 04:00,A,usd,,"]], notKnown],
+		["before the day since which it is ready", [["2027-02-26 04:00,A,usd,,"]], ready],
+		["a use of another kit", [["2027-02-28 04:00,C,usd,,"]], ready],
+		["a use of no kit", [["2027-02-28 04:00,,usd,,"]], ready],
+		["a test of a check", [[], ["2027-02-28 09:00,A,5,yes,yes,nope,yes,yes,,"]], notKnown],
+		["the day of a check", [[], ["2027-02-30 09:00,A,5,yes,yes,no,yes,yes,,"]], notKnown],
+	])("%s", (_what, lines, expected) => {
+		expect(stands(...lines)).toEqual(expected);
+	});
+});
