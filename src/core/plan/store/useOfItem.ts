@@ -181,7 +181,9 @@ const groupsOf = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Group> =
 		const items = rows.filter(({ value }) => value.group === group);
 		const names = new Set(items.map(({ value }) => value.item));
 		const lines = unit.read.tables.usage.rows.filter(({ value }) => names.has(value.item));
-		const usage = linesOf(unit, (name) => names.has(name), lines);
+		const isOfGroup = (value: Partial<ItemsRow>) =>
+			value.group === undefined || value.group === group;
+		const usage = linesOf(unit, (name) => names.has(name), lines, isOfGroup);
 		const isKnown = !usage.outcome.ok || usage.outcome.value.length > 0;
 		return {
 			rates: ratesOfLines(unit, isKnown ? usage : notKnown),
@@ -193,17 +195,22 @@ const groupsOf = memoizeByObject((unit: UnitFigures): Record<ItemGroup, Group> =
 	return { gauze: use("gauze"), gloves: use("gloves"), other: use("other") };
 });
 
-/** The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use. */
+/**
+ * The lines of some items; a line that cannot be read, of those items or of no known one, leaves them without use.
+ *
+ * @param isOne whether an item of the store whose row cannot be read may be one of them
+ */
 function linesOf(
 	unit: UnitFigures,
 	wanted: (item: string) => boolean,
 	rows: readonly GoodRow<UsageRow>[],
+	isOne = ({ item }: Partial<ItemsRow>) => item === undefined || wanted(item),
 ): Figure<readonly UsageRow[]> {
 	const { usage, items } = unit.read.tables;
 	const place = { file: usageSheet.file, line: null, column: "quantity" };
 	const bad = [
 		...usage.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
-		...items.badRows.filter(({ value }) => value.item === undefined || wanted(value.item)),
+		...items.badRows.filter(({ value }) => isOne(value)),
 	]
 		.flatMap((row) => row.problems)
 		.concat([...usage.problems, ...items.problems].filter(unsettlesRows));

@@ -117,3 +117,23 @@ test("without a line for any gauze its use is not known", () => {
 	const [day] = rowsOf(planOfStore(items(ITEMS, "swab,gauze,piece,10")), "day-plan.csv");
 	expect(codesOf(day?.gauze_pieces_expected)).toEqual(["use-not-known"]);
 });
+
+// calculations.md: no number is invented to fill a hole. One cell of a gauze's row that could not be
+// read left that gauze out of the plan's, and the rest stood as if it were all.
+test.each<[string, string, boolean]>([
+	["one of the group", "square,gauze,piece,none", false],
+	["one of a group that is not known", "square,gaze,piece,10", false],
+	["one of another group", "square,gloves,piece,none", true],
+	["an item without a name, of another group", ",other,piece,10", true],
+])("of a group, beside a row of items that cannot be read: %s", (_what, row, isKnown) => {
+	const [gauze] = columnOf(
+		planOfStore({
+			usage: ["swab,round,3,", "square,round,4,"],
+			settings: { plan_days: 1 },
+			...items(ITEMS, "swab,gauze,piece,10", row),
+		}),
+		"day-plan.csv",
+		"gauze_pieces_expected",
+	);
+	expect(gauze !== undefined).toBe(isKnown);
+});
