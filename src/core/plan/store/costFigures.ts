@@ -1,5 +1,6 @@
-import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure, refusedFigure } from "../../calculation.ts";
 import { memoize } from "../../memoize.ts";
+import { firstReasons } from "../../outcome.ts";
 import { cellFigure, givenFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
@@ -15,7 +16,7 @@ import { expectedOver } from "../countsOfPeriod.ts";
 import { type DayFigures, withCounts } from "../dayFigures.ts";
 import { productExpectedOver } from "../productOver.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { expectedOfItem } from "./useOfItem.ts";
+import { expectedOfItem, isUseKnown } from "./useOfItem.ts";
 
 /** What the use expected over the plan costs. */
 export interface CostFigures {
@@ -92,12 +93,31 @@ export function costsOf(unit: UnitFigures, plan: PlanCosted): CostFigures {
 			packSize: cellFigure(itemsSheet, row, "pack_size"),
 		});
 	}
+	for (const [name, cost] of costsNotRead(unit)) byItem[name] ??= cost;
 	return {
 		byItem,
 		withoutPrice,
 		births: plan.births,
 		kits: plan.kits,
 	};
+}
+
+/** Items of which something goes and whose row cannot be read: without them a sum would stand for less than is paid. */
+function costsNotRead(unit: UnitFigures): [string, Figure][] {
+	const { file, badRows } = unit.read.tables.items;
+	return badRows
+		.filter(
+			({ value: { item } }) => item === undefined || isInUse(unit, item) || isUseKnown(unit, item),
+		)
+		.map(({ line, value: { item = "" }, problems }) => [
+			item,
+			refusedFigure(
+				costOfUse.label,
+				costOfUse.unit,
+				{ file, line, column: "item" },
+				...firstReasons(problems),
+			),
+		]);
 }
 
 function isInUse({ productInUse }: UnitFigures, item: string): boolean {

@@ -103,3 +103,23 @@ describe("changes", () => {
 		expect(rows.map(([what]) => what)).toContain("Solution made for each round");
 	});
 });
+
+// calculations.md: no number is invented to fill a hole. A sum without an item that is used said less than is paid.
+test.each<[string, string, unknown]>([
+	["that is used", "brush,other,piece,none,5,7,0,0.95", undefined],
+	["that is used, without a name", ",other,piece,1,5,7,0,0.95", undefined],
+	["of which nothing is said to go", "ribbon,other,piece,none,5,7,0,0.95", 7],
+])("beside a row of items that cannot be read, of an item %s", (_what, row, week) => {
+	const [now] = costs({
+		usage: ["soap,day,2,", "brush,day,1,"],
+		settings: withoutExpiry,
+		files: {
+			"items.csv": `item,group,measure,pack_size,pack_price,lead_days,wastage_pct,service_level
+				soap,other,bar,10,5,7,0,0.95
+				liquid,other,L,5,,7,10,0.95
+				${row}`,
+		},
+	});
+	if (week === undefined) expect(now?.[1]).toBeUndefined();
+	else expectWithin(now?.[1] as number, 7, 1e-9, "a week");
+});
