@@ -6,12 +6,12 @@ import { el, fill } from "../../dom/el.ts";
 import { named } from "../../dom/named.ts";
 import { sentences } from "../../dom/sentences.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
-import { shownUp } from "../../format/shownNumber.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { chooseDay, chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
 import { descalingWords } from "./descalingWords.ts";
+import { hoursWords } from "./hoursWords.ts";
 import { needsOfDay } from "./needsOfDay.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
 import { timelineFigure } from "./timelineFigure.ts";
@@ -85,12 +85,7 @@ function dayParts(state: State, day: IsoDate, width: number): (HTMLElement | und
 function hoursLine(state: State, day: IsoDate): HTMLElement | undefined {
 	const hours = hoursPlanned(state.plan, readWorkbook(state.workbook), day);
 	if (!hours) return undefined;
-	const [handsOn, atFires] = [shownUp(hours.handsOn, 1), shownUp(hours.atFires, 1)];
-	return el(
-		"p",
-		{ class: "hint" },
-		say`If every round runs with the kits it prepares for, people work on it for ${handsOn} hours in all; the fires for these rounds burn ${atFires} hours, and someone stays near them.`,
-	);
+	return el("p", { class: "hint" }, hoursWords(hours));
 }
 
 /** In words and minutes, where no clock sets the time. */
