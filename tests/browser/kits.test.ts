@@ -117,6 +117,8 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 				all.map((one) => one.getBoundingClientRect().height),
 			);
 			for (const pixels of heights) expect(pixels / (96 / 25.4)).toBeLessThan(81.1);
+			// No box ends a line, apart from what it is for.
+			expect(await labels.first().textContent()).not.toContain("☐ ");
 			await closeClean(workbook);
 		},
 	);

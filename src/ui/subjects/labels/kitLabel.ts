@@ -68,10 +68,19 @@ function toTick(): HTMLElement[] {
 			{},
 			say.safety`Newborn resuscitation kit. Tick what is true; nothing ticked: do not use.`,
 		),
-		el("p", {}, say.safety`☐ disinfected, complete, tested`),
-		el("p", {}, say.safety`☐ used: to be reprocessed`, " ", say.safety`☐ incomplete: do not use`),
+		el("p", {}, boxed(say.safety`☐ disinfected, complete, tested`)),
+		el(
+			"p",
+			{},
+			boxed(say.safety`☐ used: to be reprocessed`),
+			" ",
+			boxed(say.safety`☐ incomplete: do not use`),
+		),
 	];
 }
+
+/** A box never ends a line: what it is for would stand on the next. */
+const boxed = (words: string) => words.replaceAll("☐ ", "☐\u00a0");
 
 function lifeWords(days: number | undefined): string {
 	if (days === undefined) return say.safety`After that day through a round again.`;
