@@ -3,6 +3,8 @@ import type { GridModel } from "../gridModel.ts";
 
 const ROOM_FOR_SCROLLBAR_PX = 18;
 const SHORTEST_PX = 200;
+/** A last row that would be cut in two is shown whole for so much more. */
+const SLACK_PX = 36;
 
 /** Pixels: all rows, or that share of the screen's height which the grid may take at most. */
 export function gridHeight(model: GridModel, tallest: number): number {
@@ -11,5 +13,5 @@ export function gridHeight(model: GridModel, tallest: number): number {
 		rows += model.rowHeight(row);
 	const scale = textScale();
 	const most = Math.max(SHORTEST_PX * scale, Math.round(window.innerHeight * tallest));
-	return Math.min(rows * scale, most);
+	return rows * scale <= most + SLACK_PX ? rows * scale : most;
 }
