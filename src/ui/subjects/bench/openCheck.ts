@@ -14,8 +14,10 @@ import { waitsForTest } from "../today/waitsForRound.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, reasonLine, showWrong } from "./benchDialog.ts";
 import { benchFields, momentText } from "./benchFields.ts";
+import { passedWords } from "./passedWords.ts";
 import { testBoxes } from "./testBoxes.ts";
 import { whenAllSeen } from "./whenAllSeen.ts";
+import { writtenAt } from "./writtenAt.ts";
 
 const { columns } = checksSheet;
 
@@ -120,8 +122,9 @@ export function openCheck({ around, at, kit, wrote }: Bench): void {
 		showWrong(written.ok ? [] : written.wrong, fields, reason);
 		if (!written.ok) return;
 		const name = fields.kit.control.value;
+		const { date } = writtenAt(fields.checked_at);
 		close();
-		wrote(written.workbook, say`Kit ${name} passed every test.`);
+		wrote(written.workbook, passedWords(written.workbook, name, date));
 	});
 	form.addEventListener("submit", (event) => {
 		event.preventDefault();

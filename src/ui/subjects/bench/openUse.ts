@@ -5,11 +5,11 @@ import { say } from "../../../core/say.ts";
 import { usesSheet } from "../../../core/sheets/uses.ts";
 import { el } from "../../dom/el.ts";
 import { shownWord } from "../../format/choiceWords.ts";
-import { shownTime } from "../../format/moment.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
 import type { Bench } from "./bench.ts";
 import { benchDialog, mainAct, reasonLine, showWrong } from "./benchDialog.ts";
 import { benchFields, momentText, NO_NAMES } from "./benchFields.ts";
+import { usedWords } from "./usedWords.ts";
 import { writtenAt } from "./writtenAt.ts";
 
 const { columns } = usesSheet;
@@ -70,13 +70,9 @@ export function openUse({ around, at, kit, wrote }: Bench): void {
 		showWrong(written.ok ? [] : written.wrong, fields, reason);
 		if (!written.ok) return;
 		const which = fields.kit.control.value;
-		const when = shownTime(writtenAt(fields.at));
+		const what = fields.what.control.value === "used" ? "used" : "opened";
+		const moment = writtenAt(fields.at);
 		close();
-		wrote(
-			written.workbook,
-			fields.what.control.value === "used"
-				? say`Kit ${which} was used: ${when}. It waits for a round.`
-				: say`Kit ${which} was opened: ${when}. It waits for a round.`,
-		);
+		wrote(written.workbook, usedWords(which, what, moment, at.date));
 	});
 }
