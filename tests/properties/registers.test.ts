@@ -4,6 +4,7 @@ import { plan } from "../../src/core/plan/plan.ts";
 import { columnOf, contentOf, everything } from "../core/contentOf.ts";
 import { numberIn, rowsOf } from "../core/planCells.ts";
 import { smallUnit } from "../core/smallUnit.ts";
+import { expectEqual } from "../expectEqual.ts";
 import { always } from "./workbooks.ts";
 
 const KITS = ["A", "B", "C", "D"];
@@ -124,7 +125,8 @@ describe("the register of kits, by any checks", () => {
 			fc.property(kits, checks, (register, list) => {
 				const lines = list.map((c) => c.line);
 				const without = (made: ReturnType<typeof plan>) => ({ ...everything(made), problems: [] });
-				expect(without(planOf(register, lines.toReversed()))).toEqual(
+				expectEqual(
+					without(planOf(register, lines.toReversed())),
 					without(planOf(register, lines)),
 				);
 			}),

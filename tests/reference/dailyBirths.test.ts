@@ -16,12 +16,14 @@ const sum = (list: readonly number[]) => list.reduce((all, count) => all + count
 const mean = (list: readonly number[]) => sum(list) / list.length;
 const named = (name: string) => openBirths.find((data) => data.name === name) as DailyBirths;
 
-/** A country's days as the program reads a register: rows in any order, here the last first. */
-function registerOf(name: string): DailyCounts {
-	const { births, firstDay } = named(name);
-	const rows = births.map((count, day) => ({ date: addDays(firstDay, day), births: count }));
-	return dailyCounts(rows.reverse(), addDays(firstDay, births.length)) as DailyCounts;
-}
+/** Countries' days as the program reads a register: rows in any order, here the last first. */
+const registers = new Map(
+	openBirths.map(({ name, births, firstDay }) => {
+		const rows = births.map((count, day) => ({ date: addDays(firstDay, day), births: count }));
+		const counts = dailyCounts(rows.reverse(), addDays(firstDay, births.length));
+		return [name, counts as DailyCounts] as const;
+	}),
+);
 /** How often each number of births came, as the program has a count's chances. */
 function sharesOf(counts: readonly number[]) {
 	const first = Math.min(...counts);
@@ -57,7 +59,7 @@ checkCases(
 		})),
 	),
 	({ name, what }) => {
-		const { counts } = registerOf(name);
+		const { counts } = registers.get(name) as DailyCounts;
 		if (what === "days") return counts.length;
 		// With nothing forgotten the level is all births over all days.
 		const level = discountedFilter(counts, [1], { discount: 1 });
@@ -106,8 +108,9 @@ describe("thinning to a unit", () => {
 			const share = perDay / mean(births);
 			const spread = sum(births.map((count) => (count * share - perDay) ** 2)) / births.length;
 			const variance = perDay * (1 - share) + spread;
-			expectWithin(mean(unit), perDay, 4 * Math.sqrt(variance / births.length), "births");
-			const found = sum(unit.map((count) => (count - mean(unit)) ** 2)) / unit.length;
+			const middle = mean(unit);
+			expectWithin(middle, perDay, 4 * Math.sqrt(variance / births.length), "births");
+			const found = sum(unit.map((count) => (count - middle) ** 2)) / unit.length;
 			// The spread of a variance is about its size times the root of 2/n.
 			expectWithin(found / variance, 1, 4 * Math.sqrt((2 + 1 / perDay) / unit.length), "times");
 		},

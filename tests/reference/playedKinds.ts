@@ -47,6 +47,7 @@ export function playedKinds(
 	const owed = kinds.map(() => 0);
 	/** Kinds of the kits that wait, first come first. */
 	const queue: number[] = [];
+	/** Work takes as long for each, so what was begun first ends first. */
 	const atWork: { kind: number; until: number }[] = [];
 	const alone: { kind: number; until: number }[] = [];
 	let free = people;
@@ -58,8 +59,8 @@ export function playedKinds(
 	};
 	const kindUsed = () => {
 		let left = random() * usesPerDay;
-		for (const [k, kind] of kinds.entries()) {
-			left -= kind.usesPerDay;
+		for (let k = 0; k < kinds.length; k++) {
+			left -= (kinds[k] as PlayedKind).usesPerDay;
 			if (left < 0) return k;
 		}
 		return kinds.length - 1;
@@ -77,19 +78,24 @@ export function playedKinds(
 	};
 	const lapse = (now: number) => {
 		const gone: number[] = [];
-		ready.forEach((last, k) => {
+		for (let k = 0; k < ready.length; k++) {
+			const last = ready[k] as number[];
 			while (last.length > 0 && (last[0] as number) <= now) {
 				last.shift();
 				gone.push(k);
 			}
-		});
+		}
 		while (gone.length > 0) {
 			const [any] = gone.splice(Math.floor(random() * gone.length), 1);
 			queue.push(any as number);
 		}
 	};
-	const soonest = (jobs: readonly { until: number }[]) =>
-		jobs.reduce((first, { until }) => Math.min(first, until), Number.POSITIVE_INFINITY);
+	const soonestBack = () => {
+		let first = Number.POSITIVE_INFINITY;
+		for (let i = 0; i < alone.length; i++)
+			first = Math.min(first, (alone[i] as { until: number }).until);
+		return first;
+	};
 	advance();
 	const unmetOf: number[][] = kinds.map(() => []);
 	for (let batch = -1; batch < BATCHES; batch++) {
@@ -97,7 +103,8 @@ export function playedKinds(
 		const uses = kinds.map(() => 0);
 		const unmet = kinds.map(() => 0);
 		for (;;) {
-			const [worked, back] = [soonest(atWork), soonest(alone)];
+			const worked = atWork[0]?.until ?? Number.POSITIVE_INFINITY;
+			const back = soonestBack();
 			const now = Math.min(nextUse, midnight, worked, back);
 			if (now > until) break;
 			if (now === back) {
@@ -107,11 +114,7 @@ export function playedKinds(
 				);
 				isBack((job as { kind: number }).kind, now);
 			} else if (now === worked) {
-				const [job] = atWork.splice(
-					atWork.findIndex((one) => one.until === now),
-					1,
-				);
-				const { kind } = job as { kind: number };
+				const { kind } = atWork.shift() as { kind: number };
 				const { aloneMinutes } = kinds[kind] as PlayedKind;
 				free++;
 				if (aloneMinutes > 0) alone.push({ kind, until: now + aloneMinutes });
