@@ -6,16 +6,12 @@ import { daysTooLong } from "../../stock/daysTooLong.ts";
 import type { ProjectedLot, Projection } from "../../stock/projection.ts";
 import { useWithWastage } from "../../stock/withWastage.ts";
 import { sumOfAll } from "../../sumOfAll.ts";
-import { addDays, daysFrom, type IsoDate } from "../../values/date.ts";
+import { addDays, type IsoDate } from "../../values/date.ts";
+import { daysLate, type OrderToPlace } from "./daysLate.ts";
 
-interface Inputs {
+interface Inputs extends OrderToPlace {
 	readonly projection: Projection;
 	readonly lots: readonly ProjectedLot[];
-	readonly firstDay: IsoDate;
-	readonly orderBy: string;
-	/** The first day an order could have been placed by this workbook. */
-	readonly knownSince: IsoDate;
-	readonly packs: number;
 	readonly packSize: number;
 	readonly usable: number;
 	readonly onOrder: number;
@@ -100,11 +96,9 @@ function runsOutFirst(on: IsoDate): string {
 	return say`Runs out on ${on}, before an order can arrive: find some elsewhere.`;
 }
 
-function late({ orderBy, knownSince, firstDay, packs }: Inputs): string[] {
-	if (packs === 0 || orderBy === "" || orderBy >= firstDay) return [];
-	// On the first day of a new workbook nothing is late yet: nobody could have ordered by it.
-	const since = orderBy > knownSince ? orderBy : knownSince;
-	const days = daysFrom(since, firstDay);
+function late(of: Inputs): string[] {
+	const days = daysLate(of);
+	if (days === null) return [];
 	if (days <= 0) return [say`Order today.`];
 	return [days === 1 ? say`Late by 1 day: order today.` : say`Late by ${days} days: order today.`];
 }

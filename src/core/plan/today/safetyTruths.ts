@@ -7,6 +7,7 @@ import { orderSheet } from "../../sheets/order.ts";
 import type { IsoDate } from "../../values/date.ts";
 import type { Plan } from "../plan.ts";
 import { rowsOf } from "../rowsOf.ts";
+import { isLate } from "../store/daysLate.ts";
 import { keptSince } from "../store/keptSince.ts";
 import { kitsOn } from "./kitsOn.ts";
 import { type TruthKind, truthKind, truthKinds } from "./truthKind.ts";
@@ -57,7 +58,7 @@ function noneReady(read: ReadWorkbook, day: IsoDate): Problem[] {
 function ofOrders(plan: Plan, read: ReadWorkbook): Problem[] {
 	// Without a first day there is no order.
 	const firstDay = valueIn(read.settings.plan_start) as IsoDate;
-	const isKept = keptSince(read.tables, firstDay) < firstDay;
+	const knownSince = keptSince(read.tables, firstDay);
 	return rowsOf(plan, orderSheet).flatMap((row, at) => {
 		const place = { file: orderSheet.file, line: at + 2, column: "order_by" };
 		const [item, by] = [valueIn(row.item) as string, valueIn(row.order_by) ?? ""];
@@ -70,7 +71,8 @@ function ofOrders(plan: Plan, read: ReadWorkbook): Problem[] {
 					message: say`${item} runs out before an order can arrive: find some elsewhere today.`,
 				}),
 			];
-		if ((valueIn(row.order_packs) ?? 0) === 0 || by === "" || by >= firstDay || !isKept) return [];
+		const packs = valueIn(row.order_packs) ?? 0;
+		if (!isLate({ packs, orderBy: by, knownSince, firstDay })) return [];
 		return [
 			advice(place, {
 				code: "order-late",

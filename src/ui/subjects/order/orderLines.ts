@@ -1,5 +1,6 @@
 import type { ComputedRow } from "../../../core/computedTable.ts";
 import { rowsOf } from "../../../core/plan/rowsOf.ts";
+import { isLate } from "../../../core/plan/store/daysLate.ts";
 import { keptSince } from "../../../core/plan/store/keptSince.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { orderSheet } from "../../../core/sheets/order.ts";
@@ -40,18 +41,22 @@ const order: readonly Urgency[] = ["emergency", "late", "now", "unknown", "enoug
 /** The items of the order, the most pressing first, each kind in the order of the store's list. */
 export function orderLines(state: State): OrderLine[] {
 	const firstDay = unitSetting(state, "plan_start") ?? "";
-	const since = keptSince(readWorkbook(state.workbook).tables, firstDay);
-	const lines = rowsOf(state.plan, orderSheet).map((row) => lineOf(row, firstDay, since));
+	const knownSince = keptSince(readWorkbook(state.workbook).tables, firstDay);
+	const lines = rowsOf(state.plan, orderSheet).map((row) => lineOf(row, firstDay, knownSince));
 	return order.flatMap((urgency) => lines.filter((line) => line.urgency === urgency));
 }
 
-function lineOf(row: ComputedRow<typeof orderSheet>, firstDay: string, since: string): OrderLine {
+function lineOf(
+	row: ComputedRow<typeof orderSheet>,
+	firstDay: string,
+	knownSince: string,
+): OrderLine {
 	const packs = numberIn(row.order_packs);
 	const orderBy = wordIn(row.order_by);
 	return {
 		item: wordIn(row.item),
 		measure: wordIn(row.measure),
-		urgency: urgencyOf(packs, wordIn(row.emergency) === "yes", orderBy, firstDay, since),
+		urgency: urgencyOf(packs, wordIn(row.emergency) === "yes", orderBy, firstDay, knownSince),
 		packs,
 		packSize: numberIn(row.pack_size),
 		quantity: numberIn(row.order_quantity),
@@ -70,10 +75,10 @@ function urgencyOf(
 	isEmergency: boolean,
 	orderBy: string,
 	firstDay: string,
-	since: string,
+	knownSince: string,
 ): Urgency {
 	if (isEmergency) return "emergency";
 	if (packs === undefined) return "unknown";
 	if (packs === 0) return "enough";
-	return orderBy !== "" && orderBy < firstDay && since < firstDay ? "late" : "now";
+	return isLate({ packs, orderBy, knownSince, firstDay }) ? "late" : "now";
 }
