@@ -109,15 +109,13 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 		add(DESCALE_STEP, descale.minutes, "no", round.kits);
 		add(RINSE_STEP, descale.rinseMinutes, "yes", round.kits);
 	};
-	if (!steps.some((step) => step.basis === "load")) descaleOnce();
-	for (const block of blocks(descale ? withMixingLast(steps) : steps)) {
-		if (block[0]?.basis !== "load") {
-			for (const step of block) {
-				if (step === mixing[0]) descaleOnce();
-				addOnce(step);
-			}
-			continue;
+	const addInTurn = (block: readonly Step[]) => {
+		for (const step of block) {
+			if (step === mixing[0]) descaleOnce();
+			addOnce(step);
 		}
+	};
+	const addByLoad = (block: readonly Step[]) => {
 		descaleOnce();
 		for (const size of inOrderOf(block, round.loads)) {
 			const ofMethod = block.filter((step) => isDoneFor(size, step.method));
@@ -131,7 +129,11 @@ export function timedSteps(steps: readonly Step[], round: PlannedRound): TimedSt
 					});
 			}
 		}
-	}
+	};
+	if (!steps.some((step) => step.basis === "load")) descaleOnce();
+	for (const block of blocks(descale ? withMixingLast(steps) : steps))
+		if (block[0]?.basis === "load") addByLoad(block);
+		else addInTurn(block);
 	return descale || mixed < 0 ? timed : settledInTime(timed, mixed, settleMinutes);
 }
 
