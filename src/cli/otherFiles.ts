@@ -1,5 +1,6 @@
 import { twoFiles } from "../core/merge/conflictProblem.ts";
 import type { Problem } from "../core/problem.ts";
+import { lastOfPath } from "../io/lastOfPath.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 
 interface OtherFiles {
@@ -37,7 +38,7 @@ interface Own {
 /** By their names without folders, as a disk that knows no large letters has them. */
 function byName(copy: Copy | undefined): ReadonlyMap<string, Own> {
 	const own = (copy?.others ?? []).map(({ name, bytes }): [string, Own] => {
-		const last = name.split(/[/\\]/).at(-1) ?? "";
+		const last = lastOfPath(name);
 		return [last.toLowerCase(), { name: last, bytes }];
 	});
 	return new Map(own);

@@ -5,6 +5,7 @@ import type { IsoDate } from "../core/values/date.ts";
 import { computedCsv, problemsCsv } from "../io/computedCsv.ts";
 import { dataPackage } from "../io/dataPackage.ts";
 import { computedTables, typedTables } from "../io/describedTable.ts";
+import { DESCRIPTION_FILE } from "../io/descriptionFile.ts";
 import { migrated } from "../io/migrated.ts";
 import type { ReadFiles } from "../io/readFiles.ts";
 import { hasHole } from "./hasHole.ts";
@@ -41,7 +42,7 @@ export function planFiles(
 	const described = [...(besideWorkbook ? typedTables(workbook) : []), ...computedTables(made)];
 	const files: Record<string, string> = {
 		"problems.csv": problemsCsv(problems),
-		"datapackage.json": dataPackage(described, besideWorkbook ? workbook.format : undefined),
+		[DESCRIPTION_FILE]: dataPackage(described, besideWorkbook ? workbook.format : undefined),
 	};
 	for (const table of Object.values(made.tables)) files[table.sheet.file] = computedCsv(table);
 	const isRead = found.every(({ weight }) => weight === "advice");

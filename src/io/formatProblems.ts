@@ -1,8 +1,9 @@
-import { advice, type Problem } from "../core/problem.ts";
+import { advice, nowhere, type Problem } from "../core/problem.ts";
 import { say } from "../core/say.ts";
+import { DESCRIPTION_FILE } from "./descriptionFile.ts";
 import { FORMAT } from "./migrated.ts";
 
-const description = { file: "datapackage.json", line: null, column: "" };
+const description = { ...nowhere, file: DESCRIPTION_FILE };
 
 /** What a person should know of a workbook whose files are of another edition than the present one. */
 export function formatProblems(format: number): Problem[] {

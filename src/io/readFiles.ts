@@ -1,21 +1,20 @@
 import type { Problem } from "../core/problem.ts";
-import type { BlockTable } from "../core/read/block/blockTable.ts";
 import { readBlock } from "../core/read/block/readBlock.ts";
 import type { TextTable, Workbook } from "../core/workbook.ts";
 import { checkDataPackage, formatOf } from "./checkDataPackage.ts";
 import { decode } from "./decode.ts";
+import { DESCRIPTION_FILE, tellsOfSheets } from "./descriptionFile.ts";
 import { editionShown } from "./editionShown.ts";
-import { emptySpreadsheet, notAWorkbook, resultFiles, tooLargeFile } from "./fileProblems.ts";
+import { notAWorkbook, tooLargeFile } from "./fileProblems.ts";
 import { type Answers, type OpenQuestion, questionProblem } from "./fileQuestion.ts";
 import { formatProblems } from "./formatProblems.ts";
+import { FoundSheets } from "./foundSheets.ts";
 import { HISTORY_FILE, type History } from "./history/historyFile.ts";
 import { readHistory } from "./history/readHistory.ts";
+import { lastOfPath } from "./lastOfPath.ts";
 import { FORMAT } from "./migrated.ts";
-import { computedFiles, readGivenSheet } from "./readGivenSheet.ts";
-import { readSheetFile } from "./readSheetFile.ts";
 import { rewrittenProblem } from "./rewrittenProblem.ts";
 import { type Claimant, settledClaim } from "./settledClaim.ts";
-import { sheetNamed } from "./sheetNamed.ts";
 import { unpackedFiles } from "./unpackedFiles.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
@@ -31,9 +30,6 @@ export interface ReadFiles {
 	readonly others?: readonly NamedBytes[];
 }
 
-const DESCRIPTION = "datapackage.json";
-const NO_HISTORY = { history: undefined, problems: [] };
-
 /**
  * Reads a workbook from files as a person hands them over: its CSV files, also as other
  * programs name and write them, spreadsheets with its sheets, or a zip of them, with or
@@ -45,46 +41,33 @@ const NO_HISTORY = { history: undefined, problems: [] };
  */
 export function readFiles(given: readonly NamedBytes[], answers: Answers = {}): ReadFiles {
 	const unpacked = unpackedFiles(given);
-	const problems: Problem[] = [...unpacked.problems];
 	const files = unpacked.files.filter(isNoClutter);
+	const problems: Problem[] = [...unpacked.problems];
 	const described = readDescription(files, problems);
-	const isOurs = files.some(({ name }) => baseName(name) === DESCRIPTION);
-	const [remembered, ...more] = files.filter(({ name }) => baseName(name) === HISTORY_FILE);
-	// Two of them are of two workbooks; their sheets together come from neither.
-	const isOne = remembered !== undefined && more.length === 0;
-	const { history, problems: strange } = isOne ? readHistory(remembered.bytes) : NO_HISTORY;
-	problems.push(...strange);
-	const claimants = new Map<string, Claimant[]>();
-	const claims = (name: string, read: BlockTable) =>
-		claimants.set(read.sheet.file, [...(claimants.get(read.sheet.file) ?? []), { name, read }]);
-	const newer: Record<string, TextTable> = {};
-	const results: string[] = [];
-	const others: NamedBytes[] = [];
-	for (const file of files) {
-		const name = baseName(file.name);
-		if (name === DESCRIPTION || name === HISTORY_FILE) continue;
-		const claim = sheetNamed(name);
-		const isNewer = (described?.format ?? FORMAT) > FORMAT && name.endsWith(".csv");
-		if ((claim && computedFiles.has(claim.file)) || (isNewer && isResult(file))) {
-			if (!isResult(file)) results.push(name);
-			continue;
-		}
-		const read = readSheetFile(name, file, claim, { encoding: answers.encoding, isNewer });
-		for (const wrong of read.problems) problems.push(wrong);
-		if (read.as === "sheet") claims(file.name, { ...read.table, isOurs });
-		else if (read.as === "other") others.push(file);
-		else if (read.as === "newer") newer[name] = read.table;
-	}
-	for (const sheet of unpacked.sheets) {
-		const read = readGivenSheet(sheet);
-		for (const wrong of read.problems) problems.push(wrong);
-		if (read.result) results.push(read.name);
-		else if (read.table) claims(read.name, read.table);
-	}
-	for (const name of unpacked.empty) problems.push(emptySpreadsheet(baseName(name)));
-	if (results.length > 0) problems.push(resultFiles(results));
-	const all = settled(given, { claimants, newer, described, problems }, answers);
+	const { history, problems: strange } = remembered(files);
+	const found = new FoundSheets();
+	const together = {
+		isOurs: files.some(isDescription),
+		isNewer: (described?.format ?? FORMAT) > FORMAT,
+		encoding: answers.encoding,
+	};
+	for (const file of files)
+		if (!tellsOfSheets(lastOfPath(file.name))) found.takeFile(file, together);
+	for (const sheet of unpacked.sheets) found.takeSheet(sheet);
+	found.end(unpacked.empty);
+	const { claimants, newer, others } = found;
+	const all = settled(
+		given,
+		{ claimants, newer, described, problems: [...problems, ...strange, ...found.problems] },
+		answers,
+	);
 	return { ...all, ...(history && { history }), ...(others.length > 0 && { others }) };
+}
+
+/** Two memories are of two workbooks; their sheets together come from neither. */
+function remembered(files: readonly NamedBytes[]): ReturnType<typeof readHistory> {
+	const [one, ...more] = files.filter(({ name }) => baseName(name) === HISTORY_FILE);
+	return one && more.length === 0 ? readHistory(one.bytes) : { problems: [] };
 }
 
 interface Found {
@@ -132,7 +115,7 @@ interface Described {
 }
 
 function readDescription(files: readonly NamedBytes[], problems: Problem[]): Described | undefined {
-	const file = files.find(({ name }) => baseName(name) === DESCRIPTION);
+	const file = files.find(isDescription);
 	if (!file) return undefined;
 	const read = describedFormat(file.bytes);
 	if ("format" in read) return read;
@@ -141,16 +124,12 @@ function readDescription(files: readonly NamedBytes[], problems: Problem[]): Des
 }
 
 function describedFormat(bytes: Uint8Array): Described | { readonly problems: readonly Problem[] } {
-	if (bytes.length > MOST_BYTES) return { problems: [tooLargeFile(DESCRIPTION, bytes.length)] };
-	const decoded = decode(DESCRIPTION, bytes, "utf-8");
+	if (bytes.length > MOST_BYTES)
+		return { problems: [tooLargeFile(DESCRIPTION_FILE, bytes.length)] };
+	const decoded = decode(DESCRIPTION_FILE, bytes, "utf-8");
 	if (!decoded.ok) return { problems: [decoded.problem] };
-	const wrong = checkDataPackage(DESCRIPTION, decoded.text);
+	const wrong = checkDataPackage(DESCRIPTION_FILE, decoded.text);
 	return wrong.length > 0 ? { problems: wrong } : { format: formatOf(decoded.text) };
-}
-
-/** In the zip of a workbook the results have a folder of their own; nobody asked for them. */
-function isResult({ name }: NamedBytes): boolean {
-	return /(^|[/\\])plan[/\\]/i.test(name);
 }
 
 /** What operating systems and spreadsheets leave beside files is passed over in silence. */
@@ -158,6 +137,10 @@ function isNoClutter({ name }: NamedBytes): boolean {
 	return !/(^|\/)(\._[^/]*|\.ds_store|thumbs\.db|desktop\.ini|~\$[^/]*|\.~lock[^/]*)$/i.test(name);
 }
 
-function baseName(name: string): string {
-	return (name.split(/[/\\]/).at(-1) ?? "").toLowerCase();
+function isDescription({ name }: NamedBytes): boolean {
+	return baseName(name) === DESCRIPTION_FILE;
+}
+
+function baseName(path: string): string {
+	return lastOfPath(path).toLowerCase();
 }

@@ -2,6 +2,8 @@ import { readdir, readFile, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { type Problem, problem } from "../core/problem.ts";
 import { say } from "../core/say.ts";
+import { tellsOfSheets } from "./descriptionFile.ts";
+import { endingIn } from "./fileEndings.ts";
 import { tooLargeFile } from "./fileProblems.ts";
 import type { Answers } from "./fileQuestion.ts";
 import { type ReadFiles, readFiles } from "./readFiles.ts";
@@ -39,14 +41,14 @@ export async function readFolder(path: string, answers: Answers = {}): Promise<R
 	return { ...read, problems: [...problems, ...read.problems] };
 }
 
-/** Text, spreadsheets, also those that are not read, so that this is said, the description and the history. */
-const WANTED =
-	/(\.(csv|tsv|txt|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc|wks|gsheet)|^(datapackage|history)\.json)$/i;
+const SHEET_FILE = endingIn("text", "spreadsheet", "otherProgram", "otherSheet");
 
 async function filesAt(path: string): Promise<string[]> {
 	if (!(await stat(path)).isDirectory()) return [path];
 	const entries = await readdir(path, { withFileTypes: true });
-	const wanted = entries.filter((entry) => !entry.isDirectory() && WANTED.test(entry.name));
+	const wanted = entries.filter(
+		(entry) => !entry.isDirectory() && (SHEET_FILE.test(entry.name) || tellsOfSheets(entry.name)),
+	);
 	return wanted.map(({ name }) => join(path, name)).sort();
 }
 

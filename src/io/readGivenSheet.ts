@@ -3,6 +3,7 @@ import type { BlockTable } from "../core/read/block/blockTable.ts";
 import { computedSheets } from "../core/sheets/computedSheets.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
 import { unknownFile, unreadSheet } from "./fileProblems.ts";
+import { lastOfPath } from "./lastOfPath.ts";
 import { sheetIn } from "./sheetIn.ts";
 import { type Claim, sheetNamed } from "./sheetNamed.ts";
 import type { GivenSheet } from "./unpackedFiles.ts";
@@ -21,7 +22,7 @@ interface ReadSheet {
 
 /** Takes a sheet of a spreadsheet for the sheet that it is by its own name, its file's where it is alone in it, or its first row. */
 export function readGivenSheet({ file, sheet, only }: GivenSheet): ReadSheet {
-	const whole = file.split(/[/\\]/).at(-1) ?? "";
+	const whole = lastOfPath(file);
 	const name = only ? whole : `${whole} (${sheet.name})`;
 	const claim = claimOf(sheet.name) ?? (only ? claimOf(whole.replace(/\.\w+$/, "")) : undefined);
 	if (claim && computedFiles.has(claim.file)) return { name, problems: [], result: true };

@@ -2,12 +2,15 @@ import type { Problem } from "../core/problem.ts";
 import type { BlockTable } from "../core/read/block/blockTable.ts";
 import type { TextTable } from "../core/workbook.ts";
 import { decode } from "./decode.ts";
+import { endingIn } from "./fileEndings.ts";
 import { otherProgram, tooLargeFile, unknownFile, unreadSheet } from "./fileProblems.ts";
 import { readCsv } from "./readCsv.ts";
 import { sheetIn } from "./sheetIn.ts";
 import { type Claim, otherProgramsSheet } from "./sheetNamed.ts";
 import type { NamedBytes } from "./unzip.ts";
 import { MOST_BYTES } from "./zipRefusals.ts";
+
+const TEXT = endingIn("text");
 
 /** What one file turned out to be. */
 export type SheetFile = { readonly problems: readonly Problem[] } & (
@@ -33,7 +36,7 @@ export function readSheetFile(
 ): SheetFile {
 	const nothing = (...problems: readonly Problem[]): SheetFile => ({ as: "nothing", problems });
 	const other: SheetFile = { as: "other", problems: [unknownFile(name)] };
-	const mayBeText = claim !== undefined || /\.(csv|tsv|txt)$/.test(name);
+	const mayBeText = claim !== undefined || TEXT.test(name);
 	if (!mayBeText) {
 		const meant = otherProgramsSheet(name);
 		return meant ? nothing(otherProgram(name, meant)) : other;

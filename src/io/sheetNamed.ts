@@ -1,6 +1,7 @@
 import { computedSheets } from "../core/sheets/computedSheets.ts";
 import { problemsSheet } from "../core/sheets/problems.ts";
 import { typedSheets } from "../core/sheets/typedSheets.ts";
+import { endingIn } from "./fileEndings.ts";
 
 /** The sheet that a file claims to be by its name. */
 export interface Claim {
@@ -10,7 +11,7 @@ export interface Claim {
 	readonly exact: boolean;
 }
 
-const EXTENSION = /\.(csv|tsv|txt)$/;
+const TEXT = endingIn("text");
 /** What programs add to the name of a second copy, and people to a first one. */
 const COPY_MARKS = [
 	/\s*\(\d+\)$/,
@@ -19,7 +20,7 @@ const COPY_MARKS = [
 ];
 
 const stems = [...typedSheets, ...computedSheets, problemsSheet]
-	.map(({ file }) => file.replace(EXTENSION, ""))
+	.map(({ file }) => file.replace(TEXT, ""))
 	// The longer one first: "kept-settings" is not some "settings".
 	.sort((a, b) => b.length - a.length);
 
@@ -32,8 +33,8 @@ const stems = [...typedSheets, ...computedSheets, problemsSheet]
  */
 export function sheetNamed(name: string): Claim | undefined {
 	const lower = name.toLowerCase();
-	if (!EXTENSION.test(lower)) return undefined;
-	const stem = withoutMarks(lower.replace(EXTENSION, "").trim());
+	if (!TEXT.test(lower)) return undefined;
+	const stem = withoutMarks(lower.replace(TEXT, "").trim());
 	const found =
 		stems.find((one) => one === stem) ?? stems.find((one) => stem.search(behind(one)) >= 0);
 	if (found === undefined) return undefined;
@@ -41,8 +42,7 @@ export function sheetNamed(name: string): Claim | undefined {
 	return { file, exact: file === lower };
 }
 
-/** Spreadsheets that are not read here. */
-const OTHER_PROGRAMS = /\.(xls|xlsb|numbers|fods|sxc|wks|gsheet)$/i;
+const OTHER_PROGRAMS = endingIn("otherProgram", "otherSheet");
 
 /** The sheet that a file seems to be which only another program can read; undefined for all other files. */
 export function otherProgramsSheet(name: string): string | undefined {

@@ -4,6 +4,7 @@ import type { Workbook } from "../core/workbook.ts";
 import { computedCsv, problemsCsv } from "./computedCsv.ts";
 import { dataPackage } from "./dataPackage.ts";
 import { computedTables, typedTables } from "./describedTable.ts";
+import { DESCRIPTION_FILE } from "./descriptionFile.ts";
 import { HISTORY_FILE } from "./history/historyFile.ts";
 import { historyText } from "./history/historyText.ts";
 import { standardTable } from "./standardTable.ts";
@@ -22,7 +23,7 @@ export function workbookFiles(
 ): Record<string, string> {
 	const described = [...typedTables(workbook), ...(plan ? computedTables(plan, PLAN_FOLDER) : [])];
 	const texts: Record<string, string> = {
-		"datapackage.json": dataPackage(described, workbook.format),
+		[DESCRIPTION_FILE]: dataPackage(described, workbook.format),
 	};
 	for (const [file, table] of Object.entries(workbook.tables))
 		texts[file] = writeCsv(standardTable(file, table));

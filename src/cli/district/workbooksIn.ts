@@ -1,10 +1,11 @@
 import { lstat, readdir } from "node:fs/promises";
 import { join, relative } from "node:path";
+import { endingIn } from "../../io/fileEndings.ts";
 
-/** A file that is a workbook by itself: a zip, or a spreadsheet, also of a kind that is not read, so that this is said. */
-const WORKBOOK_FILE = /\.(zip|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc)$/i;
+/** A file that is a workbook by itself. */
+const WORKBOOK_FILE = endingIn("zip", "spreadsheet", "otherProgram");
 /** A folder with such a file in it is a workbook. */
-const SHEET_FILE = /\.(csv|tsv|txt|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc)$/i;
+const SHEET_FILE = endingIn("text", "spreadsheet", "otherProgram");
 /** What systems leave behind, and what a spreadsheet keeps while it is open. */
 const CLUTTER = /^(\.|~\$|__MACOSX$)/;
 

@@ -1,9 +1,8 @@
 import { headerOf } from "../../core/sheet.ts";
 import { districtSheets } from "../../core/sheets/districtSheets.ts";
 import { dataPackage } from "../dataPackage.ts";
+import { DESCRIPTION_FILE } from "../descriptionFile.ts";
 import { csvLines } from "../writeCsv.ts";
-
-const DESCRIPTION = "datapackage.json";
 
 /** The first text of every file of a district, or of some of its sheets: its header, or all of it. */
 export function begunFiles(sheets = districtSheets): Record<string, string> {
@@ -13,5 +12,5 @@ export function begunFiles(sheets = districtSheets): Record<string, string> {
 		sheet,
 		header: headerOf(sheet),
 	}));
-	return { ...Object.fromEntries(headers), [DESCRIPTION]: dataPackage(described) };
+	return { ...Object.fromEntries(headers), [DESCRIPTION_FILE]: dataPackage(described) };
 }

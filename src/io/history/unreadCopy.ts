@@ -1,5 +1,6 @@
-import { type Problem, problem } from "../../core/problem.ts";
+import { nowhere, type Problem, problem } from "../../core/problem.ts";
 import { say } from "../../core/say.ts";
+import { DESCRIPTION_FILE } from "../descriptionFile.ts";
 import { FORMAT } from "../migrated.ts";
 import type { ReadFiles } from "../readFiles.ts";
 
@@ -15,7 +16,7 @@ export function unreadCopy({ workbook, problems, questions }: ReadFiles): Proble
 	if (format <= FORMAT) return [];
 	return [
 		problem(
-			{ file: "datapackage.json", line: null, column: "" },
+			{ ...nowhere, file: DESCRIPTION_FILE },
 			{
 				code: "newer-format",
 				received: String(format),

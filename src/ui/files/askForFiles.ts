@@ -1,4 +1,5 @@
 import { say } from "../../core/say.ts";
+import { acceptedEndings } from "../../io/fileEndings.ts";
 import { askWhatToOpen, canWriteFiles } from "./askWhereToSave.ts";
 import { bringReaders } from "./bringReaders.ts";
 import { pickFiles } from "./pickFiles.ts";
@@ -6,10 +7,12 @@ import type { Opened } from "./readGiven.ts";
 
 type Listener = (opened: Opened) => void;
 
+/** With the sheets' description and history. */
+const FILES = `${acceptedEndings("text", "spreadsheet", "zip")},.json`;
+
 /** Asks the person for CSV files or a saved workbook. */
 export async function askForFiles(opened: Listener): Promise<void> {
-	if (!canWriteFiles())
-		return pickFiles(".csv,.tsv,.txt,.xlsx,.ods,.zip,.json", (files) => void read(files, opened));
+	if (!canWriteFiles()) return pickFiles(FILES, (files) => void read(files, opened));
 	const handles = (await askWhatToOpen()) ?? [];
 	const [handle, ...more] = handles;
 	await read(handles, opened, more.length === 0 ? handle : undefined);

@@ -1,6 +1,7 @@
 import type { Problem } from "../../../core/problem.ts";
 import { say } from "../../../core/say.ts";
 import type { Sheet } from "../../../core/sheet.ts";
+import { acceptedEndings } from "../../../io/fileEndings.ts";
 import { el, fill } from "../../dom/el.ts";
 import { pickFiles } from "../../files/pickFiles.ts";
 import { saveFile } from "../../files/saveFile.ts";
@@ -52,7 +53,7 @@ export class DistrictField {
 				"div",
 				{ class: "tools" },
 				button(say`Read ${sheet.file}`, () =>
-					pickFiles(".csv,.txt,.tsv", async ([file]) => {
+					pickFiles(acceptedEndings("text"), async ([file]) => {
 						if (file) await this.load(file);
 					}),
 				),

@@ -1,6 +1,8 @@
 import { districtTypedSheets } from "../../../core/sheets/districtSheets.ts";
 import { typedSheets } from "../../../core/sheets/typedSheets.ts";
 import { unitSheet } from "../../../core/sheets/unit.ts";
+import { tellsOfSheets } from "../../../io/descriptionFile.ts";
+import { endingIn } from "../../../io/fileEndings.ts";
 import { sheetNamed } from "../../../io/sheetNamed.ts";
 import type { GivenFile } from "../../files/givenFile.ts";
 
@@ -19,9 +21,8 @@ interface Given {
 	readonly stock: File | undefined;
 }
 
-const WORKBOOK = /\.(zip|xlsx|xlsm|ods|xls|xlsb|numbers|fods|sxc)$/i;
-const TEXT = /\.(csv|tsv|txt)$/i;
-const DESCRIBES = /^(datapackage|history)\.json$/i;
+const WORKBOOK = endingIn("zip", "spreadsheet", "otherProgram");
+const TEXT = endingIn("text");
 /** What systems leave behind, and what a spreadsheet keeps while it is open. */
 const CLUTTER = /(^|\/)(\.|~\$|__MACOSX(\/|$))/;
 const typed: readonly string[] = typedSheets.map(({ file }) => file);
@@ -70,7 +71,7 @@ function unitsIn(folder: string, inside: readonly GivenFile[]): GivenUnit[] {
 
 /** Whether a file in a workbook's folder is of that workbook: another workbook's zip is not. */
 function isSheet({ path }: GivenFile): boolean {
-	if (DESCRIBES.test(baseName(path))) return true;
+	if (tellsOfSheets(baseName(path))) return true;
 	return TEXT.test(path) || typed.includes(sheetOf(path) ?? "");
 }
 

@@ -3,6 +3,7 @@ import { districtNamesSheet } from "../../../core/sheets/districtNames.ts";
 import { districtStockSheet } from "../../../core/sheets/districtStock.ts";
 import { unitsOrderSheet } from "../../../core/sheets/unitsOrder.ts";
 import { computedCsv } from "../../../io/computedCsv.ts";
+import { acceptedEndings } from "../../../io/fileEndings.ts";
 import { el, fill } from "../../dom/el.ts";
 import { renew } from "../../dom/renew.ts";
 import { catchDrops } from "../../files/catchDrops.ts";
@@ -35,7 +36,7 @@ import { unitPlanView } from "./unitPlanView.ts";
 import { unitsPaper } from "./unitsPaper.ts";
 import { UnitsPart } from "./unitsPart.ts";
 
-const FILES = ".zip,.xlsx,.xlsm,.ods,.csv,.txt,.tsv";
+const FILES = acceptedEndings("zip", "spreadsheet", "text");
 
 /** What was read stays while the person looks at other pages, and what is being read goes on. */
 const reading = new DistrictReading(askCustoms);
