@@ -4,12 +4,11 @@ import { say } from "../../../core/say.ts";
 import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { el } from "../../dom/el.ts";
 import { semicolon } from "../../format/semicolon.ts";
-import { shownDay } from "../../format/shownDay.ts";
 import { hashOf } from "../../shell/hashOf.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
-import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { stateMark } from "./stateMark.ts";
+import { untilOrReason } from "./untilOrReason.ts";
 
 /** Every kit in a line: mark and word for its state, until when, and in which order to use them. */
 export function kitRegisterView(state: State): HTMLElement | undefined {
@@ -49,11 +48,9 @@ function line(row: ComputedRow<typeof kitRegisterSheet>): HTMLElement {
 }
 
 function detail(row: ComputedRow<typeof kitRegisterSheet>): string {
-	const until = wordIn(row.ready_until);
-	const reason = sentenceIn(row.reason);
 	const order = numberIn(row.use_next);
 	const words = [
-		wordIn(row.state) === "ready" && until !== "" ? say`until ${shownDay(until)}` : reason,
+		untilOrReason(row),
 		order === 1 ? say`use this one next` : "",
 		wordIn(row.counts) === "yes" ? "" : say`not counted`,
 	];

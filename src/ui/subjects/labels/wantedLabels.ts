@@ -9,6 +9,7 @@ import { mixingSheet } from "../../../core/sheets/mixing.ts";
 import type { IsoDate } from "../../../core/values/date.ts";
 import type { LocalTime } from "../../../core/values/dateTime.ts";
 import { wordIn } from "../../state/numberIn.ts";
+import { reprocessesAfterEachUse } from "../../state/reprocessesAfterEachUse.ts";
 import { sentenceIn } from "../../state/sentenceIn.ts";
 import type { State } from "../../state/store.ts";
 import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
@@ -98,7 +99,7 @@ export function wantedLabels(state: State, wanted: WantedLabels): HTMLElement[] 
 /** Solution that is made for a round is poured away after it, whatever hours it could still be used. */
 function madeFor(state: State): MadeFor {
 	if (unitSetting(state, "solution_made") !== "each_round") return "day";
-	return unitSetting(state, "reprocessing") === "after_each_use" ? "kit" : "round";
+	return reprocessesAfterEachUse(state) ? "kit" : "round";
 }
 
 /** What a kit's label says follows from how it stands; where nothing is recorded, a person ticks it. */

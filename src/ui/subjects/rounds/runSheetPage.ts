@@ -2,8 +2,8 @@ import { say } from "../../../core/say.ts";
 import { runSheetSheet } from "../../../core/sheets/runSheet.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import type { SheetPage } from "../../page.ts";
+import { reprocessesAfterEachUse } from "../../state/reprocessesAfterEachUse.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { dayCautions } from "../week/dayCautions.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
 import { oneKitSteps } from "./oneKitSteps.ts";
@@ -21,7 +21,7 @@ export const runSheetPage: SheetPage = {
 };
 
 function runSheetHeadline(state: State): string | undefined {
-	if (unitSetting(state, "reprocessing") === "after_each_use") {
+	if (reprocessesAfterEachUse(state)) {
 		const last = oneKitSteps(state).steps.at(-1);
 		return last && say`Each kit takes ${shownPlain(Math.round(last.endsAt))} minutes as it comes`;
 	}

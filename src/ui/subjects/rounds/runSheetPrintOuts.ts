@@ -13,8 +13,9 @@ import type { PrintOut } from "../../page.ts";
 import { type EveryPage, paperForm } from "../../print/paperForm.ts";
 import { printedFoot } from "../../print/printedHead.ts";
 import { truthsOnPaper } from "../../sheet/truthsPart.ts";
+import { reprocessesAfterEachUse } from "../../state/reprocessesAfterEachUse.ts";
 import type { State } from "../../state/store.ts";
-import { printedSetting, unitSetting } from "../../state/unitSetting.ts";
+import { printedSetting } from "../../state/unitSetting.ts";
 import { waysOf } from "../../state/waysOf.ts";
 import { pourAwayWords } from "../mixing/mixSteps.ts";
 import { dayCautions } from "../week/dayCautions.ts";
@@ -37,15 +38,15 @@ const VINEGAR = say.safety`STOP. Any smell of vinegar left? Rinse again. Vinegar
 export const runSheetPrintOuts: readonly PrintOut[] = [
 	{
 		name: say`Print this day’s work sheet`,
-		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, today(runDays(state)))),
+		pages: (state) =>
+			reprocessesAfterEachUse(state) ? [oneKitPage(state)] : dayPages(state, today(runDays(state))),
 	},
 	{
 		name: say`Print every day`,
-		pages: (state) => (comes(state) ? [oneKitPage(state)] : dayPages(state, runDays(state))),
+		pages: (state) =>
+			reprocessesAfterEachUse(state) ? [oneKitPage(state)] : dayPages(state, runDays(state)),
 	},
 ];
-
-const comes = (state: State) => unitSetting(state, "reprocessing") === "after_each_use";
 
 function today(days: readonly IsoDate[]): IsoDate[] {
 	const day = chosenDay(days);

@@ -6,8 +6,8 @@ import { el, fill } from "../../dom/el.ts";
 import { named } from "../../dom/named.ts";
 import { sentences } from "../../dom/sentences.ts";
 import { shownDay, shownDayAndYear } from "../../format/shownDay.ts";
+import { reprocessesAfterEachUse } from "../../state/reprocessesAfterEachUse.ts";
 import type { State } from "../../state/store.ts";
-import { unitSetting } from "../../state/unitSetting.ts";
 import { chooseDay, chosenDay } from "./chosenDay.ts";
 import { dayRounds, runDays } from "./dayRounds.ts";
 import { descalingWords } from "./descalingWords.ts";
@@ -22,7 +22,7 @@ const WIDEST_PX = 940;
 /** One day of the run sheet: a way from day to day, the rounds in time, and who is needed when. */
 export function runSheetView(state: State, room: number): HTMLElement | undefined {
 	const width = Math.min(WIDEST_PX, Math.max(280, room));
-	if (unitSetting(state, "reprocessing") === "after_each_use") return asTheyCome(state, width);
+	if (reprocessesAfterEachUse(state)) return asTheyCome(state, width);
 	const days = runDays(state);
 	const first = chosenDay(days);
 	if (first === undefined) return undefined;

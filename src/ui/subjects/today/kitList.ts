@@ -1,9 +1,8 @@
 import { say } from "../../../core/say.ts";
 import { el } from "../../dom/el.ts";
-import { shownDay } from "../../format/shownDay.ts";
 import { numberIn, wordIn } from "../../state/numberIn.ts";
-import { sentenceIn } from "../../state/sentenceIn.ts";
 import { stateMark } from "../kits/stateMark.ts";
+import { untilOrReason } from "../kits/untilOrReason.ts";
 import type { KitRow } from "./kitRow.ts";
 import { waitsForTest } from "./waitsForRound.ts";
 
@@ -38,17 +37,10 @@ function line(row: KitRow, acts: KitActs): HTMLElement {
 			stateMark(wordIn(row.state)),
 			" ",
 			isNext && el("span", { class: "kit-next" }, say`use this one next`),
-			el("p", { class: "kit-detail" }, detail(row)),
+			el("p", { class: "kit-detail" }, untilOrReason(row)),
 		),
 		button(row, kit, acts),
 	);
-}
-
-function detail(row: KitRow): string {
-	const until = wordIn(row.ready_until);
-	return wordIn(row.state) === "ready" && until !== ""
-		? say`until ${shownDay(until)}`
-		: sentenceIn(row.reason);
 }
 
 /** What comes next for it: to be used, or after its round to be tested. */

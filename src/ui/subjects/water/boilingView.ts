@@ -16,6 +16,7 @@ import { shownMinutes } from "../../format/shownMinutes.ts";
 import { shownPlain } from "../../format/shownNumber.ts";
 import { sourceWords } from "../../sheet/sourceWords.ts";
 import { hashOf } from "../../shell/hashOf.ts";
+import { reprocessesAfterEachUse } from "../../state/reprocessesAfterEachUse.ts";
 import type { State } from "../../state/store.ts";
 import { unitSetting } from "../../state/unitSetting.ts";
 import { waysOf } from "../../state/waysOf.ts";
@@ -34,7 +35,7 @@ export function boilingView(state: State, room: number): HTMLElement | undefined
 	const next = nextFireWords(state);
 	const bars = hearthBars(state);
 	if (isRinsed && pieces.length === 0) {
-		if (unitSetting(state, "reprocessing") === "after_each_use") return afterEachUse(state);
+		if (reprocessesAfterEachUse(state)) return afterEachUse(state);
 		if (!cooling && next === undefined) return undefined;
 	}
 	const late = state.plan.problems.filter(({ code }) => notInTimeCodes.includes(code));
