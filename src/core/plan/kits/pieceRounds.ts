@@ -5,7 +5,7 @@ import { kitMarks } from "../../read/kitMarks.ts";
 import type { ReadTables, ReadWorkbook } from "../../read/readWorkbook.ts";
 import { marksReader } from "../../record/marksReader.ts";
 import type { KindsRow } from "../../sheets/kinds.ts";
-import { addDays, type IsoDate } from "../../values/date.ts";
+import { addDays, DAYS_PER_WEEK, daysFrom, type IsoDate } from "../../values/date.ts";
 import type { RoundOfRecord } from "./kitRecord.ts";
 
 /** How many rounds a piece of one kit has gone through, beside its limit. */
@@ -27,6 +27,8 @@ export interface PieceRounds {
 
 /** Rounds of so many days say how fast a piece comes to its limit (common practice, no source). */
 const PACE_DAYS = 28;
+/** Where rounds have been written down for less, of those days; so many at least, or one round would be one a day. */
+const LEAST_PACE_DAYS = DAYS_PER_WEEK;
 
 /**
  * Every piece that has a limit, in every kit in service that a round on record was for, the
@@ -49,7 +51,12 @@ export function pieceRounds(
 	const spareOn = sparesPutIn(tables, firstDay);
 	const leadOf = new Map(tables.items.rows.map(({ value }) => [value.item, value.lead_days]));
 	const review = valueIn(settings.review_days) ?? 0;
-	const paceFrom = addDays(firstDay, -PACE_DAYS);
+	const begun = rounds.reduce(
+		(one, { row }) => Math.max(one, daysFrom(row.value.date, firstDay)),
+		0,
+	);
+	const paceDays = Math.min(PACE_DAYS, Math.max(LEAST_PACE_DAYS, begun));
+	const paceFrom = addDays(firstDay, -paceDays);
 	return tables.kits.rows
 		.filter(({ value }) => value.status !== "out_of_service")
 		.flatMap(({ value: { kit, kind } }) => {
@@ -66,7 +73,7 @@ export function pieceRounds(
 				const limitOn =
 					recent === 0 && left > 0
 						? undefined
-						: addDays(firstDay, left === 0 ? 0 : Math.floor((left * PACE_DAYS) / recent));
+						: addDays(firstDay, left === 0 ? 0 : Math.floor((left * paceDays) / recent));
 				const leadDays = leadOf.get(piece);
 				// The soonest there can be: where days are not known, a piece that is due by it is due all the same.
 				const lastDay = addDays(firstDay, Math.ceil((leadDays ?? 0) + review));

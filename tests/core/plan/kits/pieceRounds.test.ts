@@ -63,13 +63,19 @@ test("rounds count from the first one on record, at the pace of four weeks", () 
 	]);
 	expect(masks(unit(28, items(4)))[0]?.at(-1)).toBe(false);
 	expect(masks(unit(28, items(5)))[0]?.at(-1)).toBe(true);
-	// 14 rounds in 28 days; 26 are left: 52 days.
+	// Rounds are written down since 14 days, and 14 of them were for it; 26 are left: 26 days.
 	expect(masks(unit(14))[0]?.slice(2, 6)).toEqual([
 		14,
 		"2027-02-15",
 		"first on record",
-		"2027-04-22",
+		"2027-03-27",
 	]);
+	// A week at least: 2 rounds on its last two days, and 38 left, are 133 days.
+	expect(masks(unit(2))[0]?.[5]).toBe("2027-07-12");
+	// By whichever kit the record begins: 14 rounds in 28 days, 52 days for the 26 left.
+	const others = (unit(14).tables["rounds-done.csv"]?.rows ?? []).map((row) => row.join());
+	const older = ["date,start,kits", ...others, "2027-01-20,07:00,B"].join("\n");
+	expect(masks(unit(0, { "rounds-done.csv": older }))[0]?.[5]).toBe("2027-04-22");
 });
 
 test("the pace is that of the last four weeks, the first of their days among them", () => {
