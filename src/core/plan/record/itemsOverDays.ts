@@ -4,6 +4,7 @@ import type { LotsRow } from "../../sheets/lots.ts";
 import { booksAfter, type JournalEntry } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { storeEntries } from "../store/storeEntries.ts";
+import { recordedDays } from "./recordedDays.ts";
 
 /** What the books say of one item over some days, in its measure. */
 export interface ItemOverDays {
@@ -22,7 +23,7 @@ export interface ItemOverDays {
 	readonly closing: number;
 	/** Day of the last count within the days; undefined without one. */
 	readonly countedOn: IsoDate | undefined;
-	/** Days at whose end nothing usable was in the store. */
+	/** Days at whose end nothing usable was in the store, up to the last one of which anything is written down: of days to come nobody knows. */
 	readonly daysWithoutStock: number;
 	/** The largest single issue: so much may lie opened at the bench and not be used yet. */
 	readonly largestIssue: number;
@@ -55,6 +56,8 @@ export function itemsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): Ite
 	const lotsOf = new Grouped<string, LotsRow>();
 	for (const { value } of lots.rows) lotsOf.add(value.item, value);
 	const entriesOf = entriesByLot(read);
+	const lastDay = recordedDays(read.tables).sort().at(-1) ?? "";
+	const known = days.filter((day) => day <= lastDay).length;
 	return items.rows.map(({ value: { item, measure } }) => {
 		const sum = new Sum(days.length);
 		for (const lot of lotsOf.of(item)) addLot(sum, lot, entriesOf(lot), days);
@@ -70,7 +73,7 @@ export function itemsOverDays(read: ReadWorkbook, days: readonly IsoDate[]): Ite
 			difference: closing - (opening + received - issued - lost),
 			closing,
 			countedOn: sum.countedOn,
-			daysWithoutStock: sum.usable.filter((quantity) => quantity <= 0).length,
+			daysWithoutStock: sum.usable.slice(0, known).filter((quantity) => quantity <= 0).length,
 			largestIssue: sum.largestIssue,
 		};
 	});

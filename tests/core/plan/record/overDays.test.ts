@@ -103,6 +103,16 @@ describe("the books of a month", () => {
 		expect(itemOf(files, "powder")).toMatchObject({ isKept: false, daysWithoutStock: 27 });
 	});
 
+	test("days to come are no days without stock: nobody knows of them", () => {
+		const out = {
+			"lots.csv": "item,lot,quantity,received_on\nliquid,L1,10,2027-01-20",
+			"journal.csv": "day,item,lot,entry,quantity\n2027-03-09,liquid,L1,issue,10",
+		};
+		expect(itemOf(out, "liquid").daysWithoutStock).toBe(1);
+		const later = { ...out, "records.csv": "date,births,kits_used\n2027-03-11,5," };
+		expect(itemOf(later, "liquid").daysWithoutStock).toBe(3);
+	});
+
 	test("whatever is written, closing is opening and all that happened, as the store's own books have it", () => {
 		const entries = fc.array(
 			fc.record({
