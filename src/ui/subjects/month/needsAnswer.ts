@@ -22,7 +22,8 @@ export function needsAnswer(share: NeedsShare | undefined): string {
 		unmet === 0
 			? say`A kit was ready every time one was needed (${shownPlain(needs)}), on the days on which uses were written down`
 			: say`Times no kit was ready when needed: ${unmet} of ${shownPlain(needs)}, on the days on which uses were written down`;
-	const range = say`${found}: in the long run between ${twoDigits(inThousand(between.low))} and ${twoDigits(inThousand(between.high))} in 1\u202f000.`;
+	const [low, high] = [between.low, between.high].map((end) => toldEnd(end, accepted));
+	const range = say`${found}: in the long run between ${low} and ${high} in 1\u202f000.`;
 	if (accepted === undefined) return range;
 	const plan = say`The plan accepts ${twoDigits(inThousand(accepted))} in 1\u202f000.`;
 	return {
@@ -30,6 +31,15 @@ export function needsAnswer(share: NeedsShare | undefined): string {
 		fewer: say`${range} ${plan} That is fewer than it accepts, beyond chance.`,
 		cannot_tell: say`${range} ${plan} So few times cannot tell yet whether that holds.`,
 	}[verdict];
+}
+
+/** An end of the interval in two digits, or in more where two would put it on the other side of what is accepted. */
+function toldEnd(end: number, accepted = 0): string {
+	const [value, limit] = [inThousand(end), inThousand(accepted)];
+	const short = Number(value.toPrecision(2));
+	return Math.sign(short - limit) === Math.sign(value - limit)
+		? shownPlain(short)
+		: shownPlain(value);
 }
 
 /** Needs that found none ready on these days, and on all days on record up to them, beside what the plan accepts. */

@@ -121,6 +121,17 @@ describe("needs that found no kit ready, in a sentence", () => {
 			"Times no kit was ready when needed: 2 of 20, on the days on which uses were written down: in the long run between 12 and 320 in 1\u202f000. The plan accepts 1 in 1\u202f000. That is more than it accepts, beyond chance.",
 		],
 		[
+			// 2 of 240, Clopper and Pearson at 95 of 100: from 1.0108 in 1,000; two digits would make it the 1 that is accepted.
+			{
+				...share,
+				unmet: 2,
+				needs: 240,
+				between: { low: 0.0010108, high: 0.0298 },
+				verdict: "more",
+			},
+			"Times no kit was ready when needed: 2 of 240, on the days on which uses were written down: in the long run between 1.0108 and 30 in 1\u202f000. The plan accepts 1 in 1\u202f000. That is more than it accepts, beyond chance.",
+		],
+		[
 			{ ...share, unmet: 0, needs: 0, between: undefined },
 			"No kit was needed on the days on which uses were written down.",
 		],
