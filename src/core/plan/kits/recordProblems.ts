@@ -14,6 +14,7 @@ import type { UnitFigures } from "../unitFigures.ts";
 import { doubleRounds } from "./doubleRounds.ts";
 import type { RoundOfRecord } from "./kitRecord.ts";
 import { timelessAdvice } from "./timelessAdvice.ts";
+import { usedTwice } from "./usedTwice.ts";
 
 /** What is wrong with the uses and rounds of the record, and with the days since which kits are said to be ready: kits and lots that nobody knows, days to come, times that contradict each other or are not known. */
 export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
@@ -27,6 +28,7 @@ export function recordProblems(unit: UnitFigures, lastDay: IsoDate): Problem[] {
 			...roundProblems(round, lastDay),
 			...lotProblems(isLot, round.row),
 		]),
+		...usedTwice(tables),
 		...doubleRounds(unit.roundsDone),
 		...timelessAdvice(unit, lastDay),
 	];

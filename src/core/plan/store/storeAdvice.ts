@@ -14,6 +14,7 @@ import { drawAdvice } from "./drawAdvice.ts";
 import { madeOnProblem } from "./madeOnProblem.ts";
 import { placedProblems } from "./placedProblems.ts";
 import { receivedOnProblem } from "./receivedOnProblem.ts";
+import { receivedTwice } from "./receivedTwice.ts";
 
 /** What cannot be right about the lots, the journal, the readings and the orders of the store. @param firstDay and @param lastDay of the plan */
 export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoDate): Problem[] {
@@ -25,6 +26,7 @@ export function storeAdvice(read: ReadWorkbook, firstDay: IsoDate, lastDay: IsoD
 		...expiredOnArrival(read),
 		...read.tables.lots.rows.flatMap((row) => madeOnProblem(read, row) ?? []),
 		...read.tables.lots.rows.flatMap((row) => receivedOnProblem(read, row) ?? []),
+		...receivedTwice(read),
 		...placedProblems(read, lastDay),
 		...deliveryAdvice(read, firstDay),
 		...countAdvice(read, firstDay),
