@@ -87,7 +87,8 @@ function answer(state: State, goTo: Surroundings["goTo"]): Child[] {
 	];
 }
 
-function amounts(state: State): string {
+/** What is to be prepared in the days of the plan. */
+export function amounts(state: State): string {
 	const total = (measure: Measure) => {
 		const row = rowsOf(state.plan, weekTotalSheet).find(
 			(each) => wordIn(each.measure_of) === measure,
@@ -95,10 +96,12 @@ function amounts(state: State): string {
 		return row ? shownCell(weekTotalSheet.columns.set_aside, row.set_aside) : DASH;
 	};
 	const days = daysOf(state).length;
+	const inDays =
+		days === 1 ? say`To prepare for on this one day:` : say`To prepare for in these ${days} days:`;
 	const { treated } = waysOf(state);
 	if (!treated.has("chlorine"))
-		return say`To prepare for in these ${days} days: ${total("boiled_litres")} L of water to boil or steam pieces, and no chlorine solution.`;
+		return say`${inDays} ${total("boiled_litres")} L of water to boil or steam pieces, and no chlorine solution.`;
 	return treated.size > 1 && (treated.has("boiling") || treated.has("steam"))
-		? say`To prepare for in these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled water, to rinse with and for pieces.`
-		: say`To prepare for in these ${days} days: ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
+		? say`${inDays} ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled water, to rinse with and for pieces.`
+		: say`${inDays} ${total("solution_litres")} L of chlorine solution and ${total("boiled_litres")} L of boiled, cooled water.`;
 }

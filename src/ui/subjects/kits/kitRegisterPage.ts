@@ -19,17 +19,18 @@ export const kitRegisterPage: SheetPage = {
 function registerHeadline(state: State): string | undefined {
 	const rows = rowsOf(state.plan, kitRegisterSheet);
 	if (rows.length === 0) return undefined;
-	const serving = rows.filter((row) => wordIn(row.counts) === "yes").length;
-	const counts =
-		serving === rows.length
-			? say`all ${rows.length} kits count`
-			: serving === 1
-				? say`1 of ${rows.length} kits counts`
-				: say`${serving} of ${rows.length} kits count`;
+	const counts = countWords(rows.filter((row) => wordIn(row.counts) === "yes").length, rows.length);
 	const next = nextOfKinds(rows);
 	if (next === "" && rows.some((row) => !row.state.outcome.ok))
 		return say`Which kits are ready is not known; ${counts}`;
 	return next === "" ? say`No kit is ready; ${counts}` : say`Use ${next} next; ${counts}`;
+}
+
+/** How many of the kits count in the plan. */
+export function countWords(serving: number, all: number): string {
+	if (all === 1) return serving === 1 ? say`the one kit counts` : say`the one kit does not count`;
+	if (serving === all) return say`all ${all} kits count`;
+	return serving === 1 ? say`1 of ${all} kits counts` : say`${serving} of ${all} kits count`;
 }
 
 /** The first ready kit of each kind; the kind is named where there are several. */
