@@ -58,6 +58,17 @@ describe.each([
 		await closeClean(workbook);
 	});
 
+	test("what a round proposes has a decimal comma", async () => {
+		const workbook = await open("today");
+		const { page } = workbook;
+		await page.clock.setFixedTime(new Date("2027-03-01T09:40:00"));
+		await page.reload();
+		await page.getByRole("button", { name: "Séance faite" }).click();
+		const litres = page.getByRole("dialog").getByLabel("Solution préparée");
+		await expect.poll(() => litres.inputValue()).toBe("5,5");
+		await closeClean(workbook);
+	});
+
 	test("a typed 1.000 is not taken for 1: it may be a thousand", async () => {
 		const workbook = await open("");
 		const { page } = workbook;

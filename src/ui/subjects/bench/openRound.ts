@@ -1,4 +1,5 @@
 import { roundDone } from "../../../core/edit/bench/roundDone.ts";
+import { decimalSign } from "../../../core/language.ts";
 import { kitsOn } from "../../../core/plan/today/kitsOn.ts";
 import { readWorkbook } from "../../../core/read/readWorkbook.ts";
 import { say } from "../../../core/say.ts";
@@ -36,7 +37,7 @@ export function openRound({ around, at, wrote }: Bench): void {
 		litres: benchFields.text(
 			"litres",
 			columns.litres.label,
-			{ inputmode: "decimal", value: known.litres },
+			{ inputmode: "decimal", value: known.litres.replace(".", decimalSign) },
 			unit(columns.litres.unit),
 		),
 		strength_reading_pct: benchFields.text(
