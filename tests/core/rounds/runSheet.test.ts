@@ -81,17 +81,18 @@ describe("kits of a round", () => {
 
 describe("descaling", () => {
 	test.each([
-		[0, 0],
-		[1, 4],
-		[2, 2],
-		[4, 1],
-		[5, 0],
-	])("every %d rounds that run: %d in a week of 4.3", (every, times) => {
+		[0, 0, 0],
+		// Whichever of the 21 rounds run, each descales.
+		[1, 4, 21],
+		[2, 2, 2],
+		[4, 1, 1],
+		[5, 0, 0],
+	])("every %d rounds that run: %d in a week of 4.3, on %d sheets", (every, times, sheets) => {
 		const made = plan(unitWith({ descale_every_rounds: every }));
 		const steps = columnOf(made, FILE, "step");
 		const ran = numberIn(totalOf(made, "rounds"), "expected") as number;
 		expect(every === 0 ? 0 : Math.floor(ran / every)).toBe(times);
-		expect(steps.filter((step) => step === DESCALE_STEP)).toHaveLength(times);
+		expect(steps.filter((step) => step === DESCALE_STEP)).toHaveLength(sheets);
 		steps.forEach((step, i) => {
 			if (step === DESCALE_STEP) expect(steps.slice(i + 1, i + 3)).toEqual([RINSE_STEP, "prepare"]);
 		});
