@@ -1,22 +1,25 @@
-import { derive, type Figure, listOf, typedFigure } from "../../calculation.ts";
+import { derive, type Figure, listOf, refusedFigure, typedFigure } from "../../calculation.ts";
 import { Grouped } from "../../grouped.ts";
 import { memoizeByObject } from "../../memoize.ts";
-import { answer, valueIn } from "../../outcome.ts";
+import { answer, firstReasons, valueIn } from "../../outcome.ts";
+import type { Problem } from "../../problem.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
+import { journalSheet } from "../../sheets/journal.ts";
 import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { type JournalEntry, onHand, onHandInputs } from "../../stock/onHand.ts";
 import type { IsoDate } from "../../values/date.ts";
 import { countsByNow } from "../countsByNow.ts";
 import { type StoreEntry, storeEntries } from "./storeEntries.ts";
+import { unreadEntries } from "./unreadEntries.ts";
 
 /** A lot of the store with what is left of it. */
 export interface LotOnHand {
 	readonly row: GoodRow<LotsRow>;
-	/** As listed; after an entry of the journal, worked out. */
+	/** As listed; after an entry of the journal, worked out; without a value where one of its entries cannot be read. */
 	readonly onHand: Figure;
-	/** The value of `onHand`, which always has one. */
+	/** By what can be read: whether there is some to measure out from. */
 	readonly quantity: number;
 	readonly entries: Figure<JournalEntry[]>;
 }
@@ -31,9 +34,18 @@ export const lotsOnHand = memoizeByObject((read: ReadWorkbook): readonly LotOnHa
 		const entries = entriesFigure(own);
 		const listed = cellFigure(lotsSheet, row, "quantity");
 		const figure = own.length > 0 ? derive(onHand, { listed, entries }) : listed;
-		return { row, onHand: figure, quantity: valueIn(figure) as number, entries };
+		const unread = unreadEntries(read, row.value, valueIn(entries) as JournalEntry[]);
+		return { row, onHand: known(figure, unread), quantity: valueIn(figure) as number, entries };
 	});
 });
+
+/** A figure that hangs on lines which may not be readable. */
+function known(figure: Figure, unread: readonly Problem[]): Figure {
+	const place = { file: journalSheet.file, line: null, column: "quantity" };
+	return unread.length === 0
+		? figure
+		: refusedFigure(onHand.label, onHand.unit, place, ...firstReasons(unread));
+}
 
 /** Whether a lot was announced and nothing says yet that it came: no day of receipt, no entry of the journal. */
 export function isComing({ row, entries }: LotOnHand): boolean {

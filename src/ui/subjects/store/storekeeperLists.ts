@@ -120,20 +120,20 @@ function ending(state: State, packs: Lines): ToDo[] {
 		.map((row) => ({
 			item: wordIn(row.item),
 			lot: wordIn(row.lot),
-			onHand: numberIn(row.on_hand) ?? 0,
+			onHand: numberIn(row.on_hand),
 			until: wordIn(row.usable_until),
 			wasted: numberIn(row.wasted) ?? 0,
 		}))
 		.filter(
 			({ onHand, until, wasted }) =>
-				onHand > 0 && until !== "" && (until <= soon || until === NOT_USABLE || wasted > 0),
+				onHand !== 0 && until !== "" && (until <= soon || until === NOT_USABLE || wasted > 0),
 		)
 		.sort((a, b) => (keyOf(a.until) < keyOf(b.until) ? -1 : 1))
 		.map(({ item, lot, onHand, until, wasted }) => {
 			const isPast = until === NOT_USABLE || until < firstDay;
 			return {
 				item: say`${item}, lot ${lot}`,
-				amount: inPacks(packs, item, onHand),
+				amount: onHand === undefined ? "" : inPacks(packs, item, onHand),
 				by: isPast ? say`do not use` : say`use by ${shownDay(until)}`,
 				more: isPast ? PAST_USE : wasted > 0 ? spare(inPacks(packs, item, wasted)) : "",
 			};

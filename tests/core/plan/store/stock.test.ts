@@ -225,3 +225,27 @@ describe("what cannot be right is said with its place", () => {
 		]);
 	});
 });
+
+// calculations.md: no number is invented to fill a hole. An issue that nobody could read left the
+// lot as full as before, and nothing was ordered.
+describe("a line of the journal that cannot be read", () => {
+	const known = (...journal: string[]) => {
+		const store = { lots: ["S1 60 - - - -", "S2 5 - - - -"], journal };
+		const [one, two] = stockOf(store).map(([, onHand]) => onHand !== undefined);
+		return { one, two, order: orderOf(planOfStore(store), "order_packs")[0] !== undefined };
+	};
+	const none = { one: false, two: true, order: false };
+	const all = { one: true, two: true, order: true };
+	test.each<[string, string[], ReturnType<typeof known>]>([
+		["what it is", [entry("03", "isue", 50)], none],
+		["how much", [entry("03", "issue", "many")], none],
+		["its day", ["2027-02-30,soap,S1,issue,50,"], none],
+		["its lot", ["2027-02-03,soap,,issue,50,"], { one: false, two: false, order: false }],
+		["of another item", ["2027-02-03,powder,S1,isue,50,"], all],
+		["counted since", [entry("03", "isue", 50), entry("04", "count", 10)], all],
+		["on the day of the count", [entry("04", "isue", 50), entry("04", "count", 10)], none],
+		["dated after the plan", ["2027-05-03,soap,S1,isue,50,"], all],
+	])("%s", (_what, journal, expected) => {
+		expect(known(...journal)).toEqual(expected);
+	});
+});
