@@ -100,7 +100,9 @@ test.each([
 	[label("powder", 101, "pct_w_w")],
 	[label("powder", 5000, "pct_w_w")],
 ])("more chlorine than the product weighs is refused: %o", (tooMuch) => {
-	expect(refusalOf(availableChlorine, tooMuch).map((p) => p.code)).toEqual(["too-strong"]);
+	expect(refusalOf(availableChlorine, tooMuch)).toMatchObject([
+		{ code: "too-strong", received: `${tooMuch.strength} ${tooMuch.measure}` },
+	]);
 });
 
 test("a liquid at exactly a kilogram a litre is the limit", () => {

@@ -55,3 +55,8 @@ test("one number alone does not go by what was asked before", () => {
 	const beyond = beyondOne(20, 2);
 	expectWithin(beyond, beyondEach(20, 2)[20] as number, 1e-15 * beyond, "uses beyond");
 });
+
+test("one number after the other, also where its terms just fill the room that is kept for them", () => {
+	for (let count = 0; count <= 2000; count++)
+		expect(beyondOne(count, 100)).toBe(beyondEach(count, 100)[count]);
+});

@@ -20,6 +20,9 @@ describe("the fewest kits that are enough", () => {
 	test("and that none is", () => {
 		expect(fewestEnough(MOST, ALLOWED, () => 1)).toBeGreaterThan(MOST);
 		expect(fewestEnough(MOST, ALLOWED, () => ALLOWED)).toBe(1);
+		// As many as are looked at in doubling: 512 are not enough either.
+		expect(fewestEnough(512, ALLOWED, () => 1)).toBeGreaterThan(512);
+		expect(fewestEnough(512, ALLOWED, (kits) => (kits < 512 ? 1 : 0))).toBe(512);
 	});
 
 	test("few numbers are looked at where it shrinks by the same factor", () => {

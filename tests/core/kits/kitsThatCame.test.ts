@@ -27,3 +27,13 @@ test("what goes out of date at midnight hangs on the uses before it, not on thos
 	});
 	expect(came).toHaveLength(kits + 1);
 });
+
+test("of so many uses that none at all hardly ever comes, each number is as likely as Poisson has it", () => {
+	const plan = new RoundsGoneThrough(equalRounds([90], [600], 110));
+	const came = kitsThatCame(400, plan.rounds[0] as RoundOfPlan, plan, undefined);
+	let chance = Math.exp(-90);
+	for (let n = 0; n <= 140; n++) {
+		expectWithin(came[n], chance, 1e-12, `chance of ${n}`);
+		chance *= 90 / (n + 1);
+	}
+});

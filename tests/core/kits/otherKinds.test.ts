@@ -94,6 +94,14 @@ describe("kits of other kinds that go out of date", () => {
 		expect(lapsedOfOthers({ hands, others: { ...others, kinds: [second] } })).toHaveLength(4);
 	});
 
+	test("of kinds that keep for ever none, for sure", () => {
+		const keeps = {
+			...others,
+			kinds: [{ kits: 3, usesPerDay: 1, days: Number.POSITIVE_INFINITY }],
+		};
+		expect([...(lapsedOfOthers({ hands, others: keeps }) ?? [])]).toEqual([1]);
+	});
+
 	test("of many a few numbers are followed: the mean stays, and as many are possible", () => {
 		const many = [12, 20, 9].map((kits) => ({ kits, usesPerDay: 0.5, days: 1 }));
 		const lapsed = lapsedOfOthers({ hands, others: { share: 0.5, own, kinds: many } });

@@ -148,6 +148,22 @@ describe("kits out of reach", () => {
 		}
 	});
 
+	/** Kits renewed in time go into the round as it begins; those out of date are gone as the day begins. */
+	test.each([
+		["the round that takes them begins", 420, "in_time"],
+		["their last day is over", DAY, "when_expired"],
+	] as const)("kits that nobody used, from the minute on at which %s", (_what, minute, renewal) => {
+		const plan: InRounds = {
+			...equalRounds([0.6, 0.6], [420], 110, flatDay),
+			life: { days: 1, renewal },
+		};
+		const [before, at, after] = [-1e-6, 0, 1e-6].map(
+			(later) => readyAt(3, plan, minute + later).ready,
+		) as [number, number, number];
+		expectWithin(at, after, 1e-6, "kits");
+		expect(before).toBeGreaterThan(at + 0.1);
+	});
+
 	test("of a single round that goes on past midnight, those since the night before last", () => {
 		const night = equalRounds([1, 1], [1260], 300, flatDay);
 		const before = readyAt(2, night, 119);

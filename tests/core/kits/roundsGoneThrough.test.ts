@@ -58,6 +58,7 @@ test.each([
 	["and none before that", { waterMinutes: 60 }, [1, 2, 1, 1, 1, 1], "ABCDEE"],
 	["without it", {}, [1, 1, 2, 2, 2, 2], "ABCDDD"],
 	["however many there are", {}, [2, 2, 2], "AAA"],
+	["two days that differ, in their rounds too", {}, [1, 2], "AB"],
 ])("rounds that are alike: %s", (_what, change, usesPerDay, letters) => {
 	const { rounds } = plan({ ...change, usesPerDay });
 	const names = [...new Set(rounds.map(({ likeness }) => likeness))];

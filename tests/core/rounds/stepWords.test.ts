@@ -38,6 +38,7 @@ test.each([
 	"Hands washed; wash every piece",
 	"Laver chaque pièce à l’eau savonneuse",
 	"Laver et rincer",
+	"Rincer et laver les pièces",
 	"Nettoyer avec une brosse",
 	"Nettoyer les pièces dans une bassine",
 	"Nettoyage des pièces",

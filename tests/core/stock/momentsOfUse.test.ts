@@ -21,6 +21,7 @@ const inRounds: RoundsOfDay = {
 	kits: [1.1, 0, 3.6],
 	byKind,
 };
+const hundreds: RoundsOfDay = { ...inRounds, starts: [60], kits: [400], byKind: [[300], [100]] };
 const afterEachUse: RoundsOfDay = {
 	kind: "after_each_use",
 	kits: [1.1],
@@ -37,6 +38,7 @@ test.each([
 	["kits that differ, with all of it", { ...all, perKit: [4, 7] }, inRounds, soaks(2)],
 	["loads of one method of two", { ...all, perLoad: [0, 3.5] }, inRounds, twoMethods],
 	["kits of which the first takes far more", { ...none, perKit: [50, 1] }, inRounds, soaks(2)],
+	["hundreds of kits in a round", { ...none, perKit: [4, 4] }, hundreds, soaks(2)],
 	["after each use", { ...all, perKit: [4, 7] }, afterEachUse, soaks(2)],
 ])("as of the amounts one by one: %s", (_what, rates, day, loads) => {
 	const found = momentsOfUse({ rates, loads }, steps)(day);

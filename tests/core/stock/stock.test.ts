@@ -56,6 +56,7 @@ describe("the store's measure", () => {
 		[8, "g", "G", 8],
 		[4, "tablet", "tablets", 4],
 		[4, "tablet", "Comprimés", 4],
+		[4, "tablet", "comprimé", 4],
 	])("%d %s in %s", (quantity, from, to, expected) => {
 		expectWithin(answerOf(inMeasure, { quantity, from, to }), expected, 1e-12, to);
 	});

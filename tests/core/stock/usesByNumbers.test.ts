@@ -44,3 +44,15 @@ test("at the average every round, load and kit is used once", () => {
 	const result = 7 * 2 + 14 * (3.7 * (1 - none) + 5.3 * ofLoads + 7.9 * 0.3);
 	expectWithin(mean, result, 1e-6 * result, "in the item's measure");
 });
+
+const level = { mean: 0.6, levelShape: 20, daySpread: 0 };
+const ofOne: RoundsOfDay = { kind: "after_each_use", kits: [0.6], byKind: [[0.6]] };
+
+test.each([
+	["kits of which each is a round of its own", 7, ofOne],
+	["days whose total is found by its moments", 40, { ...day, forecast: { level, sure: [[0, 0]] } }],
+] as const)("nothing for %s", (_what, count, one) => {
+	const rates = { perDay: 0, perRound: 3.7, perLoad: [5.3], perKit: [7.9], perDescale: 0 };
+	const all = Array.from({ length: count }, () => one);
+	expect(usesByNumbers({ rates, days: all, loads, descaleEvery: 0 })).toBeUndefined();
+});

@@ -1,6 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Hearth, WaterNeed } from "../../../src/core/water/batch.ts";
-import { boilingSchedule, scheduleOf } from "../../../src/core/water/boilingSchedule.ts";
+import {
+	boilingSchedule,
+	canBeScheduled,
+	scheduleOf,
+} from "../../../src/core/water/boilingSchedule.ts";
 import { fewestPots } from "../../../src/core/water/fewestPots.ts";
 import { expectWithin } from "../../expectWithin.ts";
 import { answerOf } from "../answerOf.ts";
@@ -153,6 +157,11 @@ describe("water for which there is no place", () => {
 		const { fires, without } = scheduleOf(needs, hearth);
 		expect(without).toEqual([0]);
 		expect(fires.map(({ batches, pots }) => [batches, pots])).toEqual([[1, [1, 2]]]);
+	});
+
+	test("a round that takes no water needs no fire and takes no room", () => {
+		expect(lit([need(0, 640), need(10, 1000)])).toEqual([[640, 10, "1", 1]]);
+		expect(canBeScheduled([need(0, 640), need(10, 1000)], hearth)).toBe(true);
 	});
 
 	test("so few pots are enough as do it one after the other", () => {

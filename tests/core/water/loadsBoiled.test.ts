@@ -62,6 +62,15 @@ describe("standing ready", () => {
 		expect(slow).toBeLessThanOrEqual(3);
 	});
 
+	test("a round that begins as the fire would be lit may still use the water", () => {
+		// Seven hours from one round to the next: as if it were lit just before, not just after.
+		const [after, at, before] = [419.5, 420, 420.5].map((waterMinutes) =>
+			mean(boiled({ waterMinutes }).total),
+		) as [number, number, number];
+		expectWithin(at, before, 1e-12, "loads");
+		expect(at).toBeGreaterThan(after + 0.01);
+	});
+
 	test("between once a day and once a round", () => {
 		const [rare, often] = [boiled({ days: [day(0.01, 0.01, 0.01)] }), boiled({})];
 		expect(mean(rare.total)).toBeGreaterThan(1);
