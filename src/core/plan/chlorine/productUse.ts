@@ -1,5 +1,6 @@
 import { derive, type Figure, gather } from "../../calculation.ts";
 import { measureOut, type Preparation } from "../../chlorine/measureOut.ts";
+import { valueIn } from "../../outcome.ts";
 import { partOf } from "../../partOf.ts";
 import { say } from "../../say.ts";
 import { inMeasure } from "../../stock/inMeasure.ts";
@@ -48,6 +49,9 @@ export function productInStore(
 	kits: Figure,
 	ward: readonly WardUse[],
 ): Figure {
+	// None of it asks for no preparation: the product in use may be too weak for any where rounds mix nothing.
+	if (!preparation.outcome.ok && ward.length === 0 && valueIn(kits) === 0)
+		return { ...kits, label: inMeasure.label, unit: inMeasure.unit };
 	const from = derive(measuredIn, { whole: preparation });
 	if (ward.length === 0) return derive(inMeasure, { quantity: kits, from, to: measure });
 	// By name, so that the order of the rows changes neither the last digit nor the reason told first.

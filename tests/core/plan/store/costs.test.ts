@@ -51,6 +51,25 @@ describe("as it is now", () => {
 		expectWithin(three - two, two - one, 1e-9, "a week");
 	});
 
+	// calculations.md: rounds that mix nothing take none of the product, however weak it is.
+	test.each([3.5, 0.3])("without any solution a product of %d %% costs nothing", (strength) => {
+		const made = planOfStore({
+			settings: { ...withoutExpiry, method: "boiling" },
+			files: {
+				...priced("3", "", "").files,
+				"chlorine.csv": `product,form,strength,strength_measure,fade_factor,in_use
+					liquid,liquid,${strength},pct_w_v,0,yes`,
+			},
+		});
+		const [now] = contentOf(made, "costs.csv", "per_week", "remark");
+		expect(now).toEqual([7, ""]);
+		expect(contentOf(made, "supply-use.csv", "item", "expected", "set_aside")).toContainEqual([
+			"liquid",
+			0,
+			0,
+		]);
+	});
+
 	test("where nobody is born a birth has no cost", () => {
 		const [now] = costs({ settings: { births_per_day: 0 } });
 		expect([now?.[1], now?.[2]]).toEqual([7, null]);
