@@ -1,4 +1,4 @@
-import type { Figure } from "../../calculation.ts";
+import { type Figure, nameFigure } from "../../calculation.ts";
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
 import { valueIn } from "../../outcome.ts";
@@ -18,7 +18,7 @@ export interface LotFigures {
 	/** null where it is in the store. */
 	readonly arrivesOn: IsoDate | null;
 	readonly strengthOn: (day: IsoDate) => Figure<Strength>;
-	/** undefined: too weak or out of date already; null: no end in sight. */
+	/** undefined: too weak or out of date already; null: no end in sight, or nobody knows how strong it is. */
 	readonly lastUsableDay: IsoDate | null | undefined;
 }
 
@@ -34,8 +34,21 @@ export function lotFigures(unit: UnitFigures, firstDay: IsoDate): LotFigures[] {
 			.map((onHand) => {
 				const { row: lot } = onHand;
 				const strengthOn = (day: IsoDate) => strengthOfLot(unit.read, product, lot, day);
-				const last = lastUsableDay(strengthOn, target, firstDay, lot.value.expires_on);
+				const last = strengthOn(firstDay).outcome.ok
+					? lastUsableDay(strengthOn, target, firstDay, lot.value.expires_on)
+					: null;
 				return { product, lot, arrivesOn: arrivesOn(onHand), strengthOn, lastUsableDay: last };
 			}),
 	);
+}
+
+/** The cell of a last usable day; without a value where nobody knows how strong the lot is. */
+export function usableUntil(
+	{ strengthOn }: LotFigures,
+	firstDay: IsoDate,
+	words: string,
+): Figure<string> {
+	const { outcome } = strengthOn(firstDay);
+	const cell = nameFigure(say`Usable until`, words);
+	return outcome.ok ? cell : { ...cell, outcome };
 }

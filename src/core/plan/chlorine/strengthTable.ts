@@ -13,7 +13,7 @@ import { daysFrom, type IsoDate } from "../../values/date.ts";
 import { inOrder } from "../../values/inOrder.ts";
 import { countsByNow } from "../countsByNow.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { type LotFigures, lotFigures, NOT_USABLE } from "./lotFigures.ts";
+import { type LotFigures, lotFigures, NOT_USABLE, usableUntil } from "./lotFigures.ts";
 import { bornOn } from "./strengthOfLot.ts";
 
 /** Every lot with its strength on the first day. */
@@ -48,7 +48,7 @@ function rowOf(
 			? cellFigure(strengthReadingsSheet, reading, "strength_pct")
 			: nameFigure(say`Measured`, null),
 		measured_on: nameFigure(say`Measured on`, reading?.value.read_on ?? ""),
-		last_usable_day: nameFigure(say`Usable until`, usableUntil(figures)),
+		last_usable_day: usableUntil(figures, firstDay, lastDayWords(figures)),
 		remark: nameFigure(
 			say`Remark`,
 			remarks(
@@ -76,31 +76,39 @@ function latestReading({ read }: UnitFigures, item: string, lot: string) {
 		.at(-1);
 }
 
-function usableUntil({ lastUsableDay: last }: LotFigures): string {
+function lastDayWords({ lastUsableDay: last }: LotFigures): string {
 	return last === undefined ? NOT_USABLE : (last ?? say`more than ten years`);
 }
 
 function remarks(
-	{ lot, arrivesOn, lastUsableDay: last }: LotFigures,
+	{ product, lot, arrivesOn, lastUsableDay: last }: LotFigures,
 	firstDay: IsoDate,
 	reading: GoodRow<StrengthReadingsRow> | undefined,
 	known: Parameters<typeof asLabelled>[0] | undefined,
 	assumedDays: Figure,
 ): string[] {
+	const { form } = product.row.value;
 	const { made_on, received_on } = lot.value;
 	const said: string[] = [];
 	if (last === undefined)
 		said.push(say`Out of date, or too weak for the strength wanted: do not use it for the soak.`);
 	if (arrivesOn !== null && arrivesOn > firstDay)
 		said.push(say`Not here yet: arrives ${arrivesOn}.`);
-	if (known?.form !== "tablet" && made_on === null)
-		said.push(
-			received_on === null
-				? known?.form === "liquid"
-					? say`Neither made-on nor received date: its age is not known, and it counts as ${valueIn(assumedDays) ?? ""} days old.`
-					: say`Neither made-on nor received date: its age is not known, and the label's strength is shown.`
-				: say`No made-on date: it is older than the received date says, and weaker than shown.`,
-		);
+	if (form !== "tablet" && made_on === null) {
+		const assumed = valueIn(assumedDays);
+		if (received_on !== null)
+			said.push(
+				say`No made-on date: it is older than the received date says, and weaker than shown.`,
+			);
+		else if (form === "liquid" && assumed !== undefined)
+			said.push(
+				say`Neither made-on nor received date: its age is not known, and it counts as ${assumed} days old.`,
+			);
+		else if (form === "powder" && known)
+			said.push(
+				say`Neither made-on nor received date: its age is not known, and the label's strength is shown.`,
+			);
+	}
 	if (reading && known) {
 		const computed = asLabelled(known);
 		const off = Math.abs(reading.value.strength_pct - computed) / computed;

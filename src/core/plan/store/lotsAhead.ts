@@ -1,4 +1,5 @@
 import {
+	allOf,
 	calculation,
 	derive,
 	type Figure,
@@ -9,7 +10,7 @@ import {
 import type { Strength } from "../../chlorine/availableChlorine.ts";
 import { lastUsableDay } from "../../chlorine/lastUsableDay.ts";
 import { measureOut } from "../../chlorine/measureOut.ts";
-import { answer, valueIn } from "../../outcome.ts";
+import { answer, type Outcome, valueIn } from "../../outcome.ts";
 import { Refusal } from "../../refusal.ts";
 import { say } from "../../say.ts";
 import { lotsSheet } from "../../sheets/lots.ts";
@@ -50,13 +51,23 @@ export function lotsAhead(
 			strengthOn: (day) => strengthOn(product, day),
 		};
 	});
+	const strengths = strengthsOf(asTheyFade);
 	return derive(fading, {
-		lots: { ...lots, outcome: answer(asTheyFade) },
+		lots: { ...lots, outcome: strengths.ok ? answer(asTheyFade) : strengths },
 		targetPct: unit.startPct,
 		litres: litresToMeasure(unit.read),
 		stepMl: settings.measure_step_ml,
 		stepGrams: settings.measure_step_g,
 	});
+}
+
+/** Of what there is and in date: a lot of which nobody knows how strong it is leaves the stock without a number. */
+function strengthsOf(lots: readonly FadingLot[]): Outcome<Strength[]> {
+	return allOf(
+		lots
+			.filter(({ quantity, last }) => quantity > 0 && last >= 0)
+			.map(({ firstDay, strengthOn }) => strengthOn(firstDay)),
+	);
 }
 
 function quantitiesOf(lots: readonly LotToCount[]): Figure<number[]> {

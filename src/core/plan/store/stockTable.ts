@@ -1,17 +1,17 @@
 import { atMost } from "../../atMost.ts";
-import { calculation, derive, nameFigure } from "../../calculation.ts";
+import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
 import { type ComputedRow, type ComputedTable, onDemand } from "../../computedTable.ts";
 import { cellFigure } from "../../read/cellFigure.ts";
 import { say } from "../../say.ts";
 import { itemsSheet } from "../../sheets/items.ts";
-import { lotsSheet } from "../../sheets/lots.ts";
+import { type LotsRow, lotsSheet } from "../../sheets/lots.ts";
 import { stockSheet } from "../../sheets/stock.ts";
 import { definition } from "../../source.ts";
 import { sources } from "../../sources.ts";
 import { booksAfter, type OnHandInputs, onHandInputs } from "../../stock/onHand.ts";
 import type { Projection } from "../../stock/projection.ts";
 import { daysFrom, type IsoDate } from "../../values/date.ts";
-import { lotFigures, NOT_USABLE } from "../chlorine/lotFigures.ts";
+import { type LotFigures, lotFigures, NOT_USABLE, usableUntil } from "../chlorine/lotFigures.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { lastCountOf } from "./countAge.ts";
 import type { ItemStock } from "./itemStock.ts";
@@ -24,9 +24,7 @@ export function stockTable(
 	firstDay: IsoDate,
 ): ComputedTable<typeof stockSheet> {
 	return onDemand(stockSheet, () => {
-		const lastDays = new Map(
-			lotFigures(unit, firstDay).map((lot) => [lot.lot.line, lot.lastUsableDay]),
-		);
+		const ofProducts = new Map(lotFigures(unit, firstDay).map((lot) => [lot.lot.line, lot]));
 		const byName = new Map(
 			items()
 				.toReversed()
@@ -34,10 +32,12 @@ export function stockTable(
 		);
 		return lotsOnHand(unit.read).map((lot) => {
 			const { line, value } = lot.row;
-			const last = lastDays.get(line);
-			const until =
-				lastDays.has(line) && last === undefined ? NOT_USABLE : (last ?? value.expires_on ?? "");
-			return rowOf(lot, byName.get(value.item), until, firstDay);
+			return rowOf(
+				lot,
+				byName.get(value.item),
+				untilOf(ofProducts.get(line), value, firstDay),
+				firstDay,
+			);
 		});
 	});
 }
@@ -110,7 +110,7 @@ const wastedOf = calculation<{ projection: Projection; lot: string }, number>({
 function rowOf(
 	of: LotOnHand,
 	item: ItemStock | undefined,
-	until: string,
+	until: Figure<string>,
 	firstDay: IsoDate,
 ): ComputedRow<typeof stockSheet> {
 	const { row, onHand, entries } = of;
@@ -123,7 +123,7 @@ function rowOf(
 		measure: item ? cellFigure(itemsSheet, item.row, "measure") : nameFigure(say`Measure`, ""),
 		on_hand: onHand,
 		counted_difference: derive(countsAgainstBooks, { listed, entries }),
-		usable_until: nameFigure(say`Usable until`, until),
+		usable_until: until,
 		wasted: item
 			? derive(wastedOf, { projection: item.projection, lot })
 			: nameFigure(say`Will go to waste`, 0),
@@ -136,6 +136,17 @@ function rowOf(
 			counted === undefined ? null : Math.max(0, daysFrom(counted, firstDay)),
 		),
 	};
+}
+
+/** @param lot undefined where it is of no chlorine product: then it can be used until its last day */
+function untilOf(
+	lot: LotFigures | undefined,
+	{ expires_on: expires }: LotsRow,
+	firstDay: IsoDate,
+): Figure<string> {
+	if (!lot) return nameFigure(say`Usable until`, expires ?? "");
+	const { lastUsableDay: last } = lot;
+	return usableUntil(lot, firstDay, last === undefined ? NOT_USABLE : (last ?? expires ?? ""));
 }
 
 function comingWords(isLate: boolean, day: IsoDate): string {

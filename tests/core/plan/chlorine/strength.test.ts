@@ -92,14 +92,22 @@ describe("what to look out for", () => {
 		expect(contentOf(made([lot]), FILE, "remark")).toEqual([[remark]]);
 	});
 
+	// methods.md 2: a liquid of unknown age counts as the days that the unit assumes; no label's strength is shown here.
 	test.each([
-		["liquid,L1,10,,2027-01-01,,2027-07-10", /^No made-on date/],
-		["liquid,L1,10,,,,2027-07-10", /^Neither made-on nor received date/],
-	])("a lot whose label says nothing of its strength: %s", (lot, remark) => {
-		// By weight, without the density that it takes.
-		const unknown = chlorine.replace("liquid,liquid,5,pct_w_v", "liquid,liquid,5,pct_w_w");
+		["liquid,L1,10,,2027-01-01,,2027-07-10", "density-missing", /^No made-on date/],
+		[
+			"liquid,L1,10,,,,2027-07-10",
+			"density-missing",
+			/^Neither made-on .* it counts as 180 days old\.$/,
+		],
+		["powder,P1,10,,,,2028-07-10", "wrong-measure", /^$/],
+	])("a lot whose label says nothing of its strength: %s", (lot, code, remark) => {
+		// By weight, without the density that it takes; powder by volume.
+		const unknown = chlorine
+			.replace("liquid,liquid,5,pct_w_v", "liquid,liquid,5,pct_w_w")
+			.replace(/(powder,powder,.*?,)pct_w_w/, "$1pct_w_v");
 		const [row] = rowsOf(made([lot], [], unknown), FILE);
-		expect(codesOf(row?.strength_today)).toEqual(["density-missing"]);
+		expect(codesOf(row?.strength_today)).toEqual([code]);
 		expect(valueIn(row?.remark)).toMatch(remark);
 	});
 

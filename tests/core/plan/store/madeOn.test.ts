@@ -113,16 +113,47 @@ test("without a first day of the plan no day is after it", () => {
 	expect(read.tables.lots.rows.map((row) => madeOnProblem(read, row)?.code)).toEqual([undefined]);
 });
 
-test("a product is ordered too where nobody knows how strong one of its lots is", () => {
+// calculations.md: no number is invented to fill a hole. Nothing is measured out from such a lot, yet it stood as
+// usable stock, of which each preparation took one litre, with an end where nobody knows how strong it is.
+test.each([
+	["right", "2027-01-10,,,2027-08-10", 10, true],
+	["wrong", "2028-01-10,,,2027-08-10", 10, false],
+	["wrong, of a lot without an end", "2028-01-10,,,", 10, false],
+	["wrong, of a lot used up", "2028-01-10,,,", 0, true],
+	["wrong, of a lot that is out of date", "2028-01-10,,,2027-02-28", 10, true],
+])("where a day of making is %s", (_what, dates, quantity, isKnown) => {
 	const made = plan(
 		smallUnit({
 			"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
-				liquid,L1,10,2028-01-10,,,
-				liquid,L2,10,2027-01-10,,,`,
+				liquid,L1,10,2027-01-10,,,2027-07-10
+				liquid,L2,${quantity},${dates}
+				tablets,T,100,2028-01-10,,,`,
 		}),
 	);
-	const [, runsOut] = contentOf(made, "order.csv", "item", "run_out_on").find(
-		([item]) => item === "liquid",
-	) ?? [undefined];
-	expect(runsOut).toMatch(/^2027-/);
+	const order = (item: string) =>
+		contentOf(made, "order.csv", "item", "usable", "order_packs").filter(([of]) => of === item)[0];
+	const known = isKnown ? expect.any(Number) : undefined;
+	expect(order("liquid")).toEqual(["liquid", known, known]);
+	// Tablets do not fade: their age says nothing of their strength.
+	expect(order("tablets")).toEqual(["tablets", 100, 0]);
+});
+
+test("a lot whose day of making is wrong is usable until no day that is known, of a product that fades", () => {
+	const made = plan(
+		smallUnit({
+			"lots.csv": `item,lot,quantity,made_on,received_on,arrives_on,expires_on
+				liquid,L1,10,2027-01-10,,,2027-07-10
+				liquid,L2,10,2028-01-10,,,2027-08-10
+				gauze squares,G,10,2028-01-10,,,2027-09-10`,
+		}),
+	);
+	expect(contentOf(made, "strength.csv", "lot", "last_usable_day")).toEqual([
+		["L1", "2027-07-10"],
+		["L2", undefined],
+	]);
+	expect(contentOf(made, "stock.csv", "lot", "usable_until")).toEqual([
+		["L1", "2027-07-10"],
+		["L2", undefined],
+		["G", "2027-09-10"],
+	]);
 });
