@@ -1,4 +1,7 @@
 import { expect, test } from "vitest";
+import type { Figure } from "../../../../src/core/calculation.ts";
+import type { Strength } from "../../../../src/core/chlorine/availableChlorine.ts";
+import { valueIn } from "../../../../src/core/outcome.ts";
 import { storeLots } from "../../../../src/core/plan/chlorine/storeLots.ts";
 import { unitWith } from "../../smallUnit.ts";
 
@@ -31,6 +34,27 @@ test("a lot that lost strength takes more than its label says, and more than a y
 	) as [number, number, number];
 	expect(old).toBeGreaterThan(young);
 	expect(young).toBeGreaterThan(label);
+});
+
+// methods.md 2, calculations.md: a liquid of unknown age is as old as the unit assumes when it comes, and ages from then on.
+test("a lot of unknown age that is still to come does not grow older before it comes", () => {
+	const store = storeLots(
+		unitWith(
+			{ assumed_age_days: 60 },
+			{
+				"chlorine.csv":
+					"product,form,strength,strength_measure,fade_factor,in_use\nliquid,liquid,5,pct_w_v,2,yes",
+				"lots.csv": "item,lot,quantity,arrives_on\nliquid,here,5,\nliquid,comes,5,2027-03-20",
+			},
+		),
+	);
+	const on = (lot: number, day: string) => {
+		const strength = valueIn(store?.lots[lot]?.strengthOn(day) as Figure<Strength>);
+		return strength?.form === "liquid" ? strength.gramsPerLitre : undefined;
+	};
+	expect(on(1, "2027-03-20")).toBe(on(0, "2027-03-01"));
+	expect(on(1, "2027-03-30")).toBe(on(0, "2027-03-11"));
+	expect(on(0, "2027-03-11")).toBeLessThan(on(0, "2027-03-01") as number);
 });
 
 test("without a first day or a strength nothing is known of the lots", () => {

@@ -97,6 +97,29 @@ describe("a check that cannot be used is named with its line, and changes nothin
 	});
 });
 
+// What is wrong there is said of the kind; whoever checked the kit has nothing to put right.
+test.each([
+	["whose kind's list cannot be read", "2027-02-27 09:00,E,5,yes,yes"],
+	["whose kind cannot be read", "2027-02-27 09:00,F,,,"],
+])("a check of a kit %s is no problem of the check", (_what, line) => {
+	const made = plan(
+		smallUnit({
+			"kinds.csv": "kind,piece,count\nbag set,bag,1\nother,bulb,many",
+			"kits.csv":
+				"kit,kind,status,ready_since,note\nA,bag set,in_service,,\nE,other,in_service,,\nF,,in_service,,",
+			"checks.csv": `${HEADER}\n${line},,,,,`,
+		}),
+	);
+	expect(made.problems.filter(({ file }) => file === undefined || file === "checks.csv")).toEqual(
+		[],
+	);
+});
+
+test("a check on the plan's last day counts", () => {
+	const made = withCheck("2027-03-07 23:59,A,5,yes,no");
+	expect(columnOf(made, "kit-register.csv", "state")[0]).toBe("in_repair");
+});
+
 test("more pieces than listed and a failed test: the count is wrong, and the failure counts", () => {
 	const line = "2027-02-28 09:00,A,6,yes,no";
 	expect(ofChecks(line)).toMatchObject([

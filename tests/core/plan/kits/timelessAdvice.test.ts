@@ -29,9 +29,11 @@ test.each<[string, Parameters<typeof withRecord>[0], unknown[]]>([
 	expect(found({ rounds: [ROUND], ...record })).toEqual(problems);
 });
 
-test("of a round over midnight both days; nothing of days after the plan", () => {
+test("of a round over midnight both days, of the plan's last day too; nothing of days after the plan", () => {
 	const uses = ["2027-02-27,A,used,,", `${DAY},A,used,,`];
 	expect(found({ rounds: ["2027-02-27,23:00,00:40,A,no"], uses })).toHaveLength(2);
+	const last = { rounds: ["2027-03-07,10:00,11:30,A,no"], uses: ["2027-03-07,A,used,,"] };
+	expect(found(last)).toHaveLength(1);
 	const later = { rounds: ["2027-03-08,10:00,11:30,A,no"], uses: ["2027-03-08,A,used,,"] };
 	expect(found(later)).toEqual([]);
 });

@@ -56,3 +56,12 @@ test.each([
 	const said = leverWords("vinegar_litres", { ...facts, isDay, forAllDays }, kept(null, null));
 	expect(said).toMatch(words);
 });
+
+test.each(["boiled_litres", "boiled_buckets"] as const)(
+	"%s are those of whole loads",
+	(measure) => {
+		expect(leverWords(measure, facts, kept(null, null))).toMatch(
+			/^Each load takes all its buckets/,
+		);
+	},
+);

@@ -13,6 +13,11 @@ test.each([
 	["one kit in a load, 10 L in a bucket", { soak_capacity_kits: 1 }, ["bucket_fill_litres"]],
 	["one kit in a load, 5 L in a bucket", { soak_capacity_kits: 1, bucket_fill_litres: 5 }, []],
 	["three kits in a load", {}, []],
+	[
+		"one kit in a load, and nobody can read how full a bucket is",
+		{ soak_capacity_kits: 1, bucket_fill_litres: "full" },
+		[],
+	],
 ])("smaller buckets: %s", (_what, settings, columns) => {
 	const found = advised("buckets-for-one-kit", settings);
 	expect(found).toMatchObject(
