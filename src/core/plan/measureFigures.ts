@@ -7,7 +7,7 @@ import { total } from "../total.ts";
 import { vinegarExpected, vinegarSetAside } from "../vinegar/vinegarPerDescale.ts";
 import type { CountFigures, Pair } from "./countFigures.ts";
 import { noNeed } from "./methods/noNeed.ts";
-import { groupOver } from "./store/useOfItem.ts";
+import { groupOver } from "./store/groupOver.ts";
 import type { UnitFigures } from "./unitFigures.ts";
 import { isMixedWithBoiled, solutionWater } from "./water/solutionWater.ts";
 
