@@ -21,10 +21,14 @@ export const stockPage: SheetPage = {
 	prints: countSheets,
 };
 
-function stockHeadline(state: State): string | undefined {
+/** What the lots come to. */
+export function stockHeadline(state: State): string | undefined {
 	const rows = rowsOf(state.plan, stockSheet);
 	if (rows.length === 0) return undefined;
-	const count = rows.filter((row) => wordIn(row.remark) !== "").length;
+	// A lot that has not come has a remark too, and no day of a count.
+	const remarked = rows.filter((row) => wordIn(row.remark) !== "");
+	const count = remarked.filter((row) => wordIn(row.last_counted) !== "").length;
+	const coming = remarked.length - count;
 	const wasted = rows.filter((row) => (numberIn(row.wasted) ?? 0) > 0);
 	const names = listed(
 		wasted.map((row) => `${wordIn(row.item)} ${wordIn(row.lot)}`),
@@ -34,6 +38,7 @@ function stockHeadline(state: State): string | undefined {
 		wasted.length === 0 ? say`nothing will go to waste` : say`part will go to waste: ${names}`;
 	const parts = [
 		say`${counted(rows.length, "lot")} in the books`,
+		coming > 0 && say`${coming} of them on the way`,
 		waste,
 		count > 0 && say`${counted(count, "lot")} to count again`,
 	];
