@@ -34,6 +34,7 @@ const KINDS: ReadonlyMap<string, TruthKind> = new Map<string, TruthKind>([
 	["short-boil", "step"],
 	["short-steam", "step"],
 	["step-lacking", "step"],
+	["mixing-not-marked", "step"],
 	["too-few-hands", "hands"],
 	["hands-overloaded", "hands"],
 	["too-few-kits", "kits"],

@@ -144,6 +144,7 @@ test.each([
 	["no-usable-lot", "lot"],
 	["lot-in-use", "lot"],
 	["step-lacking", "step"],
+	["mixing-not-marked", "step"],
 	["too-few-hands", "hands"],
 	["hands-overloaded", "hands"],
 	["too-few-kits", "kits"],
