@@ -30,7 +30,8 @@ describe("kits and their labels, on a memory stick", { timeout: 90_000 }, () => 
 		]);
 		const history = await printed(page, "Print this history");
 		expect(history.pages).toHaveLength(1);
-		expect(history.pages[0]).toContain("Kit K3: ready until Sun 7 Mar 2027");
+		// The day of its last check cannot be read: it may have failed it since.
+		expect(history.pages[0]).toContain("Kit K3: not known");
 		const blank = await printed(page, "Print check sheets for all kits");
 		expect(blank.pages).toHaveLength(7);
 		expect(blank.pages[2]).toContain("Readiness checks of kit K3");

@@ -65,7 +65,7 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 	] as const)(
 		"the run sheet prints one page a day on %s, the vinegar caution between descaling and soak",
 		async (format, points) => {
-			const workbook = await open("run-sheet.csv", setting("descale_every_rounds", "1"));
+			const workbook = await open("run-sheet.csv", setting("descale_every_rounds", "2"));
 			const paper = await printed(workbook.page, "Print every day", format);
 			expect(size(paper)).toEqual(points);
 			expect(paper.pages).toHaveLength(7);
@@ -91,6 +91,21 @@ describe("what must be ready, on a memory stick", { timeout: 90_000 }, () => {
 			await closeClean(workbook);
 		},
 	);
+
+	test("where every round descales a day takes two pages, each round whole on one of them", async () => {
+		const workbook = await open("run-sheet.csv", setting("descale_every_rounds", "1"));
+		const paper = await printed(workbook.page, "Print every day");
+		expect(paper.pages).toHaveLength(14);
+		const counts = paper.pages.map((page) =>
+			["Gloves and apron", "Descale in", "STOP. Any smell", "Pour the solution away"].map(
+				(words) => page.split(words).length - 1,
+			),
+		);
+		for (const [rounds, ...others] of counts) expect(others).toEqual(Array(3).fill(rounds));
+		const day = (i: number) => (counts[i]?.[0] ?? 0) + (counts[i + 1]?.[0] ?? 0);
+		expect([0, 2, 4, 6, 8, 10, 12].map(day)).toEqual(Array(7).fill(3));
+		await closeClean(workbook);
+	});
 
 	test("where each kit comes as it is used, the run sheet says so and gives minutes for one kit", async () => {
 		const workbook = await open("run-sheet.csv", setting("reprocessing", "after_each_use"));

@@ -7,7 +7,6 @@ import { kitRegisterSheet } from "../../../core/sheets/kitRegister.ts";
 import { type Child, el, fill } from "../../dom/el.ts";
 import { named } from "../../dom/named.ts";
 import { renew } from "../../dom/renew.ts";
-import { shownWord } from "../../format/choiceWords.ts";
 import { semicolon } from "../../format/semicolon.ts";
 import { shownDayAndYear } from "../../format/shownDay.ts";
 import type { OwnPage, PrintOut, Surroundings, View } from "../../page.ts";
@@ -25,6 +24,7 @@ import { kitChecks } from "./kitChecks.ts";
 import { kitHistoryTitle } from "./kitHistoryTitle.ts";
 import { readinessCautions } from "./readinessCautions.ts";
 import { stateMark } from "./stateMark.ts";
+import { stateWord } from "./stateWord.ts";
 
 /** One kit: how it stands, and every check it went through. */
 export const kitHistoryPage: OwnPage = {
@@ -157,7 +157,7 @@ function titleWords(row: ComputedRow<typeof kitRegisterSheet>): string {
 	const kit = wordIn(row.kit);
 	return state === "ready" && until !== ""
 		? say`Kit ${kit}: ready until ${shownDayAndYear(until)}`
-		: say`Kit ${kit}: ${shownWord(state)}`;
+		: say`Kit ${kit}: ${stateWord(state)}`;
 }
 
 function standsWords(row: ComputedRow<typeof kitRegisterSheet>): string {
@@ -165,7 +165,7 @@ function standsWords(row: ComputedRow<typeof kitRegisterSheet>): string {
 	const words = [
 		wordIn(row.kind),
 		since === "" ? "" : say`disinfected on ${shownDayAndYear(since)}`,
-		sentenceIn(row.reason),
+		sentenceIn(row.reason).replace(/\.$/, ""),
 		wordIn(row.counts) === "yes" ? say`the plan counts on it` : say`the plan does not count on it`,
 	];
 	return say`: ${words.filter(Boolean).join(semicolon)}.`;

@@ -1,5 +1,5 @@
 import { el } from "../../dom/el.ts";
-import { shownWord } from "../../format/choiceWords.ts";
+import { stateWord } from "./stateWord.ts";
 
 /** A mark for each state of a kit and each result of a check; the word stands beside it, so that nothing hangs on colour. */
 const marks: Readonly<Record<string, string>> = {
@@ -22,6 +22,6 @@ export function stateMark(state: string): HTMLElement {
 		"span",
 		{ class: `kit-state ${sure}` },
 		el("span", { class: "kit-mark", "aria-hidden": "true" }, marks[state] ?? "?"),
-		` ${shownWord(state)}`,
+		` ${stateWord(state)}`,
 	);
 }
