@@ -11,6 +11,7 @@ import { sources } from "../sources.ts";
 import { sumOfAll } from "../sumOfAll.ts";
 import { MINUTES_PER_DAY, MINUTES_PER_HOUR } from "../values/clock.ts";
 import { LONGEST_SOLUTION_HOURS } from "./longestSolutionHours.ts";
+import { solutionKeeps } from "./solutionKeeps.ts";
 
 interface Inputs {
 	readonly days: readonly RoundsOfDay[];
@@ -70,7 +71,7 @@ function inRounds(day: InRounds, { lifeHours, confidence, kitsInService }: Omit<
 function fullestSpan({ starts, kits }: InRounds, lifeHours: number) {
 	let fullest = { from: 0, to: 1, mean: 0 };
 	starts.forEach((start, from) => {
-		const tooOld = starts.findIndex((later) => later - start >= lifeHours * MINUTES_PER_HOUR);
+		const tooOld = starts.findIndex((later) => !solutionKeeps(later - start, lifeHours));
 		const to = tooOld < 0 ? starts.length : tooOld;
 		const mean = sumOfAll(kits.slice(from, to));
 		if (mean > fullest.mean) fullest = { from, to, mean };

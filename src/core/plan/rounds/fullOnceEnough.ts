@@ -2,7 +2,6 @@ import { valueIn } from "../../outcome.ts";
 import { advice, type Problem } from "../../problem.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import type { RoundLength } from "../../rounds/roundLength.ts";
-import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import { say } from "../../say.ts";
 import type { RoundsRow } from "../../sheets/rounds.ts";
 import { writeClock } from "../../values/clock.ts";
@@ -10,7 +9,8 @@ import type { CoverFigures } from "../kits/coverFigures.ts";
 import { roundLengthOf } from "../kits/renewedOf.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
-import { kitsOfEachRound, lateRounds } from "./turnaroundMinutes.ts";
+import { kitsPreparedFor } from "./kitsPreparedFor.ts";
+import { lateRounds } from "./turnaroundMinutes.ts";
 
 /**
  * A round holds no more kits than there are, so with few of them it ends in time. Whether it
@@ -21,13 +21,8 @@ export function fullOnceEnough(unit: UnitFigures, { cover, days }: PlanTables): 
 	const enough = kitsOnceEnough(cover);
 	// A round that is too long already is said so, with what would help.
 	if (!cover.turnaround.outcome.ok || unit.afterEachUse || !(enough > have)) return [];
-	// How long a round takes is only known where all of this is.
 	const rounds = valueIn(unit.timetable.rounds) as GoodRow<RoundsRow>[];
-	const kits = kitsOfEachRound({
-		days: days.map((day) => valueIn(day.rounds) as RoundsOfDay),
-		confidence: valueIn(unit.read.settings.plan_confidence) as number,
-		kitsInService: enough,
-	});
+	const kits = kitsPreparedFor(unit, days, enough);
 	const late = lateRounds(rounds, valueIn(roundLengthOf(unit)) as RoundLength, kits);
 	return late.flatMap(({ place, received, allowed }) => {
 		const round = rounds.find(({ line }) => line === place?.line);

@@ -8,7 +8,6 @@ import { handsOneByOne } from "../../rounds/handsOneByOne.ts";
 import { isDoneFor, type Loads } from "../../rounds/loads.ts";
 import { mixingSteps } from "../../rounds/mixingSteps.ts";
 import { minutesOf, roundLength } from "../../rounds/roundLength.ts";
-import type { RoundsOfDay } from "../../rounds/roundsOfDay.ts";
 import type { Step } from "../../rounds/step.ts";
 import { missingSorts } from "../../rounds/stepWords.ts";
 import { say } from "../../say.ts";
@@ -18,7 +17,8 @@ import { MINUTES_PER_DAY, writeClock } from "../../values/clock.ts";
 import type { PlanTables } from "../planTables.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 import { fullOnceEnough } from "./fullOnceEnough.ts";
-import { kitsOfEachRound, lateRounds, TOO_LONG } from "./turnaroundMinutes.ts";
+import { kitsPreparedFor } from "./kitsPreparedFor.ts";
+import { lateRounds, TOO_LONG } from "./turnaroundMinutes.ts";
 
 /** What the reader should know about the rounds: what does not fit, and what would help. */
 export function roundAdvice(unit: UnitFigures, made: PlanTables): Problem[] {
@@ -75,13 +75,9 @@ const MOST_PEOPLE = 10;
 function tooFewHands(unit: UnitFigures, { cover, days }: PlanTables): Problem[] {
 	if (!problemsOf(cover.turnaround.outcome).some(({ code }) => code === TOO_LONG)) return [];
 	// That a round is too long is only known where all that makes it long is.
-	const { workers_per_round: now, plan_confidence } = unit.read.settings;
+	const { workers_per_round: now } = unit.read.settings;
 	const rounds = valueIn(unit.timetable.rounds) as GoodRow<RoundsRow>[];
-	const kits = kitsOfEachRound({
-		days: days.map((day) => valueIn(day.rounds) as RoundsOfDay),
-		confidence: valueIn(plan_confidence) as number,
-		kitsInService: valueIn(unit.kitsInService) as number,
-	});
+	const kits = kitsPreparedFor(unit, days, valueIn(unit.kitsInService) as number);
 	const lengthWith = (people: number) =>
 		roundLength(valueIn(unit.steps) as Step[], people, valueIn(unit.loads) as Loads);
 	const people = Array.from({ length: MOST_PEOPLE }, (_, i) => i + 1).find(

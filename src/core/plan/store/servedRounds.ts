@@ -1,8 +1,8 @@
+import { solutionKeeps } from "../../chlorine/solutionKeeps.ts";
 import { memoizeByObject } from "../../memoize.ts";
 import { valueIn } from "../../outcome.ts";
 import type { ReadWorkbook } from "../../read/readWorkbook.ts";
 import { inTime } from "../../record/kitState.ts";
-import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import type { LocalTime } from "../../values/dateTime.ts";
 
 /**
@@ -39,5 +39,5 @@ export function isServed(read: ReadWorkbook, at: LocalTime): boolean {
 function isGood({ settings }: ReadWorkbook, made: LocalTime | undefined, at: LocalTime): boolean {
 	const hours = valueIn(settings.solution_life_hours);
 	if (made?.date !== at.date || hours === undefined) return false;
-	return at.minutes - made.minutes < hours * MINUTES_PER_HOUR;
+	return solutionKeeps(at.minutes - made.minutes, hours);
 }

@@ -1,9 +1,9 @@
 import { calculation, derive, type Figure, nameFigure } from "../../calculation.ts";
+import { solutionKeeps } from "../../chlorine/solutionKeeps.ts";
 import type { GoodRow } from "../../read/goodRow.ts";
 import { say } from "../../say.ts";
 import type { RoundsRow } from "../../sheets/rounds.ts";
 import { sources } from "../../sources.ts";
-import { MINUTES_PER_HOUR } from "../../values/clock.ts";
 import type { RoundPlan } from "../rounds/roundPlans.ts";
 import type { UnitFigures } from "../unitFigures.ts";
 
@@ -42,7 +42,7 @@ const preparationsOfRound = calculation<Inputs, number>({
 		if (made === "each_round") return 1;
 		let madeAt = Number.NEGATIVE_INFINITY;
 		for (const { value } of rounds) {
-			const isTooOld = value.start - madeAt >= lifeHours * MINUTES_PER_HOUR;
+			const isTooOld = !solutionKeeps(value.start - madeAt, lifeHours);
 			if (isTooOld) madeAt = value.start;
 			if (value.start === start) return isTooOld ? 1 : 0;
 		}
